@@ -32,7 +32,7 @@ CREATE TABLE facts (
     at TEXT NOT NULL,
     job TEXT COLLATE NOCASE,
     name TEXT NOT NULL,
-    value TEXT CHECK (json_valid(value)),
+    value TEXT CHECK (value IS NULL OR json_valid(value)),
     entry TEXT
 );
 CREATE TRIGGER entries_keep BEFORE UPDATE ON entries BEGIN SELECT RAISE(ABORT, 'the notebook is append-only'); END;

@@ -47,7 +47,7 @@ def _from(line: OrderLine) -> str:
     again = (
         f"; {line.repeats} asked again with the same givens, strike it if it is the same wall" if line.repeats else ""
     )
-    return f"  ({short}{again})"
+    return f" ({short}{again})"
 
 
 def _came_of_it(entry: Entry) -> str:
