@@ -137,4 +137,4 @@ def _add_sign(tokens: list[Token], sign: str, start: int, plain: str) -> None:
 
 def literal(token: str) -> bool:
     """Whether a token is a number in digits."""
-    return token[0].isdigit() and token[-1].isdigit() and len(token) <= LONGEST
+    return token[:1].isdigit() and token[-1].isdigit() and len(token) <= LONGEST

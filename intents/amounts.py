@@ -1,0 +1,153 @@
+"""Percents, areas, volumes, weights and money."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.lengths import FEET, INCHES, METRES, UNITS
+from intents.numbers import Line
+from intents.reading import Head, Reading
+from solvers.quantities import Area, Money, Percent, Quantity, Volume, Weight
+
+_QUART = Fraction(1, 4)  # gallons, as the pint is an eighth (NIST HB 44 App. C)
+_LITRE = Fraction(1)
+_ML = Fraction(1, 1000)
+_POUNDS = Fraction(45359237, 100000000)  # kilograms, exact
+
+# word: (kind, class, unit, how many of it, how sure)
+_WORDS: dict[str, tuple[str, type[Quantity], str, Fraction, float]] = {}
+
+
+def _words(words: str, kind: str, sort: type[Quantity], unit: str, size: Fraction | int = 1, sure: float = 1.0) -> None:
+    _WORDS.update(dict.fromkeys(words.split(), (kind, sort, unit, Fraction(size), sure)))
+
+
+_words("% percent pct", "percent", Percent, "percent")
+_words("sqft sf ft2", "area", Area, "ft2")
+_words("sqin in2", "area", Area, "in2")
+_words("sqm m2", "area", Area, "m2")
+_words("squares", "area", Area, "square")
+_words("cm2", "area", Area, "m2", Fraction(1, 10_000))
+_words("mm2", "area", Area, "m2", Fraction(1, 1_000_000))
+_words("ft3 cf", "volume", Volume, "ft3")
+_words("in3", "volume", Volume, "in3")
+_words("m3", "volume", Volume, "L", 1000)
+_words("gallon gallons gal gals", "volume", Volume, "gal")
+_words("quart quarts qt", "volume", Volume, "gal", _QUART)
+_words("pint pints", "volume", Volume, "gal", _QUART / 2)
+_words("litre litres liter liters l", "volume", Volume, "L", _LITRE)
+_words("ml millilitre millilitres milliliter milliliters cc", "volume", Volume, "L", _ML)
+_words("lb lbs pound pounds", "weight", Weight, "lb")
+_words("kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes", "weight", Weight, "kg")
+_words("gram grams g", "weight", Weight, "kg", _ML)
+_words("ton tons", "weight", Weight, "lb", 2000, 0.7)
+_words("tonne tonnes", "weight", Weight, "kg", 1000)
+_words("dollar dollars bucks buck euro euros", "money", Money, "money")
+_words("cent cents", "money", Money, "money", Fraction(1, 100))
+
+_OUNCES = frozenset("oz ounce ounces".split())
+_FLUID = frozenset("fluid fl us".split())
+# after "square" and "cubic": (unit, how many of it)
+_SQUARES = (
+    dict.fromkeys(FEET, ("ft2", Fraction(1)))
+    | dict.fromkeys(INCHES, ("in2", Fraction(1)))
+    | dict.fromkeys(METRES, ("m2", Fraction(1)))
+    | dict.fromkeys("yard yards yd yds".split(), ("ft2", Fraction(9)))
+    | dict.fromkeys("cm centimetres centimeters".split(), ("m2", Fraction(1, 10_000)))
+    | dict.fromkeys("mm millimetres millimeters".split(), ("m2", Fraction(1, 1_000_000)))
+)
+_CUBES = (
+    dict.fromkeys(FEET, ("ft3", Fraction(1)))
+    | dict.fromkeys(INCHES, ("in3", Fraction(1)))
+    | dict.fromkeys(METRES, ("L", Fraction(1000)))
+    | dict.fromkeys("yard yards yd yds".split(), ("ft3", Fraction(27)))
+)
+
+
+def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """The percents, areas, volumes, weights and money made of a head at i and the unit after it."""
+    words, at = line.words, head.unit
+    word, after = words[at], words[at + 1]
+    if word in _WORDS:
+        kind, sort, unit, size, sure = _WORDS[word]
+        if kind == "money":
+            yield from _dollars(line, i, head)
+        else:
+            yield _reading(kind, i, at + 1, head, sort, unit, size, sure)
+    elif word == "per" and after == "cent":
+        yield _reading("percent", i, at + 2, head, Percent, "percent")
+    elif word in ("square", "sq"):
+        yield from _square(line, i, head)
+    elif word in ("cubic", "cu") and after in _CUBES:
+        yield _reading("volume", i, at + 2, head, Volume, *_CUBES[after])
+    elif word in _OUNCES or word in _FLUID:
+        yield from _ounces(line, i, head)
+    elif after == "squared" and word in _SQUARES:
+        yield _reading("area", i, at + 2, head, Area, *_SQUARES[word], 0.8)
+
+
+def _reading(
+    kind: str,
+    start: int,
+    end: int,
+    head: Head,
+    sort: type[Quantity],
+    unit: str,
+    size: Fraction = Fraction(1),
+    sure: float = 1.0,
+) -> Reading:
+    also = tuple(sort(other * size, unit) for other in head.also)
+    return Reading(kind, start, end, sort(head.value * size, unit), head.sure * sure, also)
+
+
+def _square(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """Square feet and the like; a square on its own is 100 square feet of cladding."""
+    at = head.unit
+    after = line.words[at + 1]
+    if after in _SQUARES:
+        place = after in INCHES and after == "in" and bool(line.pieces(at + 2))
+        yield _reading("area", i, at + 2, head, Area, *_SQUARES[after], 0.7 if place else 1.0)
+    elif line.words[at] == "square" and after not in UNITS:
+        sure = 0.2 if head.form == "one" else 0.7  # "a square corner" is a shape
+        yield _reading("area", i, at + 1, head, Area, "square", Fraction(1), sure)
+
+
+def _ounces(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """Ounces: of volume on a tube of sealant, which is where a builder meets them; said alone they may be weight."""
+    words, at = line.words, head.unit
+    while words[at] in _FLUID and at < head.unit + 2:
+        at += 1
+    if words[at] not in _OUNCES:
+        return
+    volume = Volume(head.value, "floz")
+    if at > head.unit:
+        yield Reading("volume", i, at + 1, volume, head.sure)
+        return
+    weight = Weight(head.value / 16, "lb")
+    yield Reading("volume", i, at + 1, volume, 0.9 * head.sure, (weight,))
+    yield Reading("weight", i, at + 1, weight, 0.4 * head.sure, (volume,))
+
+
+def _dollars(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """Dollars with the cents after them: 3 dollars, three dollars and fifty cents, three dollars fifty."""
+    words, at = line.words, head.unit + 1
+    size, certain = _WORDS[words[head.unit]][3], 1.0
+    start = at + (words[at] == "and")
+    for cents in line.pieces(start) if size == 1 and head.form in ("whole", "one") else ():
+        if cents.form != "whole" or not 0 < cents.value < 100:
+            continue
+        named = words[cents.end] in ("cent", "cents")
+        if named or (start == at and 10 <= cents.value and words[cents.end] not in UNITS):
+            value = head.value + cents.value / 100
+            end = cents.end + named
+            certain = 0.5
+            yield Reading("money", i, end, Money(value, "money"), head.sure if named else 0.9 * head.sure)
+    yield _reading("money", i, at, head, Money, "money", size, certain)
+
+
+def prefixed_money(line: Line, i: int) -> Iterator[Reading]:
+    """Money with its sign first: $3.50."""
+    for piece in line.pieces(i + 1):
+        if piece.digits and piece.value >= 0:
+            yield Reading("money", i, piece.end, Money(piece.value, "money"), piece.sure)

@@ -1,0 +1,127 @@
+"""Angles, temperatures and changes of temperature: what "degrees" can mean."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.numbers import Line
+from intents.reading import Head, Reading, heads
+from solvers.quantities import Angle, Temperature, TemperatureChange
+
+_DEGREES = frozenset("° degree degrees deg degs".split())
+_SCALES = {"f": "degF", "fahrenheit": "degF", "c": "degC", "celsius": "degC", "centigrade": "degC"}
+_KELVIN = frozenset(("k", "kelvin", "kelvins"))
+_DOWN = frozenset("drop fall colder cooler down cooling".split())
+_UP = frozenset("swing change rise difference spread range warmer hotter increase warming climb".split())
+_CHANGES = _DOWN | _UP
+_LED = _CHANGES - frozenset("colder cooler down warmer hotter range spread".split())
+_SIDES = {"below": -1, "above": 1}
+_NOT_ZERO = frozenset("the a an my that this its".split())
+_UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than Celsius here
+
+
+def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """Angles, temperatures and changes made of a head at i and the unit after it."""
+    words, at = line.words, head.unit
+    word = words[at]
+    if word in _DEGREES:
+        scale = words[at + 1]
+        if scale in _SCALES:
+            yield from _scaled(line, i, head, at + 2, _SCALES[scale])
+        else:
+            yield from _unscaled(line, i, head, at + 1)
+    elif head.form == "one":
+        return
+    elif word in _SCALES:
+        yield from _scaled(line, i, head, at + 1, _SCALES[word])
+    elif word in _KELVIN:
+        yield _change(i, _change_end(line, at + 1)[0], head.value, "dC", head.sure)
+    elif word in _SIDES:
+        yield from _either_side(line, i, head, at)
+
+
+def _scaled(line: Line, i: int, head: Head, end: int, scale: str) -> Iterator[Reading]:
+    """A number of degrees whose scale was said: a temperature, or a change when a word for one follows."""
+    stop, sign = _change_end(line, end)
+    changed = stop > end
+    unit = "dF" if scale == "degF" else "dC"
+    if changed:
+        yield _change(i, stop, sign * head.value, unit, head.sure)
+    yield Reading("temperature", i, end, Temperature(head.value, scale), head.sure * (0.3 if changed else 1.0))
+    if not changed:
+        yield _change(i, end, head.value, unit, 0.4 * head.sure)
+
+
+def _unscaled(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]:
+    """Bare degrees: an angle first, a temperature or a change of one if the topic wants that."""
+    stop, sign = _change_end(line, end)
+    value = head.value
+    if stop > end:
+        yield _change(i, stop, sign * value, "dF", _UNSAID * head.sure)
+    others = tuple(Angle(other, "deg") for other in head.also)
+    yield Reading("angle", i, end, Angle(value, "deg"), head.sure * (0.3 if stop > end else 1.0), others)
+    if head.form == "one":
+        return
+    if line.words[end] in _SIDES:
+        yield from _either_side(line, i, head, end)
+    yield Reading("temperature", i, end, Temperature(value, "degF"), 0.5 * head.sure, (Temperature(value, "degC"),))
+    if stop == end:
+        yield _change(i, end, value, "dF", 0.4 * head.sure)
+
+
+def _change(start: int, end: int, value: Fraction, unit: str, sure: float) -> Reading:
+    also = (TemperatureChange(value, "dC"),) if unit == "dF" and sure <= _UNSAID else ()
+    return Reading("tempchange", start, end, TemperatureChange(value, unit), sure, also)
+
+
+def _change_end(line: Line, at: int) -> tuple[int, int]:
+    """Where a word for a change ends, if one is at `at`, and the sign it gives: "(100 degree) temperature drop"."""
+    words = line.words
+    start = at + (words[at] in ("of", "temperature", "temp"))
+    start += words[start] in ("temperature", "temp")
+    return (start + 1, -1 if words[start] in _DOWN else 1) if words[start] in _CHANGES else (at, 1)
+
+
+def _either_side(line: Line, i: int, head: Head, at: int) -> Iterator[Reading]:
+    """Twenty below, five above zero, ten below freezing."""
+    words = line.words
+    value, after = head.value * _SIDES[words[at]], words[at + 1]
+    if value == 0 or head.value < 0 or after in _NOT_ZERO or head.form not in ("whole", "decimal", "mixed"):
+        return
+    if after == "freezing":
+        celsius, fahrenheit = Temperature(value, "degC"), Temperature(value + 32, "degF")
+        yield Reading("temperature", i, at + 2, fahrenheit, 0.5 * head.sure, (celsius,))
+        return
+    end = at + 2 if after == "zero" else at + 1
+    end += words[end] in _DEGREES
+    if words[end] in _SCALES:
+        yield Reading("temperature", i, end + 1, Temperature(value, _SCALES[words[end]]), head.sure)
+        return
+    sure = (0.8 if after == "zero" else 0.6) * head.sure
+    yield Reading("temperature", i, end, Temperature(value, "degF"), sure, (Temperature(value, "degC"),))
+
+
+def named_temperatures(line: Line, i: int) -> Iterator[Reading]:
+    """Freezing."""
+    if line.words[i] == "freezing":
+        yield Reading("temperature", i, i + 1, Temperature(Fraction(0), "degC"), 0.9)
+
+
+def led_changes(line: Line, i: int) -> Iterator[Reading]:
+    """A change said before its number: "swing of 100 degrees", "temperature drop of 40 C"."""
+    words = line.words
+    start = i + (words[i] == "temperature")
+    if words[start] not in _LED or words[start + 1] != "of":
+        return
+    sign = -1 if words[start] in _DOWN else 1
+    for head in heads(line, start + 2):
+        at = head.unit + (words[head.unit] in _DEGREES)
+        value = sign * head.value
+        if words[at] in _SCALES:
+            unit = "dF" if _SCALES[words[at]] == "degF" else "dC"
+            yield _change(i, at + 1, value, unit, head.sure)
+        elif words[at] in _KELVIN:
+            yield _change(i, at + 1, value, "dC", head.sure)
+        elif at > head.unit:
+            yield _change(i, at, value, "dF", _UNSAID * head.sure)

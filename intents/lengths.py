@@ -1,0 +1,196 @@
+"""Lengths: feet and inches in all the ways they are said and written, millimetres to metres, thousandths and yards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.numbers import TAPE, Line, Piece, fractions
+from intents.reading import Head, Reading, heads
+from intents.tokens import literal
+from solvers.quantities import Length
+
+FEET = frozenset(("foot", "feet", "ft", "'"))
+INCHES = frozenset(("inch", "inches", "in", '"', "ins"))
+METRES = frozenset("m metre metres meter meters".split())
+# word: (unit, how many of it, how sure)
+PLAIN = (
+    dict.fromkeys("mm millimetre millimetres millimeter millimeters".split(), ("mm", Fraction(1), 1.0))
+    | dict.fromkeys(("mil", "mils"), ("mm", Fraction(1), 0.6))  # a mil is a millimetre on one coast, a thou on another
+    | dict.fromkeys("cm cms centimetre centimetres centimeter centimeters".split(), ("cm", Fraction(1), 1.0))
+    | dict.fromkeys(("thou", "thous"), ("in", Fraction(1, 1000), 1.0))
+    | dict.fromkeys("yard yards yd yds".split(), ("ft", Fraction(3), 1.0))
+)
+UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
+_SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
+_NOUNS = frozenset("a an the my our each every this that total all".split())  # after "6 in", these make it a place
+
+
+def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """The lengths made of a head at i and the unit after it."""
+    word = line.words[head.unit]
+    if word in FEET:
+        yield from _feet(line, i, head)
+    elif word in INCHES:
+        yield from _inches(line, i, head)
+    elif word in METRES:
+        yield from _metres(line, i, head)
+    elif word in PLAIN:
+        unit, size, sure = PLAIN[word]
+        also = (Length(head.value / 1000, "in"),) if sure < 1 else ()
+        yield _reading(i, head.unit + 1, head.value * size, unit, head.sure * sure, also)
+
+
+def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
+    """"Foot and a half", "inch and three eighths": a unit that means one of itself."""
+    word = line.words[i]
+    if word not in ("foot", "inch", "metre", "meter") or not _fraction_after(line, i + 1):
+        return
+    before = line.pieces(i - 1) if i else ()
+    head = Head(i, Fraction(1), 0.3 if before and before[-1].end == i else 1.0, form="one")
+    for reading in lengths(line, i, head):
+        if reading.end > i + 1:
+            yield reading
+
+
+def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
+    """12-6, 12 6 1/2, twelve six and a half: feet and inches with neither said, so never sure."""
+    words = line.words
+    for feet in line.pieces(i):
+        if feet.form != "whole" or not 1 <= feet.value <= 99:
+            continue
+        dashed = words[feet.end] == "-" and line.tight(feet.end - 1) and line.tight(feet.end)
+        for inches in line.pieces(feet.end + 1 if dashed else feet.end):
+            if not _can_be_inches(inches) or words[inches.end] in UNITS or _goes_on(line, inches.end):
+                continue
+            sure = 0.6 if dashed else 0.4 if inches.form == "whole" else 0.6 if inches.digits else 0.5
+            yield _reading(i, inches.end, feet.value * 12 + inches.value, "in", min(sure, feet.sure))
+
+
+def _reading(
+    start: int, end: int, value: Fraction, unit: str, sure: float = 1.0, also: tuple[Length, ...] = ()
+) -> Reading:
+    return Reading("length", start, end, Length(value, unit), sure, also)
+
+
+def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    words, end = line.words, head.unit + 1
+    sign = -1 if head.value < 0 else 1
+    others = tuple(Length(other, "ft") for other in head.also)
+    following = list(_inches_after(line, head, end)) if head.form in ("whole", "one") else []
+    for stop, inches, sure, share in following:
+        feet, small = head.value * 12, head.value + sign * inches
+        also = (Length(small, "ft"),) if share else ()
+        if share and inches in (Fraction(1, 2), Fraction(1, 4), Fraction(3, 4)):
+            # half a foot when it is said after "foot and a"; half an inch is the other thing it may be
+            near = 1.0 if head.form == "one" or abs(head.value) == 1 else 0.7
+            yield _reading(i, stop, small, "ft", near * head.sure, (Length(feet + sign * inches, "in"),))
+        else:
+            yield _reading(i, stop, feet + sign * inches, "in", sure * head.sure, also)
+    certain = any(sure >= 0.8 for _, _, sure, _ in following)
+    unsaid = 0.2 if head.form == "one" and words[i - 1 : i] == ["per"] else 1.0
+    yield _reading(i, end, head.value, "ft", head.sure * unsaid * (0.5 if certain else 1.0), others)
+
+
+def _inches_after(line: Line, head: Head, at: int) -> Iterator[tuple[int, Fraction, float, bool]]:
+    """(end, inches, sure, a fraction that may be of the foot) of what follows the word foot."""
+    words = line.words
+    start = at + 1 if words[at] in ("and", "-", "&") else at
+    for piece in line.pieces(start):
+        if piece.value < 0 or piece.end == start:
+            continue
+        unit = piece.end + 2 if words[piece.end] == "of" and words[piece.end + 1] == "an" else piece.end
+        if words[unit] in INCHES:
+            preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
+            sure = 0.3 if preposition else 1.0 if piece.value < 12 else 0.7
+            for stop, value, part_sure in _with_fraction(line, piece, unit + 1):
+                yield stop, value, min(sure, part_sure), False
+        elif _can_be_inches(piece) and not _goes_on(line, piece.end):
+            loose = _number_next(line, piece.end) or words[piece.end] in ("in", "on", "over", "-", "/", ":")
+            of_foot = start > at and words[at] == "and" and piece.form in ("fraction", "bare")
+            yield piece.end, piece.value, 0.3 if loose else min(0.9, piece.sure), of_foot
+
+
+def _with_fraction(line: Line, piece: Piece, end: int) -> Iterator[tuple[int, Fraction, float]]:
+    """The inches of a piece, and with the fraction said after them: "six inches and a half"."""
+    after = _fraction_after(line, end)
+    if after and piece.form == "whole":
+        yield after.end, piece.value + after.value, 1.0
+    yield end, piece.value, 0.5 if after and piece.form == "whole" else 1.0
+
+
+def _fraction_after(line: Line, at: int) -> Piece | None:
+    """The fraction after a unit and "and", unless it has a unit of its own."""
+    if line.words[at] not in ("and", "&"):
+        return None
+    for part in fractions(line, at + 1):
+        if part.value < 1 and part.sure > 0.5 and line.words[part.end] not in UNITS and line.words[part.end] != "of":
+            return part
+    return None
+
+
+def _inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    end = head.unit + 1
+    others = tuple(Length(other, "in") for other in head.also)
+    after = _fraction_after(line, end) if head.form in ("whole", "one") else None
+    sure = head.sure * _inch_word_sure(line, head)
+    if after:
+        value = head.value + (after.value if head.value > 0 else -after.value)
+        yield _reading(i, after.end, value, "in", sure)
+    yield _reading(i, end, head.value, "in", sure * (0.5 if after else 1.0), others)
+
+
+def _inch_word_sure(line: Line, head: Head) -> float:
+    """How sure it is that "in" is inches and not a place: "6 in", "5 in 12", "6 in the wall"."""
+    word, after = line.words[head.unit], line.words[head.unit + 1]
+    if word != "in":
+        return 1.0
+    if _number_next(line, head.unit + 1):
+        return 0.3
+    if head.form == "one":
+        return 0.1  # "a in" is nothing anyone says
+    return 0.3 if after in _NOUNS else 0.95
+
+
+def _metres(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """Metres, with the centimetres or millimetres after them: two metres forty, 1 m 250 mm."""
+    words, end = line.words, head.unit + 1
+    others = tuple(Length(other, "m") for other in head.also)
+    after = _fraction_after(line, end)
+    if after and head.form in ("whole", "one"):
+        yield _reading(i, after.end, head.value + after.value, "m", head.sure)
+    for piece in line.pieces(end) if head.form == "whole" and head.value > 0 else ():
+        if piece.value < 0 or piece.value.denominator > 1:
+            continue
+        size, unit = piece.value, words[piece.end]
+        if unit in PLAIN and PLAIN[unit][0] in _SUBUNITS:
+            scale = _SUBUNITS[PLAIN[unit][0]]
+            yield _reading(i, piece.end + 1, head.value + size * scale, "m", head.sure * PLAIN[unit][2])
+        elif piece.form == "whole" and 0 < size < 1000 and not _goes_on(line, piece.end) and unit not in UNITS:
+            scale, also = Fraction(1, 1000 if size >= 100 else 100), ()
+            value = Length(head.value + size * scale, "m")
+            if size < 10:
+                also = (Length(head.value + size / 10, "m"),)
+            yield Reading("length", i, piece.end, value, (0.4 if size < 10 else 0.9) * min(1.0, piece.sure), also)
+    yield _reading(i, end, head.value, "m", head.sure, others)
+
+
+def _can_be_inches(piece: Piece) -> bool:
+    """Whether a number said after feet can be the inches: under 12, whole or a tape fraction."""
+    return 0 <= piece.value < 12 and piece.form != "bare" and (
+        piece.value.denominator in TAPE or piece.value.denominator == 1 or piece.form == "decimal"
+    )
+
+
+def _goes_on(line: Line, at: int) -> bool:
+    """Whether the number that ends at `at` belongs to what comes next, a unit of another kind."""
+    word = line.words[at]
+    if word in ("/", "%", "°", "degree", "degrees", "deg", "percent", "hundred", "thousand", "point", "square", "sq"):
+        return True
+    if word in FEET or word in METRES or word in PLAIN:
+        return True
+    return word == "-" and line.tight(at - 1) and line.tight(at) and literal(line.words[at + 1])
+
+
+def _number_next(line: Line, at: int) -> bool:
+    return any(piece.sure >= 0.5 for piece in line.pieces(at))

@@ -1,0 +1,78 @@
+"""The chart: every reading of every stretch of the question, for the matcher to choose from.
+
+One pass over the tokens; each index is read on its own, and only where a number, a sign or a unit can start.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.amounts import amounts, prefixed_money
+from intents.degrees import degrees, led_changes, named_temperatures
+from intents.lengths import bare_lengths, lengths, spoken_pairs
+from intents.numbers import Line
+from intents.reading import Dims, Head, Reading, heads
+from intents.sizes import sizes
+from intents.slopes import rises, slopes
+from intents.tokens import Token, literal
+from solvers.quantities import Number
+
+__all__ = ["Dims", "Reading", "broken_number", "readings"]
+
+_MONEY_SIGNS = frozenset("$€£")
+_BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
+
+
+def readings(tokens: list[Token]) -> list[list[Reading]]:
+    """For each token, the readings that start there, longest first, then surest. Never raises."""
+    line = Line(tokens)
+    chart = [_at(line, i) for i in range(len(tokens))]
+    for i, row in enumerate(chart):
+        if row:
+            row += sizes(line, chart, i)
+            row.sort(key=lambda reading: (-reading.end, -reading.sure))
+    return chart
+
+
+def _at(line: Line, i: int) -> list[Reading]:
+    word, row = line.words[i], list[Reading]()
+    if line.pieces(i):
+        row += _numbers(line, i)
+        row += spoken_pairs(line, i)
+        row += slopes(line, i)
+    elif word in _BARE_UNITS:
+        return list(bare_lengths(line, i))
+    elif word in _MONEY_SIGNS:
+        return list(prefixed_money(line, i))
+    elif word not in ("a", "an"):
+        row += named_temperatures(line, i)
+        row += led_changes(line, i)
+        return row
+    for head in heads(line, i):
+        row += _with_unit(line, i, head)
+    return row
+
+
+def _numbers(line: Line, i: int) -> Iterator[Reading]:
+    for piece in line.pieces(i):
+        also = tuple(Number(other, "none") for other in piece.also)
+        yield Reading("number", i, piece.end, Number(piece.value, "none"), piece.sure, also)
+
+
+def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    yield from lengths(line, i, head)
+    yield from rises(line, i, head)
+    yield from degrees(line, i, head)
+    yield from amounts(line, i, head)
+
+
+def broken_number(tokens: list[Token]) -> str | None:
+    """One sentence about a number in the question that can't be one, or None: 7/0, or hundreds of digits."""
+    for i, token in enumerate(tokens):
+        after = [other.text for other in tokens[i + 1 : i + 3]]
+        if token.text.isdigit() and len(after) == 2 and after[0] == "/" and literal(after[1]) and not Fraction(after[1]):
+            return f"{token.text}/{after[1]} divides by zero: say the fraction again."
+        if token.text[0].isdigit() and token.text[-1].isdigit() and not literal(token.text):
+            return f"The number that starts {token.text[:8]} is too long to be a measurement: say it again."
+    return None

@@ -1,0 +1,329 @@
+"""Numbers from tokens: digits, words, fractions, decimals and the mixed numbers a tape is read in.
+
+Everything is exact. Where words could be two numbers ("twenty five eighths"), both come back, each less than sure.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from intents.tokens import Token, literal
+
+_SMALL_WORDS = (
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
+    "eighteen nineteen"
+).split()
+SMALL = {word: value for value, word in enumerate(_SMALL_WORDS)} | {"oh": 0, "nought": 0}
+TENS = {
+    word: 10 * value
+    for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), start=2)
+} | {"fourty": 40}
+SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
+GROUPS = {"dozen": 12, "couple": 2}
+_ORDINAL_WORDS = "third:3 quarter:4 fourth:4 fifth:5 sixth:6 eighth:8 tenth:10 twelfth:12 sixteenth:16 hundredth:100"
+ORDINALS = {"half": 2, "halves": 2, "thousandth": 1000, "thousandths": 1000}
+for _pair in _ORDINAL_WORDS.split():
+    _word, _size = _pair.split(":")
+    ORDINALS |= {_word: int(_size), _word + "s": int(_size)}
+ORDINALS |= {f"{size}th{s}": size for size in (4, 5, 6, 8, 10, 12, 16, 64, 100) for s in ("", "s")}
+ORDINALS |= {"3rd": 3, "3rds": 3, "32nd": 32, "32nds": 32, "32th": 32, "32ths": 32}
+_LONG_ORDINALS = {("thirty", "second"): 32, ("sixty", "fourth"): 64}
+_LONG_ORDINALS |= {(first, second + "s"): size for (first, second), size in _LONG_ORDINALS.items()}
+TAPE = frozenset((2, 4, 8, 16, 32, 64))
+_MIXED = TAPE | {3, 5, 6, 10, 12}
+HOMOPHONES = {"for": 4, "fore": 4, "to": 2, "too": 2, "ate": 8, "won": 1}
+_UNIT_WORDS = frozenset(
+    "foot feet ft inch inches degree degrees percent metre metres meter meters millimetres millimeters pounds gallons "
+    "squares dollars".split()
+)
+_STARTS = (
+    frozenset(SMALL) | frozenset(TENS) | frozenset(SCALES) | frozenset(ORDINALS) | frozenset(HOMOPHONES)
+) | frozenset("a an point minus negative -".split())
+_LONGEST_RUN = 6  # single digits said one after another, as "one two five"
+
+
+class Piece(NamedTuple):
+    """One number in the line: where it ends, its value, its form and what else it may be."""
+
+    end: int
+    value: Fraction
+    form: str = "whole"  # whole, decimal, fraction, bare (a denominator alone), mixed
+    sure: float = 1.0
+    also: tuple[Fraction, ...] = ()
+    digits: bool = False  # written in digits, not words
+
+
+class Line:
+    """The tokens being read, and the numbers found in them so far. Words past the end are ""."""
+
+    def __init__(self, tokens: list[Token]) -> None:
+        self.tokens = tokens
+        self.words = [token.text for token in tokens] + [""] * 8
+        self._pieces: dict[int, tuple[Piece, ...]] = {}
+
+    def tight(self, i: int) -> bool:
+        """Whether token i touches the next one."""
+        return 0 <= i < len(self.tokens) - 1 and self.tokens[i].end == self.tokens[i + 1].start
+
+    def pieces(self, i: int) -> tuple[Piece, ...]:
+        """Every number that starts at token i, longest first."""
+        word = self.words[i]
+        if not word or not (word in _STARTS or word[0].isdigit()):
+            return ()
+        found = self._pieces.get(i)
+        if found is None:
+            found = self._pieces[i] = _settled(_signed(self, i))
+        return found
+
+
+def _settled(found: list[Piece]) -> tuple[Piece, ...]:
+    """Longest first, each once; a number that a surer and longer one begins with is half as sure."""
+    if len(found) < 2:
+        return tuple(found)
+    found.sort(key=lambda piece: (-piece.end, -piece.sure))
+    longest = next((piece.end for piece in found if piece.sure >= 0.8), 0)
+    kept: list[Piece] = []
+    for piece in found:
+        if not any(piece[:2] == other[:2] for other in kept):
+            kept.append(piece._replace(sure=piece.sure / 2) if piece.end < longest else piece)
+    return tuple(kept)
+
+
+def _signed(line: Line, i: int) -> list[Piece]:
+    word = line.words[i]
+    if word not in ("minus", "negative", "-"):
+        return _unsigned(line, i)
+    after_number = i > 0 and (line.words[i - 1][-1].isdigit() or line.words[i - 1] in SMALL)
+    if word == "-" and (not line.tight(i) or (i > 0 and line.tight(i - 1))):
+        return []
+    sure = 0.5 if after_number else 1.0  # "12 minus 4" is a sum far more often than two numbers
+    return [
+        piece._replace(value=-piece.value, sure=piece.sure * sure, also=tuple(-other for other in piece.also))
+        for piece in _unsigned(line, i + 1)
+    ]
+
+
+def _unsigned(line: Line, i: int) -> list[Piece]:
+    found = fractions(line, i)
+    wholes = _homophone(line, i) or _wholes(line, i)
+    for whole in wholes:
+        found.append(whole)
+        if whole.form == "whole":
+            found += _mixed(line, i, whole)
+            found += _decimal(line, whole.end, whole.value, whole.sure)
+    if line.words[i] == "point":
+        found += _decimal(line, i, Fraction(0), 1.0)
+    return found
+
+
+def _under_hundred(line: Line, i: int) -> list[tuple[int, int]]:
+    """(end, value) of a number word or two under a hundred, longest first."""
+    word, after = line.words[i], line.words[i + 1]
+    if word in TENS:
+        tens = TENS[word]
+        units = SMALL.get(after, 0)
+        return ([(i + 2, tens + units)] if 0 < units < 10 else []) + [(i + 1, tens)]
+    return [(i + 1, SMALL[word])] if word in SMALL else []
+
+
+def _wholes(line: Line, i: int) -> list[Piece]:
+    """Whole numbers (and decimals in digits) at i: every end they could have."""
+    word, after = line.words[i], line.words[i + 1]
+    if literal(word):
+        whole = word.isdigit()
+        first = Piece(i + 1, Fraction(int(word)) if whole else Fraction(word), "whole" if whole else "decimal", digits=True)
+        return [first, *_scaled(line, first.end, first.value)]
+    if word in ("a", "an") and (after in SCALES or after in GROUPS):
+        return _scaled(line, i + 1, Fraction(1))
+    if word in SCALES:
+        return [piece._replace(sure=0.9) for piece in _scaled(line, i, Fraction(1))]
+    if word == "half":
+        dozen = i + (2 if after == "a" else 1)
+        return [Piece(dozen + 1, Fraction(6))] if line.words[dozen] == "dozen" else []
+    found = [Piece(end, Fraction(value)) for end, value in _under_hundred(line, i)]
+    if word == "oh":
+        return [found[0]._replace(sure=0.5)]  # more often a sigh
+    if found:
+        found += _scaled(line, found[0].end, found[0].value)
+        found += _run_together(line, i)
+    return found
+
+
+def _scaled(line: Line, i: int, base: Fraction) -> list[Piece]:
+    """`base` times the hundred, thousand or dozen at i, with what follows: "hundred and twenty"."""
+    word = line.words[i]
+    if word in GROUPS:
+        return [Piece(i + 1, base * GROUPS[word])]
+    if word not in SCALES or (base > 99 and word == "hundred"):
+        return []
+    size = base * SCALES[word]
+    found = [Piece(i + 1, size)]
+    after = i + 2 if line.words[i + 1] == "and" else i + 1
+    tails = _under_hundred(line, after)
+    found += [Piece(end, size + value) for end, value in tails]
+    if word != "hundred" and tails:
+        found += [Piece(piece.end, size + piece.value) for piece in _scaled_hundred(line, tails[0])]
+    return found
+
+
+def _scaled_hundred(line: Line, tail: tuple[int, int]) -> list[Piece]:
+    """The hundreds inside thousands: "two thousand four hundred and ten"."""
+    end, value = tail
+    return _scaled(line, end, Fraction(value)) if line.words[end] == "hundred" else []
+
+
+def _run_together(line: Line, i: int) -> list[Piece]:
+    """Numbers said without their hundreds: "one fifty", "fifteen fifty", "one oh five", "one two five"."""
+    words, found = line.words, []
+    first = _under_hundred(line, i)[0]
+    if first[1]:
+        for end, value in _under_hundred(line, first[0]):
+            if value >= 10:
+                found.append(Piece(end, Fraction(first[1] * 100 + value), sure=_hundreds_sure(first[1], value)))
+        if words[first[0]] == "oh" and 0 < SMALL.get(words[first[0] + 1], 0) < 10:
+            found.append(Piece(first[0] + 2, Fraction(first[1] * 100 + SMALL[words[first[0] + 1]]), sure=0.8))
+    run = i
+    while run - i < _LONGEST_RUN and SMALL.get(words[run], 10) < 10:
+        run += 1
+    if run - i >= 3:
+        digits = "".join(str(SMALL[word]) for word in words[i:run])
+        found.append(Piece(run, Fraction(int(digits)), sure=0.4))
+    return found
+
+
+def _hundreds_sure(first: int, second: int) -> float:
+    """How sure it is that two number words are one number: "five twelve" is a pitch, "one fifty" is not."""
+    if second == 12 or first % 10 == 0:
+        return 0.2
+    return 0.7 if first < 10 and second % 10 == 0 else 0.5
+
+
+def _homophone(line: Line, i: int) -> list[Piece]:
+    """What a recogniser writes for a number when the next word shows that it was one: "for foot", "ate twelve"."""
+    words, word, after = line.words, line.words[i], line.words[i + 1]
+    if word in TENS and after in HOMOPHONES and words[i + 2] in _UNIT_WORDS:
+        return [Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=0.5), Piece(i + 1, Fraction(TENS[word]))]
+    if word not in HOMOPHONES:
+        return []
+    piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.5)
+    if after in _UNIT_WORDS or (after == "and" and fractions(line, i + 2)):
+        return [piece]
+    common = word in ("for", "to")
+    before = words[i - 1] if i else ""
+    if (after in SMALL or after in TENS) and (not common or before in ("a", "an", "is")):
+        return [piece._replace(sure=0.4)]
+    return []
+
+
+def _ordinal(line: Line, i: int) -> tuple[int, int] | None:
+    """(end, denominator) of the denominator word at i."""
+    word = line.words[i]
+    if word in ORDINALS:
+        return i + 1, ORDINALS[word]
+    size = _LONG_ORDINALS.get((word, line.words[i + 1]))
+    return (i + 2, size) if size else None
+
+
+def fractions(line: Line, i: int) -> list[Piece]:
+    """Fractions at i: 3/8, three eighths, a half, half."""
+    word = line.words[i]
+    if literal(word):
+        return _slashed(line, i) or _said(line, i, i + 1, int(word) if word.isdigit() else 0)
+    bare = _ordinal(line, i)
+    found: list[Piece] = []
+    if bare and bare[1] in (2, 4):
+        found.append(Piece(bare[0], Fraction(1, bare[1]), "bare"))
+    elif bare:
+        found.append(Piece(bare[0], Fraction(1, bare[1]), "bare", 0.5))  # "third" may be the third course
+    if word in ("a", "an"):
+        return found + _said(line, i, i + 1, 1)
+    for end, top in _under_hundred(line, i):
+        found += _said(line, i, end, top)
+    return found
+
+
+def _said(line: Line, i: int, end: int, top: int) -> list[Piece]:
+    """`top` over the denominator word at `end`."""
+    bottom = _ordinal(line, end)
+    if not bottom or not top:
+        return []
+    singular = not line.words[bottom[0] - 1].endswith("s")
+    if singular and top > 19:
+        return []  # "twenty fourth" is a place in a row
+    value, tens = Fraction(top, bottom[1]), line.words[i] in TENS
+    if tens and top % 10:  # "twenty five eighths": 25/8 or 20 5/8
+        mixed = top - top % 10 + Fraction(top % 10, bottom[1])
+        return [Piece(bottom[0], value, "fraction", 0.7 if value < 1 else 0.4, (mixed,))]
+    return [Piece(bottom[0], value, "fraction", 1.0 if value < 1 or top == 1 else 0.8)]
+
+
+def _slashed(line: Line, i: int) -> list[Piece]:
+    """A fraction in figures, 3/8 or 5/16ths; not a date, and never over zero."""
+    words = line.words
+    if words[i + 1] != "/" or not words[i].isdigit() or (i > 1 and words[i - 1] == "/" and literal(words[i - 2])):
+        return []
+    bottom = words[i + 2]
+    size = ORDINALS.get(bottom, 0) if not bottom.isdigit() else int(bottom) if literal(bottom) else 0
+    if not size or (words[i + 3] == "/" and words[i + 4] != "12"):
+        return []
+    value = Fraction(int(words[i]), size)
+    if value > 1 and size in TAPE and len(words[i]) > 1:  # 71/2 is likely 7 1/2 with the space dropped
+        return [Piece(i + 3, value, "fraction", 0.6, (int(words[i][:-1]) + Fraction(int(words[i][-1]), size),), True)]
+    return [Piece(i + 3, value, "fraction", digits=True)]
+
+
+def _mixed(line: Line, i: int, whole: Piece) -> list[Piece]:
+    """A whole number and the fraction after it: 7 1/2, 7-1/2, seven and a half, ten five eighths."""
+    end, words = whole.end, line.words
+    joined = words[end] in ("and", "&") or (words[end] == "-" and line.tight(end - 1) and line.tight(end))
+    found = []
+    for part in fractions(line, end + 1 if joined else end):
+        if part.value >= 1 and part.sure > 0.5:
+            continue
+        sure, also = _mixed_sure(line, whole, part, joined)
+        if sure:
+            value = whole.value + part.value
+            found.append(Piece(part.end, value, "mixed", whole.sure * sure, also, whole.digits and part.digits))
+    return found
+
+
+def _mixed_sure(line: Line, whole: Piece, part: Piece, joined: bool) -> tuple[float, tuple[Fraction, ...]]:
+    """How sure it is that a whole number and a fraction are one number, and what else they may be."""
+    end, words = whole.end, line.words
+    if part.digits and (whole.digits or joined):
+        return (1.0 if part.value.denominator in _MIXED else 0.7), ()
+    if words[end] == "-":
+        return 0.0, ()
+    if joined:
+        return (part.sure if part.form != "bare" else 0.9 if part.value == Fraction(1, 2) else 0.6), ()
+    if part.form == "bare" or words[end] in ("a", "an"):
+        return 0.0, ()
+    top, size = part.value.numerator, part.value.denominator
+    if words[end - 1] in TENS and words[end] in SMALL:
+        one = Fraction(int(whole.value) % 100 + top, size)
+        return (0.4 if one < 1 else 0.7), (one,)
+    return (0.8 if words[part.end - 1].endswith("s") else 0.6), ()
+
+
+def _decimal(line: Line, i: int, whole: Fraction, sure: float) -> list[Piece]:
+    """`whole` and the digits said after "point" at i."""
+    if line.words[i] != "point":
+        return []
+    digits, end = "", i + 1
+    while len(digits) < 12 and _digit(line.words[end]):
+        digits += _digit(line.words[end])
+        end += 1
+    if not digits:
+        two = [(stop, value) for stop, value in _under_hundred(line, end) if value >= 10]
+        if not two:
+            return []
+        end, digits = two[0][0], str(two[0][1])
+    return [Piece(end, whole + Fraction(int(digits), 10 ** len(digits)), "decimal", sure)]
+
+
+def _digit(word: str) -> str:
+    """A single digit said or written, "" when it is none."""
+    if word in SMALL:
+        return str(SMALL[word]) if SMALL[word] < 10 else ""
+    return word if len(word) == 1 and word in "0123456789" else ""

@@ -1,0 +1,116 @@
+"""Pitches and ratios: one number against another, in twelve, over, to, or simply said after it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.lengths import FEET, INCHES, UNITS
+from intents.numbers import TAPE, Line, Piece
+from intents.reading import Head, Reading
+from solvers.quantities import Pitch, Ratio
+
+# How sure it is that "5 ? 12" is a pitch, and that "1 ? 300" is a ratio.
+_PITCH = {"in": 1.0, "on": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "-": 0.9, "by": 0.5, "×": 0.3, "to": 0.6, "and": 0.4}
+_RATIO = {"in": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "to": 0.8}
+_VENT = (150, 300)  # the runs of the two vent ratios, heard run together as "one three hundred"
+STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
+_PER = frozenset("per in a every each for to".split())
+
+
+def slopes(line: Line, i: int) -> Iterator[Reading]:
+    """The pitches and ratios whose first number is at i."""
+    for rise in line.pieces(i):
+        word = line.words[rise.end]
+        if word in _PITCH:
+            yield from _separated(line, i, rise, word)
+        elif word == "out" and line.words[rise.end + 1] == "of":
+            yield from _ratios(line, i, rise, rise.end + 2, 0.9)
+        else:
+            yield from _said_after(line, i, rise)
+
+
+def _separated(line: Line, i: int, rise: Piece, word: str) -> Iterator[Reading]:
+    at = rise.end + 1
+    if word == "-" and not (line.tight(rise.end - 1) and line.tight(rise.end)):
+        return
+    yield from _pitches(line, i, rise, at, word)
+    if word in _RATIO and rise.form == "whole":
+        yield from _ratios(line, i, rise, at, _RATIO[word])
+
+
+def _runs(line: Line, at: int) -> Iterator[Piece]:
+    """The numbers that a rise may be over: whole, above zero, and twelve even when more follows."""
+    pieces = line.pieces(at)
+    for place, run in enumerate(pieces):
+        if run.form == "whole" and run.value > 0 and (place == 0 or run.sure > 0.5 or run.value == 12):
+            yield run
+
+
+def _pitches(line: Line, i: int, rise: Piece, at: int, word: str) -> Iterator[Reading]:
+    for run in _runs(line, at):
+        sure = min(rise.sure, run.sure) * _PITCH[word] * _after_run(line, run)
+        if run.value != 12:
+            sure *= _odd_run(rise, run, word)
+        if sure:
+            yield Reading("pitch", i, run.end, Pitch(rise.value * 12 / run.value, "in12"), sure)
+
+
+def _after_run(line: Line, run: Piece) -> float:
+    """A run with a unit is a measurement: "5 in 12 feet" may be a fall, not a roof."""
+    word = line.words[run.end]
+    if word in FEET:
+        return 0.2
+    if word in INCHES and not (word == "in" and line.pieces(run.end + 1)):
+        return 0.6
+    return 0.2 if word in UNITS or word == "/" else 1.0
+
+
+def _odd_run(rise: Piece, run: Piece, word: str) -> float:
+    """How sure a pitch is whose run is not twelve; 3/8 and its like are inches."""
+    if word in ("by", "×", "-", "to", "and") or run.sure < 0.8:
+        return 0.0
+    if word == "/":
+        return 0.0 if run.value in TAPE and rise.value < run.value else 0.5 if run.value <= STEEPEST_RUN else 0.0
+    return 0.8 if run.value <= STEEPEST_RUN else 0.4
+
+
+def _ratios(line: Line, i: int, top: Piece, at: int, sure: float) -> Iterator[Reading]:
+    for bottom in _runs(line, at):
+        if line.words[bottom.end] == "/":
+            continue
+        likely = min(top.sure * 2, 1.0) * (0.9 if 0.5 < bottom.sure < 1 else bottom.sure) * sure
+        if bottom.value <= STEEPEST_RUN:
+            likely *= 0.3 if bottom.value == 12 else 0.4
+        yield Reading("ratio", i, bottom.end, Ratio(top.value / bottom.value, "ratio"), likely)
+
+
+def _said_after(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
+    """Two numbers with nothing between: five twelve, 5 1/2 12, one three hundred; and one three hundredth."""
+    words, at = line.words, rise.end
+    for run in line.pieces(at):
+        if run.value == 12 and run.form == "whole":
+            sure = min(rise.sure, 0.8 if run.digits and rise.digits else 0.9) * _after_run(line, run)
+            yield Reading("pitch", i, run.end, Pitch(rise.value, "in12"), sure)
+        elif rise.value == 1 and rise.form == "whole":
+            if run.value in _VENT:
+                yield Reading("ratio", i, run.end, Ratio(1 / run.value, "ratio"), 0.6)
+            if words[run.end] in ("hundredth", "hundredths") and run.form == "whole":
+                yield Reading("ratio", i, run.end + 1, Ratio(1 / (run.value * 100), "ratio"), 0.9)
+    if rise.value == 1 and words[at : at + 2] == ["one", "fiftieth"]:
+        yield Reading("ratio", i, at + 2, Ratio(Fraction(1, 150), "ratio"), 0.9)
+
+
+def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """Pitches whose rise is in inches: 5 inches in 12, a quarter inch per foot."""
+    words, unit = line.words, head.unit
+    if words[unit] not in INCHES or words[unit + 1] not in _PER:
+        return
+    at = unit + (3 if words[unit + 1 : unit + 3] == ["to", "the"] else 2)
+    if words[at] in ("foot", "ft"):
+        yield Reading("pitch", i, at + 1, Pitch(head.value, "in12"), 0.8 * head.sure)
+    if words[unit + 1] in ("in", "per"):
+        for run in line.pieces(at):
+            if run.value == 12 and words[run.end] not in FEET:
+                end = run.end + (words[run.end] in INCHES)
+                yield Reading("pitch", i, end, Pitch(head.value, "in12"), 0.8 * head.sure)
