@@ -7,6 +7,8 @@ is not among the steps: it is an index made from the rows (notebook_search.py), 
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
 
 APPLICATION_ID = 0x4C415448  # "LATH"
 
@@ -61,26 +63,35 @@ class WrongFile(Exception):
     """The file is a database, but not a notebook this program can write in; the message says why, in one clause."""
 
 
+@contextmanager
+def transaction(db: sqlite3.Connection, kind: str) -> Iterator[None]:
+    """All inside lands on disk together or not at all. IMMEDIATE to write; DEFERRED to read one state of the file."""
+    db.execute(f"BEGIN {kind}")
+    try:
+        yield
+        db.execute("COMMIT")
+    except BaseException:
+        if db.in_transaction:  # SQLite has already rolled back when the disk filled up
+            db.execute("ROLLBACK")
+        raise
+
+
 def migrate(db: sqlite3.Connection) -> None:
     """Bring an open file to the newest shape, all steps or none. Raises WrongFile, sqlite3.Error."""
-    if _checked_version(db) == NEWEST:
-        return
-    db.execute("BEGIN IMMEDIATE")
-    try:
+    with transaction(db, "DEFERRED"):
+        if _checked_version(db) == NEWEST:
+            return
+    with transaction(db, "IMMEDIATE"):
         # Read again under the lock: another process may have run the steps while this one waited.
         for number in range(_checked_version(db) + 1, NEWEST + 1):
             for statement in _statements(MIGRATIONS[number - 1]):
                 db.execute(statement)
             db.execute(f"PRAGMA user_version = {number}")
         db.execute(f"PRAGMA application_id = {APPLICATION_ID}")
-        db.execute("COMMIT")
-    except BaseException:
-        db.execute("ROLLBACK")
-        raise
 
 
 def _checked_version(db: sqlite3.Connection) -> int:
-    """The number of the last step run; 0 for an empty file."""
+    """The number of the last step run, 0 for an empty file. Inside a transaction: another process may be starting it."""
     version: int = db.execute("PRAGMA user_version").fetchone()[0]
     owner: int = db.execute("PRAGMA application_id").fetchone()[0]
     empty = db.execute("SELECT 1 FROM sqlite_master").fetchone() is None

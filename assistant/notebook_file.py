@@ -66,15 +66,8 @@ class NotebookFile:
     @contextmanager
     def writing(self) -> Iterator[sqlite3.Connection]:
         """A transaction: everything inside lands on disk together, or not at all."""
-        with self._lock, self._explained():
-            self._db.execute("BEGIN IMMEDIATE")
-            try:
-                yield self._db
-                self._db.execute("COMMIT")
-            except BaseException:
-                if self._db.in_transaction:  # SQLite has already rolled back when the disk filled up
-                    self._db.execute("ROLLBACK")
-                raise
+        with self._lock, self._explained(), migrations.transaction(self._db, "IMMEDIATE"):
+            yield self._db
 
     def _connect(self) -> sqlite3.Connection:
         try:
@@ -119,6 +112,8 @@ def explained(path: Path) -> Iterator[None]:
         yield
     except migrations.WrongFile as error:
         raise NotebookError(f"{path} {error}, so it is left alone.") from error
+    except UnicodeEncodeError as error:
+        raise NotebookError("The notebook can't look for, or keep, a name with half a character in it.") from error
     except sqlite3.Error as error:
         trouble = _TROUBLE.get(_primary(error), f"could not be used ({error})")
         raise NotebookError(f"The notebook {path} {trouble}.") from error

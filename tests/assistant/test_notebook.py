@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing
 from datetime import date, datetime
 from typing import Any
@@ -206,6 +207,29 @@ def test_what_cannot_be_kept_gets_a_sentence_and_leaves_nothing(notebook: Notebo
 def test_any_words_can_be_kept(notebook: Notebook, make_record: Make, heard: str) -> None:
     entry = notebook.get(notebook.write(make_record(heard=heard)))
     assert entry.heard == entry.record["heard"] == heard.replace("\udce9", "?")
+
+
+def test_a_name_that_is_badly_encoded_gets_a_sentence(notebook: Notebook) -> None:
+    for attempt in (
+        lambda: notebook.remember("wall \udce9", "pitch", 5),
+        lambda: notebook.facts("wall \udce9"),
+        lambda: notebook.find("miter", job="wall \udce9"),
+    ):
+        with pytest.raises(NotebookError, match="half a character"):
+            attempt()
+    assert notebook.find("miter \udce9") == []
+
+
+def test_threads_share_one_notebook(notebook: Notebook, make_record: Make) -> None:
+    def ask(turn: int) -> str:
+        id = notebook.write(make_record(heard=f"question {turn}"))
+        assert notebook.get(id).heard == f"question {turn}"
+        return id
+
+    with ThreadPoolExecutor(8) as pool:
+        ids = list(pool.map(ask, range(80)))
+    assert [entry.id for entry in notebook.last(999)] == sorted(ids)
+    assert len(notebook.find("question")) == 80
 
 
 def test_values_are_remembered_for_a_job_and_the_latest_wins(notebook: Notebook) -> None:
