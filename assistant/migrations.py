@@ -91,7 +91,7 @@ def migrate(db: sqlite3.Connection) -> None:
 
 
 def _checked_version(db: sqlite3.Connection) -> int:
-    """The number of the last step run, 0 for an empty file. Inside a transaction: another process may be starting it."""
+    """The number of the last step run; 0 when empty. Inside a transaction: another process may be starting the file."""
     version: int = db.execute("PRAGMA user_version").fetchone()[0]
     owner: int = db.execute("PRAGMA application_id").fetchone()[0]
     empty = db.execute("SELECT 1 FROM sqlite_master").fetchone() is None
