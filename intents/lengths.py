@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from intents.numbers import TAPE, Line, Piece, fractions
-from intents.reading import Head, Reading, heads
+from intents.reading import Head, Reading
 from intents.tokens import literal
 from solvers.quantities import Length
 
@@ -22,6 +22,9 @@ PLAIN = (
     | dict.fromkeys("yard yards yd yds".split(), ("ft", Fraction(3), 1.0))
 )
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
+_JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
+_JOINTS = _JOINED | {"-"}
+_OTHER_USES = frozenset(("in", "on", "over", "-", "/", ":"))  # after a number, these start a pitch or a sum
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 _NOUNS = frozenset("a an the my our each every this that total all".split())  # after "6 in", these make it a place
 
@@ -42,7 +45,7 @@ def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
 
 
 def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
-    """"Foot and a half", "inch and three eighths": a unit that means one of itself."""
+    """Lengths whose unit means one of itself: foot and a half, inch and three eighths."""
     word = line.words[i]
     if word not in ("foot", "inch", "metre", "meter") or not _fraction_after(line, i + 1):
         return
@@ -74,41 +77,58 @@ def _reading(
 
 
 def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
-    words, end = line.words, head.unit + 1
-    sign = -1 if head.value < 0 else 1
+    end = head.unit + 1
     others = tuple(Length(other, "ft") for other in head.also)
-    following = list(_inches_after(line, head, end)) if head.form in ("whole", "one") else []
-    for stop, inches, sure, share in following:
-        feet, small = head.value * 12, head.value + sign * inches
-        also = (Length(small, "ft"),) if share else ()
-        if share and inches in (Fraction(1, 2), Fraction(1, 4), Fraction(3, 4)):
-            # half a foot when it is said after "foot and a"; half an inch is the other thing it may be
-            near = 1.0 if head.form == "one" or abs(head.value) == 1 else 0.7
-            yield _reading(i, stop, small, "ft", near * head.sure, (Length(feet + sign * inches, "in"),))
-        else:
-            yield _reading(i, stop, feet + sign * inches, "in", sure * head.sure, also)
-    certain = any(sure >= 0.8 for _, _, sure, _ in following)
-    unsaid = 0.2 if head.form == "one" and words[i - 1 : i] == ["per"] else 1.0
-    yield _reading(i, end, head.value, "ft", head.sure * unsaid * (0.5 if certain else 1.0), others)
+    longer: list[Reading] = []
+    if head.form in ("whole", "one"):
+        longer += _feet_and_inches(line, i, head)
+        longer += _feet_and_part(line, i, head)
+    yield from longer
+    certain = any(reading.sure >= 0.8 for reading in longer)
+    yield _reading(i, end, head.value, "ft", head.sure * (0.5 if certain else 1.0), others)
 
 
-def _inches_after(line: Line, head: Head, at: int) -> Iterator[tuple[int, Fraction, float, bool]]:
-    """(end, inches, sure, a fraction that may be of the foot) of what follows the word foot."""
-    words = line.words
-    start = at + 1 if words[at] in ("and", "-", "&") else at
+def _feet_and_part(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """A foot and a half is of the foot; twelve foot and three eighths is of an inch; between them, both are kept."""
+    part = _fraction_after(line, head.unit + 1)
+    if not part:
+        return
+    sign = -1 if head.value < 0 else 1
+    of_foot = Length(head.value + sign * part.value, "ft")
+    of_inch = Length(head.value * 12 + sign * part.value, "in")
+    if part.value.denominator > 4:
+        yield Reading("length", i, part.end, of_inch, 0.8 * head.sure, (of_foot,))
+    elif abs(head.value) == 1 and part.value == Fraction(1, 2):
+        yield Reading("length", i, part.end, of_foot, head.sure)
+    else:
+        yield Reading("length", i, part.end, of_foot, 0.7 * head.sure, (of_inch,))
+
+
+def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    words, at = line.words, head.unit + 1
+    joint = words[at] if words[at] in _JOINTS else ""
+    start = at + 1 if joint else at
+    sign = -1 if head.value < 0 else 1
     for piece in line.pieces(start):
-        if piece.value < 0 or piece.end == start:
+        if piece.value < 0:
             continue
-        unit = piece.end + 2 if words[piece.end] == "of" and words[piece.end + 1] == "an" else piece.end
+        unit = piece.end + 2 if words[piece.end : piece.end + 2] == ["of", "an"] else piece.end
         if words[unit] in INCHES:
             preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
-            sure = 0.3 if preposition else 1.0 if piece.value < 12 else 0.7
-            for stop, value, part_sure in _with_fraction(line, piece, unit + 1):
-                yield stop, value, min(sure, part_sure), False
-        elif _can_be_inches(piece) and not _goes_on(line, piece.end):
-            loose = _number_next(line, piece.end) or words[piece.end] in ("in", "on", "over", "-", "/", ":")
-            of_foot = start > at and words[at] == "and" and piece.form in ("fraction", "bare")
-            yield piece.end, piece.value, 0.3 if loose else min(0.9, piece.sure), of_foot
+            most = 0.3 if preposition else 0.7 if piece.value >= 12 or joint == "," else 1.0
+            for end, inches, sure in _with_fraction(line, piece, unit + 1):
+                yield _reading(i, end, head.value * 12 + sign * inches, "in", min(most, sure) * head.sure)
+        elif _can_be_inches(piece) and not _goes_on(line, piece.end) and joint not in _JOINED:
+            sure = min(_inches_unsaid(line, piece), piece.sure) * head.sure
+            yield _reading(i, piece.end, head.value * 12 + sign * piece.value, "in", sure)
+
+
+def _inches_unsaid(line: Line, piece: Piece) -> float:
+    """How sure it is that a number after feet is the inches, when the word inches is not said."""
+    after = line.words[piece.end]
+    if after in _OTHER_USES or _number_next(line, piece.end):
+        return 0.3
+    return 0.7 if after in ("by", "×") else 0.9  # three 12 foot 2 by 6s
 
 
 def _with_fraction(line: Line, piece: Piece, end: int) -> Iterator[tuple[int, Fraction, float]]:
@@ -154,32 +174,34 @@ def _inch_word_sure(line: Line, head: Head) -> float:
 
 def _metres(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Metres, with the centimetres or millimetres after them: two metres forty, 1 m 250 mm."""
-    words, end = line.words, head.unit + 1
+    end = head.unit + 1
     others = tuple(Length(other, "m") for other in head.also)
     after = _fraction_after(line, end)
     if after and head.form in ("whole", "one"):
         yield _reading(i, after.end, head.value + after.value, "m", head.sure)
-    for piece in line.pieces(end) if head.form == "whole" and head.value > 0 else ():
-        if piece.value < 0 or piece.value.denominator > 1:
-            continue
+    yield from _metres_and_parts(line, i, head)
+    yield _reading(i, end, head.value, "m", head.sure, others)
+
+
+def _metres_and_parts(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    words = line.words
+    for piece in line.pieces(head.unit + 1) if head.form == "whole" and head.value > 0 else ():
         size, unit = piece.value, words[piece.end]
+        if piece.form != "whole" or not 0 < size < 1000:
+            continue
         if unit in PLAIN and PLAIN[unit][0] in _SUBUNITS:
             scale = _SUBUNITS[PLAIN[unit][0]]
             yield _reading(i, piece.end + 1, head.value + size * scale, "m", head.sure * PLAIN[unit][2])
-        elif piece.form == "whole" and 0 < size < 1000 and not _goes_on(line, piece.end) and unit not in UNITS:
-            scale, also = Fraction(1, 1000 if size >= 100 else 100), ()
-            value = Length(head.value + size * scale, "m")
-            if size < 10:
-                also = (Length(head.value + size / 10, "m"),)
-            yield Reading("length", i, piece.end, value, (0.4 if size < 10 else 0.9) * min(1.0, piece.sure), also)
-    yield _reading(i, end, head.value, "m", head.sure, others)
+        elif not _goes_on(line, piece.end) and unit not in UNITS:
+            tenths = (Length(head.value + size / 10, "m"),) if size < 10 else ()
+            value = head.value + size / (1000 if size >= 100 else 100)
+            yield _reading(i, piece.end, value, "m", min(piece.sure, 0.4 if tenths else 0.9), tenths)
 
 
 def _can_be_inches(piece: Piece) -> bool:
     """Whether a number said after feet can be the inches: under 12, whole or a tape fraction."""
-    return 0 <= piece.value < 12 and piece.form != "bare" and (
-        piece.value.denominator in TAPE or piece.value.denominator == 1 or piece.form == "decimal"
-    )
+    marked = piece.value.denominator == 1 or piece.value.denominator in TAPE or piece.form == "decimal"
+    return marked and 0 <= piece.value < 12 and piece.form != "bare"
 
 
 def _goes_on(line: Line, at: int) -> bool:

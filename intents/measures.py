@@ -69,10 +69,12 @@ def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:
 
 def broken_number(tokens: list[Token]) -> str | None:
     """One sentence about a number in the question that can't be one, or None: 7/0, or hundreds of digits."""
-    for i, token in enumerate(tokens):
-        after = [other.text for other in tokens[i + 1 : i + 3]]
-        if token.text.isdigit() and len(after) == 2 and after[0] == "/" and literal(after[1]) and not Fraction(after[1]):
-            return f"{token.text}/{after[1]} divides by zero: say the fraction again."
-        if token.text[0].isdigit() and token.text[-1].isdigit() and not literal(token.text):
-            return f"The number that starts {token.text[:8]} is too long to be a measurement: say it again."
+    texts = [token.text for token in tokens]
+    for place, text in enumerate(texts):
+        if text.isdigit() and texts[place + 1 : place + 2] == ["/"]:
+            bottom = texts[place + 2] if place + 2 < len(texts) else ""
+            if literal(bottom) and not Fraction(bottom):
+                return f"{text[:8]}/{bottom[:8]} divides by zero: say the fraction again."
+        if text[0].isdigit() and text[-1].isdigit() and not literal(text):
+            return f"The number that starts {text[:8]} is too long to be a measurement: say it again."
     return None

@@ -131,8 +131,10 @@ def _wholes(line: Line, i: int) -> list[Piece]:
     """Whole numbers (and decimals in digits) at i: every end they could have."""
     word, after = line.words[i], line.words[i + 1]
     if literal(word):
-        whole = word.isdigit()
-        first = Piece(i + 1, Fraction(int(word)) if whole else Fraction(word), "whole" if whole else "decimal", digits=True)
+        if word.isdigit():
+            first = Piece(i + 1, Fraction(int(word)), digits=True)
+        else:
+            first = Piece(i + 1, Fraction(word), "decimal", digits=True)
         return [first, *_scaled(line, first.end, first.value)]
     if word in ("a", "an") and (after in SCALES or after in GROUPS):
         return _scaled(line, i + 1, Fraction(1))

@@ -11,7 +11,7 @@ from intents.reading import Head, Reading
 from solvers.quantities import Pitch, Ratio
 
 # How sure it is that "5 ? 12" is a pitch, and that "1 ? 300" is a ratio.
-_PITCH = {"in": 1.0, "on": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "-": 0.9, "by": 0.5, "×": 0.3, "to": 0.6, "and": 0.4}
+_PITCH = {"in": 1.0, "on": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "-": 0.9, "by": 0.5, "×": 0.3, "to": 0.4, "and": 0.4}
 _RATIO = {"in": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "to": 0.8}
 _VENT = (150, 300)  # the runs of the two vent ratios, heard run together as "one three hundred"
 STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
@@ -49,7 +49,8 @@ def _runs(line: Line, at: int) -> Iterator[Piece]:
 
 def _pitches(line: Line, i: int, rise: Piece, at: int, word: str) -> Iterator[Reading]:
     for run in _runs(line, at):
-        sure = min(rise.sure, run.sure) * _PITCH[word] * _after_run(line, run)
+        top = min(1.0, rise.sure * 2) if word == "/" else rise.sure  # 5/12 as a fraction does not make it less a pitch
+        sure = min(top, run.sure) * _PITCH[word] * _after_run(line, run)
         if run.value != 12:
             sure *= _odd_run(rise, run, word)
         if sure:
@@ -90,7 +91,8 @@ def _said_after(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
     words, at = line.words, rise.end
     for run in line.pieces(at):
         if run.value == 12 and run.form == "whole":
-            sure = min(rise.sure, 0.8 if run.digits and rise.digits else 0.9) * _after_run(line, run)
+            sure = min(rise.sure, 0.8 if run.digits and rise.digits else 0.9)
+            sure *= 0.2 if words[run.end] in UNITS else 1.0  # four twelve inch boards
             yield Reading("pitch", i, run.end, Pitch(rise.value, "in12"), sure)
         elif rise.value == 1 and rise.form == "whole":
             if run.value in _VENT:

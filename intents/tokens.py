@@ -126,13 +126,17 @@ def _add_sign(tokens: list[Token], sign: str, start: int, plain: str) -> None:
     last = tokens[-1] if tokens else None
     if sign == "-" and before and not before.isspace() and (before.isalpha() or after.isalpha()):
         return
-    if sign in "'\"" and not (last and last.end == start and (last.text[-1].isdigit())):
-        if not (last and last.text[-1].isdigit() and not after.strip()):
-            return
+    if sign in "'\"" and not _marks_number(last, start, after):
+        return
     if sign == "." and last and last.end == start and last.text in _SHORT:
         return
     if sign.isprintable():
         tokens.append(Token(sign, start, start + 1))
+
+
+def _marks_number(last: Token | None, start: int, after: str) -> bool:
+    """Whether a quote sign is feet or inches: it touches the number before it, or stands free after one."""
+    return bool(last and last.text[-1].isdigit() and (last.end == start or not after.strip()))
 
 
 def literal(token: str) -> bool:
