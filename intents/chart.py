@@ -1,0 +1,136 @@
+"""Everything the words can be, by place: tokens with slips forgiven, quantities, classes of words, and islands of phrases."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import NamedTuple
+
+from intents.fitting import EDGE_KINDS
+from intents.lists import lists
+from intents.measures import readings
+from intents.phrases import END, Island, Phrases, Trie
+from intents.reading import Reading
+from intents.spelling import Speller
+from intents.tokens import Token, literal, tokenize
+
+MOST_SKIPS = 2  # filler words in a row inside one phrase
+LIGHT = frozenset("a an the of for to at on in with from by and or is it be as into per up so".split())
+
+
+class Hit(NamedTuple):
+    """One island found: where, and the reading behind each of its quantity symbols (by symbol index)."""
+
+    island: Island
+    start: int
+    end: int
+    found: tuple[tuple[int, Reading], ...]
+
+
+@dataclass(slots=True)
+class Chart:
+    """One sentence, read."""
+
+    text: str
+    tokens: list[Token]
+    words: list[str]
+    readings: list[list[Reading]]
+    classes: list[list[tuple[str, int]]]
+    hits: list[Hit] = field(default_factory=list)
+    changed: list[tuple[str, str]] = field(default_factory=list)
+
+    def said(self, start: int, end: int) -> str:
+        """The person's own words for tokens start to end."""
+        return self.text[self.tokens[start].start : self.tokens[end - 1].end]
+
+
+def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
+    """Read a sentence against the phrases of all topics."""
+    typed = tokenize(text)
+    tokens, changed = [], []
+    for token in typed:
+        word = speller.read(token.text)
+        if word != token.text:
+            changed.append((token.text, word))
+            token = Token(word, token.start, token.end)
+        tokens.append(token)
+    words = [token.text for token in tokens]
+    found = readings(tokens)
+    for reading in lists(tokens, found):
+        found[reading.start].append(reading)
+    chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed)
+    finder = _Finder(chart, phrases)
+    for start in range(len(words)):
+        if words[start] not in phrases.fillers:
+            finder.start = start
+            finder.walk(phrases.trie, start, 0, 0, ())
+    chart.hits = finder.hits
+    return chart
+
+
+def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:
+    """For each place, the word classes that begin there and where they end."""
+    found: list[list[tuple[str, int]]] = []
+    for start in range(len(words)):
+        here: list[tuple[str, int]] = []
+        node, at = trie, start
+        while True:
+            here += [(name, at) for name in node.get(END, ())]  # type: ignore[attr-defined]
+            below = node.get(words[at]) if at < len(words) else None
+            if below is None:
+                break
+            node, at = below, at + 1  # type: ignore[assignment]
+        found.append(here)
+    return found
+
+
+class _Finder:
+    """Walks the trie of islands from one start after another."""
+
+    def __init__(self, chart: Chart, phrases: Phrases) -> None:
+        self.chart, self.skippable = chart, phrases.fillers | LIGHT
+        self.hits: list[Hit] = []
+        self.start = 0
+
+    def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
+        ends = node.get(END)
+        if ends is not None:
+            self.hits += [Hit(island, self.start, at, found) for island in ends]  # type: ignore[attr-defined]
+        if at >= len(self.chart.words):
+            return
+        word = self.chart.words[at]
+        below = node.get(word)
+        if below is not None:
+            self.walk(below, at + 1, depth + 1, 0, found)  # type: ignore[arg-type]
+        for name, end in self.chart.classes[at]:
+            below = node.get(name)
+            if below is not None:
+                self.walk(below, end, depth + 1, 0, found)  # type: ignore[arg-type]
+        self._quantities(node, at, depth, found)
+        if depth and skipped < MOST_SKIPS and word in self.skippable and len(node) > (END in node):
+            self.walk_on(node, at + 1, depth, skipped + 1, found)
+
+    def walk_on(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
+        """Past a filler word: an island does not end on one."""
+        ends = node.get(END)
+        rest = {symbol: below for symbol, below in node.items() if symbol != END} if ends else node
+        self.walk(rest, at, depth, skipped, found)
+
+    def _quantities(self, node: Trie, at: int, depth: int, found: tuple[tuple[int, Reading], ...]) -> None:
+        for reading in self.chart.readings[at]:
+            kind = reading.kind
+            below = node.get("#" + kind)
+            if below is not None:
+                self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))  # type: ignore[arg-type]
+            if kind not in ("number", "angle", "temperature"):
+                continue
+            for edge, kinds in EDGE_KINDS.items():
+                below = node.get("#" + edge) if edge != kind and kind in kinds else None
+                # On its own a bare number is no length or pitch: some word beside it must tell.
+                if below is not None and (depth or len(below) > (END in below)):  # type: ignore[arg-type]
+                    bare = below if depth else {s: b for s, b in below.items() if s != END}  # type: ignore[attr-defined]
+                    self.walk(bare, reading.end, depth + 1, 0, (*found, (depth, reading)))
+
+
+def quantity_word(word: str) -> bool:
+    """Whether a token is a number in digits or one of its signs."""
+    return literal(word) or not word[0].isalnum()

@@ -1,0 +1,137 @@
+"""What a quantity that was said can be for a parameter: units for bare numbers, degrees for a pitch, scales unsaid."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+from intents.reading import Dims, Reading
+from solvers.quantities import (
+    Angle,
+    Area,
+    Count,
+    Length,
+    Money,
+    Number,
+    Percent,
+    Pitch,
+    Quantity,
+    Ratio,
+    Temperature,
+    TemperatureChange,
+    Volume,
+    Weight,
+)
+from solvers.slots import Parameter, Slot
+
+# Which kinds of reading may stand for a parameter's type, the best first. "number" only where words beside it tell the
+# role, or where the topic leaves no other reading (see `loose`).
+KINDS: dict[type, tuple[str, ...]] = {
+    Length: ("length", "number"),
+    Pitch: ("pitch", "angle", "number"),
+    Angle: ("angle", "number"),
+    Count: ("number",),
+    Percent: ("percent", "number"),
+    Ratio: ("ratio", "number"),
+    Temperature: ("temperature", "angle", "number"),
+    TemperatureChange: ("tempchange", "temperature", "angle", "number"),
+    Area: ("area", "number"),
+    Money: ("money", "number"),
+    Volume: ("volume", "number"),
+    Weight: ("weight", "number"),
+    Number: ("number",),
+}
+EDGE_KINDS = {
+    "length": ("length", "number"),
+    "pitch": ("pitch", "angle", "number"),
+    "angle": ("angle", "number"),
+    "temperature": ("temperature", "angle", "number"),
+    "tempchange": ("tempchange", "temperature", "angle", "number"),
+    "percent": ("percent", "number"),
+    "area": ("area", "number"),
+    "money": ("money", "number"),
+    "volume": ("volume", "number"),
+    "weight": ("weight", "number"),
+    "ratio": ("ratio",),
+}  # a symbol #kind in a phrase also takes these, since the words beside it tell the role
+UNIT_GUESS = 0.75  # how sure a unit is that was not said
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """A value for a parameter, how sure, and what else it could be."""
+
+    value: Any
+    sure: float = 1.0
+    others: tuple[Any, ...] = ()
+
+
+def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | None:
+    """The reading as a value of the parameter, or None when it can't be. `cued`: words beside it told the role."""
+    kind = parameter.kind
+    if kind is tuple:
+        return Fit(reading.value, reading.sure) if reading.kind in parameter.name or cued else None
+    if kind not in KINDS or reading.kind not in KINDS[kind] or isinstance(reading.value, Dims):
+        return None
+    if reading.kind == "number":
+        return _bare(reading, parameter, text, cued)
+    values = [_as(value, kind, text) for value in (reading.value, *reading.also)]
+    found = [value for value in values if value is not None]
+    if not found:
+        return None
+    return Fit(found[0], reading.sure, tuple(found[1:]))
+
+
+def _as(value: Quantity, kind: type, text: str) -> Quantity | None:
+    """A quantity as one of another dimension where the trade says one for the other."""
+    if type(value) is kind:
+        return value.said(text)
+    if kind is Pitch and isinstance(value, Angle):
+        return Pitch(value.value, "deg", text)
+    if kind is Temperature and isinstance(value, Angle):
+        return Temperature(value.value, "degF", text)
+    if kind is TemperatureChange and isinstance(value, Temperature):
+        return TemperatureChange(value.value, "dF" if value.unit == "degF" else "dC", text)
+    if kind is TemperatureChange and isinstance(value, Angle):
+        return TemperatureChange(value.value, "dF", text)
+    return None
+
+
+def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | None:
+    """A number with no unit."""
+    assert isinstance(reading.value, Quantity)
+    value, kind, slot = reading.value.value, parameter.kind, parameter.slot
+    others = tuple(other.value for other in reading.also)
+    if kind is Length:
+        return _bare_length(value, slot, text, min(reading.sure, UNIT_GUESS if slot.bare else 0.6))
+    if kind is Count:
+        return Fit(Count(value, "count", text), reading.sure, tuple(Count(v, "count", text) for v in others))
+    if kind is Number:
+        return Fit(Number(value, "none", text), reading.sure)
+    if not cued:
+        return None
+    if kind is Pitch:
+        return Fit(Pitch(value, "in12", text), reading.sure, tuple(Pitch(v, "in12", text) for v in others))
+    if kind is Angle:
+        return Fit(Angle(value, "deg", text), reading.sure, tuple(Angle(v, "deg", text) for v in others))
+    if kind is Temperature:
+        return Fit(Temperature(value, "degF", text), 0.6, (Temperature(value, "degC", text),))
+    if kind is TemperatureChange:
+        return Fit(TemperatureChange(value, "dF", text), 0.6, (TemperatureChange(value, "dC", text),))
+    units = {Percent: "percent", Area: "ft2", Money: "money", Ratio: "ratio", Volume: "floz", Weight: "lb"}
+    unit = slot.unit or units[kind]
+    return Fit(kind(value, unit, text), reading.sure)
+
+
+def _bare_length(value: Fraction, slot: Slot, text: str, sure: float) -> Fit:
+    """A bare length takes the unit people leave out for it; where two are likely, both are kept."""
+    units = slot.bare or ("in",)
+    first = units[0]
+    if len(units) > 1 and slot.plain is not None and abs(value) > slot.plain:
+        first = units[1]
+    length = Length(value, first, text)
+    if len(units) > 1 and slot.doubt and slot.doubt[0] < abs(value) < slot.doubt[1]:
+        other = units[1] if first == units[0] else units[0]
+        return Fit(length, 0.5, (Length(value, other, text),))
+    return Fit(length, sure)

@@ -1,0 +1,13 @@
+"""Quantities said in a row: pieces ("six at 48 and 3 at 30 1/2"), openings ("two windows 3 by 4"), layers, lengths."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from intents.reading import Reading
+from intents.tokens import Token
+
+
+def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
+    """Readings of kind pieces, openings, layers and lengths, composed of the chart's."""
+    return iter(())

@@ -1,0 +1,182 @@
+"""From words to Questions: which topic's islands were said, which quantity goes to which parameter, how well it fits.
+
+A topic is considered when all the plain islands of one of its patterns stand in the sentence, in any order. What was
+said but belongs to no island counts against it; what is missing is named. The best few readings go to the
+conversation, which asks where two are near.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from functools import cache
+from pathlib import Path
+
+from intents.chart import LIGHT, Chart, Hit, chart_of
+from intents.grammars import FOLDER
+from intents.measures import broken_number
+from intents.phrases import Pattern, Phrases, compiled
+from intents.placing import Placed, place
+from intents.question import Question, Reading
+from intents.spelling import Speller
+from intents.vocabulary import NUMBER_WORDS
+from solvers.slots import Parameter
+
+Topics = Mapping[str, tuple[Parameter, ...]]
+
+LONGEST = 400  # tokens; a question is a sentence or a cut list, not a page
+UNKNOWN = 0.25  # what a word that means nothing here costs
+STRAY = 0.8  # what a word that means something elsewhere costs
+STRAY_NUMBER = 1.3  # what a quantity that no parameter takes costs
+MISSING = 0.35  # what a required parameter that was not said costs
+SLIP = 0.1  # what a forgiven misspelling costs
+LEAST_SCORE = 0.0  # below it too little of the sentence was understood
+LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
+KEEP = 4  # readings handed on
+
+
+@cache
+def speller(folder: Path = FOLDER) -> Speller:
+    phrases = compiled(folder)
+    known = phrases.vocabulary | NUMBER_WORDS
+    return Speller(known, phrases.fillers | phrases.ordinary | LIGHT)
+
+
+def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = ()) -> Reading:
+    """All ways worth considering to read a sentence, best first. `only` reads it as one of these topics."""
+    phrases = compiled(folder)
+    reading = Reading(text)
+    chart = chart_of(text[: LONGEST * 12], phrases, speller(folder))
+    reading.changed = chart.changed
+    if len(chart.tokens) > LONGEST:
+        return reading
+    reading.broken = broken_number(chart.tokens) or ""
+    wanted = set(only)
+    by_pattern: dict[int, list[Hit]] = {}
+    for hit in chart.hits:
+        by_pattern.setdefault(hit.island.pattern, []).append(hit)
+    best: dict[str, Question] = {}
+    for number, hits in by_pattern.items():
+        pattern = phrases.patterns[number]
+        if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or not _has_words(pattern, hits):
+            continue
+        question = _question(chart, phrases, pattern, hits, topics[pattern.topic])
+        if pattern.topic not in best or question.score > best[pattern.topic].score:
+            best[pattern.topic] = question
+    reading.questions = sorted(best.values(), key=lambda q: -q.score)[:KEEP]
+    _explain(reading, chart, phrases)
+    return reading
+
+
+def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER) -> Question:
+    """The sentence as more about a topic already known (a missing piece, a change): no word need name it."""
+    phrases = compiled(folder)
+    chart = chart_of(text[: LONGEST * 12], phrases, speller(folder))
+    hits_of: dict[int, list[Hit]] = {n: [] for n, pattern in enumerate(phrases.patterns) if pattern.topic == topic}
+    for hit in chart.hits:
+        if hit.island.pattern in hits_of:
+            hits_of[hit.island.pattern].append(hit)
+    found = [_question(chart, phrases, phrases.patterns[n], hits, topics[topic]) for n, hits in hits_of.items()]
+    if not found:
+        found = [_question(chart, phrases, Pattern(topic), [], topics[topic])]
+    return max(found, key=lambda q: q.score)
+
+
+def _has_words(pattern: Pattern, hits: list[Hit]) -> bool:
+    """Whether every plain island that must be there is."""
+    there = {hit.island.number for hit in hits}
+    return all(
+        number in there
+        for number, required in enumerate(pattern.required)
+        if required and not pattern.fills[number]
+    ) and (bool(there) and any(pattern.required[number] for number in there))
+
+
+def _question(
+    chart: Chart, phrases: Phrases, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]
+) -> Question:
+    placed = place(chart, _chosen(chart, phrases, pattern, hits), parameters)
+    question = Question(pattern.topic, placed.givens, swaps=placed.swaps)
+    question.missing = [p.name for p in parameters if p.required and p.name not in placed.givens]
+    question.unplaced = placed.unplaced
+    _score(question, chart, phrases, placed)
+    return question
+
+
+def _chosen(chart: Chart, phrases: Phrases, pattern: Pattern, hits: list[Hit]) -> list[Hit]:
+    """Islands that do not overlap, the plain ones that must be there first, then the longest; each island once."""
+
+    def rank(hit: Hit) -> tuple[bool, int, int, int]:
+        island = hit.island
+        plain = pattern.required[island.number] and not pattern.fills[island.number]
+        content = sum(_weighs(chart, phrases, i) for i in range(hit.start, hit.end))
+        return (not plain, -content, hit.end - hit.start, hit.start)
+
+    chosen: list[Hit] = []
+    used: set[int] = set()
+    numbers: set[int] = set()
+    filled: set[str] = set()
+    for hit in sorted(hits, key=rank):
+        span = set(range(hit.start, hit.end))
+        gives = {name for name, _, _ in hit.island.captures}
+        if hit.island.number in numbers or span & used or gives & filled:
+            continue
+        chosen.append(hit)
+        used |= span
+        numbers.add(hit.island.number)
+        filled |= gives
+    return chosen
+
+
+def _weighs(chart: Chart, phrases: Phrases, i: int) -> bool:
+    word = chart.words[i]
+    return word not in phrases.fillers and word not in LIGHT and (word[0].isalnum() or word in "'\"")
+
+
+def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -> None:
+    """Words explained, less what they leave unexplained."""
+    explained, cost, total = 0.0, 0.0, 0.0
+    in_number = _number_places(chart)
+    for i, word in enumerate(chart.words):
+        if not _weighs(chart, phrases, i):
+            continue
+        if i in placed.covered:
+            explained += 1
+            total += 1
+            if i not in in_number:
+                question.words.append(word)
+        elif i in in_number:
+            continue  # counted below, once a quantity
+        elif word in phrases.vocabulary:
+            cost += STRAY
+            total += 1
+        elif word in phrases.ordinary:
+            cost += UNKNOWN / 2
+        else:
+            question.unknown.append(word)
+            cost += UNKNOWN
+            total += UNKNOWN
+    cost += STRAY_NUMBER * len(question.unplaced) + MISSING * len(question.missing)
+    total += len(question.unplaced)
+    question.score = explained - cost - SLIP * len(chart.changed)
+    if total == 0 or explained / total < LEAST_SHARE:
+        question.score = min(question.score, LEAST_SCORE - 1)
+
+
+def _number_places(chart: Chart) -> set[int]:
+    """Tokens that are part of some quantity."""
+    return {i for here in chart.readings for reading in here for i in range(reading.start, reading.end)}
+
+
+def _explain(reading: Reading, chart: Chart, phrases: Phrases) -> None:
+    """Which words meant something, which did not, and the topics whose words came up most."""
+    votes: dict[str, float] = {}
+    numbers = _number_places(chart)
+    for i, word in enumerate(chart.words):
+        symbols = [word, *(name for name, _ in chart.classes[i])]
+        topics = {topic for symbol in symbols for topic in phrases.topics_of.get(symbol, ())}
+        for topic in topics:
+            votes[topic] = votes.get(topic, 0) + 1 / len(topics)
+        if not _weighs(chart, phrases, i) or i in numbers:
+            continue
+        (reading.understood if topics else reading.unknown).append(word)
+    reading.near = sorted(votes, key=lambda topic: -votes[topic])[:3]

@@ -1,0 +1,202 @@
+"""Grammars compiled for matching: every topic's rule as patterns of islands, all islands in one trie.
+
+An island is one element of a topic rule's top-level sequence: a phrase that is said in one piece. People vary the order
+of the islands and put other words between them, so the matcher finds islands wherever they stand. Runs of plain words
+form one island. Words of <filler> count for nothing and are dropped on both sides; rules of words.jsgf are classes
+of words that mean one thing, and rules of quantities.jsgf stand for whatever the quantity reader finds.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from functools import cache
+from itertools import product
+from pathlib import Path
+
+from intents.grammars import BUILT_IN, FOLDER, QUANTITIES, WORDS, Book, load
+from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, Word
+from intents.tokens import tokenize
+
+MOST_WAYS = 4000  # ways to say one island; more is a sign that it wants splitting
+END = ""  # the trie's key for what ends at a node
+
+# One symbol of a phrase: a word, "<class>" of words, or "#kind" of quantity.
+Symbol = str
+Capture = tuple[str, int, str]  # parameter, index of the symbol it names (-1 for a fixed value), fixed value
+Trie = dict[str, object]
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to say an island: its symbols and what they give."""
+
+    symbols: tuple[Symbol, ...]
+    captures: tuple[Capture, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Island:
+    """Where a way belongs: pattern number, island number in it, and what it gives."""
+
+    pattern: int
+    number: int
+    captures: tuple[Capture, ...]
+
+
+@dataclass(slots=True)
+class Pattern:
+    """One alternative of a topic's rule: which islands it must have; `fills` names the parameters of each island."""
+
+    topic: str
+    required: list[bool] = field(default_factory=list)
+    fills: list[frozenset[str]] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Phrases:
+    """All patterns, the trie of their islands, the trie of word classes, and the words that mean something."""
+
+    patterns: list[Pattern] = field(default_factory=list)
+    trie: Trie = field(default_factory=dict)
+    classes: Trie = field(default_factory=dict)
+    fillers: frozenset[str] = frozenset()
+    ordinary: frozenset[str] = frozenset()
+    vocabulary: frozenset[str] = frozenset()
+    topics_of: dict[str, set[str]] = field(default_factory=dict)  # symbol → topics whose islands use it
+
+
+@cache
+def compiled(folder: Path = FOLDER) -> Phrases:
+    """The phrases of a folder of grammars. Raises GrammarError."""
+    return _Compiler(load(folder)).phrases()
+
+
+class _Compiler:
+    def __init__(self, book: Book) -> None:
+        self.book, self.out, self.known = book, Phrases(), {}
+
+    def phrases(self) -> Phrases:
+        words = self.book.grammars.get(WORDS)
+        if words:
+            self.out.fillers = frozenset(self._words_of(words, "filler"))
+            self.out.ordinary = frozenset(self._words_of(words, "ordinary"))
+            for rule in words.rules.values():
+                if rule.name not in ("filler", "ordinary"):
+                    self._add_class(words, rule)
+        for grammar, rule in self.book.topics():
+            for alternative in rule.body.parts if isinstance(rule.body, Either) else (rule.body,):
+                self._add_pattern(grammar, rule, alternative)
+        self.out.vocabulary = frozenset(self._vocabulary())
+        return self.out
+
+    def _words_of(self, grammar: Grammar, name: str) -> Iterator[str]:
+        if name in grammar.rules:
+            for way in self._ways(grammar, grammar.rules[name].body):
+                yield from way.symbols
+
+    def _add_class(self, grammar: Grammar, rule: Rule) -> None:
+        for way in self._ways(grammar, rule.body):
+            _insert(self.out.classes, way.symbols, f"<{rule.name}>")
+
+    def _add_pattern(self, grammar: Grammar, rule: Rule, body: Node) -> None:
+        number = len(self.out.patterns)
+        pattern = Pattern(rule.topic)
+        self.out.patterns.append(pattern)
+        for part in _islands(body):
+            optional = isinstance(part, Maybe)
+            ways = list(self._ways(grammar, part.part if isinstance(part, Maybe) else part))
+            ways = [way for way in ways if way.symbols] or [Way(())]
+            if len(ways) > MOST_WAYS:
+                raise GrammarError(grammar.file, rule.line, f"<{rule.name}> has an island of {len(ways)} ways: split it")
+            fills = frozenset(capture[0] for way in ways for capture in way.captures)
+            pattern.required.append(not optional)
+            pattern.fills.append(fills)
+            for way in ways:
+                if not way.symbols:
+                    continue
+                _insert(self.out.trie, way.symbols, Island(number, len(pattern.required) - 1, way.captures))
+                for symbol in way.symbols:
+                    if symbol[0] != "#":
+                        self.out.topics_of.setdefault(symbol, set()).add(rule.topic)
+
+    def _ways(self, grammar: Grammar, node: Node) -> list[Way]:
+        if isinstance(node, Word):
+            # A class keeps its small words ("back up"); elsewhere they count for nothing.
+            skip = self.out.fillers if grammar.name != WORDS else ()
+            return [Way(tuple(t.text for t in tokenize(node.text) if t.text not in skip))]
+        if isinstance(node, Ref):
+            return self._ref(grammar, node)
+        if isinstance(node, Tagged):
+            return [_tagged(way, node.tag) for way in self._ways(grammar, node.part)]
+        if isinstance(node, Maybe):
+            return [Way(()), *self._ways(grammar, node.part)]
+        if isinstance(node, Repeat):  # said once is how a repeat is recognised; the quantity readers take long runs
+            ways = self._ways(grammar, node.part)
+            return ways if node.least else [Way(()), *ways]
+        if isinstance(node, Either):
+            return list(dict.fromkeys(way for part in node.parts for way in self._ways(grammar, part)))
+        return [_joined(ways) for ways in product(*(self._ways(grammar, part) for part in node.parts))]
+
+    def _ref(self, grammar: Grammar, ref: Ref) -> list[Way]:
+        if ref.name in BUILT_IN:
+            return [Way(())]
+        source, rule = self.book.find(grammar, ref)
+        if source.name == QUANTITIES:
+            return [Way((f"#{rule.name}",))]
+        if source.name == WORDS and grammar.name != WORDS:
+            return [Way(())] if rule.name == "filler" else [Way((f"<{rule.name}>",))]
+        key = (source.name, rule.name)
+        if key not in self.known:
+            self.known[key] = self._ways(source, rule.body)
+        return self.known[key]
+
+    def _vocabulary(self) -> Iterator[str]:
+        yield from (symbol for symbol in self.out.topics_of if symbol[0] not in "#<")
+        stack = [self.out.classes]
+        while stack:
+            for symbol, below in stack.pop().items():
+                if symbol != END:
+                    yield symbol
+                    stack.append(below)  # type: ignore[arg-type]
+
+
+def _islands(body: Node) -> Iterator[Node]:
+    """The islands of a sequence: its elements, with runs of plain words as one."""
+    run: list[Node] = []
+    for part in body.parts if isinstance(body, Series) else (body,):
+        if isinstance(part, Word):
+            run.append(part)
+            continue
+        if run:
+            yield Series(tuple(run))
+            run = []
+        yield part
+    if run:
+        yield Series(tuple(run))
+
+
+def _joined(ways: tuple[Way, ...]) -> Way:
+    symbols: list[Symbol] = []
+    captures: list[Capture] = []
+    for way in ways:
+        captures += [(name, at + len(symbols) if at >= 0 else at, fixed) for name, at, fixed in way.captures]
+        symbols += way.symbols
+    return Way(tuple(symbols), tuple(captures))
+
+
+def _tagged(way: Way, tag: str) -> Way:
+    """`{name}` names the one quantity of the part; `{name=value}` gives a fixed value."""
+    name, _, fixed = tag.partition("=")
+    if fixed:
+        return Way(way.symbols, (*way.captures, (name.strip(), -1, fixed.strip())))
+    at = next((i for i, symbol in enumerate(way.symbols) if symbol[0] == "#"), -1)
+    return Way(way.symbols, (*way.captures, (name.strip(), at, "")))
+
+
+def _insert(trie: Trie, symbols: tuple[Symbol, ...], end: object) -> None:
+    node = trie
+    for symbol in symbols:
+        node = node.setdefault(symbol, {})  # type: ignore[assignment]
+    ends: list[object] = node.setdefault(END, [])  # type: ignore[assignment]
+    ends.append(end)

@@ -1,0 +1,171 @@
+"""Quantities to parameters: first by the words beside them, then by what is left for each dimension.
+
+Where two lengths could change places, both ways are kept as swaps: the conversation works both and asks when they differ.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from itertools import permutations
+
+from intents.chart import Chart, Hit
+from intents.fitting import fit
+from intents.question import Heard
+from intents.reading import Dims, Reading
+from solvers.quantities import Quantity
+from solvers.slots import Parameter
+
+MOST_SWAPS = 6
+
+
+@dataclass(slots=True)
+class Placed:
+    """What went where, which tokens that explains, and what found no place."""
+
+    givens: dict[str, Heard] = field(default_factory=dict)
+    swaps: list[dict[str, Heard]] = field(default_factory=list)
+    covered: set[int] = field(default_factory=set)
+    unplaced: list[str] = field(default_factory=list)
+
+
+def place(chart: Chart, chosen: list[Hit], parameters: tuple[Parameter, ...]) -> Placed:
+    """Hand the sentence's quantities to a topic's parameters."""
+    placed = Placed()
+    by_name = {parameter.name: parameter for parameter in parameters}
+    for hit in chosen:
+        placed.covered |= set(range(hit.start, hit.end))
+        _captures(chart, hit, by_name, placed)
+    _place_left(chart, parameters, placed)
+    return placed
+
+
+def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Placed) -> None:
+    found = dict(hit.found)
+    for name, at, fixed in hit.island.captures:
+        if at < 0 or at not in found:
+            if fixed and name in by_name:
+                placed.givens[name] = Heard(fixed, *_span(chart, hit.start, hit.end))
+            continue
+        reading = found[at]
+        names = [part.strip() for part in name.split(",")]
+        parts = reading.value.parts if isinstance(reading.value, Dims) and len(names) > 1 else (reading,)
+        for part_name, part in zip(names, parts, strict=False):
+            _give(chart, by_name, part_name, part, placed, cued=True)
+
+
+def _span(chart: Chart, start: int, end: int) -> tuple[int, int, str]:
+    return chart.tokens[start].start, chart.tokens[end - 1].end, chart.said(start, end)
+
+
+def _give(chart: Chart, by_name: dict[str, Parameter], name: str, reading: Reading, placed: Placed, cued: bool) -> bool:
+    heard = _heard(chart, by_name.get(name), reading, cued)
+    if heard is not None:
+        placed.givens[name] = heard
+    return heard is not None
+
+
+def _heard(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bool) -> Heard | None:
+    if parameter is None:
+        return None
+    text = chart.said(reading.start, reading.end)
+    fitted = fit(reading, parameter, text, cued)
+    if fitted is None:
+        return None
+    return Heard(fitted.value, *_span(chart, reading.start, reading.end), fitted.sure, fitted.others)
+
+
+def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed) -> None:
+    """Quantities outside all islands go to the parameters that are still open, by dimension and in order."""
+    open_ = [p for p in parameters if p.name not in placed.givens]
+    takers = [p for p in open_ if p.required or p.default is None]
+    left = _left(chart, takers, placed)
+    by_name = {p.name: p for p in parameters}
+    waiting: list[Reading] = []
+    for reading in left:
+        if isinstance(reading.value, Dims):
+            names = [p.name for p in takers if p.name not in placed.givens and _takes_length(p)]
+            for name, part in zip(names, reading.value.parts, strict=False):
+                _give(chart, by_name, name, part, placed, cued=False)
+            placed.covered |= set(range(reading.start, reading.end))
+            if len(names) < len(reading.value.parts):
+                placed.unplaced.append(chart.said(reading.start, reading.end))
+        else:
+            waiting.append(reading)
+    takers = [p for p in takers if p.name not in placed.givens]
+    _hand_out(chart, waiting, takers, placed)
+
+
+def _takes_length(parameter: Parameter) -> bool:
+    return parameter.kind.__name__ == "Length"
+
+
+def _left(chart: Chart, takers: list[Parameter], placed: Placed) -> list[Reading]:
+    """Readings in the uncovered stretches: at each place the longest that some open parameter takes, else the longest."""
+    found: list[Reading] = []
+    at = 0
+    while at < len(chart.words):
+        here = [r for r in chart.readings[at] if not placed.covered & set(range(r.start, r.end))]
+        if not here:
+            at += 1
+            continue
+        useful = [r for r in here if _useful(chart, r, takers)]
+        best = max(useful or here, key=lambda r: (r.end, r.sure))
+        found.append(best)
+        at = best.end
+    return found
+
+
+def _useful(chart: Chart, reading: Reading, takers: list[Parameter]) -> bool:
+    if isinstance(reading.value, Dims):
+        return sum(_takes_length(p) for p in takers) >= len(reading.value.parts)
+    return any(_heard(chart, p, reading, cued=False) is not None for p in takers)
+
+
+def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], placed: Placed) -> None:
+    """Each reading to a parameter that can take it; where there is a choice, the other choices become swaps."""
+    fits = {
+        (i, p.name): heard
+        for i, reading in enumerate(waiting)
+        for p in takers
+        if (heard := _heard(chart, p, reading, cued=False)) is not None
+    }
+    usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
+    for i, reading in enumerate(waiting):
+        if i not in usable and isinstance(reading.value, Quantity | Dims):
+            placed.unplaced.append(chart.said(reading.start, reading.end))
+    ways = _ways(usable, [p.name for p in takers], fits)
+    if not ways:
+        placed.unplaced += [chart.said(waiting[i].start, waiting[i].end) for i in usable]
+        return
+    first, *others = ways
+    for name, i in first.items():
+        placed.givens[name] = fits[i, name]
+    taken = set(first.values())
+    for i in usable:
+        if i in taken:
+            placed.covered |= set(range(waiting[i].start, waiting[i].end))
+        else:
+            placed.unplaced.append(chart.said(waiting[i].start, waiting[i].end))
+    placed.swaps = [{**placed.givens, **{n: fits[i, n] for n, i in way.items()}} for way in others]
+    for swap, way in zip(placed.swaps, others, strict=True):
+        for name in first:
+            if name not in way:
+                del swap[name]
+
+
+def _ways(usable: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> list[dict[str, int]]:
+    """Ways to give the readings to different parameters, in spoken order first; only the fullest count."""
+    if not usable or len(usable) > 5 or len(names) > 6:
+        usable = usable[: len(names)]
+    size = min(len(usable), len(names))
+    for count in range(size, 0, -1):
+        found: list[dict[str, int]] = []
+        for chosen in permutations(names, count):
+            way = dict(zip(chosen, usable[:count], strict=True))
+            if all((i, name) in fits for name, i in way.items()):
+                found.append(way)
+                if len(found) == MOST_SWAPS:
+                    break
+        if found:
+            return found
+    return []

@@ -1,0 +1,47 @@
+"""What was understood: a topic, its givens with their places in the text, what is missing and what is doubtful."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """One given as it was heard: value, where it stands in the text (characters), how sure, and what else it could be."""
+
+    value: Any
+    start: int
+    end: int
+    text: str
+    sure: float = 1.0
+    others: tuple[Any, ...] = ()
+
+
+@dataclass(slots=True)
+class Question:
+    """One way to read the words: a topic and its givens by parameter name."""
+
+    topic: str
+    givens: dict[str, Heard] = field(default_factory=dict)
+    score: float = 0.0
+    # Other ways to hand the same words to the same parameters, when their roles could be swapped.
+    swaps: list[dict[str, Heard]] = field(default_factory=list)
+    missing: list[str] = field(default_factory=list)
+    unplaced: list[str] = field(default_factory=list)  # quantities said that no parameter took
+    unknown: list[str] = field(default_factory=list)  # words that meant nothing here
+    words: list[str] = field(default_factory=list)  # words that told the topic
+
+
+@dataclass(slots=True)
+class Reading:
+    """All ways worth considering, best first; `near` are topics whose words came up when none fits."""
+
+    text: str
+    questions: list[Question] = field(default_factory=list)
+    near: list[str] = field(default_factory=list)
+    unknown: list[str] = field(default_factory=list)
+    understood: list[str] = field(default_factory=list)
+    broken: str = ""  # one sentence about a number that can't be (7/0)
+    changed: list[tuple[str, str]] = field(default_factory=list)  # misspellings forgiven: (as typed, as read)
+    trace: list[str] = field(default_factory=list)

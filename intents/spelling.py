@@ -1,0 +1,37 @@
+"""Small misspellings forgiven: a word that means nothing here is read as the nearest one that does."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from functools import lru_cache
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+SHORTEST = 4  # letters; shorter words are too near to each other
+LONG = 7  # from this length on two slips are forgiven, below only one
+
+
+class Speller:
+    """Reads words against a vocabulary; `leave` are words that are right as they are."""
+
+    def __init__(self, vocabulary: Collection[str], leave: Collection[str]) -> None:
+        self.leave = frozenset(leave) | frozenset(vocabulary)
+        self.by_letter: dict[str, list[str]] = {}
+        for word in vocabulary:
+            if len(word) >= SHORTEST and word.isalpha():
+                self.by_letter.setdefault(word[0], []).append(word)
+        self.all = [word for words in self.by_letter.values() for word in words]
+        self.read = lru_cache(maxsize=4096)(self._read)
+
+    def _read(self, word: str) -> str:
+        """The word it stands for, or the word itself."""
+        if word in self.leave or len(word) < SHORTEST or not word.isalpha():
+            return word
+        slips = 2 if len(word) >= LONG else 1
+        # Few people slip on the first letter; where they do, one slip is all that is forgiven.
+        for words, most in ((self.by_letter.get(word[0], []), slips), (self.all, 1)):
+            found = process.extractOne(word, words, scorer=OSA.distance, score_cutoff=most)
+            if found is not None:
+                return str(found[0])
+        return word

@@ -1,0 +1,26 @@
+"""Slots and cautions that many topics share, so that one thing is asked for and limited in one way."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from solvers.quantities import Angle, Count, Length, Percent, Pitch
+from solvers.slots import Slot
+
+RoofPitch = Annotated[Pitch, Slot("What is the pitch?", above=0, kept="pitch")]
+AnyPitch = Annotated[Pitch, Slot("What is the pitch?", kept="pitch")]
+CornerAngle = Annotated[Angle, Slot("What is the corner angle, in degrees?", above=0, below=180, name="corner")]
+WallLength = Annotated[Length, Slot("How long is the wall?", bare=("ft",), above=0, name="length")]
+WallHeight = Annotated[Length, Slot("How high is it?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, name="height")]
+Exposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, kept="exposure")]
+StockLength = Annotated[Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")]
+Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100)]
+Pieces = Annotated[Count, Slot("How many pieces?", least=1, most=10000)]
+
+SAW_CAUTION = "Cut a test piece in scrap first; guard down, hands well clear of the blade, piece held to the fence."
+SMALL_PIECE_CAUTION = "Never hold a short piece by hand at the saw: cut it from a longer one or clamp it."
+JIG_CAUTION = "Clamp both the jig and the piece; if it can rock or creep, don't cut."
+HEIGHT_CAUTION = "Working at height: firm footing, three points of contact, follow the rules in force where you build."
+LADDER_CAUTION = "Firm level footing, tie it off at the top, three points of contact, clear of power lines."
+DUST_CAUTION = "Cutting makes dust and chips: eyes, ears and lungs covered."
+CODE_CAUTION = "A common minimum; check the one in force where you build."

@@ -1,0 +1,88 @@
+"""What a topic's parameter asks for: the question put back, the unit a bare number means, and what can't be right."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+from fractions import Fraction
+from typing import Any
+
+from solvers.quantities import Quantity
+
+Limit = int | Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """The declaration beside a parameter's type, as `Annotated[Length, Slot(...)]`."""
+
+    ask: str  # the one short question put back when it is missing
+    unit: str = ""  # the unit on the page; "" keeps the dimension's own (in, ft2, deg, …)
+    bare: tuple[str, ...] = ()  # units a number said with none may mean, the likeliest first; () keeps the page unit
+    above: Limit | None = None  # must be more than this, in the page unit
+    least: Limit | None = None  # must be at least this
+    below: Limit | None = None  # must be less than this
+    most: Limit | None = None  # must be at most this
+    plain: Limit | None = None  # bare numbers over this many take the second of `bare`
+    doubt: tuple[Limit, Limit] | None = None  # bare numbers in this range could be either unit: ask
+    name: str = ""  # what it is called on the page; "" takes the parameter's own name
+    kept: str = ""  # the name it is remembered under for the job; "" never takes it from the job
+
+
+@dataclass(frozen=True, slots=True)
+class Parameter:
+    """One parameter of a topic, as read from its signature."""
+
+    name: str
+    kind: type  # a Quantity class, an Enum class, or a structured type
+    slot: Slot
+    required: bool
+    default: Any = None
+
+    @property
+    def label(self) -> str:
+        return self.slot.name or self.name.replace("_", " ")
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """A value for a parameter and where it came from (asked, job, earlier, assumed)."""
+
+    name: str
+    value: Any  # Quantity, Enum member or structured value
+    source: str = "asked"
+    sure: float = 1.0
+    others: tuple[Any, ...] = field(default=())  # what else the same words could mean
+
+
+# The openings, pieces and layers of one-breath questions.
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """`count` openings of one size (lengths in inches inside), with what they are called."""
+
+    count: int
+    width: Quantity
+    height: Quantity
+    what: str = "opening"
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """`count` pieces of one length."""
+
+    count: int
+    length: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class Layer:
+    """A thickness, with what it is."""
+
+    thickness: Quantity
+    what: str = "layer"
+
+
+class Choice(Enum):
+    """Base of the enumerated parameters; a member's value is how it is said on the page."""
