@@ -152,27 +152,30 @@ def _wholes(line: Line, i: int) -> list[Piece]:
     return found
 
 
-def _scaled(line: Line, i: int, base: Fraction) -> list[Piece]:
-    """`base` times the hundred, thousand or dozen at i, with what follows: "hundred and twenty"."""
+def _scaled(line: Line, i: int, base: Fraction, below: int = 10**9) -> list[Piece]:
+    """`base` times the hundred, thousand or dozen at i (a scale under `below`), with what follows it.
+
+    "(two) hundred and twenty thousand five hundred": each end that the number could have.
+    """
     word = line.words[i]
     if word in GROUPS:
         return [Piece(i + 1, base * GROUPS[word])]
-    if word not in SCALES or (base > 99 and word == "hundred"):
+    scale = SCALES.get(word, below)
+    if scale >= below or (scale == 100 and base > 99):
         return []
-    size = base * SCALES[word]
+    size = base * scale
     found = [Piece(i + 1, size)]
     after = i + 2 if line.words[i + 1] == "and" else i + 1
     tails = _under_hundred(line, after)
     found += [Piece(end, size + value) for end, value in tails]
-    if word != "hundred" and tails:
-        found += [Piece(piece.end, size + piece.value) for piece in _scaled_hundred(line, tails[0])]
+    if tails and scale > 100:
+        smaller = _scaled(line, tails[0][0], Fraction(tails[0][1]), scale)
+        found += [Piece(piece.end, size + piece.value) for piece in smaller if piece.value < scale]
+    if scale == 100:
+        longest = max(found)
+        larger = _scaled(line, longest.end, longest.value, below) if line.words[longest.end] in SCALES else []
+        found += [piece for piece in larger if piece.value > 999]
     return found
-
-
-def _scaled_hundred(line: Line, tail: tuple[int, int]) -> list[Piece]:
-    """The hundreds inside thousands: "two thousand four hundred and ten"."""
-    end, value = tail
-    return _scaled(line, end, Fraction(value)) if line.words[end] == "hundred" else []
 
 
 def _run_together(line: Line, i: int) -> list[Piece]:

@@ -65,7 +65,7 @@ def _plain(text: str) -> tuple[str, list[int] | None]:
     characters: list[str] = []
     places: list[int] = []
     for place, character in enumerate(text):
-        spelt = _spelt(character, characters[-1][-1] if characters else " ")
+        spelt = _spelt(character, characters[-1] if characters else " ")
         if spelt:
             characters.append(spelt)
             places.extend([place] * len(spelt))
@@ -73,9 +73,10 @@ def _plain(text: str) -> tuple[str, list[int] | None]:
 
 
 def _spelt(character: str, before: str) -> str:
-    """One character in plain ones; `before` is the character it follows."""
+    """One character in plain ones; `before` is what the character before it became."""
     if character.isascii():
-        return character.translate(_SIGNS).lower()
+        apart = character.isdigit() and "/" in before and len(before) > 1  # ½5 is not 1/25
+        return " " * apart + character.translate(_SIGNS).lower()
     signed = character.translate(_SIGNS)
     if signed != character:
         return signed
@@ -83,7 +84,7 @@ def _spelt(character: str, before: str) -> str:
         return unicodedata.normalize("NFKC", character) if before.isalpha() else character
     spelt = unicodedata.normalize("NFKC", character).translate(_SIGNS).lower()
     if "/" in spelt and unicodedata.category(character) == "No":  # ½ and its like
-        return (" " if before.isdigit() else "") + spelt + " "
+        return (" " if before[-1].isdigit() else "") + spelt
     if unicodedata.category(character) == "Cf":  # joiners and byte-order marks stand for nothing
         return ""
     return "".join(str(unicodedata.decimal(each, each)) for each in spelt)
