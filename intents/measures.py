@@ -71,10 +71,10 @@ def broken_number(tokens: list[Token]) -> str | None:
     """One sentence about a number in the question that can't be one, or None: 7/0, or hundreds of digits."""
     texts = [token.text for token in tokens]
     for place, text in enumerate(texts):
-        if text.isdigit() and texts[place + 1 : place + 2] == ["/"]:
+        if text.isdecimal() and texts[place + 1 : place + 2] == ["/"]:
             bottom = texts[place + 2] if place + 2 < len(texts) else ""
             if literal(bottom) and not Fraction(bottom):
                 return f"{text[:8]}/{bottom[:8]} divides by zero: say the fraction again."
-        if text[0].isdigit() and text[-1].isdigit() and not literal(text):
+        if text[0].isdecimal() and text[-1].isdecimal() and not literal(text):
             return f"The number that starts {text[:8]} is too long to be a measurement: say it again."
     return None

@@ -69,7 +69,7 @@ class Line:
     def pieces(self, i: int) -> tuple[Piece, ...]:
         """Every number that starts at token i, longest first."""
         word = self.words[i]
-        if not word or not (word in _STARTS or word[0].isdigit()):
+        if not word or not (word in _STARTS or word[0].isdecimal()):
             return ()
         found = self._pieces.get(i)
         if found is None:
@@ -94,7 +94,7 @@ def _signed(line: Line, i: int) -> list[Piece]:
     word = line.words[i]
     if word not in ("minus", "negative", "-"):
         return _unsigned(line, i)
-    after_number = i > 0 and (line.words[i - 1][-1].isdigit() or line.words[i - 1] in SMALL)
+    after_number = i > 0 and (line.words[i - 1][-1].isdecimal() or line.words[i - 1] in SMALL)
     if word == "-" and (not line.tight(i) or (i > 0 and line.tight(i - 1))):
         return []
     sure = 0.5 if after_number else 1.0  # "12 minus 4" is a sum far more often than two numbers
@@ -131,7 +131,7 @@ def _wholes(line: Line, i: int) -> list[Piece]:
     """Whole numbers (and decimals in digits) at i: every end they could have."""
     word, after = line.words[i], line.words[i + 1]
     if literal(word):
-        if word.isdigit():
+        if word.isdecimal():
             first = Piece(i + 1, Fraction(int(word)), digits=True)
         else:
             first = Piece(i + 1, Fraction(word), "decimal", digits=True)
@@ -234,7 +234,7 @@ def fractions(line: Line, i: int) -> list[Piece]:
     """Fractions at i: 3/8, three eighths, a half, half."""
     word = line.words[i]
     if literal(word):
-        return _slashed(line, i) or _said(line, i, i + 1, int(word) if word.isdigit() else 0)
+        return _slashed(line, i) or _said(line, i, i + 1, int(word) if word.isdecimal() else 0)
     bare = _ordinal(line, i)
     found: list[Piece] = []
     if bare and bare[1] in (2, 4):
@@ -266,10 +266,10 @@ def _said(line: Line, i: int, end: int, top: int) -> list[Piece]:
 def _slashed(line: Line, i: int) -> list[Piece]:
     """A fraction in figures, 3/8 or 5/16ths; not a date, and never over zero."""
     words = line.words
-    if words[i + 1] != "/" or not words[i].isdigit() or (i > 1 and words[i - 1] == "/" and literal(words[i - 2])):
+    if words[i + 1] != "/" or not words[i].isdecimal() or (i > 1 and words[i - 1] == "/" and literal(words[i - 2])):
         return []
     bottom = words[i + 2]
-    size = ORDINALS.get(bottom, 0) if not bottom.isdigit() else int(bottom) if literal(bottom) else 0
+    size = ORDINALS.get(bottom, 0) if not bottom.isdecimal() else int(bottom) if literal(bottom) else 0
     if not size or (words[i + 3] == "/" and words[i + 4] != "12"):
         return []
     value = Fraction(int(words[i]), size)

@@ -75,7 +75,7 @@ def _plain(text: str) -> tuple[str, list[int] | None]:
 def _spelt(character: str, before: str) -> str:
     """One character in plain ones; `before` is what the character before it became."""
     if character.isascii():
-        apart = character.isdigit() and "/" in before and len(before) > 1  # ½5 is not 1/25
+        apart = character.isdecimal() and "/" in before and len(before) > 1  # ½5 is not 1/25
         return " " * apart + character.translate(_SIGNS).lower()
     signed = character.translate(_SIGNS)
     if signed != character:
@@ -84,7 +84,7 @@ def _spelt(character: str, before: str) -> str:
         return unicodedata.normalize("NFKC", character) if before.isalpha() else character
     spelt = unicodedata.normalize("NFKC", character).translate(_SIGNS).lower()
     if "/" in spelt and unicodedata.category(character) == "No":  # ½ and its like
-        return (" " if before[-1].isdigit() else "") + spelt
+        return (" " if before[-1].isdecimal() else "") + spelt
     if unicodedata.category(character) == "Cf":  # joiners and byte-order marks stand for nothing
         return ""
     return "".join(str(unicodedata.decimal(each, each)) for each in spelt)
@@ -111,7 +111,7 @@ def _add_word(tokens: list[Token], word: str, start: int, plain: str) -> None:
     after = plain[end : end + 1]
     if word == "x":
         tokens.append(Token("×", start, end))
-    elif word[-1] == "x" and after.isdigit() and word[:-1] in _UNITS:
+    elif word[-1] == "x" and after.isdecimal() and word[:-1] in _UNITS:
         tokens += [Token(word[:-1], start, end - 1), Token("×", end - 1, end)]
     elif word.endswith("'s"):
         tokens.append(Token(word[:-2], start, end - 2))
@@ -137,9 +137,9 @@ def _add_sign(tokens: list[Token], sign: str, start: int, plain: str) -> None:
 
 def _marks_number(last: Token | None, start: int, after: str) -> bool:
     """Whether a quote sign is feet or inches: it touches the number before it, or stands free after one."""
-    return bool(last and last.text[-1].isdigit() and (last.end == start or not after.strip()))
+    return bool(last and last.text[-1].isdecimal() and (last.end == start or not after.strip()))
 
 
 def literal(token: str) -> bool:
     """Whether a token is a number in digits."""
-    return token[:1].isdigit() and token[-1].isdigit() and len(token) <= LONGEST
+    return token[:1].isdecimal() and token[-1].isdecimal() and len(token) <= LONGEST

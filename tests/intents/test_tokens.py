@@ -45,7 +45,17 @@ def test_spellings(text: str, expected: str) -> None:
 def test_places_are_of_the_original_text() -> None:
     text = "rake at 7½″, “five”"
     found = {token.text: text[token.start : token.end] for token in tokenize(text)}
-    assert found == {"rake": "rake", "at": "at", "7": "7", "1": "½", "/": "½", "2": "½", '"': "″", ",": ",", "five": "five"}
+    assert found == {
+        "rake": "rake",
+        "at": "at",
+        "7": "7",
+        "1": "½",
+        "/": "½",
+        "2": "½",
+        '"': "″",
+        ",": ",",
+        "five": "five",
+    }
 
 
 @given(st.text(max_size=60))

@@ -38,7 +38,13 @@ def test_inches(value: F, denominator: int, text: str) -> None:
 
 @pytest.mark.parametrize(
     ("value", "text"),
-    [(F(301, 2), "12 ft 6 1/2 in"), (144, "12 ft"), (F(11999, 1000), "1 ft"), (6, "6 in"), (-150, f"{MINUS}12 ft 6 in")],
+    [
+        (F(301, 2), "12 ft 6 1/2 in"),
+        (144, "12 ft"),
+        (F(11999, 1000), "1 ft"),
+        (6, "6 in"),
+        (-150, f"{MINUS}12 ft 6 in"),
+    ],
 )
 def test_feet_never_carry_twelve_inches(value: F, text: str) -> None:
     assert tape(value, feet=True) == text
@@ -67,7 +73,14 @@ def test_exact_halves_go_away_from_zero() -> None:
 
 @pytest.mark.parametrize(
     ("inches", "text"),
-    [(F(134164, 10000), "341 mm"), (F(3, 8), "9.5 mm"), (F(1, 4), "6.4 mm"), (1, "25 mm"), (0, "0 mm"), (-1, f"{MINUS}25 mm")],
+    [
+        (F(134164, 10000), "341 mm"),
+        (F(3, 8), "9.5 mm"),
+        (F(1, 4), "6.4 mm"),
+        (1, "25 mm"),
+        (0, "0 mm"),
+        (-1, f"{MINUS}25 mm"),
+    ],
 )
 def test_millimetres(inches: F, text: str) -> None:
     assert millimetres(inches) == text
