@@ -9,6 +9,7 @@ from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Series, Tagg
 from intents.measures import readings
 from intents.reading import Reading
 from intents.tokens import tokenize
+from solvers.quantities import Quantity
 
 ONES = (
     "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
@@ -62,15 +63,21 @@ def read(text: str, kind: str) -> list[Reading]:
     return sorted(found, key=lambda reading: (reading.start, -reading.sure))
 
 
+def quantity(reading: Reading) -> Quantity:
+    """The quantity of a reading that is not of sizes."""
+    assert isinstance(reading.value, Quantity)
+    return reading.value
+
+
 def values(text: str, kind: str) -> list[tuple[Fraction, str]]:
     """(value, unit) of the same readings."""
-    return [(each.value.value, each.value.unit) for each in read(text, kind)]  # type: ignore[union-attr]
+    return [(quantity(each).value, quantity(each).unit) for each in read(text, kind)]
 
 
 def sure(text: str, kind: str, value: Fraction) -> float:
     """The most confidence that any stretch of the text is read with as this value of this kind."""
     found = [each for row in readings(tokenize(text)) for each in row if each.kind == kind]
-    return max((each.sure for each in found if each.value.value == value), default=0.0)  # type: ignore[union-attr]
+    return max((each.sure for each in found if quantity(each).value == value), default=0.0)
 
 
 def sample(grammar: Grammar, node: Node, rng: random.Random) -> str:
