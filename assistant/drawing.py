@@ -1,7 +1,7 @@
 """Fits one view of a figure onto paper: the part the terminal and the SVG renderers share.
 
 A figure is data: views of lines, polygons, arcs, angles, dimensions, labels and ticks, y upward, any scale. Here a view
-becomes strokes, fills and placed words in device units, y downward: a device unit is a dot in the terminal, a pixel in SVG.
+becomes strokes, fills and placed words in device units, y downward; a device unit is a dot or a pixel.
 Words are placed on a grid of cells so that none lies on a line or on another word; a word with no room is keyed by a
 letter and spelled out under the drawing. FigureError, one sentence, when the data can't be drawn.
 """

@@ -47,12 +47,10 @@ def svg(figure: dict[str, Any], name: str = "drawing") -> str:
         top += high + MARGIN
     if not parts:
         return ""
-    return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" class="lathmark-figure" role="img"'
-        f' aria-label={quoteattr(clean(name))} width="{WIDTH}" height="{top:.0f}" viewBox="0 0 {WIDTH} {top:.0f}">\n<style>\n{STYLE}\n</style>\n'
-        + "\n".join(parts)
-        + "\n</svg>\n"
-    )
+    size = f'width="{WIDTH}" height="{top:.0f}" viewBox="0 0 {WIDTH} {top:.0f}"'
+    head = f'<svg xmlns="http://www.w3.org/2000/svg" class="lathmark-figure" role="img" {size}'
+    head = f"{head} aria-label={quoteattr(clean(name))}>"
+    return "\n".join([head, f"<style>\n{STYLE}\n</style>", *parts, "</svg>\n"])
 
 
 def drawn_view(view: View, top: float) -> tuple[str, float]:

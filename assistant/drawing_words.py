@@ -84,7 +84,7 @@ class Room:
 
 
 def place_words(wishes: list[Wish], room: Room, cell: Point, rows: int) -> tuple[list[Word], list[str]]:
-    """A place for each wish, its words `rows` cells high; one without room gets a key letter and a note for underneath."""
+    """A place for each wish, its words `rows` cells high; one without room gets a key letter and a note."""
     words: list[Word] = []
     notes: list[str] = []
     keys = iter(KEYS)
@@ -99,7 +99,7 @@ def place_words(wishes: list[Wish], room: Room, cell: Point, rows: int) -> tuple
 
 
 def find_room(wish: Wish, room: Room, cell: Point, rows: int) -> Word | None:
-    """The nearest free cells for one wish, which are then taken; clear of lines by a cell if that is near, None if full."""
+    """The nearest free cells for one wish, then taken; clear of lines by a cell where possible, None if full."""
     x, y, _, _ = wish.box(cell, rows)
     column, row = math.floor(x / cell[0] + 0.5), math.floor(y / cell[1] + 0.5)
     wide = len(wish.text)

@@ -18,6 +18,7 @@ Record = dict[str, Any]
 LEAST_WIDTH = 20
 DRAWING_SHARE = 0.45  # of the width, in lines: a drawing taller than this pushes the answer off the page
 DRAWING_LINES = 22  # at most
+LONGEST_QUESTION = 400  # characters of it shown
 WIDEST_TEXT = 100  # a longer line is hard to follow with a thumb on the tape
 
 # Where a given came from, as a person would say it; one that was asked for needs no remark.
@@ -28,20 +29,24 @@ ORIGINS = {"assumed": "assumed, not said", "job": "kept for this job", "earlier"
 class Section:
     """A part of the page: its name, its lines, and what the screen may tell them apart by.
 
-    `kind` is one of head, doubt, givens, step, answer, marks, checks, cautions, sources, drawing, say.
+    `kind` is one of head, doubt, answer, also, say, givens, step, marks, checks, cautions, sources, drawing.
     """
 
     kind: str
     title: str
     lines: list[str] = field(default_factory=list)
 
+    @property
+    def joined(self) -> bool:
+        """Whether it follows the section before with no blank line."""
+        return self.kind == "also" or (self.kind == "step" and not self.title)
+
 
 def page(record: Record, width: int = 80, ascii_only: bool = False) -> str:
     """The record as text at most `width` columns wide, ending in a newline; `ascii_only` for a plain terminal."""
     lines: list[str] = []
     for section in sections(record, width, ascii_only):
-        joined = section.kind == "step" and not section.title
-        lines += [] if joined or not lines else [""]
+        lines += [] if section.joined or not lines else [""]
         lines += ([section.title] if section.title else []) + section.lines
     return "\n".join(line.rstrip() for line in lines) + "\n"
 
@@ -54,6 +59,7 @@ def sections(record: Record, width: int = 80, ascii_only: bool = False) -> list[
         head(record, width, ascii_only),
         doubts(record, width),
         answer(record, width),
+        also(record, width),
         givens(record, width),
         *steps(record, width),
         *drawing(record, width, ascii_only),
@@ -78,9 +84,15 @@ def head(record: Record, width: int, ascii_only: bool) -> Section:
     """The question as it was heard, with when and for which job."""
     about = [clock(record.get("at")), words(record.get("job")), words(record.get("topic"))]
     dot = " - " if ascii_only else " · "
-    return Section(
-        "head", "", [*wrap(dot.join(part for part in about if part), width), *wrap(words(record.get("heard")), width)]
-    )
+    heard = wrap(shortened(words(record.get("heard"))), width)
+    return Section("head", "", [*wrap(dot.join(part for part in about if part), width), *heard])
+
+
+def shortened(heard: str) -> str:
+    """The question, unless it is so long that it would push its answer off the page; the record keeps the whole."""
+    if len(heard) <= LONGEST_QUESTION:
+        return heard
+    return f"{heard[:LONGEST_QUESTION]} ... ({len(heard):,} characters in all)"
 
 
 def doubts(record: Record, width: int) -> Section:
@@ -93,32 +105,35 @@ def doubts(record: Record, width: int) -> Section:
 
 
 def answer(record: Record, width: int) -> Section:
-    """The answer and what stands beside it; else the question put back, why it was declined, or what was noted."""
+    """The answer; else the question put back, why it was declined, or what was noted."""
     found = record.get("answer")
-    if not found:
-        asked = words(record.get("ask")) if record.get("outcome") == "asks" else ""
-        title = {"asks": "One thing first", "declined": "Not worked out"}.get(str(record.get("outcome")), "")
-        return Section("say", title, wrap(asked or words(record.get("say")), width, "  "))
-    lines = wrap(f"{words(found.get('name'))}  =  {words(found.get('text'))}", width, "  ")
-    beside = record.get("also") or []
-    names = min(width // 2, max((len(words(item.get("name"))) for item in beside), default=0))
-    for item in beside:
-        lines += hanging(f"{words(item.get('name')).ljust(names)}  {words(item.get('text'))}", width, "  ", names + 4)
-    return Section("answer", "Answer", lines)
+    if found:
+        line = f"{words(found.get('name'))}  =  {words(found.get('text'))}"
+        return Section("answer", "Answer", wrap(line, width, "  "))
+    asked = words(record.get("ask")) if record.get("outcome") == "asks" else ""
+    title = {"asks": "One thing first", "declined": "Not worked out"}.get(str(record.get("outcome")), "")
+    return Section("say", title, wrap(asked or words(record.get("say")), width, "  "))
 
 
-def givens(record: Record, width: int) -> Section:
-    """What the working starts from; anything assumed or remembered is named as such."""
-    items = record.get("givens") or []
+def also(record: Record, width: int) -> Section:
+    """What a good answer carries beside it."""
+    return Section("also", "", in_columns(record.get("also") or [], width))
+
+
+def in_columns(items: list[dict[str, Any]], width: int) -> list[str]:
+    """Names and readings in two columns, each with where it came from if that needs a remark."""
     names = min(width // 2, max((len(words(item.get("name"))) for item in items), default=0))
     lines = []
     for item in items:
         origin = ORIGINS.get(str(item.get("from")), "")
-        line = f"{words(item.get('name')).ljust(names)}  {words(item.get('text'))}" + (
-            f"  ({origin})" if origin else ""
-        )
-        lines += hanging(line, width, "  ", names + 4)
-    return Section("givens", "Given", lines)
+        line = f"{words(item.get('name')).ljust(names)}  {words(item.get('text'))}"
+        lines += hanging(line + (f"  ({origin})" if origin else ""), width, "  ", names + 4)
+    return lines
+
+
+def givens(record: Record, width: int) -> Section:
+    """What the working starts from; anything assumed or remembered is named as such."""
+    return Section("givens", "Given", in_columns(record.get("givens") or [], width))
 
 
 def steps(record: Record, width: int) -> list[Section]:
