@@ -1,0 +1,52 @@
+"""Steps that several roof topics share: the roof angle, and the run, rise and angle of one slope."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from solvers.binding import Slope
+from solvers.errors import NeedMore
+from solvers.exact import Term, atan
+from solvers.quantities import Length
+from solvers.slots import Slot
+from solvers.working import Working
+
+RunLength = Annotated[Length, Slot("What is the run?", bare=("ft", "in"), plain=30, doubt=(24, 48), above=0)]
+RiseLength = Annotated[Length, Slot("What is the rise?", bare=("ft", "in"), plain=30, doubt=(24, 48), above=0)]
+GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="gable width")]
+AGREE = 0.02  # of the rise: measured twice, a rise and a run differ by no more from the pitch that was said
+
+
+def theta_of(work: Working, pitch: Slope) -> Term:
+    """The step most roof topics start with."""
+    return work.step("θ", atan(pitch.rise / pitch.run), "the pitch, as an angle from level")
+
+
+def rise_per_inch(work: Working, pitch: Slope) -> Term:
+    """The pitch as a plain ratio, exact; it keeps every rise that follows exact."""
+    return work.step("r", pitch.rise / pitch.run, "rise for each inch of run", unit="none")
+
+
+def sloped(work: Working, pitch: Slope, run: Term | None, rise: Term | None) -> tuple[Term, Term, Term]:
+    """Run, rise and angle of a slope from its pitch and either of the two.
+
+    Raises NeedMore when neither is known, Refusal when both are and are not at that pitch.
+    """
+    theta = theta_of(work, pitch)
+    if run is None and rise is None:
+        raise NeedMore("run")
+    per_inch = rise_per_inch(work, pitch)
+    if run is not None:
+        worked = work.step("rise", run * per_inch, "every inch of run climbs that much", unit="in")
+        if rise is not None:
+            off = abs(float(work.value(worked - rise)))
+            work.refuse_when(
+                off > AGREE * float(rise.value),
+                f"a rise of {work.text(rise)} over a run of {work.text(run)} is not at that pitch, which would rise "
+                f"{work.text(worked)}: say the pitch with the run or the rise, not with both",
+            )
+        return run, worked, theta
+    assert rise is not None
+    flat = pitch.rise.value == 0
+    work.refuse_when(flat, f"a pitch of 0 never rises {work.text(rise)}: say the run, or give a pitch over 0 in 12")
+    return work.step("run", rise / per_inch, "as many inches of run as it takes to climb so far", unit="in"), rise, theta

@@ -1,0 +1,99 @@
+"""Roof slope: pitch, angle, and the rise that goes with a run."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Annotated
+
+from solvers.common import AnyPitch
+from solvers.exact import atan, cos, nearest, sin, tan
+from solvers.quantities import Angle, Length
+from solvers.registry import topic
+from solvers.roof import RiseLength, RunLength, rise_per_inch, sloped, theta_of
+from solvers.slope_drawing import slope_view
+from solvers.slots import Slot
+from solvers.working import Working
+
+RoofAngle = Annotated[Angle, Slot("What is the angle, in degrees from level?", least=0, below=90)]
+# The pitch is a ratio of the two, so bare numbers only have to be in one unit: inches do.
+MeasuredRise = Annotated[Length, Slot("What is the rise?", bare=("in",), least=0)]
+MeasuredRun = Annotated[Length, Slot("What is the run?", bare=("in",), above=0)]
+
+
+@topic("roof angle", "slope")
+def roof_angle(work: Working, pitch: AnyPitch) -> None:
+    """Angle of a roof from level, degrees, from its pitch.
+
+    Refuses a negative pitch and one over 48 in 12. Source: geometry.
+    """
+    theta = work.answer("roof angle", atan(pitch.rise / pitch.run), "rise over run is the tangent", "deg", "θ")
+    grade = work.step("grade", 100 * pitch.rise / pitch.run, "rise in a hundred of run", unit="percent")
+    plumb = work.step("from plumb", 90 - theta, "the same slope, measured from plumb")
+    work.also("percent grade", grade)
+    work.also("angle from plumb", plumb)
+    work.also("pitch", pitch.rise, "in12")
+    work.check("rise and run close on the slope", pitch.run * sin(theta), "=", pitch.rise * cos(theta))
+    slope_view(work, pitch.run, pitch.rise, theta)
+
+
+@topic("pitch of an angle", "slope")
+def pitch_of_an_angle(work: Working, angle: RoofAngle) -> None:
+    """Pitch, rise in 12, of a roof whose angle from level is known.
+
+    Refuses an angle of 90° and over. Source: geometry.
+    """
+    twelve, half = work.term("run", 12, "in"), work.term("half", Fraction(1, 2), "in12")
+    rise = work.answer("pitch", twelve * tan(angle), "the tangent is rise over run, and the run is 12", "in12", "rise")
+    common = work.step("nearest", nearest(rise, half), "the nearest pitch to half an inch", unit="in12")
+    work.also("nearest pitch", common)
+    work.also("its angle", work.step("its angle", atan(common / twelve), "what that nearest pitch reads"))
+    work.also("percent grade", 100 * rise / twelve, "percent")
+    work.check("rise and run close on the slope", twelve * sin(angle), "=", rise * cos(angle))
+    slope_view(work, twelve, work.term("rise", rise.value, "in"), angle)
+
+
+@topic("pitch from rise and run", "slope")
+def pitch_from_rise_and_run(work: Working, rise: MeasuredRise, run: MeasuredRun) -> None:
+    """Pitch, rise in 12, from a rise and a run as measured.
+
+    Refuses a run of nothing and a negative rise. Source: geometry.
+    """
+    pitch = work.answer("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
+    theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
+    work.also("roof angle", theta)
+    work.also("percent grade", 100 * rise / run, "percent")
+    work.check("twelve of run at that angle rise as much", 12 * tan(theta), "=", pitch)
+    slope_view(work, run, rise, theta)
+
+
+@topic("sloped length", "slope")
+def sloped_length(
+    work: Working, pitch: AnyPitch, run: RunLength | None = None, rise: RiseLength | None = None
+) -> None:
+    """Length along the slope, inches, over a level run (or up a rise) at a pitch.
+
+    Refuses a run or rise of nothing, and a rise and run that are not at that pitch. Source: geometry.
+    """
+    run, rise, theta = sloped(work, pitch, run, rise)
+    slope = work.answer("sloped length", run / cos(theta), "the run is the slope's shadow on the level", "in", "slope")
+    work.also("rise", rise)
+    work.also("run", run)
+    work.also("roof angle", theta)
+    work.check("squares of rise and run", rise**2 + run**2, "=", slope**2)
+    slope_view(work, run, rise, theta, slope)
+
+
+@topic("rise over a run", "slope")
+def rise_over_a_run(work: Working, pitch: AnyPitch, run: RunLength) -> None:
+    """Rise, inches, over a level run at a pitch.
+
+    Refuses a run of nothing and a negative pitch. Source: geometry.
+    """
+    per_inch = rise_per_inch(work, pitch)
+    rise = work.answer("rise", run * per_inch, "every inch of run climbs that much", "in", "rise")
+    theta = theta_of(work, pitch)
+    slope = work.step("slope", run / cos(theta), "the run is the slope's shadow on the level", unit="in")
+    work.also("sloped length", slope)
+    work.also("roof angle", theta)
+    work.check("the sloped length, stood up by its angle", slope * sin(theta), "=", rise)
+    slope_view(work, run, rise, theta)
