@@ -4,10 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from intents.listed import Listing
+from intents.listed_lengths import layers, lengths
+from intents.listed_openings import openings
+from intents.listed_pieces import pieces
 from intents.reading import Reading
 from intents.tokens import Token
 
 
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """Readings of kind pieces, openings, layers and lengths, composed of the chart's."""
-    return iter(())
+    listing = Listing(tokens, chart)
+    for read in (pieces, openings, layers, lengths):
+        yield from read(listing)

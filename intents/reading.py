@@ -21,7 +21,7 @@ class Reading:
     kind: str
     start: int
     end: int
-    value: Quantity | Dims
+    value: Quantity | Dims | tuple[object, ...]  # a tuple of Piece, Opening, Layer or Length for what is said in a row
     sure: float = 1.0
     also: tuple[Quantity, ...] = ()
 

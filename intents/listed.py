@@ -1,0 +1,161 @@
+"""What the list readers share: amounts with and without a unit, separators, chains of items, and units carried along."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from intents.lengths import FEET, UNITS
+from intents.reading import Reading
+from intents.tokens import Token
+from solvers.quantities import Length, Quantity
+
+MOST_ITEMS = 80  # in one list; a longer one is pasted, not said
+PREFIXES = 6  # shorter beginnings of a list that are readings too, as its end may belong to what follows
+SEPARATORS = frozenset((",", "and", "&", "plus", "then", ";", "+", "also", "another"))
+# After an amount these make it the size of something else: 12 foot stock, 24 inch coil, 1/8 kerf.
+STOCK = frozenset(
+    "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw wall".split()
+)
+METRIC = ("mm", "cm", "m")
+
+
+@dataclass(slots=True)
+class Amount:
+    """A size in a list: its end, its value, and its unit when one was said ("" when not)."""
+
+    end: int
+    value: Fraction
+    unit: str
+    carries: str  # the unit a bare number after it takes
+    text: str = ""
+
+
+@dataclass(slots=True)
+class Item:
+    """One thing of a list; `sizes` are its amounts, the rest is for its own reader."""
+
+    start: int
+    end: int
+    sizes: tuple[Amount, ...]
+    count: int = 1
+    what: str = ""
+    sure: float = 1.0
+    led: bool = True  # it began with a count or an article, so it can't be the size of something else
+    assumed: str = ""
+
+
+@dataclass(slots=True)
+class Listing:
+    """The sentence, with what the list readers look up in it."""
+
+    tokens: list[Token]
+    chart: list[list[Reading]]
+    words: list[str] = field(default_factory=list)
+    metric: str = ""  # the first metric unit said anywhere, for lists with no unit of their own
+    _amounts: dict[int, tuple[Amount, ...]] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        self.words = [token.text for token in self.tokens] + [""] * 8
+        units = (
+            r.value.unit for row in self.chart for r in row if r.kind == "length" and isinstance(r.value, Quantity)
+        )
+        self.metric = next((unit for unit in units if unit in METRIC), "")
+
+    def amounts(self, i: int) -> tuple[Amount, ...]:
+        """The sizes that can start at token i: the longest with a unit, then the longest number."""
+        if i not in self._amounts:
+            row = self.chart[i] if i < len(self.chart) else []
+            said = [amount for r in row if r.kind == "length" and (amount := self._length(r))]
+            bare = [r for r in row if r.kind == "number" and r.sure >= 0.4 and isinstance(r.value, Quantity)]
+            found = said[:1]
+            if bare and (not found or bare[0].end > found[0].end):
+                number = bare[0]
+                assert isinstance(number.value, Quantity)
+                found.append(Amount(number.end, number.value.value, "", "", self.said(i, number.end)))
+            self._amounts[i] = tuple(found)
+        return self._amounts[i]
+
+    def _length(self, reading: Reading) -> Amount | None:
+        """A length with its unit said, or a dashed pair of feet and inches."""
+        words = self.words[reading.start : reading.end]
+        dashed = "-" in words[1:]
+        if reading.sure < 0.3 or not isinstance(reading.value, Quantity) or not (dashed or UNITS & set(words)):
+            return None
+        value = reading.value
+        carries = "ft" if dashed or FEET & set(words) else value.unit
+        return Amount(reading.end, value.value, value.unit, carries, self.said(reading.start, reading.end))
+
+    def counts(self, i: int) -> Iterator[tuple[int, int]]:
+        """Whole numbers at i: where each ends, and its value; longest first."""
+        for reading in self.chart[i] if i < len(self.chart) else ():
+            if reading.kind == "number" and reading.sure >= 0.4 and isinstance(reading.value, Quantity):
+                if reading.value.value.denominator == 1 and abs(reading.value.value) < 100_000:
+                    yield reading.end, int(reading.value.value)
+
+    def number_at(self, i: int) -> bool:
+        return i < len(self.chart) and any(r.kind in ("number", "length", "dims") for r in self.chart[i])
+
+    def said(self, start: int, end: int) -> str:
+        """The words of tokens start to end, as they are read."""
+        text = " ".join(self.words[start:end])
+        for sign in ("'", '"', "/", "-", "°"):
+            text = text.replace(f" {sign} ", sign).replace(f" {sign}", sign)
+        return text.replace("'", "' ").strip() if "'" in text else text
+
+    def past(self, i: int, words: frozenset[str], most: int = 3) -> int:
+        """The place after up to `most` of these words."""
+        while most and self.words[i] in words:
+            i, most = i + 1, most - 1
+        return i
+
+
+def chains(
+    listing: Listing,
+    item: Callable[[int], Item | None],
+    joined: Callable[[Item, Item, bool], bool],
+) -> Iterator[list[Item]]:
+    """For each place where an item starts, the list from there on; `joined` tells whether two neighbours are one list."""
+    items = [item(i) if i < len(listing.chart) else None for i in range(len(listing.tokens))]
+    for first in items:
+        if first is None:
+            continue
+        chain = [first]
+        while len(chain) < MOST_ITEMS:
+            at = listing.past(chain[-1].end, SEPARATORS)
+            following = items[at] if at < len(items) else None
+            if following is None or not joined(chain[-1], following, at > chain[-1].end):
+                break
+            chain.append(following)
+        yield chain
+
+
+def beginnings(chain: list[Item], least: int = 1) -> Iterator[list[Item]]:
+    """The whole list, then its shorter beginnings."""
+    yield chain
+    for size in range(min(len(chain) - 1, PREFIXES), least - 1, -1):
+        yield chain[:size]
+
+
+def with_units(amounts: list[Amount], default: str) -> tuple[list[Length], bool]:
+    """Every amount with its own unit, that of the one before, or the next one's, or the default; and whether that is plain.
+
+    It is not plain when a bare number follows feet: "four foot six, then five" may be feet or inches.
+    """
+    plain = True
+    following = default
+    after: list[str] = []
+    for amount in reversed(amounts):
+        after.append(following)
+        following = amount.carries or following
+    lengths: list[Length] = []
+    before = ""
+    for amount, next_unit in zip(amounts, reversed(after), strict=True):
+        unit = amount.unit or before or next_unit
+        if not amount.unit and unit == "ft":
+            plain = False
+            unit = "in" if abs(amount.value) >= 12 else "ft"
+        before = amount.carries or before
+        lengths.append(Length(amount.value, unit, amount.text))
+    return lengths, plain

@@ -1,0 +1,157 @@
+"""Openings of a wall: "two windows 3 by 4 and a 3-0 by 6-8 door", "a six foot by four foot window", "no openings"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.listed import METRIC, STOCK, Amount, Item, Listing, beginnings, chains
+from intents.reading import Dims, Reading
+from solvers.quantities import Length, Quantity
+from solvers.slots import Opening
+
+_ONE = {
+    "window": "window", "windows": "window", "door": "door", "doors": "door", "opening": "opening", "openings": "opening",
+    "hole": "opening", "holes": "opening", "vent": "vent", "vents": "vent", "slider": "door", "sliders": "door",
+    "doorway": "door", "doorways": "door", "hatch": "opening", "louvre": "vent", "louver": "vent", "louvers": "vent",
+}  # fmt: skip
+_KINDS = frozenset(
+    "garage patio front back entry man big small sliding french double single overhead picture bathroom bay swing of the".split()
+)
+_BETWEEN = frozenset(
+    ("at", "of", ":", "is", "are", "each", "measuring", "that", "that's", "@", "(", "about", ",", "being")
+)
+_LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
+_TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
+_NONE = ("no", "without", "zero")
+_WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
+_MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
+_USUAL_DOOR = Fraction(36)  # inches
+
+
+def openings(listing: Listing) -> Iterator[Reading]:
+    """The lists of openings, with shorter beginnings of each, and "no openings"."""
+    for i in range(len(listing.tokens)):
+        if listing.words[i] in _NONE and listing.words[i + 1] in _ONE:
+            end = i + 2 + 2 * (listing.words[i + 2] in ("or", "and", "nor") and listing.words[i + 3] in _ONE)
+            yield Reading("openings", i, end, ())
+    for chain in chains(listing, lambda i: _item(listing, i), lambda before, item, separated: separated or item.led):
+        if not chain[0].what:
+            continue
+        for part in beginnings(chain):
+            yield _reading(listing, part)
+
+
+def _item(listing: Listing, i: int) -> Item | None:
+    start = i
+    i += listing.words[i] in _LEADS
+    led = i > start or listing.words[i] in ("a", "an", "one", "another")
+    at = i + (listing.words[i] in ("a", "an", "another"))
+    for end, count in (*listing.counts(at), (at, 1)):
+        found = _named_first(listing, end) or (_sized_first(listing, end) or _pair_door(listing, end))
+        if found is not None:
+            found.start, found.count, found.led = start, count, led or end > at
+            return found
+    return _sizes_only(listing, at) if at == start else None
+
+
+def _named_first(listing: Listing, i: int) -> Item | None:
+    """Windows 3 by 4."""
+    at = listing.past(i, _KINDS)
+    what = _ONE.get(listing.words[at])
+    if what is None:
+        return None
+    found = _sizes(listing, listing.past(at + 1, _BETWEEN))
+    return Item(i, listing.past(found[0], _TAILS, 1), found[1], what=what) if found else None
+
+
+def _sized_first(listing: Listing, i: int) -> Item | None:
+    """3 by 4 window."""
+    found = _sizes(listing, i)
+    if found is None:
+        return None
+    at = listing.past(found[0], _KINDS)
+    what = _ONE.get(listing.words[at])
+    return Item(i, at + 1, found[1], what=what) if what else None
+
+
+def _sizes_only(listing: Listing, i: int) -> Item | None:
+    """A further size after a named one: windows 3 by 4 and 2 by 3. Told from boards and rolls by what follows."""
+    found = _sizes(listing, i)
+    if found is None or listing.words[found[0]] in STOCK | {"joint", "lap", "laps"}:
+        return None
+    return Item(i, found[0], found[1], led=False)
+
+
+def _sizes(listing: Listing, i: int) -> tuple[int, tuple[Amount, ...]] | None:
+    """Width and height from i: the surest and longest "A by B", or "A wide B high"."""
+    row = listing.chart[i] if i < len(listing.chart) else []
+    pairs = [r for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= 0.4]
+    if pairs:
+        best = max(pairs, key=lambda r: (r.sure >= 0.75, r.end, r.sure))
+        assert isinstance(best.value, Dims)
+        return listing.past(best.end, _HIGH, 1), tuple(_amount(part) for part in best.value.parts)
+    for first in listing.amounts(i):
+        side = listing.words[first.end]
+        at = listing.past(first.end + 1, frozenset(("by", "and", "×", ",")), 1)
+        if side not in _WIDE | _HIGH:
+            continue
+        for second in listing.amounts(at):
+            if listing.words[second.end] in _WIDE | _HIGH and (listing.words[second.end] in _WIDE) != (side in _WIDE):
+                return second.end + 1, (first, second) if side in _WIDE else (second, first)
+    return None
+
+
+def _amount(part: Reading) -> Amount:
+    assert isinstance(part.value, Quantity)
+    unit = part.value.unit if part.kind == "length" else ""
+    return Amount(part.end, part.value.value, unit, unit)
+
+
+def _pair_door(listing: Listing, i: int) -> Item | None:
+    """A 6 8 door is 6 ft 8 in high, as the trade says it; a 2 8 6 8 door has its width as well."""
+    digits: list[int] = []
+    at = i
+    while len(digits) < 4:
+        single = [value for end, value in listing.counts(at) if end == at + 1 and 0 <= value < 12]
+        if not single:
+            break
+        digits.append(single[0])
+        at += 1 + (listing.words[at + 1] == "-")
+    if len(digits) not in (2, 4) or _ONE.get(listing.words[at]) != "door" or digits[-2] not in (6, 7, 8):
+        return None
+    high = Amount(at, _feet(*digits[-2:]), "in", "ft")
+    wide = Amount(at, _feet(*digits[:2]) if len(digits) == 4 else _USUAL_DOOR, "in", "ft")
+    assumed = "" if len(digits) == 4 else "the width of the door was not said, so 3 ft is taken"
+    return Item(i, at + 1, (wide, high), what="door", sure=0.9, assumed=assumed)
+
+
+def _feet(feet: int, inches: int) -> Fraction:
+    return Fraction(feet * 12 + inches)
+
+
+def _reading(listing: Listing, items: list[Item]) -> Reading:
+    value: list[Opening] = []
+    sure, what = min(item.sure for item in items), "opening"
+    for item in items:
+        what = item.what or what
+        (width, height), doubt = _lengths(listing, item.sizes, what)
+        sure *= doubt
+        value.append(Opening(item.count, width, height, what, item.assumed))
+    return Reading("openings", items[0].start, items[-1].end, tuple(value), sure)
+
+
+def _lengths(listing: Listing, sizes: tuple[Amount, ...], what: str) -> tuple[tuple[Length, Length], float]:
+    """Width and height with the unit people leave out, and how sure that is."""
+    bare = [amount.value for amount in sizes if not amount.unit]
+    unit, doubt = "ft", 1.0
+    if bare and max(map(abs, bare)) >= _MM_FROM:
+        unit = "mm"
+    elif bare and max(map(abs, bare)) >= _INCHES_FROM:
+        unit = "in"
+    elif bare and listing.metric in METRIC and max(map(abs, bare)) < 6:
+        unit = "m"
+    elif bare and (what == "vent" or min(map(abs, bare)) >= _DOUBT_FROM):
+        unit, doubt = "in", 0.8
+    first, second = (Length(amount.value, amount.unit or unit) for amount in sizes)
+    return (first, second), doubt

@@ -1,0 +1,116 @@
+"""Pieces to cut: "four at 40 inches, three at 32", "2 @ 7'6\\"", "ten pieces of 19 inches and five of 43", "71 1/8, 71 1/8, 26"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from intents.listed import STOCK, Amount, Item, Listing, beginnings, chains, with_units
+from intents.reading import Reading
+from solvers.slots import Piece
+
+_NOUNS = frozenset(
+    "piece pieces pcs pc off lengths length bits strips rips blocks boards sticks more cuts ea each jambs legs heads sills".split()
+)
+_JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "to"))
+_TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
+_OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
+_SMALL = 20  # a plain number over this before a times sign is the size, not the count
+_FEET_DOUBT = 12  # a bare number under this may be feet: a piece of 8 inches, or of 8 foot
+
+
+def pieces(listing: Listing) -> Iterator[Reading]:
+    """The lists of pieces, with shorter beginnings of each."""
+    for chain in chains(listing, lambda i: _item(listing, i), _joined):
+        for part in beginnings(chain):
+            if len(part) > 1 or part[0].led or part[0].sizes[0].unit:
+                yield _reading(listing, part)
+
+
+def _joined(before: Item, item: Item, separated: bool) -> bool:
+    """Bare sizes stand only beside bare sizes, or after counted ones; counted ones need no comma between."""
+    if not before.led and item.led:
+        return False
+    return separated or item.led
+
+
+def _item(listing: Listing, i: int) -> Item | None:
+    return _counted(listing, i) or _size_first(listing, i) or _one(listing, i)
+
+
+def _counted(listing: Listing, i: int) -> Item | None:
+    """Count, what they are, the size: six at 48, two jambs at 81 inches, three four foot pieces."""
+    words = listing.words
+    for end, count in listing.counts(i):
+        at = listing.past(end, _NOUNS)
+        known = at > end
+        if not known:
+            at = _unknown_noun(listing, end)
+        joint = listing.past(at, _JOINTS)
+        if joint == at and not known and at > end:
+            continue
+        for amount in listing.amounts(joint):
+            named = amount.unit or words[amount.end] == "s"
+            if joint == end and (not named or words[amount.end] in STOCK | {"lengths"}):
+                continue  # with nothing between, a unit or plural tells count from size: three four foot pieces, two 36s
+            times = words[joint - 1] == "×" and not amount.unit and count > _SMALL >= amount.value
+            if times or words[amount.end] in ("kerf", "stock", "coil"):
+                continue
+            return Item(i, listing.past(amount.end, _TAILS), (amount,), count)
+    return None
+
+
+def _unknown_noun(listing: Listing, at: int) -> int:
+    """Past one or two words that are no list word, when "at" or "of" comes after them."""
+    for end in (at + 1, at + 2):
+        said = listing.words[at:end]
+        if not all(word.isalpha() and word not in _OTHERS and word not in _JOINTS for word in said):
+            return at
+        if any(listing.number_at(place) for place in range(at, end)):
+            return at
+        if listing.words[end] in ("at", "@", "of"):
+            return end
+    return at
+
+
+def _size_first(listing: Listing, i: int) -> Item | None:
+    """Size, times sign, count: 40" x 4."""
+    for amount in listing.amounts(i):
+        if listing.words[amount.end] != "×" or (not amount.unit and amount.value <= _SMALL):
+            continue
+        for end, count in listing.counts(amount.end + 1):
+            if 0 < count <= 1000 and not any(size.unit for size in listing.amounts(amount.end + 1)):
+                return Item(i, listing.past(end, _TAILS), (amount,), count, sure=0.9)
+    return None
+
+
+def _one(listing: Listing, i: int) -> Item | None:
+    """One piece: a 48, or a size in a list of sizes."""
+    led = listing.words[i] in ("a", "an")
+    for amount in listing.amounts(i + led):
+        after = listing.words[amount.end]
+        if after in STOCK or after in ("lengths", "length") or (led and amount.value < 1 and not amount.unit):
+            continue
+        return Item(i, listing.past(amount.end, _TAILS), (amount,), led=led)
+    return None
+
+
+def _reading(listing: Listing, items: list[Item]) -> Reading:
+    amounts = [item.sizes[0] for item in items]
+    lengths, plain = with_units(amounts, _default(listing, amounts))
+    value = tuple(Piece(item.count, length) for item, length in zip(items, lengths, strict=True))
+    sure = min(item.sure for item in items) * (1 if plain else 0.7)
+    counted = [item.led for item in items]
+    if counted[0] and not all(counted):
+        sure *= 0.8  # "four at 40, 32 and 26": four of the first, or of each
+    if len(items) == 1 and not counted[0]:
+        sure *= 0.85  # one length alone is more often something else
+    if not any(amount.unit for amount in amounts) and min(amount.value for amount in amounts) < _FEET_DOUBT:
+        sure *= 0.9
+    return Reading("pieces", items[0].start, items[-1].end, value, sure)
+
+
+def _default(listing: Listing, amounts: list[Amount]) -> str:
+    """The unit of a list that names none: inches, or millimetres where the rest of the sentence is metric."""
+    if not listing.metric:
+        return "in"
+    return "mm" if max(amount.value for amount in amounts) >= 50 else listing.metric
