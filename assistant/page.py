@@ -21,6 +21,10 @@ DRAWING_LINES = 22  # at most
 LONGEST_QUESTION = 400  # characters of it shown
 WIDEST_TEXT = 100  # a longer line is hard to follow with a thumb on the tape
 
+# A step that compares is no equation: its sides are set apart by semicolons instead of equals signs.
+RELATIONS = (" ≤ ", " ≥ ", " < ", " > ", " ≠ ", " <= ", " >= ", " != ")
+JOINTS = {False: " = ", True: "; "}
+
 # Where a given came from, as a person would say it; one that was asked for needs no remark.
 ORIGINS = {"assumed": "assumed, not said", "job": "kept for this job", "earlier": "from the question before"}
 
@@ -146,17 +150,18 @@ def step(item: dict[str, Any], number: int, width: int) -> list[str]:
     """One step: on one line with its reason if that fits, else broken at the equals signs, the reason last."""
     lead = f"{number:>3}  "
     parts = chain(item)
-    whole, why = " = ".join(parts), words(item.get("why"))
+    joint = JOINTS[any(sign in part for part in parts for sign in RELATIONS)]
+    whole, why = parts[0] + "".join(joint + part for part in parts[1:]), words(item.get("why"))
     if why and len(lead) + len(whole) + 3 + len(why) <= width:
         return [f"{lead}{whole}   {why}"]
     indent = " " * len(lead)
     if len(lead) + len(whole) <= width:
         lines = [lead + whole]
     else:
-        first = 2 if len(lead + " = ".join(parts[:2])) <= width else 1  # the symbol stays with its formula
-        lines = hanging(lead + " = ".join(parts[:first]), width, "", len(lead) + 2)
+        first = 2 if len(lead + joint.join(parts[:2])) <= width else 1  # the symbol stays with its formula
+        lines = hanging(lead + joint.join(parts[:first]), width, "", len(lead) + 2)
         for part in parts[first:]:
-            lines += hanging(f"= {part}", width, indent, len(lead) + 2)
+            lines += hanging(joint.lstrip() + part, width, indent, len(lead) + 2)
     return lines + wrap(why, width, indent)
 
 
@@ -167,7 +172,7 @@ def chain(item: dict[str, Any]) -> list[str]:
         for side in words(item.get(key)).split(" = "):
             if side and side not in sides[-1:] and not (sides and side == sides[0]):
                 sides.append(side)
-    return sides
+    return sides or [""]
 
 
 def drawing(record: Record, width: int, ascii_only: bool) -> list[Section]:

@@ -14,7 +14,7 @@ from textual.widgets import Static
 
 KEYS = (
     ("Enter", "ask what is in the line"),
-    ("↑ ↓", "move along the entries; in the working, the steps"),
+    ("↑ ↓", "along the entries; in the working, its steps"),
     ("PgUp PgDn", "scroll the working"),
     ("Tab", "on to the sheet, the working, the line"),
     ("Escape", "back to the line; in the line, clear it"),

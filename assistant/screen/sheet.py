@@ -107,7 +107,11 @@ def entry(record: Record, width: int, flagged: bool) -> str:
 def came_of(record: Record) -> str:
     """What came of a question, in a few words."""
     answer = record.get("answer")
-    return f"{words(answer.get('name'))} {words(answer.get('text'))}" if answer else OUTCOMES.get(record["outcome"], "")
+    return (
+        f"{words(answer.get('name'))} {words(answer.get('text'))}"
+        if answer
+        else OUTCOMES.get(words(record.get("outcome")), "")
+    )
 
 
 def fitted(text: str, width: int) -> str:

@@ -143,6 +143,12 @@ def test_no_side_of_an_equation_is_said_twice_or_lost(one: dict[str, str], sides
     assert chain(one) == sides
 
 
+def test_a_comparison_is_not_set_as_an_equation() -> None:
+    one = {"formula": "reach = s ≤ limit", "filled": "56.31° ≤ 52°", "result": "no", "why": "the scale must get there"}
+    text = page(RAKE | {"steps": [one]}, 100)
+    assert "  1  reach; s ≤ limit; 56.31° ≤ 52°; no   the scale must get there\n" in text
+
+
 @settings(max_examples=60, deadline=None)
 @given(st.text(max_size=300), st.text(max_size=60), st.integers(1, 160))
 def test_any_words_make_a_page(words: str, name: str, width: int) -> None:

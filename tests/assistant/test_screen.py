@@ -16,6 +16,7 @@ from assistant.screen.app import LathmarkApp
 from assistant.screen.foot import Foot
 from assistant.screen.help import Help
 from assistant.screen.line import INVITATION, Line
+from assistant.screen.messages import Asked
 from assistant.screen.sheet import Sheet
 from assistant.screen.working import Working
 
@@ -231,6 +232,27 @@ def test_help_lists_keys_and_questions_and_closes(size: tuple[int, int], opener:
         assert app.query_one(Line).has_focus
 
     play(FakeDesk(DAY), size, story)
+
+
+@BOTH
+def test_the_other_keys_and_a_late_answer_do_no_harm_under_the_help(size: tuple[int, int]) -> None:
+    desk = FakeDesk([RAKE])
+    desk.gate.clear()
+
+    async def story(app: LathmarkApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f1")
+        await until(pilot, lambda: isinstance(app.screen, Help))
+        app.post_message(Asked(COURSES["heard"]))
+        await pilot.press("f1", "f1", "f2", "f3", "f4", "up", "down", "tab", "pagedown")
+        await pilot.resize_terminal(60, 20)
+        desk.gate.set()
+        await settle(pilot)
+        while isinstance(app.screen, Help):
+            await pilot.press("escape")
+        await settle(pilot)
+        assert "exposure  =  6 3/4 in" in shown(app)
+
+    play(desk, size, story)
 
 
 def test_typing_goes_on_while_an_answer_is_worked_out_and_order_is_kept() -> None:
