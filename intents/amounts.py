@@ -46,6 +46,7 @@ _words("tonne tonnes", "weight", Weight, "kg", 1000)
 _words("dollar dollars bucks buck euro euros", "money", Money, "money")
 _words("cent cents", "money", Money, "money", Fraction(1, 100))
 
+CURRENCIES = frozenset("$€£")
 _OUNCES = frozenset("oz ounce ounces".split())
 _FLUID = frozenset("fluid fl us".split())
 # after "square" and "cubic": (unit, how many of it)
@@ -107,7 +108,8 @@ def _square(line: Line, i: int, head: Head) -> Iterator[Reading]:
     after = line.words[at + 1]
     if after in _SQUARES:
         place = after in INCHES and after == "in" and bool(line.pieces(at + 2))
-        yield _reading("area", i, at + 2, head, Area, *_SQUARES[after], 0.7 if place else 1.0)
+        sure = 0.4 if head.form == "one" else 0.7 if place else 1.0  # "a square foot" is mostly "per square foot"
+        yield _reading("area", i, at + 2, head, Area, *_SQUARES[after], sure)
     elif line.words[at] == "square" and after not in UNITS:
         sure = 0.2 if head.form == "one" else 0.7  # "a square corner" is a shape
         yield _reading("area", i, at + 1, head, Area, "square", Fraction(1), sure)
@@ -135,10 +137,13 @@ def _dollars(line: Line, i: int, head: Head) -> Iterator[Reading]:
     size, certain = _WORDS[words[head.unit]][3], 1.0
     start = at + (words[at] == "and")
     for cents in line.pieces(start) if size == 1 and head.form in ("whole", "one") else ():
+        if start > at and cents.form in ("fraction", "bare") and cents.value < 1:
+            certain = 0.5
+            yield Reading("money", i, cents.end, Money(head.value + cents.value, "money"), head.sure * cents.sure)
         if cents.form != "whole" or not 0 < cents.value < 100:
             continue
         named = words[cents.end] in ("cent", "cents")
-        if named or (start == at and 10 <= cents.value and words[cents.end] not in UNITS):
+        if named or (start == at and cents.value >= 10 and words[cents.end] not in UNITS):
             value = head.value + cents.value / 100
             end = cents.end + named
             certain = 0.5
@@ -147,7 +152,9 @@ def _dollars(line: Line, i: int, head: Head) -> Iterator[Reading]:
 
 
 def prefixed_money(line: Line, i: int) -> Iterator[Reading]:
-    """Money with its sign first: $3.50."""
-    for piece in line.pieces(i + 1):
+    """Money with its sign first: $3.50, -$3.50."""
+    minus = line.words[i] not in CURRENCIES
+    for piece in line.pieces(i + 2 if minus else i + 1):
         if piece.digits and piece.value >= 0:
-            yield Reading("money", i, piece.end, Money(piece.value, "money"), piece.sure)
+            value = -piece.value if minus else piece.value
+            yield Reading("money", i, piece.end, Money(value, "money"), piece.sure)

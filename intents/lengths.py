@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.numbers import TAPE, Line, Piece, fractions
+from intents.number_words import TAPE
+from intents.numbers import Line, Piece, fractions
 from intents.reading import Head, Reading
 from intents.tokens import literal
 from solvers.quantities import Length
 
-FEET = frozenset(("foot", "feet", "ft", "'"))
+FEET = frozenset(("foot", "feet", "ft", "'", "footer", "footers"))
 INCHES = frozenset(("inch", "inches", "in", '"', "ins"))
 METRES = frozenset("m metre metres meter meters".split())
 # word: (unit, how many of it, how sure)
@@ -25,8 +26,14 @@ UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
 _JOINTS = _JOINED | {"-"}
 _OTHER_USES = frozenset(("in", "on", "over", "-", "/", ":"))  # after a number, these start a pitch or a sum
+_AFTER_ONE = frozenset("and by wide high long tall deep wall at with on for from to of plus minus".split())
+_ALONE = 0.8  # "a foot" may be "per foot"
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
-_NOUNS = frozenset("a an the my our each every this that total all".split())  # after "6 in", these make it a place
+# after "6 in", these make it a place or a conversion
+_NOUNS = frozenset(
+    "a an the my our each every this that total all degrees feet inches metres meters millimetres millimeters mm cm m "
+    "metric decimal percent".split()
+)
 
 
 def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
@@ -60,11 +67,19 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
     """12-6, 12 6 1/2, twelve six and a half: feet and inches with neither said, so never sure."""
     words = line.words
     for feet in line.pieces(i):
-        if feet.form != "whole" or not 1 <= feet.value <= 99:
+        if feet.form != "whole" or feet.sure <= 0.5 or not 1 <= feet.value <= 99:
             continue
         dashed = words[feet.end] == "-" and line.tight(feet.end - 1) and line.tight(feet.end)
         for inches in line.pieces(feet.end + 1 if dashed else feet.end):
-            if not _can_be_inches(inches) or words[inches.end] in UNITS or _goes_on(line, inches.end):
+            after = inches.end
+            mixture = feet.digits != inches.digits and inches.form == "whole"  # 10 two windows
+            if (
+                mixture
+                or inches.sure <= 0.5
+                or not _can_be_inches(line, inches)
+                or words[after] in UNITS
+                or _goes_on(line, after)
+            ):
                 continue
             sure = 0.6 if dashed else 0.4 if inches.form == "whole" else 0.6 if inches.digits else 0.5
             yield _reading(i, inches.end, feet.value * 12 + inches.value, "in", min(sure, feet.sure))
@@ -84,8 +99,9 @@ def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
         longer += _feet_and_inches(line, i, head)
         longer += _feet_and_part(line, i, head)
     yield from longer
-    certain = any(reading.sure >= 0.8 for reading in longer)
-    yield _reading(i, end, head.value, "ft", head.sure * (0.5 if certain else 1.0), others)
+    certain = any(reading.sure >= 0.5 for reading in longer)
+    likely = 0.5 if certain else _ALONE if head.form == "one" else 1.0
+    yield _reading(i, end, head.value, "ft", head.sure * likely, others)
 
 
 def _feet_and_part(line: Line, i: int, head: Head) -> Iterator[Reading]:
@@ -115,10 +131,10 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
         unit = piece.end + 2 if words[piece.end : piece.end + 2] == ["of", "an"] else piece.end
         if words[unit] in INCHES:
             preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
-            most = 0.3 if preposition else 0.7 if piece.value >= 12 or joint == "," else 1.0
+            most = 0.3 if preposition or joint == "," else 0.7 if piece.value >= 12 else 1.0
             for end, inches, sure in _with_fraction(line, piece, unit + 1):
                 yield _reading(i, end, head.value * 12 + sign * inches, "in", min(most, sure) * head.sure)
-        elif _can_be_inches(piece) and not _goes_on(line, piece.end) and joint not in _JOINED:
+        elif _can_be_inches(line, piece) and not _goes_on(line, piece.end) and joint not in _JOINED:
             sure = min(_inches_unsaid(line, piece), piece.sure) * head.sure
             yield _reading(i, piece.end, head.value * 12 + sign * piece.value, "in", sure)
 
@@ -126,9 +142,15 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
 def _inches_unsaid(line: Line, piece: Piece) -> float:
     """How sure it is that a number after feet is the inches, when the word inches is not said."""
     after = line.words[piece.end]
-    if after in _OTHER_USES or _number_next(line, piece.end):
-        return 0.3
-    return 0.7 if after in ("by", "×") else 0.9  # three 12 foot 2 by 6s
+    if after in _OTHER_USES:
+        return 0.6 if after == "in" and line.words[piece.end + 1] not in ("12", "twelve") else 0.3
+    if _number_next(line, piece.end):
+        return 0.8 if line.words[piece.end + 1 : piece.end + 3] == ["/", "12"] else 0.3
+    if piece.value == 1 and after.isalpha() and after not in _AFTER_ONE:
+        return 0.4  # "8 ft one side" counts sides
+    if after in ("by", "×"):  # three 12 foot 2 by 6s
+        return 0.7
+    return 0.6 if piece.value < 1 and piece.form == "fraction" else 0.9
 
 
 def _with_fraction(line: Line, piece: Piece, end: int) -> Iterator[tuple[int, Fraction, float]]:
@@ -165,11 +187,11 @@ def _inch_word_sure(line: Line, head: Head) -> float:
     word, after = line.words[head.unit], line.words[head.unit + 1]
     if word != "in":
         return 1.0
-    if _number_next(line, head.unit + 1):
-        return 0.3
     if head.form == "one":
         return 0.1  # "a in" is nothing anyone says
-    return 0.3 if after in _NOUNS else 0.95
+    if _number_next(line, head.unit + 1) or after in _NOUNS:
+        return 0.3
+    return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place
 
 
 def _metres(line: Line, i: int, head: Head) -> Iterator[Reading]:
@@ -198,8 +220,10 @@ def _metres_and_parts(line: Line, i: int, head: Head) -> Iterator[Reading]:
             yield _reading(i, piece.end, value, "m", min(piece.sure, 0.4 if tenths else 0.9), tenths)
 
 
-def _can_be_inches(piece: Piece) -> bool:
+def _can_be_inches(line: Line, piece: Piece) -> bool:
     """Whether a number said after feet can be the inches: under 12, whole or a tape fraction."""
+    if line.words[piece.end - 2 : piece.end] == ["/", "12"]:
+        return False  # a 24 ft gable at 6/12, with the "at" left out
     marked = piece.value.denominator == 1 or piece.value.denominator in TAPE or piece.form == "decimal"
     return marked and 0 <= piece.value < 12 and piece.form != "bare"
 

@@ -15,7 +15,7 @@ from intents.chart import LIGHT, Chart, Hit, chart_of
 from intents.grammars import FOLDER
 from intents.measures import broken_number
 from intents.phrases import Pattern, Phrases, compiled
-from intents.placing import Placed, place
+from intents.placing import ANYTHING, Placed, place
 from intents.question import Question, Reading
 from intents.spelling import Speller
 from intents.vocabulary import NUMBER_WORDS
@@ -32,6 +32,7 @@ SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
 KEEP = 4  # readings handed on
+MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
 
 
 @cache
@@ -51,15 +52,14 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         return reading
     reading.broken = broken_number(chart.tokens) or ""
     wanted = set(only)
-    by_pattern: dict[int, list[Hit]] = {}
-    for hit in chart.hits:
-        by_pattern.setdefault(hit.island.pattern, []).append(hit)
+    by_pattern = _by_pattern(chart)
+    manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
     best: dict[str, Question] = {}
     for number, hits in by_pattern.items():
         pattern = phrases.patterns[number]
         if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or not _has_words(pattern, hits):
             continue
-        question = _question(chart, phrases, pattern, hits, topics[pattern.topic])
+        question = _question(chart, phrases, pattern, hits, topics[pattern.topic], manner)
         if pattern.topic not in best or question.score > best[pattern.topic].score:
             best[pattern.topic] = question
     reading.questions = sorted(best.values(), key=lambda q: -q.score)[:KEEP]
@@ -67,18 +67,29 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     return reading
 
 
-def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER) -> Question:
-    """The sentence as more about a topic already known (a missing piece, a change): no word need name it."""
+def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted: str = "") -> Question:
+    """The sentence as more about a topic already known (a missing piece, a change): no word need name it.
+
+    `wanted` is the parameter that was asked for: it comes first for whatever no other words claim.
+    """
     phrases = compiled(folder)
     chart = chart_of(text[: LONGEST * 12], phrases, speller(folder))
-    hits_of: dict[int, list[Hit]] = {n: [] for n, pattern in enumerate(phrases.patterns) if pattern.topic == topic}
+    by_pattern = _by_pattern(chart)
+    manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
+    parameters = topics[topic]
+    found = [
+        _question(chart, phrases, pattern, by_pattern.get(n, []), parameters, manner, wanted or ANYTHING)
+        for n, pattern in enumerate(phrases.patterns)
+        if pattern.topic == topic
+    ] or [_question(chart, phrases, Pattern(topic), [], parameters, manner, wanted or ANYTHING)]
+    return max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
+
+
+def _by_pattern(chart: Chart) -> dict[int, list[Hit]]:
+    found: dict[int, list[Hit]] = {}
     for hit in chart.hits:
-        if hit.island.pattern in hits_of:
-            hits_of[hit.island.pattern].append(hit)
-    found = [_question(chart, phrases, phrases.patterns[n], hits, topics[topic]) for n, hits in hits_of.items()]
-    if not found:
-        found = [_question(chart, phrases, Pattern(topic), [], topics[topic])]
-    return max(found, key=lambda q: q.score)
+        found.setdefault(hit.island.pattern, []).append(hit)
+    return found
 
 
 def _has_words(pattern: Pattern, hits: list[Hit]) -> bool:
@@ -92,12 +103,22 @@ def _has_words(pattern: Pattern, hits: list[Hit]) -> bool:
 
 
 def _question(
-    chart: Chart, phrases: Phrases, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]
+    chart: Chart,
+    phrases: Phrases,
+    pattern: Pattern,
+    hits: list[Hit],
+    parameters: tuple[Parameter, ...],
+    manner: list[Hit],
+    wanted: str = "",
 ) -> Question:
-    placed = place(chart, _chosen(chart, phrases, pattern, hits), parameters)
-    question = Question(pattern.topic, placed.givens, swaps=placed.swaps)
+    chosen = _chosen(chart, phrases, pattern, hits)
+    used = {i for hit in chosen for i in range(hit.start, hit.end)}
+    how = [hit for hit in _chosen(chart, phrases, Pattern(MANNER, [False] * 9, [frozenset()] * 9), manner)
+           if not used & set(range(hit.start, hit.end))]  # fmt: skip
+    placed = place(chart, chosen, parameters, wanted, how)
+    question = Question(pattern.topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
     question.missing = [p.name for p in parameters if p.required and p.name not in placed.givens]
-    question.unplaced = placed.unplaced
+    question.unplaced, question.unplaced_kinds = placed.unplaced, placed.unplaced_kinds
     _score(question, chart, phrases, placed)
     return question
 

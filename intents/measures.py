@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.amounts import amounts, prefixed_money
+from intents.amounts import CURRENCIES, amounts, prefixed_money
 from intents.degrees import degrees, led_changes, named_temperatures
 from intents.lengths import bare_lengths, lengths, spoken_pairs
+from intents.number_words import MINUS
 from intents.numbers import Line
 from intents.reading import Dims, Head, Reading, heads
 from intents.sizes import sizes
@@ -20,7 +21,6 @@ from solvers.quantities import Number
 
 __all__ = ["Dims", "Reading", "broken_number", "readings"]
 
-_MONEY_SIGNS = frozenset("$€£")
 _BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
 
 
@@ -30,7 +30,7 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
     chart = [_at(line, i) for i in range(len(tokens))]
     for i, row in enumerate(chart):
         if row:
-            row += sizes(line, chart, i)
+            row.extend(sizes(line, chart, i))
             row.sort(key=lambda reading: (-reading.end, -reading.sure))
     return chart
 
@@ -43,7 +43,7 @@ def _at(line: Line, i: int) -> list[Reading]:
         row += slopes(line, i)
     elif word in _BARE_UNITS:
         return list(bare_lengths(line, i))
-    elif word in _MONEY_SIGNS:
+    elif word in CURRENCIES or (word in MINUS and line.words[i + 1] in CURRENCIES):
         return list(prefixed_money(line, i))
     elif word not in ("a", "an"):
         row += named_temperatures(line, i)

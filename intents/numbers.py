@@ -8,39 +8,24 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
-from intents.tokens import Token, literal
-
-_SMALL_WORDS = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
-    "eighteen nineteen"
-).split()
-SMALL = {word: value for value, word in enumerate(_SMALL_WORDS)} | {"oh": 0, "nought": 0}
-TENS = {
-    word: 10 * value
-    for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), start=2)
-} | {"fourty": 40}
-SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
-GROUPS = {"dozen": 12, "couple": 2}
-_ORDINAL_WORDS = "third:3 quarter:4 fourth:4 fifth:5 sixth:6 eighth:8 tenth:10 twelfth:12 sixteenth:16 hundredth:100"
-ORDINALS = {"half": 2, "halves": 2, "thousandth": 1000, "thousandths": 1000}
-for _pair in _ORDINAL_WORDS.split():
-    _word, _size = _pair.split(":")
-    ORDINALS |= {_word: int(_size), _word + "s": int(_size)}
-ORDINALS |= {f"{size}th{s}": size for size in (4, 5, 6, 8, 10, 12, 16, 64, 100) for s in ("", "s")}
-ORDINALS |= {"3rd": 3, "3rds": 3, "32nd": 32, "32nds": 32, "32th": 32, "32ths": 32}
-_LONG_ORDINALS = {("thirty", "second"): 32, ("sixty", "fourth"): 64}
-_LONG_ORDINALS |= {(first, second + "s"): size for (first, second), size in _LONG_ORDINALS.items()}
-TAPE = frozenset((2, 4, 8, 16, 32, 64))
-_MIXED = TAPE | {3, 5, 6, 10, 12}
-HOMOPHONES = {"for": 4, "fore": 4, "to": 2, "too": 2, "ate": 8, "won": 1}
-_UNIT_WORDS = frozenset(
-    "foot feet ft inch inches degree degrees percent metre metres meter meters millimetres millimeters pounds gallons "
-    "squares dollars".split()
+from intents.number_words import (
+    GROUPS,
+    HOMOPHONES,
+    LONG_ORDINALS,
+    LONGEST_RUN,
+    MINUS,
+    MIXED,
+    ORDINALS,
+    PLURALS,
+    POINTS,
+    SCALES,
+    SMALL,
+    STARTS,
+    TAPE,
+    TENS,
+    UNIT_WORDS,
 )
-_STARTS = (
-    frozenset(SMALL) | frozenset(TENS) | frozenset(SCALES) | frozenset(ORDINALS) | frozenset(HOMOPHONES)
-) | frozenset("a an point minus negative -".split())
-_LONGEST_RUN = 6  # single digits said one after another, as "one two five"
+from intents.tokens import Token, literal
 
 
 class Piece(NamedTuple):
@@ -69,7 +54,7 @@ class Line:
     def pieces(self, i: int) -> tuple[Piece, ...]:
         """Every number that starts at token i, longest first."""
         word = self.words[i]
-        if not word or not (word in _STARTS or word[0].isdecimal()):
+        if not word or not (word in STARTS or word[0].isdecimal()):
             return ()
         found = self._pieces.get(i)
         if found is None:
@@ -92,7 +77,7 @@ def _settled(found: list[Piece]) -> tuple[Piece, ...]:
 
 def _signed(line: Line, i: int) -> list[Piece]:
     word = line.words[i]
-    if word not in ("minus", "negative", "-"):
+    if word not in MINUS:
         return _unsigned(line, i)
     after_number = i > 0 and (line.words[i - 1][-1].isdecimal() or line.words[i - 1] in SMALL)
     if word == "-" and (not line.tight(i) or (i > 0 and line.tight(i - 1))):
@@ -113,7 +98,9 @@ def _unsigned(line: Line, i: int) -> list[Piece]:
             found += _mixed(line, i, whole)
             found += _decimal(line, whole.end, whole.value, whole.sure)
     if line.words[i] == "point":
-        found += _decimal(line, i, Fraction(0), 1.0)
+        if line.words[i - 1 : i] and line.words[i - 1] in POINTS:
+            return found
+        found += _decimal(line, i, Fraction(0), 0.5 if literal(line.words[i + 1]) else 1.0)
     return found
 
 
@@ -122,7 +109,7 @@ def _under_hundred(line: Line, i: int) -> list[tuple[int, int]]:
     word, after = line.words[i], line.words[i + 1]
     if word in TENS:
         tens = TENS[word]
-        units = SMALL.get(after, 0)
+        units = SMALL.get(after, 0) or PLURALS.get(after, 0)
         return ([(i + 2, tens + units)] if 0 < units < 10 else []) + [(i + 1, tens)]
     return [(i + 1, SMALL[word])] if word in SMALL else []
 
@@ -131,6 +118,8 @@ def _wholes(line: Line, i: int) -> list[Piece]:
     """Whole numbers (and decimals in digits) at i: every end they could have."""
     word, after = line.words[i], line.words[i + 1]
     if literal(word):
+        if _over_zero(line, i):
+            return []
         if word.isdecimal():
             first = Piece(i + 1, Fraction(int(word)), digits=True)
         else:
@@ -143,6 +132,8 @@ def _wholes(line: Line, i: int) -> list[Piece]:
     if word == "half":
         dozen = i + (2 if after == "a" else 1)
         return [Piece(dozen + 1, Fraction(6))] if line.words[dozen] == "dozen" else []
+    if word in PLURALS:
+        return [Piece(i + 1, Fraction(PLURALS[word]), sure=0.8)]
     found = [Piece(end, Fraction(value)) for end, value in _under_hundred(line, i)]
     if word == "oh":
         return [found[0]._replace(sure=0.5)]  # more often a sigh
@@ -189,7 +180,7 @@ def _run_together(line: Line, i: int) -> list[Piece]:
         if words[first[0]] == "oh" and 0 < SMALL.get(words[first[0] + 1], 0) < 10:
             found.append(Piece(first[0] + 2, Fraction(first[1] * 100 + SMALL[words[first[0] + 1]]), sure=0.8))
     run = i
-    while run - i < _LONGEST_RUN and SMALL.get(words[run], 10) < 10:
+    while run - i < LONGEST_RUN and SMALL.get(words[run], 10) < 10:
         run += 1
     if run - i >= 3:
         digits = "".join(str(SMALL[word]) for word in words[i:run])
@@ -207,18 +198,27 @@ def _hundreds_sure(first: int, second: int) -> float:
 def _homophone(line: Line, i: int) -> list[Piece]:
     """What a recogniser writes for a number when the next word shows that it was one: "for foot", "ate twelve"."""
     words, word, after = line.words, line.words[i], line.words[i + 1]
-    if word in TENS and after in HOMOPHONES and words[i + 2] in _UNIT_WORDS:
+    if word in TENS and after in HOMOPHONES and words[i + 2] in UNIT_WORDS:
         return [Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=0.5), Piece(i + 1, Fraction(TENS[word]))]
     if word not in HOMOPHONES:
         return []
-    piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.5)
-    if after in _UNIT_WORDS or (after == "and" and fractions(line, i + 2)):
+    piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.2 if word == "to" else 0.5)  # convert 2 m to feet
+    if after in UNIT_WORDS or (after == "and" and fractions(line, i + 2)):
         return [piece]
     common = word in ("for", "to")
     before = words[i - 1] if i else ""
+    if word in ("ate", "fore") and before in ("foot", "feet"):
+        return [piece]
     if (after in SMALL or after in TENS) and (not common or before in ("a", "an", "is")):
         return [piece._replace(sure=0.4)]
     return []
+
+
+def _over_zero(line: Line, i: int) -> bool:
+    """Whether the figures at i stand in a fraction over zero, which is no number."""
+    words = line.words
+    bottom = i if words[i - 1 : i] == ["/"] else i + 2 if words[i + 1] == "/" else -1
+    return bottom >= 0 and literal(words[bottom]) and not words[bottom].strip("0.")
 
 
 def _ordinal(line: Line, i: int) -> tuple[int, int] | None:
@@ -226,7 +226,7 @@ def _ordinal(line: Line, i: int) -> tuple[int, int] | None:
     word = line.words[i]
     if word in ORDINALS:
         return i + 1, ORDINALS[word]
-    size = _LONG_ORDINALS.get((word, line.words[i + 1]))
+    size = LONG_ORDINALS.get((word, line.words[i + 1]))
     return (i + 2, size) if size else None
 
 
@@ -260,7 +260,8 @@ def _said(line: Line, i: int, end: int, top: int) -> list[Piece]:
     if tens and top % 10:  # "twenty five eighths": 25/8 or 20 5/8
         mixed = top - top % 10 + Fraction(top % 10, bottom[1])
         return [Piece(bottom[0], value, "fraction", 0.7 if value < 1 else 0.4, (mixed,))]
-    return [Piece(bottom[0], value, "fraction", 1.0 if value < 1 or top == 1 else 0.8)]
+    certain = (value < 1 or top == 1) and line.words[end] != "eights"
+    return [Piece(bottom[0], value, "fraction", 1.0 if certain else 0.7)]
 
 
 def _slashed(line: Line, i: int) -> list[Piece]:
@@ -297,7 +298,8 @@ def _mixed_sure(line: Line, whole: Piece, part: Piece, joined: bool) -> tuple[fl
     """How sure it is that a whole number and a fraction are one number, and what else they may be."""
     end, words = whole.end, line.words
     if part.digits and (whole.digits or joined):
-        return (1.0 if part.value.denominator in _MIXED else 0.7), ()
+        pitch = words[part.end - 2 : part.end] == ["/", "12"]  # a 24 6/12 gable
+        return (0.5 if pitch else 1.0 if part.value.denominator in MIXED else 0.7), ()
     if words[end] == "-":
         return 0.0, ()
     if joined:

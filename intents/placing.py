@@ -5,17 +5,20 @@ Where two lengths could change places, both ways are kept as swaps: the conversa
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import permutations
+from typing import Any
 
 from intents.chart import Chart, Hit
-from intents.fitting import fit
+from intents.fitting import KINDS, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
+ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
 @dataclass(slots=True)
@@ -26,16 +29,30 @@ class Placed:
     swaps: list[dict[str, Heard]] = field(default_factory=list)
     covered: set[int] = field(default_factory=set)
     unplaced: list[str] = field(default_factory=list)
+    unplaced_kinds: set[str] = field(default_factory=set)
+    manner: dict[str, Any] = field(default_factory=dict)
+
+    def leave(self, chart: Chart, reading: Reading) -> None:
+        """Name a quantity that found no place."""
+        self.unplaced.append(chart.said(reading.start, reading.end))
+        self.unplaced_kinds |= {kind.__name__ for kind, kinds in KINDS.items() if reading.kind in kinds}
 
 
-def place(chart: Chart, chosen: list[Hit], parameters: tuple[Parameter, ...]) -> Placed:
-    """Hand the sentence's quantities to a topic's parameters."""
+def place(
+    chart: Chart, chosen: list[Hit], parameters: tuple[Parameter, ...], wanted: str = "", manner: Sequence[Hit] = ()
+) -> Placed:
+    """Hand the sentence's quantities to a topic's parameters; `wanted` is one that was asked for, or ANYTHING."""
     placed = Placed()
     by_name = {parameter.name: parameter for parameter in parameters}
-    for hit in chosen:
+    for hit in (*chosen, *manner):
         placed.covered |= set(range(hit.start, hit.end))
+    for hit in chosen:
         _captures(chart, hit, by_name, placed)
-    _place_left(chart, parameters, placed)
+    for hit in manner:
+        found = dict(hit.found)
+        for name, at, fixed in hit.island.captures:
+            placed.manner[name] = fixed or found[at].value.value  # type: ignore[union-attr]
+    _place_left(chart, parameters, placed, wanted)
     return placed
 
 
@@ -74,10 +91,12 @@ def _heard(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bo
     return Heard(fitted.value, *_span(chart, reading.start, reading.end), fitted.sure, fitted.others)
 
 
-def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed) -> None:
+def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:
     """Quantities outside all islands go to the parameters that are still open, by dimension and in order."""
     open_ = [p for p in parameters if p.name not in placed.givens]
-    takers = [p for p in open_ if p.required or p.default is None]
+    takers = [p for p in open_ if p.required or p.default is None or wanted == ANYTHING]
+    asked_for = [p for p in open_ if p.name == wanted]
+    takers = asked_for + [p for p in takers if p.name != wanted]
     left = _left(chart, takers, placed)
     by_name = {p.name: p for p in parameters}
     waiting: list[Reading] = []
@@ -88,7 +107,7 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed)
                 _give(chart, by_name, name, part, placed, cued=False)
             placed.covered |= set(range(reading.start, reading.end))
             if len(names) < len(reading.value.parts):
-                placed.unplaced.append(chart.said(reading.start, reading.end))
+                placed.leave(chart, reading)
         else:
             waiting.append(reading)
     takers = [p for p in takers if p.name not in placed.givens]
@@ -109,7 +128,11 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed) -> list[Reading
             at += 1
             continue
         useful = [r for r in here if _useful(chart, r, takers)]
-        best = max(useful or here, key=lambda r: (r.end, r.sure))
+        plain = [r for r in here if isinstance(r.value, Quantity | Dims)]  # a list nobody takes hides what is in it
+        if not (useful or plain):
+            at += 1
+            continue
+        best = max(useful or plain, key=lambda r: (r.end, r.sure))
         found.append(best)
         at = best.end
     return found
@@ -132,10 +155,11 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
     usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
     for i, reading in enumerate(waiting):
         if i not in usable and isinstance(reading.value, Quantity | Dims):
-            placed.unplaced.append(chart.said(reading.start, reading.end))
+            placed.leave(chart, reading)
     ways = _ways(usable, [p.name for p in takers], fits)
     if not ways:
-        placed.unplaced += [chart.said(waiting[i].start, waiting[i].end) for i in usable]
+        for i in usable:
+            placed.leave(chart, waiting[i])
         return
     first, *others = ways
     for name, i in first.items():
@@ -145,7 +169,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         if i in taken:
             placed.covered |= set(range(waiting[i].start, waiting[i].end))
         else:
-            placed.unplaced.append(chart.said(waiting[i].start, waiting[i].end))
+            placed.leave(chart, waiting[i])
     placed.swaps = [{**placed.givens, **{n: fits[i, n] for n, i in way.items()}} for way in others]
     for swap, way in zip(placed.swaps, others, strict=True):
         for name in first:

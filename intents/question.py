@@ -29,6 +29,8 @@ class Question:
     swaps: list[dict[str, Heard]] = field(default_factory=list)
     missing: list[str] = field(default_factory=list)
     unplaced: list[str] = field(default_factory=list)  # quantities said that no parameter took
+    unplaced_kinds: set[str] = field(default_factory=set)  # the dimensions those could be, as class names
+    manner: dict[str, Any] = field(default_factory=dict)  # how to answer: nearest (a fraction), system (metric, imperial)
     unknown: list[str] = field(default_factory=list)  # words that meant nothing here
     words: list[str] = field(default_factory=list)  # words that told the topic
 

@@ -12,6 +12,7 @@ from solvers.quantities import Length
 
 _BY = frozenset(("by", "×"))
 _SIDES = frozenset("wide high long deep tall thick".split())
+_SHARES = frozenset("divide divided divvy split times multiply multiplied halve cut".split())  # by 7: a sum, no size
 _SHARED = 0.8  # "32 by 9 foot": the unit is nearly always meant for both
 
 
@@ -28,7 +29,7 @@ def sizes(line: Line, chart: list[list[Reading]], i: int) -> Iterator[Reading]:
 
 def _parts(row: list[Reading]) -> list[Reading]:
     """The number and length readings a size can be made of: the longest of each that is not a slip of a longer one."""
-    found = [reading for reading in row if reading.kind in ("number", "length") and reading.sure >= 0.3]
+    found = [reading for reading in row if reading.kind in ("number", "length") and reading.sure >= 0.5]
     return sorted(found, key=lambda reading: -reading.end)
 
 
@@ -47,9 +48,12 @@ def _next(line: Line, chart: list[list[Reading]], part: Reading) -> Iterator[Rea
 
 def _dims(parts: tuple[Reading, ...], line: Line, sure: float) -> Reading:
     unit = next((_said_unit(part, line) for part in reversed(parts) if part.kind == "length"), None)
-    shared = tuple(_with_unit(part, unit) if unit and part.kind == "number" else part for part in parts)
+    shared = tuple(_with_unit(part, unit, len(parts)) if unit and part.kind == "number" else part for part in parts)
     if all(_said_pair(part, line) for part in shared):  # 3-0 by 6-8: two of them together can hardly be anything else
         shared = tuple(replace(part, sure=max(part.sure, 0.9)) for part in shared)
+    before = line.words[max(0, parts[0].start - 4) : parts[0].start]
+    if not _SHARES.isdisjoint(before):
+        sure *= 0.3
     return Reading("dims", parts[0].start, parts[-1].end, Dims(shared), sure * min(part.sure for part in shared))
 
 
@@ -66,7 +70,8 @@ def _said_pair(part: Reading, line: Line) -> bool:
     return part.kind == "length" and "-" in line.words[part.start : part.end] and part.sure == 0.6
 
 
-def _with_unit(part: Reading, unit: str) -> Reading:
-    if isinstance(part.value, Dims):
+def _with_unit(part: Reading, unit: str, parts: int) -> Reading:
+    """A bare number with the unit said beside it; not feet for 3/8, nor for the 2 by 4 of an 8 foot stick."""
+    if isinstance(part.value, Dims) or (unit == "ft" and (parts == 3 or part.value.value < 1)):
         return part
     return Reading("length", part.start, part.end, Length(part.value.value, unit), _SHARED * part.sure)

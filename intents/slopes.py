@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from intents.lengths import FEET, INCHES, UNITS
-from intents.numbers import TAPE, Line, Piece
+from intents.number_words import TAPE
+from intents.numbers import Line, Piece
 from intents.reading import Head, Reading
 from solvers.quantities import Pitch, Ratio
 
@@ -73,7 +74,7 @@ def _odd_run(rise: Piece, run: Piece, word: str) -> float:
         return 0.0
     if word == "/":
         return 0.0 if run.value in TAPE and rise.value < run.value else 0.5 if run.value <= STEEPEST_RUN else 0.0
-    return 0.8 if run.value <= STEEPEST_RUN else 0.4
+    return 0.8 if rise.value <= run.value <= STEEPEST_RUN else 0.4
 
 
 def _ratios(line: Line, i: int, top: Piece, at: int, sure: float) -> Iterator[Reading]:
@@ -81,8 +82,8 @@ def _ratios(line: Line, i: int, top: Piece, at: int, sure: float) -> Iterator[Re
         if line.words[bottom.end] == "/":
             continue
         likely = min(top.sure * 2, 1.0) * (0.9 if 0.5 < bottom.sure < 1 else bottom.sure) * sure
-        if bottom.value <= STEEPEST_RUN:
-            likely *= 0.3 if bottom.value == 12 else 0.4
+        if bottom.value <= STEEPEST_RUN or bottom.value in TAPE or top.value != 1:
+            likely *= 0.3 if bottom.value == 12 or top.value != 1 else 0.4
         yield Reading("ratio", i, bottom.end, Ratio(top.value / bottom.value, "ratio"), likely)
 
 
@@ -92,7 +93,8 @@ def _said_after(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
     for run in line.pieces(at):
         if run.value == 12 and run.form == "whole":
             sure = min(rise.sure, 0.8 if run.digits and rise.digits else 0.9)
-            sure *= 0.2 if words[run.end] in UNITS else 1.0  # four twelve inch boards
+            inches = words[run.end] in UNITS and not (words[run.end] == "in" and not run.digits)
+            sure *= 0.2 if inches else 1.0  # four twelve inch boards
             yield Reading("pitch", i, run.end, Pitch(rise.value, "in12"), sure)
         elif rise.value == 1 and rise.form == "whole":
             if run.value in _VENT:
@@ -109,6 +111,7 @@ def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
     if words[unit] not in INCHES or words[unit + 1] not in _PER:
         return
     at = unit + (3 if words[unit + 1 : unit + 3] == ["to", "the"] else 2)
+    at += words[at] in ("a", "each", "every", "one")
     if words[at] in ("foot", "ft"):
         yield Reading("pitch", i, at + 1, Pitch(head.value, "in12"), 0.8 * head.sure)
     if words[unit + 1] in ("in", "per"):

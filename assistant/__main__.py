@@ -1,0 +1,7 @@
+"""python -m assistant: the lathmark command."""
+
+import sys
+
+from assistant.command import main
+
+sys.exit(main())

@@ -1,0 +1,119 @@
+"""The one record: what screen, voice, notebook, exports and scripts all get. Its shape is fixed; see RECORD below."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime
+from enum import Enum
+from fractions import Fraction
+from typing import Any
+
+from assistant.speech import spoken
+from solvers.printing import page_number
+from solvers.quantities import Quantity
+from solvers.registry import Worked
+from solvers.rounding import reading
+from solvers.slots import Given, Layer, Opening, Piece
+
+Record = dict[str, Any]
+VERSION = 1
+
+
+def blank(heard: str, via: str, job: str | None, file: str | None = None) -> Record:
+    """A record with every field there, nothing answered yet."""
+    return {
+        "record": VERSION, "id": None, "at": datetime.now().astimezone().isoformat(timespec="seconds"), "job": job,
+        "via": via, "file": file, "heard": heard, "doubt": [], "outcome": "declined", "topic": None, "givens": [],
+        "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [], "sources": [],
+        "say": "", "ask": "",
+    }  # fmt: skip
+
+
+def put_worked(record: Record, worked: Worked) -> None:
+    """Fill in an answered working."""
+    working = worked.working
+    assert working is not None and working.result is not None
+    record.update(
+        outcome="answered",
+        topic=worked.topic.name,
+        givens=[given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens],
+        answer=working.result.data(),
+        also=[line.data() for line in working.also_lines],
+        steps=working.steps,
+        checks=working.checks,
+        marks=[line.data() for line in working.marks],
+        figure=working.figure(),
+        cautions=working.cautions,
+        sources=working.sources,
+        say=_say(worked),
+    )
+
+
+def put_asked(record: Record, topic: str | None, question: str, givens: list[dict[str, Any]] | None = None) -> None:
+    record.update(outcome="asks", topic=topic, ask=question, say=question, givens=givens or [])
+
+
+def put_declined(record: Record, sentence: str) -> None:
+    record.update(outcome="declined", topic=None, say=_sentence(sentence))
+
+
+def put_noted(record: Record, topic: str, sentence: str) -> None:
+    record.update(outcome="noted", topic=topic, say=_sentence(sentence))
+
+
+def given_line(label: str, given: Given) -> dict[str, Any]:
+    """One given as the record has it."""
+    value, unit, text = value_line(given.value)
+    return {"name": label, "value": value, "unit": unit, "text": text, "from": given.source}
+
+
+def value_line(value: Any) -> tuple[float | None, str, str]:
+    """A given's number, unit and text; structured ones and choices are words."""
+    if isinstance(value, Quantity):
+        unit = value.unit if value.unit != "floz" else "gal"
+        number = value.value if value.unit != "floz" else value.to("gal").value  # type: ignore[attr-defined]
+        return page_number(Fraction(number)), unit, value.text or reading(value.value, value.unit)
+    if isinstance(value, Enum):
+        return None, "word", str(value.value)
+    if isinstance(value, tuple):
+        return None, "word", ", ".join(_structured(part) for part in value)
+    return None, "word", str(value)
+
+
+def _structured(part: Any) -> str:
+    if isinstance(part, Piece):
+        return f"{part.count} at {_short(part.length)}"
+    if isinstance(part, Opening):
+        return f"{part.count} {part.what} {_short(part.width)} by {_short(part.height)}"
+    if isinstance(part, Layer):
+        return f"{_short(part.thickness)} {part.what}"
+    return _short(part) if isinstance(part, Quantity) else str(part)
+
+
+def _short(quantity: Quantity) -> str:
+    return reading(quantity.value, quantity.unit).split(" (")[0]
+
+
+def _say(worked: Worked) -> str:
+    working = worked.working
+    assert working is not None and working.result is not None
+    result = working.result
+    parts = [working.said or f"{result.name}: {result.text}"]
+    parts += [f"I took the {worked.topic.parameter(g.name).label} as {value_line(g.value)[2]}"
+              for g in worked.givens if g.source == "assumed"]  # fmt: skip
+    parts += [f"the {worked.topic.parameter(g.name).label} is {value_line(g.value)[2]}, as you told me"
+              for g in worked.givens if g.source == "job"]  # fmt: skip
+    parts += working.cautions[:1]
+    return spoken(" ".join(_sentence(part) for part in parts))
+
+
+def _sentence(text: str) -> str:
+    text = text.strip()
+    text = text[:1].upper() + text[1:]
+    return text if text.endswith((".", "?", "!")) else text + "."
+
+
+def listed(items: Iterable[str], last: str = "or") -> str:
+    """a, b or c."""
+    words = list(items)
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {last} {words[-1]}" if words else ""

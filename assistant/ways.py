@@ -1,0 +1,136 @@
+"""The ways one question could be meant, what tells them apart, and which one a reply chooses."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import Enum
+from itertools import product
+from typing import TYPE_CHECKING, Any
+
+from assistant.record import listed, value_line
+from intents.measures import readings
+from intents.question import Heard, Question
+from intents.tokens import tokenize
+from solvers.exact import real
+from solvers.quantities import Quantity
+from solvers.registry import Worked
+from solvers.slots import Given, Parameter
+
+if TYPE_CHECKING:
+    from assistant.conversation import Asked
+
+MOST_WAYS = 8
+UNIT_WORDS = {
+    "ft": {"feet", "foot", "ft", "'"}, "in": {"inches", "inch", "in", '"'}, "degF": {"f", "fahrenheit"},
+    "degC": {"c", "celsius", "centigrade"}, "dF": {"f", "fahrenheit"}, "dC": {"c", "celsius", "centigrade"},
+}  # fmt: skip
+
+
+@dataclass(slots=True)
+class Way:
+    """One way to mean the question, worked."""
+
+    asked: Asked
+    worked: Worked
+
+
+def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[str, Given]]:
+    """All ways to give the question's quantities to its parameters, the likeliest first."""
+    kinds = {parameter.name: parameter.kind for parameter in parameters}
+    found: list[dict[str, Given]] = []
+    for heard in [question.givens, *question.swaps]:
+        choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
+        for way in product(*choices):
+            if len(found) < MOST_WAYS:
+                found.append({given.name: given for given in way})
+    return found
+
+
+def _choices(name: str, heard: Heard, kind: type) -> list[Given]:
+    values = [heard.value, *heard.others]
+    if issubclass(kind, Enum):
+        values = [kind[value] if isinstance(value, str) else value for value in values]
+    return [Given(name, value, "asked", heard.sure) for value in values]
+
+
+def same_answer(worked: Iterable[Worked]) -> bool:
+    """Whether all of them come to the same answer, or to the same question back."""
+    results = list(worked)
+    answers = [w.working.result for w in results if w.working and w.working.result]
+    if not answers:
+        return len({(w.topic.name, w.wanted, w.refused) for w in results}) == 1
+    if len(answers) < len(results):
+        return False
+    first = answers[0]
+    return all(
+        answer.unit == first.unit
+        and answer.text == first.text
+        and (answer.value is None or first.value is None or abs(real(answer.value) - real(first.value)) < 1e-9)
+        for answer in answers
+    )
+
+
+def _differences(ways: list[Way]) -> list[str]:
+    """The parameters whose values differ between ways."""
+    names = [given.name for way in ways for given in way.worked.givens]
+    return [
+        name
+        for name in dict.fromkeys(names)
+        if len({_value(way, name) for way in ways}) > 1
+    ]  # fmt: skip
+
+
+def _value(way: Way, name: str) -> Any:
+    given = next((given for given in way.worked.givens if given.name == name), None)
+    if given is None:
+        return None
+    return replace(given.value, text="") if isinstance(given.value, Quantity) else given.value
+
+
+def which_way(ways: list[Way]) -> str:
+    """The one short question that tells the ways apart."""
+    names = _differences(ways)
+    label = {name: ways[0].worked.topic.parameter(name).label for name in names}
+    if len(names) == 1:
+        values = list(dict.fromkeys(_text(way, names[0]) for way in ways))
+        return f"Is the {label[names[0]]} {listed(values)}?"
+    first = listed([f"the {label[name]} {_text(ways[0], name)}" for name in names if _value(ways[0], name) is not None], "and")
+    if len(ways) == 2 and all(_value(way, name) is not None for way in ways for name in names):
+        return f"Is {first}, or the other way round?"
+    others = []
+    for way in ways[1:3]:
+        others.append(listed([f"the {label[name]} {_text(way, name)}" for name in names if _value(way, name) is not None], "and"))
+    return f"Is {first}, or {listed(dict.fromkeys(others))}?"
+
+
+def _text(way: Way, name: str) -> str:
+    value = _value(way, name)
+    return value_line(value)[2].split(" (")[0] if value is not None else "unsaid"
+
+
+def chosen_way(text: str, ways: list[Way]) -> Way | None:
+    """The way a reply chooses, or None when it does not say."""
+    tokens = tokenize(text)
+    words = {token.text for token in tokens}
+    if words & {"second", "other", "round", "latter", "no"} and len(ways) == 2:
+        return ways[1]
+    if words & {"first", "yes", "yep", "former"}:
+        return ways[0]
+    said = {(r.value.value, r.value.unit) for row in readings(tokens) for r in row if isinstance(r.value, Quantity)}
+    numbers = {value for value, unit in said if unit == "none"}
+    names = _differences(ways)
+    points = []
+    for way in ways:
+        score = 0
+        for name in names:
+            value = _value(way, name)
+            if not isinstance(value, Quantity):
+                continue
+            label = set(way.worked.topic.parameter(name).label.split())
+            exact = (value.value, value.unit) in said
+            score += 4 * exact + bool(words & UNIT_WORDS.get(value.unit, set())) * 2
+            score += bool(label & words) * (2 if exact or value.value in numbers or not said else 0)
+        points.append(score)
+    best = max(points)
+    return ways[points.index(best)] if best and points.count(best) == 1 else None
