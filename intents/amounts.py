@@ -47,22 +47,22 @@ _words("dollar dollars bucks buck euro euros", "money", Money, "money")
 _words("cent cents", "money", Money, "money", Fraction(1, 100))
 
 CURRENCIES = frozenset("$€£")
-_OUNCES = frozenset("oz ounce ounces".split())
-_FLUID = frozenset("fluid fl us".split())
+_OUNCES = frozenset(["oz", "ounce", "ounces"])
+_FLUID = frozenset(["fluid", "fl", "us"])
 # after "square" and "cubic": (unit, how many of it)
 _SQUARES = (
     dict.fromkeys(FEET, ("ft2", Fraction(1)))
     | dict.fromkeys(INCHES, ("in2", Fraction(1)))
     | dict.fromkeys(METRES, ("m2", Fraction(1)))
-    | dict.fromkeys("yard yards yd yds".split(), ("ft2", Fraction(9)))
-    | dict.fromkeys("cm centimetres centimeters".split(), ("m2", Fraction(1, 10_000)))
-    | dict.fromkeys("mm millimetres millimeters".split(), ("m2", Fraction(1, 1_000_000)))
+    | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft2", Fraction(9)))
+    | dict.fromkeys(["cm", "centimetres", "centimeters"], ("m2", Fraction(1, 10_000)))
+    | dict.fromkeys(["mm", "millimetres", "millimeters"], ("m2", Fraction(1, 1_000_000)))
 )
 _CUBES = (
     dict.fromkeys(FEET, ("ft3", Fraction(1)))
     | dict.fromkeys(INCHES, ("in3", Fraction(1)))
     | dict.fromkeys(METRES, ("L", Fraction(1000)))
-    | dict.fromkeys("yard yards yd yds".split(), ("ft3", Fraction(27)))
+    | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft3", Fraction(27)))
 )
 
 

@@ -9,15 +9,17 @@ from intents.numbers import Line
 from intents.reading import Head, Reading, heads
 from solvers.quantities import Angle, Temperature, TemperatureChange
 
-_DEGREES = frozenset("° degree degrees deg degs".split())
+_DEGREES = frozenset(["°", "degree", "degrees", "deg", "degs"])
 _SCALES = {"f": "degF", "fahrenheit": "degF", "c": "degC", "celsius": "degC", "centigrade": "degC"}
 _KELVIN = frozenset(("k", "kelvin", "kelvins"))
-_DOWN = frozenset("drop fall colder cooler down cooling".split())
-_UP = frozenset("swing change rise difference spread range warmer hotter increase warming climb".split())
+_DOWN = frozenset(["drop", "fall", "colder", "cooler", "down", "cooling"])
+_UP = frozenset(
+    ["swing", "change", "rise", "difference", "spread", "range", "warmer", "hotter", "increase", "warming", "climb"]
+)
 _CHANGES = _DOWN | _UP
-_LED = _CHANGES - frozenset("colder cooler down warmer hotter range spread".split())
+_LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
 _SIDES = {"below": -1, "above": 1}
-_NOT_ZERO = frozenset("the a an my that this its".split())
+_NOT_ZERO = frozenset(["the", "a", "an", "my", "that", "this", "its"])
 _UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than Celsius here
 
 

@@ -13,26 +13,70 @@ from solvers.quantities import Length
 
 FEET = frozenset(("foot", "feet", "ft", "'", "footer", "footers"))
 INCHES = frozenset(("inch", "inches", "in", '"', "ins"))
-METRES = frozenset("m metre metres meter meters".split())
+METRES = frozenset(["m", "metre", "metres", "meter", "meters"])
 # word: (unit, how many of it, how sure)
 PLAIN = (
-    dict.fromkeys("mm millimetre millimetres millimeter millimeters".split(), ("mm", Fraction(1), 1.0))
+    dict.fromkeys(["mm", "millimetre", "millimetres", "millimeter", "millimeters"], ("mm", Fraction(1), 1.0))
     | dict.fromkeys(("mil", "mils"), ("mm", Fraction(1), 0.6))  # a mil is a millimetre on one coast, a thou on another
-    | dict.fromkeys("cm cms centimetre centimetres centimeter centimeters".split(), ("cm", Fraction(1), 1.0))
+    | dict.fromkeys(["cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters"], ("cm", Fraction(1), 1.0))
     | dict.fromkeys(("thou", "thous"), ("in", Fraction(1, 1000), 1.0))
-    | dict.fromkeys("yard yards yd yds".split(), ("ft", Fraction(3), 1.0))
+    | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft", Fraction(3), 1.0))
 )
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
 _JOINTS = _JOINED | {"-"}
 _OTHER_USES = frozenset(("in", "on", "over", "-", "/", ":"))  # after a number, these start a pitch or a sum
-_AFTER_ONE = frozenset("and by wide high long tall deep wall at with on for from to of plus minus".split())
+_AFTER_ONE = frozenset(
+    [
+        "and",
+        "by",
+        "wide",
+        "high",
+        "long",
+        "tall",
+        "deep",
+        "wall",
+        "at",
+        "with",
+        "on",
+        "for",
+        "from",
+        "to",
+        "of",
+        "plus",
+        "minus",
+    ]
+)
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 # after "6 in", these make it a place or a conversion
 _NOUNS = frozenset(
-    "a an the my our each every this that total all degrees feet inches metres meters millimetres millimeters mm cm m "
-    "metric decimal percent".split()
+    [
+        "a",
+        "an",
+        "the",
+        "my",
+        "our",
+        "each",
+        "every",
+        "this",
+        "that",
+        "total",
+        "all",
+        "degrees",
+        "feet",
+        "inches",
+        "metres",
+        "meters",
+        "millimetres",
+        "millimeters",
+        "mm",
+        "cm",
+        "m",
+        "metric",
+        "decimal",
+        "percent",
+    ]
 )
 
 

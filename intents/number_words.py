@@ -2,25 +2,54 @@
 
 from __future__ import annotations
 
-_SMALL_WORDS = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
-    "eighteen nineteen"
-).split()
+_SMALL_WORDS = [
+    "zero",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+    "seventeen",
+    "eighteen",
+    "nineteen",
+]
 SMALL = {word: value for value, word in enumerate(_SMALL_WORDS)} | {"oh": 0, "nought": 0}
 PLURALS = {  # what stock comes in and studs stand on: sixteens, twenty fours
-    word + "s": SMALL[word] for word in "two four eight ten twelve fourteen sixteen eighteen".split()
+    word + "s": SMALL[word] for word in ["two", "four", "eight", "ten", "twelve", "fourteen", "sixteen", "eighteen"]
 } | {"sixes": 6}
 TENS = {
     word: 10 * value
-    for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), start=2)
+    for value, word in enumerate(
+        ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], start=2
+    )
 } | {"fourty": 40}
 SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
 GROUPS = {"dozen": 12, "couple": 2}
-_ORDINAL_WORDS = "third:3 quarter:4 fourth:4 fifth:5 sixth:6 eighth:8 tenth:10 twelfth:12 sixteenth:16 hundredth:100"
-ORDINALS = {"half": 2, "halves": 2, "thousandth": 1000, "thousandths": 1000}
-for _pair in _ORDINAL_WORDS.split():
-    _word, _size = _pair.split(":")
-    ORDINALS |= {_word: int(_size), _word + "s": int(_size)}
+_DENOMINATORS = {
+    "third": 3,
+    "quarter": 4,
+    "fourth": 4,
+    "fifth": 5,
+    "sixth": 6,
+    "eighth": 8,
+    "tenth": 10,
+    "twelfth": 12,
+    "sixteenth": 16,
+    "hundredth": 100,
+    "thousandth": 1000,
+}
+ORDINALS = {"half": 2, "halves": 2} | _DENOMINATORS | {word + "s": size for word, size in _DENOMINATORS.items()}
 ORDINALS["eights"] = 8  # as it is heard, and often written
 ORDINALS |= {f"{size}th{s}": size for size in (4, 5, 6, 8, 10, 12, 16, 64, 100) for s in ("", "s")}
 ORDINALS |= {"3rd": 3, "3rds": 3, "32nd": 32, "32nds": 32, "32th": 32, "32ths": 32}
@@ -30,8 +59,26 @@ TAPE = frozenset((2, 4, 8, 16, 32, 64))
 MIXED = TAPE | {3, 5, 6, 10, 12}
 HOMOPHONES = {"for": 4, "fore": 4, "to": 2, "too": 2, "ate": 8, "won": 1}
 UNIT_WORDS = frozenset(
-    "foot feet ft inch inches degree degrees percent metre metres meter meters millimetres millimeters pounds gallons "
-    "squares dollars".split()
+    [
+        "foot",
+        "feet",
+        "ft",
+        "inch",
+        "inches",
+        "degree",
+        "degrees",
+        "percent",
+        "metre",
+        "metres",
+        "meter",
+        "meters",
+        "millimetres",
+        "millimeters",
+        "pounds",
+        "gallons",
+        "squares",
+        "dollars",
+    ]
 )
 STARTS = (
     frozenset(SMALL)
@@ -40,9 +87,10 @@ STARTS = (
     | frozenset(SCALES)
     | frozenset(ORDINALS)
     | frozenset(HOMOPHONES)
-) | frozenset("a an point minus negative -".split())
+) | frozenset(["a", "an", "point", "minus", "negative", "-"])
+# Words before "point" that make it a place or a temperature and no decimal: dew point ten.
 POINTS = frozenset(
-    "dew due bearing high low mid center centre end start starting pivot fixed".split()
-)  # dew point ten
+    ["dew", "due", "bearing", "high", "low", "mid", "center", "centre", "end", "start", "starting", "pivot", "fixed"]
+)
 MINUS = frozenset(("minus", "negative", "-"))
 LONGEST_RUN = 6  # single digits said one after another, as "one two five"

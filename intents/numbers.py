@@ -116,31 +116,40 @@ def _under_hundred(line: Line, i: int) -> list[tuple[int, int]]:
 
 def _wholes(line: Line, i: int) -> list[Piece]:
     """Whole numbers (and decimals in digits) at i: every end they could have."""
-    word, after = line.words[i], line.words[i + 1]
+    word = line.words[i]
     if literal(word):
-        if _over_zero(line, i):
-            return []
-        if word.isdecimal():
-            first = Piece(i + 1, Fraction(int(word)), digits=True)
-        else:
-            first = Piece(i + 1, Fraction(word), "decimal", digits=True)
-        return [first, *_scaled(line, first.end, first.value)]
+        return _figures(line, i)
+    if word in PLURALS:
+        return [Piece(i + 1, Fraction(PLURALS[word]), sure=0.8)]
+    if word == "oh":
+        return [Piece(i + 1, Fraction(0), sure=0.5)]  # more often a sigh
+    found = [Piece(end, Fraction(value)) for end, value in _under_hundred(line, i)]
+    if not found:
+        return _one_group(line, i)
+    return found + _scaled(line, found[0].end, found[0].value) + _run_together(line, i)
+
+
+def _figures(line: Line, i: int) -> list[Piece]:
+    """A number in digits, with a hundred or thousand said after it."""
+    word = line.words[i]
+    if _over_zero(line, i):
+        return []
+    if word.isdecimal():
+        first = Piece(i + 1, Fraction(int(word)), digits=True)
+    else:
+        first = Piece(i + 1, Fraction(word), "decimal", digits=True)
+    return [first, *_scaled(line, first.end, first.value)]
+
+
+def _one_group(line: Line, i: int) -> list[Piece]:
+    """A hundred, hundred, a dozen, half a dozen."""
+    word, after = line.words[i], line.words[i + 1]
     if word in ("a", "an") and (after in SCALES or after in GROUPS):
         return _scaled(line, i + 1, Fraction(1))
     if word in SCALES:
         return [piece._replace(sure=0.9) for piece in _scaled(line, i, Fraction(1))]
-    if word == "half":
-        dozen = i + (2 if after == "a" else 1)
-        return [Piece(dozen + 1, Fraction(6))] if line.words[dozen] == "dozen" else []
-    if word in PLURALS:
-        return [Piece(i + 1, Fraction(PLURALS[word]), sure=0.8)]
-    found = [Piece(end, Fraction(value)) for end, value in _under_hundred(line, i)]
-    if word == "oh":
-        return [found[0]._replace(sure=0.5)]  # more often a sigh
-    if found:
-        found += _scaled(line, found[0].end, found[0].value)
-        found += _run_together(line, i)
-    return found
+    dozen = i + (2 if after == "a" else 1)
+    return [Piece(dozen + 1, Fraction(6))] if word == "half" and line.words[dozen] == "dozen" else []
 
 
 def _scaled(line: Line, i: int, base: Fraction, below: int = 10**9) -> list[Piece]:

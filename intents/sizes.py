@@ -8,11 +8,13 @@ from dataclasses import replace
 from intents.lengths import FEET
 from intents.numbers import Line
 from intents.reading import Dims, Reading
-from solvers.quantities import Length
+from solvers.quantities import Length, Quantity
 
 _BY = frozenset(("by", "×"))
-_SIDES = frozenset("wide high long deep tall thick".split())
-_SHARES = frozenset("divide divided divvy split times multiply multiplied halve cut".split())  # by 7: a sum, no size
+_SIDES = frozenset(["wide", "high", "long", "deep", "tall", "thick"])
+_SHARES = frozenset(
+    ["divide", "divided", "divvy", "split", "times", "multiply", "multiplied", "halve", "cut"]
+)  # by 7: a sum, no size
 _SHARED = 0.8  # "32 by 9 foot": the unit is nearly always meant for both
 
 
@@ -72,6 +74,6 @@ def _said_pair(part: Reading, line: Line) -> bool:
 
 def _with_unit(part: Reading, unit: str, parts: int) -> Reading:
     """A bare number with the unit said beside it; not feet for 3/8, nor for the 2 by 4 of an 8 foot stick."""
-    if isinstance(part.value, Dims) or (unit == "ft" and (parts == 3 or part.value.value < 1)):
+    if not isinstance(part.value, Quantity) or (unit == "ft" and (parts == 3 or part.value.value < 1)):
         return part
     return Reading("length", part.start, part.end, Length(part.value.value, unit), _SHARED * part.sure)

@@ -16,7 +16,7 @@ _PITCH = {"in": 1.0, "on": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "-": 0.9, "by":
 _RATIO = {"in": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "to": 0.8}
 _VENT = (150, 300)  # the runs of the two vent ratios, heard run together as "one three hundred"
 STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
-_PER = frozenset("per in a every each for to".split())
+_PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 
 def slopes(line: Line, i: int) -> Iterator[Reading]:

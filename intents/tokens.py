@@ -32,9 +32,11 @@ _PIECE = re.compile(
     r"|(?P<inches>'')"
     r"|(?P<sign>[^\s\w])"
 )
-_SHORT = frozenset("ft in sq cu fl deg lb lbs oz gal yd yds approx mm cm m".split())
-_UNITS = frozenset("ft in mm cm m foot feet inch inches yd".split())
-_IS = frozenset("what where how who it that there here when which".split())
+_SHORT = frozenset(
+    ["ft", "in", "sq", "cu", "fl", "deg", "lb", "lbs", "oz", "gal", "yd", "yds", "approx", "mm", "cm", "m"]
+)
+_UNITS = frozenset(["ft", "in", "mm", "cm", "m", "foot", "feet", "inch", "inches", "yd"])
+_IS = frozenset(["what", "where", "how", "who", "it", "that", "there", "here", "when", "which"])
 LONGEST = 24  # digits in a number: past this it is not a measurement, and int() would refuse thousands of them
 
 

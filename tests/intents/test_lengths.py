@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction as F
+from fractions import Fraction
 
 import pytest
 from hypothesis import given
@@ -10,6 +10,8 @@ from hypothesis import strategies as st
 
 from intents.reading import Dims
 from tests.intents.spoken import figures, mixed, quantity, read, sure, values, whole
+
+F = Fraction
 
 LENGTHS = [
     ("12'", F(12), "ft"),
@@ -149,7 +151,13 @@ def test_what_is_hardly_a_pitch(text: str) -> None:
         ("6-8 inches", F(80)),
         ("12 foot 6 foot", F(150)),
         ("12 ft, 6", F(150)),
-        ("ten foot 3/8 pitch 2 ft", F(123)),
+        ("20 feet, 7 inch exposure", F(247)),
+        ("gable 24 ft 6/12", F(577, 2)),
+        ("convert 2 m to feet", F(2 * 12)),
+        ("five twelve in degrees", F(12)),
+        ("exposure of 6 3/4", F(291, 4)),
+        ("36 by 10 two windows", F(122)),
+        ("divide 100 inches by 7", F(700)),
     ],
 )
 def test_words_that_are_no_length_are_not_read_as_one_with_confidence(text: str, value: F) -> None:
@@ -167,7 +175,10 @@ DIMS = [
     ('36" × 80"', [(F(36), "in"), (F(80), "in")]),
     ("3-0 by 6-8", [(F(36), "in"), (F(80), "in")]),
     ("2 by 4", [(F(2), "none"), (F(4), "none")]),
-    ("2x4x8'", [(F(2), "ft"), (F(4), "ft"), (F(8), "ft")]),
+    ("2x4x8'", [(F(2), "none"), (F(4), "none"), (F(8), "ft")]),
+    ("3/8 x 3/8 x 47 ft", [(F(3, 8), "none"), (F(3, 8), "none"), (F(47), "ft")]),
+    ("9 ft by 100 ft", [(F(9), "ft"), (F(100), "ft")]),
+    ("thirty six by forty eight inches", [(F(36), "in"), (F(48), "in")]),
     ("3 feet wide by 4 feet", [(F(3), "ft"), (F(4), "ft")]),
     ("2.4 m by 1.2 m", [(F(12, 5), "m"), (F(6, 5), "m")]),
 ]

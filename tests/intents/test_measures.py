@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction as F
+from fractions import Fraction
 
 import pytest
 from hypothesis import given
@@ -12,6 +12,8 @@ from intents.measures import readings
 from intents.reading import Dims
 from intents.tokens import tokenize
 from tests.intents.spoken import read, sure, values
+
+F = Fraction
 
 CERTAIN = [
     ("22.5°", "angle", F(45, 2), "deg"),
@@ -51,6 +53,8 @@ CERTAIN = [
     ("$1,200", "money", F(1200), "money"),
     ("three dollars and fifty cents", "money", F(7, 2), "money"),
     ("3 dollars fifty", "money", F(7, 2), "money"),
+    ("minus $8", "money", F(-8), "money"),
+    ("two dollars and a quarter", "money", F(9, 4), "money"),
     ("80 cents", "money", F(4, 5), "money"),
     ("10.1 oz", "volume", F(101, 10), "floz"),
     ("ten fluid ounces", "volume", F(10), "floz"),
@@ -102,13 +106,47 @@ def test_a_scale_left_unsaid_keeps_both(text: str, kind: str, first: tuple[F, st
         ("100 degree swing", "angle", F(100)),
         ("60 F swing", "temperature", F(60)),
         ("5 tons", "weight", F(5)),
+        ("dew point ten celsius", "temperature", F(1, 10)),
+        ("15/32 sheathing", "ratio", F(15, 32)),
+        ("145 to 155 mm", "ratio", F(29, 31)),
+        ("two pounds a square foot", "area", F(1)),
     ],
 )
 def test_never_read_with_confidence(text: str, kind: str, value: F) -> None:
     assert sure(text, kind, value) <= 0.5
 
 
-WORDS = "a an half quarter and of in by to for twelve five 7 1/2 12 ' \" foot inch degrees below f - / × point hundred $ square".split()
+WORDS = [
+    "a",
+    "an",
+    "half",
+    "quarter",
+    "and",
+    "of",
+    "in",
+    "by",
+    "to",
+    "for",
+    "twelve",
+    "five",
+    "7",
+    "1/2",
+    "12",
+    "'",
+    '"',
+    "foot",
+    "inch",
+    "degrees",
+    "below",
+    "f",
+    "-",
+    "/",
+    "×",
+    "point",
+    "hundred",
+    "$",
+    "square",
+]
 
 
 @given(st.lists(st.sampled_from(WORDS), max_size=25).map(" ".join) | st.text(max_size=60))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction as F
+from fractions import Fraction
 
 import pytest
 from hypothesis import given
@@ -11,6 +11,8 @@ from hypothesis import strategies as st
 from intents.measures import broken_number, readings
 from intents.tokens import tokenize
 from tests.intents.spoken import figures, mixed, quantity, read, sure, values, whole
+
+F = Fraction
 
 SAID = [
     ("7", F(7)),

@@ -12,9 +12,23 @@ from tests.intents.spoken import read, sample
 
 GRAMMAR = read_grammar(FOLDER / "quantities.jsgf")
 KINDS = {"whole": "number", "fraction": "number"}
-RULES = (
-    "number whole fraction length pitch angle temperature tempchange percent ratio area money volume weight dims"
-).split()
+RULES = [
+    "number",
+    "whole",
+    "fraction",
+    "length",
+    "pitch",
+    "angle",
+    "temperature",
+    "tempchange",
+    "percent",
+    "ratio",
+    "area",
+    "money",
+    "volume",
+    "weight",
+    "dims",
+]
 
 
 def test_the_public_rules_are_the_kinds_of_quantity() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction as F
+from fractions import Fraction
 
 import mpmath
 import pytest
@@ -11,6 +11,8 @@ from hypothesis import strategies as st
 
 from solvers.tape import MINUS, millimetres, nearest, tape
 from tests.intents.spoken import values
+
+F = Fraction
 
 INCHES = st.fractions(-2000, 2000)
 
