@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
-from solvers.common import SAW_CAUTION, CornerAngle, RoofPitch
-from solvers.exact import atan
+from sympy import sqrt
+
+from solvers.common import CornerAngle, RoofPitch
+from solvers.exact import acos
+from solvers.joint import shared_joint
 from solvers.registry import topic
+from solvers.roof import theta_of
+from solvers.saw_drawing import meeting
 from solvers.slots import Choice
 from solvers.working import Working
 
@@ -22,13 +27,11 @@ def miter_for_a_corner(work: Working, corner: CornerAngle) -> None:
 
     Refuses a corner outside 0–180°. Source: geometry, the turn of the trim is the supplement of its corner.
     """
-    turn = work.step("turn", 180 - corner, "how far the trim changes direction")
-    saw = work.answer("saw setting", turn / 2, "half the turn on each piece", symbol="s")
-    edge = work.step("edge angle", 90 - saw, "what a bevel gauge reads on the piece's edge")
-    work.also("edge angle", edge)
+    turn = work.step("τ", 180 - corner, "how far the trim changes direction")
+    saw, edge = shared_joint(work, turn)
     work.also("turn", turn)
     work.check("two edge angles make the corner", 2 * edge, "=", corner)
-    work.caution(SAW_CAUTION)
+    meeting(work, "the corner", 90, corner, edge, ("piece 1", "piece 2"))
 
 
 @topic("rake return", "corners")
@@ -37,18 +40,23 @@ def rake_return(work: Working, pitch: RoofPitch, fascia: Fascia = Fascia.PLUMB) 
 
     A fascia square to the rake makes a corner of 90°. Refuses a pitch of 0. Source: geometry.
     """
-    theta = work.step("θ", atan(pitch.rise / pitch.run), "the pitch, as an angle from level")
+    theta = theta_of(work, pitch)
     square = work.term("square", 90, "deg")
-    if fascia is Fascia.PLUMB:
+    plumb = fascia is Fascia.PLUMB
+    if plumb:
         corner = work.step("γ", 90 - theta, "a plumb fascia stands square to level")
     else:
         corner = work.step("γ", square, "the fascia stands square to the rake")
     turn = work.step("τ", 180 - corner, "the trim goes round the outside of that corner")
-    saw = work.answer("saw setting", turn / 2, "half the turn on each piece", symbol="s")
-    edge = work.step("e", 90 - saw, "what a bevel gauge reads on the piece's edge")
-    work.also("edge angle", edge)
+    saw, edge = shared_joint(work, turn, ("fascia piece", "rake piece"))
     work.also("corner", corner)
     work.also("turn", turn)
     work.also("roof angle", theta)
+    if plumb:
+        other = work.step("other", (90 - theta) / 2, "where trim under the rake turns up a plumb face, the corner is 90 + θ")
+        work.also("the other corner's setting", other)
+        slope = sqrt(pitch.rise**2 + pitch.run**2)
+        work.check("the corner between a plumb line and the rake, by their directions", acos(pitch.rise / slope), "=", corner)
     work.check("both cuts and the corner make a half turn", 2 * saw + corner, "=", 180)
-    work.caution(SAW_CAUTION)
+    first = 90 if plumb else 90 + float(theta.value)
+    meeting(work, "side view", first, corner, edge, ("fascia", "rake"))

@@ -1,0 +1,35 @@
+"""A joint shared by two pieces: half the turn on each, what a bevel gauge reads, and the check that both close."""
+
+from __future__ import annotations
+
+from solvers.common import SAW_CAUTION, SMALL_PIECE_CAUTION
+from solvers.exact import Term, cos, sin, tan
+from solvers.saw_drawing import on_the_saw
+from solvers.working import Working
+
+FAR_SWING = 50  # degrees; common practice: many miter saws stop between 45° and 60°
+
+
+def shared_joint(work: Working, turn: Term, pieces: tuple[str, str] = ("piece 1", "piece 2")) -> tuple[Term, Term]:
+    """Saw setting (the answer) and edge angle of each of two pieces round a turn, with check, cautions and drawing."""
+    saw = work.answer("saw setting", turn / 2, "half the turn on each piece", symbol="s")
+    edge = work.step("e", 90 - saw, "what a bevel gauge reads on the piece's edge")
+    work.also("edge angle", edge)
+    closes(work, saw, turn)
+    saw_cautions(work, saw, edge)
+    on_the_saw(work, saw, edge, pieces)
+    return saw, edge
+
+
+def closes(work: Working, saw: Term, turn: Term) -> None:
+    """The check of a joint from two straight strips, an inch wide, whose outer edges are made to cross."""
+    crossing = (1 - cos(turn)) / sin(turn)
+    work.check("the outer edges of two strips an inch wide cross this far past the inner corner", tan(saw), "=", crossing)
+
+
+def saw_cautions(work: Working, saw: Term, edge: Term) -> None:
+    """What a setting needs said at the saw."""
+    work.caution(SAW_CAUTION, SMALL_PIECE_CAUTION)
+    if saw.value > FAR_SWING:
+        dial = work.text(edge)
+        work.caution(f"Past 50° many saws stop: then stand the piece against a square jig and dial {dial}, clamped.")
