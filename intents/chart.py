@@ -116,7 +116,8 @@ class _Finder:
         self.walk(rest, at, depth, skipped, found)
 
     def _quantities(self, node: Trie, at: int, depth: int, found: tuple[tuple[int, Reading], ...]) -> None:
-        for reading in self.chart.readings[at]:
+        here = self.chart.readings[at]
+        for reading in here:
             kind = reading.kind
             below = node.get("#" + kind)
             if below is not None:
@@ -126,6 +127,9 @@ class _Finder:
             for edge, kinds in EDGE_KINDS.items():
                 below = node.get("#" + edge) if edge != kind and kind in kinds else None
                 # On its own a bare number is no length or pitch: some word beside it must tell.
+                # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
+                if below is not None and any(r.kind == edge and r.end >= reading.end for r in here):
+                    continue
                 if below is not None and (depth or len(below) > (END in below)):  # type: ignore[arg-type]
                     bare = below if depth else {s: b for s, b in below.items() if s != END}  # type: ignore[attr-defined]
                     self.walk(bare, reading.end, depth + 1, 0, (*found, (depth, reading)))
