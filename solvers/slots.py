@@ -66,6 +66,7 @@ class Opening:
     width: Quantity
     height: Quantity
     what: str = "opening"
+    assumed: str = ""  # what was filled in for it, to be named in the answer
 
 
 @dataclass(frozen=True, slots=True)
