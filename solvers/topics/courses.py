@@ -1,0 +1,108 @@
+"""Course layout: whole courses on a wall, marks cumulative from the bottom."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+from typing import Annotated
+
+from solvers.common import HEIGHT_CAUTION, Exposure, WallHeight
+from solvers.exact import Term, ceil, larger, nearest, to_nearest
+from solvers.quantities import Length
+from solvers.registry import topic
+from solvers.slots import Choice, Slot
+from solvers.story_pole import Mark, courses_between, draw_pole, put_marks, refuse_crowd
+from solvers.working import Working
+
+POLE_CAUTION = "Mark every course from the one end of the pole: stepping off course by course lets the error grow."
+
+
+class Meant(Choice):
+    """How a said exposure is meant."""
+
+    GREATEST = "the greatest allowed"
+    TARGET = "about that"
+
+
+@topic("course layout", "courses")
+def course_layout(
+    work: Working,
+    height: WallHeight,
+    exposure: Exposure,
+    least: Annotated[Length, Slot("What is the least exposure?", bare=("in",), above=0, name="least exposure")] | None = None,
+    meant: Annotated[Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure is")]
+    = Meant.GREATEST,
+) -> None:
+    """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
+
+    A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count. Refuses an exposure
+    higher than the wall, and a range that no whole number of courses meets. Source: common practice of the story pole.
+    """
+    work.refuse_when(
+        work.value(exposure) > work.value(height),
+        f"a course of {work.text(exposure)} is higher than the wall of {work.text(height)}: check the exposure and the height",
+    )
+    refuse_crowd(work, work.value(height / exposure), "courses", exposure)
+    courses = _count(work, height, exposure, meant)
+    if least is not None:
+        _refuse_out_of_range(work, height, exposure, least, courses)
+    even = work.answer("exposure", height / courses, "the same for every course, so the last lands on the top", "in")
+    work.also("courses", courses)
+    work.also("change from what you said", even - exposure, "in")
+    _drift(work, even, courses)
+    marks = courses_between(Fraction(0), _exact(work, height), int(work.value(courses)))
+    put_marks(work, marks)
+    work.check("courses times exposure is the height", courses * even, "=", height)
+    _check_marks(work, marks, height)
+    if meant is Meant.GREATEST:
+        work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)
+    work.caution(POLE_CAUTION, HEIGHT_CAUTION)
+    work.source("common practice: the story pole")
+    draw_pole(work, marks, float(work.value(height)))
+
+
+def _count(work: Working, height: Term, exposure: Term, meant: Meant) -> Term:
+    if meant is Meant.TARGET:
+        whole = larger(1, nearest(height / exposure, 1))
+        return work.step("courses", whole, "the nearest whole number of courses", "count")
+    return work.step("courses", ceil(height / exposure), "whole courses, none over that exposure", "count")
+
+
+def _refuse_out_of_range(work: Working, height: Term, exposure: Term, least: Term, courses: Term) -> None:
+    work.refuse_when(
+        work.value(least) > work.value(exposure),
+        f"the least exposure of {work.text(least)} is more than the greatest of {work.text(exposure)}: say them again",
+    )
+    if work.value(height / courses) >= work.value(least):
+        return
+    fewer = courses - 1
+    over = f"{work.text(fewer, 'count')} courses at {work.text(height / fewer, 'in')}, over the greatest, or "
+    work.refuse_when(
+        True,
+        f"no whole number of courses fills {work.text(height)} with an exposure from {work.text(least)} to "
+        f"{work.text(exposure)}: the nearest are {over if work.value(fewer) > 0 else ''}"
+        f"{work.text(courses)} at {work.text(height / courses, 'in')}, under the least",
+    )
+
+
+def _drift(work: Working, even: Term, courses: Term) -> None:
+    """What stepping off the rounded exposure would do by the top: why the marks are cumulative."""
+    tape = nearest(even, work.tape_step)
+    if not work.metric and work.value(tape - even) != 0:
+        work.also("error at the top if stepped off course by course", courses * (tape - even), "in")
+
+
+def _check_marks(work: Working, marks: list[Mark], height: Term) -> None:
+    """The courses laid one on the other must end at the height, and no read mark may stand off its place."""
+    steps = [Fraction(marks[0].at), *(Fraction(b.at) - Fraction(a.at) for a, b in pairwise(marks))]
+    work.check("the courses laid one on the other", work.term("all courses", sum(steps, Fraction(0)), "in"), "=", height)
+    unit = Fraction(10, 254) if work.metric else work.tape_step
+    worst = max(abs(to_nearest(mark.at, unit) - mark.at) for mark in marks)
+    work.check("the mark furthest off, once read from the tape",
+               work.term("worst", worst, "in"), "<=", work.term("half a mark", unit / 2, "in"))  # fmt: skip
+
+
+def _exact(work: Working, height: Term) -> Fraction:
+    value = work.value(height)
+    assert isinstance(value, Fraction)
+    return value

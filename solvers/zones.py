@@ -1,0 +1,65 @@
+"""Whole courses in every zone of a wall, with exposures as near alike as whole courses allow."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil, floor
+
+
+@dataclass(frozen=True, slots=True)
+class Zone:
+    """A band of wall between two lines that courses must land on, exact inches from the pole's start."""
+
+    name: str
+    bottom: Fraction
+    top: Fraction
+
+    @property
+    def height(self) -> Fraction:
+        return self.top - self.bottom
+
+    def counts(self, least: Fraction, greatest: Fraction) -> range:
+        """How many whole courses fit with an exposure from `least` to `greatest`; empty when none do."""
+        return range(max(1, ceil(self.height / greatest)), floor(self.height / least) + 1)
+
+
+def smallest_spread(zones: list[Zone], least: Fraction, greatest: Fraction) -> list[int] | None:
+    """Courses per zone so that the widest and the narrowest exposure differ least; fewest courses where two ways tie.
+
+    None when some zone has no whole number of courses in range. Exact: the narrowest window that holds one exposure of
+    each zone always starts at one of the exposures, so every exposure is tried as its lower end.
+    """
+    choices = [sorted(zone.height / n for n in zone.counts(least, greatest)) for zone in zones]
+    if not all(choices):
+        return None
+    best: tuple[Fraction, int] | None = None
+    counts: list[int] = []
+    for low in sorted({exposure for row in choices for exposure in row}):
+        picked = [next((e for e in row if e >= low), None) for row in choices]
+        if any(e is None for e in picked):
+            break
+        top = max(e for e in picked if e is not None)
+        # Within the window each zone takes its widest exposure: the spread is the same and the courses fewer.
+        widest = [max(e for e in row if low <= e <= top) for row in choices]
+        found = [int(zone.height / e) for zone, e in zip(zones, widest, strict=True)]
+        key = (max(widest) - min(widest), sum(found))
+        if best is None or key < best:
+            best, counts = key, found
+    return counts
+
+
+@dataclass(frozen=True, slots=True)
+class Miss:
+    """What a zone costs when no exposure in range lands on its top line."""
+
+    zone: Zone
+    fewer: int  # courses wider than the greatest exposure; 0 when one course already is too narrow
+    more: int  # courses narrower than the least
+    rip: Fraction  # height of the last course when the greatest exposure runs through
+
+
+def miss(zone: Zone, greatest: Fraction) -> Miss:
+    """The two nearest choices for a zone without a whole count in range, and the rip left by running through."""
+    more = max(1, ceil(zone.height / greatest))
+    return Miss(zone, more - 1, more, zone.height - floor(zone.height / greatest) * greatest)
