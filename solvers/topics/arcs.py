@@ -24,11 +24,12 @@ def arc(
     width: Annotated[Length, Slot("What is the width of the arc?", bare=("in",), above=0)],
     rise: Annotated[Length, Slot("What is the rise of the arc at the middle?", bare=("in",), above=0)] | None = None,
     radius: Annotated[Length, Slot("What is the radius of the arc?", bare=("in",), above=0)] | None = None,
-    every: Annotated[Length, Slot("How far apart are the marks?", bare=("in",), above=0, name="marks every")] | None = None,
+    every: Annotated[Length, Slot("How far apart are the marks?", bare=("in",), above=0, name="marks every")]
+    | None = None,
 ) -> None:
     """Radius of an arc or round head from its width and rise, inches (or its rise, from the radius).
 
-    Refuses a radius that does not reach across, and a rise over half the width. Source: the intersecting chords of a circle.
+    Refuses a radius that does not reach across, and a rise over half the width. Source: intersecting chords.
     """
     if rise is not None:
         _refuse_horseshoe(work, width, rise)
@@ -62,7 +63,9 @@ def _radius(work: Working, width: Term, rise: Term) -> tuple[Term, Term]:
 
 
 def _rise(work: Working, width: Term, radius: Term) -> tuple[Term, Term]:
-    rise = work.answer("rise", radius - sqrt(radius**2 - (width / 2) ** 2), "what the circle stands over its chord", "in")
+    rise = work.answer(
+        "rise", radius - sqrt(radius**2 - (width / 2) ** 2), "what the circle stands over its chord", "in"
+    )
     half = work.step("half angle", asin(width / (2 * radius)), "half of what the arc turns")
     work.check("the rise by its angle", radius * (1 - cos(half)), "=", rise)
     return rise, half
@@ -71,15 +74,15 @@ def _rise(work: Working, width: Term, radius: Term) -> tuple[Term, Term]:
 def _refuse_horseshoe(work: Working, width: Term, rise: Term) -> None:
     work.refuse_when(
         work.value(rise) > work.value(width) / 2,
-        f"a rise of {work.text(rise)} is more than half the width of {work.text(width)}, so the arc would swell wider than "
-        "its opening: check which is the rise",
+        f"a rise of {work.text(rise)} is more than half the width of {work.text(width)}, so the arc would swell "
+        "wider than its opening: check which is the rise",
     )
 
 
 def _refuse_short(work: Working, width: Term, radius: Term) -> None:
     work.refuse_when(
         work.value(radius) < work.value(width) / 2,
-        f"a radius of {work.text(radius)} does not reach across {work.text(width)}: it must be at least half the width, "
+        f"a radius of {work.text(radius)} does not reach across {work.text(width)}: it must be at least half that, "
         f"{work.text(width / 2, 'in')}",
     )
 
@@ -87,7 +90,8 @@ def _refuse_short(work: Working, width: Term, radius: Term) -> None:
 def _refuse_mismatch(work: Working, swing: Term, radius: Term) -> None:
     work.refuse_when(
         abs(real(work.value(swing - radius))) > real(work.tape_step),
-        f"a radius of {work.text(radius)} does not go with that width and rise, which make {work.text(swing)}: leave one out",
+        f"a radius of {work.text(radius)} does not go with that width and rise, which make {work.text(swing)}: "
+        "leave one out",
     )
 
 
@@ -95,23 +99,25 @@ def _offsets(work: Working, width: Term, radius: Term, drop: Term, every: Term |
     """Heights of the curve over the spring line at marks from the left end; shown as a step at the first of them."""
     wide = work.value(width)
     space = wide / SPACES if every is None else work.value(every)
-    work.refuse_when(space >= wide, f"marks every {work.text(work.term('', space, 'in'))} find no place in {work.text(width)}")
+    work.refuse_when(
+        space >= wide, f"marks every {work.text(work.term('', space, 'in'))} find no place in {work.text(width)}"
+    )
     work.refuse_when(wide / space > MOST_MARKS, f"that is more than {MOST_MARKS} marks: set them further apart")
     places = [space * i for i in range(int(wide / space) + 1)]
     if places[-1] != wide:
         places.append(wide)
     along = [work.term("along", place, "in") for place in places]
     heights = [sqrt(radius**2 - (width / 2 - x) ** 2) - drop for x in along]
-    work.step("height at the first mark", heights[1], f"the curve over the spring line, {work.text(along[1])} along", "in")
+    work.step(
+        "height at the first mark", heights[1], f"the curve over the spring line, {work.text(along[1])} along", "in"
+    )
     values = [work.value(height) for height in heights]
     for x, value in zip(along, values, strict=True):
         work.mark(f"up at {work.text(x)}", value)
     return list(zip(places, values, strict=True))
 
 
-def _draw(
-    work: Working, width: Term, rise: Term, radius: Term, half: Term, points: list[tuple[Exact, Exact]]
-) -> None:
+def _draw(work: Working, width: Term, rise: Term, radius: Term, half: Term, points: list[tuple[Exact, Exact]]) -> None:
     wide, swing, turn = float(work.value(width)), float(work.value(radius)), float(work.value(half))
     up = float(work.value(rise))
     view = work.view("front view")
@@ -126,4 +132,3 @@ def _draw(
     along.line((0, 0), (wide, 0))
     for place, height in points:
         along.tick((float(place), 0), work.text(work.term("", height, "in")))
-

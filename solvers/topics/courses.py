@@ -29,9 +29,11 @@ def course_layout(
     work: Working,
     height: WallHeight,
     exposure: Exposure,
-    least: Annotated[Length, Slot("What is the least exposure?", bare=("in",), above=0, name="least exposure")] | None = None,
-    meant: Annotated[Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure is")]
-    = Meant.GREATEST,
+    least: Annotated[Length, Slot("What is the least exposure?", bare=("in",), above=0, name="least exposure")]
+    | None = None,
+    meant: Annotated[
+        Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure is")
+    ] = Meant.GREATEST,
 ) -> None:
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
 
@@ -40,7 +42,8 @@ def course_layout(
     """
     work.refuse_when(
         work.value(exposure) > work.value(height),
-        f"a course of {work.text(exposure)} is higher than the wall of {work.text(height)}: check the exposure and the height",
+        f"a course of {work.text(exposure)} is higher than the wall of {work.text(height)}: "
+        "check the exposure and the height",
     )
     refuse_crowd(work, work.value(height / exposure), "courses", exposure)
     courses = _count(work, height, exposure, meant)
@@ -95,7 +98,9 @@ def _drift(work: Working, even: Term, courses: Term) -> None:
 def _check_marks(work: Working, marks: list[Mark], height: Term) -> None:
     """The courses laid one on the other must end at the height, and no read mark may stand off its place."""
     steps = [Fraction(marks[0].at), *(Fraction(b.at) - Fraction(a.at) for a, b in pairwise(marks))]
-    work.check("the courses laid one on the other", work.term("all courses", sum(steps, Fraction(0)), "in"), "=", height)
+    work.check(
+        "the courses laid one on the other", work.term("all courses", sum(steps, Fraction(0)), "in"), "=", height
+    )
     unit = Fraction(10, 254) if work.metric else work.tape_step
     worst = max(abs(to_nearest(mark.at, unit) - mark.at) for mark in marks)
     work.check("the mark furthest off, once read from the tape",

@@ -10,10 +10,10 @@ from typing import Annotated
 from solvers.binding import Slope
 from solvers.common import HEIGHT_CAUTION, SAW_CAUTION, Exposure, RoofPitch
 from solvers.exact import Exact, Term, add, atan, ceil, fraction, tan
-from solvers.joints import lengths_between, row_joints
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Slot
+from solvers.stagger import lengths_between, row_joints
 from solvers.story_pole import refuse_crowd
 from solvers.working import Working
 
@@ -21,7 +21,9 @@ GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), abov
 Stock = Annotated[
     Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length", name="stock")
 ]
-Studs = Annotated[Length, Slot("How far apart are the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")]
+Studs = Annotated[
+    Length, Slot("How far apart are the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")
+]
 
 
 @topic("step at the rake", "courses")
@@ -30,7 +32,9 @@ def step_at_the_rake(work: Working, pitch: RoofPitch, exposure: Exposure) -> Non
 
     Refuses a flat roof, which has no rake. Source: geometry, exposure over the tangent of the roof angle.
     """
-    step = work.answer("step", exposure * pitch.run / pitch.rise, "the rake runs in that far while it climbs one exposure", "in")
+    step = work.answer(
+        "step", exposure * pitch.run / pitch.rise, "the rake runs in that far while it climbs one exposure", "in"
+    )
     theta = work.step("θ", atan(pitch.rise / pitch.run), "the pitch, as an angle from level")
     work.also("step, both ends of a gable", 2 * step, "in")
     work.also("edge angle of the end cut", theta)
@@ -51,18 +55,23 @@ def gable_courses(
 ) -> None:
     """Length of every course of a gable, inches, the long edge of each, from the bottom up.
 
-    With a stock length it gives the boards of each course, and with the studs too, joints on studs that miss the row below.
+    With a stock length it gives the boards of each course, and with the studs too, joints on studs that miss those below.
     Refuses a flat roof and an exposure higher than the gable. Source: geometry.
     """
     height = work.step("height", width / 2 * pitch.rise / pitch.run, "half the width up the pitch", "in")
     work.refuse_when(
         work.value(exposure - height) > 0,
-        f"a course of {work.text(exposure)} is higher than the gable of {work.text(height)}: check the exposure and the width",
+        f"a course of {work.text(exposure)} is higher than the gable of {work.text(height)}: "
+        "check the exposure and the width",
     )
     refuse_crowd(work, work.value(height / exposure), "courses", exposure)
     courses = work.step("courses", ceil(height / exposure), "whole courses up to the peak, the last cut to it", "count")
-    shorter = work.step("shorter", 2 * exposure * pitch.run / pitch.rise, "each course loses this, half at each end", "in")
-    total = work.step("total", courses * width - shorter * courses * (courses - 1) / 2, "all long edges end to end", "in")
+    shorter = work.step(
+        "shorter", 2 * exposure * pitch.run / pitch.rise, "each course loses this, half at each end", "in"
+    )
+    total = work.step(
+        "total", courses * width - shorter * courses * (courses - 1) / 2, "all long edges end to end", "in"
+    )
     work.answer("longest course", width)
     work.also("courses", courses)
     work.also("total length", total)
@@ -121,7 +130,9 @@ def _boards(work: Working, lengths: list[Exact], stock: Term | None, studs: Term
     return rows
 
 
-def _row(work: Working, half: Fraction, stock: Fraction, spacing: Fraction | None, below: list[Fraction]) -> list[Fraction]:
+def _row(
+    work: Working, half: Fraction, stock: Fraction, spacing: Fraction | None, below: list[Fraction]
+) -> list[Fraction]:
     if spacing is None:
         count = -(-2 * half // stock)
         return [-half + 2 * half * i / count for i in range(1, int(count))]
@@ -137,8 +148,9 @@ def _check_misses(work: Working, rows: list[list[Fraction]], spacing: Fraction) 
     """Joints of neighbouring rows stand at least one stud apart."""
     nearest = min((abs(a - b) for below, row in pairwise(rows) for a in below for b in row), default=None)
     if nearest is not None:
-        work.check("joints miss those of the row below by a stud or more",
-                   work.term("nearest joints", nearest, "in"), ">=", work.term("stud spacing", spacing, "in"))  # fmt: skip
+        apart = work.term("nearest joints", nearest, "in")
+        stud = work.term("stud spacing", spacing, "in")
+        work.check("joints miss those of the row below by a stud or more", apart, ">=", stud)
     work.caution("The joints assume a stud at the middle of the gable: check before you cut.")
 
 

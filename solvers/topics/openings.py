@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 from typing import Annotated
 
 from solvers.common import HEIGHT_CAUTION
@@ -41,10 +42,10 @@ def courses_to_openings(
     bottom: Bottom = NOTHING,
     lengths: Lines | None = None,
 ) -> None:
-    """Exposure, inches, in the zone between sill and head, and in the others, with whole courses that land on every line.
+    """Exposure, inches, in the zone between sill and head, and in the others, whole courses that land on every line.
 
-    Of all whole counts in range it takes those whose exposures differ least. Refuses lines out of order, and a zone that
-    no exposure in range fills, with what the nearest choices cost. Source: common practice of the story pole.
+    Of all whole counts in range it takes those whose exposures differ least. Refuses lines out of order, and a zone
+    that no exposure in range fills, with what the nearest choices cost. Source: common practice of the story pole.
     """
     _refuse_disorder(work, bottom, sill, head, top)
     work.refuse_when(
@@ -57,7 +58,10 @@ def courses_to_openings(
     counts = smallest_spread(zones, low, high)
     if counts is None:
         raise Refusal(_cost(work, zones, low, high))
-    exposures = [_work_zone(work, zone, count, zone.bottom == work.value(sill)) for zone, count in zip(zones, counts, strict=True)]
+    exposures = [
+        _work_zone(work, zone, count, zone.bottom == work.value(sill))
+        for zone, count in zip(zones, counts, strict=True)
+    ]
     _finish(work, zones, counts, exposures, least, greatest)
     marks = _marks(zones, counts)
     put_marks(work, marks)
@@ -78,7 +82,9 @@ def _refuse_disorder(work: Working, bottom: Term, sill: Term, head: Term, top: T
     )
 
 
-def _zones(work: Working, bottom: Term, sill: Term, head: Term, top: Term, others: tuple[Length, ...] | None) -> list[Zone]:
+def _zones(
+    work: Working, bottom: Term, sill: Term, head: Term, top: Term, others: tuple[Length, ...] | None
+) -> list[Zone]:
     """The bands between all lines, the first opening's sill and head named, other lines by their height."""
     names = {Fraction(work.value(term)): name
              for term, name in ((top, "top"), (bottom, "bottom"), (sill, "sill"), (head, "head"))}  # fmt: skip
@@ -91,7 +97,7 @@ def _zones(work: Working, bottom: Term, sill: Term, head: Term, top: Term, other
         )
         names.setdefault(at, f"line at {work.text(line)}")
     lines = sorted(names)
-    return [Zone(f"{names[a]} to {names[b]}", a, b) for a, b in zip(lines, lines[1:], strict=False)]
+    return [Zone(f"{names[a]} to {names[b]}", a, b) for a, b in pairwise(lines)]
 
 
 def _work_zone(work: Working, zone: Zone, count: int, first: bool) -> Term:
@@ -112,9 +118,13 @@ def _finish(
             work.also(f"exposure, {zone.name}", exposure)
         work.also(f"courses, {zone.name}", work.term("courses", count, "count"))
     wide, narrow = max(exposures, key=work.value), min(exposures, key=work.value)
-    spread = work.step("spread", wide - narrow, "the widest exposure less the narrowest, as small as whole courses allow", "in")
+    spread = work.step(
+        "spread", wide - narrow, "the widest exposure less the narrowest, as small as whole courses allow", "in"
+    )
     work.also("spread of exposures", spread)
-    total = sum((n * e for n, e in zip(counts, exposures, strict=True)), start=work.term("bottom", zones[0].bottom, "in"))
+    total = sum(
+        (n * e for n, e in zip(counts, exposures, strict=True)), start=work.term("bottom", zones[0].bottom, "in")
+    )
     work.check("all courses stacked reach the top", total, "=", work.term("top", zones[-1].top, "in"))
     work.check("none under the least", narrow, ">=", least)
     work.check("none over the greatest", wide, "<=", greatest)
@@ -140,8 +150,8 @@ def _cost(work: Working, zones: list[Zone], least: Fraction, greatest: Fraction)
     ways = [f"{n} course{'s' if n > 1 else ''} at {text(zone.height / n)}" for n in (lost.fewer, lost.more) if n]
     where = zone.name.rsplit(" to ", 1)[1]
     return (
-        f"no exposure from {text(least)} to {text(greatest)} lands on the {where}: from {zone.name} is {text(zone.height)}, "
-        f"so the nearest are {' or '.join(ways)}, or run {text(greatest)} through and rip the course at the {where} to "
+        f"no exposure from {text(least)} to {text(greatest)} lands on the {where}: from {zone.name} is "
+        f"{text(zone.height)}, so the nearest are {' or '.join(ways)}, or run {text(greatest)} through and rip the course at the {where} to "
         f"{text(lost.rip)}"
     )
 

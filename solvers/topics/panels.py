@@ -19,10 +19,13 @@ Width = Annotated[
 Cover = Annotated[Length, Slot("What width does one panel cover?", bare=("in",), above=0, name="panel cover")]
 WallLong = Annotated[Length, Slot("What is the length of the wall?", bare=("ft", "in"), plain=80, above=0)]
 WallHigh = Annotated[Length, Slot("How high is the wall?", bare=("ft", "in"), plain=30, above=0, name="height")]
-Studs = Annotated[Length, Slot("What is the spacing of the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")]
+Studs = Annotated[
+    Length, Slot("What is the spacing of the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")
+]
 Stock = Annotated[Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")]
 Board = Annotated[
-    Length, Slot("How long is each board?", bare=("ft", "in"), plain=24, above=0, kept="board length", name="board length")
+    Length,
+    Slot("How long is each board?", bare=("ft", "in"), plain=24, above=0, kept="board length", name="board length"),
 ]
 
 
@@ -44,7 +47,9 @@ def balanced_panels(work: Working, width: Width, cover: Cover) -> None:
         spare = work.step("between", whole - 2, "whole panels between the two ends", "count")
         work.also_word("fit", "whole panels fill it: nothing to rip")
     else:
-        spare = full = work.step("full", whole - 1, "one whole panel goes into the two ends, so that no sliver is left", "count")
+        spare = full = work.step(
+            "full", whole - 1, "one whole panel goes into the two ends, so that no sliver is left", "count"
+        )
         end = work.answer("end rip", (rest + cover) / 2, "that panel and the rest, half at each end", "in")
         work.also("other choice, end rip", rest / 2, "in")
         work.also("other choice, full panels", whole)
@@ -82,8 +87,8 @@ def strapping(
 ) -> None:
     """How many straps over the studs of a wall, one at each end; their total length, and sticks of a stock length.
 
-    Openings add a strap up each side and one along head and sill; the straps they cut short are still counted whole, for
-    the pieces above and below. Refuses a spacing wider than the wall. Source: common practice.
+    Openings add a strap up each side and one along head and sill; the straps they cut short are still counted whole,
+    for the pieces above and below. Refuses a spacing wider than the wall. Source: common practice.
     """
     work.refuse_when(
         work.value(spacing) > work.value(length),
@@ -143,24 +148,29 @@ def staggered_joints(work: Working, board: Board, studs: Studs) -> None:
     """
     work.refuse_when(
         work.value(board) < work.value(studs),
-        f"a board of {work.text(board)} does not reach over studs {work.text(studs)} apart: check the board and the studs",
+        f"a board of {work.text(board)} does not reach over studs {work.text(studs)} apart: "
+        "check the board and the studs",
     )
     refuse_crowd(work, work.value(board / studs), "studs", studs)
     bays = work.step("bays", floor(board / studs), "whole stud bays in one board", "count")
     work.refuse_when(
         work.value(bays) < 2,
-        f"a board of {work.text(board)} reaches one bay of studs {work.text(studs)} apart, so every row would break on the "
-        "same studs: say a longer board",
+        f"a board of {work.text(board)} reaches one bay of studs {work.text(studs)} apart, so every row would break on "
+        "the same studs: say a longer board",
     )
     used = work.step("used", bays * studs, "the board cut so that both ends land on studs", "in")
     shift = work.answer("shift", studs, "one stud on from the row below, the least that lands on a stud", "in")
     work.also("board cut to", used)
     work.also("offcut of each board", board - used, "in")
     work.also("rows until the pattern comes round", bays)
-    starts = [Mark(f"row {i + 1} starts with", Fraction(work.value(used - i * shift))) for i in range(int(work.value(bays)))]
+    starts = [
+        Mark(f"row {i + 1} starts with", Fraction(work.value(used - i * shift))) for i in range(int(work.value(bays)))
+    ]
     put_marks(work, starts)
     work.check("shifted through every stud, the pattern comes round", bays * shift, "=", used)
-    on_studs = work.term("starts off a stud", sum(Fraction(mark.at) % Fraction(work.value(studs)) != 0 for mark in starts), "count")
+    on_studs = work.term(
+        "starts off a stud", sum(Fraction(mark.at) % Fraction(work.value(studs)) != 0 for mark in starts), "count"
+    )
     work.check("first boards that end off a stud", on_studs, "=", 0)
     work.caution(SAW_CAUTION)
     work.source("common practice: butt joints on studs, none over the one below")

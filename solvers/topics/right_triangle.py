@@ -14,7 +14,6 @@ from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 
-
 class Part(Choice):
     """A part of the triangle that is asked for."""
 
@@ -36,7 +35,8 @@ def right_triangle(
 ) -> None:
     """The missing parts of a right triangle from any two of rise, run, slope (inches) and angle (degrees, from level).
 
-    Refuses sides that do not make a right angle, a fourth side, and a slope that is not the longest. Source: Pythagoras.
+    Refuses sides that do not make a right angle, a fourth side, and a slope that is not the longest.
+    Source: Pythagoras.
     """
     parts: dict[str, Any] = {"rise": rise, "run": run, "slope": slope, "angle": angle}
     for name, term in _sides(work, lengths, [name for name in ("run", "rise", "slope") if parts[name] is None]).items():
@@ -66,7 +66,9 @@ def _sides(work: Working, lengths: tuple[Length, ...] | None, open_: list[str]) 
         return {}
     values = sorted(length.to("in").value for length in lengths)
     said = ", ".join(work.text(work.term("side", value, "in")) for value in values)
-    work.refuse_when(len(values) > 3, f"a triangle has three sides, and I count {len(values)} ({said}): say two or three")
+    work.refuse_when(
+        len(values) > 3, f"a triangle has three sides, and I count {len(values)} ({said}): say two or three"
+    )
     work.refuse_when(values[0] <= 0, "a side must be more than 0 in: say its length again")
     names = open_ if len(values) < 3 else ["run", "rise", "slope"]
     ordered = [length.to("in").value for length in lengths] if len(values) < 3 else [values[1], values[0], values[2]]

@@ -47,7 +47,8 @@ def equal_spacing(
     taken = work.step("taken", count * width, "what the pieces take by themselves", "in")
     work.refuse_when(
         work.value(taken) > work.value(length),
-        f"{work.text(count)} pieces of {work.text(width)} take {work.text(taken)}, more than the {work.text(length)} there is",
+        f"{work.text(count)} pieces of {work.text(width)} take {work.text(taken)}, "
+        f"more than the {work.text(length)} there is",
     )
     work.refuse_when(
         work.value(count) == 1 and ends is Ends.BETWEEN,
@@ -78,7 +79,8 @@ def _best_count(work: Working, length: Term, width: Term, gap: Term | None, ends
     least = 1 if ends is Ends.BOTH else 2
     work.refuse_when(
         work.value(least * width) > work.value(length),
-        f"{least} piece{'s' if least > 1 else ''} of {work.text(width)} take more than the {work.text(length)} there is",
+        f"{least} piece{'s' if least > 1 else ''} of {work.text(width)} take more than the "
+        f"{work.text(length)} there is",
     )
     count = nearest((length + sign * gap) / (width + gap), 1)
     return work.step("pieces", larger(least, count), "the whole count whose gap comes nearest what you want", "count")
@@ -93,7 +95,9 @@ def _starts(work: Working, centre: Term, even: Term, count: Term, ends: Ends) ->
 @topic("marks on centre", "courses")
 def marks_on_centre(
     work: Working,
-    length: Annotated[Length, Slot("What is the length to mark?", bare=("ft", "in"), plain=60, doubt=(40, 90), above=0)],
+    length: Annotated[
+        Length, Slot("What is the length to mark?", bare=("ft", "in"), plain=60, doubt=(40, 90), above=0)
+    ],
     spacing: Annotated[Length, Slot("What is the spacing on centre?", bare=("in",), above=0, kept="stud spacing")],
     first: Annotated[Length, Slot("Where is the first mark?", bare=("in",), least=0, name="first mark")] = NOTHING,
 ) -> None:

@@ -14,9 +14,7 @@ from solvers.slots import Slot
 from solvers.working import Working
 
 Side = Annotated[Length, Slot("How long is one side?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0)]
-OtherSide = Annotated[
-    Length, Slot("How long is the other side?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0)
-]
+OtherSide = Annotated[Length, Slot("How long is the other side?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0)]
 SIDES_CAUTION = "A true diagonal squares the frame only when opposite sides are equal: measure all four sides first."
 MODULES = {False: (Fraction(12), Fraction(1), Fraction(1, 16)), True: (Fraction(1000, 254), Fraction(10, 254))}
 
@@ -37,7 +35,7 @@ def square_check(work: Working, side: Side, other_side: OtherSide) -> None:
 
 
 def _three_four_five(work: Working, side: Term, other_side: Term) -> None:
-    """The largest 3-4-5 that fits: parts of whole feet, or of inches and sixteenths on a small frame; metric likewise."""
+    """The largest 3-4-5 that fits: parts of whole feet, of inches or sixteenths on a small frame; metric likewise."""
     short, long = sorted((side, other_side), key=work.value)
     fits = min(Fraction(work.value(short)) / 3, Fraction(work.value(long)) / 4)
     size = next((size for size in MODULES[work.metric] if fits >= size), None)
@@ -57,7 +55,14 @@ def out_of_square(
     other_side: OtherSide,
     diagonal: Annotated[
         Length,
-        Slot("What does the diagonal measure?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0, name="measured diagonal"),
+        Slot(
+            "What does the diagonal measure?",
+            bare=("ft", "in"),
+            plain=30,
+            doubt=(20, 60),
+            above=0,
+            name="measured diagonal",
+        ),
     ],
 ) -> None:
     """How far a measured diagonal is from the true one, inches: more than nothing when it measures long.
@@ -76,9 +81,13 @@ def out_of_square(
     )
     true = work.step("true diagonal", sqrt(side**2 + other_side**2), "what a square frame would measure", "in")
     out = work.answer("out of square", diagonal - true, "measured less true", "in")
-    slide = work.step("slide", (diagonal**2 - true**2) / (2 * side), "how far the other side leans along the first", "in")
+    slide = work.step(
+        "slide", (diagonal**2 - true**2) / (2 * side), "how far the other side leans along the first", "in"
+    )
     corner = work.step(
-        "corner", acos((side**2 + other_side**2 - diagonal**2) / (2 * side * other_side)), "the corner facing that diagonal"
+        "corner",
+        acos((side**2 + other_side**2 - diagonal**2) / (2 * side * other_side)),
+        "the corner facing that diagonal",
     )
     other = work.step("other diagonal", sqrt(2 * true**2 - diagonal**2), "what the other diagonal then reads", "in")
     work.also("true diagonal", true)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 
 
 def row_joints(
     left: Fraction, right: Fraction, stock: Fraction, spacing: Fraction, avoid: frozenset[Fraction]
 ) -> list[Fraction] | None:
-    """Joints for one row from `left` to `right` in the fewest boards no longer than `stock`; None when it can't be done.
+    """Joints for one row, `left` to `right`, in the fewest boards no longer than `stock`; None when it can't be done.
 
     Joints stand on studs at whole multiples of `spacing` and never where the row below has one (`avoid`), so rows miss
     each other by at least one stud; no board is left shorter than one bay. Taking the furthest stud each time is the
@@ -30,4 +31,4 @@ def row_joints(
 def lengths_between(left: Fraction, right: Fraction, joints: list[Fraction]) -> list[Fraction]:
     """The boards of a row, left to right."""
     ends = [left, *joints, right]
-    return [b - a for a, b in zip(ends, ends[1:], strict=False)]
+    return [b - a for a, b in pairwise(ends)]
