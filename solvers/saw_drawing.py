@@ -31,26 +31,57 @@ def meeting(work: Working, title: str, first: float, corner: Term, edge: Term, n
     return view
 
 
-def on_the_saw(work: Working, saw: Term, edge: Term, lengths: tuple[str, str] = ("piece 1", "piece 2")) -> None:
-    """Both pieces lying on the saw, seen from above, near edge toward the person: which end, which face up, which way."""
+def on_the_saw(work: Working, saw: Term, edge: Term, names: tuple[str, str] = ("piece 1", "piece 2")) -> None:
+    """Both pieces lying on the saw as they come off it: which end, which face up, which way the handle goes."""
     view = work.view("on the saw, seen from above")
-    swing = float(saw.value)
-    over = WIDE * tan(radians(swing))
-    long, apart = over + 3 * WIDE, 1.2 * WIDE
-    view.line((-long - 0.3, WIDE), (apart + long + 0.3, WIDE))
-    view.label((apart / 2, WIDE * 1.25), "fence")
-    view.polygon([(-long, 0), (0, 0), (-over, WIDE), (-long, WIDE)], "piece")
-    view.polygon([(apart + long, 0), (apart, 0), (apart + over, WIDE), (apart + long, WIDE)], "piece")
-    view.line((0, 0), (-over, WIDE), "cut")
-    view.line((apart, 0), (apart + over, WIDE), "cut")
-    view.label((-long + 0.2, WIDE / 2), f"{lengths[0]}, face up", "start")
-    view.label((apart + long - 0.2, WIDE / 2), f"{lengths[1]}, face up", "end")
-    view.label((-long / 2, -WIDE * 0.35), "handle to the right, long edge to you")
-    view.label((apart + long / 2, -WIDE * 0.35), "handle to the left: the mirror")
+    swing, apart = float(saw.value), 1.2 * WIDE
+    _fence(view, swing, apart)
+    _lying(view, 0, swing, names[0], kept_left=True, handle_right=True)
+    _lying(view, apart, swing, names[1], kept_left=False, handle_right=False)
+    view.label((-_long(swing) / 2, -WIDE * 0.35), "handle to the right, long edge to you")
+    view.label((apart + _long(swing) / 2, -WIDE * 0.35), "handle to the left: the mirror")
     view.line((0, 0), (0, WIDE), "hidden")
     if swing > 0:
         view.angle((0, 0), WIDE * 0.7, 90, 90 + swing, work.text(saw))
     view.angle((apart, 0), WIDE * 0.9, 0, 90 - swing, work.text(edge))
+
+
+def flat_on_a_left_tilt(work: Working, miter: Term, inside: bool) -> None:
+    """Both pieces of a sprung corner flat on a saw that tilts left: edge to the fence, handle, and the end kept."""
+    view = work.view(f"{'inside' if inside else 'outside'} corner, flat on the saw, blade tilted left")
+    swing = float(miter.value)
+    apart = 2 * _long(swing) + WIDE
+    _fence(view, swing, apart)
+    for at, left_piece in ((0.0, True), (apart, False)):
+        ceiling = left_piece == inside
+        name = "left piece" if left_piece else "right piece"
+        _lying(view, at, swing, name, kept_left=inside, handle_right=ceiling)
+        out = at + (-1 if inside else 1) * _long(swing) / 2
+        view.label((out, -WIDE * 0.35), f"{'ceiling' if ceiling else 'wall'} edge to the fence")
+        cut = WIDE * tan(radians(swing)) * (-1 if ceiling else 1)
+        if swing > 0:
+            view.line((at, 0), (at, WIDE), "hidden")
+            view.angle((at, 0), WIDE * 0.7, *((90, 90 + swing) if cut < 0 else (90 - swing, 90)), work.text(miter))
+
+
+def _long(swing: float) -> float:
+    """Length drawn of a piece cut at this setting."""
+    return WIDE * tan(radians(swing)) + 3 * WIDE
+
+
+def _fence(view: View, swing: float, apart: float) -> None:
+    view.line((-_long(swing) - 0.3, WIDE), (apart + _long(swing) + 0.3, WIDE))
+    view.label((apart / 2, WIDE * 1.25), "fence")
+
+
+def _lying(view: View, at: float, swing: float, name: str, *, kept_left: bool, handle_right: bool) -> None:
+    """One piece face up against the fence, cut through (at, near edge); the handle right slants the cut to the left."""
+    over = WIDE * tan(radians(swing)) * (-1 if handle_right else 1)
+    end = at + (-1 if kept_left else 1) * _long(swing)
+    view.polygon([(end, 0), (at, 0), (at + over, WIDE), (end, WIDE)], "piece")
+    view.line((at, 0), (at + over, WIDE), "cut")
+    inset = 0.2 if kept_left else -0.2
+    view.label((end + inset, WIDE / 2), f"{name}, face up", "start" if kept_left else "end")
 
 
 def on_the_jig(work: Working, dial: Term) -> None:

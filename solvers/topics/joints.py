@@ -51,7 +51,7 @@ def rake_to_level_joint(work: Working, pitch: RoofPitch) -> None:
     Refuses a pitch of 0. Source: geometry.
     """
     theta = theta_of(work, pitch)
-    turn = work.step("τ", theta * 1, "from level to the rake the trim turns by the roof angle")
+    turn = work.step("τ", theta, "from level to the rake the trim turns by the roof angle")
     _, edge = shared_joint(work, turn, ("level piece", "rake piece"))
     corner = work.step("γ", 180 - turn, "the angle between the two pieces")
     work.also("corner", corner)

@@ -1,0 +1,111 @@
+"""How far open a joint stands when it was cut for another angle than it has."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import cos as cosine
+from math import radians
+from math import sin as sine
+from typing import Annotated
+
+from sympy import sqrt
+
+from solvers.common import SAW_CAUTION
+from solvers.errors import NeedMore
+from solvers.exact import Term, cos, larger, real, sin, smaller
+from solvers.figure import Point
+from solvers.quantities import Angle, Length
+from solvers.registry import topic
+from solvers.slots import Slot
+from solvers.working import Working
+
+CutAt = Annotated[Angle, Slot("What was each piece cut at, in degrees?", least=0, below=90, name="saw setting")]
+Other = Annotated[Angle, Slot("What was the other piece cut at?", least=0, below=90, name="other setting")]
+CutFor = Annotated[Angle, Slot("What corner was it cut for?", above=0, below=180, name="corner cut for")]
+Actual = Annotated[Angle, Slot("What is the corner really, in degrees?", above=0, below=180, name="corner")]
+Face = Annotated[Length, Slot("How wide is the face?", bare=("in",), above=0, name="face width")]
+SHOWS = Fraction(1, 32)  # in; common practice: a tighter joint closes under paint or a bead
+SEEN = 5.0  # degrees, the least error that is drawn
+HALF_DEGREE = Fraction(1, 2)  # degrees, what a saw's scale and a hand's reading are good for
+
+
+@topic("how far open", "corners")
+def how_far_open(
+    work: Working,
+    corner: Actual,
+    face: Face,
+    setting: CutAt | None = None,
+    other: Other | None = None,
+    cut_for: CutFor | None = None,
+) -> None:
+    """Gap at the joint, inches, when two mitred pieces meet at another corner than they were cut for.
+
+    The gap is at the far edge of the face, along the miter line. Refuses a corner outside 0–180°. Source: geometry.
+    """
+    saw = _setting(work, setting, other, cut_for)
+    made = work.step("made", 180 - 2 * saw, "the corner the two cuts make")
+    error = work.step("error", larger(corner, made) - smaller(corner, made), "how far the two corners differ")
+    line = work.step("line", face / cos(saw), "the cut is longer than the face is wide", unit="in")
+    gap = work.answer("gap", 2 * line * sin(error / 2), "the far ends of two equal cuts that angle apart", "in", "gap")
+    turn = work.step("τ", 180 - corner, "the turn of the corner as it is")
+    right = work.step("right setting", turn / 2, "half the turn on each piece")
+    half = work.term("half a degree", HALF_DEGREE, "deg")
+    work.also("corner the cuts make", made)
+    work.also("error", error)
+    work.also("setting that closes it", right)
+    work.also("half a degree opens", work.step("half", 2 * line * sin(half / 2), "what half a degree does here", unit="in"))
+    work.also_word("opens at", _where(corner, made))
+    work.also_word("matters", _matters(work, gap))
+    ends = sqrt((line - line * cos(error)) ** 2 + (line * sin(error)) ** 2)
+    work.check("between the far ends of the cuts, by their places", ends, "=", gap)
+    work.source("common practice: a gap over 1/32 in shows")
+    work.caution(SAW_CAUTION)
+    _joint(work, corner, made, face, gap)
+
+
+def _setting(work: Working, setting: Term | None, other: Term | None, cut_for: Term | None) -> Term:
+    """The saw setting of each piece; of two different ones, their mean."""
+    if setting is not None and other is not None:
+        return work.step("s", (setting + other) / 2, "the mean of the two settings")
+    if setting is not None:
+        return setting
+    if cut_for is not None:
+        return work.step("s", (180 - cut_for) / 2, "half the turn of the corner it was cut for")
+    raise NeedMore("setting")
+
+
+def _where(corner: Term, made: Term) -> str:
+    if corner.value == made.value:
+        return "nowhere: it is closed"
+    return "the inside edge" if corner.value > made.value else "the outside edge"
+
+
+def _matters(work: Working, gap: Term) -> str:
+    if real(gap.value) > real(SHOWS):
+        return f"yes: {work.text(gap)} shows, and lets water in"
+    return "hardly: it is within 1/32 in"
+
+
+def _joint(work: Working, corner: Term, made: Term, face: Term, gap: Term) -> None:
+    """The two pieces as they lie at the corner, each with the cut it has; a small error is drawn as 5° so that it shows."""
+    view = work.view("the joint, its gap drawn wider than it is")
+    stands, cut = float(corner.value), float(made.value)
+    drawn = cut if stands == cut else cut + max(SEEN, abs(stands - cut)) * (1 if stands > cut else -1)
+    length = 1 / sine(radians(cut / 2))
+    ends = []
+    for along, inward in ((90.0, -1), (90.0 - drawn, 1)):
+        toward = _towards(along + inward * cut / 2, length)  # from the tip at the outer edge to the heel at the inner
+        tip = (0.0, 0.0) if stands >= cut else (-toward[0], -toward[1])
+        heel = (tip[0] + toward[0], tip[1] + toward[1])
+        out, across = _towards(along, 4 + length), _towards(along + inward * 90, 1)
+        far = (tip[0] + out[0], tip[1] + out[1])
+        view.polygon([tip, far, (far[0] + across[0], far[1] + across[1]), heel], "piece")
+        view.line(tip, heel, "cut")
+        ends.append(heel if stands >= cut else tip)
+    if stands != cut:
+        view.dimension(ends[0], ends[1], work.text(gap), 1 if stands > cut else -1)
+    view.label(_towards(90 - drawn / 2, 2.2 + length), f"corner {work.text(corner)}")
+
+
+def _towards(degrees: float, far: float) -> Point:
+    return far * cosine(radians(degrees)), far * sine(radians(degrees))
