@@ -71,7 +71,8 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
     """The reading as a value of the parameter, or None when it can't be. `cued`: words beside it told the role."""
     kind = parameter.kind
     if kind is tuple:
-        return Fit(reading.value, reading.sure) if reading.kind in parameter.name or cued else None
+        listed = isinstance(reading.value, tuple) and (parameter.name.startswith(reading.kind) or cued)
+        return Fit(reading.value, reading.sure) if listed else None
     if kind not in KINDS or reading.kind not in KINDS[kind] or isinstance(reading.value, Dims):
         return None
     if reading.kind == "number":
