@@ -1,0 +1,89 @@
+"""Areas of walls and gables."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from sympy import sqrt
+
+from solvers.binding import Slope
+from solvers.common import HEIGHT_CAUTION
+from solvers.errors import NeedMore
+from solvers.exact import Term
+from solvers.quantities import Length, Pitch
+from solvers.registry import topic
+from solvers.slots import Slot
+from solvers.wall_parts import GableOver, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
+from solvers.working import Working
+
+GableWidth = Annotated[Length, Slot("What is the width of the gable?", unit="ft", bare=("ft",), above=0, most=500)]
+GableTall = Annotated[
+    Length, Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200)
+]
+
+
+@topic("wall area", "takeoff")
+def wall_area(
+    work: Working,
+    length: WallLong,
+    height: WallTall,
+    openings: WallOpenings | None = None,
+    pitch: GableOver | None = None,
+) -> None:
+    """Net area of a wall, ft², with its openings taken out and the gable over it put in.
+
+    Refuses openings that are greater than the wall, in one or all together. Source: geometry.
+    """
+    wall = measure_wall(work, length, height, openings, pitch)
+    work.answer("net wall area", wall.net)
+    work.also("gross area", wall.gross)
+    if wall.openings is not None:
+        work.also("openings", wall.openings)
+    if wall.gable is not None:
+        work.also("gable area", wall.gable)
+    work.also("net area in squares", wall.net / 100, "square")
+    draw_wall(work, wall, length, height, openings)
+
+
+@topic("gable area", "takeoff")
+def gable_area(
+    work: Working,
+    width: GableWidth,
+    pitch: Annotated[Pitch, Slot("What is the pitch, or the height of the gable?", kept="pitch")] | None = None,
+    height: GableTall | None = None,
+) -> None:
+    """Area of the triangle of a gable, ft², from its width and the pitch, or its height where that is said.
+
+    Refuses a flat roof, which has no gable. Source: geometry.
+    """
+    if height is None:
+        height = _height(work, width, pitch)
+    area = work.answer("gable area", width * height / 2, "half of width by height, a triangle", "ft2")
+    rake = work.step("rake", sqrt((width / 2) ** 2 + height**2), "each rake, over half the width", "ft")
+    work.also("height of the gable", height)
+    work.also("each rake, no overhang", rake)
+    work.also("pitch of the gable", 24 * height / width, "in12")
+    work.also("area in squares", area / 100, "square")
+    half = work.step("half around", (width + 2 * rake) / 2, "half of the three sides, for the check", "ft")
+    heron = sqrt(half * (half - width) * (half - rake) ** 2)
+    work.check("area from the three sides alone (Heron's rule)", heron, "=", area)
+    work.caution(HEIGHT_CAUTION)
+    _draw_gable(work, width, height, area)
+
+
+def _height(work: Working, width: Term, pitch: Slope | None) -> Term:
+    if pitch is None:
+        raise NeedMore("pitch", "What is the pitch, or the height of the gable?")
+    said = pitch.given.text or work.text(work.term("", pitch.given.value, pitch.given.unit))
+    work.refuse_when(pitch.rise.value == 0, f"a roof of {said} is flat, so there is no gable: give a pitch over 0 in 12")
+    return work.step("height", width / 2 * pitch.rise / pitch.run, "the pitch over half the width", "ft")
+
+
+def _draw_gable(work: Working, width: Term, height: Term, area: Term) -> None:
+    wide, tall = float(width.value), float(height.value)
+    view = work.view("the gable")
+    view.polygon([(0, 0), (wide, 0), (wide / 2, tall)], fill="wall")
+    view.line((wide / 2, 0), (wide / 2, tall), "hidden")
+    view.dimension((0, 0), (wide, 0), work.text(width), side=-1)
+    view.dimension((wide / 2, 0), (wide / 2, tall), work.text(height), side=-1)
+    view.label((wide / 4, tall / 6), work.text(area))

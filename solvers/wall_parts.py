@@ -1,0 +1,112 @@
+"""A wall as the take-offs need it: gross, openings, gable and net, checked by its corners, and drawn."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Annotated, Any
+
+from solvers.binding import Slope
+from solvers.exact import Term
+from solvers.quantities import Length, Pitch
+from solvers.slots import Opening, Slot
+from solvers.working import Working
+
+WallLong = Annotated[Length, Slot("What is the length of the wall?", unit="ft", bare=("ft",), above=0, most=2000)]
+WallTall = Annotated[
+    Length, Slot("What is the height of the wall?", unit="ft", bare=("ft", "in"), plain=30, above=0, most=200)
+]
+WallOpenings = Annotated[tuple[Opening, ...], Slot("What openings are in it?")]
+# Not taken from the job's pitch: a wall has a gable over it only when that is said.
+GableOver = Annotated[Pitch, Slot("What is the pitch of the gable over it?", above=0, name="pitch of the gable")]
+
+
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """The areas of a wall in ft², as Terms on the page; `openings` and `gable` are None when there are none."""
+
+    gross: Term
+    net: Term
+    openings: Term | None
+    gable: Term | None
+    rise: Term | None  # height of the gable over the wall, ft
+
+
+def measure_wall(
+    work: Working, length: Term, height: Term, openings: tuple[Opening, ...] | None, pitch: Slope | None = None
+) -> Wall:
+    """Work the areas and check them by the corners. Refuses openings that do not fit the wall."""
+    wall = work.step("wall", length * height, "length by height", "ft2")
+    rise = gable = None
+    gross = wall
+    if pitch is not None:
+        rise = work.step("gable height", length / 2 * pitch.rise / pitch.run, "the pitch over half the width", "ft")
+        gable = work.step("gable", length * rise / 2, "half of width by height, a triangle", "ft2")
+        gross = work.step("gross", wall + gable, "the wall and the gable over it", "ft2")
+    taken = opening_area(work, openings or ())
+    net = gross
+    if taken is not None:
+        _refuse_misfits(work, openings or (), length, height + rise if rise else height)
+        work.refuse_when(
+            work.value(taken) >= work.value(gross),
+            f"the openings come to {work.text(taken)} and the whole wall is {work.text(gross)}: check the openings' sizes",
+        )
+        net = work.step("net", gross - taken, "what is left when the openings are out", "ft2")
+        work.check("net and openings make the gross", net + taken, "=", gross)
+    corners = [(0, 0), (length, 0), (length, height), *([(length / 2, height + rise)] if rise else []), (0, height)]
+    work.check("gross area by the corners (shoelace rule)", shoelace(corners), "=", gross)
+    return Wall(gross, net, taken, gable, rise)
+
+
+def shoelace(corners: Sequence[tuple[Any, Any]]) -> Any:
+    """Area of a polygon from its corners, counter-clockwise."""
+    pairs = zip(corners, [*corners[1:], corners[0]], strict=True)
+    return sum(x1 * y2 - x2 * y1 for (x1, y1), (x2, y2) in pairs) / 2
+
+
+def opening_area(work: Working, openings: tuple[Opening, ...]) -> Term | None:
+    """All openings together, ft²; None when there are none. Refuses sizes and counts that can't be."""
+    total: Any = 0
+    for number, opening in enumerate(openings, 1):
+        width, height = opening.width.to("ft"), opening.height.to("ft")
+        for size, way in ((width, "wide"), (height, "high")):
+            said = work.text(work.term("", size.value, "ft"))
+            work.refuse_when(size.value <= 0, f"an opening can't be {said} {way}: say the {opening.what}'s size again")
+        work.refuse_when(opening.count < 1, f"I can't take out {opening.count} openings: say how many there are")
+        label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
+        size = work.term(f"{label} width", width.value, "ft") * work.term(f"{label} height", height.value, "ft")
+        total += opening.count * size
+        if opening.assumed:
+            work.caution(f"Assumed: {opening.assumed}. Say it as 3-0 by 6-8 to be sure.")
+    return work.step("openings", total, "width by height of each", "ft2") if openings else None
+
+
+def _refuse_misfits(work: Working, openings: tuple[Opening, ...], length: Term, height: Any) -> None:
+    for opening in openings:
+        for size, room, way in ((opening.width, length, "wide"), (opening.height, height, "high")):
+            term = work.term("", size.to("ft").value, "ft")
+            work.refuse_when(
+                work.value(term) > work.value(room),
+                f"an opening {work.text(term)} {way} does not fit a wall of {work.text(room, 'ft')}: say its size again",
+            )
+
+
+def draw_wall(work: Working, wall: Wall, length: Term, height: Term, openings: tuple[Opening, ...] | None) -> None:
+    """The wall to scale; openings stand evenly along it, as where they are was not said."""
+    long, tall = float(length.value), float(height.value)
+    view = work.view("the wall, openings not in place" if openings else "the wall")
+    corners = [(0.0, 0.0), (long, 0.0), (long, tall)]
+    if wall.rise is not None:
+        corners.append((long / 2, tall + float(wall.rise.value)))
+    view.polygon([*corners, (0.0, tall)], fill="wall")
+    each = [opening for opening in openings or () for _ in range(min(opening.count, 12))]
+    room = (long - sum(float(o.width.to("ft").value) for o in each)) / (len(each) + 1) if each else 0.0
+    at = max(room, 0.0)
+    for opening in each:
+        wide, high = float(opening.width.to("ft").value), float(opening.height.to("ft").value)
+        bottom = 0.0 if opening.what == "door" else max((tall - high) / 2, 0.0)
+        view.polygon([(at, bottom), (at + wide, bottom), (at + wide, bottom + high), (at, bottom + high)], fill="opening")
+        at += wide + max(room, 0.0)
+    view.dimension((0, 0), (long, 0), work.text(length), side=-1)
+    view.dimension((0, 0), (0, tall), work.text(height), side=1)
+    view.label((long / 2, tall * 0.9), f"net {work.text(wall.net)}")
