@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from assistant.record import listed
-from intents.grammars import load
+from intents.phrases import compiled
 from intents.question import Reading
 from solvers.registry import Topic
 
@@ -14,7 +14,7 @@ def outside_the_job(text: str, reading: Reading, topics: dict[str, Topic]) -> st
     """One or two sentences: what was understood, what not, and an example that works for the nearest topics."""
     if not any(character.isalnum() for character in text):
         return "I saw no words in that: ask a job question, like “miter for a 5 in 12 rake return”"
-    examples = {rule.topic: rule.examples[0] for _, rule in load().topics() if rule.examples}
+    examples = {topic: said[0] for topic, said in compiled().examples.items() if said}
     near = [topic for topic in reading.near if topic in topics and topic in examples][:SHOWN]
     if not near:
         return "That is outside what I work out. Ask me about roof angles, cuts, courses, quantities, water, cold or the tape"

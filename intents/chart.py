@@ -74,11 +74,11 @@ def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:
         here: list[tuple[str, int]] = []
         node, at = trie, start
         while True:
-            here += [(name, at) for name in node.get(END, ())]  # type: ignore[attr-defined]
+            here += [(name, at) for name in node.get(END, ())]
             below = node.get(words[at]) if at < len(words) else None
             if below is None:
                 break
-            node, at = below, at + 1  # type: ignore[assignment]
+            node, at = below, at + 1
         found.append(here)
     return found
 
@@ -94,17 +94,17 @@ class _Finder:
     def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         ends = node.get(END)
         if ends is not None:
-            self.hits += [Hit(island, self.start, at, found) for island in ends]  # type: ignore[attr-defined]
+            self.hits += [Hit(Island(*island), self.start, at, found) for island in ends]
         if at >= len(self.chart.words):
             return
         word = self.chart.words[at]
         below = node.get(word)
         if below is not None:
-            self.walk(below, at + 1, depth + 1, 0, found)  # type: ignore[arg-type]
+            self.walk(below, at + 1, depth + 1, 0, found)
         for name, end in self.chart.classes[at]:
             below = node.get(name)
             if below is not None:
-                self.walk(below, end, depth + 1, 0, found)  # type: ignore[arg-type]
+                self.walk(below, end, depth + 1, 0, found)
         self._quantities(node, at, depth, found)
         if depth and skipped < MOST_SKIPS and word in self.skippable and len(node) > (END in node):
             self.walk_on(node, at + 1, depth, skipped + 1, found)
@@ -121,7 +121,7 @@ class _Finder:
             kind = reading.kind
             below = node.get("#" + kind)
             if below is not None:
-                self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))  # type: ignore[arg-type]
+                self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
             if kind not in ("number", "angle", "temperature"):
                 continue
             for edge, kinds in EDGE_KINDS.items():
@@ -130,8 +130,8 @@ class _Finder:
                 # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
                 if below is not None and any(r.kind == edge and r.end >= reading.end for r in here):
                     continue
-                if below is not None and (depth or len(below) > (END in below)):  # type: ignore[arg-type]
-                    bare = below if depth else {s: b for s, b in below.items() if s != END}  # type: ignore[attr-defined]
+                if below is not None and (depth or len(below) > (END in below)):
+                    bare = below if depth else {s: b for s, b in below.items() if s != END}
                     self.walk(bare, reading.end, depth + 1, 0, (*found, (depth, reading)))
 
 

@@ -12,6 +12,7 @@ from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat
 FOLDER = Path(__file__).resolve().parent.parent / "grammars"
 QUANTITIES, WORDS = "quantities", "words"
 BUILT_IN = {"NULL", "VOID"}
+Place = tuple[str, str]  # a file and a rule in it
 
 
 @dataclass(slots=True)
@@ -51,12 +52,13 @@ def load(folder: Path = FOLDER) -> Book:
         if grammar.name != path.stem:
             raise GrammarError(path.name, 2, f"the grammar must be named {path.stem}, like its file")
         book.grammars[grammar.name] = grammar
+    ended: set[Place] = set()
     for grammar in book.grammars.values():
         for name, line in grammar.imports:
             if name.split(".")[0] not in book.grammars:
                 raise GrammarError(grammar.file, line, f"there is no grammar {name.split('.')[0]} to import")
         for rule in grammar.rules.values():
-            _check_ends(book, grammar, rule, ())
+            _check_ends(book, grammar, rule, (), ended)
     return book
 
 
@@ -71,13 +73,15 @@ def references(node: Node) -> Iterator[Ref]:
         yield from references(node.part)
 
 
-
-def _check_ends(book: Book, grammar: Grammar, rule: Rule, above: tuple[tuple[str, str], ...]) -> None:
+def _check_ends(book: Book, grammar: Grammar, rule: Rule, above: tuple[Place, ...], ended: set[Place]) -> None:
     """Raises GrammarError for a rule that leads back to itself: what it says could never end."""
     key = (grammar.file, rule.name)
     if key in above:
         raise GrammarError(grammar.file, rule.line, f"<{rule.name}> leads back to itself and can't end")
+    if key in ended:
+        return
     for ref in references(rule.body):
         if ref.name not in BUILT_IN:
             source, target = book.find(grammar, ref)
-            _check_ends(book, source, target, (*above, key))
+            _check_ends(book, source, target, (*above, key), ended)
+    ended.add(key)

@@ -8,13 +8,16 @@ of words that mean one thing, and rules of quantities.jsgf stand for whatever th
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from functools import cache
 from itertools import product
 from pathlib import Path
+from typing import Any, NamedTuple
 
-from intents.grammars import BUILT_IN, FOLDER, QUANTITIES, WORDS, Book, load
+from intents import grammars, jsgf, kept, tokens
+from intents.grammars import BUILT_IN, FOLDER, QUANTITIES, WORDS, Book
 from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, Word
 from intents.tokens import tokenize
 
@@ -24,7 +27,7 @@ END = ""  # the trie's key for what ends at a node
 # One symbol of a phrase: a word, "<class>" of words, or "#kind" of quantity.
 Symbol = str
 Capture = tuple[str, int, str]  # parameter, index of the symbol it names (-1 for a fixed value), fixed value
-Trie = dict[str, object]
+Trie = dict[str, Any]  # a symbol leads deeper; END holds what ends here
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,9 +38,8 @@ class Way:
     captures: tuple[Capture, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Island:
-    """Where a way belongs: pattern number, island number in it, and what it gives."""
+class Island(NamedTuple):
+    """Where a way belongs: pattern number, island number in it, and what it gives; plain tuples of it end the trie."""
 
     pattern: int
     number: int
@@ -64,17 +66,27 @@ class Phrases:
     ordinary: frozenset[str] = frozenset()
     vocabulary: frozenset[str] = frozenset()
     topics_of: dict[str, set[str]] = field(default_factory=dict)  # symbol → topics whose islands use it
+    examples: dict[str, tuple[str, ...]] = field(default_factory=dict)  # topic → sentences that ask for it
 
 
 @cache
 def compiled(folder: Path = FOLDER) -> Phrases:
-    """The phrases of a folder of grammars. Raises GrammarError."""
-    return _Compiler(load(folder)).phrases()
+    """The phrases of a folder of grammars; compiled once for as long as the files stay. Raises GrammarError."""
+    stamp = kept.stamp(folder, (jsgf, grammars, tokens, sys.modules[__name__]))
+    plain = kept.fetch(folder, stamp)
+    if plain is not None:
+        return Phrases([Pattern(*pattern) for pattern in plain[0]], *plain[1:])
+    made = _Compiler(grammars.load(folder)).phrases()
+    plain = [getattr(made, each.name) for each in fields(made)]
+    plain[0] = [(pattern.topic, pattern.required, pattern.fills) for pattern in made.patterns]
+    kept.store(folder, stamp, plain)
+    return made
 
 
 class _Compiler:
     def __init__(self, book: Book) -> None:
-        self.book, self.out, self.known = book, Phrases(), {}
+        self.book, self.out = book, Phrases()
+        self.known: dict[tuple[str, str], list[Way]] = {}
 
     def phrases(self) -> Phrases:
         words = self.book.grammars.get(WORDS)
@@ -85,6 +97,7 @@ class _Compiler:
                 if rule.name not in ("filler", "ordinary"):
                     self._add_class(words, rule)
         for grammar, rule in self.book.topics():
+            self.out.examples[rule.topic] = self.out.examples.get(rule.topic, ()) + rule.examples
             for alternative in rule.body.parts if isinstance(rule.body, Either) else (rule.body,):
                 self._add_pattern(grammar, rule, alternative)
         self.out.vocabulary = frozenset(self._vocabulary())
@@ -115,7 +128,7 @@ class _Compiler:
             for way in ways:
                 if not way.symbols:
                     continue
-                _insert(self.out.trie, way.symbols, Island(number, len(pattern.required) - 1, way.captures))
+                _insert(self.out.trie, way.symbols, tuple(Island(number, len(pattern.required) - 1, way.captures)))
                 for symbol in way.symbols:
                     if symbol[0] != "#":
                         self.out.topics_of.setdefault(symbol, set()).add(rule.topic)
@@ -158,7 +171,7 @@ class _Compiler:
             for symbol, below in stack.pop().items():
                 if symbol != END:
                     yield symbol
-                    stack.append(below)  # type: ignore[arg-type]
+                    stack.append(below)
 
 
 def _islands(body: Node) -> Iterator[Node]:
@@ -197,6 +210,5 @@ def _tagged(way: Way, tag: str) -> Way:
 def _insert(trie: Trie, symbols: tuple[Symbol, ...], end: object) -> None:
     node = trie
     for symbol in symbols:
-        node = node.setdefault(symbol, {})  # type: ignore[assignment]
-    ends: list[object] = node.setdefault(END, [])  # type: ignore[assignment]
-    ends.append(end)
+        node = node.setdefault(symbol, {})
+    node.setdefault(END, []).append(end)
