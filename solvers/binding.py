@@ -27,7 +27,7 @@ from solvers.working import Working
 
 PAGE_UNIT: dict[type, str] = {Length: "in", Area: "ft2", Volume: "in3", Weight: "lb"}
 STEEPEST = 48  # rise in 12; past it (76°) what is meant is a wall or a slip of the tongue
-KEEPS_ITS_UNIT = (Temperature, TemperatureChange)
+KEEPS_ITS_UNIT = (Temperature, TemperatureChange, Weight)  # kg in, kg out
 
 
 @dataclass(frozen=True, slots=True)

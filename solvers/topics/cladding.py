@@ -103,7 +103,7 @@ def squares(work: Working, area: CoverArea, waste: Waste = TEN_PERCENT) -> None:
     need = with_waste(work, "with waste", area, waste)
     found = work.answer("squares", need / 100, "a square is 100 ft²", "square", "squares")
     whole = work.step("whole squares", ceil(found), "rounded up to order", "square")
-    work.also("whole squares, per order", whole)
+    work.also("whole squares bought", whole)
     work.also("area with waste", need)
     work.check("squares of 10 ft by 10 ft", found * 10 * 10, "=", area + area * waste / 100)
     check_whole(work, whole, found, 1, "whole squares")
@@ -133,7 +133,7 @@ def soffit_panels(
     if panel_length is not None:
         _bought(work, panels, depth, panel_length)
     last = work.step("last panel", cover - (panels * cover - 12 * need), "what the last panel has to cover", "in")
-    work.also("width of the last panel, per run", last)
+    work.also("last panel covers, per run", last)
     work.check("full panels and the last one make the run", (panels - 1) * cover + last, "=", 12 * need)
     work.caution(HEIGHT_CAUTION, DUST_CAUTION)
     _draw_soffit(work, run, depth, cover, panels)

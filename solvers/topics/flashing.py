@@ -1,0 +1,104 @@
+"""Step flashing up a wall, and flashing bent from coil."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Annotated, Any
+
+from solvers.common import HEIGHT_CAUTION
+from solvers.coverage import check_whole, whole_pieces
+from solvers.exact import Term, ceil, floor
+from solvers.quantities import Count, Length
+from solvers.registry import topic
+from solvers.slots import Slot
+from solvers.story_pole import Mark, draw_strip, refuse_crowd
+from solvers.working import Working
+
+METAL_CAUTION = "Cut metal is sharp: gloves and eyes; it holds the sun's heat too."
+MOST_MARKS = 60
+MOST_LEGS = 12
+SlopeRun = Annotated[
+    Length,
+    Slot("What is the length of the rake or wall, along the roof?", unit="ft", bare=("ft",), above=0, most=1000, name="length"),
+]
+ShingleExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]
+Legs = Annotated[tuple[Length, ...], Slot("How wide is each leg?", name="legs")]
+Coil = Annotated[Length, Slot("How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width")]
+
+
+@topic("step flashing", "takeoff")
+def step_flashing(work: Working, length: SlopeRun, exposure: ShingleExposure) -> None:
+    """Pieces of step flashing up a rake or wall, one to a course; one more for the start is named beside it.
+
+    The length is along the roof. Refuses an exposure of nothing. Source: arithmetic; the size is IRC R905.2.8.3.
+    """
+    refuse_crowd(work, work.value(12 * length / exposure), "pieces", exposure)
+    pieces = whole_pieces(
+        work, "pieces", 12 * length, exposure, "one for every course, rounded up", "the pieces, an exposure apart,"
+    )
+    more = work.step("with the start", pieces + 1, "one more under the first course", "count")
+    work.also("with one more for the start, to spare", more)
+    last = work.step("last course", 12 * length - (pieces - 1) * exposure, "what the last one covers", "in")
+    work.check("full courses and the last one make the length", (pieces - 1) * exposure + last, "=", 12 * length)
+    step = Fraction(exposure.value)
+    marks = [Mark(f"piece {number + 1}", number * step) for number in range(min(int(pieces.value), MOST_MARKS))]
+    for mark in marks:
+        work.mark(mark.name, mark.at)
+    work.caution("Lap each piece at least 2 in over the one below, nail it to the roof only.", HEIGHT_CAUTION, METAL_CAUTION)
+    work.source("published: at least 4 in by 4 in, turned out at the end of the wall, IRC R905.2.8.3", "the 2 in lap: common practice")
+    draw_strip(work, marks, float(12 * length.value), "up the wall, from the eave")
+
+
+@topic("bent flashing", "takeoff")
+def bent_flashing(
+    work: Working,
+    lengths: Legs,
+    coil: Coil | None = None,
+    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count")] | None = None,
+) -> None:
+    """Girth (stretch-out) of a bent flashing, inches, the bend lines, and how many come out of a coil's width.
+
+    Legs are measured outside; a hem is a leg of its own. Nothing is allowed for the bends: on thin metal that is usual
+    (common practice). Refuses a leg of nothing or less. Source: arithmetic.
+    """
+    legs = _leg_terms(work, lengths)
+    total: Any = sum(legs[1:], start=legs[0])
+    girth = work.answer("girth", total, "all legs laid flat", "in")
+    if coil is not None:
+        _from_coil(work, girth, coil, count)
+    work.also("bends, per piece", work.term("bends", len(legs) - 1, "count"))
+    at, marks = Fraction(0), []
+    for number, leg in enumerate(legs[:-1], 1):
+        at += Fraction(leg.value)
+        marks.append(Mark(f"bend {number}", at))
+        work.mark(marks[-1].name, at)
+    last = work.term("last bend line", at, "in")
+    work.check("from the last bend line to the edge is the last leg", girth - last, "=", legs[-1])
+    work.caution(METAL_CAUTION, "Nothing allowed for the metal's thickness: bend a short test piece and measure it.")
+    draw_strip(work, marks, float(girth.value), "flat, with bend lines")
+
+
+def _leg_terms(work: Working, lengths: tuple[Length, ...]) -> list[Term]:
+    work.refuse_when(len(lengths) > MOST_LEGS, f"{len(lengths)} legs are more than I can draw: up to {MOST_LEGS}")
+    terms = [work.term(f"leg {number}", leg.to("in").value, "in") for number, leg in enumerate(lengths, 1)]
+    for term in terms:
+        work.refuse_when(term.value <= 0, f"a leg can't be {work.text(term)}: say the legs again, each over 0")
+        work.refuse_when(term.value > 120, f"a leg of {work.text(term)} is wider than any coil: say the legs again, in inches")
+    return terms
+
+
+def _from_coil(work: Working, girth: Term, coil: Term, count: Term | None) -> None:
+    work.refuse_when(
+        work.value(girth) > work.value(coil),
+        f"the girth is {work.text(girth)}, wider than the coil of {work.text(coil)}: take a wider coil or make it in two",
+    )
+    strips = work.step("strips", floor(coil / girth), "whole strips across the coil's width", "count")
+    left = work.step("left", coil - strips * girth, "what is left of the width", "in")
+    work.also("pieces per coil width", strips)
+    work.also("left over of the coil's width", left)
+    work.check("one more strip would be too wide", (strips + 1) * girth, ">=", coil)
+    work.check("strips and what is left make the coil", strips * girth + left, "=", coil)
+    if count is not None:
+        lengths = work.step("lengths of coil", ceil(count / strips), "whole lengths, each a piece long", "count")
+        work.also("lengths off the coil, each a piece long", lengths)
+        check_whole(work, lengths, count, strips, "the strips")

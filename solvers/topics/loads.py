@@ -1,0 +1,122 @@
+"""What a load weighs and what it costs: so many, or so much area or length, at so much each."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Annotated
+
+from solvers.coverage import CoverArea
+from solvers.errors import NeedMore
+from solvers.exact import Term, ceil, floor
+from solvers.quantities import Count, Length, Money, Weight
+from solvers.registry import topic
+from solvers.slots import Choice, Slot
+from solvers.working import Working
+
+LIFT_CAUTION = "Lift with a second person or make two trips: common practice is no more than about 50 lb (23 kg) each."
+METRES_IN_FOOT = Fraction(3048, 10_000)
+HowMany = Annotated[Count, Slot("How many are there?", least=1, most=10_000_000, name="count")]
+Run = Annotated[Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length")]
+
+
+class Per(Choice):
+    """What a weight or a price is for."""
+
+    EACH = "each"
+    FT2 = "a square foot"
+    SQUARE = "a square of 100 ft²"
+    M2 = "a square metre"
+    FT = "a foot"
+    M = "a metre"
+
+
+PER_AREA = (Per.FT2, Per.SQUARE, Per.M2)
+PER_LENGTH = (Per.FT, Per.M)
+PerWhat = Annotated[Per, Slot("Is that each, a foot, a square foot, a square or a square metre?", name="per")]
+
+
+@topic("weight", "takeoff")
+def weight(
+    work: Working,
+    weight: Annotated[Weight, Slot("What does each weigh, or each square foot?", above=0, most=100_000, name="weight")],
+    count: HowMany | None = None,
+    area: CoverArea | None = None,
+    length: Run | None = None,
+    per: PerWhat | None = None,
+) -> None:
+    """What a load weighs, lb (kg in, kg out): pieces at so much each, or an area at so much a square foot or square.
+
+    Source: arithmetic. Refuses a weight of nothing or less.
+    """
+    many = _amount(work, count, area, length, per, "area", "How many are there, or how much area?")
+    total = work.answer("weight", many * weight, "all together", weight.unit)
+    pound = Fraction(45359237, 10**8)
+    other, factor = ("kg", pound) if weight.unit == "lb" else ("lb", 1 / pound)
+    turned = work.step(f"in {other}", total * factor, "1 lb is exactly 0.45359237 kg", other)
+    if not work.metric:
+        work.also(f"in {other}", turned)
+    _check_bounds(work, many, weight, total)
+    work.caution(LIFT_CAUTION)
+
+
+@topic("cost", "takeoff")
+def cost(
+    work: Working,
+    price: Annotated[Money, Slot("What is the price of each, or of a foot or square foot?", above=0, most=10_000_000, name="price")],
+    count: HowMany | None = None,
+    area: CoverArea | None = None,
+    length: Run | None = None,
+    per: PerWhat | None = None,
+) -> None:
+    """What so many, so much area or so much length costs at a price, no tax.
+
+    Source: arithmetic. Refuses a price of nothing or less.
+    """
+    many = _amount(work, count, area, length, per, "count", "How many, or how much area or length?")
+    total = work.answer("cost", many * price, "all together", "money")
+    work.also("each", price)
+    _check_bounds(work, many, price, total)
+    cents = work.step("in cents", many * (price * 100), "the same in the smallest coin, for the check", "none")
+    work.check("counted in cents", cents / 100, "=", total)
+    work.caution("No tax, delivery or discount in it.")
+
+
+def _check_bounds(work: Working, many: Term, each: Term, total: Term) -> None:
+    """With each rounded down it must be less, and rounded up more."""
+    work.check("with each rounded down", total, ">=", many * floor(each))
+    work.check("with each rounded up", many * ceil(each), ">=", total)
+
+
+def _amount(
+    work: Working, count: Term | None, area: Term | None, length: Term | None, per: Per | None, missing: str, question: str
+) -> Term:
+    """How many times the weight or price counts, in what it is for."""
+    if count is not None and per not in (*PER_AREA, *PER_LENGTH):
+        return count
+    if area is not None and per not in PER_LENGTH:
+        return _area_amount(work, area, per)
+    if length is not None and per not in PER_AREA:
+        return _length_amount(work, length, per)
+    if per in PER_AREA:
+        raise NeedMore("area", "How much area is there?")
+    if per in PER_LENGTH:
+        raise NeedMore("length", "What is the length?")
+    raise NeedMore(missing, question)
+
+
+def _area_amount(work: Working, area: Term, per: Per | None) -> Term:
+    if per is Per.SQUARE:
+        return work.step("squares", area / 100, "a square is 100 ft²", "square")
+    if per is Per.M2:
+        return work.step("square metres", area * Fraction(9290304, 10**8), "1 ft² is exactly 0.09290304 m²", "m2")
+    if per is None or per is Per.EACH:
+        raise NeedMore("per", "Is that a square foot, a square or a square metre?")
+    return area
+
+
+def _length_amount(work: Working, length: Term, per: Per | None) -> Term:
+    if per is Per.M:
+        return work.step("metres", length * METRES_IN_FOOT, "1 ft is exactly 0.3048 m", "m")
+    if per is None or per is Per.EACH:
+        raise NeedMore("per", "Is that a foot or a metre?")
+    return length
