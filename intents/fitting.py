@@ -55,6 +55,7 @@ EDGE_KINDS = {
     "weight": ("weight", "number"),
     "ratio": ("ratio",),
 }  # a symbol #kind in a phrase also takes these, since the words beside it tell the role
+TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
 
 
@@ -131,6 +132,8 @@ def _bare_length(value: Fraction, slot: Slot, text: str, sure: float) -> Fit:
     first = units[0]
     if len(units) > 1 and slot.plain is not None and abs(value) > slot.plain:
         first = units[1]
+    if "in" in units and value.denominator in TAPE_PARTS:
+        return Fit(Length(value, "in", text), sure)
     length = Length(value, first, text)
     if len(units) > 1 and slot.doubt and slot.doubt[0] < abs(value) < slot.doubt[1]:
         other = units[1] if first == units[0] else units[0]

@@ -55,7 +55,7 @@ def gable_courses(
 ) -> None:
     """Length of every course of a gable, inches, the long edge of each, from the bottom up.
 
-    With a stock length it gives the boards of each course, and with the studs too, joints on studs that miss those below.
+    With a stock length the boards of each course, and with the studs too, joints on studs that miss those below.
     Refuses a flat roof and an exposure higher than the gable. Source: geometry.
     """
     height = work.step("height", width / 2 * pitch.rise / pitch.run, "half the width up the pitch", "in")

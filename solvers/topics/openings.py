@@ -151,8 +151,8 @@ def _cost(work: Working, zones: list[Zone], least: Fraction, greatest: Fraction)
     where = zone.name.rsplit(" to ", 1)[1]
     return (
         f"no exposure from {text(least)} to {text(greatest)} lands on the {where}: from {zone.name} is "
-        f"{text(zone.height)}, so the nearest are {' or '.join(ways)}, or run {text(greatest)} through and rip the course at the {where} to "
-        f"{text(lost.rip)}"
+        f"{text(zone.height)}, so the nearest are {' or '.join(ways)}, or run {text(greatest)} through and rip the "
+        f"course at the {where} to {text(lost.rip)}"
     )
 
 
