@@ -5,9 +5,9 @@ Where two lengths could change places, both ways are kept as swaps: the conversa
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import permutations
+from itertools import islice
 from typing import Any
 
 from intents.chart import Chart, Hit
@@ -18,6 +18,7 @@ from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
+MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
@@ -179,17 +180,20 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
 
 def _ways(usable: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> list[dict[str, int]]:
     """Ways to give the readings to different parameters, in spoken order first; only the fullest count."""
-    if not usable or len(usable) > 5 or len(names) > 6:
-        usable = usable[: len(names)]
-    size = min(len(usable), len(names))
-    for count in range(size, 0, -1):
-        found: list[dict[str, int]] = []
-        for chosen in permutations(names, count):
-            way = dict(zip(chosen, usable[:count], strict=True))
-            if all((i, name) in fits for name, i in way.items()):
-                found.append(way)
-                if len(found) == MOST_SWAPS:
-                    break
+    for count in range(min(len(usable), len(names), MOST_LOOSE), 0, -1):
+        found = list(islice(_full_ways(usable[:count], names, fits), MOST_SWAPS))
         if found:
             return found
     return []
+
+
+def _full_ways(readings: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> Iterator[dict[str, int]]:
+    """Every way to give each reading a parameter of its own."""
+    if not readings:
+        yield {}
+        return
+    first, *rest = readings
+    for name in names:
+        if (first, name) in fits:
+            for way in _full_ways(rest, [other for other in names if other != name], fits):
+                yield {name: first, **way}

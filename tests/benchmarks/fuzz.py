@@ -1,0 +1,100 @@
+"""Random and mutated sentences, a record each: `python -m tests.benchmarks.fuzz [N] [SEED]`. None may fail, or take over 50 ms.
+
+A line that takes too long is tried again at once: only one that is slow each time is slow by itself and not by the machine.
+"""
+
+from __future__ import annotations
+
+import gc
+import json
+import random
+import sys
+import time
+from collections.abc import Callable
+
+from assistant.desk import Desk
+from intents.phrases import compiled
+from intents.vocabulary import NUMBER_WORDS
+from tests.benchmarks.sentences import figures, questions
+
+COUNT, LONGEST, TRIES = 200_000, 0.050, 3
+SIGNS = [*"0123456789/.,-'\"°×%$?!:;()+=@#&*~^<>[]{}|\\`½⅜″′–−²", " ", "\t", "\u200b", "\u0000", "é", "木", "🔨", "٣", "１２"]
+NUMBERS = ["5/12", "7/0", "12'6\"", "3-1/2", "1e9", "9999999999999999999", "-4", "0", "½", "2.4 m", "9 mm", "400 in 12", "22.5 degrees",
+           "16 oc", "10x12", "1/300", "40%", "$3.50", "20 below", "twelve twelve", "five and a half", "a dozen", ".", "/", "1,200"]  # fmt: skip
+Make = Callable[[random.Random, list[str], list[str]], str]
+
+
+def any_text(chance: random.Random, lines: list[str], words: list[str]) -> str:
+    return "".join(chance.choice(SIGNS + list("abcdefghijklmnop qrstuvwxyz ")) for _ in range(chance.randint(0, 60)))
+
+
+def any_words(chance: random.Random, lines: list[str], words: list[str]) -> str:
+    return " ".join(chance.choice(NUMBERS if chance.random() < 0.3 else words) for _ in range(chance.randint(1, 25)))
+
+
+def mutated(chance: random.Random, lines: list[str], words: list[str]) -> str:
+    text = list(chance.choice(lines))
+    for _ in range(chance.randint(1, 6)):
+        at = chance.randint(0, len(text))
+        text[at : at + chance.randint(0, 3)] = [chance.choice([*SIGNS, chance.choice(words), chance.choice(NUMBERS)])]
+    return "".join(text)
+
+
+def spliced(chance: random.Random, lines: list[str], words: list[str]) -> str:
+    one, two = chance.choice(lines).split(), chance.choice(lines).split()
+    return " ".join(one[: chance.randint(0, len(one))] + two[chance.randint(0, len(two)) :])
+
+
+def shuffled(chance: random.Random, lines: list[str], words: list[str]) -> str:
+    pieces = chance.choice(lines).split()
+    chance.shuffle(pieces)
+    return " ".join(pieces * chance.choice((1, 1, 1, 2, 20)))
+
+
+MAKERS: tuple[Make, ...] = (any_text, any_words, mutated, mutated, spliced, shuffled)
+
+
+def took(desk: Desk, text: str) -> float:
+    """The time of one line. What comes back must be a record with something to say, and plain JSON."""
+    began = time.perf_counter()
+    record = desk.answer(text)
+    spent = time.perf_counter() - began
+    json.dumps(record, allow_nan=False)
+    if not record["say"] or record["outcome"] not in ("answered", "asks", "declined", "noted"):
+        raise AssertionError(f"no proper record for {text!r}: {record}")
+    return spent
+
+
+def main(count: int = COUNT, seed: int = 1) -> None:
+    chance, lines = random.Random(seed), questions()
+    words = sorted(compiled().vocabulary | compiled().ordinary | NUMBER_WORDS)
+    times: list[float] = []
+    slow: list[tuple[float, str]] = []
+    with Desk(keep=False) as desk:
+        for number in range(count):
+            if number % 5 == 0:
+                desk.fresh()
+            text = chance.choice(MAKERS)(chance, lines, words)
+            try:
+                spent = took(desk, text)
+            except Exception:
+                print(f"fuzz: failed on {text!r}")
+                raise
+            if spent > LONGEST:
+                spent = min(spent, again(desk, text))
+            times.append(spent)
+            slow = sorted([*slow, (spent, text)], reverse=True)[:5]
+    print(f"fuzz: {count} sentences, a record each, {figures(times)} (none over 50 ms)")
+    for spent, text in slow[:3]:
+        print(f"      {1000 * spent:.1f} ms: {text[:120]!r}")
+    sys.exit(max(times) > LONGEST)
+
+
+def again(desk: Desk, text: str) -> float:
+    """The shortest of a few more tries, in a conversation as it stands."""
+    gc.collect()
+    return min(took(desk, text) for _ in range(TRIES))
+
+
+if __name__ == "__main__":
+    main(*map(int, sys.argv[1:]))

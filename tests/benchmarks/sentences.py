@@ -1,0 +1,29 @@
+"""The sentences the benchmarks run on: the question sets, and others that match nothing."""
+
+from __future__ import annotations
+
+from statistics import median
+
+from tests.understanding import lines, load
+
+NO_MATCH = (
+    "why is the sky blue", "what time is it", "the quick brown fox jumps over the lazy dog", "is the kettle on",
+    "seventeen purple elephants at forty two", "x" * 300, "12 12 12 12 12 12 12 12 12", "call my brother about lunch",
+    "how do i size a beam over a ten foot span", "where did i leave the blue ladder yesterday afternoon",
+)  # fmt: skip
+
+
+def questions() -> list[str]:
+    """Every line of the question sets, those kept aside included."""
+    sets = [*load().values(), *load(aside=True).values()]
+    return [line for cases in sets for case in cases for line in lines(case)]
+
+
+def share(times: list[float], part: float) -> float:
+    """The time that `part` of the runs stay under."""
+    return sorted(times)[min(len(times) - 1, int(part * len(times)))]
+
+
+def figures(times: list[float]) -> str:
+    """Median, 99th percentile and longest, in milliseconds."""
+    return f"median {1000 * median(times):.2f}, p99 {1000 * share(times, 0.99):.2f}, longest {1000 * max(times):.2f} ms"

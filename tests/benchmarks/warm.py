@@ -1,0 +1,33 @@
+"""A question to its record, warm, over the question sets: `python -m tests.benchmarks.warm`. Nothing is written down."""
+
+from __future__ import annotations
+
+import sys
+import time
+from statistics import median
+
+from assistant.desk import Desk
+from tests.benchmarks.sentences import figures, questions, share
+
+MEDIAN, P99 = 0.020, 0.060  # seconds
+
+
+def main() -> None:
+    times: list[float] = []
+    slow: list[tuple[float, str]] = []
+    with Desk(keep=False) as desk:
+        desk.answer("miter for a 5-in-12 rake return")
+        for line in questions():
+            desk.fresh()
+            began = time.perf_counter()
+            desk.answer(line)
+            times.append(time.perf_counter() - began)
+            slow.append((times[-1], line))
+    print(f"warm: {len(times)} questions, {figures(times)} (at most 20 and 60 ms)")
+    for took, line in sorted(slow, reverse=True)[:3]:
+        print(f"      {1000 * took:.1f} ms: {line}")
+    sys.exit(median(times) > MEDIAN or share(times, 0.99) > P99)
+
+
+if __name__ == "__main__":
+    main()
