@@ -75,11 +75,7 @@ def main(count: int = COUNT, seed: int = 1) -> None:
             if number % 5 == 0:
                 desk.fresh()
             text = chance.choice(MAKERS)(chance, lines, words)
-            try:
-                spent = took(desk, text)
-            except Exception:
-                print(f"fuzz: failed on {text!r}")
-                raise
+            spent = named(desk, text)
             if spent > LONGEST:
                 spent = min(spent, again(desk, text))
             times.append(spent)
@@ -88,6 +84,17 @@ def main(count: int = COUNT, seed: int = 1) -> None:
     for spent, text in slow[:3]:
         print(f"      {1000 * spent:.1f} ms: {text[:120]!r}")
     sys.exit(max(times) > LONGEST)
+
+
+def named(desk: Desk, text: str) -> float:
+    """The time of one line; a line that fails is printed before its traceback."""
+    spent = None
+    try:
+        spent = took(desk, text)
+    finally:
+        if spent is None:
+            print(f"fuzz: failed on {text!r}")
+    return spent
 
 
 def again(desk: Desk, text: str) -> float:
