@@ -28,6 +28,7 @@ UNKNOWN = 0.25  # what a word that means nothing here costs
 STRAY = 0.8  # what a word that means something elsewhere costs
 STRAY_NUMBER = 1.3  # what a quantity that no parameter takes costs
 MISSING = 0.35  # what a required parameter that was not said costs
+UNSURE = 0.5  # what a given costs whose unit or reading had to be guessed, when it is not sure at all
 SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
@@ -177,6 +178,7 @@ def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -
             cost += UNKNOWN
             total += UNKNOWN
     cost += STRAY_NUMBER * len(question.unplaced) + MISSING * len(question.missing)
+    cost += UNSURE * sum(1 - heard.sure for heard in placed.givens.values())
     total += len(question.unplaced)
     question.score = explained - cost - SLIP * len(chart.changed)
     if total == 0 or explained / total < LEAST_SHARE:
