@@ -67,6 +67,10 @@ class ln(Function):  # noqa: N801  # type: ignore[misc]
     """Natural logarithm."""
 
 
+class sqrt(Function):  # noqa: N801  # type: ignore[misc]
+    """The square root, left as it is written; sympy's own asks at length what is under it, four times the work."""
+
+
 class ceil(Function):  # noqa: N801  # type: ignore[misc]
     """The next whole number up, or the number itself when it is whole."""
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from sympy import pi, sqrt
+from sympy import pi
 
 from solvers.common import DUST_CAUTION
 from solvers.errors import NeedMore
-from solvers.exact import Exact, Term, asin, atan, cos, real, sin
+from solvers.exact import Exact, Term, asin, atan, cos, real, sin, sqrt
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Slot

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from sympy import sqrt
-
 from solvers.binding import Slope
 from solvers.common import HEIGHT_CAUTION
 from solvers.errors import NeedMore
-from solvers.exact import Term
+from solvers.exact import Term, sqrt
 from solvers.quantities import Length, Pitch
 from solvers.registry import topic
 from solvers.slots import Slot

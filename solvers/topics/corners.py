@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from sympy import sqrt
-
 from solvers.common import CornerAngle, RoofPitch
-from solvers.exact import acos
+from solvers.exact import acos, sqrt
 from solvers.joint import shared_joint
 from solvers.registry import topic
 from solvers.roof import theta_of

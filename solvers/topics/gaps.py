@@ -8,11 +8,9 @@ from math import radians
 from math import sin as sine
 from typing import Annotated
 
-from sympy import sqrt
-
 from solvers.common import SAW_CAUTION
 from solvers.errors import NeedMore
-from solvers.exact import Term, cos, larger, real, sin, smaller
+from solvers.exact import Term, cos, larger, real, sin, smaller, sqrt
 from solvers.figure import Point
 from solvers.quantities import Angle, Length
 from solvers.registry import topic

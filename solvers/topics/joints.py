@@ -4,11 +4,9 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from sympy import sqrt
-
 from solvers.binding import Slope
 from solvers.common import DUST_CAUTION, HEIGHT_CAUTION, JIG_CAUTION, RoofPitch
-from solvers.exact import Term, acos, sin, tan
+from solvers.exact import Term, acos, sin, sqrt, tan
 from solvers.joint import saw_cautions, shared_joint
 from solvers.quantities import Length
 from solvers.registry import topic

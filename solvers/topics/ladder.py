@@ -5,10 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Annotated
 
-from sympy import sqrt
-
 from solvers.common import LADDER_CAUTION
-from solvers.exact import acos, atan
+from solvers.exact import acos, atan, sqrt
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Slot

@@ -5,10 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Annotated
 
-from sympy import sqrt
-
 from solvers.common import HEIGHT_CAUTION, RoofPitch
-from solvers.exact import Term, atan, cos, sin, tan
+from solvers.exact import Term, atan, cos, sin, sqrt, tan
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.roof import GableWidth, RunLength, rise_per_inch, theta_of

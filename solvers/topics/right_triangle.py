@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from typing import Annotated, Any
 
-from sympy import sqrt
-
 from solvers.errors import NeedMore
-from solvers.exact import Term, asin, atan, cos, real, sin, tan
+from solvers.exact import Term, asin, atan, cos, real, sin, sqrt, tan
 from solvers.quantities import Angle, Length
 from solvers.registry import topic
 from solvers.slots import Choice, Slot

@@ -5,9 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Annotated
 
-from sympy import sqrt
-
-from solvers.exact import Term, acos, asin, atan, cos, floor, smaller
+from solvers.exact import Term, acos, asin, atan, cos, floor, smaller, sqrt
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Slot
