@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, read_grammar
+from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, Word, read_grammar
 
 FOLDER = Path(__file__).resolve().parent.parent / "grammars"
 QUANTITIES, WORDS = "quantities", "words"
+TALK = ("job", "outside")  # matched as whole lines (see talk.py), not as islands
 BUILT_IN = {"NULL", "VOID"}
 Place = tuple[str, str]  # a file and a rule in it
 
@@ -42,6 +43,13 @@ class Book:
                 if rule.topic:
                     yield grammar, rule
 
+    def words(self, names: Iterable[str]) -> Iterator[str]:
+        """Every word that stands in the grammars of these names."""
+        for name in names:
+            for rule in self.grammars[name].rules.values() if name in self.grammars else ():
+                for node in leaves(rule.body):
+                    yield from node.text.split() if isinstance(node, Word) else ()
+
 
 @cache
 def load(folder: Path = FOLDER) -> Book:
@@ -62,15 +70,20 @@ def load(folder: Path = FOLDER) -> Book:
     return book
 
 
-def references(node: Node) -> Iterator[Ref]:
-    """All references in a body."""
-    if isinstance(node, Ref):
+def leaves(node: Node) -> Iterator[Word | Ref]:
+    """All words and references in a body."""
+    if isinstance(node, Word | Ref):
         yield node
     elif isinstance(node, Series | Either):
         for part in node.parts:
-            yield from references(part)
+            yield from leaves(part)
     elif isinstance(node, Maybe | Repeat | Tagged):
-        yield from references(node.part)
+        yield from leaves(node.part)
+
+
+def references(node: Node) -> Iterator[Ref]:
+    """All references in a body."""
+    return (leaf for leaf in leaves(node) if isinstance(leaf, Ref))
 
 
 def _check_ends(book: Book, grammar: Grammar, rule: Rule, above: tuple[Place, ...], ended: set[Place]) -> None:

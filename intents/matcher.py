@@ -40,7 +40,7 @@ MANNER = "manner"  # the topic of the rules that say how to answer ("to the near
 def speller(folder: Path = FOLDER) -> Speller:
     phrases = compiled(folder)
     known = phrases.vocabulary | NUMBER_WORDS
-    return Speller(known, phrases.fillers | phrases.ordinary | LIGHT)
+    return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT)
 
 
 def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = ()) -> Reading:

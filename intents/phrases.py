@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from intents import grammars, jsgf, kept, tokens
-from intents.grammars import BUILT_IN, FOLDER, QUANTITIES, WORDS, Book
+from intents.grammars import BUILT_IN, FOLDER, QUANTITIES, TALK, WORDS, Book
 from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, Word
 from intents.tokens import tokenize
 
@@ -67,6 +67,7 @@ class Phrases:
     vocabulary: frozenset[str] = frozenset()
     topics_of: dict[str, set[str]] = field(default_factory=dict)  # symbol → topics whose islands use it
     examples: dict[str, tuple[str, ...]] = field(default_factory=dict)  # topic → sentences that ask for it
+    talk: frozenset[str] = frozenset()  # words of the grammars matched as whole lines: no slips of trade words
 
 
 @cache
@@ -98,9 +99,12 @@ class _Compiler:
                     self._add_class(words, rule)
         for grammar, rule in self.book.topics():
             self.out.examples[rule.topic] = self.out.examples.get(rule.topic, ()) + rule.examples
+            if grammar.name in TALK:
+                continue
             for alternative in rule.body.parts if isinstance(rule.body, Either) else (rule.body,):
                 self._add_pattern(grammar, rule, alternative)
         self.out.vocabulary = frozenset(self._vocabulary())
+        self.out.talk = frozenset(self.book.words(TALK))
         return self.out
 
     def _words_of(self, grammar: Grammar, name: str) -> Iterator[str]:
