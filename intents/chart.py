@@ -11,8 +11,10 @@ from intents.measures import readings
 from intents.phrases import END, Island, Phrases, Trie
 from intents.reading import Reading
 from intents.spelling import Speller
+from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
 
+MINUS = frozenset(["-", "−", "minus", "negative"])
 MOST_SKIPS = 2  # filler words in a row inside one phrase
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as into per up so".split())
 
@@ -55,7 +57,10 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
         tokens.append(token)
     words = [token.text for token in tokens]
     found = readings(tokens)
-    for reading in lists(tokens, found):
+    for i, here in enumerate(found[:-1]):
+        if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
+            found[i + 1] = []
+    for reading in (*lists(tokens, found), *sums(tokens, found)):
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed)
     finder = _Finder(chart, phrases)

@@ -24,6 +24,7 @@ from solvers.quantities import (
     Weight,
 )
 from solvers.slots import Parameter, Slot
+from solvers.sums import Measure, Sum
 
 # Which kinds of reading may stand for a parameter's type, the best first. "number" only where words beside it tell the
 # role, or where the topic leaves no other reading (see `loose`).
@@ -41,6 +42,8 @@ KINDS: dict[type, tuple[str, ...]] = {
     Volume: ("volume", "number"),
     Weight: ("weight", "number"),
     Number: ("number",),
+    Sum: ("sum",),
+    Measure: ("length", "area", "temperature", "tempchange", "volume", "weight"),
 }
 EDGE_KINDS = {
     "length": ("length", "number"),
@@ -55,6 +58,7 @@ EDGE_KINDS = {
     "weight": ("weight", "number"),
     "ratio": ("ratio",),
 }  # a symbol #kind in a phrase also takes these, since the words beside it tell the role
+OTHER_SCALE: dict[type, str] = {Temperature: "degC", TemperatureChange: "dC"}
 TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
 
@@ -82,13 +86,17 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
     found = [value for value in values if value is not None]
     if not found:
         return None
+    if reading.kind == "angle" and kind in OTHER_SCALE:  # degrees of neither scale: both are kept
+        found += [type(value)(value.value, OTHER_SCALE[kind], text) for value in found]
     return Fit(found[0], reading.sure, tuple(found[1:]))
 
 
-def _as(value: Quantity, kind: type, text: str) -> Quantity | None:
+def _as(value: Any, kind: type, text: str) -> Any:
     """A quantity as one of another dimension where the trade says one for the other."""
     if type(value) is kind:
         return value.said(text)
+    if kind is Measure:
+        return Measure(value.said(text))
     if kind is Pitch and isinstance(value, Angle):
         return Pitch(value.value, "deg", text)
     if kind is Temperature and isinstance(value, Angle):

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 from itertools import islice
 from typing import Any
 
@@ -14,10 +15,12 @@ from intents.chart import Chart, Hit
 from intents.fitting import KINDS, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
-from solvers.quantities import Quantity
+from solvers.quantities import Count, Length, Quantity
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
+LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
+SURE_UNIT = 0.9  # a length this sure was said with its unit
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
@@ -62,7 +65,9 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
     for name, at, fixed in hit.island.captures:
         if at < 0 or at not in found:
             if fixed and name in by_name:
-                placed.givens[name] = Heard(fixed, *_span(chart, hit.start, hit.end))
+                span = _span(chart, hit.start, hit.end)
+                value = Count(Fraction(fixed), "count", span[2]) if by_name[name].kind is Count else fixed
+                placed.givens[name] = Heard(value, *span)
             continue
         reading = found[at]
         names = [part.strip() for part in name.split(",")]
@@ -85,17 +90,40 @@ def _give(chart: Chart, by_name: dict[str, Parameter], name: str, reading: Readi
 def _heard(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bool) -> Heard | None:
     if parameter is None:
         return None
+    reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
     fitted = fit(reading, parameter, text, cued)
     if fitted is None:
         return None
+    if reading.kind == "number" and isinstance(fitted.value, Length) and _metric(chart):
+        value = fitted.value.value
+        likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
+        others = () if likely == "mm" else (Length(value, other, text),)
+        return Heard(Length(value, likely, text), *_span(chart, reading.start, reading.end), fitted.sure, others)
     return Heard(fitted.value, *_span(chart, reading.start, reading.end), fitted.sure, fitted.others)
+
+
+def _with_sign(chart: Chart, reading: Reading) -> Reading:
+    """The reading with the minus before it, where there is one: an island must not drop a sign."""
+    if reading.start == 0 or not isinstance(reading.value, Quantity):
+        return reading
+    for signed in chart.readings[reading.start - 1]:
+        same = signed.kind == reading.kind and signed.end == reading.end and isinstance(signed.value, Quantity)
+        if same and signed.value.value == -reading.value.value:
+            return signed
+    return reading
+
+
+def _metric(chart: Chart) -> bool:
+    """Whether every length said with a unit is metric, and there is one: then a number said with none is too."""
+    units = {r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT}
+    return bool(units) and units <= {"mm", "cm", "m"}
 
 
 def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:
     """Quantities outside all islands go to the parameters that are still open, by dimension and in order."""
     open_ = [p for p in parameters if p.name not in placed.givens]
-    takers = [p for p in open_ if p.required or p.default is None or wanted == ANYTHING]
+    takers = [p for p in open_ if (p.required or p.default is None or wanted == ANYTHING) and not p.slot.cued]
     asked_for = [p for p in open_ if p.name == wanted]
     takers = asked_for + [p for p in takers if p.name != wanted]
     left = _left(chart, takers, placed)

@@ -26,6 +26,7 @@ class Slot:
     plain: Limit | None = None  # bare numbers over this many take the second of `bare`
     doubt: tuple[Limit, Limit] | None = None  # bare numbers in this range could be either unit: ask
     name: str = ""  # what it is called on the page; "" takes the parameter's own name
+    cued: bool = False  # taken only where the words beside it tell its role, never as what is left over
     kept: str = ""  # the name it is remembered under for the job; "" never takes it from the job
 
 

@@ -26,7 +26,7 @@ def dew_point(
     work: Working,
     temperature: Annotated[Temperature, Slot(ASK_TEMPERATURE, name="temperature")],
     humidity: Annotated[Percent, Slot("What is the relative humidity, in percent?", above=0, most=100)],
-    surface: Annotated[Temperature | None, Slot("What is the surface's temperature?", name="surface temperature")] = None,
+    surface: Annotated[Temperature | None, Slot("What is the surface's temperature?", name="surface temperature", cued=True)] = None,
 ) -> None:
     """Dew point of air, on the scale of its temperature; below freezing it is the frost point, over ice.
 

@@ -36,8 +36,8 @@ def thermal_movement(
     material: MaterialOf,
     length: PieceLength,
     change: Annotated[TemperatureChange | None, Slot("What temperature change?", name="temperature change")] = None,
-    start: Annotated[Temperature | None, Slot("What temperature does it start from?", name="temperature before")] = None,
-    end: Annotated[Temperature | None, Slot("What temperature does it go to?", name="temperature after")] = None,
+    start: Annotated[Temperature | None, Slot("What temperature does it start from?", name="temperature before", cued=True)] = None,
+    end: Annotated[Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True)] = None,
     swing: Annotated[Swing | None, Slot("Is it warming or cooling?")] = None,
 ) -> None:
     """Change of length with temperature, inches: positive for growth, negative for shrinkage.
@@ -97,10 +97,10 @@ def end_gap(
     material: MaterialOf,
     length: PieceLength,
     now: Annotated[Temperature, Slot("What is the temperature now?", name="temperature now")],
-    hottest: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="hottest")] = None,
-    coldest: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="coldest")] = None,
-    extreme: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="one end of the year")] = None,
-    opposite: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year")] = None,
+    hottest: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True)] = None,
+    coldest: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="coldest", cued=True)] = None,
+    extreme: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True)] = None,
+    opposite: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True)] = None,
 ) -> None:
     """Gap to leave now at the end of a length, inches: the whole growth still to come, at one joint.
 

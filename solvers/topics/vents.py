@@ -39,9 +39,9 @@ def vent_opening(
     share: Annotated[Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen")] = None,
     length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), above=0)] = None,
     screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
-    top_gap: Annotated[Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top")] = None,
+    top_gap: Annotated[Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True)] = None,
     top_share: Annotated[Percent | None, Slot("How open is the screen at the top, in percent?", above=0, most=100,
-                                              name="open share at the top")] = None,
+                                              name="open share at the top", cued=True)] = None,
 ) -> None:  # fmt: skip
     """Free area of a wall's vent slot through its bug screen: in² in all, or in² per foot when no length is said.
 

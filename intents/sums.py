@@ -1,0 +1,355 @@
+"""Sums in what was said or typed: "12'6 3/8 + 3'4 1/2", "a third of eight foot one", "take three eighths off".
+
+A sum is a run of lengths, numbers, brackets and operations. In signs × and ÷ go before + and −; in words it is worked as
+spoken, left to right, but "two times three and a half inches" and "half of" hold together. Where the two orders differ the
+sum says which was taken and carries the other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from intents.reading import Reading
+from intents.tokens import Token
+from solvers.quantities import Length, Number
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, leaves
+
+# Operations as words, the longest first where one begins another; those in SIGNS are typed signs.
+OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
+    (("plus", "another"), PLUS), (("and", "another"), PLUS), (("and", "then", "add"), PLUS), (("added", "to"), PLUS),
+    (("together", "with"), PLUS), (("plus",), PLUS), (("+",), PLUS), (("add",), PLUS), (("and", "add"), PLUS),
+    (("minus", "another"), MINUS), (("take", "away"), MINUS), (("minus",), MINUS), (("less",), MINUS), (("-",), MINUS),
+    (("subtract",), MINUS), (("times",), TIMES), (("×",), TIMES), (("multiplied", "by"), TIMES), (("divided", "by"), DIVIDED),
+    (("÷",), DIVIDED), (("/",), DIVIDED), (("split", "by"), DIVIDED), (("over",), DIVIDED),
+)  # fmt: skip
+SIGNS = frozenset("+-×÷/")
+LEADING = {PLUS, TIMES, DIVIDED}  # "minus 4" at the start is a number below zero
+TAKE = frozenset(("take", "subtract", "deduct", "knock"))
+DIVIDE = frozenset(("divide", "divvy", "split"))
+OFF = (("away", "from"), ("off", "of"), ("out", "of"), ("off",), ("from",))
+TOGETHER = (
+    ("together",), ("added", "together"), ("combined",), ("altogether",), ("in", "total"), ("all", "together"), ("put", "together"),
+    ("added", "up"), ("in", "all"),
+)  # fmt: skip
+FACTORS = {"twice": 2, "double": 2, "triple": 3}
+HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
+SKIPPED = frozenset(("the", "another", "and", "ok", "then", "so", "now", "that", "it", "to"))  # before a part, or a running total
+AS_SPOKEN = "as spoken, left to right"
+SIGNS_FIRST = "× and ÷ before + and −"
+LEAST_SURE = 0.3
+MOST_OPERATIONS = 60
+MOST_DEPTH = 12
+_TELLS = (
+    {words[0] for words, _ in OPERATIONS} | TAKE | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)} | set(FACTORS)
+    | {"of", "multiply", "difference"}
+)  # fmt: skip  # without one of these nothing is a sum
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A part and where it ends."""
+
+    part: Part
+    end: int
+
+
+def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
+    """Readings of kind sum, none inside another. Feet and inches with a free dash between may be a difference: both ways."""
+    if not any(token.text in _TELLS for token in tokens):
+        return
+    at = 0
+    while at < len(tokens):
+        found, split = (_Reader(tokens, chart, free).sum_at(at) for free in (False, True))
+        if split is None or not isinstance(split.part, Sum) or not _worth(split, at, len(tokens)):
+            at += 1
+            continue
+        also: tuple[Sum, ...] = ()
+        value: Sum = split.part
+        if found is not None and found.part != split.part:
+            joined = found.part if isinstance(found.part, Sum) else replace(split.part, operation=PLUS)
+            value, also = value.said(str(value)), (joined.said(str(joined) if joined is found.part else str(found.part.text)),)
+        yield Reading("sum", at, split.end, value, 1.0, also)  # type: ignore[arg-type]
+        at = split.end
+
+
+def _worth(found: Found, start: int, length: int) -> bool:
+    """Bare numbers with × between are sizes, unless nothing else was said."""
+    assert isinstance(found.part, Sum)
+    parts = leaves(found.part)
+    sizes = found.part.operation == TIMES and all(isinstance(part, Number) and part.value >= 1 for part in parts)
+    return not sizes or len(parts) < 2 or (start == 0 and found.end == length)
+
+
+class _Reader:
+    """Reads sums; `free` takes a dash with spaces round it as minus, where otherwise it may join feet and inches."""
+
+    def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
+        self.tokens, self.chart, self.free = tokens, chart, free
+        self.words = [token.text for token in tokens] + [""] * 4
+        self.depth = 0
+
+    def sum_at(self, i: int) -> Found | None:
+        """The sum that starts at token i, if one does."""
+        return self._verb(i) or self._leading(i) or self._series(i) or self._chain(i)
+
+    # ── shapes ──
+
+    def _verb(self, i: int) -> Found | None:
+        """add A to B, take A off B, divide A by B, the difference between A and B."""
+        word = self.words[i]
+        if word in TAKE:
+            return self._take(i + 1)
+        if word == "add":
+            return self._add(i + 1)
+        if word in DIVIDE or word == "multiply":
+            first = self._chain(i + 1)
+            if first and self.words[first.end] == "by" and (second := self._part(first.end + 1)):
+                return Found(Sum(DIVIDED if word in DIVIDE else TIMES, first.part, second.part), second.end)
+        if word == "difference" and self.words[i + 1] in ("between", "of"):
+            return self._difference(i + 2)
+        if word in ("sum", "total") and self.words[i + 1] == "of":
+            return self._all_of(i + 2)
+        return None
+
+    def _take(self, i: int) -> Found | None:
+        first = self._part(i)
+        joint = self._one_of(OFF, first.end) if first else 0
+        if first is None or not joint:
+            return None
+        second = self._chain(self._past(joint))
+        if second:
+            return Found(Sum(MINUS, second.part, first.part), second.end)
+        return Found(Sum(MINUS, None, first.part), joint)
+
+    def _add(self, i: int) -> Found | None:
+        i = self._past(i + (self.words[i] in ("up", "together")))
+        first = self._part(i)
+        if first is None:
+            return None
+        if self.words[first.end] in ("to", "onto", "on"):
+            start = self._past(first.end + 1)
+            second = self._chain(start)
+            return Found(Sum(PLUS, second.part, first.part), second.end) if second else Found(Sum(PLUS, None, first.part), first.end)
+        return self._all_of(i) or Found(Sum(PLUS, None, first.part), first.end)
+
+    def _all_of(self, i: int) -> Found | None:
+        """A and B; A, B and C."""
+        first = self._part(self._past(i))
+        if first is None:
+            return None
+        total, end = first.part, first.end
+        while self.words[end] in ("and", ",", "&") and (after := self._part(self._past(end + 1))):
+            total, end = Sum(PLUS, total, after.part), after.end
+        return Found(total, end) if isinstance(total, Sum) else None
+
+    def _difference(self, i: int) -> Found | None:
+        first = self._part(self._past(i))
+        if first is None or self.words[first.end] not in ("and", "to"):
+            return None
+        second = self._part(self._past(first.end + 1))
+        if second is None:
+            return None
+        less = _size(first.part) < _size(second.part)
+        parts = (second.part, first.part) if less else (first.part, second.part)
+        return Found(Sum(MINUS, *parts), second.end)
+
+    def _leading(self, i: int) -> Found | None:
+        """plus another 4 3/8: more of a running total; its first part was not said here."""
+        if any(word not in SKIPPED for word in self.words[:i]):
+            return None
+        operation = self._operation(i)
+        if operation is None or operation[0] not in LEADING and self.words[i] not in ("less", "take"):
+            return None
+        after = self._part(self._past(operation[1]))
+        if after is None:
+            return None
+        return self._more(Found(Sum(operation[0], None, after.part), after.end))
+
+    def _series(self, i: int) -> Found | None:
+        """A and B together."""
+        found = self._all_of(i) if self.chart[i] else None
+        end = self._one_of(TOGETHER, found.end) if found else 0
+        return Found(found.part, end) if found and end else None
+
+    # ── a chain of operations ──
+
+    def _chain(self, i: int) -> Found | None:
+        """Parts with operations between, folded in their order; the last part may be missing."""
+        first = self._part(i)
+        return self._more(first) if first else None
+
+    def _more(self, first: Found) -> Found:
+        parts: list[Part | None] = [first.part]
+        operations: list[str] = []
+        signs = True
+        end = first.end
+        while len(operations) < MOST_OPERATIONS:
+            halved = self._one_of(HALVED, end)
+            if halved:
+                parts, operations, end = [*parts, Number(Fraction(2), "none")], [*operations, DIVIDED], halved
+                signs = False
+                continue
+            operation = self._operation(end)
+            if operation is None:
+                break
+            after = self._part(self._past(operation[1]))
+            if after is None and (operation[1] < len(self.tokens) or self.words[end] in SIGNS - {"+"}):
+                break
+            signs = signs and self.words[end] in SIGNS
+            operations.append(operation[0])
+            parts.append(after.part if after else None)
+            end = after.end if after else operation[1]
+            if after is None:
+                break
+        return Found(_folded(parts, operations, signs), end)
+
+    def _operation(self, i: int) -> tuple[str, int] | None:
+        """The operation at i and where it ends."""
+        for words, operation in OPERATIONS:
+            if tuple(self.words[i : i + len(words)]) == words and self._means_it(i, words[0]):
+                return operation, i + len(words)
+        return None
+
+    def _means_it(self, i: int, word: str) -> bool:
+        """A tight hyphen joins feet and inches, a bare slash makes a fraction, "over" is often a place."""
+        if word == "-":
+            joined = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end == self.tokens[i].start
+            return not (joined and self.tokens[i].end == self.tokens[i + 1].start) or self.words[i - 1] == ")"
+        if word == "/":
+            return i > 0 and not self.words[i - 1][-1].isdigit()
+        return word != "over"
+
+    # ── parts ──
+
+    def _part(self, i: int) -> Found | None:
+        """A length, a number, a bracket, or half of one of these."""
+        if i >= len(self.tokens) or self.depth > MOST_DEPTH:
+            return None
+        self.depth += 1
+        found = self._bracket(i) or self._share(i) or self._value(i)
+        self.depth -= 1
+        return found
+
+    def _bracket(self, i: int) -> Found | None:
+        if self.words[i] not in ("(", "["):
+            return None
+        inside = self._chain(i + 1)
+        if inside is None or self.words[inside.end] not in (")", "]"):
+            return None
+        return Found(inside.part, inside.end + 1)
+
+    def _share(self, i: int) -> Found | None:
+        """half of A, a third of A, three quarters of A, twice A."""
+        if self.words[i] in FACTORS:
+            whole = self._part(self._past(i + 1))
+            return Found(Sum(TIMES, Number(Fraction(FACTORS[self.words[i]]), "none"), whole.part), whole.end) if whole else None
+        for reading in self.chart[i]:
+            share = reading.value.value if isinstance(reading.value, Number) else Fraction(1)
+            joint = self.words[reading.end] == "of" if reading.end < len(self.tokens) else False
+            if reading.kind != "number" or not 0 < share < 1 or not joint:
+                continue
+            whole = self._part(self._past(reading.end + 1))
+            if whole is None or self._longest(i) >= whole.end:
+                continue
+            if share.numerator == 1:
+                return Found(Sum(DIVIDED, whole.part, Number(Fraction(share.denominator), "none")), whole.end)
+            return Found(Sum(TIMES, Number(share, "ratio"), whole.part), whole.end)
+        return None
+
+    def _longest(self, i: int) -> int:
+        """Where the longest length at i ends."""
+        return max((r.end for r in self.chart[i] if r.kind == "length" and r.sure >= LEAST_SURE), default=0)
+
+    def _value(self, i: int) -> Found | None:
+        """The number or length at i: the longest that an operation or nothing follows, else the longest."""
+        readings = [r for r in self.chart[i] if r.kind in ("length", "number") and r.sure >= LEAST_SURE]
+        if self.free:
+            readings = [r for r in readings if not self._dashed(r)]
+        if not readings:
+            return None
+        readings.sort(key=lambda r: (-r.end, r.kind != "length", -r.sure))
+        best = next((r for r in readings if self._ends_well(r.end) and r.sure >= 0.5), None) or readings[0]
+        said = " ".join(self.words[best.start : best.end])
+        value = best.value
+        assert isinstance(value, Length | Number)
+        return Found(value.said(_tidy(said)), best.end)
+
+    def _dashed(self, reading: Reading) -> bool:
+        """Whether a dash with spaces round it stands inside."""
+        return any(self.words[at] == "-" and self._means_it(at, "-") for at in range(reading.start + 1, reading.end))
+
+    def _ends_well(self, end: int) -> bool:
+        return end >= len(self.tokens) or self._operation(end) is not None or self.words[end] in (")", "]", "?")
+
+    # ── words ──
+
+    def _past(self, i: int) -> int:
+        while self.words[i] in SKIPPED and not self.chart[i]:
+            i += 1
+        return i
+
+    def _one_of(self, choices: tuple[tuple[str, ...], ...], i: int) -> int:
+        """Where the one of `choices` at i ends, or 0."""
+        ends = [i + len(words) for words in choices if tuple(self.words[i : i + len(words)]) == words]
+        return max(ends, default=0)
+
+
+def _folded(parts: list[Part | None], operations: list[str], signs: bool) -> Part:
+    """One tree of a chain, with the other order beside it where the two differ."""
+    if not operations:
+        assert parts[0] is not None
+        return parts[0]
+    first, spoken = _products_first(parts, operations), _left_to_right(parts, operations)
+    assert isinstance(first, Sum) and isinstance(spoken, Sum)
+    if first == spoken:
+        return first
+    taken, other, rule = (first, spoken, SIGNS_FIRST) if signs else (spoken, first, AS_SPOKEN)
+    return Sum(taken.operation, taken.left, taken.right, "", rule, other)
+
+
+def _products_first(parts: list[Part | None], operations: list[str]) -> Part | None:
+    """× and ÷ before + and −."""
+    terms: list[Part | None] = [parts[0]]
+    sums_: list[str] = []
+    for operation, part in zip(operations, parts[1:], strict=True):
+        if operation in (TIMES, DIVIDED):
+            terms[-1] = Sum(operation, terms[-1], part)
+        else:
+            sums_.append(operation)
+            terms.append(part)
+    return _fold(terms, sums_)
+
+
+def _left_to_right(parts: list[Part | None], operations: list[str]) -> Part | None:
+    """As spoken; a plain number times a length is one thing said together."""
+    terms: list[Part | None] = [parts[0]]
+    kept: list[str] = []
+    for operation, part in zip(operations, parts[1:], strict=True):
+        together = operation == TIMES and kept and isinstance(terms[-1], Number) and isinstance(part, Length)
+        if together:
+            terms[-1] = Sum(operation, terms[-1], part)
+        else:
+            kept.append(operation)
+            terms.append(part)
+    return _fold(terms, kept)
+
+
+def _fold(terms: list[Part | None], operations: list[str]) -> Part | None:
+    total = terms[0]
+    for operation, part in zip(operations, terms[1:], strict=True):
+        total = Sum(operation, total, part)
+    return total
+
+
+def _size(part: Part) -> Fraction:
+    """A plain part in inches, to tell the larger of two; sums count as nothing."""
+    if isinstance(part, Sum):
+        return Fraction(0)
+    return part.to("in").value if isinstance(part, Length) else part.value
+
+
+def _tidy(said: str) -> str:
+    """Tokens as a person writes them: 3 / 8 is 3/8."""
+    return said.replace(" / ", "/").replace(" '", "'").replace(' "', '"')

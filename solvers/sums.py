@@ -1,0 +1,119 @@
+"""A sum as said or typed: a small tree of lengths, numbers and the operations between them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
+
+from solvers.printing import SIGNS, decimal
+from solvers.quantities import Length, Number, Quantity
+
+PLUS, MINUS, TIMES, DIVIDED = "+", "−", "×", "÷"
+
+
+@dataclass(frozen=True, slots=True)
+class Sum:
+    """One operation on two parts; a part that is None was not said.
+
+    `rule` says in words which order was taken where another was possible; `other` is the sum in that other order.
+    """
+
+    operation: str
+    left: Part | None
+    right: Part | None
+    text: str = ""
+    rule: str = ""
+    other: Sum | None = field(default=None, compare=False)
+
+    def said(self, text: str) -> Sum:
+        """The same sum, remembering the words it was said in, unless it already says which of two it is."""
+        return self if self.text else replace(self, text=text)
+
+    def __str__(self) -> str:
+        return self.text or f"{shown(self.left)} {self.operation} {shown(self.right)}"
+
+
+Part = Sum | Length | Number
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """Any quantity with a unit, to be turned into another."""
+
+    quantity: Quantity
+
+    def __str__(self) -> str:
+        return shown(self.quantity)
+
+
+def shown(part: Sum | Quantity | None) -> str:
+    """A part as a person reads it."""
+    if part is None:
+        return "?"
+    if isinstance(part, Sum):
+        return f"({part})"
+    return part.text or decimal(part.value, 6) + SIGNS.get(part.unit, "")
+
+
+def leaves(part: Part | None) -> list[Length | Number]:
+    """The lengths and numbers of a sum, in the order said."""
+    if part is None:
+        return []
+    return [*leaves(part.left), *leaves(part.right)] if isinstance(part, Sum) else [part]
+
+
+def filled_in(part: Part | None, missing: Length | None) -> Part | None:
+    """The sum with the part that was not said put in."""
+    if part is None:
+        return missing
+    if not isinstance(part, Sum):
+        return part
+    return replace(part, left=filled_in(part.left, missing), right=filled_in(part.right, missing))
+
+
+def with_units(part: Part, unit: str | None) -> Part:
+    """Bare numbers that are added, or divided, made lengths; `unit` is what a number with none is taken as.
+
+    A number that multiplies, or divides, stays a number.
+    """
+    if isinstance(part, Sum):
+        assert part.left is not None and part.right is not None
+        left, right = with_units(part.left, unit), with_units(part.right, unit)
+        if part.operation in (PLUS, MINUS) and is_length(left) != is_length(right):
+            left, right = _length(left, unit), _length(right, unit)
+        return replace(part, left=left, right=right)
+    return part
+
+
+def _length(part: Part, unit: str | None) -> Part:
+    if isinstance(part, Number) and unit:
+        return Length(part.value, unit, part.text)
+    if isinstance(part, Sum) and not is_length(part):
+        assert part.left is not None and part.right is not None
+        keep = part.right if part.operation in (TIMES, DIVIDED) else _length(part.right, unit)
+        return replace(part, left=_length(part.left, unit), right=keep)
+    return part
+
+
+def is_length(part: Part) -> bool:
+    """Whether a part comes to a length."""
+    if isinstance(part, Sum):
+        assert part.left is not None and part.right is not None
+        left, right = is_length(part.left), is_length(part.right)
+        return left and not right if part.operation == DIVIDED else left or right
+    return isinstance(part, Length)
+
+
+def in_millimetres(part: Part) -> Fraction:
+    """The value reckoned apart, lengths in millimetres. Raises ZeroDivisionError."""
+    if isinstance(part, Length):
+        return part.to("mm").value
+    if isinstance(part, Number):
+        return part.value
+    assert part.left is not None and part.right is not None
+    left, right = in_millimetres(part.left), in_millimetres(part.right)
+    if part.operation == PLUS:
+        return left + right
+    if part.operation == MINUS:
+        return left - right
+    return left * right if part.operation == TIMES else left / right

@@ -1,0 +1,236 @@
+"""Sums on the tape: feet, inches, fractions, decimals and metric in any mix, exactly."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Annotated
+
+from solvers.constants import MM_PER_INCH
+from solvers.errors import NeedMore
+from solvers.exact import Term, floor, fraction
+from solvers.printing import decimal
+from solvers.quantities import Length, Number
+from solvers.registry import topic
+from solvers.slots import Choice, Slot
+from solvers.sums import (
+    DIVIDED, MINUS, PLUS, TIMES, Part, Sum, filled_in, in_millimetres, is_length, leaves, shown, with_units,
+)  # fmt: skip
+from solvers.tape import millimetres, tape
+from solvers.working import Working
+
+MOST_PARTS = 60
+WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
+WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
+STRIP_CAUTION = "Cut the long one first, and measure again before the last cut."
+
+
+class BareUnit(Choice):
+    """What a number said without a unit is."""
+
+    INCHES = "inches"
+    FEET = "feet"
+    MILLIMETRES = "millimetres"
+
+
+UNITS = {BareUnit.INCHES: "in", BareUnit.FEET: "ft", BareUnit.MILLIMETRES: "mm"}
+
+
+@topic("tape arithmetic", "tape")
+def tape_arithmetic(
+    work: Working,
+    sum: Annotated[Sum, Slot("What sum? Like 12 foot 6 plus 3 foot 4 and a half.")],
+    other: Annotated[Length | None, Slot("What is the other length?", bare=("in",), kept="running total", name="other part")] = None,
+    bare: Annotated[BareUnit | None, Slot("Feet or inches?", name="numbers without a unit")] = None,
+) -> None:  # fmt: skip
+    """Exact length of a sum of feet, inches, fractions, decimals and metric, read on the tape and in millimetres.
+
+    Signs typed: × and ÷ before + and −; spoken: as spoken, left to right. Refuses dividing by zero and a length times a
+    length. Dividing gives the remainder too. Source: arithmetic, exact.
+    """
+    whole = _whole(work, sum, other, bare)
+    steps = _Steps(work)
+    total = steps.work_out(whole)
+    if sum.rule:
+        work.also_word("order", sum.rule)
+        _other_order(work, sum, other, bare)
+    if total.unit == "in":
+        work.answer("length", total)
+        _readings(work, total)
+        check = work.term("in millimetres", in_millimetres(whole), "mm") / MM_PER_INCH
+    else:
+        work.answer("result", total)
+        check = work.term("worked in millimetres", in_millimetres(whole), "none")
+    work.check("worked again in millimetres", check, "=", total)
+    if sum.operation == DIVIDED:
+        _remainder(work, steps)
+    work.said = _spoken(work, total, sum.rule)
+    _strip(work, whole, total)
+
+
+def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -> Part:
+    """The sum with nothing left out: the other part put in, bare numbers given their unit."""
+    missing = None if other is None else Length(fraction(other.value), other.unit)
+    if missing is None and len(leaves(sum)) < _places(sum):
+        raise NeedMore("other", _ask_other(sum))
+    whole = filled_in(sum, missing)
+    assert isinstance(whole, Sum)
+    work.refuse_when(len(leaves(whole)) > MOST_PARTS, f"that sum has over {MOST_PARTS} parts: ask it in pieces")
+    said = [leaf for leaf in leaves(whole) if isinstance(leaf, Length)]
+    numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
+    if not said:
+        return _fractions_are_inches(whole)
+    unit = UNITS[bare] if bare else _bare_unit(said)
+    turned = with_units(whole, unit or "in")
+    if unit is None and turned != whole and numbers:
+        raise NeedMore("bare", f"Is the {shown(numbers[0])} feet or inches?")
+    return turned
+
+
+def _places(part: Part | None) -> int:
+    return _places(part.left) + _places(part.right) if isinstance(part, Sum) else 1
+
+
+def _ask_other(sum: Sum) -> str:
+    if sum.right is None:
+        return f"{shown(sum.left)} {WORDS[sum.operation]} what?"
+    what = shown(sum.right)
+    asks = {PLUS: f"Add {what} to what?", MINUS: f"Take {what} off what?", TIMES: f"What times {what}?"}
+    return asks.get(sum.operation, f"Divide what by {what}?")
+
+
+def _bare_unit(said: list[Length]) -> str | None:
+    """The unit that numbers beside these lengths are in: theirs in metric; inches, but doubtful after whole feet."""
+    units = {length.unit for length in said}
+    if units <= {"mm", "cm", "m"}:
+        return said[0].unit if len(units) == 1 else None
+    if units == {"ft"} and all(length.value.denominator == 1 for length in said):
+        return None
+    return "in"
+
+
+def _fractions_are_inches(part: Part) -> Part:
+    """Nobody said a unit: tape fractions are inches, whole numbers alone stay numbers."""
+    if not any(leaf.value.denominator > 1 and leaf.unit == "none" for leaf in leaves(part)):
+        return part
+    return with_units(_inches(part), "in")
+
+
+def _inches(part: Part) -> Part:
+    if isinstance(part, Sum):
+        assert part.left is not None and part.right is not None
+        return Sum(part.operation, _inches(part.left), _inches(part.right), part.text, part.rule, part.other)
+    if part.unit == "none" and part.value.denominator > 1:
+        return Length(part.value, "in", part.text)
+    return part
+
+
+@dataclass(slots=True)
+class _Steps:
+    """Works a sum, one operation a step."""
+
+    work: Working
+    count: int = 0
+    last: tuple[Term, Term] | None = None  # the two sides of the last operation
+
+    def work_out(self, part: Part) -> Term:
+        if not isinstance(part, Sum):
+            return self._leaf(part)
+        assert part.left is not None and part.right is not None
+        left, right = self.work_out(part.left), self.work_out(part.right)
+        unit = self._unit(part, left, right)
+        self.last = left, right
+        self.count += 1
+        expression = {
+            PLUS: lambda: left + right, MINUS: lambda: left - right,
+            TIMES: lambda: left * right, DIVIDED: lambda: left / right,
+        }[part.operation]()  # fmt: skip
+        why = f"{WHY[part.operation]}: {WORDS[part.operation]} {shown(part.right) if not isinstance(part.right, Sum) else right.name}"
+        return self.work.step(f"total {self.count}", expression, why, unit)
+
+    def _leaf(self, leaf: Length | Number) -> Term:
+        if isinstance(leaf, Length):
+            inches = leaf.to("in").value
+            name = leaf.text or tape(inches, 64, feet=True) if (inches * 64).denominator == 1 else f"{decimal(inches, 6)} in"
+            return self.work.term(name.replace("/", "⁄").replace("-", " "), inches, "in")  # a slash would read as divided by
+        return self.work.term(decimal(leaf.value, 6), leaf.value, "none")
+
+    def _unit(self, part: Sum, left: Term, right: Term) -> str:
+        """The unit of a result; declines what has no meaning on a tape."""
+        work, units = self.work, (left.unit, right.unit)
+        if part.operation == TIMES:
+            work.refuse_when(units == ("in", "in"), f"{left.name} times {right.name} is an area, not a length: "
+                             "ask for the area of a wall, or say one of them as a plain number")  # fmt: skip
+            return "in" if "in" in units else "none"
+        if part.operation == DIVIDED:
+            work.refuse_when(right.value == 0, f"{left.name} can't be divided by zero")
+            work.refuse_when(units == ("none", "in"), f"the number {left.name} can't be divided by a length, {right.name}: "
+                             "say its unit")  # fmt: skip
+            return "in" if units == ("in", "none") else "none"
+        return left.unit
+
+
+def _readings(work: Working, total: Term) -> None:
+    """The same length in decimal inches, in feet and inches, and in millimetres."""
+    value = fraction(total.value)
+    work.also("in millimetres", total * MM_PER_INCH, "mm")
+    work.also_word("on the tape", tape(value, work.tape_step.denominator))
+    work.also_word("in feet and inches", tape(value, work.tape_step.denominator, feet=True))
+    work.also_word("in decimal inches", f"{decimal(value, 4)} in")
+    work.also_word("in whole millimetres", millimetres(value))
+
+
+def _remainder(work: Working, steps: _Steps) -> None:
+    """What is left over after dividing: to the tape mark, or whole times."""
+    assert steps.last
+    left, right = steps.last
+    if (left.unit, right.unit) == ("in", "in"):
+        times = work.step("whole times", floor(left / right), "how many whole ones it holds", unit="count")
+        rest = work.step("left over", left - times * right, "what remains", unit="in")
+        work.also("whole times", times)
+        work.also("left over", rest)
+        work.check("whole ones and the rest make it up again", times * right + rest, "=", left)
+    elif left.unit == "in" and right.value > 0 and right.value.denominator == 1:
+        step = work.term("a tape mark", work.tape_step, "in")
+        each = work.step("each, to the mark below", floor(left / right / step) * step, "so that none comes out long", unit="in")
+        rest = work.step("left over", left - right * each, "what remains after that many", unit="in")
+        work.also("each, down to the tape mark", each)
+        work.also("left over at that mark", rest)
+        work.check("that many and the rest make it up again", right * each + rest, "=", left)
+
+
+def _other_order(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -> None:
+    """What the same words come to in the other order, so that nobody is misled by the one taken."""
+    if sum.other is None:
+        return
+    whole = _whole(work, sum.other, other, bare)
+    value = in_millimetres(whole)
+    if is_length(whole):
+        work.also("in the other order", work.term("other order", value / MM_PER_INCH.value, "in"))
+    else:
+        work.also("in the other order", work.term("other order", value, "none"))
+
+
+def _spoken(work: Working, total: Term, rule: str) -> str:
+    text = work.text(total) if total.unit == "in" else decimal(total.value, 4)
+    return f"{text}, {rule}" if rule else text
+
+
+def _strip(work: Working, whole: Part, total: Term) -> None:
+    """The lengths end to end, where all of them are added."""
+    parts = leaves(whole)
+    if total.unit != "in" or len(parts) > 12 or not _only_plus(whole) or any(part.value <= 0 for part in parts):
+        return
+    view = work.view("end to end", stretch=True)
+    at, full = 0.0, float(fraction(total.value))
+    for part in parts:
+        size = float(part.to("in").value)
+        view.polygon([(at, 0), (at + size, 0), (at + size, full / 20), (at, full / 20)])
+        view.label((at + size / 2, full / 40), shown(part))
+        at += size
+    view.dimension((0, 0), (at, 0), work.text(total), side=-1)
+    work.caution(STRIP_CAUTION)
+
+
+def _only_plus(part: Part | None) -> bool:
+    return part.operation == PLUS and _only_plus(part.left) and _only_plus(part.right) if isinstance(part, Sum) else True
