@@ -67,7 +67,7 @@ def _slope(work: Working, parameter: Parameter, pitch: Pitch | Angle) -> Slope:
         raise Refusal(f"a roof pitch can't be negative, and I read {said}: give the rise in 12, like 5 in 12")
     slot = parameter.slot
     if slot.above is not None and pitch.value <= slot.above:
-        raise Refusal(f"a pitch of {said} is flat, so there is no rake, peak or slope to work: give a pitch over 0 in 12")
+        raise Refusal(f"a pitch of {said} is flat, so there is no rake, peak or gable to work: give a pitch over 0 in 12")
     if pitch.unit == "deg":
         if pitch.value >= 76:
             raise Refusal(f"a roof of {said} is steeper than I can take: it must be under 76 degrees")

@@ -101,7 +101,7 @@ def _judge_answer(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
         if not any(close(line, value, unit, case.get("within")) for line in (*record["also"], answer)):
             return Verdict(case, record, "wrong", f"also lacks {value} {unit}")
     for mark, value in zip(record["marks"], case.get("marks", ()), strict=False):
-        if not close(mark, value, mark["unit"] if mark["unit"] == "in" else "in", None):
+        if not close(mark, value, mark["unit"], None):
             return Verdict(case, record, "wrong", f"mark {mark['value']}, not {value}")
     return Verdict(case, record, "right")
 

@@ -24,7 +24,7 @@ def arc(
     width: Annotated[Length, Slot("What is the width of the arc?", bare=("in",), above=0)],
     rise: Annotated[Length, Slot("What is the rise of the arc at the middle?", bare=("in",), above=0)] | None = None,
     radius: Annotated[Length, Slot("What is the radius of the arc?", bare=("in",), above=0)] | None = None,
-    every: Annotated[Length, Slot("How far apart are the marks?", bare=("in",), above=0, name="marks every")]
+    every: Annotated[Length, Slot("How far apart are the marks?", bare=("in",), above=0, cued=True, name="marks every")]
     | None = None,
 ) -> None:
     """Radius of an arc or round head from its width and rise, inches (or its rise, from the radius).

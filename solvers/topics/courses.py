@@ -29,7 +29,9 @@ def course_layout(
     work: Working,
     height: WallHeight,
     exposure: Exposure,
-    least: Annotated[Length, Slot("What is the least exposure?", bare=("in",), above=0, name="least exposure")]
+    least: Annotated[
+        Length, Slot("What is the least exposure?", bare=("in",), above=0, cued=True, name="least exposure")
+    ]
     | None = None,
     meant: Annotated[
         Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure is")

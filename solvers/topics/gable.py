@@ -19,10 +19,12 @@ from solvers.working import Working
 
 GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="width")]
 Stock = Annotated[
-    Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length", name="stock")
+    Length,
+    Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length", name="stock", cued=True),
 ]
 Studs = Annotated[
-    Length, Slot("How far apart are the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")
+    Length,
+    Slot("How far apart are the studs?", bare=("in",), above=0, cued=True, kept="stud spacing", name="stud spacing"),
 ]
 
 

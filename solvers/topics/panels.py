@@ -22,7 +22,9 @@ WallHigh = Annotated[Length, Slot("How high is the wall?", bare=("ft", "in"), pl
 Studs = Annotated[
     Length, Slot("What is the spacing of the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")
 ]
-Stock = Annotated[Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")]
+Stock = Annotated[
+    Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, cued=True, kept="stock length")
+]
 Board = Annotated[
     Length,
     Slot("How long is each board?", bare=("ft", "in"), plain=24, above=0, kept="board length", name="board length"),

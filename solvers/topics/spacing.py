@@ -34,7 +34,7 @@ def equal_spacing(
     length: Whole,
     width: PieceWidth,
     count: Annotated[Count, Slot("How many pieces?", least=1, most=2000, name="pieces")] | None = None,
-    gap: Annotated[Length, Slot("About what gap?", bare=("in",), above=0, name="gap wanted")] | None = None,
+    gap: Annotated[Length, Slot("About what gap?", bare=("in",), above=0, cued=True, name="gap wanted")] | None = None,
     ends: Annotated[Ends, Slot("Is there a gap at both ends too?", name="gaps")] = Ends.BETWEEN,
 ) -> None:
     """The equal gap between pieces of one width in a length, inches, and where each piece starts.
