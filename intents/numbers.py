@@ -283,6 +283,8 @@ def _slashed(line: Line, i: int) -> list[Piece]:
     if not size or (words[i + 3] == "/" and words[i + 4] != "12"):
         return []
     value = Fraction(int(words[i]), size)
+    if value == 1 and size not in TAPE:  # 45/45 is two settings, never a fraction
+        return []
     if value > 1 and size in TAPE and len(words[i]) > 1:  # 71/2 is likely 7 1/2 with the space dropped
         return [Piece(i + 3, value, "fraction", 0.6, (int(words[i][:-1]) + Fraction(int(words[i][-1]), size),), True)]
     return [Piece(i + 3, value, "fraction", digits=True)]

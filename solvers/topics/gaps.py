@@ -17,12 +17,13 @@ from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.working import Working
 
-CutAt = Annotated[Angle, Slot("What was each piece cut at, in degrees?", least=0, below=90, name="saw setting")]
+CutAt = Annotated[Angle, Slot("What was each piece cut at, in degrees?", least=0, below=180, name="saw setting")]
 Other = Annotated[Angle, Slot("What was the other piece cut at?", least=0, below=90, name="other setting")]
 CutFor = Annotated[Angle, Slot("What corner was it cut for?", above=0, below=180, name="corner cut for")]
 Actual = Annotated[Angle, Slot("What is the corner really, in degrees?", above=0, below=180, name="corner")]
 Face = Annotated[Length, Slot("How wide is the face?", bare=("in",), above=0, name="face width")]
 SHOWS = Fraction(1, 32)  # in; common practice: a tighter joint closes under paint or a bead
+NAMED_BY_CORNER = 75  # degrees; common practice: "a 90 degree miter" is one for a corner of 90°, cut at 45°
 SEEN = 5.0  # degrees, the least error that is drawn
 HALF_DEGREE = Fraction(1, 2)  # degrees, what a saw's scale and a hand's reading are good for
 
@@ -63,6 +64,8 @@ def how_far_open(
 
 def _setting(work: Working, setting: Term | None, other: Term | None, cut_for: Term | None) -> Term:
     """The saw setting of each piece; of two different ones, their mean."""
+    if setting is not None and other is None and setting.value >= NAMED_BY_CORNER:
+        return work.step("s", (180 - setting) / 2, "no saw swings that far: a miter said so is named by its corner")
     if setting is not None and other is not None:
         return work.step("s", (setting + other) / 2, "the mean of the two settings")
     if setting is not None:
