@@ -16,7 +16,7 @@ from intents.tokens import Token, literal, tokenize
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
 MOST_SKIPS = 2  # filler words in a row inside one phrase
-LIGHT = frozenset("a an the of for to at on in with from by and or is it be as into per up so".split())
+LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
 
 
 class Hit(NamedTuple):

@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import Annotated
 
-from solvers.common import HEIGHT_CAUTION, Exposure, WallHeight
+from solvers.common import HEIGHT_CAUTION, Exposure
 from solvers.exact import Term, ceil, larger, nearest, to_nearest
 from solvers.quantities import Length
 from solvers.registry import topic
@@ -27,7 +27,9 @@ class Meant(Choice):
 @topic("course layout", "courses")
 def course_layout(
     work: Working,
-    height: WallHeight,
+    height: Annotated[
+        Length, Slot("What is the height to fill?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0)
+    ],
     exposure: Exposure,
     least: Annotated[
         Length, Slot("What is the least exposure?", bare=("in",), above=0, cued=True, name="least exposure")
