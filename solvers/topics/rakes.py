@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import Annotated
 
 from solvers.common import HEIGHT_CAUTION, RoofPitch
-from solvers.exact import Term, atan, cos, sin, sqrt, tan
+from solvers.exact import Term, acos, atan, cos, sin, sqrt, tan
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.roof import GableWidth, RunLength, rise_per_inch, theta_of
@@ -93,6 +93,12 @@ def hip_or_valley_length(work: Working, pitch: RoofPitch, run: RunLength) -> Non
     work.also("plumb cut of the hip", seat)
     work.also("run of the hip", level)
     work.also("rise", rise)
+    backing = work.step("backing", atan(rise / hip), "length of the hip and its rise, set on the square")
+    between = work.step("between", 180 - 2 * backing, "the two roofs lean away from the hip alike")
+    work.also("backing", backing)
+    work.also("angle between the roofs", between)
+    theta = theta_of(work, pitch)
+    work.check("the two roofs' normals, as vectors", acos(-(cos(theta) ** 2)), "=", between)
     work.check("run, run and rise are the edges of one box", sqrt(run**2 + run**2 + rise**2), "=", hip)
     work.check("a foot of run in the framing-square table", sqrt(2 * pitch.run**2 + pitch.rise**2), "=", foot)
     work.caution(HEIGHT_CAUTION)
