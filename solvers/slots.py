@@ -86,5 +86,17 @@ class Layer:
     what: str = "layer"
 
 
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """A length that is sold, and what one costs where that is said."""
+
+    length: Quantity
+    price: Quantity | None = None
+
+    def __str__(self) -> str:
+        at = f" at {self.price.text or self.price.value}" if self.price else ""
+        return f"{self.length.text or f'{self.length.value} {self.length.unit}'}{at}"
+
+
 class Choice(Enum):
     """Base of the enumerated parameters; a member's value is how it is said on the page."""
