@@ -21,7 +21,7 @@ def row_joints(
         stud = min(start + stock, right - spacing) // spacing * spacing
         while stud > start and stud in avoid:
             stud -= spacing
-        if stud <= start:
+        if stud < start + spacing:
             return None
         joints.append(stud)
         start = stud
