@@ -38,9 +38,8 @@ class Verdict:
     why: str = ""
 
 
-def load(aside: bool = False, families: Iterable[str] = ()) -> dict[str, list[dict[str, Any]]]:
+def load(folder: Path = QUESTIONS, families: Iterable[str] = ()) -> dict[str, list[dict[str, Any]]]:
     """The cases by family."""
-    folder = QUESTIONS / "aside" if aside else QUESTIONS
     wanted = set(families)
     return {
         path.stem: [json.loads(line) for line in path.read_text(encoding="utf-8").splitlines() if line.strip()]
@@ -55,9 +54,11 @@ def ask_all(cases: list[dict[str, Any]]) -> list[dict[str, Any]]:
     with tempfile.TemporaryDirectory() as home:
         done = subprocess.run(
             [sys.executable, "-m", "assistant", "ask", "--json", "-"],
-            input=text.encode("utf-8"), capture_output=True, check=True, cwd=QUESTIONS.parent.parent,
+            input=text.encode("utf-8"), capture_output=True, check=False, cwd=QUESTIONS.parent.parent,
             env={**environ, "LATHMARK_HOME": home},
         )  # fmt: skip
+    if done.returncode:
+        raise RuntimeError(done.stderr.decode("utf-8", errors="replace")[-3000:])
     records = [json.loads(line) for line in done.stdout.decode("utf-8").splitlines()]
     last, at = [], -1
     for case in cases:
@@ -117,9 +118,9 @@ def close(line: dict[str, Any], value: float, unit: str, within: float | None) -
     return bool(abs(got - want) <= (within * theirs[1] if within else RELATIVE * max(1.0, abs(want))))
 
 
-def run(aside: bool = False, families: Iterable[str] = ()) -> dict[str, list[Verdict]]:
+def run(folder: Path = QUESTIONS, families: Iterable[str] = ()) -> dict[str, list[Verdict]]:
     """All verdicts by family."""
-    sets = load(aside, families)
+    sets = load(folder, families)
     everything = [case for cases in sets.values() for case in cases]
     records = iter(ask_all(everything))
     return {family: [judge(case, next(records)) for case in cases] for family, cases in sets.items()}
@@ -128,10 +129,12 @@ def run(aside: bool = False, families: Iterable[str] = ()) -> dict[str, list[Ver
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--aside", action="store_true", help="the sets kept aside")
+    parser.add_argument("--folder", type=Path, help="another folder of question sets")
     parser.add_argument("--quiet", action="store_true", help="figures only")
     parser.add_argument("family", nargs="*")
     choices = parser.parse_args()
-    verdicts = run(choices.aside, choices.family)
+    folder = choices.folder or (QUESTIONS / "aside" if choices.aside else QUESTIONS)
+    verdicts = run(folder, choices.family)
     if not choices.quiet:
         for family, found in verdicts.items():
             for verdict in found:
