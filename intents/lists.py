@@ -8,12 +8,13 @@ from intents.listed import Listing
 from intents.listed_lengths import layers, lengths
 from intents.listed_openings import openings
 from intents.listed_pieces import pieces
+from intents.listed_stocks import nothings, stocks
 from intents.reading import Reading
 from intents.tokens import Token
 
 
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
-    """Readings of kind pieces, openings, layers and lengths, composed of the chart's."""
+    """Readings of kind pieces, openings, layers, lengths and stocks, composed of the chart's; and noughts said as "no"."""
     listing = Listing(tokens, chart)
-    for read in (pieces, openings, layers, lengths):
+    for read in (pieces, openings, layers, lengths, stocks, nothings):
         yield from read(listing)

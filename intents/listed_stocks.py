@@ -1,0 +1,65 @@
+"""Lengths that stock is sold in: "8, 12 and 16 foot stock", "12 footers at $14 and 16 footers at $20"; and "no kerf", "no waste"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.listed import Item, Listing, beginnings, chains, with_units
+from intents.reading import Reading
+from solvers.quantities import Length, Money, Percent
+from solvers.slots import Stock
+
+_NOUNS = frozenset(
+    "stock stick sticks board boards footer footers lengths length long ones trim siding cladding fascia sold".split()
+)
+_AT = frozenset(("at", "for", "@", ":", "cost", "costs", "are", "is"))
+_EACH = frozenset(("each", "apiece", "ea", "a", "stick", "piece"))
+_NOTHING = frozenset(("no", "without", "zero"))
+
+
+def stocks(listing: Listing) -> Iterator[Reading]:
+    """Two lengths of stock or more, or with prices; a plain list of lengths must be called stock at its end."""
+    for chain in chains(listing, lambda i: _item(listing, i), lambda before, item, separated: separated):
+        for part in beginnings(chain, least=2):
+            named = listing.words[part[-1].end - 1] in _NOUNS
+            if len(part) > 1 and (named or all(item.what for item in part)):
+                yield _reading(listing, part)
+
+
+def _item(listing: Listing, i: int) -> Item | None:
+    """A length, what it is called, and its price (kept in `what` as the place of the money reading)."""
+    for amount in listing.amounts(i):
+        end = listing.past(amount.end, _NOUNS, 2)
+        at = listing.past(end, _AT, 2)
+        money = next((r for r in listing.chart[at] if r.kind == "money"), None) if at < len(listing.chart) else None
+        if money is not None:
+            return Item(i, listing.past(money.end, _EACH, 2), (amount,), what=f"{at}")
+        return Item(i, end, (amount,))
+    return None
+
+
+def _reading(listing: Listing, items: list[Item]) -> Reading:
+    lengths, _ = with_units([item.sizes[0] for item in items], "ft")
+    if not any(item.sizes[0].unit for item in items):
+        lengths = [Length(length.value, "ft" if length.value <= 24 else "in") for length in lengths]
+    value = tuple(Stock(length, _price(listing, item)) for length, item in zip(lengths, items, strict=True))
+    return Reading("stocks", items[0].start, items[-1].end, value, 1.0)
+
+
+def _price(listing: Listing, item: Item) -> Money | None:
+    if not item.what:
+        return None
+    money = next(r.value for r in listing.chart[int(item.what)] if r.kind == "money")
+    assert isinstance(money, Money)
+    return money
+
+
+def nothings(listing: Listing) -> Iterator[Reading]:
+    """ "No" before kerf or waste is a nought of it."""
+    for i, word in enumerate(listing.words[: len(listing.tokens)]):
+        if word in _NOTHING:
+            if listing.words[i + 1] in ("kerf", "lap", "laps", "blade"):
+                yield Reading("length", i, i + 1, Length(Fraction(0), "in"))
+            elif listing.words[i + 1] in ("waste", "wastage", "extra", "spare"):
+                yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
