@@ -1,51 +1,34 @@
 """The conversation: each line of talk becomes one record; what was asked last, what is missing and what the job knows stay.
 
 It works a question in every way it could be meant. Where the ways agree it answers; where they differ it asks, and never
-picks one.
+picks one. A line that is talk about the job goes to its act, a reply to replies.py, a change of the last question to
+changes.py.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from assistant import acts
-from assistant.facts import Facts
+from assistant import acts, changes, replies
+from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
+from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked
-from assistant.ways import Way, chosen_way, same_answer, ways_of, which_way
-from intents.matcher import read, read_as
+from assistant.ways import Way, same_answer, ways_of, which_way
+from intents.matcher import read
 from intents.question import Question, Reading
-from solvers.registry import Topic, Worked, load_topics, work_out
-from solvers.rounding import SIXTEENTH
+from intents.talk import Said, numbers_in, outside_of, talk_of
+from solvers.quantities import Quantity
+from solvers.registry import Worked, load_topics, work_out
 from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
-ENOUGH = 0.9  # score of a sentence that stands on its own when a piece was asked for
-
-
-@dataclass(slots=True)
-class Asked:
-    """A question as it was worked, for follow-ups, corrections and explaining."""
-
-    topic: Topic
-    givens: dict[str, Given]
-    tape_step: Fraction = SIXTEENTH
-    metric: bool | None = None
-    record: Record = field(default_factory=dict)
-
-
-@dataclass(slots=True)
-class Pending:
-    """A question that was put back: the topic and its givens so far, and what would settle it."""
-
-    asked: Asked
-    wanted: str = ""  # the parameter that is missing
-    ways: list[Way] = field(default_factory=list)  # or the ways between which to choose
-    topics: list[Question] = field(default_factory=list)  # or the topics between which to choose
+PLAIN = 2.0  # score of a question that other trades' words in it do not make theirs
+_AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 
 
 @dataclass(slots=True)
@@ -57,16 +40,22 @@ class Points:
 
 
 class Conversation:
-    """One conversation. `facts` outlive it when a job is named; `keeper` writes the notebook before an answer is shown."""
+    """One conversation. `facts` outlive it when a job is named; `notebook` is read, and written by others if `writes`."""
 
-    def __init__(self, job: str | None = None, facts: Facts | None = None, notebook: Any = None) -> None:
-        self.job, self.facts, self.notebook = job, facts or Facts(), notebook
+    def __init__(
+        self, job: str | None = None, facts: Facts | None = None, notebook: Any = None, writes: bool = False
+    ) -> None:
+        self.job, self.facts, self.notebook, self.writes = job, facts or Facts(), notebook, writes
         self.topics = load_topics()
         self.parameters = {name: topic.parameters for name, topic in self.topics.items()}
-        self.parameters |= {name: act.parameters for name, act in acts.load().items()}
-        self.last: Asked | None = None
-        self.pending: Pending | None = None
-        self.last_record: Record | None = None
+        self.places = places(self.topics.values())
+        self.last: Asked | None = None  # the question before this
+        self.pending: Pending | None = None  # what was put back and waits
+        self.records: list[Record] = []
+        self.target: Record | None = None  # what "flag that" means
+        self.marked: Record | None = None  # the last flag or tag
+        self.just_kept: dict[str, Quantity | None] = {}  # names kept by the line before, and what they were
+        self.statements: list[Said] = []  # of a line that says several things to keep
         self.step_shown = -1
         self.points = Points()
         self.alternatives: Sequence[tuple[str, str]] = ()
@@ -80,62 +69,131 @@ class Conversation:
         """
         record = blank(text, via, self.job, file)
         self.points, self.alternatives = Points(), alternatives
-        self._answer(record, text)
-        self.last_record = record
+        self.take(record, text)
+        if self.pending and record["outcome"] == "asks":
+            self.pending.question = record["ask"]
+        self._remember_record(record)
         return record
+
+    def strike(self, record: Record) -> None:
+        """Take a record out of what "that" means; the one before it is meant next."""
+        if self.last and self.last.record is record:
+            self.last = None
+        self.records = [kept for kept in self.records if kept is not record]
+        self.target = next((kept for kept in reversed(self.records) if _markable(kept)), None)
+
+    def _remember_record(self, record: Record) -> None:
+        struck = record["topic"] == "strike"
+        self.records.append(record)
+        if record["topic"] in ("flag", "tag"):
+            self.marked = record
+        if _markable(record) and not struck:
+            self.target = record
 
     # ── one line ──
 
-    def _answer(self, record: Record, text: str) -> None:
+    def take(self, record: Record, text: str) -> None:
+        """Fill in the record of one line, as whatever it is."""
         reading = read(text, self.parameters)
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        pending, self.pending = self.pending, None
-        if pending and self._settles(record, text, reading, pending):
-            return
+        said = self.hear(text)
         questions = [question for question in reading.questions if question.score > 0]
-        best = questions[0] if questions else None
-        if best is None or (best.topic in acts.CHANGES and self.last):
-            if self._changes(record, text, best):
-                return
-        if best is None:
-            self._no_match(record, text, reading)
-        elif best.topic in acts.load():
-            acts.perform(self, record, best, text)
+        if said and self._acted(record, said, text, questions):
+            return
+        pending, self.pending = self.pending, None
+        if pending and replies.settle(self, record, text, reading, pending):
+            return
+        if said and self._acted_after(record, said, text, questions):
+            return
+        if changes.change(self, record, text, said, questions):
+            return
+        if questions:
+            self.work(record, questions, said)
         else:
-            self._work(record, questions)
+            self._no_match(record, text, reading, said)
 
-    def _work(self, record: Record, questions: list[Question]) -> None:
+    def hear(self, text: str) -> Said | None:
+        """The line as talk; several statements in one line are one talk."""
+        self.statements = []
+        said = talk_of(text, self.places)
+        if said is None or said.topic in acts.CHANGES:
+            parts = [talk_of(part, self.places) for part in _AND.split(text)[:6]]
+            told = [part for part in parts if part and part.topic == "remember" and not part.loose]
+            if len(told) > 1 and len(told) == len(parts):
+                self.statements = told
+                return told[0]
+        return said
+
+    def _acted(self, record: Record, said: Said, text: str, questions: list[Question]) -> bool:
+        """Talk that no reply could be: marks, reading back, explaining, manners."""
+        if said.topic in acts.CHANGES or said.topic in acts.VALUES or said.loose:
+            return False
+        return acts.perform(self, record, said, text)
+
+    def _acted_after(self, record: Record, said: Said, text: str, questions: list[Question]) -> bool:
+        """Talk that holds a value, once it is no reply; loose talk, once it is no question."""
+        if said.topic in acts.CHANGES or (said.loose and (questions or self.last and said.topic == "remember")):
+            return False
+        if said.topic in acts.VALUES and replies.doubted(self, record, text):
+            return True
+        if said.topic == "remember":
+            self.just_kept = {}
+        return acts.perform(self, record, said, text)
+
+    def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:
+        other = outside_of(text)
+        if other is not None:
+            acts.perform(self, record, other, text)
+        elif said is not None and self._nothing_to_change(said) and acts.perform(self, record, said, text):
+            return
+        else:
+            put_declined(record, outside_the_job(text, reading, self.topics))
+
+    def _nothing_to_change(self, said: Said) -> bool:
+        """Talk that is answered although it does nothing: a change of a question that never was, or of nothing named."""
+        if said.topic == "follow-up":
+            return self.last is not None or bool(numbers_in(said.words.get("rest", "")))
+        return said.topic == "correct" or said.loose
+
+    # ── a question ──
+
+    def work(self, record: Record, questions: list[Question], said: Said | None = None) -> None:
         """Answer the best reading, or ask where another topic is as likely."""
         best = questions[0]
+        other = outside_of(record["heard"]) if best.score < PLAIN or best.missing or best.unplaced else None
+        if other is not None:
+            acts.perform(self, record, other, record["heard"])
+            return
         near = [q for q in questions[1:] if best.score - q.score < NEAR and q.topic in self.topics]
         near = [q for q in near if len(q.missing) <= len(best.missing)]
-        ways = self._ways(best) + self._doubted(record["heard"], best)
+        carry = self.last if said and said.topic == "follow-up" and not said.loose else None
+        ways = self.ways(best, carry) + self._doubted(record["heard"], best)
         if near and not self._agree(ways, near):
-            self.pending = Pending(self._asked(best), topics=[best, *near[:2]])
+            self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             names = listed(f"{article(q.topic)}" for q in [best, *near[:2]])
             put_asked(record, None, f"Do you mean {names}?")
             return
-        self._finish(record, ways, best)
+        self.finish(record, ways, best)
 
     def _doubted(self, text: str, question: Question) -> list[Way]:
         """The question as it would be with each doubtful word heard the other way."""
         found: list[Way] = []
-        for word, other in self.alternatives:
-            again = re.sub(rf"\b{re.escape(word)}\b", other, text)
+        for again in replies.other_lines(text, self.alternatives):
             twin = next((q for q in read(again, self.parameters).questions if q.topic == question.topic), None)
             if twin and twin.givens and not twin.unplaced:
-                found += self._ways(twin)[:1]
+                found += self.ways(twin)[:1]
         return found
 
     def _agree(self, ways: list[Way], near: list[Question]) -> bool:
-        results = [way.worked for way in ways] + [way.worked for q in near for way in self._ways(q)]
+        results = [way.worked for way in ways] + [way.worked for q in near for way in self.ways(q)]
         return same_answer(results)
 
-    def _asked(self, question: Question, base: Asked | None = None) -> Asked:
+    def asked(self, question: Question, base: Asked | None = None) -> Asked:
+        """The question's topic with what is known of it: the givens of `base`, where that is about the same."""
         topic = self.topics[question.topic]
-        givens = dict(base.givens) if base and base.topic is topic else {}
+        givens = dict(base.givens) if base and base.topic is topic else _carried(base, topic.parameters) if base else {}
         asked = Asked(topic, givens)
         if base:
             asked.tape_step, asked.metric = base.tape_step, base.metric
@@ -145,9 +203,9 @@ class Conversation:
             asked.metric = question.manner["system"] == "metric"
         return asked
 
-    def _ways(self, question: Question, base: Asked | None = None) -> list[Way]:
+    def ways(self, question: Question, base: Asked | None = None) -> list[Way]:
         """Every way the question could be meant, each worked."""
-        asked = self._asked(question, base)
+        asked = self.asked(question, base)
         source = "earlier" if base is self.last and base else "asked"
         earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
@@ -157,9 +215,12 @@ class Conversation:
             worked = work_out(asked.topic, merged, asked.tape_step, asked.metric)
             found.append(Way(replace(asked, givens=merged), worked))
         answered = [way for way in found if not way.worked.refused]
-        return answered or found[:1]
+        # Where what the job knows makes one way whole, a way that says it again and lacks something else was not meant.
+        whole = [way for way in answered if way.worked.working]
+        known = any(given.source == "job" for way in whole for given in way.asked.givens.values())
+        return (whole if known else answered) or found[:1]
 
-    def _finish(self, record: Record, ways: list[Way], question: Question) -> None:
+    def finish(self, record: Record, ways: list[Way], question: Question) -> None:
         """Put the one answer, the one question back, or the refusal into the record."""
         first = ways[0]
         worked = first.worked
@@ -167,7 +228,8 @@ class Conversation:
             self.pending = Pending(first.asked, ways=ways)
             put_asked(record, worked.topic.name, which_way(ways), self._lines(first.worked))
         elif worked.refused:
-            self.last = first.asked
+            self.last, self.just_kept = first.asked, {}
+            first.asked.record = record
             put_declined(record, worked.refused)
         elif worked.asks:
             self.pending = Pending(first.asked, worked.wanted)
@@ -185,7 +247,7 @@ class Conversation:
         if question.unplaced:
             record["say"] += f" I did not need the {listed(question.unplaced, 'and')}."
         way.asked.record = record
-        self.last, self.step_shown = way.asked, -1
+        self.last, self.step_shown, self.just_kept = way.asked, -1, {}
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
@@ -196,62 +258,16 @@ class Conversation:
         kinds = {way.worked.topic.parameter(name).kind.__name__ for name in open_}
         return bool(kinds & question.unplaced_kinds)
 
-    # ── a piece, a choice, a change ──
 
-    def _settles(self, record: Record, text: str, reading: Reading, pending: Pending) -> bool:
-        """Whether the line answers what was asked back; if so it is worked."""
-        best = reading.questions[0] if reading.questions else None
-        if pending.topics:
-            return self._settles_topic(record, text, reading, pending)
-        if pending.ways and self._settles_way(record, text, pending):
-            return True
-        topic = pending.asked.topic
-        more = read_as(text, topic.name, self.parameters, wanted=pending.wanted)
-        if not more.givens or (best and best.topic != topic.name and best.score > more.score + ENOUGH):
-            return False
-        if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
-            return False
-        self._finish(record, self._ways(more, pending.asked), more)
-        return True
+def _markable(record: Record) -> bool:
+    return record["outcome"] == "answered" or record["topic"] in ("note", "remember") and record["outcome"] == "noted"
 
-    def _settles_way(self, record: Record, text: str, pending: Pending) -> bool:
-        way = chosen_way(text, pending.ways)
-        if way is None:
-            return False
-        self._finish(record, [way], Question(way.worked.topic.name))
-        return True
 
-    def _settles_topic(self, record: Record, text: str, reading: Reading, pending: Pending) -> bool:
-        words = text.lower()
-        named = [q for q in pending.topics if q.topic in words]
-        if not named:
-            inside = [q for q in pending.topics if set(words.split()) & set(q.topic.split())]
-            named = inside if len(inside) == 1 else []
-        if "first" in words.split():
-            named = pending.topics[:1]
-        elif "second" in words.split() or "other" in words.split():
-            named = pending.topics[1:2]
-        if not named:
-            return False
-        self._finish(record, self._ways(named[0]), named[0])
-        return True
-
-    def _changes(self, record: Record, text: str, best: Question | None) -> bool:
-        """Whether the line changes the question before it ("and at eight twelve?"); if so that is worked again."""
-        if self.last is None:
-            return False
-        more = read_as(text, self.last.topic.name, self.parameters)
-        named = best is not None and best.topic in acts.CHANGES
-        if not (more.givens or more.manner) or (more.unknown and not named) or more.unplaced:
-            return False
-        corrected = self.last.record.get("id")
-        self._finish(record, self._ways(more, self.last), more)
-        if best is not None and best.topic == "correct" and corrected:
-            self.points = Points("correction", corrected)
-        return True
-
-    def _no_match(self, record: Record, text: str, reading: Reading) -> None:
-        put_declined(record, outside_the_job(text, reading, self.topics))
+def _carried(base: Asked, parameters: Sequence[Any]) -> dict[str, Given]:
+    """What another topic was given under a name that values are kept under ("and the peak joint?": the same pitch)."""
+    known = {base.topic.parameter(name).slot.kept: given for name, given in base.givens.items() if given.source != "assumed"}
+    return {p.name: replace(known[p.slot.kept], name=p.name) for p in parameters
+            if p.slot.kept in known and isinstance(known[p.slot.kept].value, p.kind)}  # fmt: skip
 
 
 def article(name: str) -> str:

@@ -39,7 +39,7 @@ class Desk:
         """Start a new conversation; a named job keeps its remembered values."""
         kept = self.notebook.facts(self.job) if self.notebook and self.job else {}
         facts = Facts(kept, self._store if self.job and self.keep else None)
-        self.conversation = Conversation(self.job, facts, self.notebook)
+        self.conversation = Conversation(self.job, facts, self.notebook, writes=self.keep)
 
     def answer(self, text: str) -> Record:
         """The record of a typed line, written down."""

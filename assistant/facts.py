@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
+from intents.fitting import KINDS, fit
+from intents.reading import Reading
 from solvers import quantities
-from solvers.quantities import Quantity
-from solvers.slots import Given, Parameter
+from solvers.binding import STEEPEST, check_limits
+from solvers.errors import Refusal
+from solvers.quantities import Angle, Length, Money, Percent, Pitch, Quantity
+from solvers.registry import Topic
+from solvers.slots import Given, Parameter, Slot
 
 
 class Facts:
@@ -18,9 +24,12 @@ class Facts:
         self.values: dict[str, Quantity] = {name: unpacked(value) for name, value in (kept or {}).items()}
         self.store = store or (lambda name, value: None)
 
-    def remember(self, name: str, value: Quantity) -> None:
+    def remember(self, name: str, value: Quantity) -> Quantity | None:
+        """Keep a value; the one it takes the place of, if there was another."""
+        before = self.values.get(name)
         self.values[name] = value
         self.store(name, packed(value))
+        return before if before is not None and (before.value, before.unit) != (value.value, value.unit) else None
 
     def forget(self, name: str) -> bool:
         """Forget a value; whether it was there."""
@@ -37,6 +46,40 @@ class Facts:
             if parameter.name not in filled and value is not None and isinstance(value, parameter.kind):
                 filled[parameter.name] = Given(parameter.name, value, "job")
         return filled
+
+
+def places(topics: Iterable[Topic]) -> dict[str, Parameter]:
+    """Every name that values are kept under, read from the topics, with a parameter that takes it."""
+    found: dict[str, Parameter] = {}
+    for topic in topics:
+        for parameter in topic.parameters:
+            if parameter.slot.kept:
+                found.setdefault(parameter.slot.kept, parameter)
+    return found
+
+
+def value_for(name: str, readings: Sequence[Reading], known: dict[str, Parameter]) -> Quantity | None:
+    """The words of a value as one that can be kept under a name, or None when they can't be. Raises Refusal past its limits."""
+    parameter = known.get(name)
+    kinds = [parameter.kind] if parameter else [Length, Pitch, Percent, Angle, Money]
+    for kind in kinds if not parameter or parameter.kind in KINDS else ():
+        place = parameter or Parameter(name, kind, Slot(name), True)
+        takes = KINDS[kind]  # 7/12 is a pitch before it is the number 7/12
+        for reading in sorted((r for r in readings if r.kind in takes), key=lambda r: (-r.end, takes.index(r.kind))):
+            fitted = fit(reading, place, "", cued=True)
+            if fitted is not None and isinstance(fitted.value, Quantity):
+                _check(name, fitted.value, place.slot)
+                return replace(fitted.value, text="")
+    return None
+
+
+def _check(name: str, value: Quantity, slot: Slot) -> None:
+    if isinstance(value, Pitch):
+        if value.value < 0 or value.value > (STEEPEST if value.unit == "in12" else 76):
+            raise Refusal("a pitch like that can't be right: say the rise in 12 again, like 5 in 12")
+        return
+    unit = slot.unit or ("in" if isinstance(value, Length) else value.unit)
+    check_limits(slot, name, value.to(unit).value, unit)
 
 
 def packed(value: Quantity) -> dict[str, str]:

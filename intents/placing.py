@@ -126,7 +126,7 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
     takers = [p for p in open_ if (p.required or p.default is None or wanted == ANYTHING) and not p.slot.cued]
     asked_for = [p for p in open_ if p.name == wanted]
     takers = asked_for + [p for p in takers if p.name != wanted]
-    left = _left(chart, takers, placed)
+    left = _left(chart, takers, placed, wanted)
     by_name = {p.name: p for p in parameters}
     waiting: list[Reading] = []
     for reading in left:
@@ -140,46 +140,47 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
         else:
             waiting.append(reading)
     takers = [p for p in takers if p.name not in placed.givens]
-    _hand_out(chart, waiting, takers, placed)
+    _hand_out(chart, waiting, takers, placed, wanted)
 
 
 def _takes_length(parameter: Parameter) -> bool:
     return parameter.kind.__name__ == "Length"
 
 
-def _left(chart: Chart, takers: list[Parameter], placed: Placed) -> list[Reading]:
+def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) -> list[Reading]:
     """Readings in the uncovered stretches: at each place the longest that some open parameter takes, else the longest."""
     found: list[Reading] = []
+    own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0
     while at < len(chart.words):
         here = [r for r in chart.readings[at] if not placed.covered & set(range(r.start, r.end))]
         if not here:
             at += 1
             continue
-        useful = [r for r in here if _useful(chart, r, takers)]
+        useful = [r for r in here if _useful(chart, r, takers, wanted)]
         plain = [r for r in here if isinstance(r.value, Quantity | Dims)]  # a list nobody takes hides what is in it
         if not (useful or plain):
             at += 1
             continue
-        best = max(useful or plain, key=lambda r: (r.end, r.sure))
+        best = max(useful or plain, key=lambda r: (r.end, r.kind in own, r.sure))
         found.append(best)
         at = best.end
     return found
 
 
-def _useful(chart: Chart, reading: Reading, takers: list[Parameter]) -> bool:
+def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
     if isinstance(reading.value, Dims):
         return sum(_takes_length(p) for p in takers) >= len(reading.value.parts)
-    return any(_heard(chart, p, reading, cued=False) is not None for p in takers)
+    return any(_heard(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
 
 
-def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], placed: Placed) -> None:
+def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], placed: Placed, wanted: str) -> None:
     """Each reading to a parameter that can take it; where there is a choice, the other choices become swaps."""
     fits = {
         (i, p.name): heard
         for i, reading in enumerate(waiting)
         for p in takers
-        if (heard := _heard(chart, p, reading, cued=False)) is not None
+        if (heard := _heard(chart, p, reading, cued=p.name == wanted)) is not None
     }
     usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
     for i, reading in enumerate(waiting):

@@ -1,6 +1,7 @@
 """Talk about the job itself: remembering, recalling, explaining, comparing, marking and finding.
 
-An act is declared like a topic, by a function whose signature says what to look for; it fills in the record.
+An act is one function, registered under the topic of its rule in grammars/job.jsgf; it fills in the record. One that finds
+the line is not its business after all returns False, and the line is read as a question.
 """
 
 from __future__ import annotations
@@ -10,10 +11,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
 from importlib import import_module
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
-from assistant.ways import ways_of
-from intents.question import Question
+from intents.talk import Said
 from solvers.registry import Registry, Topic
 
 if TYPE_CHECKING:
@@ -21,22 +21,23 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 CHANGES = frozenset(("follow-up", "correct"))  # acts that work the last question again, changed
+VALUES = frozenset(("remember", "compare"))  # acts whose words could also be the piece that was asked for
 ACTS = Registry()
 
 
 @dataclass(slots=True)
 class Talk:
-    """One line that is an act: the conversation it belongs to, the record to fill, and how it was read."""
+    """One line that is an act: the conversation it belongs to, the record to fill, how it was read, and its words."""
 
     conversation: Conversation
     record: Record
-    question: Question
+    said: Said
     text: str
 
 
-def act(name: str) -> Callable[[Callable[..., None]], Callable[..., None]]:
-    """Register a function(talk, **givens) as the act `name`."""
-    return ACTS.topic(name, "job")
+def act(name: str, family: str = "job") -> Callable[[Callable[..., bool | None]], Callable[..., None]]:
+    """Register a function(talk) as the act `name`."""
+    return ACTS.topic(name, family)  # type: ignore[return-value]
 
 
 @cache
@@ -47,8 +48,7 @@ def load() -> dict[str, Topic]:
     return ACTS.topics
 
 
-def perform(conversation: Conversation, record: Record, question: Question, text: str) -> None:
-    """Do the act a line was read as."""
-    topic = load()[question.topic]
-    givens: dict[str, Any] = {given.name: given.value for given in ways_of(question, topic.parameters)[0].values()}
-    topic.work(Talk(conversation, record, question, text), **givens)
+def perform(conversation: Conversation, record: Record, said: Said, text: str) -> bool:
+    """Do the act a line was read as; False when the line is none of its business."""
+    done: bool | None = load()[said.topic].work(Talk(conversation, record, said, text))  # type: ignore[func-returns-value]
+    return done is not False

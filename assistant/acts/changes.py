@@ -1,4 +1,4 @@
-"""Follow-ups and corrections when there is nothing before them to change."""
+"""Follow-ups and corrections that name nothing to change, or have nothing before them."""
 
 from __future__ import annotations
 
@@ -9,16 +9,19 @@ from assistant.record import put_asked
 @act("follow-up")
 def follow_up(talk: Talk) -> None:
     """Ask the last question again with something changed."""
-    put_asked(talk.record, "follow-up", _what(talk))
+    _ask(talk)
 
 
 @act("correct")
 def correct(talk: Talk) -> None:
-    """Put right the one thing that was heard wrong."""
-    put_asked(talk.record, "correct", _what(talk))
+    """Put right the one thing that was heard or said wrong, and answer again."""
+    _ask(talk)
 
 
-def _what(talk: Talk) -> str:
-    if talk.conversation.last is None:
-        return "What should I change? Nothing was asked before: ask a whole question."
-    return f"What should I change about the {talk.conversation.last.topic.name}?"
+def _ask(talk: Talk) -> None:
+    last = talk.conversation.last
+    if last is None:
+        put_asked(talk.record, talk.said.topic, "What should I change? Nothing was asked before this: ask a whole question.")
+        return
+    needs = " or ".join(f"the {parameter.label}" for parameter in last.topic.parameters[:4])
+    put_asked(talk.record, talk.said.topic, f"What should I change about the {last.topic.name}: {needs}?")

@@ -1,51 +1,91 @@
-"""Remember and recall: values said once for the job."""
+"""Remember, recall and forget: values said once for the job."""
 
 from __future__ import annotations
 
-from typing import Any
-
 from assistant.acts import Talk, act
-from assistant.record import listed, put_asked, put_noted, value_line
-from solvers.quantities import Angle, Length, Percent, Pitch
+from assistant.acts.explaining import told_line
+from assistant.facts import value_for
+from assistant.pending import Pending
+from assistant.record import listed, put_asked, put_declined, put_noted
+from intents.reading import Reading
+from solvers.errors import Refusal
+from solvers.quantities import Quantity
+from solvers.rounding import reading
 
-UNKNOWN = "Nothing is remembered for this job yet"
+EVERYTHING = "everything"
 
 
 @act("remember")
-def remember(
-    talk: Talk,
-    pitch: Pitch | None = None,
-    saw_limit: Angle | None = None,
-    stock_length: Length | None = None,
-    exposure: Length | None = None,
-    stud_spacing: Length | None = None,
-    kerf: Length | None = None,
-    overhang: Length | None = None,
-    waste: Percent | None = None,
-) -> None:
-    """Keep a value for this job: pitch, saw limit, stock length, exposure, stud spacing, kerf, overhang, waste."""
-    said: dict[str, Any] = {
-        "pitch": pitch, "saw limit": saw_limit, "stock length": stock_length, "exposure": exposure,
-        "stud spacing": stud_spacing, "kerf": kerf, "overhang": overhang, "waste": waste,
-    }  # fmt: skip
-    known = {name: value for name, value in said.items() if value is not None}
-    if not known:
-        put_asked(talk.record, "remember", "What is it? Say it with its value, like “the roof is 5 in 12”.")
-        return
-    for name, value in known.items():
-        talk.conversation.facts.remember(name, value)
-    put_noted(talk.record, "remember", f"Kept for this job: {listed(lines(known), 'and')}")
+def remember(talk: Talk) -> None:
+    """Keep a value for this job, to be used where a question leaves it out."""
+    parts = talk.conversation.statements or [talk.said]
+    kept: list[str] = []
+    for said in parts:
+        name = said.words["what"]
+        line = keep(talk, name, said.values.get("value", ()), said.words.get("value", ""))
+        if line is None:
+            return
+        kept.append(line)
+    put_noted(talk.record, "remember", f"Kept for this job: {listed(kept, 'and')}")
+
+
+def keep(talk: Talk, name: str, readings: tuple[Reading, ...] | list[Reading], words: str) -> str | None:
+    """Keep a value under a name; what to say of it, or None when it could not be (the record then says why)."""
+    conversation = talk.conversation
+    try:
+        value = value_for(name, readings, conversation.places)
+    except Refusal as refusal:
+        put_declined(talk.record, str(refusal))
+        return None
+    if value is None:
+        conversation.pending = Pending(keep=name)
+        put_asked(talk.record, "remember", f"“{words}” is no {name} I can use. What is the {name}?")
+        return None
+    before = conversation.facts.remember(name, value)
+    conversation.just_kept[name] = before
+    conversation.points.kind = "remember"
+    return f"{name} {short(value)}" + (f" (it was {short(before)})" if before is not None else "")
 
 
 @act("recall")
-def recall(talk: Talk, what: str = "") -> None:
+def recall(talk: Talk) -> bool | None:
     """Read back what the job knows, all of it or one value."""
-    values = talk.conversation.facts.values
-    wanted = [name for name in values if name in talk.text.lower() or name.split()[0] in talk.text.lower()]
-    chosen = {name: values[name] for name in (wanted or values)}
-    put_noted(talk.record, "recall", f"For this job: {listed(lines(chosen), 'and')}" if chosen else UNKNOWN)
+    name = talk.said.words["what"]
+    conversation = talk.conversation
+    known = conversation.facts.values
+    if name == EVERYTHING:
+        lines = [f"{key} {short(value)}" for key, value in known.items()]
+        nothing = "Nothing is kept for this job yet. Tell me, like “the roof is five twelve” or “my saw stops at 52”"
+        put_noted(talk.record, "recall", f"For this job: {listed(lines, 'and')}" if lines else nothing)
+        return None
+    if name in known:
+        put_noted(talk.record, "recall", f"For this job: {name} {short(known[name])}")
+        return None
+    if told_line(talk, name):
+        return None
+    conversation.pending = Pending(keep=name)
+    put_asked(talk.record, "recall", f"You have not told me the {name} yet. What is the {name}?")
+    return None
 
 
-def lines(known: dict[str, Any]) -> list[str]:
-    """Remembered values as people read them."""
-    return [f"{name} {value_line(value)[2]}" for name, value in known.items()]
+@act("forget")
+def forget(talk: Talk) -> None:
+    """Let go of what was kept, one value or all of them."""
+    name = talk.said.words["what"]
+    facts = talk.conversation.facts
+    if name != EVERYTHING:
+        was = facts.values.get(name)
+        facts.forget(name)
+        gone = f"Forgotten: the {name} was {short(was)}" if was is not None else f"There was no {name} to forget"
+        put_noted(talk.record, "forget", gone)
+    elif not facts.values:
+        put_noted(talk.record, "forget", "Nothing is kept for this job, so there is nothing to forget")
+    else:
+        talk.conversation.pending = Pending(forget=True)
+        names = listed(facts.values, "and")
+        put_asked(talk.record, "forget", f"Forget all that is kept for this job ({names}): yes or no?")
+
+
+def short(value: Quantity) -> str:
+    """A kept value as people read it."""
+    return value.text or reading(value.value, value.unit).split(" (")[0]

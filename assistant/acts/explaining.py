@@ -1,0 +1,190 @@
+"""Explain: the working of the last answer, a step at a time."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING, Any
+
+from assistant.acts import Talk, act
+from assistant.record import listed, put_asked, put_noted
+from assistant.speech import spoken
+from solvers.quantities import Quantity
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+ORDINALS = ("first", "second", "third", "fourth", "fifth")
+FEW = 2  # steps that are read in one go
+CLOSE = 0.006  # a step is shown to two places and more
+_LEADING = re.compile(r"^\(?([−-]?[\d.]+)")
+_SMALL = frozenset("the a an that this it its is was so my your in of for on at to and be come from".split())
+NOTHING = "What should I explain? Nothing was worked out before this: ask a job question first."
+
+
+@act("explain")
+def explain(talk: Talk) -> bool | None:
+    """Read the working a step at a time: all in short, one step, the next, the checks, or where one value comes from."""
+    record = talk.conversation.last.record if talk.conversation.last else None
+    said = talk.said
+    if not record or not record["answer"]:
+        if said.loose:
+            return False
+        put_asked(talk.record, "explain", _pending_why(talk) or NOTHING)
+        return None
+    turn = said.words.get("turn", "")
+    if turn == "check":
+        _put(talk, _checks(record))
+    elif "about" in said.words:
+        return _about(talk, record, said.words["about"])
+    elif "step" in said.words or "ordinal" in said.words:
+        _step(talk, record, _number(talk, record) - 1)
+    elif turn:
+        _step(talk, record, talk.conversation.step_shown + {"next": 1, "back": -1}.get(turn, 0))
+    else:
+        _put(talk, _start(talk, record))
+    return None
+
+
+def _put(talk: Talk, words: str) -> None:
+    put_noted(talk.record, "explain", spoken(words))
+
+
+def _pending_why(talk: Talk) -> str:
+    pending = talk.conversation.pending
+    if not (pending and pending.asked and pending.wanted):
+        return ""
+    topic = pending.asked.topic
+    return f"The {topic.name} depends on the {topic.parameter(pending.wanted).label}. {pending.question}"
+
+
+def _start(talk: Talk, record: dict[str, Any]) -> str:
+    """The answer, what it was worked from, and the first step (or all, where they are few)."""
+    answer, steps = record["answer"], record["steps"]
+    given = listed([f"{line['name']} {line['text']}" for line in record["givens"] if line["text"]], "and")
+    parts = [f"{answer['name']} {answer['text']}" + (f", worked from {given}" if given else "")]
+    shown = len(steps) if len(steps) <= FEW else 1
+    parts += [_line(steps, at) for at in range(shown)]
+    talk.conversation.step_shown = shown - 1
+    if shown < len(steps):
+        parts.append("Say “next step” for the rest")
+    return ". ".join(parts)
+
+
+def _line(steps: list[dict[str, str]], at: int) -> str:
+    step = steps[at]
+    return f"Step {at + 1} of {len(steps)}: {step['why']}: {step['formula']} = {step['filled']} = {step['result']}"
+
+
+def _step(talk: Talk, record: dict[str, Any], at: int) -> None:
+    steps = record["steps"]
+    if not steps:
+        _put(talk, f"{record['topic']} has no steps: {record['answer']['name']} {record['answer']['text']}")
+    elif at < 0:
+        _put(talk, f"That is before the first step. {_line(steps, 0)}")
+        talk.conversation.step_shown = 0
+    elif at >= len(steps):
+        _put(talk, f"There are {len(steps)} steps, and that is past the last. {_checks(record)}")
+        talk.conversation.step_shown = len(steps) - 1
+    else:
+        _put(talk, _line(steps, at))
+        talk.conversation.step_shown = at
+
+
+def _number(talk: Talk, record: dict[str, Any]) -> int:
+    """The step asked for by number, counted from 1."""
+    said = talk.said
+    word = said.words.get("ordinal", "")
+    if word:
+        return len(record["steps"]) if word == "last" else ORDINALS.index(word) + 1
+    values = [row.value.value for row in said.values.get("step", ()) if isinstance(row.value, Quantity)]
+    return int(values[0]) if values else 1
+
+
+def _checks(record: dict[str, Any]) -> str:
+    checks = record["checks"]
+    if not checks:
+        return "This one has no separate check"
+    held = [f"{check['what']}: {'it holds' if check['holds'] else 'it does not hold'}" for check in checks]
+    return f"The check by another road: {'; '.join(held)}"
+
+
+def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
+    """Where one value comes from: the step that gave it; the whole working when nothing by that name is on the page."""
+    line = _named(record, about)
+    at = _giving(record, line) if line else _worded(record, about)
+    if at is not None:
+        lead = f"{line['name']} {line['text']}. " if line else ""
+        _put(talk, lead + _line(record["steps"], at))
+        talk.conversation.step_shown = at
+    elif line:
+        _put(talk, f"{line['name']} {line['text']}" + (", as given" if "from" in line else ", read off the working above"))
+    elif talk.said.loose:
+        return False
+    elif _number_in(about) is not None:
+        _put(talk, _start(talk, record))
+    else:
+        names = listed([line["name"] for line in (record["answer"], *record["also"])], "and")
+        put_asked(talk.record, "explain", f"There is no {_bare(about)} in that working. What should I explain: {names}?")
+    return None
+
+
+def told_line(talk: Talk, name: str) -> bool:
+    """Read a value of the last answer by its name; whether there was one."""
+    last = talk.conversation.last
+    line = _named(last.record, name) if last and last.record.get("answer") else None
+    if line is None:
+        return False
+    put_noted(talk.record, "explain", spoken(f"In the last answer: {line['name']} {line['text']}"))
+    return True
+
+
+def _lines(record: dict[str, Any]) -> Iterable[dict[str, Any]]:
+    return (record["answer"], *record["also"], *record["givens"])
+
+
+def _bare(words: str) -> str:
+    return " ".join(word for word in re.findall(r"[^\W_]+", words.lower()) if word not in _SMALL)
+
+
+def _named(record: dict[str, Any], words: str) -> dict[str, Any] | None:
+    """The value of the record that these words name, whole or in part, or that they say the number of."""
+    wanted = set(_bare(words).split())
+    if not wanted:
+        return None
+    for line in _lines(record):
+        if wanted == set(_bare(line["name"]).split()):
+            return line
+    for line in _lines(record):
+        if wanted <= set(_bare(line["name"]).split()):
+            return line
+    number = _number_in(words)
+    return next((line for line in _lines(record) if number is not None and _near(line["value"], number)), None)
+
+
+def _number_in(words: str) -> float | None:
+    from intents.talk import numbers_in
+
+    found = numbers_in(words)
+    return float(found[0].value.value) if found and isinstance(found[0].value, Quantity) else None
+
+
+def _near(value: float | None, number: float) -> bool:
+    return value is not None and abs(value - number) <= max(CLOSE, 0.002 * abs(number))
+
+
+def _giving(record: dict[str, Any], line: dict[str, Any]) -> int | None:
+    """The step whose result is this value."""
+    for at, step in enumerate(record["steps"]):
+        found = _LEADING.match(step["result"])
+        if found and _near(line["value"], float(found.group(1).replace("−", "-").rstrip("."))) and "from" not in line:
+            return at
+    return None
+
+
+def _worded(record: dict[str, Any], words: str) -> int | None:
+    """The step that speaks of these words."""
+    wanted = set(_bare(words).split())
+    for at, step in enumerate(record["steps"]):
+        if wanted and wanted <= set(_bare(f"{step['why']} {step['formula'].split(' = ')[0]}").split()):
+            return at
+    return None

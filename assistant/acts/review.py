@@ -1,0 +1,116 @@
+"""Review: what the notebook holds of a day, about a word, or under a mark, in a few lines."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from assistant.acts import Talk, act
+from assistant.record import put_asked, put_noted
+
+MOST = 6  # entries read out; the newest, since those are asked for most
+TALK = frozenset(("review", "recall", "explain", "help", "greeting", "never mind", "not known", "flag", "tag", "strike", "compare", "forget"))
+_SMALL = frozenset("the a an my our your any some of to for on about in it that this please".split())
+
+
+@dataclass(slots=True)
+class Seen:
+    """One entry as it is read back."""
+
+    record: dict[str, Any]
+    flagged: bool = False
+    struck: bool = False
+    tags: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+@act("review")
+def review(talk: Talk) -> None:
+    """Read back a day, what was flagged, tagged or noted, or what is found about some words."""
+    words = talk.said.words
+    if "find" in words or "tagged" in words:
+        wanted = words.get("tagged", "") or _wanted(words["find"])
+        if not wanted:
+            put_asked(talk.record, "review", "What should I look for? Say it in one go, like “what did I ask about soffit”.")
+            return
+        found = _tagged(talk, wanted) if "tagged" in words else _about(talk, wanted)
+        _put(talk, found, f"about “{wanted}”" if "find" in words else f"tagged “{wanted}”")
+        return
+    day = words.get("day", "")
+    if "marked" in words:
+        _marked(talk, words["marked"], day)
+        return
+    label = {"": "today", "week": "in the last seven days"}.get(day, day)
+    _put(talk, _of_day(talk, day or "today"), label)
+
+
+def _wanted(words: str) -> str:
+    return " ".join(word for word in re.findall(r"[^\W_]+(?:['’][^\W_]+)?", words) if word.lower() not in _SMALL)
+
+
+def _entries(found: Iterable[Any]) -> list[Seen]:
+    return [Seen(e.record, e.flagged, e.struck, e.tags, e.notes) for e in found]
+
+
+def _all(talk: Talk) -> list[Seen]:
+    conversation = talk.conversation
+    if conversation.notebook is not None and conversation.writes:
+        return _entries(conversation.notebook.find("", job=conversation.job))
+    return [Seen(record) for record in conversation.records]
+
+
+def _of_day(talk: Talk, day: str) -> list[Seen]:
+    today = date.today()
+    first = {"today": today, "yesterday": today - timedelta(days=1), "week": today - timedelta(days=6)}[day]
+    last = first if day == "yesterday" else today
+    return [seen for seen in _all(talk) if first <= datetime.fromisoformat(seen.record["at"]).date() <= last]
+
+
+def _about(talk: Talk, words: str) -> list[Seen]:
+    conversation = talk.conversation
+    if conversation.notebook is not None and conversation.writes:
+        return _entries(conversation.notebook.find(words, job=conversation.job))
+    wanted = [word.lower() for word in words.split()]
+    return [seen for seen in _all(talk) if all(word in f"{seen.record['heard']} {seen.record['topic']}".lower() for word in wanted)]
+
+
+def _tagged(talk: Talk, word: str) -> list[Seen]:
+    return [seen for seen in _all(talk) if any(word.lower() == tag.lower() for tag in seen.tags)]
+
+
+def _marked(talk: Talk, mark: str, day: str) -> None:
+    found = _of_day(talk, day) if day else _all(talk)
+    if mark == "last":
+        asked = [seen for seen in found if seen.record["outcome"] == "answered"]
+        _put(talk, asked[-1:], "asked before this")
+    elif mark == "notes":
+        _put(talk, [seen for seen in found if seen.record["topic"] == "note" or seen.notes], "noted")
+    else:
+        _put(talk, [seen for seen in found if seen.flagged], "flagged")
+
+
+def _put(talk: Talk, found: list[Seen], label: str) -> None:
+    """The entries in a few lines, the newest last; what was struck and talk about talk are left out."""
+    shown = [seen for seen in found if seen.record["outcome"] in ("answered", "noted") and seen.record["topic"] not in TALK and not seen.struck]
+    off = "" if talk.conversation.writes else " (the notebook is off, so I know this conversation only)"
+    if not shown:
+        put_noted(talk.record, "review", f"Nothing {label} in the notebook{off}")
+        return
+    lines = [_line(seen) for seen in shown[-MOST:]]
+    earlier = len(shown) - len(lines)
+    more = f", and {earlier} earlier" if earlier else ""
+    count = f"{len(shown)} {'entry' if len(shown) == 1 else 'entries'} {label}{more}{off}"
+    put_noted(talk.record, "review", f"{count}: " + "; ".join(lines))
+
+
+def _line(seen: Seen) -> str:
+    record = seen.record
+    at = datetime.fromisoformat(record["at"]).strftime("%H:%M")
+    heard = " ".join(record["heard"].split())
+    heard = heard if len(heard) <= 80 else heard[:77] + "…"
+    answer = f" → {record['topic']}: {record['answer']['text']}" if record["answer"] else ""
+    marks = [*(["flagged"] if seen.flagged else []), *(f"tagged {tag}" for tag in seen.tags), *(f"note: {note}" for note in seen.notes)]
+    return f"{at} {heard}{answer}" + (f" ({', '.join(marks)})" if marks else "")

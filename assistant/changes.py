@@ -1,0 +1,204 @@
+"""The last question asked again with something changed: "and at eight twelve?", "no, nine twelve", "not 7, 9 twelve"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from assistant import acts, replies
+from assistant.acts.memory import keep, short
+from assistant.pending import Asked
+from assistant.record import Record, put_noted
+from intents.chart import LIGHT, chart_of
+from intents.fitting import fit
+from intents.matcher import read_as, speller
+from intents.phrases import compiled
+from intents.placing import ANYTHING
+from intents.question import Heard, Question
+from intents.reading import Reading
+from intents.talk import Said, numbers_in, talk_of
+from solvers.quantities import Length, Quantity
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.ways import Way
+
+MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
+MARGIN = 0.6  # how much better a line must stand on its own than as a change
+TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
+_SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
+
+
+@dataclass(slots=True)
+class Wanted:
+    """What a line wants changed: the words of the change, the number it takes the place of, and whether it corrects."""
+
+    rest: str
+    old: str = ""
+    corrects: bool = False
+    led: bool = False  # whether words said that a change follows
+
+
+def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
+    """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
+    wanted = _wanted(text, said)
+    if wanted is None:
+        return False
+    if wanted.corrects and _statement(c, record, wanted, text):
+        return True
+    if c.just_kept and wanted.led and not questions and _keep_again(c, record, wanted, text):
+        return True
+    if c.last is None or not wanted.rest:
+        return False
+    best = questions[0] if questions else None
+    found = _readings(c, wanted, c.last)
+    if not found or _stands_alone(best, found[0], c.last, wanted):
+        return False
+    if replies.doubted(c, record, text):
+        return True
+    _work_again(c, record, wanted, found)
+    return True
+
+
+def _wanted(text: str, said: Said | None) -> Wanted | None:
+    if said is None or said.topic not in acts.CHANGES:
+        loose = said is None or said.loose
+        return Wanted(text) if loose else None
+    words = said.words
+    corrects = said.topic == "correct"
+    if "swap" in words:
+        parts = _SPLIT.split(words["swap"], maxsplit=1)
+        old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
+        return Wanted(rest, old, True, True)
+    return Wanted(words.get("rest", ""), words.get("old", ""), corrects, True)
+
+
+def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
+    """A correction that names what it corrects ("no, the pitch is 6/12") is kept, where the line before kept something."""
+    said = talk_of(wanted.rest, c.places) if wanted.rest and c.just_kept else None
+    if said is None or said.topic != "remember":
+        return False
+    return acts.perform(c, record, said, text)
+
+
+def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
+    """The value that the line before kept, said again."""
+    name = list(c.just_kept)[-1]
+    values = numbers_in(wanted.rest)
+    if not values:
+        return False
+    if replies.doubted(c, record, text):
+        return True
+    talk = acts.Talk(c, record, Said("remember"), text)
+    line = keep(talk, name, values, wanted.rest)
+    if line is not None:
+        put_noted(record, "remember", f"Kept for this job: {line}")
+    return True
+
+
+def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wanted) -> bool:
+    """Whether the line is rather a question of its own."""
+    if best is None or best.topic == last.topic.name:
+        return False
+    change_score = more.score + MISSING * len(more.missing)
+    return best.score > change_score + (MARGIN if wanted.led else 0)
+
+
+# ── what is to change ──
+
+
+def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
+    """The change read against the last topic, once for each place that it could be meant for."""
+    found: list[Question] = []
+    for target in _targets(wanted, last) or [ANYTHING]:
+        more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
+        if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted.rest, last):
+            continue
+        if target in more.givens:
+            more.swaps = []
+        more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
+        if all(more.givens != other.givens or more.manner != other.manner for other in found):
+            found.append(more)
+    return found
+
+
+def _targets(wanted: Wanted, last: Asked) -> list[str]:
+    """The givens that one new number could be meant for, narrowed by the number it replaces, its sound and its unit."""
+    values = numbers_in(wanted.rest)
+    if len(values) != 1 or not isinstance(values[0].value, Quantity):
+        return []
+    places = [name for name, given in last.givens.items() if given.source != "assumed" and _takes(last, name, values[0])]
+    new = values[0].value
+    old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
+    for test in (
+        lambda given: given.value.value in old,
+        lambda given: wanted.corrects and _twins(given.value.value, new.value),
+        lambda given: given.value.unit == new.unit,
+        lambda given: new.unit == "none" and given.value.text.replace("/", "").replace(".", "").isdecimal(),
+    ):
+        fitting = [name for name in places if isinstance(last.givens[name].value, Quantity) and test(last.givens[name])]
+        if len(fitting) == 1:
+            return fitting
+        places = fitting or places
+    return places
+
+
+def _takes(last: Asked, name: str, reading: Reading) -> bool:
+    return fit(reading, last.topic.parameter(name), "", cued=True) is not None
+
+
+def _twins(one: object, other: object) -> bool:
+    return TEENS.get(one) == other or TEENS.get(other) == one  # type: ignore[call-overload]
+
+
+def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
+    """A bare number takes the unit of the value in whose place it comes: 12 foot, then "if it was twenty"."""
+    value = heard.value
+    if before is None or not isinstance(value, Length) or not isinstance(before.value, Length):
+        return heard
+    said = numbers_in(heard.text)
+    if len(said) != 1 or said[0].kind != "number":
+        return heard
+    unit = before.value.unit
+    return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
+
+
+def _left_over(more: Question, rest: str, last: Asked) -> list[str]:
+    """Words of the change that nothing in the question explains."""
+    phrases = compiled()
+    chart = chart_of(rest, phrases, speller())
+    numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
+    known = set(more.words) | set(last.topic.name.split())
+    known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    light = phrases.fillers | phrases.ordinary | LIGHT
+    classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
+    return [word for i, word in enumerate(chart.words)
+            if word[0].isalpha() and i not in numbers and word not in known | light | classes]  # fmt: skip
+
+
+def _work_again(c: Conversation, record: Record, wanted: Wanted, found: Sequence[Question]) -> None:
+    last = c.last
+    assert last is not None
+    corrected = last.record.get("id")
+    ways: list[Way] = [way for more in found for way in c.ways(more, last)]
+    answered = [way for way in ways if not way.worked.refused]
+    c.finish(record, answered or ways[:1], found[0])
+    if wanted.corrects:
+        if corrected:
+            c.points.kind, c.points.at = "correction", corrected
+        _correct_facts(c, record, last, found[0])
+
+
+def _correct_facts(c: Conversation, record: Record, last: Asked, more: Question) -> None:
+    """A value that came from the job and was corrected is kept as corrected, and that is said."""
+    if record["outcome"] != "answered":
+        return
+    for name, heard in more.givens.items():
+        parameter, before = last.topic.parameter(name), last.givens.get(name)
+        if before and before.source == "job" and parameter.slot.kept and isinstance(heard.value, Quantity):
+            was = c.facts.remember(parameter.slot.kept, replace(heard.value, text=""))
+            if was is not None:
+                record["say"] += f" The {parameter.slot.kept} kept for this job is now {short(heard.value)}; it was {short(was)}."

@@ -1,0 +1,40 @@
+"""What was put back and waits for a reply, and what was asked before it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Any
+
+from assistant.ways import Way
+from intents.question import Question
+from solvers.registry import Topic
+from solvers.rounding import SIXTEENTH
+from solvers.slots import Given
+
+
+@dataclass(slots=True)
+class Asked:
+    """A question as it was worked, for follow-ups, corrections and explaining."""
+
+    topic: Topic
+    givens: dict[str, Given]
+    tape_step: Fraction = SIXTEENTH
+    metric: bool | None = None
+    record: dict[str, Any] = field(default_factory=dict)
+
+
+@dataclass(slots=True)
+class Pending:
+    """A question that was put back, and what would settle it: exactly one of the fields from `wanted` to `forget`."""
+
+    asked: Asked | None = None  # the topic and its givens so far
+    wanted: str = ""  # the parameter that is missing
+    ways: list[Way] = field(default_factory=list)  # or the ways between which to choose
+    topics: list[Question] = field(default_factory=list)  # or the topics between which to choose
+    lines: list[str] = field(default_factory=list)  # or the lines that may have been said
+    keep: str = ""  # or the name of a value to keep
+    forget: bool = False  # or a yes before all is forgotten
+    under: Pending | None = None  # what was open when the line that was heard with doubt was said
+    question: str = ""  # as it was put
+    repeated: bool = False  # put once more already

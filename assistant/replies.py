@@ -1,0 +1,175 @@
+"""Replies to a question that was put back: the missing piece, a choice, yes or no; or something else altogether."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from assistant import acts
+from assistant.pending import Pending
+from assistant.record import Record, put_asked, put_declined, put_noted
+from assistant.ways import chosen_way
+from intents.matcher import read_as
+from intents.question import Question, Reading
+from intents.talk import Said, numbers_in, talk_of
+from intents.tokens import tokenize
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+ENOUGH = 0.9  # how much better a sentence must stand on its own than as the piece that was asked for
+YES = frozenset("yes yep yeah yup ya sure ok okay right correct please do".split())
+NO = frozenset("no nope nah not dont don't never neither none".split())
+FIRST = frozenset("first former 1st".split())
+SECOND = frozenset("second other latter 2nd last round".split())
+
+
+def settle(c: Conversation, record: Record, text: str, reading: Reading, pending: Pending) -> bool:
+    """Whether the line answers what was put back; if so the record is filled in. An unclear reply is asked about once."""
+    words = {token.text for token in tokenize(text)}
+    if not pending.lines and doubted(c, record, text, pending):
+        return True
+    if _settled(c, record, text, words, reading, pending):
+        return True
+    if _something_else(c, text, reading):
+        return False
+    if pending.repeated or not pending.question:
+        return False
+    pending.repeated = True
+    c.pending = pending
+    topic = pending.asked.topic.name if pending.asked and not pending.topics else None
+    put_asked(record, topic, f"I can't make that fit. {_bare(pending.question)}")
+    return True
+
+
+def _bare(question: str) -> str:
+    return question.removeprefix("I can't make that fit. ")
+
+
+def _something_else(c: Conversation, text: str, reading: Reading) -> bool:
+    """Whether the line is a question, a statement or talk of its own."""
+    said = talk_of(text, c.places)
+    return bool(reading.questions and reading.questions[0].score > 0) or said is not None
+
+
+def _settled(
+    c: Conversation, record: Record, text: str, words: set[str], reading: Reading, pending: Pending
+) -> bool:  # fmt: skip
+    if pending.forget:
+        return _forget(c, record, words)
+    if pending.lines:
+        return _line(c, record, text, words, pending)
+    if pending.keep:
+        return _keep(c, record, text, pending.keep)
+    if pending.topics:
+        return _topic(c, record, text, words, pending)
+    if pending.ways and _way(c, record, text, words, pending):
+        return True
+    return _piece(c, record, text, reading, pending)
+
+
+def _forget(c: Conversation, record: Record, words: set[str]) -> bool:
+    if words & YES and not words & NO:
+        names = list(c.facts.values)
+        for name in names:
+            c.facts.forget(name)
+        put_noted(record, "forget", f"Forgotten: {', '.join(names)}")
+        return True
+    if words & NO:
+        put_noted(record, "forget", "Nothing was forgotten")
+        return True
+    return False
+
+
+def _line(c: Conversation, record: Record, text: str, words: set[str], pending: Pending) -> bool:
+    """Which of two lines was said: the first, the second, or the one that holds the words of the reply."""
+    chosen = [line for line in pending.lines if words and words <= {token.text for token in tokenize(line)}]
+    if words & FIRST or (words & YES and len(words) < 3):
+        chosen = pending.lines[:1]
+    elif words & SECOND:
+        chosen = pending.lines[1:2]
+    if len(chosen) != 1:
+        return False
+    c.pending, c.alternatives = pending.under, ()
+    c.take(record, chosen[0])
+    return True
+
+
+def _keep(c: Conversation, record: Record, text: str, name: str) -> bool:
+    """A value to keep under the name that was asked for."""
+    found = tuple(row for row in numbers_in(text))
+    if not found:
+        return False
+    said = Said("remember", {"value": found}, {"what": name, "value": text})
+    c.just_kept = {}
+    return acts.perform(c, record, said, text)
+
+
+def _topic(c: Conversation, record: Record, text: str, words: set[str], pending: Pending) -> bool:
+    named = [q for q in pending.topics if q.topic in text.lower()]
+    if not named:
+        inside = [q for q in pending.topics if words & set(q.topic.split()) - _shared(pending.topics)]
+        named = inside if len(inside) == 1 else []
+    if words & FIRST:
+        named = pending.topics[:1]
+    elif words & SECOND:
+        named = pending.topics[1:2]
+    if not named:
+        return False
+    c.finish(record, c.ways(named[0]), named[0])
+    return True
+
+
+def _shared(questions: Sequence[Question]) -> set[str]:
+    """Words that tell none of the topics from the others."""
+    sets = [set(question.topic.split()) for question in questions]
+    return set.intersection(*sets)
+
+
+def _way(c: Conversation, record: Record, text: str, words: set[str], pending: Pending) -> bool:
+    if words & {"neither", "none"}:
+        put_declined(record, "Then I read it wrong: ask it again with a unit or a name beside each number")
+        return True
+    way = chosen_way(text, pending.ways)
+    if way is None:
+        return False
+    c.finish(record, [way], Question(way.worked.topic.name))
+    return True
+
+
+def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending: Pending) -> bool:
+    """The missing piece, alone or in a sentence."""
+    if pending.asked is None:
+        return False
+    best = reading.questions[0] if reading.questions else None
+    topic = pending.asked.topic
+    more = read_as(text, topic.name, c.parameters, wanted=pending.wanted)
+    if not (more.givens or more.manner) or (best and best.topic != topic.name and best.score > more.score + ENOUGH):
+        return False
+    if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
+        return False
+    if pending.wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
+        more.swaps = []
+    c.finish(record, c.ways(more, pending.asked), more)
+    return True
+
+
+# ── words heard with doubt ──
+
+
+def other_lines(text: str, alternatives: Sequence[tuple[str, str]]) -> list[str]:
+    """The line with each doubtful word as what it may have been."""
+    lines = [re.sub(rf"\b{re.escape(word)}\b", lambda _, other=other: other, text) for word, other in alternatives]
+    return [line for line in dict.fromkeys(lines) if line != text]
+
+
+def doubted(c: Conversation, record: Record, text: str, under: Pending | None = None) -> bool:
+    """Whether a number of the line was heard with doubt; if so the record asks which was said."""
+    for line in other_lines(text, c.alternatives):
+        said, other = numbers_in(text), numbers_in(line)
+        if [row.value for row in said] != [row.value for row in other]:
+            c.pending = Pending(lines=[text, line], under=under)
+            put_asked(record, None, f"Did you say “{text.strip()}” or “{line.strip()}”?")
+            return True
+    return False

@@ -1,0 +1,286 @@
+"""Talk about the work itself, read as whole lines: "note: …", "flag that", "what did I ask about soffit".
+
+Questions vary their order and are found by islands (matcher.py). Talk does not: what makes "show me step two" talk is that
+nothing else is said. So a rule of a talk grammar must account for every word of the line; <anything> stands for words of
+the person's own. Only the rules of `outside` are found anywhere in a line, with a few words between theirs.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from pathlib import Path
+
+from intents.fitting import EDGE_KINDS
+from intents.grammars import FOLDER
+from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Series, Tagged, Word, read_grammar
+from intents.measures import readings
+from intents.phrases import compiled
+from intents.reading import Reading
+from intents.spelling import Speller
+from intents.tokens import Token, tokenize
+from intents.vocabulary import NUMBER_WORDS
+
+JOB, OUTSIDE = "job", "outside"
+LONGEST = 4800  # characters read for commands; a note keeps the rest as it stands
+SHORT = 60  # tokens; in a longer line one's own words run to its end
+GAP = 5  # words that may stand between two of an outside rule
+OUTSIDE_SHORT = 80  # tokens of a line that are searched for them
+KINDS = frozenset(("length", "pitch", "angle", "percent", "number", "temperature", "area", "money", "weight", "volume"))
+Captures = tuple[tuple[str, int, int], ...]  # tag, first token, token after the last
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A line read as talk: which rule, the quantities and the words it was said with, and how much was free words.
+
+    `values` holds every reading of a quantity's words, for the act to choose by dimension.
+    """
+
+    topic: str
+    values: Mapping[str, tuple[Reading, ...]] = field(default_factory=dict)
+    words: Mapping[str, str] = field(default_factory=dict)
+    free: int = 0
+
+    @property
+    def loose(self) -> bool:
+        """Whether a question, if the line could be one, goes first."""
+        return "loose" in self.words
+
+
+def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
+    """The line as talk about the job, or None. `names` are those that values are kept under, beside the grammar's own."""
+    grammar = _grammar(folder, JOB)
+    line = _Line(text, grammar, tuple(name.split() for name in names))
+    found = line.read(grammar)
+    if found is None and line.respell(_speller(folder)):
+        found = line.read(grammar)
+    return found
+
+
+def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
+    """What in the line is another trade's to work out, or None."""
+    grammar = _grammar(folder, OUTSIDE)
+    line = _Line(text, grammar, (), GAP)
+    return line.find(grammar)
+
+
+@cache
+def _grammar(folder: Path, name: str) -> Grammar:
+    return read_grammar(folder / f"{name}.jsgf")
+
+
+@cache
+def _speller(folder: Path) -> Speller:
+    phrases = compiled(folder)
+    return Speller(phrases.talk | NUMBER_WORDS, phrases.vocabulary | phrases.ordinary | phrases.fillers)
+
+
+# Run together in speech and in typing: read apart, in the line and in the grammar alike.
+APART = {
+    "whats": "what is", "hows": "how is", "thats": "that is", "its": "it is", "wheres": "where is", "theres": "there is",
+    "heres": "here is", "weve": "we have", "ive": "i have", "im": "i am", "youve": "you have", "youre": "you are",
+    "dont": "do not", "doesnt": "does not", "didnt": "did not", "isnt": "is not", "wasnt": "was not", "cant": "can not",
+    "couldnt": "could not", "shouldnt": "should not", "wouldnt": "would not", "howd": "how did", "whatd": "what did",
+    "id": "i would", "ill": "i will", "lets": "let us", "theyve": "they have", "cannot": "can not",
+}  # fmt: skip
+
+
+def _apart(token: Token, text: str) -> list[Token]:
+    """A token as the words it is: "what's" and "whats" are what is, and a possessive may be an is."""
+    words = _plain(token.text) if token.text[:1].isalpha() else [token.text]
+    found = [Token(word, token.start, token.end) for word in words]
+    after = text[token.end : token.end + 3].replace("’", "'").lower()
+    if after[:2] == "'s" and not after[2:].isalnum() and text[token.end - 1 : token.end].isalpha() and words[-1] != "is":
+        found.append(Token("is", token.end, token.end + 2))
+    return found
+
+
+def _plain(text: str) -> list[str]:
+    return [part for word in text.split() for part in APART.get(word.replace("'", ""), word.replace("'", "")).split()]
+
+
+class _Line:
+    """One line being matched: `gap` is how many words that are nobody's may be passed over."""
+
+    def __init__(self, text: str, grammar: Grammar, names: tuple[list[str], ...], gap: int = 0) -> None:
+        self.text, self.rules, self.names, self.gap = text, grammar.rules, names, gap
+        typed = tokenize(text[:LONGEST])
+        starts = {token.start for token in typed}
+        self.tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
+        self.words = [token.text for token in self.tokens]
+        self.soft = {i for i, token in enumerate(self.tokens) if text[token.start : token.end][:1] in "'’" and token.text == "is"}
+        self.rows = readings(self.tokens)
+        fluff = grammar.rules.get("fluff")
+        self.fluff = frozenset(node.text for node in fluff.body.parts if isinstance(node, Word)) if fluff and isinstance(
+            fluff.body, Either) else frozenset()  # fmt: skip
+
+    def respell(self, speller: Speller) -> bool:
+        """Forgive slips in the words; whether there were any."""
+        words = [speller.read(word) for word in self.words]
+        changed = words != self.words
+        self.words = words
+        self.rows = readings([Token(word, t.start, t.end) for word, t in zip(words, self.tokens, strict=True)])
+        return changed
+
+    def read(self, grammar: Grammar) -> Said | None:
+        """The rule that takes the whole line with the fewest free words; of equals the first."""
+        best: Said | None = None
+        for rule in grammar.rules.values():
+            for end, captures in self.match(rule.body, 0) if rule.topic else ():
+                if self._past(end) < len(self.words):
+                    continue
+                said = self._said(rule.topic, captures)
+                if best is None or (said.loose, said.free) < (best.loose, best.free):
+                    best = said
+        return best
+
+    def find(self, grammar: Grammar) -> Said | None:
+        """The first rule found anywhere in the line."""
+        for rule in grammar.rules.values():
+            for start in range(min(len(self.words), OUTSIDE_SHORT)) if rule.topic else ():
+                for _, captures in self.match(rule.body, start):
+                    return self._said(rule.topic, captures)
+        return None
+
+    def match(self, node: Node, at: int, first: bool = True) -> Iterator[tuple[int, Captures]]:
+        """Every way to say `node` from token `at` on: the token after it, and what it captures."""
+        if isinstance(node, Word):
+            yield from self._literal(node.text, at, first)
+        elif isinstance(node, Ref):
+            yield from self._ref(node, at, first)
+        elif isinstance(node, Tagged):
+            for end, captures in self.match(node.part, at, first):
+                yield end, (*captures, (node.tag, self._from(at), end))
+        elif isinstance(node, Maybe):
+            yield from self.match(node.part, at, first)
+            yield at, ()
+        elif isinstance(node, Either):
+            for part in node.parts:
+                yield from self.match(part, at, first)
+        elif isinstance(node, Repeat):
+            yield from self._repeat(node.part, at, node.least, first)
+        else:
+            yield from self._series(node.parts, at, first)
+
+    def _series(self, parts: tuple[Node, ...], at: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        if not parts:
+            yield at, ()
+            return
+        for end, captures in self.match(parts[0], at, first):
+            for last, more in self._series(parts[1:], end, first and end == at):
+                yield last, captures + more
+
+    def _repeat(self, part: Node, at: int, least: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        if least == 0:
+            yield at, ()
+        for end, captures in self.match(part, at, first):
+            if end > at:
+                for last, more in self._repeat(part, end, 0, False):
+                    yield last, captures + more
+
+    def _literal(self, text: str, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        wanted = _plain(text)
+        for start in self._starts(at, first):
+            end = start
+            for word in wanted:
+                end = end if end == start else self._past(end)
+                if end >= len(self.words) or self.words[end] != word:
+                    break
+                end += 1
+            else:
+                yield end, ()
+                return
+
+    def _starts(self, at: int, first: bool) -> Iterator[int]:
+        """Places from `at` on, past what may be passed over."""
+        passed = 0
+        while at < len(self.words):
+            yield at
+            if not self._passable(at):
+                passed += 1
+                if passed > self.gap or (first and self.gap):
+                    return
+            at += 1
+
+    def _passable(self, at: int) -> bool:
+        word = self.words[at]
+        return at in self.soft or word in self.fluff or not (word[0].isalnum() or word[0] in "'\"-")
+
+    def _past(self, at: int) -> int:
+        while at < len(self.words) and self._passable(at):
+            at += 1
+        return at
+
+    def _from(self, at: int) -> int:
+        return self._past(at) if at < len(self.words) and not self.words[at][0].isalnum() else at
+
+    def _ref(self, ref: Ref, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        name = ref.name.rsplit(".", 1)[-1]
+        if name == "anything":
+            yield from self._anything(at)
+        elif name in KINDS and name not in self.rules:
+            yield from self._quantity(name, at)
+        elif name in self.rules:
+            yield from self.match(self.rules[name].body, at, first)
+            if name == "known":
+                for words in self.names:
+                    for end, _ in self._literal(" ".join(words), at, first):
+                        yield end, ((f"what={' '.join(words)}", at, end),)
+
+    def _anything(self, at: int) -> Iterator[tuple[int, Captures]]:
+        """Any words: to the end of the line first, then fewer."""
+        last = len(self.words)
+        while at < last and not (self.words[at][0].isalnum() or self.words[at][0] in "'\""):
+            at += 1
+        for end in range(last, at, -1) if last <= SHORT else ((last,) if at < last else ()):
+            yield end, (("", at, end),)
+
+    def _quantity(self, kind: str, at: int) -> Iterator[tuple[int, Captures]]:
+        kinds = EDGE_KINDS.get(kind, (kind,))
+        for start in self._starts(at, False):
+            for reading in self.rows[start]:
+                if reading.kind in kinds:
+                    yield reading.end, ()
+
+    def _said(self, topic: str, captures: Captures) -> Said:
+        values: dict[str, tuple[Reading, ...]] = {}
+        words: dict[str, str] = {}
+        free = 0
+        for tag, start, end in captures:
+            name, fixed, value = tag.partition("=")
+            if fixed:
+                words[name.strip()] = value.strip()
+            elif not tag:
+                free += end - start
+            else:
+                words[name] = self._spoken(start, end)
+                found = [row for at in range(start, end) for row in self.rows[at] if row.end == end]
+                first = self._past(start)
+                if found and min(row.start for row in found) <= first:
+                    values[name] = tuple(row for row in found if row.start <= first)
+        return Said(topic, values, words, free)
+
+    def _spoken(self, start: int, end: int) -> str:
+        """The person's own words for tokens start to end; to the end of the line all that was said."""
+        if start >= end:
+            return ""
+        last = len(self.text) if end == len(self.tokens) else self.tokens[end - 1].end
+        return re.sub(r"^[\s:,;.–—-]+(?=[^\s\d])", "", self.text[self.tokens[start].start : last]).strip()
+
+
+def numbers_in(text: str) -> list[Reading]:
+    """The quantities of a text, one after the other, the longest reading of each."""
+    rows = readings(tokenize(text))
+    found: list[Reading] = []
+    at = 0
+    while at < len(rows):
+        plain = [row for row in rows[at] if row.kind in KINDS]
+        if plain:
+            found.append(max(plain, key=lambda row: (row.end, row.sure)))
+            at = found[-1].end
+        else:
+            at += 1
+    return found
