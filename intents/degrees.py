@@ -52,7 +52,7 @@ def _scaled(line: Line, i: int, head: Head, end: int, scale: str) -> Iterator[Re
         yield _change(i, stop, sign * head.value, unit, head.sure)
     yield Reading("temperature", i, end, Temperature(head.value, scale), head.sure * (0.3 if changed else 1.0))
     if not changed:
-        yield _change(i, end, head.value, unit, 0.4 * head.sure)
+        yield Reading("tempchange", i, end, TemperatureChange(head.value, unit), 0.4 * head.sure)
 
 
 def _unscaled(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]:

@@ -20,11 +20,12 @@ _THICK = frozenset(("of", "thick", "a"))
 _AMOUNT_FIRST_ENDS = frozenset(
     "into to on over with from for behind under at and plus through then is are in how what , ; & + the".split()
 )
+MOST_LAYERS, MOST_BETWEEN = 20, 4
 LAYER_WORDS = frozenset(
     "sheathing ply plywood osb board boards foam insulation strapping straps strap battens batten furring lath siding cladding"
     " clapboard clapboards mesh mat drainage panel panels trim shim shims gypsum drywall membrane wrap housewrap flashing"
     " shingles shake shakes fascia soffit fiberboard fibreboard plank planks slat slats counterbatten counterbattens stucco"
-    " lap gap layer".split()
+    " lap gap layer cement clapboard larch cedar pine spruce".split()
 )
 
 
@@ -81,13 +82,38 @@ def _lengths_reading(listing: Listing, items: list[Item]) -> Reading:
 
 def layers(listing: Listing) -> Iterator[Reading]:
     """Lists of layers: a thickness and what it is, either first."""
-    for chain in chains(listing, lambda i: _layer(listing, i), lambda before, item, separated: True):
+    for chain in _layer_chains(listing):
         for part in beginnings(chain):
             amounts = [item.sizes[0] for item in part]
             default = "mm" if max(amount.value for amount in amounts) >= 4 else "in"
             value, plain = with_units(amounts, default)
             found = tuple(Layer(length, item.what) for length, item in zip(value, part, strict=True))
             yield Reading("layers", part[0].start, part[-1].end, found, 1.0 if plain else 0.7)
+
+
+def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
+    """The layers from each place on, with a few words between ("over", "on", "if I run") but no other quantity."""
+    items = [_layer(listing, i) for i in range(len(listing.chart))]
+    for first in items:
+        if first is None:
+            continue
+        chain = [first]
+        while len(chain) < MOST_LAYERS:
+            at = _next_layer(listing, items, chain[-1].end)
+            if at is None:
+                break
+            chain.append(at)
+        yield chain
+
+
+def _next_layer(listing: Listing, items: list[Item | None], end: int) -> Item | None:
+    for at in range(end, min(end + MOST_BETWEEN + 1, len(items))):
+        if items[at] is not None:
+            return items[at]
+        nominal = listing.words[at + 1] == "×" or listing.words[at] == "×"  # 1x strapping: a name, not a thickness
+        if listing.number_at(at) and not nominal and listing.words[at] not in ("a", "an"):
+            return None
+    return None
 
 
 def _layer(listing: Listing, i: int) -> Item | None:

@@ -70,7 +70,8 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
         if found is not None and found.part != split.part:
             joined = found.part if isinstance(found.part, Sum) else replace(split.part, operation=PLUS)
             value, also = value.said(str(value)), (joined.said(str(joined) if joined is found.part else str(found.part.text)),)
-        yield Reading("sum", at, split.end, value, 1.0, also)  # type: ignore[arg-type]
+        start = at + (tokens[at].text in ("a", "an"))  # a phrase is not looked for at an article
+        yield Reading("sum", start, split.end, value, 1.0, also)  # type: ignore[arg-type]
         at = split.end
 
 

@@ -9,6 +9,7 @@ from solvers.working import Working
 
 def layer_terms(work: Working, layers: tuple[Layer, ...]) -> list[Term]:
     """The thicknesses, in inches. Declines a layer that has none."""
+    layers = tuple(layer if isinstance(layer, Layer) else Layer(layer, f"layer {n}") for n, layer in enumerate(layers, 1))
     for layer in layers:
         said = layer.thickness.text or work.text(work.term("", layer.thickness.to("in").value, "in"))
         work.refuse_when(layer.thickness.value <= 0, f"the {layer.what} can't be {said} thick: say its thickness again")
