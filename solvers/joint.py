@@ -23,8 +23,8 @@ def shared_joint(work: Working, turn: Term, pieces: tuple[str, str] = ("piece 1"
 
 def closes(work: Working, saw: Term, turn: Term) -> None:
     """The check of a joint from two straight strips, an inch wide, whose outer edges are made to cross."""
-    crossing = (1 - cos(turn)) / sin(turn)
-    work.check("the outer edges of two strips an inch wide cross this far past the inner corner", tan(saw), "=", crossing)
+    what = "the outer edges of two strips an inch wide cross this far past the inner corner"
+    work.check(what, tan(saw), "=", (1 - cos(turn)) / sin(turn))
 
 
 def saw_cautions(work: Working, saw: Term, edge: Term) -> None:

@@ -49,4 +49,5 @@ def sloped(work: Working, pitch: Slope, run: Term | None, rise: Term | None) -> 
     assert rise is not None
     flat = pitch.rise.value == 0
     work.refuse_when(flat, f"a pitch of 0 never rises {work.text(rise)}: say the run, or give a pitch over 0 in 12")
-    return work.step("run", rise / per_inch, "as many inches of run as it takes to climb so far", unit="in"), rise, theta
+    run = work.step("run", rise / per_inch, "as many inches of run as it takes to climb so far", unit="in")
+    return run, rise, theta

@@ -1,4 +1,4 @@
-"""The drawings of a corner: the two mitred pieces where they meet, and the same two lying on the saw as they come off it."""
+"""The drawings of a corner: two mitred pieces where they meet, and the same two on the saw as they come off it."""
 
 from __future__ import annotations
 

@@ -22,17 +22,22 @@ def quantity(text: str) -> Quantity:
     return UNITS[unit](sum((Fraction(part) for part in value.split()), Fraction(0)), unit)
 
 
+def _meant(value: Any, kind: type) -> Any:
+    if not isinstance(value, str):
+        return value
+    said = quantity(value)
+    return Pitch(said.value, said.unit) if kind is Pitch else said
+
+
 def work(topic: str, **givens: Any) -> Worked:
     """A topic worked with these givens; strings are quantities, `pitch="30 deg"` is a pitch said as an angle."""
     topics = load_topics()
     known: dict[str, Given] = {}
     for name, value in givens.items():
         kind = topics[topic].parameter(name).kind
-        if isinstance(value, str):
-            said = quantity(value)
-            value = Pitch(said.value, said.unit) if kind is Pitch else said
-        assert isinstance(value, Enum | tuple) or isinstance(value, kind), (name, value)
-        known[name] = Given(name, value)
+        meant = _meant(value, kind)
+        assert isinstance(meant, (Enum, tuple, kind)), (name, meant)
+        known[name] = Given(name, meant)
     return work_out(topics[topic], known)
 
 

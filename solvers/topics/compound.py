@@ -49,8 +49,8 @@ def compound_cut(
 ) -> None:
     """Miter and bevel of sprung or leaning trim lying flat on the saw, degrees; the miter is the answer.
 
-    Spring is from the wall (a lean from plumb) unless said from the ceiling (from level). A ring of n sides has a corner
-    of 180° − 360°/n. Refuses a spring outside 0–90°, a corner outside 0–180°. Source: geometry.
+    Spring is from the wall (a lean from plumb) unless said from the ceiling (from level). A ring of n sides has a
+    corner of 180° − 360°/n. Refuses a spring outside 0–90°, a corner outside 0–180°. Source: geometry.
     """
     corner = _corner(work, corner, sides)
     lean = spring
@@ -69,13 +69,17 @@ def compound_cut(
     work.caution(SAW_CAUTION, SMALL_PIECE_CAUTION, JIG_CAUTION)
     _section(work, lean)
     if sides is None:
-        for name, how in LEFT_TILT.items():
-            work.also_word(name, how)
-        flat_on_a_left_tilt(work, miter, inside=True)
-        flat_on_a_left_tilt(work, miter, inside=False)
+        _sprung_on_the_saw(work, miter)
     else:
         on_the_saw(work, miter, edge)
     _blade(work, bevel)
+
+
+def _sprung_on_the_saw(work: Working, miter: Term) -> None:
+    for name, how in LEFT_TILT.items():
+        work.also_word(name, how)
+    flat_on_a_left_tilt(work, miter, inside=True)
+    flat_on_a_left_tilt(work, miter, inside=False)
 
 
 def _corner(work: Working, corner: Term | None, sides: Term | None) -> Term:
@@ -83,7 +87,8 @@ def _corner(work: Working, corner: Term | None, sides: Term | None) -> Term:
         return corner
     if sides is None:
         raise NeedMore("corner")
-    return work.step("corner", 180 - work.term("full turn", 360, "deg") / sides, "the corner of a ring of that many sides")
+    full = work.term("full turn", 360, "deg")
+    return work.step("corner", 180 - full / sides, "the corner of a ring of that many sides")
 
 
 def _in_three_dimensions(work: Working, lean: Term, corner: Term, miter: Term, bevel: Term) -> None:
@@ -93,7 +98,8 @@ def _in_three_dimensions(work: Working, lean: Term, corner: Term, miter: Term, b
     between = acos(cos(lean) ** 2 * cos(turn) + sin(lean) ** 2)
     work.check("the face normals, as vectors, stand two bevels apart", between, "=", 2 * bevel)
     # The plane cut has normal (cos m cos b) along the piece, so the piece meets its mirror image at twice this angle.
-    work.check("mirrored in the plane the saw cuts, the piece makes the corner", 2 * asin(cos(miter) * cos(bevel)), "=", corner)
+    mirrored = 2 * asin(cos(miter) * cos(bevel))
+    work.check("mirrored in the plane the saw cuts, the piece makes the corner", mirrored, "=", corner)
     # A plumb line is cos(lean) up the face and sin(lean) through it; in the cut plane it leaves nothing of the normal.
     leaves, through = sin(miter) * cos(bevel) * cos(lean), sin(bevel) * sin(lean)
     work.check("the joint stands plumb: up the face and through it balance", leaves, "=", through)
@@ -114,7 +120,7 @@ def _section(work: Working, lean: Term) -> None:
 
 
 def _blade(work: Working, bevel: Term) -> None:
-    """The piece flat on the table, seen from the front: the blade's tilt where the face comes out longer than the back."""
+    """The piece flat on the table, seen from the front: the tilt where the face comes out longer than the back."""
     view = work.view("from the front: the blade's tilt, outside corner")
     tilt = radians(float(bevel.value))
     across = sine(tilt) / cosine(tilt)

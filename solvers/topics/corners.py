@@ -26,7 +26,7 @@ def miter_for_a_corner(work: Working, corner: CornerAngle) -> None:
     Refuses a corner outside 0–180°. Source: geometry, the turn of the trim is the supplement of its corner.
     """
     turn = work.step("τ", 180 - corner, "how far the trim changes direction")
-    saw, edge = shared_joint(work, turn)
+    _, edge = shared_joint(work, turn)
     work.also("turn", turn)
     work.check("two edge angles make the corner", 2 * edge, "=", corner)
     meeting(work, "the corner", 90, corner, edge, ("piece 1", "piece 2"))
@@ -51,10 +51,10 @@ def rake_return(work: Working, pitch: RoofPitch, fascia: Fascia = Fascia.PLUMB) 
     work.also("turn", turn)
     work.also("roof angle", theta)
     if plumb:
-        other = work.step("other", (90 - theta) / 2, "where trim under the rake turns up a plumb face, the corner is 90 + θ")
+        other = work.step("other", (90 - theta) / 2, "under the rake, trim turns up a plumb face at a corner of 90 + θ")
         work.also("the other corner's setting", other)
-        slope = sqrt(pitch.rise**2 + pitch.run**2)
-        work.check("the corner between a plumb line and the rake, by their directions", acos(pitch.rise / slope), "=", corner)
+        apart = acos(pitch.rise / sqrt(pitch.rise**2 + pitch.run**2))
+        work.check("the corner between a plumb line and the rake, by their directions", apart, "=", corner)
     work.check("both cuts and the corner make a half turn", 2 * saw + corner, "=", 180)
     first = 90 if plumb else 90 + float(theta.value)
     meeting(work, "side view", first, corner, edge, ("fascia", "rake"))

@@ -52,7 +52,8 @@ def how_far_open(
     work.also("corner the cuts make", made)
     work.also("error", error)
     work.also("setting that closes it", right)
-    work.also("half a degree opens", work.step("half", 2 * line * sin(half / 2), "what half a degree does here", unit="in"))
+    slip = work.step("half", 2 * line * sin(half / 2), "what half a degree does here", unit="in")
+    work.also("half a degree opens", slip)
     work.also_word("opens at", _where(corner, made))
     work.also_word("matters", _matters(work, gap))
     ends = sqrt((line - line * cos(error)) ** 2 + (line * sin(error)) ** 2)
@@ -88,7 +89,7 @@ def _matters(work: Working, gap: Term) -> str:
 
 
 def _joint(work: Working, corner: Term, made: Term, face: Term, gap: Term) -> None:
-    """The two pieces as they lie at the corner, each with the cut it has; a small error is drawn as 5° so that it shows."""
+    """The two pieces as they lie at the corner, each with the cut it has; a small error drawn as 5° to show."""
     view = work.view("the joint, its gap drawn wider than it is")
     stands, cut = float(corner.value), float(made.value)
     drawn = cut if stands == cut else cut + max(SEEN, abs(stands - cut)) * (1 if stands > cut else -1)

@@ -55,7 +55,7 @@ def polygon(work: Working, sides: Sides | None = None, bay: Bay | None = None, s
         turn = work.step("τ", work.term("full turn", 360, "deg") / sides, "once round, shared by the joints")
     else:
         raise NeedMore("sides")
-    saw, edge = shared_joint(work, turn)
+    _, edge = shared_joint(work, turn)
     corner = work.step("γ", 180 - turn, "the corner inside the material")
     work.also("corner", corner)
     work.also("turn", turn)
@@ -93,12 +93,13 @@ def corner_in_several_pieces(work: Working, corner: CornerAngle, parts: Parts) -
     turn = work.step("τ", 180 - corner, "how far the trim changes direction")
     joints = work.step("joints", parts - 1, "one fewer than the pieces, both legs counted", unit="count")
     share = work.step("share", turn / joints, "each joint turns as much")
-    saw, edge = shared_joint(work, share)
+    _, edge = shared_joint(work, share)
     between = work.step("joint corner", 180 - share, "the corner at each joint")
     work.also("corner at each joint", between)
     work.also("turn at each joint", share)
     work.also("joints", joints)
-    work.check("the corners of a ring through the joints and the corner", joints * between, "=", 180 * (parts - 2) + corner)
+    ring = 180 * (parts - 2) + corner
+    work.check("the corners of a ring through the joints and the corner", joints * between, "=", ring)
     _walked(work, joints, share, turn)
     meeting(work, "one joint", 90, between, edge, ("piece", "next piece"))
 

@@ -15,6 +15,7 @@ from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 Overhang = Annotated[Length, Slot("How much overhang?", bare=("in",), least=0, kept="overhang")]
+NO_OVERHANG = Length(Fraction(0), "in")
 
 
 class Measured(Choice):
@@ -29,7 +30,7 @@ def rake_length(
     work: Working,
     pitch: RoofPitch,
     width: GableWidth,
-    overhang: Overhang = Length(Fraction(0), "in"),
+    overhang: Overhang = NO_OVERHANG,
     measured: Measured | None = None,
 ) -> None:
     """Length of one rake, inches, from the peak down to the end of the overhang.
@@ -41,19 +42,19 @@ def rake_length(
     half = work.step("run", width / 2, "the peak is over the middle of the gable", unit="in")
     per_inch = rise_per_inch(work, pitch)
     height = work.step("height", half * per_inch, "every inch of run climbs that much", unit="in")
+    out, run = overhang, half
     if measured is Measured.SLOPE:
         out = work.step("out", overhang * cos(theta), "the overhang along the slope, seen level", unit="in")
-    else:
-        out = overhang
-    run = work.step("whole run", half + out, "the overhang goes further out", unit="in") if overhang.value else half
+    if overhang.value:
+        run = work.step("whole run", half + out, "the overhang goes further out", unit="in")
     rake = work.answer("rake length", run / cos(theta), "the run is the rake's shadow on the level", "in", "rake")
     work.also("gable height", height)
     work.also("roof angle", theta)
     work.also("both rakes", 2 * rake, "in")
     if overhang.value:
-        work.also("drop of the overhang", work.step("drop", out * tan(theta), "the tail hangs below the plate", unit="in"))
-        if measured is None:
-            work.also_word("overhang taken", "measured level")
+        drop = work.step("drop", out * tan(theta), "the tail hangs below the plate", unit="in")
+        work.also("drop of the overhang", drop)
+        work.also_word("overhang taken", (measured or Measured.LEVEL).value)
     work.check("squares of the whole run and its rise", sqrt(run**2 + (run * per_inch) ** 2), "=", rake)
     work.caution(HEIGHT_CAUTION)
     gable_view(work, width, height, theta, rake, out)

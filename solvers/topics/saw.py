@@ -26,7 +26,7 @@ RightLimit = Annotated[
 ]
 BevelWanted = Annotated[Angle, Slot("What bevel do you need, in degrees?", least=0, below=90, name="bevel")]
 BevelLimit = Annotated[
-    Angle, Slot("How far does your saw tilt, in degrees?", above=0, most=90, name="greatest bevel", kept="saw bevel limit")
+    Angle, Slot("How far does your saw tilt, in degrees?", above=0, most=90, name="saw tilt", kept="saw tilt")
 ]
 
 
@@ -148,7 +148,8 @@ def _with_bevel(work: Working, setting: Term, saw: Saw, bevel: Term, bevel_limit
 def _how_words(work: Working, way: Way, setting: Term, dial: Term, saw: Saw, side: Side | None) -> str:
     swing, jig = work.text(setting), work.text(dial)
     if way is Way.HAND:
-        return f"{swing} and the jig's {jig} are both past the scale: set a bevel gauge to {jig}, mark the edge, cut by hand"
+        past = f"{swing} and the jig's {jig} are both past the scale"
+        return f"{past}: set a bevel gauge to {jig}, mark the edge, cut by hand"
     if way is Way.JIG:
         return f"stand the piece against a square jig and dial {jig}; its mirror takes {jig} to the other side"
     sides = [s for s in (Side.LEFT, Side.RIGHT) if saw.reaches(s, setting)]
@@ -156,7 +157,7 @@ def _how_words(work: Working, way: Way, setting: Term, dial: Term, saw: Saw, sid
         if side in sides:
             return f"swing {side.value} to {swing}"
         return f"swing it from the other side: {sides[0].value} to {swing}, the piece face down, same edge to the fence"
-    if len(sides) == 2:  # noqa: PLR2004
+    if len(sides) == 2:
         return f"swing right to {swing} for one piece, left to {swing} for its mirror"
     return f"swing {sides[0].value} to {swing} for both; the mirror piece lies face down, same edge to the fence"
 
@@ -171,5 +172,6 @@ def _tilt_words(work: Working, tilt: Side | None, bevel: Term, bevel_limit: Term
     if bevel_limit is not None and bevel.value > bevel_limit.value:
         return "past the tilt: hold the trim sprung against the fence, upside down, and swing half the corner's turn"
     if tilt in (Side.LEFT, Side.RIGHT):
-        return f"tilt {tilt.value} to {work.text(bevel)}; for the mirror turn the piece end for end and swing the other way"
+        tilted = f"tilt {tilt.value} to {work.text(bevel)}"
+        return f"{tilted}; for the mirror turn the piece end for end and swing the other way"
     return f"tilt to {work.text(bevel)}, the other way for the mirror"

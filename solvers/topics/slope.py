@@ -67,9 +67,7 @@ def pitch_from_rise_and_run(work: Working, rise: MeasuredRise, run: MeasuredRun)
 
 
 @topic("sloped length", "slope")
-def sloped_length(
-    work: Working, pitch: AnyPitch, run: RunLength | None = None, rise: RiseLength | None = None
-) -> None:
+def sloped_length(work: Working, pitch: AnyPitch, run: RunLength | None = None, rise: RiseLength | None = None) -> None:
     """Length along the slope, inches, over a level run (or up a rise) at a pitch.
 
     Refuses a run or rise of nothing, and a rise and run that are not at that pitch. Source: geometry.

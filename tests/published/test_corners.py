@@ -31,7 +31,8 @@ def test_sprung_trim(spring: int, corner: int, miter: float, bevel: float) -> No
 
 
 @pytest.mark.parametrize(
-    ("spring", "corner", "miter", "bevel"), [(38, 90, "31.6°", "33.9°"), (45, 90, "35.3°", "30°"), (52, 90, "38.2°", "25.8°")]
+    ("spring", "corner", "miter", "bevel"),
+    [(38, 90, "31.6°", "33.9°"), (45, 90, "35.3°", "30°"), (52, 90, "38.2°", "25.8°")],
 )
 def test_sprung_trim_as_tables_print_it(spring: int, corner: int, miter: str, bevel: str) -> None:
     """common practice: the printed digits of tables for sprung trim flat on the saw (from memory)."""
@@ -90,7 +91,7 @@ def test_cuts_on_a_gable(rise: int, theta: float) -> None:
 
 
 def test_rake_return_of_the_first_page() -> None:
-    """geometry: a 5 in 12 roof is the 5-12-13 triangle; angle 22.62°, corner 67.38°, turn 112.62°, saw 56.31°, edge 33.69°."""
+    """geometry: a 5 in 12 roof is the 5-12-13 triangle; 22.62°, 67.38°, 112.62°, saw 56.31°, edge 33.69°."""
     worked = work("rake return", pitch="5 in12")
     found = [also(worked, name) for name in ("roof angle", "corner", "turn", "edge angle")]
     assert [round(value, 2) for value in found] == [22.62, 67.38, 112.62, 33.69]
@@ -105,4 +106,5 @@ def test_gap_of_the_settled_reading() -> None:
 @pytest.mark.parametrize(("setting", "dial"), [("56.31 deg", 33.69), ("67.5 deg", 22.5), ("60 deg", 30)])
 def test_square_jig(setting: str, dial: float) -> None:
     """common practice: a piece square to the fence is cut at 90° less the setting."""
-    assert also(work("can my saw cut it", setting=setting, limit="50 deg"), "dial against a square jig") == pytest.approx(dial)
+    worked = work("can my saw cut it", setting=setting, limit="50 deg")
+    assert also(worked, "dial against a square jig") == pytest.approx(dial)

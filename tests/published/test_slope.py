@@ -39,7 +39,7 @@ def test_rafter_table(rise: int, angle: float, grade: float, common: float, hip:
         ("hip run", {"pitch": "4 in12", "run": "1 ft"}, 16.97, 2),
         # published: Radford's Cyclopedia of Construction, vol. 3: rise 6, hip 18 in per foot of run
         ("hip or valley length", {"pitch": "6 in12", "run": "1 ft"}, 18.0, 4),
-        # published: Radford, vol. 3: side cut of a jack at rise 10 on 12 and 15 7/12, the common rafter per foot (to 1/24 in)
+        # published: Radford, vol. 3: jack's side cut at rise 10 on 12 and 15 7/12, the common rafter (to 1/24 in)
         ("sloped length", {"pitch": "10 in12", "run": "1 ft"}, 15 + 7 / 12, 1),
         # geometry: a slope of 2 in 12
         ("roof angle", {"pitch": "2 in12"}, 9.462, 3),

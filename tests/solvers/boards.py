@@ -21,7 +21,7 @@ def turned(axis: str, angle: float) -> Any:
 
 
 def blade(miter: float, bevel: float) -> Vector:
-    """Normal of the plane a blade cuts, pointing right, swung by `miter` (handle right) and tilted by `bevel` (top left)."""
+    """Normal, pointing right, of a blade's plane: swung by `miter` (handle right), tilted by `bevel` (top left)."""
     plumb = np.array([1.0, 0.0, 0.0])
     tilted = turned("y", -bevel).apply(plumb)
     return np.asarray(turned("z", miter).apply(tilted))
@@ -34,7 +34,7 @@ def cut_face(normal: Vector, wide: float = WIDE, thick: float = THICK) -> Vector
 
 
 def stood_up(points: Vector, spring: float) -> Vector:
-    """From flat (face up) to its place on a wall along x, the room toward −y: the face leans out over it by the spring."""
+    """From flat (face up) to its place on a wall along x, the room toward −y: the face leans out by the spring."""
     return np.asarray(turned("x", 90 + spring).apply(points))
 
 

@@ -38,7 +38,9 @@ def test_both_pieces_meet_face_to_face_at_the_corner(spring: Fraction, corner: F
     assert angle_between(-along, turned("z", -turn).apply(along)) == pytest.approx(float(corner), abs=1e-6)
     face = stood_up(np.array([[0.0, 0.0, 1.0]]), s)[0]
     between = angle_between(face, turned("z", -turn).apply(face))
-    told = also(work("compound cut", spring=Angle(spring, "deg"), corner=Angle(corner, "deg")), "angle between the faces")
+    told = also(
+        work("compound cut", spring=Angle(spring, "deg"), corner=Angle(corner, "deg")), "angle between the faces"
+    )
     assert told == pytest.approx(180 - between, abs=1e-6)
 
 

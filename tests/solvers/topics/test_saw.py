@@ -104,7 +104,9 @@ def test_the_cut_can_be_told_by_its_corner_or_by_both_settings() -> None:
     told = answer("how far open", corner="88 deg", face="5 1/2 in", cut_for="90 deg")
     assert told == pytest.approx(answer("how far open", corner="88 deg", face="5 1/2 in", setting="45 deg"))
     assert told == pytest.approx(answer("how far open", corner="88 deg", face="5 1/2 in", setting="90 deg"))
-    assert told == pytest.approx(answer("how far open", corner="88 deg", face="5 1/2 in", setting="44 deg", other="46 deg"))
+    assert told == pytest.approx(
+        answer("how far open", corner="88 deg", face="5 1/2 in", setting="44 deg", other="46 deg")
+    )
 
 
 def test_half_a_degree_is_told_beside_it() -> None:

@@ -44,7 +44,9 @@ def test_slope_run_and_rise_close(pitch: Pitch, run: Length) -> None:
 @given(pitches, lengths)
 def test_from_the_rise_is_the_same_slope(pitch: Pitch, run: Length) -> None:
     rise = Length(run.value * pitch.value / 12, "in")
-    assert isclose(answer("sloped length", pitch=pitch, rise=rise), answer("sloped length", pitch=pitch, run=run), rel_tol=1e-12)
+    assert isclose(
+        answer("sloped length", pitch=pitch, rise=rise), answer("sloped length", pitch=pitch, run=run), rel_tol=1e-12
+    )
 
 
 @few
