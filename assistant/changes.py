@@ -13,12 +13,12 @@ from assistant.pending import Asked
 from assistant.record import Record, put_noted
 from intents.chart import LIGHT, chart_of
 from intents.fitting import fit
-from intents.matcher import read_as, speller
+from intents.matcher import read, read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.reading import Reading
-from intents.talk import Said, numbers_in, talk_of
+from intents.talk import Said, numbers_in, readings_in, talk_of
 from solvers.quantities import Length, Quantity
 from solvers.slots import Given
 
@@ -53,6 +53,8 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return True
     if c.last is None or not wanted.rest:
         return False
+    if wanted.led:  # the words that lead to a change are no words of a question
+        questions = [question for question in read(wanted.rest, c.parameters).questions if question.score > 0]
     best = questions[0] if questions else None
     found = _readings(c, wanted, c.last)
     if not found or _stands_alone(best, found[0], c.last, wanted):
@@ -87,7 +89,7 @@ def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bo
 def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
     """The value that the line before kept, said again."""
     name = list(c.just_kept)[-1]
-    values = numbers_in(wanted.rest)
+    values = readings_in(wanted.rest)
     if not values:
         return False
     if replies.doubted(c, record, text):
@@ -101,7 +103,7 @@ def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> b
 
 def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wanted) -> bool:
     """Whether the line is rather a question of its own."""
-    if best is None or best.topic == last.topic.name:
+    if best is None or best.topic == last.topic.name or not best.words:
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else 0)

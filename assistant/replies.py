@@ -12,7 +12,7 @@ from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import chosen_way
 from intents.matcher import read_as
 from intents.question import Question, Reading
-from intents.talk import Said, numbers_in, talk_of
+from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
 
 if TYPE_CHECKING:
@@ -98,7 +98,7 @@ def _line(c: Conversation, record: Record, text: str, words: set[str], pending: 
 
 def _keep(c: Conversation, record: Record, text: str, name: str) -> bool:
     """A value to keep under the name that was asked for."""
-    found = tuple(row for row in numbers_in(text))
+    found = readings_in(text)
     if not found:
         return False
     said = Said("remember", {"value": found}, {"what": name, "value": text})

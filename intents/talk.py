@@ -271,15 +271,24 @@ class _Line:
         return re.sub(r"^[\s:,;.–—-]+(?=[^\s\d])", "", self.text[self.tokens[start].start : last]).strip()
 
 
+def readings_in(text: str) -> tuple[Reading, ...]:
+    """All readings of the first quantity of a text that are as long as the longest."""
+    for row in readings(tokenize(text)):
+        longest = max((reading.end for reading in row if reading.kind in KINDS), default=0)
+        if longest:
+            return tuple(reading for reading in row if reading.end == longest)
+    return ()
+
+
 def numbers_in(text: str) -> list[Reading]:
     """The quantities of a text, one after the other, the longest reading of each."""
     rows = readings(tokenize(text))
     found: list[Reading] = []
     at = 0
     while at < len(rows):
-        plain = [row for row in rows[at] if row.kind in KINDS]
+        plain = [row for row in rows[at] if row.kind in KINDS]  # a ratio is not: 1/8 is a length's number first
         if plain:
-            found.append(max(plain, key=lambda row: (row.end, row.sure)))
+            found.append(max(plain, key=lambda row: (row.end, row.kind != "number", row.sure)))
             at = found[-1].end
         else:
             at += 1
