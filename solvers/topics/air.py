@@ -8,7 +8,7 @@ from typing import Annotated
 from solvers.common import CODE_CAUTION
 from solvers.constants import MM_PER_INCH
 from solvers.exact import Term
-from solvers.layers import layer_terms
+from solvers.layers import layer_terms, named
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Layer, Slot
@@ -96,5 +96,5 @@ def build_out(
     work.check("the layers in millimetres, back in inches",
                sum((work.term(term.name, term.value * MM_PER_INCH.value, "mm") for term in terms[1:]), first) / MM_PER_INCH, "=", total)  # fmt: skip
     work.caution("Measure the real thickness of each layer: names and sizes differ, and two layers of membrane add up.")
-    stack_view(work, "section, from the stud out", list(zip((layer.what for layer in layers), terms, strict=True)), total)
+    stack_view(work, "section, from the stud out", list(zip((layer.what for layer in named(layers)), terms, strict=True)), total)
 

@@ -16,7 +16,7 @@ from solvers.working import Working
 
 GableWidth = Annotated[Length, Slot("What is the width of the gable?", unit="ft", bare=("ft",), above=0, most=500)]
 GableTall = Annotated[
-    Length, Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200)
+    Length, Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True)
 ]
 
 

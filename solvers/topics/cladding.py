@@ -24,20 +24,26 @@ from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.working import Working
 
-CourseLength = Annotated[Length, Slot("How long is each course?", unit="ft", bare=("ft",), above=0, most=2000, name="course length")]
+CourseLength = Annotated[
+    Length,
+    Slot("How long is each course?", unit="ft", bare=("ft",), above=0, most=2000, name="course length", cued=True),
+]
 SoffitRun = Annotated[Length, Slot("How long is the run of soffit?", unit="ft", bare=("ft",), above=0, most=5000)]
 SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240)]
 PanelCover = Annotated[
     Length, Slot("What width does one panel cover?", bare=("in",), above=0, most=60, kept="panel cover", name="panel cover")
 ]
-PanelLength = Annotated[Length, Slot("How long is a panel as bought?", unit="ft", bare=("ft",), above=0, most=100, name="panel length")]
+PanelLength = Annotated[
+    Length,
+    Slot("How long is a panel as bought?", unit="ft", bare=("ft",), above=0, most=100, name="panel length", cued=True),
+]
 
 
 @topic("cladding boards", "takeoff")
 def cladding_boards(
     work: Working,
     area: CoverArea | None = None,
-    courses: Annotated[Count, Slot("How many courses?", least=1, most=2000)] | None = None,
+    courses: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True)] | None = None,
     exposure: BoardExposure | None = None,
     board_length: BoardLength | None = None,
     course_length: CourseLength | None = None,

@@ -7,7 +7,7 @@ from typing import Annotated
 
 from solvers.constants import MM_PER_INCH
 from solvers.exact import Term
-from solvers.layers import layer_terms
+from solvers.layers import layer_terms, named
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Layer, Slot
@@ -48,7 +48,7 @@ def fastener_length(
     work.check("the same in millimetres", sum(parts[1:], parts[0]) / MM_PER_INCH, "=", least)
     work.caution(FASTENING_CAUTION)
     work.source(STOCK_SOURCE, COMMON)
-    stack = [(layer.what, term) for layer, term in zip(reversed(layers), reversed(terms), strict=True)]
+    stack = [(layer.what, term) for layer, term in zip(reversed(named(layers)), reversed(terms), strict=True)]
     stack_view(work, "section, from the stud out", stack, through)
     view = work.views[-1]
     deep, inside = float(work.value(through)), float(penetration.value)

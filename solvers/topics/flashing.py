@@ -23,7 +23,7 @@ SlopeRun = Annotated[
 ]
 ShingleExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]
 Legs = Annotated[tuple[Length, ...], Slot("How wide is each leg?", name="legs")]
-Coil = Annotated[Length, Slot("How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width")]
+Coil = Annotated[Length, Slot("How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width", cued=True)]
 
 
 @topic("step flashing", "takeoff")
@@ -54,7 +54,7 @@ def bent_flashing(
     work: Working,
     lengths: Legs,
     coil: Coil | None = None,
-    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count")] | None = None,
+    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count", cued=True)] | None = None,
 ) -> None:
     """Girth (stretch-out) of a bent flashing, inches, the bend lines, and how many come out of a coil's width.
 

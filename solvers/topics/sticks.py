@@ -53,7 +53,7 @@ def fasteners(
     rows: Annotated[Count, Slot("How many courses or straps?", least=1, most=10_000, name="courses or straps")],
     length: RowLength,
     spacing: FastenerSpacing,
-    box: Annotated[Count, Slot("How many in a box?", least=1, most=100_000, name="box")] | None = None,
+    box: Annotated[Count, Slot("How many in a box?", least=1, most=100_000, name="box", cued=True)] | None = None,
 ) -> None:
     """How many nails or screws for so many courses or straps of a length: one at each end and at most the spacing between.
 

@@ -40,7 +40,7 @@ UNITS = {BareUnit.INCHES: "in", BareUnit.FEET: "ft", BareUnit.MILLIMETRES: "mm"}
 def tape_arithmetic(
     work: Working,
     sum: Annotated[Sum, Slot("What sum? Like 12 foot 6 plus 3 foot 4 and a half.")],
-    other: Annotated[Length | None, Slot("What is the other length?", bare=("in",), kept="running total", name="other part")] = None,
+    other: Annotated[Length | None, Slot("What is the other length?", bare=("in",), cued=True, name="other part")] = None,
     bare: Annotated[BareUnit | None, Slot("Feet or inches?", name="numbers without a unit")] = None,
 ) -> None:  # fmt: skip
     """Exact length of a sum of feet, inches, fractions, decimals and metric, read on the tape and in millimetres.
