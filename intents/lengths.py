@@ -173,7 +173,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
         if piece.value < 0:
             continue
         unit = piece.end + 2 if words[piece.end : piece.end + 2] == ["of", "an"] else piece.end
-        if words[unit] in INCHES:
+        into = words[unit] == "in" and words[unit + 1] in UNITS  # twelve foot six in metres
+        if words[unit] in INCHES and not into:
             preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
             most = 0.3 if preposition or joint == "," else 0.7 if piece.value >= 12 else 1.0
             for end, inches, sure in _with_fraction(line, piece, unit + 1):
@@ -210,7 +211,8 @@ def _fraction_after(line: Line, at: int) -> Piece | None:
     if line.words[at] not in ("and", "&"):
         return None
     for part in fractions(line, at + 1):
-        if part.value < 1 and part.sure > 0.5 and line.words[part.end] not in UNITS and line.words[part.end] != "of":
+        after, place = line.words[part.end], line.words[part.end + 1] in _NOUNS  # an inch and five eighths in the stud
+        if part.value < 1 and part.sure > 0.5 and (after not in UNITS or (after == "in" and place)) and after != "of":
             return part
     return None
 
@@ -233,7 +235,7 @@ def _inch_word_sure(line: Line, head: Head) -> float:
         return 1.0
     if head.form == "one":
         return 0.1  # "a in" is nothing anyone says
-    if _number_next(line, head.unit + 1) or after in _NOUNS:
+    if _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS:
         return 0.3
     return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place
 

@@ -195,7 +195,7 @@ class _Reader:
             operation = self._operation(end)
             if operation is None:
                 break
-            after = self._part(self._past(operation[1]))
+            after = self._part(self._past(operation[1])) or self._below_zero(end)
             if after is None and (operation[1] < len(self.tokens) or self.words[end] in SIGNS - {"+"}):
                 break
             signs = signs and self.words[end] in SIGNS
@@ -219,7 +219,8 @@ class _Reader:
             joined = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end == self.tokens[i].start
             return not (joined and self.tokens[i].end == self.tokens[i + 1].start) or self.words[i - 1] == ")"
         if word == "/":
-            return i > 0 and not self.words[i - 1][-1].isdigit()
+            free = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end < self.tokens[i].start
+            return free or (i > 0 and not self.words[i - 1][-1].isdigit())
         return word != "over"
 
     # ── parts ──
@@ -276,6 +277,14 @@ class _Reader:
         value = best.value
         assert isinstance(value, Length | Number)
         return Found(value.said(_tidy(said)), best.end)
+
+    def _below_zero(self, i: int) -> Found | None:
+        """What a minus sign was read into: "2400 mm minus 145 mm" holds the reading -145 mm."""
+        for reading in self.chart[i] if self.words[i] in ("minus", "-") else ():
+            if reading.kind in ("length", "number") and isinstance(reading.value, Length | Number) and reading.value.value < 0:
+                size = replace(reading.value, value=-reading.value.value)
+                return Found(size.said(_tidy(" ".join(self.words[i + 1 : reading.end]))), reading.end)
+        return None
 
     def _dashed(self, reading: Reading) -> bool:
         """Whether a dash with spaces round it stands inside."""

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from intents.listed_lengths import LAYER_WORDS
 from intents.numbers import GROUPS, ORDINALS, SCALES, SMALL, TENS
 
 UNIT_WORDS = frozenset(
     "foot feet inch inches yard yards metre metres meter meters millimetre millimetres millimeter millimeters centimetre "
     "centimetres centimeter centimeters degree degrees percent fahrenheit celsius centigrade minus plus times divided "
     "multiplied divide multiply divvy split subtract deduct twice double triple halved "
-    "pounds ounce ounces gallon gallons litre litres liter liters square squares dollars cents temperature".split()
+    "cent pounds ounce ounces gallon gallons litre litres liter liters square squares dollars cents temperature".split()
 )
-NUMBER_WORDS = frozenset(word for word in (*SMALL, *TENS, *SCALES, *GROUPS, *ORDINALS) if word.isalpha()) | UNIT_WORDS
+NUMBER_WORDS = frozenset(word for word in (*SMALL, *TENS, *SCALES, *GROUPS, *ORDINALS) if word.isalpha()) | UNIT_WORDS | LAYER_WORDS

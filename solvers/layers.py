@@ -3,14 +3,20 @@
 from __future__ import annotations
 
 from solvers.exact import Term
+from solvers.quantities import Length
 from solvers.slots import Layer
 from solvers.working import Working
 
 
-def layer_terms(work: Working, layers: tuple[Layer, ...]) -> list[Term]:
+def named(layers: tuple[Layer | Length, ...]) -> tuple[Layer, ...]:
+    """Layers said as bare thicknesses get a number for a name."""
+    return tuple(part if isinstance(part, Layer) else Layer(part, f"layer {n}") for n, part in enumerate(layers, 1))
+
+
+def layer_terms(work: Working, layers: tuple[Layer | Length, ...]) -> list[Term]:
     """The thicknesses, in inches. Declines a layer that has none."""
-    layers = tuple(layer if isinstance(layer, Layer) else Layer(layer, f"layer {n}") for n, layer in enumerate(layers, 1))
-    for layer in layers:
+    found = named(layers)
+    for layer in found:
         said = layer.thickness.text or work.text(work.term("", layer.thickness.to("in").value, "in"))
         work.refuse_when(layer.thickness.value <= 0, f"the {layer.what} can't be {said} thick: say its thickness again")
-    return [work.term(layer.what, layer.thickness.to("in").value, "in") for layer in layers]
+    return [work.term(layer.what, layer.thickness.to("in").value, "in") for layer in found]

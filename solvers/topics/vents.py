@@ -14,6 +14,7 @@ from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 ASK_OPEN = "How open is the bug screen, in percent?"
+OPEN_SHARE = "open share of the screen"  # as it is kept for the job
 ASK_AREA = "What is the area of the ceiling or attic?"
 ASK_RATIO = "Is it 1/150 or 1/300?"
 IRC = "IRC R806.2: 1/150 of the vented area; 1/300 where the conditions it lists are met (editions differ)"
@@ -35,8 +36,8 @@ SHARES = {Screen.NONE: 100, Screen.HALF: 50}
 @topic("vent opening", "water")
 def vent_opening(
     work: Working,
-    gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=24)],
-    share: Annotated[Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen")] = None,
+    gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6)],
+    share: Annotated[Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE)] = None,
     length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), above=0)] = None,
     screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
     top_gap: Annotated[Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True)] = None,
