@@ -18,7 +18,7 @@ from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked
-from assistant.ways import Way, same_answer, ways_of, which_way
+from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.matcher import read
 from intents.question import Question, Reading
 from intents.talk import Said, numbers_in, outside_of, talk_of
@@ -102,6 +102,9 @@ class Conversation:
         questions = [question for question in reading.questions if question.score > 0]
         if said and self._acted(record, said, text, questions):
             return
+        if said and self.pending and replies.tells_another(self, said, self.pending):
+            self._tell_meanwhile(record, said, text)
+            return
         pending, self.pending = self.pending, None
         if pending and replies.settle(self, record, text, reading, pending):
             return
@@ -131,6 +134,13 @@ class Conversation:
         if said.topic in acts.CHANGES or said.topic in acts.VALUES or said.loose:
             return False
         return acts.perform(self, record, said, text)
+
+    def _tell_meanwhile(self, record: Record, said: Said, text: str) -> None:
+        """Keep a value that was told while a question for another is open, and leave that open."""
+        open_, self.just_kept = self.pending, {}
+        acts.perform(self, record, said, text)
+        if open_ is not None and self.pending is open_ and open_.question:
+            record["say"] += f" Still open: {open_.question}"
 
     def _acted_after(self, record: Record, said: Said, text: str, questions: list[Question]) -> bool:
         """Talk that holds a value, once it is no reply; loose talk, once it is no question."""
@@ -211,14 +221,21 @@ class Conversation:
                    if given.source in ("asked", "earlier")}  # fmt: skip
         found = []
         for givens in ways_of(question, asked.topic.parameters):
-            merged = self.facts.fill(asked.topic.parameters, {**earlier, **givens})
-            worked = work_out(asked.topic, merged, asked.tape_step, asked.metric)
-            found.append(Way(replace(asked, givens=merged), worked))
+            found.append(self._worked(asked, {**earlier, **givens}))
         answered = [way for way in found if not way.worked.refused]
         # Where what the job knows makes one way whole, a way that says it again and lacks something else was not meant.
         whole = [way for way in answered if way.worked.working]
         known = any(given.source == "job" for way in whole for given in way.asked.givens.values())
         return (whole if known else answered) or found[:1]
+
+    def _worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
+        """One way worked, with what the job knows; what a question may do without must not change its answer."""
+        full, lean = (self.facts.fill(asked.topic.parameters, givens, lean) for lean in (False, True))
+        way = Way(replace(asked, givens=full), work_out(asked.topic, full, asked.tape_step, asked.metric))
+        if lean == full:
+            return way
+        other = Way(replace(asked, givens=lean), work_out(asked.topic, lean, asked.tape_step, asked.metric))
+        return way if adds(way.worked, other.worked) else other
 
     def finish(self, record: Record, ways: list[Way], question: Question) -> None:
         """Put the one answer, the one question back, or the refusal into the record."""

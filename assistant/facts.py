@@ -38,11 +38,17 @@ class Facts:
             self.store(name, None)
         return known
 
-    def fill(self, parameters: tuple[Parameter, ...], givens: dict[str, Given]) -> dict[str, Given]:
-        """The givens, with what the job knows for parameters that were not said."""
+    def fill(self, parameters: tuple[Parameter, ...], givens: dict[str, Given], lean: bool = False) -> dict[str, Given]:
+        """The givens, with what the job knows for parameters that were not said.
+
+        `lean` leaves out what a question may do without. What answers the same question was said in another way.
+        """
         filled = dict(givens)
+        settled = {parameter.slot.ask for parameter in parameters if parameter.name in givens}
         for parameter in parameters:
             value = self.values.get(parameter.slot.kept) if parameter.slot.kept else None
+            if parameter.slot.ask in settled or (lean and not parameter.required and parameter.default is None):
+                continue
             if parameter.name not in filled and value is not None and isinstance(value, parameter.kind):
                 filled[parameter.name] = Given(parameter.name, value, "job")
         return filled

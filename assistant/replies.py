@@ -43,6 +43,18 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     return True
 
 
+def tells_another(c: Conversation, said: Said, pending: Pending) -> bool:
+    """Whether the line states a value of another name than the one that is waited for ("kerf is 1/8", asked for the gap)."""
+    if said.topic != "remember" or said.loose or not (pending.wanted or pending.keep):
+        return False
+    name = said.words["what"]
+    if pending.keep:
+        return name != pending.keep
+    assert pending.asked is not None
+    parameter = pending.asked.topic.parameter(pending.wanted)
+    return name not in (parameter.slot.kept, parameter.label, parameter.name)
+
+
 def _bare(question: str) -> str:
     return question.removeprefix("I can't make that fit. ")
 

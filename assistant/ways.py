@@ -71,6 +71,13 @@ def same_answer(worked: Iterable[Worked]) -> bool:
     )
 
 
+def adds(full: Worked, lean: Worked) -> bool:
+    """Whether what is known besides (`full`) is of use: it answers what could not be, or the same answer and more."""
+    if lean.working is None or full.working is None:
+        return lean.working is None
+    return same_answer([full, lean]) and len(full.working.also_lines) > len(lean.working.also_lines)
+
+
 def _differences(ways: list[Way]) -> list[str]:
     """The parameters whose values differ between ways."""
     names = [given.name for way in ways for given in way.worked.givens]

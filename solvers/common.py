@@ -14,7 +14,7 @@ WallLength = Annotated[Length, Slot("How long is the wall?", bare=("ft",), above
 WallHeight = Annotated[Length, Slot("How high is it?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, name="height")]
 Exposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, kept="exposure")]
 StockLength = Annotated[Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")]
-Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100)]
+Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste")]
 Pieces = Annotated[Count, Slot("How many pieces?", least=1, most=10000)]
 
 SAW_CAUTION = "Cut a test piece in scrap first; guard down, hands well clear of the blade, piece held to the fence."

@@ -17,7 +17,7 @@ from solvers.stagger import lengths_between, row_joints
 from solvers.story_pole import refuse_crowd
 from solvers.working import Working
 
-GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="width")]
+GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="width", kept="gable width")]
 Stock = Annotated[
     Length,
     Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length", name="stock", cued=True),

@@ -36,7 +36,7 @@ SHARES = {Screen.NONE: 100, Screen.HALF: 50}
 @topic("vent opening", "water")
 def vent_opening(
     work: Working,
-    gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6)],
+    gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6, kept="gap")],
     share: Annotated[Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE)] = None,
     length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), above=0)] = None,
     screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
