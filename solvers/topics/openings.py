@@ -28,7 +28,9 @@ Least = Annotated[Length, Slot("What is the least exposure you allow?", bare=("i
 Greatest = Annotated[
     Length, Slot("What is the greatest exposure you allow?", bare=("in",), above=0, name="greatest exposure")
 ]
-Lines = Annotated[tuple[Length, ...], Slot("How high are the other sills and heads?", name="other sills and heads")]
+Lines = Annotated[
+    tuple[Length, ...], Slot("How high are the other sills and heads?", name="other sills and heads", cued=True)
+]
 
 
 @topic("courses to openings", "courses")
