@@ -19,7 +19,7 @@ from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
-from solvers.quantities import Length, Quantity
+from solvers.quantities import Length, Pitch, Quantity
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -27,8 +27,12 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
+STEEP = 24  # rise in 12; a bare number over it is no pitch
+PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
 TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
+UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
+         "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -49,14 +53,14 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return False
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
+    if wanted.led:  # the words that lead to a change are no words of a question
+        questions = [question for question in read(wanted.rest, c.parameters).questions if question.score > 0]
     if c.just_kept and wanted.led and not questions and _keep_again(c, record, wanted, text):
         return True
     if c.last is None or not wanted.rest:
         return False
-    if wanted.led:  # the words that lead to a change are no words of a question
-        questions = [question for question in read(wanted.rest, c.parameters).questions if question.score > 0]
     best = questions[0] if questions else None
-    found = _readings(c, wanted, c.last)
+    found = _unit_only(wanted, c.last) or _readings(c, wanted, c.last)
     if not found or _stands_alone(best, found[0], c.last, wanted):
         return False
     if replies.doubted(c, record, text):
@@ -78,6 +82,17 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
     return Wanted(words.get("rest", ""), words.get("old", ""), corrects, True)
 
 
+def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
+    """"I meant feet": the lengths that were said bare, or else those in another unit, in that unit."""
+    words = wanted.rest.lower().strip(" .!?").split()
+    unit = UNITS.get(words[0], "") if len(words) == 1 and wanted.corrects else ""
+    lengths = {name: given for name, given in last.givens.items()
+               if unit and given.source != "assumed" and isinstance(given.value, Length) and given.value.unit != unit}  # fmt: skip
+    bare = {name: given for name, given in lengths.items() if given.value.text.replace(".", "").isdecimal()}
+    givens = {name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest) for name, given in (bare or lengths).items()}
+    return [Question(last.topic.name, givens)] if givens else []
+
+
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
     """A correction that names what it corrects ("no, the pitch is 6/12") is kept, where the line before kept something."""
     said = talk_of(wanted.rest, c.places) if wanted.rest and c.just_kept else None
@@ -97,6 +112,7 @@ def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> b
     talk = acts.Talk(c, record, Said("remember"), text)
     line = keep(talk, name, values, wanted.rest)
     if line is not None:
+        c.kept_by.append((record, {name: c.just_kept[name]}))
         put_noted(record, "remember", f"Kept for this job: {line}")
     return True
 
@@ -104,6 +120,8 @@ def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> b
 def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wanted) -> bool:
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
+        return False
+    if more.manner and not more.givens and not best.givens:
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else 0)
@@ -117,7 +135,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
     found: list[Question] = []
     for target in _targets(wanted, last) or [ANYTHING]:
         more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
-        if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted.rest, last):
+        if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted, last) or _steep(more):
             continue
         if target in more.givens:
             more.swaps = []
@@ -139,7 +157,8 @@ def _targets(wanted: Wanted, last: Asked) -> list[str]:
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and _twins(given.value.value, new.value),
         lambda given: given.value.unit == new.unit,
-        lambda given: new.unit == "none" and given.value.text.replace("/", "").replace(".", "").isdecimal(),
+        lambda given: given.name in last.changed,
+        lambda given: new.unit == "none" and given.value.text.replace(".", "").isdecimal(),
     ):
         fitting = [name for name in places if isinstance(last.givens[name].value, Quantity) and test(last.givens[name])]
         if len(fitting) == 1:
@@ -168,12 +187,18 @@ def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
 
 
-def _left_over(more: Question, rest: str, last: Asked) -> list[str]:
-    """Words of the change that nothing in the question explains."""
+def _steep(more: Question) -> bool:
+    """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
+    values = [heard.value for heard in more.givens.values()]
+    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and v.text.isdecimal() for v in values)
+
+
+def _left_over(more: Question, wanted: Wanted, last: Asked) -> list[str]:
+    """Words of the change that nothing in the question explains; where no words led to a change, its topic's words too."""
     phrases = compiled()
-    chart = chart_of(rest, phrases, speller())
+    chart = chart_of(wanted.rest, phrases, speller())
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
-    known = set(more.words) | set(last.topic.name.split())
+    known = set(more.words) | set(last.topic.name.split()) if wanted.led else set(PLAIN)
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
@@ -188,6 +213,8 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: Sequence
     ways: list[Way] = [way for more in found for way in c.ways(more, last)]
     answered = [way for way in ways if not way.worked.refused]
     c.finish(record, answered or ways[:1], found[0])
+    if c.last is not None:
+        c.last.changed = frozenset(found[0].givens)
     if wanted.corrects:
         if corrected:
             c.points.kind, c.points.at = "correction", corrected

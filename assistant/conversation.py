@@ -27,7 +27,6 @@ from solvers.registry import Worked, load_topics, work_out
 from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
-PLAIN = 2.0  # score of a question that other trades' words in it do not make theirs
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 
 
@@ -55,6 +54,7 @@ class Conversation:
         self.target: Record | None = None  # what "flag that" means
         self.marked: Record | None = None  # the last flag or tag
         self.just_kept: dict[str, Quantity | None] = {}  # names kept by the line before, and what they were
+        self.kept_by: list[tuple[Record, dict[str, Quantity | None]]] = []  # the same of every line that kept something
         self.statements: list[Said] = []  # of a line that says several things to keep
         self.step_shown = -1
         self.points = Points()
@@ -70,7 +70,7 @@ class Conversation:
         record = blank(text, via, self.job, file)
         self.points, self.alternatives = Points(), alternatives
         self.take(record, text)
-        if self.pending and record["outcome"] == "asks":
+        if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
         self._remember_record(record)
         return record
@@ -99,6 +99,10 @@ class Conversation:
             put_declined(record, reading.broken)
             return
         said = self.hear(text)
+        other = outside_of(text) if said is None or said.loose or said.topic in acts.CHANGES else None
+        if other is not None:
+            acts.perform(self, record, other, text)
+            return
         questions = [question for question in reading.questions if question.score > 0]
         if said and self._acted(record, said, text, questions):
             return
@@ -144,7 +148,7 @@ class Conversation:
 
     def _acted_after(self, record: Record, said: Said, text: str, questions: list[Question]) -> bool:
         """Talk that holds a value, once it is no reply; loose talk, once it is no question."""
-        if said.topic in acts.CHANGES or (said.loose and (questions or self.last and said.topic == "remember")):
+        if said.topic in acts.CHANGES or (said.loose and not self._loosely(said, questions)):
             return False
         if said.topic in acts.VALUES and replies.doubted(self, record, text):
             return True
@@ -152,13 +156,13 @@ class Conversation:
             self.just_kept = {}
         return acts.perform(self, record, said, text)
 
+    def _loosely(self, said: Said, questions: list[Question]) -> bool:
+        """Whether talk that could be more goes ahead: no question is whole, and no change of the last one is likelier."""
+        whole = bool(questions) and not questions[0].missing
+        return not whole if said.topic == "explain" else not questions and not (self.last and said.topic == "remember")
+
     def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:
-        other = outside_of(text)
-        if other is not None:
-            acts.perform(self, record, other, text)
-        elif said is not None and self._nothing_to_change(said) and acts.perform(self, record, said, text):
-            return
-        else:
+        if said is None or not self._nothing_to_change(said) or not acts.perform(self, record, said, text):
             put_declined(record, outside_the_job(text, reading, self.topics))
 
     def _nothing_to_change(self, said: Said) -> bool:
@@ -172,10 +176,6 @@ class Conversation:
     def work(self, record: Record, questions: list[Question], said: Said | None = None) -> None:
         """Answer the best reading, or ask where another topic is as likely."""
         best = questions[0]
-        other = outside_of(record["heard"]) if best.score < PLAIN or best.missing or best.unplaced else None
-        if other is not None:
-            acts.perform(self, record, other, record["heard"])
-            return
         near = [q for q in questions[1:] if best.score - q.score < NEAR and q.topic in self.topics]
         near = [q for q in near if len(q.missing) <= len(best.missing)]
         carry = self.last if said and said.topic == "follow-up" and not said.loose else None

@@ -21,6 +21,7 @@ class Asked:
     givens: dict[str, Given]
     tape_step: Fraction = SIXTEENTH
     metric: bool | None = None
+    changed: frozenset[str] = frozenset()  # the givens that the last change was about
     record: dict[str, Any] = field(default_factory=dict)
 
 

@@ -23,5 +23,5 @@ def _ask(talk: Talk) -> None:
     if last is None:
         put_asked(talk.record, talk.said.topic, "What should I change? Nothing was asked before this: ask a whole question.")
         return
-    needs = " or ".join(f"the {parameter.label}" for parameter in last.topic.parameters[:4])
+    needs = " or ".join(dict.fromkeys(f"the {parameter.label}" for parameter in last.topic.parameters[:3]))
     put_asked(talk.record, talk.said.topic, f"What should I change about the {last.topic.name}: {needs}?")

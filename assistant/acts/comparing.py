@@ -116,10 +116,10 @@ def _consequence(answer: dict[str, Any], off: float) -> str:
     """Whether the difference matters where it is cut."""
     if _is_saw(answer):
         gap = joint_gap(min(abs(answer["value"]), 89.0), off)
-        face = tape(FACE)
+        face = f"face of {tape(FACE)}"
         if gap < SAME_LENGTH:
-            return f"Cut both pieces at yours and the joint opens {gap:.2f} in over a {face} face: nobody will see it"
-        return f"Cut both pieces at yours and the joint opens {gap:.2f} in, about {tape(gap)}, over a {face} face: trust neither before a test cut"
+            return f"Cut both pieces at yours and the joint opens {gap:.2f} in over a {face}: nobody will see it"
+        return f"Cut both pieces at yours and the joint opens {gap:.2f} in, about {tape(gap)}, over a {face}: trust neither before a test cut"
     if answer["unit"] in LENGTHS:
         size = abs(off) * LENGTHS[answer["unit"]]
         if size <= SMALL_LENGTH:

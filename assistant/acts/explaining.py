@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING, Any
 
 from assistant.acts import Talk, act
+from assistant.acts.manners import why_needed
 from assistant.record import listed, put_asked, put_noted
 from assistant.speech import spoken
 from solvers.quantities import Quantity
@@ -51,10 +52,7 @@ def _put(talk: Talk, words: str) -> None:
 
 def _pending_why(talk: Talk) -> str:
     pending = talk.conversation.pending
-    if not (pending and pending.asked and pending.wanted):
-        return ""
-    topic = pending.asked.topic
-    return f"The {topic.name} depends on the {topic.parameter(pending.wanted).label}. {pending.question}"
+    return why_needed(pending) if pending and pending.asked and pending.wanted else ""
 
 
 def _start(talk: Talk, record: dict[str, Any]) -> str:

@@ -48,10 +48,11 @@ def not_known(talk: Talk) -> None:
     if pending is None:
         put_asked(talk.record, "not known", "Nothing is waiting for an answer. What would you like worked out?")
         return
-    put_asked(talk.record, pending.asked.topic.name if pending.asked else "not known", _why_needed(talk, pending))
+    put_asked(talk.record, pending.asked.topic.name if pending.asked else "not known", why_needed(pending))
 
 
-def _why_needed(talk: Talk, pending: Pending) -> str:
+def why_needed(pending: Pending) -> str:
+    """What the piece that is waited for is needed for, how it is found, and the question again."""
     if not (pending.asked and pending.wanted):
         return f"Take your time: I can't tell without it. {pending.question}"
     topic = pending.asked.topic

@@ -64,7 +64,8 @@ def strike(talk: Talk) -> None:
 
 
 def _taken_back(talk: Talk) -> str:
-    facts, kept = talk.conversation.facts, talk.conversation.just_kept
+    facts = talk.conversation.facts
+    kept = next((names for record, names in talk.conversation.kept_by if record is talk.conversation.target), {})
     for name, before in kept.items():
         if before is None:
             facts.forget(name)

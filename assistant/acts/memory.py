@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.acts import Talk, act
 from assistant.acts.explaining import told_line
+from assistant.acts.manners import why_needed
 from assistant.facts import value_for
 from assistant.pending import Pending
 from assistant.record import listed, put_asked, put_declined, put_noted
@@ -26,6 +27,7 @@ def remember(talk: Talk) -> None:
         if line is None:
             return
         kept.append(line)
+    talk.conversation.kept_by.append((talk.record, dict(talk.conversation.just_kept)))
     put_noted(talk.record, "remember", f"Kept for this job: {listed(kept, 'and')}")
 
 
@@ -62,6 +64,10 @@ def recall(talk: Talk) -> bool | None:
         put_noted(talk.record, "recall", f"For this job: {name} {short(known[name])}")
         return None
     if told_line(talk, name):
+        return None
+    open_ = conversation.pending
+    if open_ and open_.asked and open_.wanted:
+        put_asked(talk.record, open_.asked.topic.name, why_needed(open_))
         return None
     conversation.pending = Pending(keep=name)
     put_asked(talk.record, "recall", f"You have not told me the {name} yet. What is the {name}?")
