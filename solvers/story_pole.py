@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from solvers.exact import Exact, Term
+from solvers.figure import Point, View
 from solvers.working import Working
 
-MOST_MARKS = 2000  # more courses or marks than this on one wall is a slip of the tongue
+MOST_MARKS = 400  # more courses or marks than this on one wall is a slip of the tongue, and a page nobody reads
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,25 +33,27 @@ def put_marks(work: Working, marks: Sequence[Mark]) -> None:
 
 
 def draw_pole(work: Working, marks: Sequence[Mark], end: float, title: str = "story pole") -> None:
-    """An upright strip with the reading of every mark, measured from the bottom."""
+    """An upright strip with the reading of every mark of the record, measured from the bottom."""
     width = max(end, 1.0) / 20
     view = work.view(title, stretch=True)
     view.polygon([(0, 0), (width, 0), (width, end), (0, end)], fill="piece")
-    for mark in marks:
-        view.tick((0, float(mark.at)), work.text(work.term("", mark.at, "in")))
+    _tick(work, view, [(0.0, float(mark.at)) for mark in marks])
 
 
 def draw_strip(work: Working, marks: Sequence[Mark], end: float, title: str) -> None:
-    """A level strip with the reading of every mark, measured from the left."""
+    """A level strip with the reading of every mark of the record, measured from the left."""
     height = max(end, 1.0) / 20
     view = work.view(title, stretch=True)
     view.polygon([(0, 0), (end, 0), (end, height), (0, height)], fill="piece")
-    for mark in marks:
-        view.tick((float(mark.at), 0), work.text(work.term("", mark.at, "in")))
+    _tick(work, view, [(float(mark.at), 0.0) for mark in marks])
 
 
-def refuse_crowd(work: Working, count: Exact, what: str, spacing: Term) -> None:
+def _tick(work: Working, view: View, places: Sequence[Point]) -> None:
+    """A tick for each mark of the record, with its reading there."""
+    for place, line in zip(places, work.marks, strict=True):
+        view.tick(place, line.text)
+
+
+def refuse_crowd(work: Working, count: Exact, what: str, spacing: Term, most: int = MOST_MARKS) -> None:
     """Refuses more marks than anybody would set out."""
-    work.refuse_when(
-        count > MOST_MARKS, f"{work.text(spacing)} would make more than {MOST_MARKS} {what}: check the {spacing.name}"
-    )
+    work.refuse_when(count > most, f"{work.text(spacing)} would make more than {most} {what}: check the {spacing.name}")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
@@ -36,12 +37,12 @@ def smallest_spread(zones: list[Zone], least: Fraction, greatest: Fraction) -> l
     best: tuple[Fraction, int] | None = None
     counts: list[int] = []
     for low in sorted({exposure for row in choices for exposure in row}):
-        picked = [next((e for e in row if e >= low), None) for row in choices]
-        if any(e is None for e in picked):
+        places = [bisect_left(row, low) for row in choices]
+        if any(place == len(row) for place, row in zip(places, choices, strict=True)):
             break
-        top = max(e for e in picked if e is not None)
+        top = max(row[place] for place, row in zip(places, choices, strict=True))
         # Within the window each zone takes its widest exposure: the spread is the same and the courses fewer.
-        widest = [max(e for e in row if low <= e <= top) for row in choices]
+        widest = [row[bisect_right(row, top) - 1] for row in choices]
         found = [int(zone.height / e) for zone, e in zip(zones, widest, strict=True)]
         key = (max(widest) - min(widest), sum(found))
         if best is None or key < best:

@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Annotated
 
-from sympy import pi
+from sympy import pi, sqrt
 
 from solvers.common import DUST_CAUTION
 from solvers.errors import NeedMore
-from solvers.exact import Exact, Term, asin, atan, cos, real, sin, sqrt
+from solvers.exact import Exact, Term, add, asin, atan, cos, real, root, sin, snapped, times
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 SPACES = 8  # equal spaces across the width when none are asked for
-MOST_MARKS = 400
+MOST_MARKS = 100
 
 
 class Head(Choice):
@@ -115,15 +116,20 @@ def _offsets(work: Working, width: Term, radius: Term, drop: Term, every: Term |
     places = [space * i for i in range(int(wide / space) + 1)]
     if places[-1] != wide:
         places.append(wide)
-    along = [work.term("along", place, "in") for place in places]
-    heights = [sqrt(radius**2 - (width / 2 - x) ** 2) - drop for x in along]
-    work.step(
-        "height at the first mark", heights[1], f"the curve over the spring line, {work.text(along[1])} along", "in"
-    )
-    values = [work.value(height) for height in heights]
-    for x, value in zip(along, values, strict=True):
-        work.mark(f"up at {work.text(x)}", value)
-    return list(zip(places, values, strict=True))
+    heights = [_height(wide / 2 - place, radius.value, drop.value) for place in places]
+    x = work.term("along", places[1], "in")
+    first = sqrt(radius**2 - (width / 2 - x) ** 2) - drop
+    up = work.step("height at the first mark", first, f"the curve over the spring line, {work.text(x)} along", "in")
+    work.check("the first mark as it is listed", work.term("mark", heights[1], "in"), "=", up)
+    for place, height in zip(places, heights, strict=True):
+        work.mark(f"up at {work.text(work.term('', place, 'in'))}", height)
+    return list(zip(places, heights, strict=True))
+
+
+def _height(from_middle: Exact, radius: Exact, drop: Exact) -> Exact:
+    """How far the circle stands over the spring line at a distance from the middle."""
+    square = add(times(radius, radius), times(Fraction(-1), times(from_middle, from_middle)))
+    return snapped(add(root(square), times(Fraction(-1), drop)))
 
 
 def _draw(work: Working, width: Term, rise: Term, radius: Term, half: Term, points: list[tuple[Exact, Exact]]) -> None:
@@ -139,5 +145,5 @@ def _draw(work: Working, width: Term, rise: Term, radius: Term, half: Term, poin
     view.label((wide / 2, up * 0.5), f"radius {work.text(radius)}")
     along = work.view("offsets along the spring line", stretch=True)
     along.line((0, 0), (wide, 0))
-    for place, height in points:
-        along.tick((float(place), 0), work.text(work.term("", height, "in")))
+    for (place, _), mark in zip(points, work.marks, strict=True):
+        along.tick((float(place), 0), mark.text)

@@ -9,13 +9,15 @@ from typing import Annotated
 
 from solvers.binding import Slope
 from solvers.common import HEIGHT_CAUTION, SAW_CAUTION, Exposure, RoofPitch
-from solvers.exact import Exact, Term, add, atan, ceil, fraction, tan
+from solvers.exact import Exact, Term, add, atan, ceil, fraction, snapped, tan, times
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.stagger import lengths_between, row_joints
 from solvers.story_pole import refuse_crowd
 from solvers.working import Working
+
+MOST_COURSES = 120  # a gable of more is a slip of the tongue
 
 GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="width", kept="gable width")]
 Stock = Annotated[
@@ -66,7 +68,7 @@ def gable_courses(
         f"a course of {work.text(exposure)} is higher than the gable of {work.text(height)}: "
         "check the exposure and the width",
     )
-    refuse_crowd(work, work.value(height / exposure), "courses", exposure)
+    refuse_crowd(work, work.value(height / exposure), "courses", exposure, MOST_COURSES)
     courses = work.step("courses", ceil(height / exposure), "whole courses up to the peak, the last cut to it", "count")
     shorter = work.step(
         "shorter", 2 * exposure * pitch.run / pitch.rise, "each course loses this, half at each end", "in"
@@ -86,7 +88,7 @@ def gable_courses(
 
 
 def _lengths(work: Working, width: Term, shorter: Term, count: int) -> list[Exact]:
-    lengths = [work.value(width - i * shorter) for i in range(count)]
+    lengths = [snapped(add(width.value, times(shorter.value, Fraction(-i)))) for i in range(count)]
     for i, length in enumerate(lengths):
         work.mark(f"course {i + 1}", length)
     return lengths
@@ -183,5 +185,5 @@ def _draw_gable(
     view.dimension((wide / 2, 0), (wide / 2, high), work.text(height), -1)
     listed = work.view("course lengths, bottom up", stretch=True)
     listed.line((0, 0), (0, high))
-    for i, length in enumerate(lengths):
-        listed.tick((0, i * up), work.text(work.term("", length, "in")))
+    for i, mark in enumerate(work.marks):
+        listed.tick((0, i * up), mark.text)

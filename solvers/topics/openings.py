@@ -68,7 +68,7 @@ def courses_to_openings(
     marks = _marks(zones, counts)
     put_marks(work, marks)
     _draw_wall(work, zones, marks, (bottom, sill, head, top))
-    draw_pole(work, [Mark("bottom", zones[0].bottom), *marks], float(zones[-1].top))
+    draw_pole(work, marks, float(zones[-1].top))
 
 
 def _refuse_disorder(work: Working, bottom: Term, sill: Term, head: Term, top: Term) -> None:

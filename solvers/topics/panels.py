@@ -71,9 +71,9 @@ def _panel_marks(work: Working, width: Term, cover: Term, end: Term, full: int) 
     long, high = float(work.value(width)), float(work.value(width)) / 6
     view = work.view("panels from the left", stretch=True)
     view.polygon([(0, 0), (long, 0), (long, high), (0, high)], fill="wall")
-    for mark in marks:
+    for mark, line in zip(marks, work.marks, strict=True):
         view.line((float(mark.at), 0), (float(mark.at), high))
-        view.tick((float(mark.at), 0), work.text(work.term("", mark.at, "in")))
+        view.tick((float(mark.at), 0), line.text)
     view.dimension((0, high), (float(first), high), work.text(end))
     view.dimension((long - float(first), high), (long, high), work.text(end))
 
@@ -165,14 +165,11 @@ def staggered_joints(work: Working, board: Board, studs: Studs) -> None:
     work.also("board cut to", used)
     work.also("offcut of each board", board - used, "in")
     work.also("rows until the pattern comes round", bays)
-    starts = [
-        Mark(f"row {i + 1} starts with", Fraction(work.value(used - i * shift))) for i in range(int(work.value(bays)))
-    ]
+    whole, stud = Fraction(work.value(used)), Fraction(work.value(studs))
+    starts = [Mark(f"row {i + 1} starts with", whole - i * stud) for i in range(int(work.value(bays)))]
     put_marks(work, starts)
     work.check("shifted through every stud, the pattern comes round", bays * shift, "=", used)
-    on_studs = work.term(
-        "starts off a stud", sum(Fraction(mark.at) % Fraction(work.value(studs)) != 0 for mark in starts), "count"
-    )
+    on_studs = work.term("starts off a stud", sum(Fraction(mark.at) % stud != 0 for mark in starts), "count")
     work.check("first boards that end off a stud", on_studs, "=", 0)
     work.caution(SAW_CAUTION)
     work.source("common practice: butt joints on studs, none over the one below")

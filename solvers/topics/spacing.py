@@ -152,8 +152,8 @@ def _draw_pieces(work: Working, starts: list[Mark], width: Term, length: Term) -
     long, wide = float(work.value(length)), float(work.value(width))
     view = work.view("pieces from the left", stretch=True)
     view.line((0, 0), (long, 0), "level")
-    for mark in starts:
+    for mark, line in zip(starts, work.marks, strict=True):
         at = float(mark.at)
         view.polygon([(at, 0), (at + wide, 0), (at + wide, long / 12), (at, long / 12)], fill="piece")
-        view.tick((at, 0), work.text(work.term("", mark.at, "in")))
+        view.tick((at, 0), line.text)
     view.dimension((0, long / 12), (long, long / 12), work.text(length))
