@@ -15,6 +15,9 @@ from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
+LONGEST_NUMBER = 12  # tokens in one quantity: looking further back for what holds a piece finds nothing
+SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
+WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 MOST_SKIPS = 2  # filler words in a row inside one phrase
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
 
@@ -60,7 +63,9 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
     for i, here in enumerate(found[:-1]):
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
             found[i + 1] = []
-    for reading in (*lists(tokens, found), *sums(tokens, found)):
+    composed = [*lists(tokens, found), *sums(tokens, found)]
+    found = _whole(found)
+    for reading in composed:
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed)
     finder = _Finder(chart, phrases)
@@ -70,6 +75,24 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits
     return chart
+
+
+def _whole(found: list[list[Reading]]) -> list[list[Reading]]:
+    """The readings without pieces of a longer one: "five" of "forty five", "8 in" of 18'-8", "feet" of 12 feet.
+
+    A spoken pitch is not so sure ("six twelve foot boards"), nor is a size "by" another, so their pieces stay.
+    """
+    kept = []
+    for start, here in enumerate(found):
+        around = [
+            (other.start, other.end)
+            for before in found[max(0, start - LONGEST_NUMBER) : start + 1]
+            for other in before
+            if other.end > start and other.kind in WHOLE and other.sure >= (1.0 if other.kind == "pitch" else SURE_WHOLE)
+        ]
+        inside = [r for r in here if any(a <= r.start and r.end <= b and (a, b) != (r.start, r.end) for a, b in around)]
+        kept.append([reading for reading in here if reading not in inside] if inside else here)
+    return kept
 
 
 def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:

@@ -15,7 +15,7 @@ from intents.chart import LIGHT, Chart, Hit, chart_of
 from intents.grammars import FOLDER
 from intents.measures import broken_number
 from intents.phrases import Pattern, Phrases, compiled
-from intents.placing import ANYTHING, Placed, place
+from intents.placing import ANYTHING, Placed, place, sureness
 from intents.question import Question, Reading
 from intents.spelling import Speller
 from intents.vocabulary import NUMBER_WORDS
@@ -33,7 +33,10 @@ SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
 KEEP = 4  # readings handed on
+REFINED = 3  # leading topics whose quantities are tried in other places
+SURE = 0.9  # a given this sure was said outright
 MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
+HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 
 
 @cache
@@ -56,6 +59,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     by_pattern = _by_pattern(chart)
     manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
     best: dict[str, Question] = {}
+    origin: dict[str, int] = {}
     for number, hits in by_pattern.items():
         pattern = phrases.patterns[number]
         if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or not _has_words(pattern, hits):
@@ -63,6 +67,13 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         question = _question(chart, phrases, pattern, hits, topics[pattern.topic], manner)
         if pattern.topic not in best or question.score > best[pattern.topic].score:
             best[pattern.topic] = question
+            origin[pattern.topic] = number
+    leading = sorted(best.values(), key=lambda q: -q.score)[:REFINED]
+    for question in leading:
+        number = origin[question.topic]
+        parameters = topics[question.topic]
+        better = _refined(chart, phrases, phrases.patterns[number], by_pattern[number], parameters, manner, question)
+        best[question.topic] = better
     reading.questions = sorted(best.values(), key=lambda q: -q.score)[:KEEP]
     _explain(reading, chart, phrases)
     return reading
@@ -103,6 +114,28 @@ def _has_words(pattern: Pattern, hits: list[Hit]) -> bool:
     ) and (bool(there) and any(pattern.required[number] for number in there))
 
 
+def _refined(
+    chart: Chart,
+    phrases: Phrases,
+    pattern: Pattern,
+    hits: list[Hit],
+    parameters: tuple[Parameter, ...],
+    manner: list[Hit],
+    question: Question,
+) -> Question:
+    """The question, or a better one without some island that took a quantity another role needed."""
+    if not question.unplaced and not question.missing and all(h.sure >= SURE for h in question.givens.values()):
+        return question
+    for hit in [hit for hit in _chosen(chart, phrases, pattern, hits, parameters) if hit.island.captures]:
+        same = [h for h in hits if (h.start, h.end, h.island.captures) != (hit.start, hit.end, hit.island.captures)]
+        if not _has_words(pattern, same):
+            continue
+        other = _question(chart, phrases, pattern, same, parameters, manner)
+        if other.score > question.score:
+            question = other
+    return question
+
+
 def _question(
     chart: Chart,
     phrases: Phrases,
@@ -112,9 +145,9 @@ def _question(
     manner: list[Hit],
     wanted: str = "",
 ) -> Question:
-    chosen = _chosen(chart, phrases, pattern, hits)
+    chosen = _chosen(chart, phrases, pattern, hits, parameters)
     used = {i for hit in chosen for i in range(hit.start, hit.end)}
-    how = [hit for hit in _chosen(chart, phrases, Pattern(MANNER, [False] * 9, [frozenset()] * 9), manner)
+    how = [hit for hit in _chosen(chart, phrases, HOW, manner, ())
            if not used & set(range(hit.start, hit.end))]  # fmt: skip
     placed = place(chart, chosen, parameters, wanted, how)
     question = Question(pattern.topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
@@ -124,14 +157,17 @@ def _question(
     return question
 
 
-def _chosen(chart: Chart, phrases: Phrases, pattern: Pattern, hits: list[Hit]) -> list[Hit]:
-    """Islands that do not overlap, the plain ones that must be there first, then the longest; each island once."""
+def _chosen(
+    chart: Chart, phrases: Phrases, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]
+) -> list[Hit]:
+    """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
 
-    def rank(hit: Hit) -> tuple[bool, int, int, int]:
+    def rank(hit: Hit) -> tuple[bool, int, float, int, int]:
         island = hit.island
         plain = pattern.required[island.number] and not pattern.fills[island.number]
         content = sum(_weighs(chart, phrases, i) for i in range(hit.start, hit.end))
-        return (not plain, -content, hit.end - hit.start, hit.start)
+        sure = sureness(chart, hit, parameters) if island.captures else 1.0
+        return (not plain, -content, -sure, hit.end - hit.start, hit.start)
 
     chosen: list[Hit] = []
     used: set[int] = set()

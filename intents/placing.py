@@ -60,6 +60,27 @@ def place(
     return placed
 
 
+def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float:
+    """How sure the least sure of an island's givens is; 0 where one can't be what its parameter is."""
+    found, least = dict(hit.found), 1.0
+    for name, at, _ in hit.island.captures:
+        reading = found.get(at)
+        parameter = next((p for p in parameters if p.name == name), None)
+        if reading is None or parameter is None or isinstance(reading.value, Dims):
+            continue
+        heard = _heard(chart, parameter, reading, cued=True)
+        least = min(least, 0.0 if heard is None else heard.sure * _outdone(chart, reading))
+    return least
+
+
+def _outdone(chart: Chart, reading: Reading) -> float:
+    """A bare number counts for little where the same words are surely something else: 9/12, eight twelve."""
+    if reading.kind != "number":
+        return 1.0
+    others = (r for r in chart.readings[reading.start] if r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.8)
+    return 0.3 if any(others) else 1.0
+
+
 def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Placed) -> None:
     found = dict(hit.found)
     for name, at, fixed in hit.island.captures:

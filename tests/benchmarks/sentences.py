@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from statistics import median
 
-from tests.understanding import lines, load
+from tests.understanding import QUESTIONS, lines, load
 
 NO_MATCH = (
     "why is the sky blue", "what time is it", "the quick brown fox jumps over the lazy dog", "is the kettle on",
@@ -15,7 +15,7 @@ NO_MATCH = (
 
 def questions() -> list[str]:
     """Every line of the question sets, those kept aside included."""
-    sets = [*load().values(), *load(aside=True).values()]
+    sets = [*load().values(), *load(QUESTIONS / "aside").values()]
     return [line for cases in sets for case in cases for line in lines(case)]
 
 
