@@ -22,6 +22,8 @@ _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 def slopes(line: Line, i: int) -> Iterator[Reading]:
     """The pitches and ratios whose first number is at i."""
     for rise in line.pieces(i):
+        if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
+            continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
         word = line.words[rise.end]
         if word in _PITCH:
             yield from _separated(line, i, rise, word)

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 from math import cos as cosine
 from math import radians
 from math import sin as sine
-from typing import Annotated
+from typing import Annotated, Any
 
-from solvers.common import SAW_CAUTION
+from solvers.common import SAW_CAUTION, RoofPitch
 from solvers.errors import NeedMore
-from solvers.exact import Term, cos, larger, real, sin, smaller, sqrt
+from solvers.exact import Term, atan, cos, larger, real, sin, smaller, sqrt
 from solvers.figure import Point
-from solvers.quantities import Angle, Length
+from solvers.quantities import Angle, Length, Pitch
 from solvers.registry import topic
-from solvers.slots import Slot
+from solvers.roof import theta_of
+from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 CutAt = Annotated[Angle, Slot("What was each piece cut at, in degrees?", least=0, below=180, name="saw setting")]
@@ -22,10 +24,20 @@ Other = Annotated[Angle, Slot("What was the other piece cut at?", least=0, below
 CutFor = Annotated[Angle, Slot("What corner was it cut for?", above=0, below=180, name="corner cut for")]
 Actual = Annotated[Angle, Slot("What is the corner really, in degrees?", above=0, below=180, name="corner")]
 Face = Annotated[Length, Slot("How wide is the face?", bare=("in",), above=0, name="face width")]
+ErrorOf = Annotated[Angle, Slot("How far off is it, in degrees?", least=0, most=30, name="error")]
+CutPitch = Annotated[Pitch, Slot("What pitch was it cut for?", above=0, name="pitch it was cut for")]
 SHOWS = Fraction(1, 32)  # in; common practice: a tighter joint closes under paint or a bead
 NAMED_BY_CORNER = 75  # degrees; common practice: "a 90 degree miter" is one for a corner of 90°, cut at 45°
 SEEN = 5.0  # degrees, the least error that is drawn
 HALF_DEGREE = Fraction(1, 2)  # degrees, what a saw's scale and a hand's reading are good for
+
+
+class Joint(Choice):
+    """A joint on a gable whose corner goes with the pitch."""
+
+    RETURN = "rake return"
+    PEAK = "peak joint"
+    LEVEL = "rake to level joint"
 
 
 @topic("how far open", "corners")
@@ -43,16 +55,58 @@ def how_far_open(
     """
     saw = _setting(work, setting, other, cut_for)
     made = work.step("made", 180 - 2 * saw, "the corner the two cuts make")
+    _open(work, corner, made, saw, face)
+
+
+@topic("angle off", "corners")
+def angle_off(work: Working, error: ErrorOf, setting: CutAt, face: Face) -> None:
+    """Gap at a mitred joint, inches, when the corner is so many degrees off what the two cuts make.
+
+    Refuses an error over 30°. Source: geometry.
+    """
+    saw = _setting(work, setting, None, None)
+    made = work.step("made", 180 - 2 * saw, "the corner the two cuts make")
+    corner = work.step("corner", made + error, "the corner is off by so much")
+    _open(work, corner, made, saw, face)
+
+
+@topic("rounded pitch", "corners")
+def rounded_pitch(
+    work: Working, pitch: RoofPitch, cut_pitch: CutPitch, face: Face, joint: Joint = Joint.RETURN
+) -> None:
+    """Gap at a joint on a gable, inches, when it was cut for a pitch near the roof's own.
+
+    Refuses a pitch of 0. Source: geometry.
+    """
+    theta = theta_of(work, pitch)
+    used = work.step("θ used", atan(cut_pitch.rise / cut_pitch.run), "the pitch it was cut for, as an angle from level")
+    corner = work.step("γ", CORNERS[joint](theta), f"the corner of a {joint.value} at the roof's pitch")
+    made = work.step("made", CORNERS[joint](used), "the corner it was cut for")
+    saw = work.step("s", (180 - made) / 2, "half the turn of the corner it was cut for")
+    _open(work, corner, made, saw, face)
+    work.also("roof angle", theta)
+    work.also("angle it was cut for", used)
+
+
+# The corner of each joint by the roof angle, as their own topics work it.
+CORNERS: dict[Joint, Callable[[Term], Any]] = {
+    Joint.RETURN: lambda theta: 90 - theta,
+    Joint.PEAK: lambda theta: 180 - 2 * theta,
+    Joint.LEVEL: lambda theta: 180 - theta,
+}
+
+
+def _open(work: Working, corner: Term, made: Term, saw: Term, face: Term) -> None:
+    """The gap between two cuts that make `made` at a corner that is `corner`, and what goes with it."""
     error = work.step("error", larger(corner, made) - smaller(corner, made), "how far the two corners differ")
     line = work.step("line", face / cos(saw), "the cut is longer than the face is wide", unit="in")
     gap = work.answer("gap", 2 * line * sin(error / 2), "the far ends of two equal cuts that angle apart", "in", "gap")
-    turn = work.step("τ", 180 - corner, "the turn of the corner as it is")
-    right = work.step("right setting", turn / 2, "half the turn on each piece")
+    right = work.step("right setting", (180 - corner) / 2, "half the turn of the corner as it is, on each piece")
     half = work.term("half a degree", HALF_DEGREE, "deg")
+    slip = work.step("half", 2 * line * sin(half / 2), "what half a degree does here", unit="in")
     work.also("corner the cuts make", made)
     work.also("error", error)
     work.also("setting that closes it", right)
-    slip = work.step("half", 2 * line * sin(half / 2), "what half a degree does here", unit="in")
     work.also("half a degree opens", slip)
     work.also_word("opens at", _where(corner, made))
     work.also_word("matters", _matters(work, gap))
@@ -60,7 +114,7 @@ def how_far_open(
     work.check("between the far ends of the cuts, by their places", ends, "=", gap)
     work.source("common practice: a gap over 1/32 in shows")
     work.caution(SAW_CAUTION)
-    _joint(work, corner, made, face, gap)
+    _joint(work, corner, made, gap)
 
 
 def _setting(work: Working, setting: Term | None, other: Term | None, cut_for: Term | None) -> Term:
@@ -88,7 +142,7 @@ def _matters(work: Working, gap: Term) -> str:
     return "hardly: it is within 1/32 in"
 
 
-def _joint(work: Working, corner: Term, made: Term, face: Term, gap: Term) -> None:
+def _joint(work: Working, corner: Term, made: Term, gap: Term) -> None:
     """The two pieces as they lie at the corner, each with the cut it has; a small error drawn as 5° to show."""
     view = work.view("the joint, its gap drawn wider than it is")
     stands, cut = float(corner.value), float(made.value)

@@ -13,7 +13,7 @@ from solvers.registry import topic
 from solvers.roof import theta_of
 from solvers.saw_drawing import meeting, on_the_jig, on_the_saw
 from solvers.slope_drawing import number
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 EndExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, kept="exposure")]
@@ -96,15 +96,27 @@ def _courses_under_a_rake(work: Working, theta: Term) -> None:
     view.label((2.2 * step - 0.4, 2.6), "rake", "end")
 
 
+class CutOf(Choice):
+    """Which of the two cuts is asked for."""
+
+    PLUMB = "plumb"
+    LEVEL = "level"
+
+
 @topic("plumb cut", "corners")
-def plumb_cut(work: Working, pitch: RoofPitch) -> None:
-    """Saw setting for a plumb cut on a piece that lies along the slope, degrees; the level cut beside it.
+def plumb_cut(work: Working, pitch: RoofPitch, asked: CutOf | None = None) -> None:
+    """Saw setting for a plumb cut on a piece that lies along the slope, degrees; or for the level cut.
 
     Refuses a pitch of 0. Source: geometry.
     """
-    theta = work.answer("plumb cut", theta_of(work, pitch))
+    theta = theta_of(work, pitch)
     level = work.step("level cut", 90 - theta, "level stands square to plumb")
-    work.also("level cut", level)
+    if asked is CutOf.LEVEL:
+        work.answer("level cut", level)
+        work.also("plumb cut", theta)
+    else:
+        work.answer("plumb cut", theta)
+        work.also("level cut", level)
     work.also("edge angle of the plumb cut", level)
     work.check("angle between plumb and slope, by directions", acos(pitch.rise / _slope_length(pitch)), "=", level)
     saw_cautions(work, theta, level)

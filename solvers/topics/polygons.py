@@ -8,7 +8,7 @@ from typing import Annotated
 
 from solvers.common import CornerAngle
 from solvers.errors import NeedMore
-from solvers.exact import Term
+from solvers.exact import Term, real
 from solvers.exact import cos as cosine
 from solvers.exact import sin as sine
 from solvers.joint import shared_joint
@@ -106,8 +106,8 @@ def corner_in_several_pieces(work: Working, corner: CornerAngle, parts: Parts) -
 
 def _walked(work: Working, joints: Term, share: Term, turn: Term) -> None:
     """The check that walking from joint to joint comes out facing along the second leg."""
-    east, north = Fraction(1), Fraction(0)
-    c, s = work.value(cosine(share)), work.value(sine(share))
+    east, north = real(Fraction(1)), real(Fraction(0))
+    c, s = real(work.value(cosine(share))), real(work.value(sine(share)))
     for _ in range(int(work.value(joints))):
         east, north = east * c - north * s, north * c + east * s
     faces = work.term("last piece east", east, "none")

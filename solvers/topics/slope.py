@@ -11,7 +11,7 @@ from solvers.quantities import Angle, Length
 from solvers.registry import topic
 from solvers.roof import RiseLength, RunLength, rise_per_inch, sloped, theta_of
 from solvers.slope_drawing import slope_view
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 RoofAngle = Annotated[Angle, Slot("What is the angle, in degrees from level?", least=0, below=90)]
@@ -20,16 +20,28 @@ MeasuredRise = Annotated[Length, Slot("What is the rise?", bare=("in",), least=0
 MeasuredRun = Annotated[Length, Slot("What is the run?", bare=("in",), above=0)]
 
 
+class SlopeAs(Choice):
+    """What a slope is wanted in; an angle unless said."""
+
+    ANGLE = "degrees"
+    GRADE = "percent"
+
+
 @topic("roof angle", "slope")
-def roof_angle(work: Working, pitch: AnyPitch) -> None:
-    """Angle of a roof from level, degrees, from its pitch.
+def roof_angle(work: Working, pitch: AnyPitch, asked: SlopeAs | None = None) -> None:
+    """Angle of a roof from level, degrees, from its pitch; its percent grade when that is asked.
 
     Refuses a negative pitch and one over 48 in 12. Source: geometry.
     """
-    theta = work.answer("roof angle", atan(pitch.rise / pitch.run), "rise over run is the tangent", "deg", "θ")
+    theta = work.step("θ", atan(pitch.rise / pitch.run), "rise over run is the tangent")
     grade = work.step("grade", 100 * pitch.rise / pitch.run, "rise in a hundred of run", unit="percent")
+    if asked is SlopeAs.GRADE:
+        work.answer("percent grade", grade)
+        work.also("roof angle", theta)
+    else:
+        work.answer("roof angle", theta)
+        work.also("percent grade", grade)
     plumb = work.step("from plumb", 90 - theta, "the same slope, measured from plumb")
-    work.also("percent grade", grade)
     work.also("angle from plumb", plumb)
     work.also("pitch", pitch.rise, "in12")
     work.check("rise and run close on the slope", pitch.run * sin(theta), "=", pitch.rise * cos(theta))

@@ -15,6 +15,7 @@ from shapely.affinity import affine_transform
 
 from solvers.quantities import Angle, Count, Pitch
 from solvers.topics.corners import Fascia
+from solvers.topics.joints import CutOf
 from solvers.topics.polygons import SIDES, Shape
 from tests.working import also, answer, work
 
@@ -80,6 +81,12 @@ def test_the_return_and_the_other_corner_make_a_right_angle() -> None:
     worked = work("rake return", pitch="5 in12")
     other = also(worked, "the other corner's setting")
     assert answer("rake return", pitch="5 in12") + other == pytest.approx(90)
+
+
+def test_the_level_cut_answers_when_it_is_asked_for() -> None:
+    assert answer("plumb cut", pitch="6 in12", asked=CutOf.LEVEL) + answer(
+        "plumb cut", pitch="6 in12"
+    ) == pytest.approx(90)
 
 
 def test_a_fascia_square_to_the_rake_is_a_plain_45() -> None:

@@ -12,6 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solvers.quantities import Angle, Length
+from solvers.topics.gaps import Joint
 from solvers.topics.saw import Asked, Side
 from tests.working import also, answer, work
 
@@ -114,6 +115,25 @@ def test_half_a_degree_is_told_beside_it() -> None:
     near = 2 * 3.5 / cos(radians(45)) * tan(radians(0.25))
     assert also(worked, "half a degree opens") == pytest.approx(near, rel=1e-4)
     assert answer("how far open", corner="90 deg", face="3 1/2 in", setting="45 deg") == 0
+
+
+@pytest.mark.parametrize("joint", list(Joint))
+def test_a_rounded_pitch_opens_what_its_corners_say(joint: Joint) -> None:
+    topic, givens = joint.value, {"pitch": "5 1/4 in12", "cut_pitch": "5 in12", "face": "3 1/2 in"}
+    real, cut = work(topic, pitch="5 1/4 in12"), answer(topic, pitch="5 in12")
+    corner = Fraction(also(real, "corner")).limit_denominator(10**9)
+    told = answer("how far open", corner=Angle(corner, "deg"), face="3 1/2 in", setting=exact_angle(cut))
+    assert answer("rounded pitch", **givens, joint=joint) == pytest.approx(told, abs=1e-6)
+
+
+def exact_angle(degrees: float) -> Angle:
+    return Angle(Fraction(degrees).limit_denominator(10**9), "deg")
+
+
+def test_half_a_degree_off_is_told_without_a_corner() -> None:
+    off = answer("angle off", face="3 1/2 in", setting="45 deg", error="1/2 deg")
+    assert off == pytest.approx(answer("how far open", face="3 1/2 in", setting="45 deg", corner="90.5 deg"))
+    assert work("how far open", face="3 1/2 in", setting="45 deg").wanted == "corner"
 
 
 @pytest.mark.parametrize(

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 
 from solvers.quantities import Angle, Length, Pitch
 from solvers.topics.rakes import Measured
+from solvers.topics.slope import SlopeAs
 from tests.working import also, answer, work
 
 pitches = st.fractions(Fraction(1, 4), 24, max_denominator=16).map(lambda rise: Pitch(rise, "in12"))
@@ -70,6 +71,10 @@ def test_hip_is_the_diagonal_of_its_box_and_two_roofs_meet_on_it(pitch: Pitch, r
     first, second = np.array([-up, 0, across]), np.array([0, -up, across])  # normals of the two roofs
     cosine = first @ second / (np.linalg.norm(first) * np.linalg.norm(second))
     assert also(worked, "angle between the roofs") == pytest.approx(180 - degrees(np.arccos(cosine)), abs=1e-7)
+
+
+def test_the_grade_answers_when_it_is_asked_for() -> None:
+    assert answer("roof angle", pitch="6 in12", asked=SlopeAs.GRADE) == 50
 
 
 def test_a_pitch_said_as_an_angle_is_the_same_roof() -> None:
