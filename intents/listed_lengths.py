@@ -30,11 +30,11 @@ LAYER_WORDS = frozenset(
 
 
 def lengths(listing: Listing) -> Iterator[Reading]:
-    """Lists of two lengths or more; one length with its unit is a list too, but less surely."""
+    """Lists of two lengths or more."""
     chain_list = chains(listing, lambda i: _length(listing, i), lambda before, item, separated: True)
     for chain in chain_list:
-        for part in beginnings(chain):
-            if len(part) > 1 or part[0].sizes[0].unit:
+        for part in beginnings(chain, least=2):
+            if len(part) > 1:
                 yield _lengths_reading(listing, part)
 
 
@@ -73,7 +73,7 @@ def _lengths_reading(listing: Listing, items: list[Item]) -> Reading:
     if listing.metric and max(amount.value for amount in amounts) >= 10:
         default = "mm"
     value, plain = with_units(amounts, default)
-    sure = (1.0 if len(items) > 1 else 0.85) * (1.0 if plain else 0.7)
+    sure = 1.0 if plain else 0.7
     end = items[-1].end
     while end > items[-1].sizes[0].end and listing.words[end - 1] in _LOOSE:
         end -= 1

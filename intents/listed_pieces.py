@@ -22,7 +22,7 @@ def pieces(listing: Listing) -> Iterator[Reading]:
     """The lists of pieces, with shorter beginnings of each."""
     for chain in chains(listing, lambda i: _item(listing, i), _joined):
         for part in beginnings(chain):
-            if len(part) > 1 or part[0].led or part[0].sizes[0].unit:
+            if len(part) > 1 or part[0].led:
                 yield _reading(listing, part)
 
 
@@ -102,8 +102,6 @@ def _reading(listing: Listing, items: list[Item]) -> Reading:
     counted = [item.led for item in items]
     if counted[0] and not all(counted):
         sure *= 0.8  # "four at 40, 32 and 26": four of the first, or of each
-    if len(items) == 1 and not counted[0]:
-        sure *= 0.85  # one length alone is more often something else
     if not any(amount.unit for amount in amounts) and min(amount.value for amount in amounts) < _FEET_DOUBT:
         sure *= 0.9
     return Reading("pieces", items[0].start, items[-1].end, value, sure)

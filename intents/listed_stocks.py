@@ -56,8 +56,10 @@ def _price(listing: Listing, item: Item) -> Money | None:
 
 
 def nothings(listing: Listing) -> Iterator[Reading]:
-    """ "No" before kerf or waste is a nought of it."""
+    """ "No" before kerf or waste is a nought of it; "every foot" is one foot."""
     for i, word in enumerate(listing.words[: len(listing.tokens)]):
+        if word in ("foot", "inch", "metre", "meter") and listing.words[i - 1] == "every" and i:
+            yield Reading("length", i, i + 1, Length(Fraction(1), {"foot": "ft", "inch": "in"}.get(word, "m")))
         if word in _NOTHING:
             if listing.words[i + 1] in ("kerf", "lap", "laps", "blade"):
                 yield Reading("length", i, i + 1, Length(Fraction(0), "in"))

@@ -11,7 +11,7 @@ from solvers.exact import Term, ceil, floor
 from solvers.quantities import Count, Length
 from solvers.registry import topic
 from solvers.slots import Slot
-from solvers.story_pole import Mark, draw_strip, refuse_crowd
+from solvers.story_pole import Mark, draw_strip, put_marks, refuse_crowd
 from solvers.working import Working
 
 METAL_CAUTION = "Cut metal is sharp: gloves and eyes; it holds the sun's heat too."
@@ -42,8 +42,7 @@ def step_flashing(work: Working, length: SlopeRun, exposure: ShingleExposure) ->
     work.check("full courses and the last one make the length", (pieces - 1) * exposure + last, "=", 12 * length)
     step = Fraction(exposure.value)
     marks = [Mark(f"piece {number + 1}", number * step) for number in range(min(int(pieces.value), MOST_MARKS))]
-    for mark in marks:
-        work.mark(mark.name, mark.at)
+    put_marks(work, marks)
     work.caution("Lap each piece at least 2 in over the one below, nail it to the roof only.", HEIGHT_CAUTION, METAL_CAUTION)
     work.source("published: at least 4 in by 4 in, turned out at the end of the wall, IRC R905.2.8.3", "the 2 in lap: common practice")
     draw_strip(work, marks, float(12 * length.value), "up the wall, from the eave")
@@ -71,7 +70,7 @@ def bent_flashing(
     for number, leg in enumerate(legs[:-1], 1):
         at += Fraction(leg.value)
         marks.append(Mark(f"bend {number}", at))
-        work.mark(marks[-1].name, at)
+    put_marks(work, marks)
     last = work.term("last bend line", at, "in")
     work.check("from the last bend line to the edge is the last leg", girth - last, "=", legs[-1])
     work.caution(METAL_CAUTION, "Nothing allowed for the metal's thickness: bend a short test piece and measure it.")

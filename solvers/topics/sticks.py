@@ -11,7 +11,7 @@ from solvers.exact import Term, ceil
 from solvers.quantities import Count, Length
 from solvers.registry import topic
 from solvers.slots import Slot
-from solvers.story_pole import Mark, draw_strip, refuse_crowd
+from solvers.story_pole import Mark, draw_strip, put_marks, refuse_crowd
 from solvers.working import Working
 
 Stock = Annotated[
@@ -43,8 +43,10 @@ def trim_sticks(work: Working, total: TotalLength, stock: Stock, waste: Waste = 
     work.caution(
         "Joints may fall anywhere: where every piece must be whole, give me the pieces and I make the cut list.", SAW_CAUTION
     )
-    ends = [Mark(f"stick {number}", number * Fraction(stock.value)) for number in range(1, min(int(sticks.value), MOST_DRAWN))]
-    draw_strip(work, [Mark(m.name, m.at * 12) for m in ends], float(12 * need.value), "sticks end to end")
+    end = 12 * Fraction(stock.value)
+    marks = [Mark(f"end of stick {number}", number * end) for number in range(1, min(int(sticks.value), MOST_DRAWN))]
+    put_marks(work, marks)
+    draw_strip(work, marks, float(12 * need.value), "sticks end to end")
 
 
 @topic("fasteners", "takeoff")
@@ -79,4 +81,5 @@ def fasteners(
 def _draw_row(work: Working, length: Term, even: Term, each: Term) -> None:
     step = Fraction(even.value)
     marks = [Mark(f"fastener {number + 1}", number * step) for number in range(min(int(each.value), MOST_DRAWN))]
+    put_marks(work, marks)
     draw_strip(work, marks, float(12 * length.value), "one of them, spread evenly")
