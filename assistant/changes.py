@@ -1,4 +1,4 @@
-"""The last question asked again with something changed: "and at eight twelve?", "no, nine twelve", "not 7, 9 twelve"."""
+"""The last question asked again with something changed: "and at eight twelve?", "no, nine twelve"."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from assistant.pending import Asked
 from assistant.record import Record, put_noted
 from intents.chart import LIGHT, chart_of
 from intents.fitting import fit
-from intents.matcher import read, read_as, speller
+from intents.matcher import MANNER, read, read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
@@ -57,7 +57,12 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         questions = [question for question in read(wanted.rest, c.parameters).questions if question.score > 0]
     if c.just_kept and wanted.led and not questions and _keep_again(c, record, wanted, text):
         return True
-    if c.last is None or not wanted.rest:
+    return c.last is not None and bool(wanted.rest) and _ask_again(c, record, text, wanted, questions)
+
+
+def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, questions: list[Question]) -> bool:
+    """Whether the line changes the question before it; if so that is asked again."""
+    if c.last is None:
         return False
     best = questions[0] if questions else None
     found = _unit_only(wanted, c.last) or _readings(c, wanted, c.last)
@@ -83,18 +88,25 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
 
 
 def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
-    """"I meant feet": the lengths that were said bare, or else those in another unit, in that unit."""
+    """ "I meant feet": the lengths that were said bare, or else those in another unit, in that unit."""
     words = wanted.rest.lower().strip(" .!?").split()
     unit = UNITS.get(words[0], "") if len(words) == 1 and wanted.corrects else ""
-    lengths = {name: given for name, given in last.givens.items()
-               if unit and given.source != "assumed" and isinstance(given.value, Length) and given.value.unit != unit}  # fmt: skip
+    known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
+    lengths = {
+        name: given
+        for name, given in known.items()
+        if unit and isinstance(given.value, Length) and given.value.unit != unit
+    }
     bare = {name: given for name, given in lengths.items() if given.value.text.replace(".", "").isdecimal()}
-    givens = {name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest) for name, given in (bare or lengths).items()}
+    givens = {
+        name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest)
+        for name, given in (bare or lengths).items()
+    }
     return [Question(last.topic.name, givens)] if givens else []
 
 
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
-    """A correction that names what it corrects ("no, the pitch is 6/12") is kept, where the line before kept something."""
+    """A correction that names what it corrects ("no, the pitch is 6/12") is kept, if the line before kept something."""
     said = talk_of(wanted.rest, c.places) if wanted.rest and c.just_kept else None
     if said is None or said.topic != "remember":
         return False
@@ -121,7 +133,7 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
         return False
-    if more.manner and not more.givens and not best.givens:
+    if more.manner and not more.givens and best.missing:
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else 0)
@@ -150,7 +162,9 @@ def _targets(wanted: Wanted, last: Asked) -> list[str]:
     values = numbers_in(wanted.rest)
     if len(values) != 1 or not isinstance(values[0].value, Quantity):
         return []
-    places = [name for name, given in last.givens.items() if given.source != "assumed" and _takes(last, name, values[0])]
+    places = [
+        name for name, given in last.givens.items() if given.source != "assumed" and _takes(last, name, values[0])
+    ]
     new = values[0].value
     old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
     for test in (
@@ -194,14 +208,17 @@ def _steep(more: Question) -> bool:
 
 
 def _left_over(more: Question, wanted: Wanted, last: Asked) -> list[str]:
-    """Words of the change that nothing in the question explains; where no words led to a change, its topic's words too."""
+    """Words of the change that nothing in the question explains; unless words led to it, those of its topic too."""
     phrases = compiled()
     chart = chart_of(wanted.rest, phrases, speller())
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
     known = set(more.words) | set(last.topic.name.split()) if wanted.led else set(PLAIN)
+    known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
     light = phrases.fillers | phrases.ordinary | LIGHT
-    classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
+    classes = {
+        word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known
+    }
     return [word for i, word in enumerate(chart.words)
             if word[0].isalpha() and i not in numbers and word not in known | light | classes]  # fmt: skip
 
@@ -230,4 +247,6 @@ def _correct_facts(c: Conversation, record: Record, last: Asked, more: Question)
         if before and before.source == "job" and parameter.slot.kept and isinstance(heard.value, Quantity):
             was = c.facts.remember(parameter.slot.kept, replace(heard.value, text=""))
             if was is not None:
-                record["say"] += f" The {parameter.slot.kept} kept for this job is now {short(heard.value)}; it was {short(was)}."
+                record["say"] += (
+                    f" The {parameter.slot.kept} kept for this job is now {short(heard.value)}; it was {short(was)}."
+                )

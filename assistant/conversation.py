@@ -1,8 +1,7 @@
-"""The conversation: each line of talk becomes one record; what was asked last, what is missing and what the job knows stay.
+"""The conversation: each line becomes one record; what was asked last, what is missing and what the job knows stay.
 
-It works a question in every way it could be meant. Where the ways agree it answers; where they differ it asks, and never
-picks one. A line that is talk about the job goes to its act, a reply to replies.py, a change of the last question to
-changes.py.
+It works a question in every way it could be meant. Where the ways agree it answers; where they differ it asks, and
+never picks one. Talk about the job goes to its act, a reply to replies.py, a change of the last question to changes.py.
 """
 
 from __future__ import annotations
@@ -39,7 +38,7 @@ class Points:
 
 
 class Conversation:
-    """One conversation. `facts` outlive it when a job is named; `notebook` is read, and written by others if `writes`."""
+    """One conversation. `facts` outlive it when a job is named; the `notebook` is only read here (`writes`: it is on)."""
 
     def __init__(
         self, job: str | None = None, facts: Facts | None = None, notebook: Any = None, writes: bool = False
@@ -99,15 +98,8 @@ class Conversation:
             put_declined(record, reading.broken)
             return
         said = self.hear(text)
-        other = outside_of(text) if said is None or said.loose or said.topic in acts.CHANGES else None
-        if other is not None:
-            acts.perform(self, record, other, text)
-            return
         questions = [question for question in reading.questions if question.score > 0]
-        if said and self._acted(record, said, text, questions):
-            return
-        if said and self.pending and replies.tells_another(self, said, self.pending):
-            self._tell_meanwhile(record, said, text)
+        if self._acted_first(record, said, text):
             return
         pending, self.pending = self.pending, None
         if pending and replies.settle(self, record, text, reading, pending):
@@ -133,11 +125,20 @@ class Conversation:
                 return told[0]
         return said
 
-    def _acted(self, record: Record, said: Said, text: str, questions: list[Question]) -> bool:
-        """Talk that no reply could be: marks, reading back, explaining, manners."""
-        if said.topic in acts.CHANGES or said.topic in acts.VALUES or said.loose:
+    def _acted_first(self, record: Record, said: Said | None, text: str) -> bool:
+        """What no reply could be: another trade's work; marks, reading back, explaining; a value of another name."""
+        maybe = said is None or said.loose or said.topic in acts.CHANGES
+        other = outside_of(text) if maybe else None
+        if other is not None:
+            return acts.perform(self, record, other, text)
+        if said is None or maybe:
             return False
-        return acts.perform(self, record, said, text)
+        if said.topic not in acts.VALUES:
+            return acts.perform(self, record, said, text)
+        if self.pending is None or not replies.tells_another(self, said, self.pending):
+            return False
+        self._tell_meanwhile(record, said, text)
+        return True
 
     def _tell_meanwhile(self, record: Record, said: Said, text: str) -> None:
         """Keep a value that was told while a question for another is open, and leave that open."""
@@ -157,7 +158,7 @@ class Conversation:
         return acts.perform(self, record, said, text)
 
     def _loosely(self, said: Said, questions: list[Question]) -> bool:
-        """Whether talk that could be more goes ahead: no question is whole, and no change of the last one is likelier."""
+        """Whether talk that could be more goes ahead: no question is whole, and no change is likelier."""
         whole = bool(questions) and not questions[0].missing
         return not whole if said.topic == "explain" else not questions and not (self.last and said.topic == "remember")
 
@@ -166,7 +167,7 @@ class Conversation:
             put_declined(record, outside_the_job(text, reading, self.topics))
 
     def _nothing_to_change(self, said: Said) -> bool:
-        """Talk that is answered although it does nothing: a change of a question that never was, or of nothing named."""
+        """Talk that is answered although it does nothing: a change of no question, or of nothing that was named."""
         if said.topic == "follow-up":
             return self.last is not None or bool(numbers_in(said.words.get("rest", "")))
         return said.topic == "correct" or said.loose
@@ -177,7 +178,7 @@ class Conversation:
         """Answer the best reading, or ask where another topic is as likely."""
         best = questions[0]
         near = [q for q in questions[1:] if best.score - q.score < NEAR and q.topic in self.topics]
-        near = [q for q in near if len(q.missing) <= len(best.missing)]
+        near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
         carry = self.last if said and said.topic == "follow-up" and not said.loose else None
         ways = self.ways(best, carry) + self._doubted(record["heard"], best)
         if near and not self._agree(ways, near):
@@ -254,8 +255,8 @@ class Conversation:
         elif question.unplaced and self._could_matter(question, first):
             self.pending = Pending(first.asked, ways=ways)
             named = listed(question.unplaced, "and")
-            put_asked(record, worked.topic.name, f"What is the {named}? I have no place for it in {article(worked.topic.name)}.",
-                      self._lines(worked))  # fmt: skip
+            doubt = f"What is the {named}? I have no place for it in {article(worked.topic.name)}."
+            put_asked(record, worked.topic.name, doubt, self._lines(worked))
         else:
             self._answered(record, first, question)
 
@@ -276,19 +277,28 @@ class Conversation:
         return bool(kinds & question.unplaced_kinds)
 
 
+def sureness(question: Question) -> float:
+    """How sure the least sure of its quantities is."""
+    return min((heard.sure for heard in question.givens.values()), default=1.0)
+
+
 def _markable(record: Record) -> bool:
-    return record["outcome"] == "answered" or record["topic"] in ("note", "remember") and record["outcome"] == "noted"
+    return record["outcome"] == "answered" or (record["topic"] in ("note", "remember") and record["outcome"] == "noted")
 
 
 def _carried(base: Asked, parameters: Sequence[Any]) -> dict[str, Given]:
     """What another topic was given under a name that values are kept under ("and the peak joint?": the same pitch)."""
-    known = {base.topic.parameter(name).slot.kept: given for name, given in base.givens.items() if given.source != "assumed"}
+    known = {
+        base.topic.parameter(name).slot.kept: given for name, given in base.givens.items() if given.source != "assumed"
+    }
     return {p.name: replace(known[p.slot.kept], name=p.name) for p in parameters
             if p.slot.kept in known and isinstance(known[p.slot.kept].value, p.kind)}  # fmt: skip
 
 
 def article(name: str) -> str:
-    """a rake return, an end gap."""
+    """a rake return, an end gap; a name that is a question stands in quotes."""
+    if name.startswith("can "):
+        return f"“{name}”"
     return f"{'an' if name[0] in 'aeiou' else 'a'} {name}"
 
 

@@ -65,7 +65,7 @@ def places(topics: Iterable[Topic]) -> dict[str, Parameter]:
 
 
 def value_for(name: str, readings: Sequence[Reading], known: dict[str, Parameter]) -> Quantity | None:
-    """The words of a value as one that can be kept under a name, or None when they can't be. Raises Refusal past its limits."""
+    """The words of a value as one to keep under a name, or None when they can't be. Raises Refusal past its limits."""
     parameter = known.get(name)
     kinds = [parameter.kind] if parameter else [Length, Pitch, Percent, Angle, Money]
     for kind in kinds if not parameter or parameter.kind in KINDS else ():

@@ -7,20 +7,29 @@ from intents.phrases import compiled
 from intents.question import Reading
 from solvers.registry import Topic
 
-SHOWN = 3  # topics offered
+SHOWN = 2  # topics offered
+NAMED = 4  # words named of each kind
+NOT_MINE = (
+    "That is not something I work out. I do roof angles, saw settings, courses, quantities, air gaps, cold and the tape"
+)
+EXAMPLE = "miter for a 5 in 12 rake return"
 
 
 def outside_the_job(text: str, reading: Reading, topics: dict[str, Topic]) -> str:
     """One or two sentences: what was understood, what not, and an example that works for the nearest topics."""
     if not any(character.isalnum() for character in text):
-        return "I saw no words in that: ask a job question, like “miter for a 5 in 12 rake return”"
+        return f"I saw no words in that: ask a job question, like “{EXAMPLE}”"
     examples = {topic: said[0] for topic, said in compiled().examples.items() if said}
     near = [topic for topic in reading.near if topic in topics and topic in examples][:SHOWN]
-    if not near:
-        return "That is outside what I work out. Ask me about roof angles, cuts, courses, quantities, water, cold or the tape"
-    understood = listed(dict.fromkeys(f"“{word}”" for word in reading.understood[:4]), "and")
-    missed = listed(dict.fromkeys(f"“{word}”" for word in reading.unknown[:4]), "and")
-    parts = [f"I understood {understood}" if understood else "I did not find a question there"]
-    parts[0] += f" but not {missed}." if missed else ", which is not enough to tell what to work out."
+    understood, missed = _quoted(reading.understood), _quoted(reading.unknown)
+    if not near or not understood:
+        lead = f"I don't know what to make of {missed}. " if missed and near else ""
+        return f"{lead}{NOT_MINE}: try “{EXAMPLE}”"
+    tail = f", but not {missed}" if missed else ", and not what to work out from it"
     offers = listed(f"“{examples[topic]}” ({topic})" for topic in near)
-    return f"{parts[0]} Try {offers}"
+    return f"I understood {understood}{tail}. Try {offers}"
+
+
+def _quoted(words: list[str]) -> str:
+    """“soffit” and “gap”: words once each, no more than a few."""
+    return listed((f"“{word}”" for word in list(dict.fromkeys(words))[:NAMED]), "and")

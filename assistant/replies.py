@@ -19,14 +19,14 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 ENOUGH = 0.9  # how much better a sentence must stand on its own than as the piece that was asked for
-YES = frozenset("yes yep yeah yup ya sure ok okay right correct please do".split())
-NO = frozenset("no nope nah not dont don't never neither none".split())
-FIRST = frozenset("first former 1st".split())
-SECOND = frozenset("second other latter 2nd last round".split())
+YES = frozenset(("yes", "yep", "yeah", "yup", "ya", "sure", "ok", "okay", "right", "correct", "please", "do"))
+NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
+FIRST = frozenset(("first", "former", "1st"))
+SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
 
 def settle(c: Conversation, record: Record, text: str, reading: Reading, pending: Pending) -> bool:
-    """Whether the line answers what was put back; if so the record is filled in. An unclear reply is asked about once."""
+    """Whether the line answers what was put back; if so that is worked. An unclear reply is asked about once."""
     words = {token.text for token in tokenize(text)}
     if not pending.lines and doubted(c, record, text, pending):
         return True
@@ -44,7 +44,7 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
 
 
 def tells_another(c: Conversation, said: Said, pending: Pending) -> bool:
-    """Whether the line states a value of another name than the one that is waited for ("kerf is 1/8", asked for the gap)."""
+    """Whether the line states a value of another name than what is waited for ("kerf is 1/8", asked for the gap)."""
     if said.topic != "remember" or said.loose or not (pending.wanted or pending.keep):
         return False
     name = said.words["what"]
@@ -172,7 +172,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
 
 def other_lines(text: str, alternatives: Sequence[tuple[str, str]]) -> list[str]:
     """The line with each doubtful word as what it may have been."""
-    lines = [re.sub(rf"\b{re.escape(word)}\b", lambda _, other=other: other, text) for word, other in alternatives]
+    lines = [other.join(re.split(rf"\b{re.escape(word)}\b", text)) for word, other in alternatives]
     return [line for line in dict.fromkeys(lines) if line != text]
 
 

@@ -7,7 +7,20 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
-from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, Word, read_grammar
+from intents.jsgf import (
+    Either,
+    Grammar,
+    GrammarError,
+    Maybe,
+    Node,
+    Ref,
+    Repeat,
+    Rule,
+    Series,
+    Tagged,
+    Word,
+    read_grammar,
+)
 
 FOLDER = Path(__file__).resolve().parent.parent / "grammars"
 QUANTITIES, WORDS = "quantities", "words"

@@ -1,8 +1,8 @@
 """Talk about the work itself, read as whole lines: "note: …", "flag that", "what did I ask about soffit".
 
-Questions vary their order and are found by islands (matcher.py). Talk does not: what makes "show me step two" talk is that
-nothing else is said. So a rule of a talk grammar must account for every word of the line; <anything> stands for words of
-the person's own. Only the rules of `outside` are found anywhere in a line, with a few words between theirs.
+Questions vary their order and are found by islands (matcher.py). Talk does not: what makes "show me step two" talk is
+that nothing else is said. So a rule of a talk grammar must account for every word of the line; <anything> stands for
+words of the person's own. Only the rules of `outside` are found anywhere in a line, with a few words between theirs.
 """
 
 from __future__ import annotations
@@ -14,8 +14,8 @@ from functools import cache
 from pathlib import Path
 
 from intents.fitting import EDGE_KINDS
-from intents.grammars import FOLDER
-from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Series, Tagged, Word, read_grammar
+from intents.grammars import FOLDER, leaves
+from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Tagged, Word, read_grammar
 from intents.measures import readings
 from intents.phrases import compiled
 from intents.reading import Reading
@@ -51,7 +51,7 @@ class Said:
 
 
 def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
-    """The line as talk about the job, or None. `names` are those that values are kept under, beside the grammar's own."""
+    """The line as talk about the job, or None. `names`: what values are kept under, beside the grammar's own."""
     grammar = _grammar(folder, JOB)
     line = _Line(text, grammar, tuple(name.split() for name in names))
     found = line.read(grammar)
@@ -80,8 +80,9 @@ def _speller(folder: Path) -> Speller:
 
 # Run together in speech and in typing: read apart, in the line and in the grammar alike.
 APART = {
-    "whats": "what is", "hows": "how is", "thats": "that is", "its": "it is", "wheres": "where is", "theres": "there is",
-    "heres": "here is", "weve": "we have", "ive": "i have", "im": "i am", "youve": "you have", "youre": "you are",
+    "whats": "what is", "hows": "how is", "thats": "that is", "its": "it is", "wheres": "where is",
+    "theres": "there is", "heres": "here is", "weve": "we have", "ive": "i have", "im": "i am",
+    "youve": "you have", "youre": "you are",
     "dont": "do not", "doesnt": "does not", "didnt": "did not", "isnt": "is not", "wasnt": "was not", "cant": "can not",
     "couldnt": "could not", "shouldnt": "should not", "wouldnt": "would not", "howd": "how did", "whatd": "what did",
     "id": "i would", "ill": "i will", "lets": "let us", "theyve": "they have", "cannot": "can not",
@@ -93,7 +94,8 @@ def _apart(token: Token, text: str) -> list[Token]:
     words = _plain(token.text) if token.text[:1].isalpha() else [token.text]
     found = [Token(word, token.start, token.end) for word in words]
     after = text[token.end : token.end + 3].replace("’", "'").lower()
-    if after[:2] == "'s" and not after[2:].isalnum() and text[token.end - 1 : token.end].isalpha() and words[-1] != "is":
+    possessive = after[:2] == "'s" and not after[2:].isalnum() and text[token.end - 1 : token.end].isalpha()
+    if possessive and words[-1] != "is":
         found.append(Token("is", token.end, token.end + 2))
     return found
 
@@ -111,11 +113,12 @@ class _Line:
         starts = {token.start for token in typed}
         self.tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
         self.words = [token.text for token in self.tokens]
-        self.soft = {i for i, token in enumerate(self.tokens) if text[token.start : token.end][:1] in "'’" and token.text == "is"}
+        self.soft = {i for i, t in enumerate(self.tokens) if t.text == "is" and text[t.start : t.end][:1] in "'’"}
         self.rows = readings(self.tokens)
         fluff = grammar.rules.get("fluff")
-        self.fluff = frozenset(node.text for node in fluff.body.parts if isinstance(node, Word)) if fluff and isinstance(
-            fluff.body, Either) else frozenset()  # fmt: skip
+        self.fluff = (
+            frozenset(leaf.text for leaf in leaves(fluff.body) if isinstance(leaf, Word)) if fluff else frozenset()
+        )
 
     def respell(self, speller: Speller) -> bool:
         """Forgive slips in the words; whether there were any."""

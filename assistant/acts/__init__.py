@@ -1,7 +1,7 @@
 """Talk about the job itself: remembering, recalling, explaining, comparing, marking and finding.
 
-An act is one function, registered under the topic of its rule in grammars/job.jsgf; it fills in the record. One that finds
-the line is not its business after all returns False, and the line is read as a question.
+An act is one function, registered under the topic of its rule in grammars/job.jsgf; it fills in the record. One that
+finds the line is not its business after all returns False, and the line is read as a question.
 """
 
 from __future__ import annotations

@@ -5,6 +5,8 @@ from __future__ import annotations
 from assistant.acts import Talk, act
 from assistant.record import put_asked
 
+NOTHING = "What should I change? Nothing was asked before this: ask a whole question."
+
 
 @act("follow-up")
 def follow_up(talk: Talk) -> None:
@@ -21,7 +23,7 @@ def correct(talk: Talk) -> None:
 def _ask(talk: Talk) -> None:
     last = talk.conversation.last
     if last is None:
-        put_asked(talk.record, talk.said.topic, "What should I change? Nothing was asked before this: ask a whole question.")
+        put_asked(talk.record, talk.said.topic, NOTHING)
         return
     needs = " or ".join(dict.fromkeys(f"the {parameter.label}" for parameter in last.topic.parameters[:3]))
     put_asked(talk.record, talk.said.topic, f"What should I change about the {last.topic.name}: {needs}?")

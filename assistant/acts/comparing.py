@@ -26,14 +26,14 @@ SAW = ("saw setting", "miter", "plumb cut", "level cut", "bevel", "edge angle", 
 
 @act("compare")
 def compare(talk: Talk) -> None:
-    """Set another's number beside the answer: how far off, whether it matters, or which other value of the joint it is."""
+    """Set another's number beside the answer: how far off, whether it matters, or which other value it is."""
     record = talk.conversation.last.record if talk.conversation.last else None
     answer = record["answer"] if record else None
     if not record or not answer:
         put_asked(talk.record, "compare", NOTHING)
         return
     if answer["value"] is None:
-        put_noted(talk.record, "compare", f"Mine is a word, {answer['text']}, so there is no number to set beside yours")
+        put_noted(talk.record, "compare", f"Mine is a word, {answer['text']}: there is no number to set beside yours")
         return
     other = _in_unit(talk.said.values.get("value", ()), answer["unit"])
     if other is None:
@@ -58,18 +58,18 @@ def _in_unit(found: Sequence[Reading], unit: str) -> float | None:
 def _sentence(record: dict[str, Any], answer: dict[str, Any], other: float) -> str:
     mine, unit = answer["value"], answer["unit"]
     off = other - mine
-    yours = _shown(other, unit)
+    yours, name = _shown(other, unit), f"my {answer['name']}, {answer['text']}"
     if abs(off) <= _same(unit, mine):
         joint = " The joint closes the same." if _is_saw(answer) else ""
-        return f"Yours, {yours}, is my {answer['name']}, {answer['text']}: the same to what a scale or tape can show.{joint}"
+        return f"Yours, {yours}, is {name}: the same to what a scale or tape can show.{joint}"
     line = _other_line(record, unit, other)
     if line is not None:
         return _same_working(answer, line, yours, mine, other)
     related = _relation(mine, other, unit)
     if related:
-        return f"Yours, {yours}, is {related} my {answer['name']}, {answer['text']}. {_consequence(answer, off)}"
+        return f"Yours, {yours}, is {related} {name}. {_consequence(answer, off)}"
     more = "more" if off > 0 else "less"
-    return f"Yours, {yours}, is {_shown(abs(off), unit)} {more} than my {answer['name']}, {answer['text']}. {_consequence(answer, off)}"
+    return f"Yours, {yours}, is {_shown(abs(off), unit)} {more} than {name}. {_consequence(answer, off)}"
 
 
 def _same(unit: str, mine: float) -> float:
@@ -93,7 +93,7 @@ def _same_working(answer: dict[str, Any], line: dict[str, Any], yours: str, mine
     how = f", which is {relation} {answer['text']}" if relation else ""
     words = f"{answer['text']} is the {answer['name']}; your {yours} is the {line['name']}{how}"
     if answer["unit"] == "deg" and "from" not in line:
-        return f"{words}: same joint, but set the saw to {answer['text']}" if _is_saw(answer) else f"{words}: the same slope"
+        return f"{words}: same joint, but set the saw to {answer['text']}" if _is_saw(answer) else f"{words}"
     return f"{words}, {'as given' if 'from' in line else 'another value of the same working'}"
 
 
@@ -116,15 +116,15 @@ def _consequence(answer: dict[str, Any], off: float) -> str:
     """Whether the difference matters where it is cut."""
     if _is_saw(answer):
         gap = joint_gap(min(abs(answer["value"]), 89.0), off)
-        face = f"face of {tape(FACE)}"
-        if gap < SAME_LENGTH:
-            return f"Cut both pieces at yours and the joint opens {gap:.2f} in over a {face}: nobody will see it"
-        return f"Cut both pieces at yours and the joint opens {gap:.2f} in, about {tape(gap)}, over a {face}: trust neither before a test cut"
+        matters = "nobody will see it" if gap < SAME_LENGTH else "make a test cut before you trust either"
+        return f"Cut both pieces at yours and the joint opens {gap:.2f} in over a face of {tape(FACE)}: {matters}"
     if answer["unit"] in LENGTHS:
         size = abs(off) * LENGTHS[answer["unit"]]
         if size <= SMALL_LENGTH:
             return "That is a mark of the tape, and seldom matters"
-        return "That is under a saw kerf; for trim it shows" if size <= KERF else "That is too much to cut by: measure again before cutting"
+        if size <= KERF:
+            return "That is no more than a saw kerf; in trim it shows"
+        return "That is too much to cut by: measure again before cutting"
     return "Check what each was worked from before ordering or cutting"
 
 

@@ -18,13 +18,38 @@ ORDINALS = ("first", "second", "third", "fourth", "fifth")
 FEW = 2  # steps that are read in one go
 CLOSE = 0.006  # a step is shown to two places and more
 _LEADING = re.compile(r"^\(?([−-]?[\d.]+)")
-_SMALL = frozenset("the a an that this it its is was so my your in of for on at to and be come from".split())
+_SMALL = frozenset(
+    (
+        "the",
+        "a",
+        "an",
+        "that",
+        "this",
+        "it",
+        "its",
+        "is",
+        "was",
+        "so",
+        "my",
+        "your",
+        "in",
+        "of",
+        "for",
+        "on",
+        "at",
+        "to",
+        "and",
+        "be",
+        "come",
+        "from",
+    )
+)
 NOTHING = "What should I explain? Nothing was worked out before this: ask a job question first."
 
 
 @act("explain")
 def explain(talk: Talk) -> bool | None:
-    """Read the working a step at a time: all in short, one step, the next, the checks, or where one value comes from."""
+    """Read the working a step at a time: the start, one step, the next, the checks, or where one value comes from."""
     record = talk.conversation.last.record if talk.conversation.last else None
     said = talk.said
     if not record or not record["answer"]:
@@ -115,14 +140,16 @@ def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
         _put(talk, lead + _line(record["steps"], at))
         talk.conversation.step_shown = at
     elif line:
-        _put(talk, f"{line['name']} {line['text']}" + (", as given" if "from" in line else ", read off the working above"))
+        source = "as given" if "from" in line else "read off the working above"
+        _put(talk, f"{line['name']} {line['text']}, {source}")
     elif talk.said.loose:
         return False
     elif _number_in(about) is not None:
         _put(talk, _start(talk, record))
     else:
-        names = listed([line["name"] for line in (record["answer"], *record["also"])], "and")
-        put_asked(talk.record, "explain", f"There is no {_bare(about)} in that working. What should I explain: {names}?")
+        names = listed([line["name"] for line in (record["answer"], *record["also"])], "or")
+        missing = f"There is no {_bare(about)} in that working"
+        put_asked(talk.record, "explain", f"{missing}. What should I explain: the {names}?")
     return None
 
 

@@ -59,5 +59,3 @@ def why_needed(pending: Pending) -> str:
     parameter = topic.parameter(pending.wanted)
     how = FINDING.get(parameter.kind, "")
     return f"The {topic.name} depends on the {parameter.label}. {how} {pending.question}".replace("  ", " ")
-
-

@@ -11,9 +11,46 @@ from typing import Any
 from assistant.acts import Talk, act
 from assistant.record import put_asked, put_noted
 
+NO_WORDS = "What should I look for? Say it in one go, like “what did I ask about soffit”."
 MOST = 6  # entries read out; the newest, since those are asked for most
-TALK = frozenset(("review", "recall", "explain", "help", "greeting", "never mind", "not known", "flag", "tag", "strike", "compare", "forget"))
-_SMALL = frozenset("the a an my our your any some of to for on about in it that this please".split())
+TALK = frozenset(
+    (
+        "review",
+        "recall",
+        "explain",
+        "help",
+        "greeting",
+        "never mind",
+        "not known",
+        "flag",
+        "tag",
+        "strike",
+        "compare",
+        "forget",
+    )
+)
+_SMALL = frozenset(
+    (
+        "the",
+        "a",
+        "an",
+        "my",
+        "our",
+        "your",
+        "any",
+        "some",
+        "of",
+        "to",
+        "for",
+        "on",
+        "about",
+        "in",
+        "it",
+        "that",
+        "this",
+        "please",
+    )
+)
 
 
 @dataclass(slots=True)
@@ -34,7 +71,7 @@ def review(talk: Talk) -> None:
     if "find" in words or "tagged" in words:
         wanted = words.get("tagged", "") or _wanted(words["find"])
         if not wanted:
-            put_asked(talk.record, "review", "What should I look for? Say it in one go, like “what did I ask about soffit”.")
+            put_asked(talk.record, "review", NO_WORDS)
             return
         found = _tagged(talk, wanted) if "tagged" in words else _about(talk, wanted)
         _put(talk, found, f"about “{wanted}”" if "find" in words else f"tagged “{wanted}”")
@@ -74,7 +111,8 @@ def _about(talk: Talk, words: str) -> list[Seen]:
     if conversation.notebook is not None and conversation.writes:
         return _entries(conversation.notebook.find(words, job=conversation.job))
     wanted = [word.lower() for word in words.split()]
-    return [seen for seen in _all(talk) if all(word in f"{seen.record['heard']} {seen.record['topic']}".lower() for word in wanted)]
+    held = ((seen, f"{seen.record['heard']} {seen.record['topic']}".lower()) for seen in _all(talk))
+    return [seen for seen, text in held if all(word in text for word in wanted)]
 
 
 def _tagged(talk: Talk, word: str) -> list[Seen]:
@@ -94,7 +132,8 @@ def _marked(talk: Talk, mark: str, day: str) -> None:
 
 def _put(talk: Talk, found: list[Seen], label: str) -> None:
     """The entries in a few lines, the newest last; what was struck and talk about talk are left out."""
-    shown = [seen for seen in found if seen.record["outcome"] in ("answered", "noted") and seen.record["topic"] not in TALK and not seen.struck]
+    done = [seen for seen in found if seen.record["outcome"] in ("answered", "noted") and not seen.struck]
+    shown = [seen for seen in done if seen.record["topic"] not in TALK]
     off = "" if talk.conversation.writes else " (the notebook is off, so I know this conversation only)"
     if not shown:
         put_noted(talk.record, "review", f"Nothing {label} in the notebook{off}")
@@ -112,5 +151,6 @@ def _line(seen: Seen) -> str:
     heard = " ".join(record["heard"].split())
     heard = heard if len(heard) <= 80 else heard[:77] + "…"
     answer = f" → {record['topic']}: {record['answer']['text']}" if record["answer"] else ""
-    marks = [*(["flagged"] if seen.flagged else []), *(f"tagged {tag}" for tag in seen.tags), *(f"note: {note}" for note in seen.notes)]
+    marks = ["flagged"] if seen.flagged else []
+    marks += [f"tagged {tag}" for tag in seen.tags] + [f"note: {note}" for note in seen.notes]
     return f"{at} {heard}{answer}" + (f" ({', '.join(marks)})" if marks else "")
