@@ -19,10 +19,12 @@ def outside_the_job(text: str, reading: Reading, topics: dict[str, Topic]) -> st
     """One or two sentences: what was understood, what not, and an example that works for the nearest topics."""
     if not any(character.isalnum() for character in text):
         return f"I saw no words in that: ask a job question, like “{EXAMPLE}”"
-    examples = {topic: said[0] for topic, said in compiled().examples.items() if said}
+    phrases = compiled()
+    examples = {topic: said[0] for topic, said in phrases.examples.items() if said}
     near = [topic for topic in reading.near if topic in topics and topic in examples][:SHOWN]
-    understood, missed = _quoted(reading.understood), _quoted(reading.unknown)
-    if not near or not understood:
+    trade = [word for word in reading.understood if word not in phrases.ordinary]  # "weather" alone makes no job question
+    understood, missed = _quoted(trade), _quoted(reading.unknown)
+    if not near or len(set(trade)) < max(1, len(set(reading.unknown)) / 2):
         lead = f"I don't know what to make of {missed}. " if missed and near else ""
         return f"{lead}{NOT_MINE}: try “{EXAMPLE}”"
     tail = f", but not {missed}" if missed else ", and not what to work out from it"

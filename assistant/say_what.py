@@ -16,10 +16,10 @@ TITLES = {
 def examples() -> list[tuple[str, str]]:
     """(family title, example) for every topic, in the order of the families."""
     topics = {**load_topics(), **acts.load()}
-    found = [(topics[rule.topic].family, rule.examples[0]) for _, rule in load().topics() if rule.topic in topics and rule.examples]
-    order = list(TITLES)
-    found.sort(key=lambda pair: order.index(pair[0]) if pair[0] in order else len(order))
-    return [(TITLES.get(family, family), example) for family, example in found]
+    rules = [rule for _, rule in load().topics() if rule.topic in topics and rule.examples]
+    found = [(topics[rule.topic].family, rule.examples[0]) for rule in rules if topics[rule.topic].family in TITLES]
+    found.sort(key=lambda pair: list(TITLES).index(pair[0]))
+    return [(TITLES[family], example) for family, example in found]
 
 
 def say_what(wanted: str = "") -> str | None:
