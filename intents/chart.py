@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from intents.fitting import EDGE_KINDS
 from intents.lists import lists
 from intents.measures import readings
-from intents.phrases import END, Island, Phrases, Trie
+from intents.phrases import END, Capture, Phrases, Trie
 from intents.reading import Reading
 from intents.spelling import Speller
 from intents.sums import sums
@@ -23,11 +23,14 @@ LIGHT = frozenset("a an the of for to at on in with from by and or is it be as p
 
 
 class Hit(NamedTuple):
-    """One island found: where, and the reading behind each of its quantity symbols (by symbol index)."""
+    """One island found: where (also as a mask of tokens), what it gives, and the reading behind each quantity symbol."""
 
-    island: Island
+    pattern: int
+    number: int
+    captures: tuple[Capture, ...]
     start: int
     end: int
+    mask: int
     found: tuple[tuple[int, Reading], ...]
 
 
@@ -41,6 +44,10 @@ class Chart:
     readings: list[list[Reading]]
     classes: list[list[tuple[str, int]]]
     hits: list[Hit] = field(default_factory=list)
+    weighs: int = 0  # mask of the tokens that carry meaning
+    known: int = 0  # mask of those whose word is in some grammar
+    numbers: int = 0  # mask of the tokens that are part of some quantity
+    heard: dict[tuple[int, int, bool], Any] = field(default_factory=dict)  # what a reading is for a parameter
     changed: list[tuple[str, str]] = field(default_factory=list)
 
     def said(self, start: int, end: int) -> str:
@@ -68,6 +75,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
     for reading in composed:
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed)
+    _weigh(chart, phrases)
     finder = _Finder(chart, phrases)
     for start in range(len(words)):
         if words[start] not in phrases.fillers:
@@ -75,6 +83,23 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits
     return chart
+
+
+def span(start: int, end: int) -> int:
+    """Tokens start to end as a mask."""
+    return (1 << end) - (1 << start)
+
+
+def _weigh(chart: Chart, phrases: Phrases) -> None:
+    """Which tokens carry meaning, which words are known, which are part of a number."""
+    for i, word in enumerate(chart.words):
+        if word not in phrases.fillers and word not in LIGHT and (word[0].isalnum() or word in "'\""):
+            chart.weighs |= 1 << i
+            if word in phrases.vocabulary:
+                chart.known |= 1 << i
+    for row in chart.readings:
+        for reading in row:
+            chart.numbers |= span(reading.start, reading.end)
 
 
 def _whole(found: list[list[Reading]]) -> list[list[Reading]]:
@@ -122,26 +147,27 @@ class _Finder:
     def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         ends = node.get(END)
         if ends is not None:
-            self.hits += [Hit(Island(*island), self.start, at, found) for island in ends]
-        if at >= len(self.chart.words):
-            return
-        word = self.chart.words[at]
-        below = node.get(word)
-        if below is not None:
-            self.walk(below, at + 1, depth + 1, 0, found)
-        for name, end in self.chart.classes[at]:
-            below = node.get(name)
-            if below is not None:
-                self.walk(below, end, depth + 1, 0, found)
-        self._quantities(node, at, depth, found)
-        if depth and skipped < MOST_SKIPS and word in self.skippable and len(node) > (END in node):
-            self.walk_on(node, at + 1, depth, skipped + 1, found)
+            mask = span(self.start, at)
+            self.hits += [Hit(*island, self.start, at, mask, found) for island in ends]
+            if len(node) == 1:
+                return
+        self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)
 
-    def walk_on(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
-        """Past a filler word: an island does not end on one."""
-        ends = node.get(END)
-        rest = {symbol: below for symbol, below in node.items() if symbol != END} if ends else node
-        self.walk(rest, at, depth, skipped, found)
+    def onward(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
+        """Deeper from a node, past filler words: an island does not end on one."""
+        while at < len(self.chart.words):
+            word = self.chart.words[at]
+            below = node.get(word)
+            if below is not None:
+                self.walk(below, at + 1, depth + 1, 0, found)
+            for name, end in self.chart.classes[at]:
+                below = node.get(name)
+                if below is not None:
+                    self.walk(below, end, depth + 1, 0, found)
+            self._quantities(node, at, depth, found)
+            if skipped >= MOST_SKIPS or word not in self.skippable:
+                return
+            at, skipped = at + 1, skipped + 1
 
     def _quantities(self, node: Trie, at: int, depth: int, found: tuple[tuple[int, Reading], ...]) -> None:
         here = self.chart.readings[at]
@@ -159,8 +185,8 @@ class _Finder:
                 if below is not None and any(r.kind == edge and r.end >= reading.end for r in here):
                     continue
                 if below is not None and (depth or len(below) > (END in below)):
-                    bare = below if depth else {s: b for s, b in below.items() if s != END}
-                    self.walk(bare, reading.end, depth + 1, 0, (*found, (depth, reading)))
+                    go = self.walk if depth else self.onward
+                    go(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
 
 
 def quantity_word(word: str) -> bool:

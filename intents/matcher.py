@@ -33,6 +33,7 @@ SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
 KEEP = 4  # readings handed on
+MARGIN = 1.0  # a topic this far behind the best is neither answered nor asked about
 REFINED = 3  # leading topics whose quantities are tried in other places
 SURE = 0.9  # a given this sure was said outright
 MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
@@ -60,11 +61,13 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
     best: dict[str, Question] = {}
     origin: dict[str, int] = {}
-    for number, hits in by_pattern.items():
+    top = LEAST_SCORE
+    for most, number in _promising(chart, phrases, by_pattern, topics, wanted):
+        if most < top - MARGIN:
+            break
         pattern = phrases.patterns[number]
-        if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or not _has_words(pattern, hits):
-            continue
-        question = _question(chart, phrases, pattern, hits, topics[pattern.topic], manner)
+        question = _question(chart, phrases, pattern, by_pattern[number], topics[pattern.topic], manner)
+        top = max(top, question.score)
         if pattern.topic not in best or question.score > best[pattern.topic].score:
             best[pattern.topic] = question
             origin[pattern.topic] = number
@@ -77,6 +80,23 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading.questions = sorted(best.values(), key=lambda q: -q.score)[:KEEP]
     _explain(reading, chart, phrases)
     return reading
+
+
+def _promising(
+    chart: Chart, phrases: Phrases, by_pattern: dict[int, list[Hit]], topics: Topics, wanted: set[str]
+) -> list[tuple[float, int]]:
+    """The patterns whose words are there, with the most each could score, the most promising first."""
+    found: list[tuple[float, int]] = []
+    for number, hits in by_pattern.items():
+        pattern = phrases.patterns[number]
+        if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or not _has_words(pattern, hits):
+            continue
+        reach = chart.numbers
+        for hit in hits:
+            reach |= hit.mask
+        strays = (chart.known & ~reach).bit_count()
+        found.append(((reach & chart.weighs).bit_count() - STRAY * strays, number))
+    return sorted(found, key=lambda pair: (-pair[0], pair[1]))
 
 
 def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted: str = "") -> Question:
@@ -100,18 +120,16 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
 def _by_pattern(chart: Chart) -> dict[int, list[Hit]]:
     found: dict[int, list[Hit]] = {}
     for hit in chart.hits:
-        found.setdefault(hit.island.pattern, []).append(hit)
+        found.setdefault(hit.pattern, []).append(hit)
     return found
 
 
 def _has_words(pattern: Pattern, hits: list[Hit]) -> bool:
-    """Whether every plain island that must be there is."""
-    there = {hit.island.number for hit in hits}
-    return all(
-        number in there
-        for number, required in enumerate(pattern.required)
-        if required and not pattern.fills[number]
-    ) and (bool(there) and any(pattern.required[number] for number in there))
+    """Whether every plain island that must be there is, and any that must be there at all."""
+    there = 0
+    for hit in hits:
+        there |= 1 << hit.number
+    return pattern.plain & ~there == 0 and bool(pattern.needed & there)
 
 
 def _refined(
@@ -126,8 +144,8 @@ def _refined(
     """The question, or a better one without some island that took a quantity another role needed."""
     if not question.unplaced and not question.missing and all(h.sure >= SURE for h in question.givens.values()):
         return question
-    for hit in [hit for hit in _chosen(chart, phrases, pattern, hits, parameters) if hit.island.captures]:
-        same = [h for h in hits if (h.start, h.end, h.island.captures) != (hit.start, hit.end, hit.island.captures)]
+    for hit in [hit for hit in _chosen(chart, pattern, hits, parameters) if hit.captures]:
+        same = [h for h in hits if h.mask != hit.mask or h.captures != hit.captures]
         if not _has_words(pattern, same):
             continue
         other = _question(chart, phrases, pattern, same, parameters, manner)
@@ -145,10 +163,11 @@ def _question(
     manner: list[Hit],
     wanted: str = "",
 ) -> Question:
-    chosen = _chosen(chart, phrases, pattern, hits, parameters)
-    used = {i for hit in chosen for i in range(hit.start, hit.end)}
-    how = [hit for hit in _chosen(chart, phrases, HOW, manner, ())
-           if not used & set(range(hit.start, hit.end))]  # fmt: skip
+    chosen = _chosen(chart, pattern, hits, parameters)
+    used = 0
+    for hit in chosen:
+        used |= hit.mask
+    how = [hit for hit in _chosen(chart, HOW, manner, ()) if not used & hit.mask] if manner else []
     placed = place(chart, chosen, parameters, wanted, how)
     question = Question(pattern.topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
     question.missing = [p.name for p in parameters if p.required and p.name not in placed.givens]
@@ -157,54 +176,43 @@ def _question(
     return question
 
 
-def _chosen(
-    chart: Chart, phrases: Phrases, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]
-) -> list[Hit]:
+def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]) -> list[Hit]:
     """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
 
     def rank(hit: Hit) -> tuple[bool, int, float, int, int]:
-        island = hit.island
-        plain = pattern.required[island.number] and not pattern.fills[island.number]
-        content = sum(_weighs(chart, phrases, i) for i in range(hit.start, hit.end))
-        sure = sureness(chart, hit, parameters) if island.captures else 1.0
+        plain = bool(pattern.plain >> hit.number & 1)
+        content = (hit.mask & chart.weighs).bit_count()
+        sure = sureness(chart, hit, parameters) if hit.captures else 1.0
         return (not plain, -content, -sure, hit.end - hit.start, hit.start)
 
     chosen: list[Hit] = []
-    used: set[int] = set()
-    numbers: set[int] = set()
+    used, numbers = 0, 0
     filled: set[str] = set()
     for hit in sorted(hits, key=rank):
-        span = set(range(hit.start, hit.end))
-        gives = {name for name, _, _ in hit.island.captures}
-        if hit.island.number in numbers or span & used or gives & filled:
+        if numbers >> hit.number & 1 or hit.mask & used:
+            continue
+        gives = {name for name, _, _ in hit.captures}
+        if gives & filled:
             continue
         chosen.append(hit)
-        used |= span
-        numbers.add(hit.island.number)
+        used |= hit.mask
+        numbers |= 1 << hit.number
         filled |= gives
     return chosen
 
 
-def _weighs(chart: Chart, phrases: Phrases, i: int) -> bool:
-    word = chart.words[i]
-    return word not in phrases.fillers and word not in LIGHT and (word[0].isalnum() or word in "'\"")
-
-
 def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -> None:
     """Words explained, less what they leave unexplained."""
-    explained, cost, total = 0.0, 0.0, 0.0
-    in_number = _number_places(chart)
+    explained = (placed.covered & chart.weighs).bit_count()
+    total: float = explained
+    cost = 0.0
     for i, word in enumerate(chart.words):
-        if not _weighs(chart, phrases, i):
-            continue
-        if i in placed.covered:
-            explained += 1
-            total += 1
-            if i not in in_number:
-                question.words.append(word)
-        elif i in in_number:
-            continue  # counted below, once a quantity
-        elif word in phrases.vocabulary:
+        bit = 1 << i
+        if not chart.weighs & bit or chart.numbers & bit:
+            continue  # quantities are counted below, each once
+        if placed.covered & bit:
+            question.words.append(word)
+        elif chart.known & bit:
             cost += STRAY
             total += 1
         elif word in phrases.ordinary:
@@ -221,21 +229,15 @@ def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -
         question.score = min(question.score, LEAST_SCORE - 1)
 
 
-def _number_places(chart: Chart) -> set[int]:
-    """Tokens that are part of some quantity."""
-    return {i for here in chart.readings for reading in here for i in range(reading.start, reading.end)}
-
-
 def _explain(reading: Reading, chart: Chart, phrases: Phrases) -> None:
     """Which words meant something, which did not, and the topics whose words came up most."""
     votes: dict[str, float] = {}
-    numbers = _number_places(chart)
     for i, word in enumerate(chart.words):
         symbols = [word, *(name for name, _ in chart.classes[i])]
         topics = {topic for symbol in symbols for topic in phrases.topics_of.get(symbol, ())}
         for topic in topics:
             votes[topic] = votes.get(topic, 0) + 1 / len(topics)
-        if not _weighs(chart, phrases, i) or i in numbers:
+        if not chart.weighs >> i & 1 or chart.numbers >> i & 1:
             continue
         (reading.understood if topics else reading.unknown).append(word)
     reading.near = sorted(votes, key=lambda topic: -votes[topic])[:3]

@@ -11,7 +11,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Iterator
 from dataclasses import dataclass, field, fields
-from functools import cache
+from functools import cache, cached_property
 from itertools import product
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -46,13 +46,23 @@ class Island(NamedTuple):
     captures: tuple[Capture, ...]
 
 
-@dataclass(slots=True)
+@dataclass
 class Pattern:
     """One alternative of a topic's rule: which islands it must have; `fills` names the parameters of each island."""
 
     topic: str
     required: list[bool] = field(default_factory=list)
     fills: list[frozenset[str]] = field(default_factory=list)
+
+    @cached_property
+    def needed(self) -> int:
+        """Mask of the islands outside [ ]."""
+        return sum(1 << number for number, required in enumerate(self.required) if required)
+
+    @cached_property
+    def plain(self) -> int:
+        """Mask of those that hold no quantity: all of them must be said."""
+        return sum(1 << n for n, required in enumerate(self.required) if required and not self.fills[n])
 
 
 @dataclass(slots=True)

@@ -11,7 +11,7 @@ from fractions import Fraction
 from itertools import islice
 from typing import Any
 
-from intents.chart import Chart, Hit
+from intents.chart import Chart, Hit, span
 from intents.fitting import KINDS, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
@@ -31,7 +31,7 @@ class Placed:
 
     givens: dict[str, Heard] = field(default_factory=dict)
     swaps: list[dict[str, Heard]] = field(default_factory=list)
-    covered: set[int] = field(default_factory=set)
+    covered: int = 0  # mask of the tokens explained
     unplaced: list[str] = field(default_factory=list)
     unplaced_kinds: set[str] = field(default_factory=set)
     manner: dict[str, Any] = field(default_factory=dict)
@@ -49,12 +49,12 @@ def place(
     placed = Placed()
     by_name = {parameter.name: parameter for parameter in parameters}
     for hit in (*chosen, *manner):
-        placed.covered |= set(range(hit.start, hit.end))
+        placed.covered |= hit.mask
     for hit in chosen:
         _captures(chart, hit, by_name, placed)
     for hit in manner:
         found = dict(hit.found)
-        for name, at, fixed in hit.island.captures:
+        for name, at, fixed in hit.captures:
             placed.manner[name] = fixed or found[at].value.value  # type: ignore[union-attr]
     _place_left(chart, parameters, placed, wanted)
     return placed
@@ -63,7 +63,7 @@ def place(
 def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float:
     """How sure the least sure of an island's givens is; 0 where one can't be what its parameter is."""
     found, least = dict(hit.found), 1.0
-    for name, at, _ in hit.island.captures:
+    for name, at, _ in hit.captures:
         reading = found.get(at)
         parameter = next((p for p in parameters if p.name == name), None)
         if reading is None or parameter is None or isinstance(reading.value, Dims):
@@ -83,12 +83,12 @@ def _outdone(chart: Chart, reading: Reading) -> float:
 
 def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Placed) -> None:
     found = dict(hit.found)
-    for name, at, fixed in hit.island.captures:
+    for name, at, fixed in hit.captures:
         if at < 0 or at not in found:
             if fixed and name in by_name:
-                span = _span(chart, hit.start, hit.end)
-                value = Count(Fraction(fixed), "count", span[2]) if by_name[name].kind is Count else fixed
-                placed.givens[name] = Heard(value, *span)
+                at_words = _span(chart, hit.start, hit.end)
+                value = Count(Fraction(fixed), "count", at_words[2]) if by_name[name].kind is Count else fixed
+                placed.givens[name] = Heard(value, *at_words)
             continue
         reading = found[at]
         names = [part.strip() for part in name.split(",")]
@@ -109,8 +109,16 @@ def _give(chart: Chart, by_name: dict[str, Parameter], name: str, reading: Readi
 
 
 def _heard(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bool) -> Heard | None:
+    """What a reading is for a parameter; worked once a sentence, since every topic asks."""
     if parameter is None:
         return None
+    key = (id(reading), id(parameter), cued)
+    if key not in chart.heard:
+        chart.heard[key] = _fitted(chart, parameter, reading, cued)
+    return chart.heard[key]  # type: ignore[no-any-return]
+
+
+def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
     fitted = fit(reading, parameter, text, cued)
@@ -155,7 +163,7 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
             names = [p.name for p in takers if p.name not in placed.givens and _takes_length(p)]
             for name, part in zip(names, reading.value.parts, strict=False):
                 _give(chart, by_name, name, part, placed, cued=False)
-            placed.covered |= set(range(reading.start, reading.end))
+            placed.covered |= span(reading.start, reading.end)
             if len(names) < len(reading.value.parts):
                 placed.leave(chart, reading)
         else:
@@ -174,7 +182,10 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0
     while at < len(chart.words):
-        here = [r for r in chart.readings[at] if not placed.covered & set(range(r.start, r.end))]
+        if placed.covered >> at & 1:
+            at += 1
+            continue
+        here = [r for r in chart.readings[at] if not placed.covered & span(r.start, r.end)]
         if not here:
             at += 1
             continue
@@ -218,7 +229,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
     taken = set(first.values())
     for i in usable:
         if i in taken:
-            placed.covered |= set(range(waiting[i].start, waiting[i].end))
+            placed.covered |= span(waiting[i].start, waiting[i].end)
         else:
             placed.leave(chart, waiting[i])
     placed.swaps = [{**placed.givens, **{n: fits[i, n] for n, i in way.items()}} for way in others]
