@@ -26,6 +26,7 @@ from solvers.registry import Worked, load_topics, work_out
 from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
+LEVEL = 0.01  # and this near, they are equally so
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 
 
@@ -179,6 +180,7 @@ class Conversation:
         best = questions[0]
         near = [q for q in questions[1:] if best.score - q.score < NEAR and q.topic in self.topics]
         near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
+        best, near = self._whole_first(best, near)
         carry = self.last if said and said.topic == "follow-up" and not said.loose else None
         ways = self.ways(best, carry) + self._doubted(record["heard"], best)
         if near and not self._agree(ways, near):
@@ -187,6 +189,13 @@ class Conversation:
             put_asked(record, None, f"Do you mean {names}?")
             return
         self.finish(record, ways, best)
+
+    def _whole_first(self, best: Question, near: list[Question]) -> tuple[Question, list[Question]]:
+        """Without the near ones that lack a piece, where the best (or one as good) lacks none."""
+        whole = [q for q in (best, *near) if near and not self.ways(q)[0].worked.asks]
+        if not whole or best.score - whole[0].score > LEVEL:
+            return best, near
+        return whole[0], whole[1:]
 
     def _doubted(self, text: str, question: Question) -> list[Way]:
         """The question as it would be with each doubtful word heard the other way."""
