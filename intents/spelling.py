@@ -18,7 +18,7 @@ class Speller:
     def __init__(self, vocabulary: Collection[str], leave: Collection[str]) -> None:
         self.leave = frozenset(leave) | frozenset(vocabulary)
         self.by_letter: dict[str, list[str]] = {}
-        for word in vocabulary:
+        for word in sorted(vocabulary):  # of two words as near, always the same one
             if len(word) >= SHORTEST and word.isalpha():
                 self.by_letter.setdefault(word[0], []).append(word)
         self.all = [word for words in self.by_letter.values() for word in words]
