@@ -21,6 +21,7 @@ _AMOUNT_FIRST_ENDS = frozenset(
     "into to on over with from for behind under at and plus through then is are in how what , ; & + the".split()
 )
 MOST_LAYERS, MOST_BETWEEN = 20, 4
+MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many inches
 LAYER_WORDS = frozenset(
     "sheathing ply plywood osb board boards foam insulation strapping straps strap battens batten furring lath siding cladding"
     " clapboard clapboards mesh mat drainage panel panels trim shim shims gypsum drywall membrane wrap housewrap flashing"
@@ -118,6 +119,8 @@ def _next_layer(listing: Listing, items: list[Item | None], end: int) -> Item | 
 
 def _layer(listing: Listing, i: int) -> Item | None:
     for amount in listing.amounts(i):
+        if not amount.unit and abs(amount.value) >= MOST_BARE and not listing.metric:
+            continue  # 22 straps are so many, not so thick
         start = listing.past(amount.end, _THICK, 2)
         end = _name_end(listing, start)
         if end > start:

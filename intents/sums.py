@@ -59,9 +59,10 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """Readings of kind sum, none inside another. Feet and inches with a free dash between may be a difference: both ways."""
     if not any(token.text in _TELLS for token in tokens):
         return
+    readers = [_Reader(tokens, chart, free) for free in (False, True)]
     at = 0
     while at < len(tokens):
-        found, split = (_Reader(tokens, chart, free).sum_at(at) for free in (False, True))
+        found, split = (reader.sum_at(at) for reader in readers)
         if split is None or not isinstance(split.part, Sum) or not _worth(split, at, len(tokens)):
             at += 1
             continue
@@ -81,6 +82,11 @@ def _worth(found: Found, start: int, length: int) -> bool:
     parts = leaves(found.part)
     sizes = found.part.operation == TIMES and all(isinstance(part, Number) and part.value >= 1 for part in parts)
     return not sizes or len(parts) < 2 or (start == 0 and found.end == length)
+
+
+_BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+for _words, _operation in OPERATIONS:
+    _BY_FIRST.setdefault(_words[0], []).append((_words, _operation))
 
 
 class _Reader:
@@ -208,7 +214,7 @@ class _Reader:
 
     def _operation(self, i: int) -> tuple[str, int] | None:
         """The operation at i and where it ends."""
-        for words, operation in OPERATIONS:
+        for words, operation in _BY_FIRST.get(self.words[i], ()):
             if tuple(self.words[i : i + len(words)]) == words and self._means_it(i, words[0]):
                 return operation, i + len(words)
         return None

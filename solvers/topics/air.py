@@ -30,9 +30,9 @@ def air_gap(work: Working, depth: GapDepth) -> None:
     """
     work.metric = False  # both scales are shown, whichever it was said in
     millimetres = work.step("depth in mm", depth * MM_PER_INCH, "1 in is exactly 25.4 mm", unit="mm")
-    small = work.term("3/8 in", THREE_EIGHTHS, "in")
+    small = work.term("three eighths", THREE_EIGHTHS, "in")
     ten = work.term("10 mm", TEN, "mm")
-    over = work.step("over 3/8 in", depth - small, "against 3/8 in; negative is short of it", unit="in")
+    over = work.step("over three eighths", depth - small, "against 3/8 in; negative is short of it", unit="in")
     over_ten = work.step("over 10 mm", millimetres - ten, "against 10 mm; negative is short of it", unit="mm")
     ventilated = over.value >= 0
     kind = "ventilated" if ventilated else "drainage only"

@@ -144,9 +144,9 @@ def _check_vapour(work: Working, yes: bool, low: Term, dew: Term, freezing: Term
         work.check("it does not freeze", low, ">=", freezing)
         return
     t, d = (work.term(term.name, fraction(_celsius(term)), "degC") for term in (low, dew))
-    surface = work.term("the surface can hold, hPa", work.value(buck(t)), "none")
+    surface = work.term("the surface can hold", work.value(buck(t)), "none")
     near = 1 + CLOSE if yes else 1 - CLOSE
-    held = work.term("the air holds, hPa", work.value(buck(d, over_ice=False) * near), "none")
+    held = work.term("the air holds", work.value(buck(d, over_ice=False) * near), "none")
     work.check("the vapour says the same, by Buck's equation", surface, "<=" if yes else ">=", held)
 
 

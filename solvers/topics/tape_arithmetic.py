@@ -192,7 +192,7 @@ def _remainder(work: Working, steps: _Steps) -> None:
         work.check("whole ones and the rest make it up again", times * right + rest, "=", left)
     elif left.unit == "in" and right.value > 0 and right.value.denominator == 1:
         step = work.term("a tape mark", work.tape_step, "in")
-        each = work.step("each, to the mark below", floor(left / right / step) * step, "so that none comes out long", unit="in")
+        each = work.step("each to the mark below", floor(left / right / step) * step, "so that none comes out long", unit="in")
         rest = work.step("left over", left - right * each, "what remains after that many", unit="in")
         work.also("each, down to the tape mark", each)
         work.also("left over at that mark", rest)

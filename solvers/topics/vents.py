@@ -107,7 +107,7 @@ def vent_area(
     length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0)] = None,
     width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0)] = None,
     soffit: Annotated[Number, Slot("How many in² of free area per foot has your soffit vent?", above=0,
-                                   name="free area of the soffit vent, in² per foot")] = Number(Fraction(9), "none"),
+                                   name="soffit vent free area per foot")] = Number(Fraction(9), "none"),
 ) -> None:  # fmt: skip
     """Net free vent area of an attic or soffit, in², at 1/150 or 1/300 of the ceiling.
 

@@ -60,11 +60,11 @@ def fall(
 def _share(work: Working, slope: Term | None, pitch: Slope | None, ratio: Term | None) -> Term:
     """The slope as drop over run."""
     if slope is not None:
-        term = work.step("slope", slope / 100, "a percent is a drop in a hundred", unit="none")
+        term = work.step("drop per run", slope / 100, "a percent is a drop in a hundred", unit="none")
     elif pitch is not None:
-        term = work.step("slope", pitch.rise / pitch.run, "drop over run", unit="none")
+        term = work.step("drop per run", pitch.rise / pitch.run, "drop over run", unit="none")
     elif ratio is not None:
-        term = work.term("slope", ratio.value, "none")
+        term = work.term("drop per run", ratio.value, "none")
     else:
         raise NeedMore("slope", ASK_SLOPE)
     said = work.text(slope) if slope is not None else work.text(100 * term, "percent")
@@ -124,7 +124,7 @@ def water_in_a_channel(
 
 
 def _weight_and_ice(work: Working, width: Term, depth: Term, length: Term, volume: Term) -> None:
-    per_inch = work.term("water, lb per in³", POUNDS_PER_CUBIC_INCH, "none")
+    per_inch = work.term("pounds per cubic inch", POUNDS_PER_CUBIC_INCH, "none")
     weight = work.step("weight", volume * per_inch, "water at 0 °C", unit="lb")
     growth = work.term("growth on freezing", ICE_GROWTH, "none")
     rise = work.step("rise", depth * growth, "ice takes about a tenth more room, and its only way is up", unit="in")
@@ -140,7 +140,7 @@ def _weight_and_ice(work: Working, width: Term, depth: Term, length: Term, volum
 def _film(work: Working, width: Term) -> None:
     """What stays with the mouth down: a film, in a slot narrow enough to bridge."""
     millimetres = width.value * Fraction("25.4")
-    film = work.term("film, in²", FILM / Fraction("0.0254") ** 2, "none")
+    film = work.term("film area", FILM / Fraction("0.0254") ** 2, "none")
     hang = work.step("film", film / width, "how high water hangs in a slot of that width, at most", unit="in")
     work.also("water hangs, mouth down, at most", hang)
     if millimetres > BRIDGE_MM:
