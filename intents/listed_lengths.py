@@ -1,4 +1,4 @@
-"""Lengths in a row ("2, 3 and 1 1/2 inch legs") and layers of a wall ("7/16 sheathing, 3/4 strapping and 5/16 siding")."""
+"""Lengths in a row ("2, 3 and 1 1/2 inch legs") and layers of a wall ("7/16 sheathing and 3/4 strapping")."""
 
 from __future__ import annotations
 
@@ -9,8 +9,35 @@ from intents.reading import Reading
 from solvers.slots import Layer
 
 _WAYS = frozenset(
-    "up down out in back over under across the wall face kick hem return leg legs drop roof fascia flange lip top bottom then"
-    " turned bent and".split()
+    [
+        "up",
+        "down",
+        "out",
+        "in",
+        "back",
+        "over",
+        "under",
+        "across",
+        "the",
+        "wall",
+        "face",
+        "kick",
+        "hem",
+        "return",
+        "leg",
+        "legs",
+        "drop",
+        "roof",
+        "fascia",
+        "flange",
+        "lip",
+        "top",
+        "bottom",
+        "then",
+        "turned",
+        "bent",
+        "and",
+    ]
 )
 _BY = frozenset(("by", "×"))
 _LOOSE = frozenset(
@@ -18,15 +45,94 @@ _LOOSE = frozenset(
 )  # at the end of a list, these belong to what follows
 _THICK = frozenset(("of", "thick", "a"))
 _AMOUNT_FIRST_ENDS = frozenset(
-    "into to on over with from for behind under at and plus through then is are in how what , ; & + the".split()
+    [
+        "into",
+        "to",
+        "on",
+        "over",
+        "with",
+        "from",
+        "for",
+        "behind",
+        "under",
+        "at",
+        "and",
+        "plus",
+        "through",
+        "then",
+        "is",
+        "are",
+        "in",
+        "how",
+        "what",
+        ",",
+        ";",
+        "&",
+        "+",
+        "the",
+    ]
 )
 MOST_LAYERS, MOST_BETWEEN = 20, 4
 MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many inches
 LAYER_WORDS = frozenset(
-    "sheathing ply plywood osb board boards foam insulation strapping straps strap battens batten furring lath siding cladding"
-    " clapboard clapboards mesh mat drainage panel panels trim shim shims gypsum drywall membrane wrap housewrap flashing"
-    " shingles shake shakes fascia soffit fiberboard fibreboard plank planks slat slats counterbatten counterbattens stucco"
-    " lap gap layer cement clapboard larch cedar pine spruce".split()
+    [
+        "sheathing",
+        "ply",
+        "plywood",
+        "osb",
+        "board",
+        "boards",
+        "foam",
+        "insulation",
+        "strapping",
+        "straps",
+        "strap",
+        "battens",
+        "batten",
+        "furring",
+        "lath",
+        "siding",
+        "cladding",
+        "clapboard",
+        "clapboards",
+        "mesh",
+        "mat",
+        "drainage",
+        "panel",
+        "panels",
+        "trim",
+        "shim",
+        "shims",
+        "gypsum",
+        "drywall",
+        "membrane",
+        "wrap",
+        "housewrap",
+        "flashing",
+        "shingles",
+        "shake",
+        "shakes",
+        "fascia",
+        "soffit",
+        "fiberboard",
+        "fibreboard",
+        "plank",
+        "planks",
+        "slat",
+        "slats",
+        "counterbatten",
+        "counterbattens",
+        "stucco",
+        "lap",
+        "gap",
+        "layer",
+        "cement",
+        "clapboard",
+        "larch",
+        "cedar",
+        "pine",
+        "spruce",
+    ]
 )
 
 
@@ -53,7 +159,7 @@ def _length(listing: Listing, i: int) -> Item | None:
 
 
 def _of_something_else(listing: Listing, amount: Amount) -> bool:
-    """The size of the coil or stock, or how many legs there are; but "40 mm, coil 600 mm" says the coil's size after it."""
+    """The size of the coil or stock, or how many legs; but "40 mm, coil 600 mm" says the coil's size after it."""
     word, after = listing.words[amount.end], listing.words[amount.end + 1]
     if word in ("leg", "legs"):
         return not amount.unit and after in (",", ":", "of", "at") and listing.number_at(amount.end + 2)

@@ -20,10 +20,21 @@ _FEET_DOUBT = 12  # a bare number under this may be feet: a piece of 8 inches, o
 
 def pieces(listing: Listing) -> Iterator[Reading]:
     """The lists of pieces, with shorter beginnings of each."""
+    of_them = _of_them(listing)
     for chain in chains(listing, lambda i: _item(listing, i), _joined):
+        if of_them and len(chain) == 1:
+            chain[0].count = of_them
         for part in beginnings(chain):
             if len(part) > 1 or part[0].led:
                 yield _reading(listing, part)
+
+
+def _of_them(listing: Listing) -> int:
+    """The count of "I need six of them"; 0 when nothing like it is said."""
+    for i, word in enumerate(listing.words[: len(listing.tokens)]):
+        if word == "of" and listing.words[i + 1] in ("them", "those", "these") and i:
+            return next((count for end, count in listing.counts(i - 1) if end == i), 0)
+    return 0
 
 
 def _joined(before: Item, item: Item, separated: bool) -> bool:

@@ -14,7 +14,9 @@ from solvers.slots import Slot
 from solvers.wall_parts import GableOver, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
 from solvers.working import Working
 
-GableWidth = Annotated[Length, Slot("What is the width of the gable?", unit="ft", bare=("ft",), above=0, most=500)]
+GableWidth = Annotated[
+    Length, Slot("What is the width of the gable?", unit="ft", bare=("ft",), above=0, most=500, kept="gable width")
+]
 GableTall = Annotated[
     Length, Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True)
 ]

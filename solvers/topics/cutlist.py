@@ -33,9 +33,9 @@ MOST_STICKS_SHOWN, MOST_MARKS = 24, 200
 @topic("cut list", "takeoff")
 def cut_list(
     work: Working,
+    pieces: Pieces,
     stocks: Stocks | None = None,
     stock_length: StockLength | None = None,
-    pieces: Pieces | None = None,
     price: Price | None = None,
     kerf: Kerf = EIGHTH,
     useful: Useful = FOOT,
@@ -50,8 +50,6 @@ def cut_list(
         if stock_length is None:
             raise NeedMore("stock_length", "How long is your stock?")
         stocks = (Stock(Length(Fraction(stock_length.value), "in")),)
-    if not pieces:
-        raise NeedMore("pieces", "What pieces: how many, and how long?")
     order = order_of(work, pieces, stocks, Fraction(kerf.value))
     plan, sticks = planned(order)
     least = _lower_bound(work, order, kerf)
