@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
 from assistant.pending import Asked
-from assistant.record import Record, put_noted
+from assistant.record import Record, listed, put_noted, value_line
+from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
 from intents.fitting import fit
 from intents.matcher import MANNER, read, read_as, speller
@@ -27,6 +28,7 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
+NEAR, FAR = 2, 2  # a new number within twice of one given, and twice as far from every other, is for that one
 STEEP = 24  # rise in 12; a bare number over it is no pitch
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
@@ -44,6 +46,7 @@ class Wanted:
     old: str = ""
     corrects: bool = False
     led: bool = False  # whether words said that a change follows
+    lead: str = ""  # those words
 
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
@@ -84,7 +87,8 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
-    return Wanted(words.get("rest", ""), words.get("old", ""), corrects, True)
+    rest = words.get("rest", "")
+    return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 
 
 def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
@@ -97,7 +101,7 @@ def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
         for name, given in known.items()
         if unit and isinstance(given.value, Length) and given.value.unit != unit
     }
-    bare = {name: given for name, given in lengths.items() if given.value.text.replace(".", "").isdecimal()}
+    bare = {name: given for name, given in lengths.items() if _bare(given.value)}
     givens = {
         name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest)
         for name, given in (bare or lengths).items()
@@ -158,27 +162,59 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
 
 
 def _targets(wanted: Wanted, last: Asked) -> list[str]:
-    """The givens that one new number could be meant for, narrowed by the number it replaces, its sound and its unit."""
+    """The givens that one new number could be meant for, narrowed by all that tells them apart; all that are left."""
     values = numbers_in(wanted.rest)
     if len(values) != 1 or not isinstance(values[0].value, Quantity):
         return []
-    places = [
-        name for name, given in last.givens.items() if given.source != "assumed" and _takes(last, name, values[0])
-    ]
-    new = values[0].value
-    old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
-    for test in (
-        lambda given: given.value.value in old,
-        lambda given: wanted.corrects and _twins(given.value.value, new.value),
-        lambda given: given.value.unit == new.unit,
-        lambda given: given.name in last.changed,
-        lambda given: new.unit == "none" and given.value.text.replace(".", "").isdecimal(),
-    ):
-        fitting = [name for name in places if isinstance(last.givens[name].value, Quantity) and test(last.givens[name])]
+    known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
+    places = [name for name in known if _takes(last, name, values[0]) and isinstance(known[name].value, Quantity)]
+    for test in _tests(wanted, last, values[0].value):
+        fitting = [name for name in places if test(known[name])]
         if len(fitting) == 1:
             return fitting
         places = fitting or places
-    return places
+    return _nearest(places, last, values[0].value)
+
+
+def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:
+    """What tells which given a new number is for: the number it replaces, its sound, its unit, the word before it."""
+    old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
+    heard = last.record.get("heard", "").lower()
+    lead = wanted.lead.lower().split()[-1:] if wanted.lead.split()[-1:] != ["it"] else []
+
+    def led_alike(given: Given) -> bool:
+        before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
+        return bool(lead) and before[-1:] == lead
+
+    tests = [
+        lambda given: given.value.value in old,
+        lambda given: wanted.corrects and _twins(given.value.value, new.value),
+        lambda given: given.value.unit == new.unit,
+        lambda given: new.unit != "none" and not _bare(given.value),
+        lambda given: given.name in last.changed,
+        led_alike,
+    ]
+    return [*tests, lambda given: new.unit == "none" and _bare(given.value)] if wanted.corrects else tests
+
+
+def _bare(value: Quantity) -> bool:
+    """Whether a value was said without a unit."""
+    return value.text.replace(".", "").isdecimal()
+
+
+def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
+    """The one place whose value the new number is near while it is far from all others; or all."""
+    if len(places) < 2 or new.value <= 0:
+        return places
+    ratios = []
+    for name in places:
+        was = last.givens[name].value
+        value = new.to(was.unit).value if new.unit in was.units else new.value
+        if was.value <= 0:
+            return places
+        ratios.append((max(value / was.value, was.value / value), name))
+    ratios.sort()
+    return [ratios[0][1]] if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0] else places
 
 
 def _takes(last: Asked, name: str, reading: Reading) -> bool:
@@ -232,10 +268,19 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: Sequence
     c.finish(record, answered or ways[:1], found[0])
     if c.last is not None:
         c.last.changed = frozenset(found[0].givens)
+    if record["outcome"] == "answered" and c.last is not None:
+        record["say"] = _with_what(c.last, found[0]) + record["say"]
     if wanted.corrects:
         if corrected:
             c.points.kind, c.points.at = "correction", corrected
         _correct_facts(c, record, last, found[0])
+
+
+def _with_what(asked: Asked, more: Question) -> str:
+    """What was changed, said before the answer, since words so short may have been meant for something else."""
+    labels = {name: asked.topic.parameter(name).label for name in more.givens if name in asked.givens}
+    said = [f"{label} {value_line(asked.givens[name].value)[2].split(' (')[0]}" for name, label in labels.items()]
+    return spoken(f"With {listed(said, 'and')}. ") if said else ""
 
 
 def _correct_facts(c: Conversation, record: Record, last: Asked, more: Question) -> None:

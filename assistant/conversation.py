@@ -39,7 +39,7 @@ class Points:
 
 
 class Conversation:
-    """One conversation. `facts` outlive it when a job is named; the `notebook` is only read here (`writes`: it is on)."""
+    """One conversation. `facts` outlive it when a job is named; the `notebook` is only read (`writes`: it is on)."""
 
     def __init__(
         self, job: str | None = None, facts: Facts | None = None, notebook: Any = None, writes: bool = False
@@ -182,7 +182,7 @@ class Conversation:
         near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
         best, near = self._whole_first(best, near)
         carry = self.last if said and said.topic == "follow-up" and not said.loose else None
-        ways = self.ways(best, carry) + self._doubted(record["heard"], best)
+        ways = self.ways(best, carry or self._pointed(record["heard"], best)) + self._doubted(record["heard"], best)
         if near and not self._agree(ways, near):
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             names = listed(f"{article(q.topic)}" for q in [best, *near[:2]])
@@ -196,6 +196,23 @@ class Conversation:
         if not whole or best.score - whole[0].score > LEVEL:
             return best, near
         return whole[0], whole[1:]
+
+    def _pointed(self, text: str, question: Question) -> Asked | None:
+        """What "it" or "that" stands for in a question that lacks a value ("can my saw cut it?"): the last answer."""
+        answer = self.last.record.get("answer") if self.last else None
+        if (
+            not answer
+            or answer["value"] is None
+            or not {"it", "that", "this", "them"} & set(text.lower().strip("?.! ").split())
+        ):
+            return None
+        topic = self.topics[question.topic]
+        for parameter in (topic.parameter(name) for name in question.missing):
+            named = set(parameter.label.split()) <= set(answer["name"].lower().split())
+            if named and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
+                value = parameter.kind(Fraction(str(answer["value"])), answer["unit"], answer["text"])
+                return Asked(topic, {parameter.name: Given(parameter.name, value, "earlier")})
+        return None
 
     def _doubted(self, text: str, question: Question) -> list[Way]:
         """The question as it would be with each doubtful word heard the other way."""
