@@ -78,7 +78,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         better = _refined(chart, phrases, phrases.patterns[number], by_pattern[number], parameters, manner, question)
         best[question.topic] = better
     reading.questions = sorted(best.values(), key=lambda q: -q.score)[:KEEP]
-    _explain(reading, chart, phrases)
+    if not reading.questions or reading.questions[0].score <= LEAST_SCORE:
+        _explain(reading, chart, phrases)
     return reading
 
 
@@ -146,12 +147,21 @@ def _refined(
         return question
     for hit in [hit for hit in _chosen(chart, pattern, hits, parameters) if hit.captures]:
         same = [h for h in hits if h.mask != hit.mask or h.captures != hit.captures]
-        if not _has_words(pattern, same):
+        if not _has_words(pattern, same) or not _claimed(chart, hit, _chosen(chart, pattern, same, parameters)):
             continue
         other = _question(chart, phrases, pattern, same, parameters, manner)
         if other.score > question.score:
             question = other
     return question
+
+
+def _claimed(chart: Chart, hit: Hit, chosen: list[Hit]) -> bool:
+    """Whether other islands claim the quantities of one left out: none may lose its role and go where there is room."""
+    claimed = 0
+    for other in chosen:
+        if other.captures:
+            claimed |= other.mask
+    return not hit.mask & chart.numbers & ~claimed
 
 
 def _question(
