@@ -1,8 +1,8 @@
 """Sums in what was said or typed: "12'6 3/8 + 3'4 1/2", "a third of eight foot one", "take three eighths off".
 
-A sum is a run of lengths, numbers, brackets and operations. In signs × and ÷ go before + and −; in words it is worked as
-spoken, left to right, but "two times three and a half inches" and "half of" hold together. Where the two orders differ the
-sum says which was taken and carries the other.
+A sum is a run of lengths, numbers, brackets and operations. In signs × and ÷ go before + and −; in words it is worked
+as spoken, left to right, but "two times three and a half inches" and "half of" hold together. Where the two orders
+differ the sum says which was taken and carries the other.
 """
 
 from __future__ import annotations
@@ -12,32 +12,58 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from intents.reading import Reading
+from intents.sum_orders import folded
 from intents.tokens import Token
 from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, leaves
 
 # Operations as words, the longest first where one begins another; those in SIGNS are typed signs.
 OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
-    (("plus", "another"), PLUS), (("and", "another"), PLUS), (("and", "then", "add"), PLUS), (("added", "to"), PLUS),
-    (("together", "with"), PLUS), (("plus",), PLUS), (("+",), PLUS), (("add",), PLUS), (("and", "add"), PLUS),
-    (("minus", "another"), MINUS), (("take", "away"), MINUS), (("minus",), MINUS), (("less",), MINUS), (("-",), MINUS),
-    (("subtract",), MINUS), (("times",), TIMES), (("×",), TIMES), (("multiplied", "by"), TIMES), (("divided", "by"), DIVIDED),
-    (("÷",), DIVIDED), (("/",), DIVIDED), (("split", "by"), DIVIDED), (("over",), DIVIDED),
-)  # fmt: skip
+    (("plus", "another"), PLUS),
+    (("and", "another"), PLUS),
+    (("and", "then", "add"), PLUS),
+    (("added", "to"), PLUS),
+    (("together", "with"), PLUS),
+    (("plus",), PLUS),
+    (("+",), PLUS),
+    (("add",), PLUS),
+    (("and", "add"), PLUS),
+    (("minus", "another"), MINUS),
+    (("take", "away"), MINUS),
+    (("minus",), MINUS),
+    (("less",), MINUS),
+    (("-",), MINUS),
+    (("subtract",), MINUS),
+    (("times",), TIMES),
+    (("×",), TIMES),
+    (("multiplied", "by"), TIMES),
+    (("divided", "by"), DIVIDED),
+    (("÷",), DIVIDED),
+    (("/",), DIVIDED),
+    (("split", "by"), DIVIDED),
+    (("over",), DIVIDED),
+)
 SIGNS = frozenset("+-×÷/")
 LEADING = {PLUS, TIMES, DIVIDED}  # "minus 4" at the start is a number below zero
 TAKE = frozenset(("take", "subtract", "deduct", "knock"))
 DIVIDE = frozenset(("divide", "divvy", "split"))
 OFF = (("away", "from"), ("off", "of"), ("out", "of"), ("off",), ("from",))
 TOGETHER = (
-    ("together",), ("added", "together"), ("combined",), ("altogether",), ("in", "total"), ("all", "together"), ("put", "together"),
-    ("added", "up"), ("in", "all"),
-)  # fmt: skip
+    ("together",),
+    ("added", "together"),
+    ("combined",),
+    ("altogether",),
+    ("in", "total"),
+    ("all", "together"),
+    ("put", "together"),
+    ("added", "up"),
+    ("in", "all"),
+)
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
-SKIPPED = frozenset(("the", "another", "and", "ok", "then", "so", "now", "that", "it", "to"))  # before a part, or a running total
-AS_SPOKEN = "as spoken, left to right"
-SIGNS_FIRST = "× and ÷ before + and −"
+SKIPPED = frozenset(
+    ("the", "another", "and", "ok", "then", "so", "now", "that", "it", "to")
+)  # before a part, or a running total
 LEAST_SURE = 0.3
 MOST_OPERATIONS = 60
 MOST_DEPTH = 12
@@ -56,7 +82,10 @@ class Found:
 
 
 def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
-    """Readings of kind sum, none inside another. Feet and inches with a free dash between may be a difference: both ways."""
+    """Readings of kind sum, none inside another.
+
+    Feet and inches with a free dash between may be a difference: both ways are kept.
+    """
     if not any(token.text in _TELLS for token in tokens):
         return
     readers = [_Reader(tokens, chart, free) for free in (False, True)]
@@ -70,7 +99,10 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
         value: Sum = split.part
         if found is not None and found.part != split.part:
             joined = found.part if isinstance(found.part, Sum) else replace(split.part, operation=PLUS)
-            value, also = value.said(str(value)), (joined.said(str(joined) if joined is found.part else str(found.part.text)),)
+            value, also = (
+                value.said(str(value)),
+                (joined.said(str(joined) if joined is found.part else str(found.part.text)),),
+            )
         start = at + (tokens[at].text in ("a", "an"))  # a phrase is not looked for at an article
         yield Reading("sum", start, split.end, value, 1.0, also)  # type: ignore[arg-type]
         at = split.end
@@ -138,7 +170,11 @@ class _Reader:
         if self.words[first.end] in ("to", "onto", "on"):
             start = self._past(first.end + 1)
             second = self._chain(start)
-            return Found(Sum(PLUS, second.part, first.part), second.end) if second else Found(Sum(PLUS, None, first.part), first.end)
+            return (
+                Found(Sum(PLUS, second.part, first.part), second.end)
+                if second
+                else Found(Sum(PLUS, None, first.part), first.end)
+            )
         return self._all_of(i) or Found(Sum(PLUS, None, first.part), first.end)
 
     def _all_of(self, i: int) -> Found | None:
@@ -167,7 +203,7 @@ class _Reader:
         if any(word not in SKIPPED for word in self.words[:i]):
             return None
         operation = self._operation(i)
-        if operation is None or operation[0] not in LEADING and self.words[i] not in ("less", "take"):
+        if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take")):
             return None
         after = self._part(self._past(operation[1]))
         if after is None:
@@ -210,7 +246,7 @@ class _Reader:
             end = after.end if after else operation[1]
             if after is None:
                 break
-        return Found(_folded(parts, operations, signs), end)
+        return Found(folded(parts, operations, signs), end)
 
     def _operation(self, i: int) -> tuple[str, int] | None:
         """The operation at i and where it ends."""
@@ -252,7 +288,11 @@ class _Reader:
         """half of A, a third of A, three quarters of A, twice A."""
         if self.words[i] in FACTORS:
             whole = self._part(self._past(i + 1))
-            return Found(Sum(TIMES, Number(Fraction(FACTORS[self.words[i]]), "none"), whole.part), whole.end) if whole else None
+            return (
+                Found(Sum(TIMES, Number(Fraction(FACTORS[self.words[i]]), "none"), whole.part), whole.end)
+                if whole
+                else None
+            )
         for reading in self.chart[i]:
             share = reading.value.value if isinstance(reading.value, Number) else Fraction(1)
             joint = self.words[reading.end] == "of" if reading.end < len(self.tokens) else False
@@ -287,7 +327,11 @@ class _Reader:
     def _below_zero(self, i: int) -> Found | None:
         """What a minus sign was read into: "2400 mm minus 145 mm" holds the reading -145 mm."""
         for reading in self.chart[i] if self.words[i] in ("minus", "-") else ():
-            if reading.kind in ("length", "number") and isinstance(reading.value, Length | Number) and reading.value.value < 0:
+            if (
+                reading.kind in ("length", "number")
+                and isinstance(reading.value, Length | Number)
+                and reading.value.value < 0
+            ):
                 size = replace(reading.value, value=-reading.value.value)
                 return Found(size.said(_tidy(" ".join(self.words[i + 1 : reading.end]))), reading.end)
         return None
@@ -310,53 +354,6 @@ class _Reader:
         """Where the one of `choices` at i ends, or 0."""
         ends = [i + len(words) for words in choices if tuple(self.words[i : i + len(words)]) == words]
         return max(ends, default=0)
-
-
-def _folded(parts: list[Part | None], operations: list[str], signs: bool) -> Part:
-    """One tree of a chain, with the other order beside it where the two differ."""
-    if not operations:
-        assert parts[0] is not None
-        return parts[0]
-    first, spoken = _products_first(parts, operations), _left_to_right(parts, operations)
-    assert isinstance(first, Sum) and isinstance(spoken, Sum)
-    if first == spoken:
-        return first
-    taken, other, rule = (first, spoken, SIGNS_FIRST) if signs else (spoken, first, AS_SPOKEN)
-    return Sum(taken.operation, taken.left, taken.right, "", rule, other)
-
-
-def _products_first(parts: list[Part | None], operations: list[str]) -> Part | None:
-    """× and ÷ before + and −."""
-    terms: list[Part | None] = [parts[0]]
-    sums_: list[str] = []
-    for operation, part in zip(operations, parts[1:], strict=True):
-        if operation in (TIMES, DIVIDED):
-            terms[-1] = Sum(operation, terms[-1], part)
-        else:
-            sums_.append(operation)
-            terms.append(part)
-    return _fold(terms, sums_)
-
-
-def _left_to_right(parts: list[Part | None], operations: list[str]) -> Part | None:
-    """As spoken; a plain number times a length is one thing said together."""
-    terms: list[Part | None] = [parts[0]]
-    kept: list[str] = []
-    for operation, part in zip(operations, parts[1:], strict=True):
-        together = operation == TIMES and kept and isinstance(terms[-1], Number) and isinstance(part, Length)
-        if together:
-            terms[-1] = Sum(operation, terms[-1], part)
-        else:
-            kept.append(operation)
-            terms.append(part)
-    return _fold(terms, kept)
-
-
-def _fold(terms: list[Part | None], operations: list[str]) -> Part | None:
-    total = terms[0]
-    for operation, part in zip(operations, terms[1:], strict=True):
-        total = Sum(operation, total, part)
-    return total
 
 
 def _size(part: Part) -> Fraction:

@@ -44,20 +44,32 @@ def _millionths(used: str, least: str, most: str, source: str) -> Coefficient:
 
 
 _RIGID_PVC = _millionths(
-    "67", "54", "80",
-    "rigid PVC: 54 to 72 millionths per °C in cladding practice (3 to 4 hundred-thousandths per °F, from memory), 80 in "
+    "67",
+    "54",
+    "80",
+    "rigid PVC: 54 to 72 millionths per °C in cladding practice (3 to 4 per 100,000 and °F, from memory), 80 in "
     f"{TABLES}; the middle, 67, is used, and the make decides",
-)  # fmt: skip
+)
 COEFFICIENTS: dict[Material, Coefficient] = {
     Material.VINYL: _RIGID_PVC,
     Material.PVC: _RIGID_PVC,
     Material.ALUMINIUM: _millionths("23", "23", "24", f"aluminium alloy 23, pure 24 millionths per °C: {TABLES}"),
-    Material.STEEL: _millionths("12", "11", "12.5", f"carbon steel 12 millionths per °C: {TABLES}; 11 to 12.5 by grade (from memory)"),
+    Material.STEEL: _millionths(
+        "12", "11", "12.5", f"carbon steel 12 millionths per °C: {TABLES}; 11 to 12.5 by grade (from memory)"
+    ),
     Material.STAINLESS: _millionths("17", "16", "17.3", f"austenitic stainless steel 17 millionths per °C: {TABLES}"),
-    Material.COPPER: _millionths("17", "16.5", "17", f"copper 17 millionths per °C: {TABLES}; 16.5 pure at 20 °C (CRC Handbook, from memory)"),
-    Material.ZINC: _millionths("22", "22", "30", f"rolled zinc alloy 22 millionths per °C (from memory); pure zinc 30: {TABLES}"),
+    Material.COPPER: _millionths(
+        "17", "16.5", "17", f"copper 17 millionths per °C: {TABLES}; 16.5 pure at 20 °C (CRC Handbook, from memory)"
+    ),
+    Material.ZINC: _millionths(
+        "22", "22", "30", f"rolled zinc alloy 22 millionths per °C (from memory); pure zinc 30: {TABLES}"
+    ),
     Material.LEAD: _millionths("29", "28", "29", f"lead 29 millionths per °C: {TABLES}"),
     Material.GLASS: _millionths("9", "8", "9", f"plate glass 9 millionths per °C: {TABLES}; 8 in another"),
-    Material.WOOD: _millionths("3.8", "3.1", "4.5", "along the grain 3.1 to 4.5 millionths per °C: USDA Wood Handbook, chapter 4 (from memory)"),
-    Material.FIBRE_CEMENT: _millionths("10", "8", "12", "fibre cement 8 to 12 millionths per °C (from memory, a weak figure)"),
-}  # fmt: skip
+    Material.WOOD: _millionths(
+        "3.8", "3.1", "4.5", "along the grain 3.1 to 4.5 millionths per °C: USDA Wood Handbook, chapter 4 (from memory)"
+    ),
+    Material.FIBRE_CEMENT: _millionths(
+        "10", "8", "12", "fibre cement 8 to 12 millionths per °C (from memory, a weak figure)"
+    ),
+}

@@ -1,4 +1,4 @@
-"""Constants on the page: a printed figure stays as its source prints it, where sympy would fold it into the expression."""
+"""Constants on the page: a figure stays as its source prints it, where sympy would fold it into the expression."""
 
 from __future__ import annotations
 

@@ -20,8 +20,8 @@ def refuse_impossible(work: Working, *temperatures: Term | None) -> None:
         if term is not None:
             work.refuse_when(
                 term.value < ABSOLUTE_ZERO[term.unit],
-                f"the {term.name} can't be {work.text(term)}: absolute zero is {work.text(absolute_zero(work, term.unit))}, "
-                "and nothing is colder",
+                f"the {term.name} can't be {work.text(term)}: absolute zero is "
+                f"{work.text(absolute_zero(work, term.unit))}, and nothing is colder",
             )
 
 
@@ -36,7 +36,9 @@ def on_scale(work: Working, term: Term, unit: str) -> Term:
     ninths, freezing = constant("1.8"), constant("32")
     expression = (term - freezing) / ninths if unit == "degC" else term * ninths + freezing
     name = term.name.removesuffix(" in °C").removesuffix(" in °F")
-    return work.step(f"{name} in {SCALE[unit]}", expression, "to the other scale: 1.8 °F to the °C, and 32 °F at freezing", unit)
+    return work.step(
+        f"{name} in {SCALE[unit]}", expression, "to the other scale: 1.8 °F to the °C, and 32 °F at freezing", unit
+    )
 
 
 def kelvins(work: Working, change: Term) -> Term:

@@ -21,6 +21,10 @@ def layer_terms(work: Working, layers: tuple[Layer | Length, ...]) -> list[Term]
         work.refuse_when(layer.thickness.value <= 0, f"the {layer.what} can't be {said} thick: say its thickness again")
     names = [layer.what for layer in found]
     return [
-        work.term(f"{name} {names[: n + 1].count(name)}" if names.count(name) > 1 else name, layer.thickness.to("in").value, "in")
+        work.term(
+            f"{name} {names[: n + 1].count(name)}" if names.count(name) > 1 else name,
+            layer.thickness.to("in").value,
+            "in",
+        )
         for n, (name, layer) in enumerate(zip(names, found, strict=True))
     ]

@@ -82,6 +82,6 @@ MOVEMENT: dict[Species, Movement] = {
 
 
 def derived(shrinkage: Fraction, saturation: int) -> Fraction:
-    """The coefficient that table 13-5 draws from a shrinkage of table 4-3 (percent, green to oven-dry), at 10 % moisture."""
+    """The coefficient that table 13-5 draws from a shrinkage of table 4-3 (percent, green to oven-dry)."""
     share = shrinkage / 100
     return (share / saturation) / (1 - share * (saturation - 10) / saturation)

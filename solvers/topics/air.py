@@ -16,9 +16,14 @@ from solvers.strips import stack_view
 from solvers.working import Working
 
 THREE_EIGHTHS, THREE_QUARTERS, TEN = Fraction(3, 8), Fraction(3, 4), 10  # in, in, mm
-NBC_SOURCE = "National Building Code of Canada 9.27.2.2.(1): a capillary break is a drained and vented space of at least 10 mm"
+NBC_SOURCE = (
+    "National Building Code of Canada 9.27.2.2.(1): a capillary break is a drained and vented space of at least 10 mm"
+)
 PRACTICE = "3/8 in and over ventilated, 3/4 in roomier: common practice"
-HALF_MM = "3/8 in is 9.525 mm, about half a millimetre short of 10 mm: where the rule says 10 mm, a 3/8 in batten does not pass."
+HALF_MM = (
+    "3/8 in is 9.525 mm, about half a millimetre short of 10 mm: "
+    "where the rule says 10 mm, a 3/8 in batten does not pass."
+)
 GapDepth = Annotated[Length, Slot("How deep is the gap? What depth?", bare=("in",), above=0, most=12, name="depth")]
 
 
@@ -44,7 +49,9 @@ def air_gap(work: Working, depth: GapDepth) -> None:
     work.also_word("by the 10 mm rule", "deep enough" if over_ten.value >= 0 else "not deep enough")
     work.also_word("room", "roomier: 3/4 in or more" if depth.value >= THREE_QUARTERS else "less than 3/4 in")
     # 10 mm stands 0.475 mm over 3/8 in: the two comparisons must be that far apart.
-    work.check("the two comparisons lie 10 mm less 3/8 in apart", over * MM_PER_INCH - over_ten, "=", ten - small * MM_PER_INCH)
+    work.check(
+        "the two comparisons lie 10 mm less 3/8 in apart", over * MM_PER_INCH - over_ten, "=", ten - small * MM_PER_INCH
+    )
     if ventilated != (over_ten.value >= 0):
         work.caution(HALF_MM)
     work.caution(CODE_CAUTION)
@@ -58,8 +65,11 @@ def _say_kind(work: Working, depth: Term, ventilated: bool, ten: bool) -> None:
     if ventilated and depth.value >= THREE_QUARTERS:
         work.said += ", and roomier: 3/4 of an inch or more"
     if ventilated and not ten:
-        work.said += ", but half a millimetre short of the 10 millimetre rule" if depth.value == THREE_EIGHTHS else (
-            ", but short of the 10 millimetre rule")  # fmt: skip
+        work.said += (
+            ", but half a millimetre short of the 10 millimetre rule"
+            if depth.value == THREE_EIGHTHS
+            else (", but short of the 10 millimetre rule")
+        )
 
 
 def _gap_view(work: Working, depth: Term, millimetres: Term) -> None:
@@ -77,7 +87,9 @@ def _gap_view(work: Working, depth: Term, millimetres: Term) -> None:
 @topic("build-out", "water")
 def build_out(
     work: Working,
-    layers: Annotated[tuple[Layer, ...], Slot("Which layers, from the stud out, and how thick? Like 1/2 sheathing, 3/4 strapping.")],
+    layers: Annotated[
+        tuple[Layer, ...], Slot("Which layers, from the stud out, and how thick? Like 1/2 sheathing, 3/4 strapping.")
+    ],
 ) -> None:
     """Depth from the stud to the face of the cladding, inches: the sum of the layers.
 
@@ -93,8 +105,16 @@ def build_out(
     work.also("adds to fastener length", more)
     work.also("adds free area per foot, before the screen", more * 12, "in2perft")
     first = work.term(terms[0].name, terms[0].value * MM_PER_INCH.value, "mm")
-    work.check("the layers in millimetres, back in inches",
-               sum((work.term(term.name, term.value * MM_PER_INCH.value, "mm") for term in terms[1:]), first) / MM_PER_INCH, "=", total)  # fmt: skip
+    work.check(
+        "the layers in millimetres, back in inches",
+        sum((work.term(term.name, term.value * MM_PER_INCH.value, "mm") for term in terms[1:]), first) / MM_PER_INCH,
+        "=",
+        total,
+    )
     work.caution("Measure the real thickness of each layer: names and sizes differ, and two layers of membrane add up.")
-    stack_view(work, "section, from the stud out", list(zip((layer.what for layer in named(layers)), terms, strict=True)), total)
-
+    stack_view(
+        work,
+        "section, from the stud out",
+        list(zip((layer.what for layer in named(layers)), terms, strict=True)),
+        total,
+    )

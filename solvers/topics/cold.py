@@ -26,7 +26,9 @@ def dew_point(
     work: Working,
     temperature: Annotated[Temperature, Slot(ASK_TEMPERATURE, name="temperature")],
     humidity: Annotated[Percent, Slot("What is the relative humidity, in percent?", above=0, most=100)],
-    surface: Annotated[Temperature | None, Slot("What is the surface's temperature?", name="surface temperature", cued=True)] = None,
+    surface: Annotated[
+        Temperature | None, Slot("What is the surface's temperature?", name="surface temperature", cued=True)
+    ] = None,
 ) -> None:
     """Dew point of air, on the scale of its temperature; below freezing it is the frost point, over ice.
 
@@ -35,14 +37,20 @@ def dew_point(
     """
     refuse_impossible(work, temperature, surface)
     t = on_scale(work, temperature, "degC")
-    work.refuse_when(not COLDEST <= t.value <= HOTTEST, f"I work dew points for air of {COLDEST} to {HOTTEST} °C, "
-                     f"and {work.text(temperature)} is outside that")  # fmt: skip
+    work.refuse_when(
+        not COLDEST <= t.value <= HOTTEST,
+        f"I work dew points for air of {COLDEST} to {HOTTEST} °C, and {work.text(temperature)} is outside that",
+    )
     over = "over ice, as for any air below freezing" if t.value < 0 else "over water"
     full = saturation(work, "e full", t, branch(t), f"hPa of vapour the air can hold, {over}")
     held = work.step("e", full * humidity / 100, "hPa it does hold", unit="none")
     dew = point_of(work, "dew point in °C", held, WATER, "where that much is all that water lets it hold")
     frosty = dew.value < 0
-    point = point_of(work, "frost point in °C", held, ICE, "below freezing it comes out as frost: the same over ice") if frosty else dew
+    point = (
+        point_of(work, "frost point in °C", held, ICE, "below freezing it comes out as frost: the same over ice")
+        if frosty
+        else dew
+    )
     kind = "frost point" if frosty else "dew point"
     last = point if temperature.unit == "degC" else on_scale(work, point, temperature.unit)
     work.answer("dew point", last)
@@ -50,7 +58,9 @@ def dew_point(
     if frosty:
         work.also("dew point over water", _out(dew, temperature.unit), temperature.unit)
     _station(work, temperature, t, humidity)
-    drop = work.step("cooling", temperature - last, f"how far the air is from its {kind}", unit=CHANGE_UNIT[temperature.unit])
+    drop = work.step(
+        "cooling", temperature - last, f"how far the air is from its {kind}", unit=CHANGE_UNIT[temperature.unit]
+    )
     work.also(f"air over its {kind}", drop)
     off = work.term("off", _apart(work, t, point, humidity), "none")
     work.check("Buck's equation has the air as full at this point", off, "<=", work.term("allowed", CLOSE, "none"))
@@ -77,7 +87,9 @@ def _station(work: Working, temperature: Term, t: Term, humidity: Term) -> None:
     if t.value >= 0:
         return
     full = saturation(work, "e full over water", t, WATER, "weather stations give humidity over water, even in frost")
-    held = work.step("e by a station", full * humidity / 100, "what the air holds if the humidity is a station's", unit="none")
+    held = work.step(
+        "e by a station", full * humidity / 100, "what the air holds if the humidity is a station's", unit="none"
+    )
     point = point_of(work, "frost point by a station", held, ICE, "its frost point")
     work.also("frost point if the humidity is a weather station's", _out(point, temperature.unit), temperature.unit)
 
@@ -87,7 +99,9 @@ def _surface(work: Working, last: Term, surface: Term | None, frosty: bool) -> N
     if surface is None:
         return
     same = on_scale(work, surface, last.unit)
-    over = work.step("surface over the point", same - last, "how far the surface is from it", unit=CHANGE_UNIT[last.unit])
+    over = work.step(
+        "surface over the point", same - last, "how far the surface is from it", unit=CHANGE_UNIT[last.unit]
+    )
     freezing = 0 if last.unit == "degC" else 32
     wet = over.value <= 0
     work.also("surface over the point", over)
@@ -110,7 +124,7 @@ def frost_tonight(
     low: Annotated[Temperature, Slot("What is tonight's low?", name="low")],
     dew: Annotated[Temperature, Slot("What is the dew point?", name="dew point")],
 ) -> None:
-    """Whether frost forms tonight: yes when a surface at the low is at or under freezing and at or under the frost point.
+    """Whether frost forms tonight: yes when a surface at the low is at or under freezing and the frost point.
 
     A clear sky can put a surface several degrees under the air; what that would do is named beside it.
     Refuses temperatures under absolute zero. Source: Magnus' formula for the frost point of a dew point.
@@ -119,11 +133,18 @@ def frost_tonight(
     unit = low.unit
     freezing = work.term("freezing", 0 if unit == "degC" else 32, unit)
     frost = _frost_point(work, dew, unit)
-    limit = work.step("frost at or under", smaller(freezing, frost), "it must be freezing, and cold enough for the air's water to come out", unit=unit)
+    limit = work.step(
+        "frost at or under",
+        smaller(freezing, frost),
+        "it must be freezing, and cold enough for the air's water to come out",
+        unit=unit,
+    )
     work.also("frost point", frost)
     work.also("low over the frost limit", low - limit, CHANGE_UNIT[unit])
     yes = work.yes_or_no("frost tonight", low, "<=", limit, "a surface as cold as the air's low")
-    colder = work.step("clear-sky surface", low - SKY[unit], "how cold a surface may get under a clear still sky", unit=unit)
+    colder = work.step(
+        "clear-sky surface", low - SKY[unit], "how cold a surface may get under a clear still sky", unit=unit
+    )
     work.also("surface under a clear still sky", colder)
     clear = work.value(limit - colder) >= 0
     work.also_word("under a clear still sky", "frost" if clear else "no frost")
@@ -166,8 +187,10 @@ def _frost_words(work: Working, yes: bool, clear: bool, colder: Term) -> str:
 def _frost_point(work: Working, dew: Term, unit: str) -> Term:
     """The frost point that goes with a dew point, on the scale of the low; above freezing they are one."""
     celsius = on_scale(work, dew, "degC")
-    work.refuse_when(not COLDEST <= celsius.value <= HOTTEST, f"a dew point of {work.text(dew)} is outside the "
-                     f"{COLDEST} to {HOTTEST} °C I can work")  # fmt: skip
+    work.refuse_when(
+        not COLDEST <= celsius.value <= HOTTEST,
+        f"a dew point of {work.text(dew)} is outside the {COLDEST} to {HOTTEST} °C I can work",
+    )
     if celsius.value >= 0:
         return on_scale(work, dew, unit)
     held = saturation(work, "e", celsius, WATER, "hPa of vapour at the dew point, which forecasts give over water")

@@ -41,11 +41,24 @@ class Unit(Choice):
 
 
 CODES = {
-    Unit.INCHES: "in", Unit.FEET: "ft", Unit.MILLIMETRES: "mm", Unit.CENTIMETRES: "cm", Unit.METRES: "m",
-    Unit.SQUARE_FEET: "ft2", Unit.SQUARE_INCHES: "in2", Unit.SQUARE_METRES: "m2", Unit.SQUARES: "square",
-    Unit.CUBIC_INCHES: "in3", Unit.CUBIC_FEET: "ft3", Unit.GALLONS: "gal", Unit.LITRES: "L",
-    Unit.POUNDS: "lb", Unit.KILOGRAMS: "kg", Unit.FAHRENHEIT: "degF", Unit.CELSIUS: "degC",
-}  # fmt: skip
+    Unit.INCHES: "in",
+    Unit.FEET: "ft",
+    Unit.MILLIMETRES: "mm",
+    Unit.CENTIMETRES: "cm",
+    Unit.METRES: "m",
+    Unit.SQUARE_FEET: "ft2",
+    Unit.SQUARE_INCHES: "in2",
+    Unit.SQUARE_METRES: "m2",
+    Unit.SQUARES: "square",
+    Unit.CUBIC_INCHES: "in3",
+    Unit.CUBIC_FEET: "ft3",
+    Unit.GALLONS: "gal",
+    Unit.LITRES: "L",
+    Unit.POUNDS: "lb",
+    Unit.KILOGRAMS: "kg",
+    Unit.FAHRENHEIT: "degF",
+    Unit.CELSIUS: "degC",
+}
 CHANGES = {"degF": "dF", "degC": "dC"}
 
 
@@ -63,13 +76,13 @@ def conversion(
     given, unit = value.quantity, CODES[to]
     if isinstance(given, TemperatureChange):
         unit = CHANGES.get(unit, unit)
-    work.refuse_when(unit not in given.units, f"{value} is a {given.dimension}, and {to.value} measure something else: "
-                     f"ask for a unit of {given.dimension}")  # fmt: skip
+    work.refuse_when(
+        unit not in given.units,
+        f"{value} is a {given.dimension}, and {to.value} measure something else: ask for a unit of {given.dimension}",
+    )
     term = work.term((given.text or "value").replace("/", "⁄").replace("-", "−"), given.value, given.unit)
-    if isinstance(given, Temperature):
-        result = _temperature(work, term, unit)
-    else:
-        result = _scaled(work, term, given, unit)
+    warm = isinstance(given, Temperature)
+    result = _temperature(work, term, unit) if warm else _scaled(work, term, given, unit)
     if isinstance(given, Length):
         _tape(work, term, result)
     work.source(NIST)
@@ -101,16 +114,29 @@ def _temperature(work: Working, term: Term, unit: str) -> Term:
         expression = term * constant("1.8") + constant("32")
     result = work.answer("value", expression, "1.8 °F to the °C, and water freezes at 32 °F and 0 °C", unit, "t")
     share = Fraction(9, 5)
-    over = (term.value - ABSOLUTE_ZERO[term.unit]) * {("degC", "degF"): share, ("degF", "degC"): 1 / share}.get((term.unit, unit), 1)
-    work.check("counted from absolute zero", work.term("over absolute zero", over, "none") + work.term(
-        "absolute zero", ABSOLUTE_ZERO[unit], "none"), "=", result)  # fmt: skip
+    over = (term.value - ABSOLUTE_ZERO[term.unit]) * {("degC", "degF"): share, ("degF", "degC"): 1 / share}.get(
+        (term.unit, unit), 1
+    )
+    work.check(
+        "counted from absolute zero",
+        work.term("over absolute zero", over, "none") + work.term("absolute zero", ABSOLUTE_ZERO[unit], "none"),
+        "=",
+        result,
+    )
     return result
 
 
 def _tape(work: Working, term: Term, result: Term) -> None:
     """The nearest sixteenth and whole millimetre, and how far off each is."""
-    inches = work.step("inches", term * work.term("in each", Length.units[term.unit], "none"), "the same in inches", unit="in")
-    mark = work.step("tape mark", nearest(inches, work.term("a mark", work.tape_step, "in")), "the nearest mark on the tape", unit="in")
+    inches = work.step(
+        "inches", term * work.term("in each", Length.units[term.unit], "none"), "the same in inches", unit="in"
+    )
+    mark = work.step(
+        "tape mark",
+        nearest(inches, work.term("a mark", work.tape_step, "in")),
+        "the nearest mark on the tape",
+        unit="in",
+    )
     off = work.step("off the mark", inches - mark, "how much it is over that mark; negative is under", unit="in")
     work.also_word("on the tape", tape(mark.value, work.tape_step.denominator))
     work.also("error at that mark", off)

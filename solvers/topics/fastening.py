@@ -15,22 +15,78 @@ from solvers.strips import stack_view
 from solvers.working import Working
 
 ASK_PENETRATION = "How much penetration into the stud? 1 1/4 in is a common minimum."
-STOCKED = tuple(Fraction(text) for text in (
-    "3/4", "1", "5/4", "3/2", "13/8", "7/4", "2", "9/4", "5/2", "11/4", "3", "13/4", "7/2", "4", "9/2", "5", "6", "7", "8", "10", "12",
-))  # fmt: skip
-STOCKED_MM = (20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 90, 100, 110, 120, 130, 140, 150, 160, 180, 200, 220, 240, 260, 280, 300)
+STOCKED = tuple(
+    Fraction(text)
+    for text in (
+        "3/4",
+        "1",
+        "5/4",
+        "3/2",
+        "13/8",
+        "7/4",
+        "2",
+        "9/4",
+        "5/2",
+        "11/4",
+        "3",
+        "13/4",
+        "7/2",
+        "4",
+        "9/2",
+        "5",
+        "6",
+        "7",
+        "8",
+        "10",
+        "12",
+    )
+)
+STOCKED_MM = (
+    20,
+    25,
+    30,
+    35,
+    40,
+    45,
+    50,
+    55,
+    60,
+    65,
+    70,
+    75,
+    80,
+    90,
+    100,
+    110,
+    120,
+    130,
+    140,
+    150,
+    160,
+    180,
+    200,
+    220,
+    240,
+    260,
+    280,
+    300,
+)
 STOCK_SOURCE = "lengths stocked: common practice"
 COMMON = (
-    "penetration: vinyl 1 1/4 in into nailable substrate (IRC R703.11.1.2, from memory); fibre cement nails 1 in into studs "
-    "(IBC 1405.16, published)"
+    "penetration: vinyl 1 1/4 in into nailable substrate (IRC R703.11.1.2, from memory); "
+    "fibre cement nails 1 in into studs (IBC 1405.16, published)"
 )
-FASTENING_CAUTION = "A common minimum; the cladding's maker and the code in force decide. Eyes covered; mind wires and pipes behind."
+FASTENING_CAUTION = (
+    "A common minimum; the cladding's maker and the code in force decide. Eyes covered; mind wires and pipes behind."
+)
 
 
 @topic("fastener length", "fastening")
 def fastener_length(
     work: Working,
-    layers: Annotated[tuple[Layer, ...], Slot("Through which layers, and how thick? Like 5/8 cladding, 3/4 strapping.")],
+    layers: Annotated[
+        tuple[Layer, ...], Slot("Through which layers, and how thick? Like 5/8 cladding, 3/4 strapping.")
+    ],
     penetration: Annotated[Length, Slot(ASK_PENETRATION, bare=("in",), above=0)],
 ) -> None:
     """Least length of a nail or screw, inches: all the layers and the penetration.
@@ -38,7 +94,9 @@ def fastener_length(
     Refuses layers and penetration of nothing. Penetration is asked for when not said, with the common minimum named.
     """
     terms = layer_terms(work, layers)
-    through = work.step("layers", sum(terms[1:], terms[0]), "all it goes through", unit="in") if len(terms) > 1 else terms[0]
+    through = (
+        work.step("layers", sum(terms[1:], terms[0]), "all it goes through", unit="in") if len(terms) > 1 else terms[0]
+    )
     least = work.answer("least length", through + penetration, "the layers and what holds", "in", "L")
     _stocked(work, least)
     work.also("through the layers", through)
@@ -65,7 +123,9 @@ def _stocked(work: Working, least: Term) -> None:
     else:
         value = next((size for size in STOCKED if size >= least.value), None)
     if value is None:
-        work.also_word("next stocked length", "none in common stock: a structural screw to order, or strap and fasten in two steps")
+        work.also_word(
+            "next stocked length", "none in common stock: a structural screw to order, or strap and fasten in two steps"
+        )
         return
     stocked = work.term("stocked", value, "in")
     work.also("next stocked length", stocked)

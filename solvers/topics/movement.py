@@ -17,9 +17,15 @@ from solvers.strips import gap_view, growth_view
 from solvers.working import Working
 
 MaterialOf = Annotated[Material, Slot("What material: vinyl, PVC, aluminium, steel, copper, glass, wood?")]
-PieceLength = Annotated[Length, Slot("How long is the piece? What length?", bare=("ft", "in"), plain=30, doubt=(20, 40), above=0)]
-SUN_CAUTION = "A dark face in the sun runs well above the air; take the surface's own hottest and coldest where you can."
-NAILING_CAUTION = "Leave it free to slide: fasteners in the middle of their slots, not driven tight, and don't pin both ends."
+PieceLength = Annotated[
+    Length, Slot("How long is the piece? What length?", bare=("ft", "in"), plain=30, doubt=(20, 40), above=0)
+]
+SUN_CAUTION = (
+    "A dark face in the sun runs well above the air; take the surface's own hottest and coldest where you can."
+)
+NAILING_CAUTION = (
+    "Leave it free to slide: fasteners in the middle of their slots, not driven tight, and don't pin both ends."
+)
 CEMENT_CAUTION = "Fibre cement moves more with moisture than with heat: follow its maker's gaps."
 
 
@@ -36,8 +42,12 @@ def thermal_movement(
     material: MaterialOf,
     length: PieceLength,
     change: Annotated[TemperatureChange | None, Slot("What temperature change?", name="temperature change")] = None,
-    start: Annotated[Temperature | None, Slot("What temperature does it start from?", name="temperature before", cued=True)] = None,
-    end: Annotated[Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True)] = None,
+    start: Annotated[
+        Temperature | None, Slot("What temperature does it start from?", name="temperature before", cued=True)
+    ] = None,
+    end: Annotated[
+        Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True)
+    ] = None,
     swing: Annotated[Swing | None, Slot("Is it warming or cooling?")] = None,
 ) -> None:
     """Change of length with temperature, inches: positive for growth, negative for shrinkage.
@@ -48,7 +58,9 @@ def thermal_movement(
     dt = _change(work, change, start, end, swing)
     growth = COEFFICIENTS[material]
     alpha = _per_degree(work, growth.used, dt.unit)
-    moved = work.answer("change of length", alpha * length * dt, "every inch changes by the coefficient for each degree", "in", "ΔL")
+    moved = work.answer(
+        "change of length", alpha * length * dt, "every inch changes by the coefficient for each degree", "in", "ΔL"
+    )
     _range(work, growth, length, dt)
     after = work.step("length after", length + moved, "the length it ends at", unit="in")
     work.also("length after", after)
@@ -81,13 +93,18 @@ def _per_degree(work: Working, used: Fraction, unit: str, name: str = "α") -> T
     per_kelvin = work.term(f"{name} per °C", used, "none")
     if unit == "dC":
         return per_kelvin
-    return work.step(name, per_kelvin * KELVIN_PER_FAHRENHEIT, "the coefficient per °F is five ninths of that per °C", unit="none")
+    return work.step(
+        name, per_kelvin * KELVIN_PER_FAHRENHEIT, "the coefficient per °F is five ninths of that per °C", unit="none"
+    )
 
 
 def _range(work: Working, growth: Coefficient, length: Term, dt: Term) -> None:
     """What the least and the most of the published coefficients would give."""
     factor = KELVIN_PER_FAHRENHEIT if dt.unit == "dF" else Fraction(1)
-    for name, used in (("at the least of the published range", growth.least), ("at the most of the published range", growth.most)):
+    for name, used in (
+        ("at the least of the published range", growth.least),
+        ("at the most of the published range", growth.most),
+    ):
         work.also(name, work.term("coefficient", used * factor, "none") * length * dt, "in")
 
 
@@ -99,8 +116,12 @@ def end_gap(
     now: Annotated[Temperature, Slot("What is the temperature now?", name="temperature now")],
     hottest: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True)] = None,
     coldest: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="coldest", cued=True)] = None,
-    extreme: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True)] = None,
-    opposite: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True)] = None,
+    extreme: Annotated[
+        Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True)
+    ] = None,
+    opposite: Annotated[
+        Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True)
+    ] = None,
 ) -> None:
     """Gap to leave now at the end of a length, inches: the whole growth still to come, at one joint.
 
@@ -114,15 +135,23 @@ def end_gap(
     warming = work.step("warming to come", hot - now, "from today to the hottest", unit=unit)
     cooling = work.step("cooling to come", now - cold, "from today to the coldest", unit=unit)
     alpha = _per_degree(work, growth.used, unit)
-    gap = work.answer("gap to leave now", alpha * length * warming, "room for all the growth still to come", "in", "gap")
-    shrink = work.step("shrinkage to come", alpha * length * cooling, "how much further it opens in the cold", unit="in")
+    gap = work.answer(
+        "gap to leave now", alpha * length * warming, "room for all the growth still to come", "in", "gap"
+    )
+    shrink = work.step(
+        "shrinkage to come", alpha * length * cooling, "how much further it opens in the cold", unit="in"
+    )
     widest = work.step("gap at the coldest", gap + shrink, "today's gap and all the shrinkage", unit="in")
     work.also("growth still to come", gap)
     work.also("shrinkage still to come", shrink)
     work.also("gap at the coldest", widest)
     middle = work.step("mid temperature", (hot + cold) / 2, "halfway between the two ends of the year", unit=now.unit)
-    slot = work.step("slot offset", alpha * length * (now - middle), "how far the free end is from the middle of its travel",
-                     unit="in")  # fmt: skip
+    slot = work.step(
+        "slot offset",
+        alpha * length * (now - middle),
+        "how far the free end is from the middle of its travel",
+        unit="in",
+    )
     work.also("free end from the middle of its travel (past it when positive)", slot)
     most = growth.most * (KELVIN_PER_FAHRENHEIT if unit == "dF" else 1)
     work.also("gap for the make that moves the most", work.term("coefficient", most, "none") * length * warming, "in")
@@ -148,10 +177,16 @@ def _extremes(
     if coldest is None:
         raise NeedMore("coldest")
     hot, cold = on_scale(work, hottest, now.unit), on_scale(work, coldest, now.unit)
-    work.refuse_when(hot.value < cold.value, f"the hottest, {work.text(hottest)}, can't be under the coldest, "
-                     f"{work.text(coldest)}: say them again")  # fmt: skip
-    work.refuse_when(now.value > hot.value, f"it is {work.text(now)} now and the hottest you gave is {work.text(hottest)}: "
-                     "say the hottest again")  # fmt: skip
-    work.refuse_when(now.value < cold.value, f"it is {work.text(now)} now and the coldest you gave is {work.text(coldest)}: "
-                     "say the coldest again")  # fmt: skip
+    work.refuse_when(
+        hot.value < cold.value,
+        f"the hottest, {work.text(hottest)}, can't be under the coldest, {work.text(coldest)}: say them again",
+    )
+    work.refuse_when(
+        now.value > hot.value,
+        f"it is {work.text(now)} now and the hottest you gave is {work.text(hottest)}: say the hottest again",
+    )
+    work.refuse_when(
+        now.value < cold.value,
+        f"it is {work.text(now)} now and the coldest you gave is {work.text(coldest)}: say the coldest again",
+    )
     return hot, cold

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Annotated
 
 from solvers.constants import MM_PER_INCH
@@ -14,8 +13,19 @@ from solvers.quantities import Length, Number
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
 from solvers.sums import (
-    DIVIDED, MINUS, PLUS, TIMES, Part, Sum, filled_in, in_millimetres, is_length, leaves, shown, with_units,
-)  # fmt: skip
+    DIVIDED,
+    MINUS,
+    PLUS,
+    TIMES,
+    Part,
+    Sum,
+    filled_in,
+    in_millimetres,
+    is_length,
+    leaves,
+    shown,
+    with_units,
+)
 from solvers.tape import millimetres, tape
 from solvers.working import Working
 
@@ -40,9 +50,11 @@ UNITS = {BareUnit.INCHES: "in", BareUnit.FEET: "ft", BareUnit.MILLIMETRES: "mm"}
 def tape_arithmetic(
     work: Working,
     sum: Annotated[Sum, Slot("What sum? Like 12 foot 6 plus 3 foot 4 and a half.")],
-    other: Annotated[Length | None, Slot("What is the other length?", bare=("in",), cued=True, name="other part")] = None,
+    other: Annotated[
+        Length | None, Slot("What is the other length?", bare=("in",), cued=True, name="other part")
+    ] = None,
     bare: Annotated[BareUnit | None, Slot("Feet or inches?", name="numbers without a unit")] = None,
-) -> None:  # fmt: skip
+) -> None:
     """Exact length of a sum of feet, inches, fractions, decimals and metric, read on the tape and in millimetres.
 
     Signs typed: × and ÷ before + and −; spoken: as spoken, left to right. Refuses dividing by zero and a length times a
@@ -142,30 +154,44 @@ class _Steps:
         self.last = left, right
         self.count += 1
         expression = {
-            PLUS: lambda: left + right, MINUS: lambda: left - right,
-            TIMES: lambda: left * right, DIVIDED: lambda: left / right,
-        }[part.operation]()  # fmt: skip
-        why = f"{WHY[part.operation]}: {WORDS[part.operation]} {shown(part.right) if not isinstance(part.right, Sum) else right.name}"
+            PLUS: lambda: left + right,
+            MINUS: lambda: left - right,
+            TIMES: lambda: left * right,
+            DIVIDED: lambda: left / right,
+        }[part.operation]()
+        by = right.name if isinstance(part.right, Sum) else shown(part.right)
+        why = f"{WHY[part.operation]}: {WORDS[part.operation]} {by}"
         return self.work.step(f"total {self.count}", expression, why, unit)
 
     def _leaf(self, leaf: Length | Number) -> Term:
         if isinstance(leaf, Length):
             inches = leaf.to("in").value
-            name = leaf.text or tape(inches, 64, feet=True) if (inches * 64).denominator == 1 else f"{decimal(inches, 6)} in"
-            return self.work.term(name.replace("/", "⁄").replace("-", " "), inches, "in")  # a slash would read as divided by
+            name = (
+                leaf.text or tape(inches, 64, feet=True)
+                if (inches * 64).denominator == 1
+                else f"{decimal(inches, 6)} in"
+            )
+            return self.work.term(
+                name.replace("/", "⁄").replace("-", " "), inches, "in"
+            )  # a slash would read as divided by
         return self.work.term(decimal(leaf.value, 6), leaf.value, "none")
 
     def _unit(self, part: Sum, left: Term, right: Term) -> str:
         """The unit of a result; declines what has no meaning on a tape."""
         work, units = self.work, (left.unit, right.unit)
         if part.operation == TIMES:
-            work.refuse_when(units == ("in", "in"), f"{left.name} times {right.name} is an area, not a length: "
-                             "ask for the area of a wall, or say one of them as a plain number")  # fmt: skip
+            work.refuse_when(
+                units == ("in", "in"),
+                f"{left.name} times {right.name} is an area, not a length: "
+                "ask for the area of a wall, or say one of them as a plain number",
+            )
             return "in" if "in" in units else "none"
         if part.operation == DIVIDED:
             work.refuse_when(right.value == 0, f"{left.name} can't be divided by zero")
-            work.refuse_when(units == ("none", "in"), f"the number {left.name} can't be divided by a length, {right.name}: "
-                             "say its unit")  # fmt: skip
+            work.refuse_when(
+                units == ("none", "in"),
+                f"the number {left.name} can't be divided by a length, {right.name}: say its unit",
+            )
             return "in" if units == ("in", "none") else "none"
         return left.unit
 
@@ -192,7 +218,9 @@ def _remainder(work: Working, steps: _Steps) -> None:
         work.check("whole ones and the rest make it up again", times * right + rest, "=", left)
     elif left.unit == "in" and right.value > 0 and right.value.denominator == 1:
         step = work.term("a tape mark", work.tape_step, "in")
-        each = work.step("each to the mark below", floor(left / right / step) * step, "so that none comes out long", unit="in")
+        each = work.step(
+            "each to the mark below", floor(left / right / step) * step, "so that none comes out long", unit="in"
+        )
         rest = work.step("left over", left - right * each, "what remains after that many", unit="in")
         work.also("each, down to the tape mark", each)
         work.also("left over at that mark", rest)
@@ -233,4 +261,6 @@ def _strip(work: Working, whole: Part, total: Term) -> None:
 
 
 def _only_plus(part: Part | None) -> bool:
-    return part.operation == PLUS and _only_plus(part.left) and _only_plus(part.right) if isinstance(part, Sum) else True
+    return (
+        part.operation == PLUS and _only_plus(part.left) and _only_plus(part.right) if isinstance(part, Sum) else True
+    )

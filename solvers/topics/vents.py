@@ -20,7 +20,10 @@ ASK_RATIO = "Is it 1/150 or 1/300?"
 IRC = "IRC R806.2: 1/150 of the vented area; 1/300 where the conditions it lists are met (editions differ)"
 NBC = "National Building Code of Canada 9.19.1.2: 1/300 of the insulated ceiling; 1/150 under a slope of 1 in 6"
 UPPER = "IRC R806.2: with 1/300, 40 to 50 % of the free area stands in the upper part of the roof"
-PER_FOOT_SOURCE = "free area of a soffit vent: about 9 in² per foot for a continuous strip, common practice; its maker's figure decides"
+PER_FOOT_SOURCE = (
+    "free area of a continuous soffit vent: about 9 in² per foot, common practice; its maker's decides"
+)
+STRIP_VENT = Number(Fraction(9), "none")
 
 
 class Screen(Choice):
@@ -37,23 +40,35 @@ SHARES = {Screen.NONE: 100, Screen.HALF: 50}
 def vent_opening(
     work: Working,
     gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6, kept="gap")],
-    share: Annotated[Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE)] = None,
+    share: Annotated[
+        Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE)
+    ] = None,
     length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), above=0)] = None,
     screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
-    top_gap: Annotated[Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True)] = None,
-    top_share: Annotated[Percent | None, Slot("How open is the screen at the top, in percent?", above=0, most=100,
-                                              name="open share at the top", cued=True)] = None,
-) -> None:  # fmt: skip
+    top_gap: Annotated[
+        Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True)
+    ] = None,
+    top_share: Annotated[
+        Percent | None,
+        Slot(
+            "How open is the screen at the top, in percent?", above=0, most=100, name="open share at the top", cued=True
+        ),
+    ] = None,
+) -> None:
     """Free area of a wall's vent slot through its bug screen: in² in all, or in² per foot when no length is said.
 
     Refuses an open share over 100 %. With a gap or screen of its own at the top, says which of the two limits.
     """
     share = _share(work, share, screen)
-    per_foot = work.step("per foot", gap * 12 * share / 100, "a foot of slot, less what the screen closes", unit="in2perft")
+    per_foot = work.step(
+        "per foot", gap * 12 * share / 100, "a foot of slot, less what the screen closes", unit="in2perft"
+    )
     if length is None:
         free = work.answer("free area per foot", per_foot)
     else:
-        free = work.answer("free area", gap * length * share / 100, "slot by length, less what the screen closes", "in2", "A")
+        free = work.answer(
+            "free area", gap * length * share / 100, "slot by length, less what the screen closes", "in2", "A"
+        )
         work.also("free area per foot", per_foot)
     closed = work.step("closed", gap * 12 * (100 - share) / 100, "what the screen closes, per foot", unit="in2perft")
     work.also("before the screen, per foot", gap * 12, "in2perft")
@@ -73,9 +88,7 @@ def _share(work: Working, share: Term | None, screen: Screen | None) -> Term:
     return work.term("open share of the screen", SHARES[screen], "percent")
 
 
-def _limits(
-    work: Working, bottom: Term, gap: Term, share: Term, top_gap: Term | None, top_share: Term | None
-) -> None:
+def _limits(work: Working, bottom: Term, gap: Term, share: Term, top_gap: Term | None, top_share: Term | None) -> None:
     """In at the bottom against out at the top: the smaller one limits the air."""
     if top_gap is None and top_share is None:
         work.also_word("in against out", "the same at the top: neither limits; a different top limits to the smaller")
@@ -85,7 +98,10 @@ def _limits(
     least = work.step("limit", smaller(bottom, top), "air moves no better than through the smaller", unit="in2perft")
     work.also("free area at the top, per foot", top)
     work.also("working free area, per foot", least)
-    work.also_word("what limits", "neither" if bottom.value == top.value else "the bottom" if bottom.value < top.value else "the top")
+    work.also_word(
+        "what limits",
+        "neither" if bottom.value == top.value else "the bottom" if bottom.value < top.value else "the top",
+    )
 
 
 def _slot_view(work: Working, gap: Term, per_foot: Term) -> None:
@@ -106,9 +122,13 @@ def vent_area(
     area: Annotated[Area | None, Slot(ASK_AREA, above=0)] = None,
     length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0)] = None,
     width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0)] = None,
-    soffit: Annotated[Number, Slot("How many in² of free area per foot has your soffit vent?", above=0,
-                                   name="soffit vent free area per foot")] = Number(Fraction(9), "none"),
-) -> None:  # fmt: skip
+    soffit: Annotated[
+        Number,
+        Slot(
+            "How many in² of free area per foot has your soffit vent?", above=0, name="soffit vent free area per foot"
+        ),
+    ] = STRIP_VENT,
+) -> None:
     """Net free vent area of an attic or soffit, in², at 1/150 or 1/300 of the ceiling.
 
     Refuses an area of nothing or less. Sources: IRC R806.2, NBC 9.19.1.2. Asks which ratio when it was not said.
@@ -120,7 +140,9 @@ def vent_area(
     need = work.step("share of the area", area * ratio, "the free area is this share of the ceiling", unit="ft2")
     free = work.answer("free area", need * 144, "144 in² in a square foot", "in2", "A")
     half = work.step("half", free / 2, "half low, half high", unit="in2")
-    strip = work.step("soffit strip", half / soffit * 12, "the low half, through the soffit's own free area per foot", unit="in")
+    strip = work.step(
+        "soffit strip", half / soffit * 12, "the low half, through the soffit's own free area per foot", unit="in"
+    )
     work.also("low, at the soffit", half)
     work.also("high, at the ridge", half)
     work.also("length of vented soffit", strip)

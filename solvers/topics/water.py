@@ -17,7 +17,9 @@ from solvers.working import Working
 ASK_SLOPE = "What slope: a percent, degrees, or inches per foot?"
 NBC_FLASHING = "National Building Code of Canada 9.27.3.8.(4): a flashing slopes outward at least 6 %, after shrinkage"
 WATER_SOURCE = "water 999.84 and ice 916.7 kg per cubic metre at 0 °C (CRC-type data)"
-FILM_SOURCE = "water hangs in a slot of width d to 2σ / (ρ g d), σ = 72.75 mN/m at 20 °C, an upper bound (capillarity between plates)"
+FILM_SOURCE = (
+    "water hangs in a slot of width d to 2σ / (ρ g d), σ = 72.75 mN/m at 20 °C (parallel plates), at most"
+)
 POUNDS_PER_CUBIC_INCH = Fraction("999.84") * Fraction("0.0254") ** 3 / Fraction("0.45359237")
 ICE_GROWTH = Fraction("999.84") / Fraction("916.7") - 1
 FILM = 2 * Fraction("0.07275") / (Fraction("998.21") * Fraction("9.80665"))  # m²: height × width of a water film
@@ -50,7 +52,10 @@ def fall(
     work.source(NBC_FLASHING)
     view = work.view("section, wall on the left")
     wide, high = float(width.value), float(drop.value)
-    view.polygon([(-0.15 * wide, -0.3 * wide), (0, -0.3 * wide), (0, high + 0.3 * wide), (-0.15 * wide, high + 0.3 * wide)], fill="wall")
+    view.polygon(
+        [(-0.15 * wide, -0.3 * wide), (0, -0.3 * wide), (0, high + 0.3 * wide), (-0.15 * wide, high + 0.3 * wide)],
+        fill="wall",
+    )
     view.line((0, high), (wide, 0), "cut")
     view.line((0, 0), (wide, 0), "level")
     view.dimension((0, 0), (wide, 0), work.text(width), side=-1)
@@ -109,7 +114,9 @@ def water_in_a_channel(
         work.answer("volume held", volume)
     _weight_and_ice(work, width, depth, length, volume)
     _film(work, width)
-    work.caution("A channel with its mouth up fills and bursts its joint in a frost: mouth down, or drained at the low end.")
+    work.caution(
+        "A channel with its mouth up fills and bursts its joint in a frost: mouth down, or drained at the low end."
+    )
     work.source(WATER_SOURCE, FILM_SOURCE)
     view = work.view("mouth up, full, and mouth down")
     wide, deep = float(width.value), float(depth.value)
@@ -133,7 +140,12 @@ def _weight_and_ice(work: Working, width: Term, depth: Term, length: Term, volum
     work.also("volume as ice", volume * (1 + growth), "in3")
     work.also("growth on freezing", 100 * growth, "percent")
     grams = work.term("grams", volume.value * Fraction("16.387064") * Fraction("0.99984"), "none")
-    work.check("weighed in grams, back in pounds", grams / work.term("grams in a pound", Fraction("453.59237"), "none"), "=", weight)
+    work.check(
+        "weighed in grams, back in pounds",
+        grams / work.term("grams in a pound", Fraction("453.59237"), "none"),
+        "=",
+        weight,
+    )
     work.check("risen ice fills what freezing adds", width * length * (depth + rise), "=", volume * (1 + growth))
 
 
@@ -144,6 +156,8 @@ def _film(work: Working, width: Term) -> None:
     hang = work.step("film", film / width, "how high water hangs in a slot of that width, at most", unit="in")
     work.also("water hangs, mouth down, at most", hang)
     if millimetres > BRIDGE_MM:
-        work.also_word("mouth down", "drains: a slot this wide does not hold a film across; the height is an upper bound")
+        work.also_word(
+            "mouth down", "drains: a slot this wide does not hold a film across; the height is an upper bound"
+        )
     else:
         work.also_word("mouth down", "holds a film only")

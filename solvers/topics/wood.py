@@ -48,7 +48,9 @@ def wood_movement(
     grain: Grain = Grain.FLAT,
     wet: Annotated[Percent | None, _moisture(ASK_MOISTURE, "moisture before")] = None,
     dry: Annotated[Percent | None, _moisture("What moisture does it go to, in percent?", "moisture after")] = None,
-    change: Annotated[Percent | None, Slot(ASK_MOISTURE, name="moisture change", least=-200, most=200, cued=True)] = None,
+    change: Annotated[
+        Percent | None, Slot(ASK_MOISTURE, name="moisture change", least=-200, most=200, cued=True)
+    ] = None,
     way: Annotated[Moisture | None, Slot("Is it drying or gaining moisture?")] = None,
 ) -> None:
     """Change of a board's width, inches, between two moistures: positive for swelling, negative for shrinkage.
@@ -63,7 +65,9 @@ def wood_movement(
     tangential = grain is Grain.FLAT
     value = row.tangential if tangential else row.radial
     coefficient = work.term("C", value, "none")
-    moved = work.answer("change of width", width * coefficient * change_term, "width, coefficient and change of moisture", "in", "ΔW")
+    moved = work.answer(
+        "change of width", width * coefficient * change_term, "width, coefficient and change of moisture", "in", "ΔW"
+    )
     after = work.step("width after", width + moved, "what it ends at", unit="in")
     work.also("width after", after)
     work.also("coefficient used, per percent", coefficient)
@@ -71,8 +75,12 @@ def wood_movement(
     work.also(f"were it {'vertical' if tangential else 'flat'} grain", width * other * change_term, "in")
     if row.shrinkage:
         _check_table(work, row, coefficient, tangential)
-    work.check("the same width in millimetres, back in inches",
-               work.term("width", width.value * MM_PER_INCH.value, "mm") * coefficient * change_term / MM_PER_INCH, "=", moved)  # fmt: skip
+    work.check(
+        "the same width in millimetres, back in inches",
+        work.term("width", width.value * MM_PER_INCH.value, "mm") * coefficient * change_term / MM_PER_INCH,
+        "=",
+        moved,
+    )
     work.caution(BOARD_CAUTION)
     _outside(work, wet, dry)
     work.source(row.source)
@@ -85,8 +93,12 @@ def _change(
     """The change of moisture that moves the board, in percent, signed."""
     if wet is not None and dry is not None:
         limit = work.term("fibre saturation", row.saturation, "percent")
-        ends = [work.step(name, smaller(term, limit), "wetter than this, wood no longer moves", unit="percent")
-                if term.value > row.saturation else term for name, term in (("M1", wet), ("M2", dry))]  # fmt: skip
+        ends = [
+            work.step(name, smaller(term, limit), "wetter than this, wood no longer moves", unit="percent")
+            if term.value > row.saturation
+            else term
+            for name, term in (("M1", wet), ("M2", dry))
+        ]
         return work.step("ΔM", ends[1] - ends[0], "from before to after", unit="percent")
     if change is None:
         raise NeedMore("dry" if wet is not None else "wet", ASK_MOISTURE if wet is None else "")
@@ -100,11 +112,17 @@ def _check_table(work: Working, row: Movement, coefficient: Term, tangential: bo
     assert row.shrinkage
     from_shrinkage = work.term("from shrinkage", derived(row.shrinkage[int(tangential)], row.saturation), "none")
     apart = abs(coefficient.value - from_shrinkage.value)
-    work.check("the coefficient agrees with the green to oven-dry shrinkage of table 4-3",
-               work.term("apart", apart, "none"), "<=", work.term("its rounding", ROUNDED, "none"))  # fmt: skip
+    work.check(
+        "the coefficient agrees with the green to oven-dry shrinkage of table 4-3",
+        work.term("apart", apart, "none"),
+        "<=",
+        work.term("its rounding", ROUNDED, "none"),
+    )
 
 
 def _outside(work: Working, *moistures: Term | None) -> None:
     said = [term for term in moistures if term is not None]
     if any(not VALID[0] <= term.value <= VALID[1] for term in said):
-        work.caution(f"The coefficients are meant for {VALID[0]} to {VALID[1]} % moisture; outside that this is a little rough.")
+        work.caution(
+            f"The coefficients are meant for {VALID[0]} to {VALID[1]} % moisture; outside that this is a little rough."
+        )

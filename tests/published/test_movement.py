@@ -60,7 +60,7 @@ def test_every_coefficient_lies_in_its_range_and_has_a_source(material: Material
     assert worked.working is not None and row.source in worked.working.sources
 
 
-# USDA Wood Handbook, table 13-5: published for the hardwoods, from memory and reproduced from table 4-3 for the softwoods.
+# USDA Wood Handbook, table 13-5: hardwoods published; softwoods from memory, reproduced from table 4-3.
 TABLE_13_5 = [
     (Species.RED_ALDER, ".00151", ".00256"),
     (Species.BEECH, ".00190", ".00431"),
@@ -101,7 +101,9 @@ TABLE_4_3 = [
 
 
 @pytest.mark.parametrize(("species", "radial", "tangential", "saturation"), TABLE_4_3)
-def test_the_coefficients_follow_from_the_shrinkage(species: Species, radial: str, tangential: str, saturation: int) -> None:
+def test_the_coefficients_follow_from_the_shrinkage(
+    species: Species, radial: str, tangential: str, saturation: int
+) -> None:
     row = MOVEMENT[species]
     assert float(row.radial) == pytest.approx(float(derived(Fraction(radial), saturation)), abs=2e-5)
     assert float(row.tangential) == pytest.approx(float(derived(Fraction(tangential), saturation)), abs=2e-5)
@@ -120,7 +122,7 @@ def test_white_fir_board() -> None:
 
 
 def test_cedar_siding() -> None:
-    """Geometry from the table's coefficients: 7 1/4 in western red cedar, 12 to 16 %: 0.068 in flat, 0.032 in vertical grain."""
+    """Geometry from the table: 7 1/4 in western red cedar, 12 to 16 %: 0.068 in flat, 0.032 in vertical grain."""
     givens = {"species": Species.WESTERN_RED_CEDAR, "width": "7 1/4 in", "wet": percent(12), "dry": percent(16)}
     assert answer("wood movement", **givens) == pytest.approx(0.068, abs=5e-4)
     assert answer("wood movement", grain=Grain.VERTICAL, **givens) == pytest.approx(0.032, abs=5e-4)

@@ -14,16 +14,38 @@ from tests.working import answer, work
 
 REGISTRY = pint.UnitRegistry()
 PINT = {
-    "in": "inch", "ft": "foot", "mm": "millimeter", "cm": "centimeter", "m": "meter", "ft2": "foot**2", "in2": "inch**2",
-    "m2": "meter**2", "in3": "inch**3", "ft3": "foot**3", "gal": "gallon", "L": "liter", "lb": "pound", "kg": "kilogram",
-    "degF": "degF", "degC": "degC",
-}  # fmt: skip
+    "in": "inch",
+    "ft": "foot",
+    "mm": "millimeter",
+    "cm": "centimeter",
+    "m": "meter",
+    "ft2": "foot**2",
+    "in2": "inch**2",
+    "m2": "meter**2",
+    "in3": "inch**3",
+    "ft3": "foot**3",
+    "gal": "gallon",
+    "L": "liter",
+    "lb": "pound",
+    "kg": "kilogram",
+    "degF": "degF",
+    "degC": "degC",
+}
 GIVEN: list[Quantity] = [
-    Length(Fraction("13.5"), "in"), Length(Fraction("7.25"), "ft"), Length(Fraction(845), "mm"), Length(Fraction("2.4"), "m"),
-    Area(Fraction(128), "ft2"), Area(Fraction("9.29"), "m2"), Volume(Fraction(3), "gal"), Volume(Fraction("11.4"), "L"),
-    Volume(Fraction(54), "in3"), Weight(Fraction(10), "lb"), Weight(Fraction("4.5"), "kg"),
-    Temperature(Fraction(14), "degF"), Temperature(Fraction(-40), "degC"),
-]  # fmt: skip
+    Length(Fraction("13.5"), "in"),
+    Length(Fraction("7.25"), "ft"),
+    Length(Fraction(845), "mm"),
+    Length(Fraction("2.4"), "m"),
+    Area(Fraction(128), "ft2"),
+    Area(Fraction("9.29"), "m2"),
+    Volume(Fraction(3), "gal"),
+    Volume(Fraction("11.4"), "L"),
+    Volume(Fraction(54), "in3"),
+    Weight(Fraction(10), "lb"),
+    Weight(Fraction("4.5"), "kg"),
+    Temperature(Fraction(14), "degF"),
+    Temperature(Fraction(-40), "degC"),
+]
 
 
 @pytest.mark.parametrize("given", GIVEN, ids=str)
@@ -61,7 +83,9 @@ def test_published_factors(given: Quantity, to: Unit, expected: float) -> None:
     assert answer("conversion", value=Measure(given), to=to) == pytest.approx(expected, rel=3e-6)
 
 
-@pytest.mark.parametrize(("given", "mark"), [("1000 mm", "39 3/8 in"), ("140 mm", "5 1/2 in"), ("19 mm", "3/4 in"), ("10 mm", "3/8 in")])
+@pytest.mark.parametrize(
+    ("given", "mark"), [("1000 mm", "39 3/8 in"), ("140 mm", "5 1/2 in"), ("19 mm", "3/4 in"), ("10 mm", "3/8 in")]
+)
 def test_nearest_tape_mark(given: str, mark: str) -> None:
     """Geometry: the nearest sixteenth of an inch."""
     value, unit = given.split()

@@ -37,7 +37,9 @@ def lines(topic: str, **givens: Any) -> dict[str, str]:
 )
 def test_dew_point_table(celsius: int, humidity: int, expected: float) -> None:
     """LIB psychrolib and CoolProp, °C, to two decimals; the last is a frost point, over ice."""
-    assert answer("dew point", temperature=warm(celsius, "degC"), humidity=damp(humidity)) == pytest.approx(expected, abs=0.05)
+    assert answer("dew point", temperature=warm(celsius, "degC"), humidity=damp(humidity)) == pytest.approx(
+        expected, abs=0.05
+    )
 
 
 @pytest.mark.parametrize(
@@ -46,7 +48,9 @@ def test_dew_point_table(celsius: int, humidity: int, expected: float) -> None:
 )
 def test_dew_point_in_fahrenheit(fahrenheit: int, humidity: int, expected: float) -> None:
     """LIB psychrolib in IP units, °F."""
-    assert answer("dew point", temperature=warm(fahrenheit, "degF"), humidity=damp(humidity)) == pytest.approx(expected, abs=0.09)
+    assert answer("dew point", temperature=warm(fahrenheit, "degF"), humidity=damp(humidity)) == pytest.approx(
+        expected, abs=0.09
+    )
 
 
 @pytest.mark.parametrize("celsius", [-30, -15, -5, -1, 1, 5, 12, 20, 28, 40])
@@ -54,7 +58,9 @@ def test_dew_point_in_fahrenheit(fahrenheit: int, humidity: int, expected: float
 def test_dew_point_beside_psychrolib(celsius: int, humidity: int) -> None:
     """LIB psychrolib 2.5: dew point over water, frost point over ice, a tenth of a degree over the whole range."""
     expected = psychrolib.GetTDewPointFromRelHum(celsius, humidity / 100)
-    assert answer("dew point", temperature=warm(celsius, "degC"), humidity=damp(humidity)) == pytest.approx(expected, abs=0.1)
+    assert answer("dew point", temperature=warm(celsius, "degC"), humidity=damp(humidity)) == pytest.approx(
+        expected, abs=0.1
+    )
 
 
 def test_the_frost_point_is_named_and_lies_over_the_dew_point() -> None:
@@ -73,7 +79,8 @@ def test_saturated_air_is_at_its_dew_point() -> None:
 
 
 @pytest.mark.parametrize(
-    ("area", "ratio", "inches"), [("1500 ft2", 150, 1440), ("1500 ft2", 300, 720), ("2400 ft2", 150, 2304), ("2400 ft2", 300, 1152)]
+    ("area", "ratio", "inches"),
+    [("1500 ft2", 150, 1440), ("1500 ft2", 300, 720), ("2400 ft2", 150, 2304), ("2400 ft2", 300, 1152)],
 )
 def test_vent_area(area: str, ratio: int, inches: float) -> None:
     assert answer("vent area", area=area, ratio=Ratio(Fraction(1, ratio), "ratio")) == pytest.approx(inches)
@@ -118,14 +125,15 @@ def test_ice_takes_a_tenth_more_room() -> None:
 
 
 def test_a_gallon_of_channel() -> None:
-    """NIST Handbook 44, Appendix C (published): 231 in³ to the US gallon; a pint's a pound: 8.34 lb to the gallon (from memory)."""
+    """NIST Handbook 44, Appendix C (published): 231 in³ to the US gallon; 8.34 lb to the gallon (from memory)."""
     worked = work("water in a channel", width="1 in", depth="231/12 in", length="1 ft")
     assert answer("water in a channel", width="1 in", depth="231/12 in", length="1 ft") == pytest.approx(231)
     assert also(worked, "weight of the water") == pytest.approx(8.34, abs=0.02)
 
 
 @pytest.mark.parametrize(
-    ("gap", "millimetres"), [("1/16 in", 9.36), ("3/8 in", 1.56), ("1/8 in", 4.68), ("1/4 in", 2.34), ("1 mm", 14.86), ("10 mm", 1.49)]
+    ("gap", "millimetres"),
+    [("1/16 in", 9.36), ("3/8 in", 1.56), ("1/8 in", 4.68), ("1/4 in", 2.34), ("1 mm", 14.86), ("10 mm", 1.49)],
 )
 def test_height_of_a_water_film(gap: str, millimetres: float) -> None:
     """Parallel plates, h = 2σ/(ρ g d) (published derivation); σ 72.75 mN/m at 20 °C (CRC, from memory)."""

@@ -49,7 +49,9 @@ def test_the_ladder_foot_is_a_quarter_of_the_height(eighths: int) -> None:
     out = answer("ladder footing", height=height)
     assert out == pytest.approx(float(height.to("in").value) / 4)
     assert also(worked, "a quarter of the working length") > out
-    assert also(worked, "length for 3 ft past the landing") > also(worked, "working length") > float(height.to("in").value)
+    assert (
+        also(worked, "length for 3 ft past the landing") > also(worked, "working length") > float(height.to("in").value)
+    )
     assert worked.working is not None and any("tie it off" in caution for caution in worked.working.cautions)
 
 
@@ -58,10 +60,18 @@ def test_the_ladder_foot_is_a_quarter_of_the_height(eighths: int) -> None:
     [
         ("ladder footing", {"height": Length(Fraction(-12), "ft", "minus 12 feet")}, "minus 12 feet"),
         ("ladder footing", {"height": "60 ft"}, "scaffold"),
-        ("fastener length", {"layers": (Layer(Length(Fraction(1), "in"), "board"),), "penetration": "-1 in"}, "penetration"),
-        ("fastener length", {"layers": (Layer(Length(Fraction(-5, 8), "in", "minus 5/8"), "siding"),), "penetration": "1 in"}, "minus 5/8"),
+        (
+            "fastener length",
+            {"layers": (Layer(Length(Fraction(1), "in"), "board"),), "penetration": "-1 in"},
+            "penetration",
+        ),
+        (
+            "fastener length",
+            {"layers": (Layer(Length(Fraction(-5, 8), "in", "minus 5/8"), "siding"),), "penetration": "1 in"},
+            "minus 5/8",
+        ),
     ],
-)  # fmt: skip
+)
 def test_what_can_not_be_right_is_refused(topic: str, givens: dict[str, Any], says: str) -> None:
     worked = work(topic, **givens)
     assert worked.working is None and says in worked.refused

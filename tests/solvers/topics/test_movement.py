@@ -45,19 +45,25 @@ def test_what_warms_by_as_much_as_it_cools_comes_back(material: Material, length
 @QUICK
 def test_a_difference_has_no_offset(material: Material, length: Length, degrees: int) -> None:
     in_fahrenheit = answer("thermal movement", material=material, length=length, change=swing(degrees * 9))
-    assert in_fahrenheit == pytest.approx(answer("thermal movement", material=material, length=length, change=swing(degrees * 5, "dC")))
+    assert in_fahrenheit == pytest.approx(
+        answer("thermal movement", material=material, length=length, change=swing(degrees * 5, "dC"))
+    )
 
 
 @given(MATERIALS, FEET, st.integers(-20, 60), st.integers(61, 140))
 @QUICK
 def test_two_temperatures_are_their_difference(material: Material, length: Length, start: int, end: int) -> None:
     by_ends = answer("thermal movement", material=material, length=length, start=fahrenheit(start), end=fahrenheit(end))
-    assert by_ends == pytest.approx(answer("thermal movement", material=material, length=length, change=swing(end - start)))
+    assert by_ends == pytest.approx(
+        answer("thermal movement", material=material, length=length, change=swing(end - start))
+    )
 
 
 @given(MATERIALS, FEET, st.integers(-30, 20), st.integers(21, 60), st.integers(61, 140))
 @QUICK
-def test_the_gap_today_and_the_shrinkage_make_the_whole_year(material: Material, length: Length, cold: int, now: int, hot: int) -> None:
+def test_the_gap_today_and_the_shrinkage_make_the_whole_year(
+    material: Material, length: Length, cold: int, now: int, hot: int
+) -> None:
     givens: dict[str, Any] = {"material": material, "length": length, "now": fahrenheit(now)}
     worked = work("end gap", hottest=fahrenheit(hot), coldest=fahrenheit(cold), **givens)
     year = answer("thermal movement", material=material, length=length, change=swing(hot - cold))
@@ -100,14 +106,38 @@ def test_flat_grain_moves_more_than_vertical() -> None:
 @pytest.mark.parametrize(
     ("topic", "givens", "says"),
     [
-        ("thermal movement", {"material": Material.VINYL, "length": "12 ft", "start": fahrenheit(60), "end": fahrenheit(-600)}, "absolute zero"),
+        (
+            "thermal movement",
+            {"material": Material.VINYL, "length": "12 ft", "start": fahrenheit(60), "end": fahrenheit(-600)},
+            "absolute zero",
+        ),
         ("thermal movement", {"material": Material.VINYL, "length": "-12 ft", "change": swing(60)}, "length"),
-        ("end gap", {"material": Material.VINYL, "length": "12 ft", "now": fahrenheit(50), "hottest": fahrenheit(10), "coldest": fahrenheit(40)}, "hottest"),
-        ("end gap", {"material": Material.VINYL, "length": "12 ft", "now": fahrenheit(90), "hottest": fahrenheit(80), "coldest": fahrenheit(0)}, "hottest"),
+        (
+            "end gap",
+            {
+                "material": Material.VINYL,
+                "length": "12 ft",
+                "now": fahrenheit(50),
+                "hottest": fahrenheit(10),
+                "coldest": fahrenheit(40),
+            },
+            "hottest",
+        ),
+        (
+            "end gap",
+            {
+                "material": Material.VINYL,
+                "length": "12 ft",
+                "now": fahrenheit(90),
+                "hottest": fahrenheit(80),
+                "coldest": fahrenheit(0),
+            },
+            "hottest",
+        ),
         ("wood movement", {"species": Species.BEECH, "width": "6 in", "wet": percent(-3), "dry": percent(12)}, "−3"),
         ("wood movement", {"species": Species.BEECH, "width": "-6 in", "wet": percent(8), "dry": percent(12)}, "width"),
     ],
-)  # fmt: skip
+)
 def test_what_can_not_be_right_is_refused(topic: str, givens: dict[str, Any], says: str) -> None:
     worked = work(topic, **givens)
     assert worked.working is None and says in worked.refused
@@ -119,7 +149,11 @@ def test_what_can_not_be_right_is_refused(topic: str, givens: dict[str, Any], sa
         ("thermal movement", {"length": "12 ft", "change": swing(60)}, "material"),
         ("thermal movement", {"material": Material.VINYL, "length": "12 ft"}, "temperature"),
         ("end gap", {"material": Material.VINYL, "length": "12 ft", "hottest": fahrenheit(100)}, "now"),
-        ("end gap", {"material": Material.VINYL, "length": "12 ft", "now": fahrenheit(40), "coldest": fahrenheit(0)}, "hottest"),
+        (
+            "end gap",
+            {"material": Material.VINYL, "length": "12 ft", "now": fahrenheit(40), "coldest": fahrenheit(0)},
+            "hottest",
+        ),
         ("wood movement", {"width": "6 in", "wet": percent(8), "dry": percent(12)}, "species"),
         ("wood movement", {"width": "6 in", "species": Species.BEECH}, "moisture"),
     ],

@@ -81,8 +81,14 @@ def test_metric_in_gives_metric_out_and_a_mix_gives_inches() -> None:
 
 
 def test_the_order_taken_is_named_with_what_the_other_gives() -> None:
-    spoken = Sum("÷", Sum("−", inches("144"), inches("6")), number(2), "", "as spoken, left to right",
-                 Sum("−", inches("144"), Sum("÷", inches("6"), number(2))))  # fmt: skip
+    spoken = Sum(
+        "÷",
+        Sum("−", inches("144"), inches("6")),
+        number(2),
+        "",
+        "as spoken, left to right",
+        Sum("−", inches("144"), Sum("÷", inches("6"), number(2))),
+    )
     found = work("tape arithmetic", sum=spoken)
     assert answer("tape arithmetic", sum=spoken) == pytest.approx(69)
     assert also(found, "in the other order") == pytest.approx(141)

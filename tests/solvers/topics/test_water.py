@@ -52,7 +52,9 @@ def test_a_gap_is_ventilated_from_three_eighths_on(depth: Length) -> None:
     assert word("air gap", depth=depth) == ("ventilated" if depth.value >= Fraction(3, 8) else "drainage only")
 
 
-@pytest.mark.parametrize(("depth", "kind"), [("9.5 mm", "drainage only"), ("9.525 mm", "ventilated"), ("10 mm", "ventilated")])
+@pytest.mark.parametrize(
+    ("depth", "kind"), [("9.5 mm", "drainage only"), ("9.525 mm", "ventilated"), ("10 mm", "ventilated")]
+)
 def test_the_edge_of_the_rule_in_millimetres(depth: str, kind: str) -> None:
     assert word("air gap", depth=depth) == kind
 
@@ -98,7 +100,9 @@ def test_the_smaller_opening_limits() -> None:
 
 def test_vent_area_of_two_sides_is_that_of_their_area() -> None:
     ratio = Ratio(Fraction(1, 150), "ratio")
-    assert answer("vent area", ratio=ratio, length="24 ft", width="36 ft") == answer("vent area", ratio=ratio, area="864 ft2")
+    assert answer("vent area", ratio=ratio, length="24 ft", width="36 ft") == answer(
+        "vent area", ratio=ratio, area="864 ft2"
+    )
 
 
 # ── falls and channels ──
@@ -143,7 +147,8 @@ def test_both_scales_give_one_dew_point(temperature: int, humidity: int) -> None
 
 
 @pytest.mark.parametrize(
-    ("surface", "air", "humidity", "expected"), [(5, 20, 50, "gets wet"), (15, 20, 50, "stays dry"), (-6, 2, 70, "frosts"), (0, 2, 60, "stays dry")]
+    ("surface", "air", "humidity", "expected"),
+    [(5, 20, 50, "gets wet"), (15, 20, 50, "stays dry"), (-6, 2, 70, "frosts"), (0, 2, 60, "stays dry")],
 )
 def test_a_surface_under_the_dew_point_gets_wet(surface: int, air: int, humidity: int, expected: str) -> None:
     found = words("dew point", temperature=celsius(air), humidity=percent(humidity), surface=celsius(surface))
@@ -177,7 +182,11 @@ def test_no_frost_check_ever_fails(low: int, dew: int) -> None:
     ("topic", "givens", "says"),
     [
         ("air gap", {"depth": Length(Fraction(-1, 4), "in", "minus 1/4 inch")}, "minus 1/4 inch"),
-        ("dew point", {"temperature": fahrenheit(70), "humidity": Percent(Fraction(140), "percent", "140 percent")}, "140"),
+        (
+            "dew point",
+            {"temperature": fahrenheit(70), "humidity": Percent(Fraction(140), "percent", "140 percent")},
+            "140",
+        ),
         ("dew point", {"temperature": celsius(-300), "humidity": percent(50)}, "absolute zero"),
         ("dew point", {"temperature": celsius(300), "humidity": percent(50)}, "outside"),
         ("frost tonight", {"low": fahrenheit(-500), "dew": fahrenheit(20)}, "absolute zero"),

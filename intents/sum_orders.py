@@ -1,0 +1,56 @@
+"""The order of a chain of operations: × and ÷ first where it is typed in signs, as spoken where it is said."""
+
+from __future__ import annotations
+
+from solvers.quantities import Length, Number
+from solvers.sums import DIVIDED, TIMES, Part, Sum
+
+AS_SPOKEN = "as spoken, left to right"
+SIGNS_FIRST = "× and ÷ before + and −"
+
+
+def folded(parts: list[Part | None], operations: list[str], signs: bool) -> Part:
+    """One tree of a chain, with the other order beside it where the two differ."""
+    if not operations:
+        assert parts[0] is not None
+        return parts[0]
+    first, spoken = _products_first(parts, operations), _left_to_right(parts, operations)
+    assert isinstance(first, Sum) and isinstance(spoken, Sum)
+    if first == spoken:
+        return first
+    taken, other, rule = (first, spoken, SIGNS_FIRST) if signs else (spoken, first, AS_SPOKEN)
+    return Sum(taken.operation, taken.left, taken.right, "", rule, other)
+
+
+def _products_first(parts: list[Part | None], operations: list[str]) -> Part | None:
+    """× and ÷ before + and −."""
+    terms: list[Part | None] = [parts[0]]
+    sums_: list[str] = []
+    for operation, part in zip(operations, parts[1:], strict=True):
+        if operation in (TIMES, DIVIDED):
+            terms[-1] = Sum(operation, terms[-1], part)
+        else:
+            sums_.append(operation)
+            terms.append(part)
+    return _fold(terms, sums_)
+
+
+def _left_to_right(parts: list[Part | None], operations: list[str]) -> Part | None:
+    """As spoken; a plain number times a length is one thing said together."""
+    terms: list[Part | None] = [parts[0]]
+    kept: list[str] = []
+    for operation, part in zip(operations, parts[1:], strict=True):
+        together = operation == TIMES and kept and isinstance(terms[-1], Number) and isinstance(part, Length)
+        if together:
+            terms[-1] = Sum(operation, terms[-1], part)
+        else:
+            kept.append(operation)
+            terms.append(part)
+    return _fold(terms, kept)
+
+
+def _fold(terms: list[Part | None], operations: list[str]) -> Part | None:
+    total = terms[0]
+    for operation, part in zip(operations, terms[1:], strict=True):
+        total = Sum(operation, total, part)
+    return total
