@@ -15,7 +15,6 @@ from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
-LONGEST_NUMBER = 12  # tokens in one quantity: looking further back for what holds a piece finds nothing
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 MOST_SKIPS = 2  # filler words in a row inside one phrase
@@ -78,7 +77,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
     _weigh(chart, phrases)
     finder = _Finder(chart, phrases)
     for start in range(len(words)):
-        if words[start] not in phrases.fillers:
+        if words[start] not in phrases.fillers or found[start]:  # "a quarter inch" begins with a filler
             finder.start = start
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits
@@ -107,16 +106,15 @@ def _whole(found: list[list[Reading]]) -> list[list[Reading]]:
 
     A spoken pitch is not so sure ("six twelve foot boards"), nor is a size "by" another, so their pieces stay.
     """
-    kept = []
+    kept: list[list[Reading]] = []
+    holding: list[tuple[int, int]] = []
     for start, here in enumerate(found):
-        around = [
-            (other.start, other.end)
-            for before in found[max(0, start - LONGEST_NUMBER) : start + 1]
-            for other in before
-            if other.end > start and other.kind in WHOLE and other.sure >= (1.0 if other.kind == "pitch" else SURE_WHOLE)
-        ]
-        inside = [r for r in here if any(a <= r.start and r.end <= b and (a, b) != (r.start, r.end) for a, b in around)]
-        kept.append([reading for reading in here if reading not in inside] if inside else here)
+        holding = [(a, b) for a, b in holding if b > start]
+        holding += [(r.start, r.end) for r in here if r.kind in WHOLE and r.sure >= (1.0 if r.kind == "pitch" else SURE_WHOLE)]
+        if not holding or not here:
+            kept.append(here)
+            continue
+        kept.append([r for r in here if not any(r.end <= b and (a, b) != (start, r.end) for a, b in holding)])
     return kept
 
 

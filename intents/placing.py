@@ -194,7 +194,7 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
         if not (useful or plain):
             at += 1
             continue
-        best = max(useful or plain, key=lambda r: (r.end, r.kind in own, r.sure))
+        best = max(useful or plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
         found.append(best)
         at = best.end
     return found
