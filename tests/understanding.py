@@ -99,7 +99,7 @@ def _judge_answer(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
     if "value" in case and not close(answer, case["value"], case["unit"], case.get("within")):
         return Verdict(case, record, "wrong", f"{answer['value']} {answer['unit']}, not {case['value']} {case['unit']}")
     for value, unit in case.get("also", ()):
-        if not any(close(line, value, unit, case.get("within")) for line in (*record["also"], answer)):
+        if not any(close(line, value, unit, case.get("within")) for line in (*record["also"], *record["marks"], answer)):
             return Verdict(case, record, "wrong", f"also lacks {value} {unit}")
     for mark, value in zip(record["marks"], case.get("marks", ()), strict=False):
         if not close(mark, value, mark["unit"], None):
