@@ -40,7 +40,7 @@ class Coefficient:
 
 
 def _millionths(used: str, least: str, most: str, source: str) -> Coefficient:
-    return Coefficient(*(Fraction(value) / 10**6 for value in (used, least, most)), source)
+    return Coefficient(Fraction(used) / 10**6, Fraction(least) / 10**6, Fraction(most) / 10**6, source)
 
 
 _RIGID_PVC = _millionths(

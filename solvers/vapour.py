@@ -16,7 +16,7 @@ from solvers.working import Working
 
 MAGNUS_SOURCE = "Magnus formula: over water 17.62 and 243.12, over ice 22.46 and 272.62 (WMO, from memory)"
 BUCK_SOURCE = "check: Buck's 1996 equation for saturation pressure (from memory)"
-CLOSE = Fraction(6, 1000)  # the two equations agree to this, relative, from -40 to 60 °C
+CLOSE = Fraction(1, 100)  # the two equations agree to this, relative, from -70 to 60 °C
 
 
 @dataclass(frozen=True, slots=True)

@@ -102,7 +102,7 @@ def fastener_length(
     work.also("through the layers", through)
     inverse = work.step("holding", least - through, "what is left past the layers", unit="in")
     work.check("that length holds as much as was asked", inverse, ">=", penetration)
-    parts = [work.term(term.name, term.value * MM_PER_INCH.value, "mm") for term in (*terms, penetration)]
+    parts = [work.term(term.name, term.value * MM_PER_INCH.value, "mm") for term in [*terms, penetration]]
     work.check("the same in millimetres", sum(parts[1:], parts[0]) / MM_PER_INCH, "=", least)
     work.caution(FASTENING_CAUTION)
     work.source(STOCK_SOURCE, COMMON)
