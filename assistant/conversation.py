@@ -191,8 +191,8 @@ class Conversation:
         self.finish(record, ways, best)
 
     def _whole_first(self, best: Question, near: list[Question]) -> tuple[Question, list[Question]]:
-        """Without the near ones that lack a piece, where the best (or one as good) lacks none."""
-        whole = [q for q in (best, *near) if near and not self.ways(q)[0].worked.asks]
+        """Without the near ones that lack a piece or can't be, where the best (or one as good) comes to an answer."""
+        whole = [q for q in (best, *near) if near and self.ways(q)[0].worked.working]
         if not whole or best.score - whole[0].score > LEVEL:
             return best, near
         return whole[0], whole[1:]
