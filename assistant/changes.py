@@ -35,6 +35,7 @@ MARGIN = 0.6  # how much better a line must stand on its own than as a change
 TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
+_BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -186,15 +187,22 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
         return bool(lead) and before[-1:] == lead
 
-    tests = [
+    tests: list[Callable[[Given], bool]] = [
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and _twins(given.value.value, new.value),
         lambda given: given.value.unit == new.unit,
-        lambda given: new.unit != "none" and not _bare(given.value),
+        lambda given: new.unit != "none" and not (_bare(given.value) and not _shared(given.value.text, heard)),
         lambda given: given.name in last.changed,
         led_alike,
     ]
-    return [*tests, lambda given: new.unit == "none" and _bare(given.value)] if wanted.corrects else tests
+    if wanted.corrects:
+        tests.append(lambda given: new.unit == "none" and _bare(given.value))
+    return tests
+
+
+def _shared(text: str, heard: str) -> bool:
+    """Whether a bare number has the unit said after the next: the 9 of "9 by 12 feet"."""
+    return bool(re.search(rf"\b{re.escape(text.lower())}\s*{_BY_UNIT}", heard))
 
 
 def _bare(value: Quantity) -> bool:
