@@ -48,7 +48,7 @@ def measure_wall(
     if taken is not None:
         _refuse_misfits(work, openings or (), length, height + rise if rise else height)
         work.refuse_when(
-            work.value(taken) >= work.value(gross),
+            work.value(gross - taken) <= 0,
             f"the openings come to {work.text(taken)} and the whole wall is {work.text(gross)}: check the openings' sizes",
         )
         net = work.step("net", gross - taken, "what is left when the openings are out", "ft2")
@@ -86,7 +86,7 @@ def _refuse_misfits(work: Working, openings: tuple[Opening, ...], length: Term, 
         for size, room, way in ((opening.width, length, "wide"), (opening.height, height, "high")):
             term = work.term("", size.to("ft").value, "ft")
             work.refuse_when(
-                work.value(term) > work.value(room),
+                work.value(room - term) < 0,
                 f"an opening {work.text(term)} {way} does not fit a wall of {work.text(room, 'ft')}: say its size again",
             )
 
