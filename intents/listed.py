@@ -138,10 +138,11 @@ def beginnings(chain: list[Item], least: int = 1) -> Iterator[list[Item]]:
         yield chain[:size]
 
 
-def with_units(amounts: list[Amount], default: str) -> tuple[list[Length], bool]:
+def with_units(amounts: list[Amount], default: str, inches_from: int = 12) -> tuple[list[Length], bool]:
     """Every amount with its own unit, that of the one before, or the next one's, or the default; and whether that is plain.
 
-    It is not plain when a bare number follows feet: "four foot six, then five" may be feet or inches.
+    It is not plain when a bare number stands by feet: "four foot six, then five" may be feet or inches. From `inches_from` on
+    it is taken for inches.
     """
     plain = True
     following = default
@@ -155,7 +156,7 @@ def with_units(amounts: list[Amount], default: str) -> tuple[list[Length], bool]
         unit = amount.unit or before or next_unit
         if not amount.unit and unit == "ft":
             plain = False
-            unit = "in" if abs(amount.value) >= 12 else "ft"
+            unit = "in" if abs(amount.value) >= inches_from else "ft"
         before = amount.carries or before
         lengths.append(Length(amount.value, unit, amount.text))
     return lengths, plain

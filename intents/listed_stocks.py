@@ -15,6 +15,7 @@ _NOUNS = frozenset(
 )
 _AT = frozenset(("at", "for", "@", ":", "cost", "costs", "are", "is"))
 _EACH = frozenset(("each", "apiece", "ea", "a", "stick", "piece"))
+LONGEST_FEET = 30  # no stock is sold that long: a bare number from here on is inches
 _NOTHING = frozenset(("no", "without", "zero"))
 
 
@@ -40,9 +41,9 @@ def _item(listing: Listing, i: int) -> Item | None:
 
 
 def _reading(listing: Listing, items: list[Item]) -> Reading:
-    lengths, _ = with_units([item.sizes[0] for item in items], "ft")
+    lengths, _ = with_units([item.sizes[0] for item in items], "ft", LONGEST_FEET)
     if not any(item.sizes[0].unit for item in items):
-        lengths = [Length(length.value, "ft" if length.value <= 24 else "in") for length in lengths]
+        lengths = [Length(length.value, "ft" if length.value < LONGEST_FEET else "in") for length in lengths]
     value = tuple(Stock(length, _price(listing, item)) for length, item in zip(lengths, items, strict=True))
     return Reading("stocks", items[0].start, items[-1].end, value, 1.0)
 

@@ -54,6 +54,7 @@ def cladding_boards(
     Refuses nothing but sizes that can't be. Source: arithmetic; the waste is common practice.
     """
     if courses is not None and (course_length is not None or area is None):
+        area = None  # courses of a length are nearer to what is nailed up than an area
         length = _from_courses(work, courses, course_length, board_length)
     else:
         length = _from_area(work, area, exposure, board_length)
@@ -66,7 +67,7 @@ def cladding_boards(
         squares = work.step("squares", length * exposure / 12 * (1 + waste / 100) / 100, "100 ft² each, waste and all", "square")
         work.also("squares", squares)
         work.also("area per board", covers)
-        if area is not None:
+        if area is not None and not by_courses:
             work.check("boards by the area each covers", boards * covers, ">=", area * (1 + waste / 100))
     work.caution(ORDER_CAUTION, DUST_CAUTION)
     work.source("waste of 10 % unless said otherwise: common practice")
