@@ -67,7 +67,7 @@ def cladding_boards(
         squares = work.step("squares", length * exposure / 12 * (1 + waste / 100) / 100, "100 ft² each, waste and all", "square")
         work.also("squares", squares)
         work.also("area per board", covers)
-        if area is not None and not by_courses:
+        if area is not None:
             work.check("boards by the area each covers", boards * covers, ">=", area * (1 + waste / 100))
     work.caution(ORDER_CAUTION, DUST_CAUTION)
     work.source("waste of 10 % unless said otherwise: common practice")
