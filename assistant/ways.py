@@ -13,7 +13,7 @@ from intents.measures import readings
 from intents.question import Heard, Question
 from intents.tokens import tokenize
 from solvers.exact import real
-from solvers.quantities import Quantity
+from solvers.quantities import Quantity, Temperature
 from solvers.registry import Worked
 from solvers.slots import Given, Parameter
 
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Asked
 
 MOST_WAYS = 8
+SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 UNIT_WORDS = {
     "ft": {"feet", "foot", "ft", "'"}, "in": {"inches", "inch", "in", '"'}, "degF": {"f", "fahrenheit"},
     "degC": {"c", "celsius", "centigrade"}, "dF": {"f", "fahrenheit"}, "dC": {"c", "celsius", "centigrade"},
@@ -42,9 +43,15 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
     for heard in [question.givens, *question.swaps]:
         choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
         for way in product(*choices):
-            if len(found) < MOST_WAYS:
+            if len(found) < MOST_WAYS and _one_scale(way):
                 found.append({given.name: given for given in way})
     return found
+
+
+def _one_scale(way: tuple[Given, ...]) -> bool:
+    """Nobody says one temperature in Fahrenheit and the next in Celsius without naming both."""
+    unsaid = {given.value.unit for given in way if isinstance(given.value, Temperature) and given.sure < SCALE_SAID}
+    return len(unsaid) < 2
 
 
 def _choices(name: str, heard: Heard, kind: type) -> list[Given]:

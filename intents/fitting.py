@@ -43,7 +43,7 @@ KINDS: dict[type, tuple[str, ...]] = {
     Weight: ("weight", "number"),
     Number: ("number",),
     Sum: ("sum",),
-    Measure: ("length", "area", "temperature", "tempchange", "volume", "weight"),
+    Measure: ("length", "area", "temperature", "tempchange", "volume", "weight", "number"),
 }
 EDGE_KINDS = {
     "length": ("length", "number"),
@@ -86,6 +86,8 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
     found = [value for value in values if value is not None]
     if not found:
         return None
+    if kind is Measure and isinstance(reading.value, Length):  # a mil is no thousandth beside millimetres
+        found = [measure for measure in found if measure.quantity.metric == reading.value.metric]
     if reading.kind == "angle" and kind in OTHER_SCALE:  # degrees of neither scale: both are kept
         found += [type(value)(value.value, OTHER_SCALE[kind], text) for value in found]
     return Fit(found[0], reading.sure, tuple(found[1:]))
@@ -119,6 +121,9 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
         return Fit(Count(value, "count", text), reading.sure, tuple(Count(v, "count", text) for v in others))
     if kind is Number:
         return Fit(Number(value, "none", text), reading.sure)
+    if kind is Measure:  # five eighths in millimetres: a part of the tape is of an inch
+        part = value.denominator in (2, 4, *TAPE_PARTS)
+        return Fit(Measure(Length(value, "in", text)), 0.7) if part else None
     if not cued:
         return None
     if kind is Pitch:

@@ -72,6 +72,7 @@ _AMOUNT_FIRST_ENDS = frozenset(
         "the",
     ]
 )
+_STANDS = frozenset((*"is are at of : @ that we're we putting up going on it's its itself".split(), "behind"))
 MOST_LAYERS, MOST_BETWEEN = 20, 4
 MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many inches
 LAYER_WORDS = frozenset(
@@ -122,7 +123,7 @@ LAYER_WORDS = frozenset(
         "slats",
         "counterbatten",
         "counterbattens",
-        "stucco",
+        "stucco weatherboard weatherboards shiplap plys",
         "lap",
         "gap",
         "layer",
@@ -233,7 +234,7 @@ def _layer(listing: Listing, i: int) -> Item | None:
             return Item(i, end, (amount,), what=" ".join(listing.words[start:end]))
     end = _name_end(listing, i)
     if end > i:
-        for amount in listing.amounts(listing.past(end, frozenset(("is", "at", "of", ":", "@", "that")))):
+        for amount in listing.amounts(listing.past(end, _STANDS, 5)):
             if _name_end(listing, listing.past(amount.end, _THICK, 2)) == listing.past(amount.end, _THICK, 2):
                 return Item(i, amount.end, (amount,), what=" ".join(listing.words[i:end]))
     return None

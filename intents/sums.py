@@ -213,8 +213,11 @@ class _Reader:
     def _series(self, i: int) -> Found | None:
         """A and B together."""
         found = self._all_of(i) if self.chart[i] else None
-        end = self._one_of(TOGETHER, found.end) if found else 0
-        return Found(found.part, end) if found and end else None
+        if found is None:
+            return None
+        end = self._one_of(TOGETHER, found.end)
+        alone = found.end == len(self.tokens) and not any(word not in SKIPPED for word in self.words[:i])
+        return Found(found.part, end or found.end) if end or alone else None
 
     # ── a chain of operations ──
 
@@ -259,7 +262,8 @@ class _Reader:
         """A tight hyphen joins feet and inches, a bare slash makes a fraction, "over" is often a place."""
         if word == "-":
             joined = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end == self.tokens[i].start
-            return not (joined and self.tokens[i].end == self.tokens[i + 1].start) or self.words[i - 1] == ")"
+            tight = joined and self.tokens[i].end == self.tokens[i + 1].start
+            return not tight or self.words[i - 1] == ")" or self.words[i - 2 : i - 1] == ["/"]
         if word == "/":
             free = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end < self.tokens[i].start
             return free or (i > 0 and not self.words[i - 1][-1].isdigit())

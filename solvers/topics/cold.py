@@ -17,6 +17,7 @@ ASK_TEMPERATURE = "What is the air temperature?"
 SKY_CAUTION = "Under a clear still sky a surface can run several degrees colder than the air: metal and roofs first."
 ICE_CAUTION = "Frost and ice on staging, ladders and roofs: wait for it to go, or don't go up."
 COLDEST, HOTTEST = -60, 70  # °C, between which the formulas hold
+TOO_WARM = {"degF": 68, "degC": 20}  # a low over this was meant on the other scale
 SKY = {"degF": 7, "degC": 4}  # how far under the air a surface may fall on a clear still night, common practice
 SKY_SOURCE = "4 °C (7 °F) under the air on a clear still night: common practice, it can be more"
 
@@ -131,6 +132,11 @@ def frost_tonight(
     """
     refuse_impossible(work, low, dew)
     unit = low.unit
+    warm = work.term("warm", TOO_WARM[unit], unit)
+    work.refuse_when(
+        low.value > warm.value,
+        f"a low of {work.text(low)} is no night for frost, over {work.text(warm)} as it is: say the low again, with its scale",
+    )
     freezing = work.term("freezing", 0 if unit == "degC" else 32, unit)
     frost = _frost_point(work, dew, unit)
     limit = work.step(

@@ -92,7 +92,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
     if not said:
         return _fractions_are_inches(whole)
-    unit = UNITS[bare] if bare else _bare_unit(said)
+    unit = UNITS[bare] if bare else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
         raise NeedMore("bare", f"Is the {shown(numbers[0])} feet or inches?")
@@ -111,12 +111,13 @@ def _ask_other(sum: Sum) -> str:
     return asks.get(sum.operation, f"Divide what by {what}?")
 
 
-def _bare_unit(said: list[Length]) -> str | None:
+def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     """The unit that numbers beside these lengths are in: theirs in metric; inches, but doubtful after whole feet."""
     units = {length.unit for length in said}
     if units <= {"mm", "cm", "m"}:
         return said[0].unit if len(units) == 1 else None
-    if units == {"ft"} and all(length.value.denominator == 1 for length in said):
+    whole = all(leaf.value.denominator == 1 for leaf in (*said, *numbers))
+    if units == {"ft"} and whole:  # 14 ft less 39 1/4 is inches: nobody says a quarter of a foot so
         return None
     return "in"
 

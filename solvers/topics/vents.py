@@ -20,10 +20,18 @@ ASK_RATIO = "Is it 1/150 or 1/300?"
 IRC = "IRC R806.2: 1/150 of the vented area; 1/300 where the conditions it lists are met (editions differ)"
 NBC = "National Building Code of Canada 9.19.1.2: 1/300 of the insulated ceiling; 1/150 under a slope of 1 in 6"
 UPPER = "IRC R806.2: with 1/300, 40 to 50 % of the free area stands in the upper part of the roof"
-PER_FOOT_SOURCE = (
-    "free area of a continuous soffit vent: about 9 in² per foot, common practice; its maker's decides"
-)
+PER_FOOT_SOURCE = "free area of a continuous soffit vent: about 9 in² per foot, common practice; its maker's decides"
 STRIP_VENT = Number(Fraction(9), "none")
+
+
+class Rule(Choice):
+    """The two ratios by the name they go by."""
+
+    ONE_FIFTY = "1/150"
+    THREE_HUNDRED = "1/300"
+
+
+RULES = {Rule.ONE_FIFTY: Fraction(1, 150), Rule.THREE_HUNDRED: Fraction(1, 300)}
 
 
 class Screen(Choice):
@@ -43,7 +51,7 @@ def vent_opening(
     share: Annotated[
         Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE)
     ] = None,
-    length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), above=0)] = None,
+    length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), least=12)] = None,
     screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
     top_gap: Annotated[
         Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True)
@@ -118,10 +126,11 @@ def _slot_view(work: Working, gap: Term, per_foot: Term) -> None:
 @topic("vent area", "water")
 def vent_area(
     work: Working,
-    ratio: Annotated[Ratio, Slot(ASK_RATIO, above=0, most=Fraction(1, 10))],
+    ratio: Annotated[Ratio | None, Slot(ASK_RATIO, above=0, most=Fraction(1, 10))] = None,
     area: Annotated[Area | None, Slot(ASK_AREA, above=0)] = None,
-    length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0)] = None,
-    width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0)] = None,
+    length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True)] = None,
+    width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True)] = None,
+    rule: Annotated[Rule | None, Slot(ASK_RATIO)] = None,
     soffit: Annotated[
         Number,
         Slot(
@@ -133,6 +142,10 @@ def vent_area(
 
     Refuses an area of nothing or less. Sources: IRC R806.2, NBC 9.19.1.2. Asks which ratio when it was not said.
     """
+    if ratio is None:
+        if rule is None:
+            raise NeedMore("ratio", ASK_RATIO)
+        ratio = work.term("ratio", RULES[rule], "ratio")
     if area is None:
         if length is None or width is None:
             raise NeedMore("area" if length is None and width is None else "width" if width is None else "length")

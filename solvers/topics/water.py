@@ -17,9 +17,7 @@ from solvers.working import Working
 ASK_SLOPE = "What slope: a percent, degrees, or inches per foot?"
 NBC_FLASHING = "National Building Code of Canada 9.27.3.8.(4): a flashing slopes outward at least 6 %, after shrinkage"
 WATER_SOURCE = "water 999.84 and ice 916.7 kg per cubic metre at 0 °C (CRC-type data)"
-FILM_SOURCE = (
-    "water hangs in a slot of width d to 2σ / (ρ g d), σ = 72.75 mN/m at 20 °C (parallel plates), at most"
-)
+FILM_SOURCE = "water hangs in a slot of width d to 2σ / (ρ g d), σ = 72.75 mN/m at 20 °C (parallel plates), at most"
 POUNDS_PER_CUBIC_INCH = Fraction("999.84") * Fraction("0.0254") ** 3 / Fraction("0.45359237")
 ICE_GROWTH = Fraction("999.84") / Fraction("916.7") - 1
 FILM = 2 * Fraction("0.07275") / (Fraction("998.21") * Fraction("9.80665"))  # m²: height × width of a water film
