@@ -20,13 +20,14 @@ from assistant.record import Record, blank, given_line, listed, put_asked, put_d
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.matcher import read
 from intents.question import Question, Reading
-from intents.talk import Said, numbers_in, outside_of, talk_of
+from intents.talk import Said, gist_of, numbers_in, outside_of, talk_of
 from solvers.quantities import Quantity
 from solvers.registry import Worked, load_topics, work_out
 from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.01  # and this near, they are equally so
+PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 
 
@@ -98,9 +99,10 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        said = self.hear(text)
         questions = [question for question in reading.questions if question.score > 0]
-        if self._acted_first(record, said, text):
+        whole = bool(questions) and not questions[0].missing
+        said = self.hear(text) or (None if whole else gist_of(text, self.places))
+        if self._acted_first(record, said, text, questions):
             return
         pending, self.pending = self.pending, None
         if pending and replies.settle(self, record, text, reading, pending):
@@ -126,10 +128,11 @@ class Conversation:
                 return told[0]
         return said
 
-    def _acted_first(self, record: Record, said: Said | None, text: str) -> bool:
+    def _acted_first(self, record: Record, said: Said | None, text: str, questions: list[Question]) -> bool:
         """What no reply could be: another trade's work; marks, reading back, explaining; a value of another name."""
         maybe = said is None or said.loose or said.topic in acts.CHANGES
-        other = outside_of(text) if maybe else None
+        plain = bool(questions) and not questions[0].missing and len(questions[0].words) >= PLAIN
+        other = outside_of(text) if maybe and not plain else None
         if other is not None:
             return acts.perform(self, record, other, text)
         if said is None or maybe:
@@ -160,8 +163,12 @@ class Conversation:
 
     def _loosely(self, said: Said, questions: list[Question]) -> bool:
         """Whether talk that could be more goes ahead: no question is whole, and no change is likelier."""
-        whole = bool(questions) and not questions[0].missing
-        return not whole if said.topic == "explain" else not questions and not (self.last and said.topic == "remember")
+        best = questions[0] if questions else None
+        if said.topic == "explain":
+            return best is None or bool(best.missing)
+        if said.topic == "remember" and not self.last:  # "roof 6/12" names no topic, "air gap 3/4" does
+            return best is None or not set(best.topic.split()) <= set(best.words)
+        return best is None and said.topic != "remember"
 
     def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:
         if said is None or not self._nothing_to_change(said) or not acts.perform(self, record, said, text):
@@ -297,10 +304,9 @@ class Conversation:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
 
     def _could_matter(self, question: Question, way: Way) -> bool:
-        """Whether something said and not placed could change the answer: the topic has an open place of its kind."""
-        open_ = {p.name for p in way.worked.topic.parameters} - set(question.givens)
-        kinds = {way.worked.topic.parameter(name).kind.__name__ for name in open_}
-        return bool(kinds & question.unplaced_kinds)
+        """Whether something said and not placed could change the answer: the topic works with its kind, or with lists."""
+        kinds = {parameter.kind.__name__ for parameter in way.worked.topic.parameters}
+        return bool(kinds & (question.unplaced_kinds | {"tuple"}))
 
 
 def sureness(question: Question) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import re
 import time
 from types import TracebackType
@@ -10,11 +11,13 @@ from typing import TYPE_CHECKING, Any, Self
 from assistant.conversation import Conversation
 from assistant.facts import Facts
 from assistant.notebook import Notebook
-from assistant.record import Record
+from assistant.record import Record, blank, put_declined
 
 if TYPE_CHECKING:
     from assistant.ears import Heard
 
+STRICT = "LATHMARK_STRICT"  # set it to see a slip of the program as it is, when mending one
+SLIPS = (ArithmeticError, AssertionError, AttributeError, LookupError, RuntimeError, TypeError, ValueError)
 _CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f]+")
 
 
@@ -43,7 +46,8 @@ class Desk:
 
     def answer(self, text: str) -> Record:
         """The record of a typed line, written down."""
-        return self._keep(lambda: self.conversation.answer(readable(text)))
+        text = readable(text)
+        return self._keep(lambda: self._answered(text))
 
     def answer_heard(self, heard: Heard, file: str) -> Record:
         """The record of a recording, written down."""
@@ -65,6 +69,17 @@ class Desk:
         """Flag an entry; the new entry's record."""
         assert self.notebook is not None
         return self.notebook.get(self.notebook.flag(entry)).record
+
+    def _answered(self, text: str) -> Record:
+        """The conversation's record; a slip of our own declines, since no number beats a number we can't vouch for."""
+        try:
+            return self.conversation.answer(text)
+        except SLIPS as slip:
+            if STRICT in os.environ:
+                raise
+            record = blank(text, "typed", self.job)
+            put_declined(record, f"I tripped over that one and give no number for it ({type(slip).__name__}): say it another way")
+            return record
 
     def _keep(self, work: Any) -> Record:
         began = time.perf_counter()

@@ -27,6 +27,8 @@ def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Angles, temperatures and changes made of a head at i and the unit after it."""
     words, at = line.words, head.unit
     word = words[at]
+    if word in _DEGREES and words[at - 2 : at] == ["/", "12"]:
+        return  # 3/12 degrees is a pitch asked in degrees, not a quarter of one
     if word in _DEGREES:
         scale = words[at + 1]
         if scale in _SCALES:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
@@ -60,6 +61,8 @@ EDGE_KINDS = {
 }  # a symbol #kind in a phrase also takes these, since the words beside it tell the role
 OTHER_SCALE: dict[type, str] = {Temperature: "degC", TemperatureChange: "dC"}
 TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
+# "twenty two fifty" is a price of 22.50; a sum that large would be said with its hundreds.
+TWO_PART = re.compile(r"(?:[a-z]+[ -]){1,2}(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)", re.I)
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
 
 
@@ -126,6 +129,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
         return Fit(Measure(Length(value, "in", text)), 0.7) if part else None
     if not cued:
         return None
+    if kind is Money and value >= 100 and TWO_PART.fullmatch(text):
+        return Fit(Money(value / 100, "money", text), UNIT_GUESS)
     if kind is Pitch:
         return Fit(Pitch(value, "in12", text), reading.sure, tuple(Pitch(v, "in12", text) for v in others))
     if kind is Angle:

@@ -24,7 +24,7 @@ from intents.jsgf import (
 
 FOLDER = Path(__file__).resolve().parent.parent / "grammars"
 QUANTITIES, WORDS = "quantities", "words"
-TALK = ("job", "outside")  # matched as whole lines (see talk.py), not as islands
+TALK = ("job", "gist", "outside")  # matched as whole lines (see talk.py), not as islands
 BUILT_IN = {"NULL", "VOID"}
 Place = tuple[str, str]  # a file and a rule in it
 

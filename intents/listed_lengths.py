@@ -73,7 +73,7 @@ _AMOUNT_FIRST_ENDS = frozenset(
     ]
 )
 _STANDS = frozenset((*"is are at of : @ that we're we putting up going on it's its itself".split(), "behind"))
-MOST_LAYERS, MOST_BETWEEN = 20, 4
+MOST_LAYERS, MOST_BETWEEN = 20, 7
 MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many inches
 LAYER_WORDS = frozenset(
     [
@@ -123,7 +123,10 @@ LAYER_WORDS = frozenset(
         "slats",
         "counterbatten",
         "counterbattens",
-        "stucco weatherboard weatherboards shiplap plys",
+        "stucco",
+        "weatherboard",
+        "weatherboards",
+        "shiplap",
         "lap",
         "gap",
         "layer",

@@ -204,14 +204,24 @@ def _hundreds_sure(first: int, second: int) -> float:
     return 0.7 if first < 10 and second % 10 == 0 else 0.5
 
 
+def _thing(word: str) -> bool:
+    """Whether a word can be what was counted: sheets, boards, pounds."""
+    return len(word) > 3 and word.endswith("s") and word not in ("this", "hours", "always", "gets", "goes", "runs", "does")
+
+
 def _homophone(line: Line, i: int) -> list[Piece]:
     """What a recogniser writes for a number when the next word shows that it was one: "for foot", "ate twelve"."""
     words, word, after = line.words, line.words[i], line.words[i + 1]
-    if word in TENS and after in HOMOPHONES and words[i + 2] in UNIT_WORDS:
-        return [Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=0.5), Piece(i + 1, Fraction(TENS[word]))]
+    if word in TENS and after in HOMOPHONES and (words[i + 2] in UNIT_WORDS or _thing(words[i + 2])):
+        sure = 0.5 if words[i + 2] in UNIT_WORDS and after in ("to", "for") else 0.8
+        return [Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=sure), Piece(i + 1, Fraction(TENS[word]), sure=0.4)]
     if word not in HOMOPHONES:
         return []
+    if words[i - 1 : i] == ["point"]:
+        return []  # "to point for metres": a decimal misheard, and no 4 m
     piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.2 if word == "to" else 0.5)  # convert 2 m to feet
+    if after in SCALES or (after == "point" and words[i + 2] in SMALL):  # nothing else is said before "hundred"
+        return _scaled(line, i + 1, piece.value) or [piece._replace(sure=0.8)]
     if after in UNIT_WORDS or (after == "and" and fractions(line, i + 2)):
         return [piece]
     common = word in ("for", "to")
@@ -269,7 +279,7 @@ def _said(line: Line, i: int, end: int, top: int) -> list[Piece]:
     if tens and top % 10:  # "twenty five eighths": 25/8 or 20 5/8
         mixed = top - top % 10 + Fraction(top % 10, bottom[1])
         return [Piece(bottom[0], value, "fraction", 0.7 if value < 1 else 0.4, (mixed,))]
-    certain = (value < 1 or top == 1) and line.words[end] != "eights"
+    certain = (value < 1 or top == 1) and line.words[end] not in ("eights", "ates")
     return [Piece(bottom[0], value, "fraction", 1.0 if certain else 0.7)]
 
 

@@ -12,16 +12,17 @@ from itertools import islice
 from typing import Any
 
 from intents.chart import Chart, Hit, span
-from intents.fitting import KINDS, fit
+from intents.fitting import KINDS, Fit, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
-from solvers.quantities import Count, Length, Quantity
+from solvers.quantities import Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
 LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
+SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
@@ -37,7 +38,9 @@ class Placed:
     manner: dict[str, Any] = field(default_factory=dict)
 
     def leave(self, chart: Chart, reading: Reading) -> None:
-        """Name a quantity that found no place."""
+        """Name a quantity that found no place; "the one window" and "each one" count nothing."""
+        if chart.words[reading.start] == "one" and reading.end == reading.start + 1:
+            return
         self.unplaced.append(chart.said(reading.start, reading.end))
         self.unplaced_kinds |= {kind.__name__ for kind, kinds in KINDS.items() if reading.kind in kinds}
 
@@ -129,7 +132,20 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
         others = () if likely == "mm" else (Length(value, other, text),)
         return Heard(Length(value, likely, text), *_span(chart, reading.start, reading.end), fitted.sure, others)
+    fitted = _on_scale(chart, fitted)
     return Heard(fitted.value, *_span(chart, reading.start, reading.end), fitted.sure, fitted.others)
+
+
+def _on_scale(chart: Chart, fitted: Fit) -> Fit:
+    """Degrees of no scale take the one scale that is named anywhere in the sentence: "50F now, hottest 110"."""
+    choices = (fitted.value, *fitted.others)
+    if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange) for value in choices):
+        return fitted
+    named = {scale for word, scale in SCALE_WORDS.items() if word in chart.words}
+    named |= {r.value.unit[-1] for row in chart.readings for r in row
+              if isinstance(r.value, Temperature | TemperatureChange) and r.sure >= SURE_UNIT}  # fmt: skip
+    on_it = [value for value in choices if value.unit[-1] in named]
+    return Fit(on_it[0], SURE_UNIT) if len(named) == 1 and on_it else fitted
 
 
 def _with_sign(chart: Chart, reading: Reading) -> Reading:
@@ -195,9 +211,15 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
             at += 1
             continue
         best = max(useful or plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
-        found.append(best)
+        if wanted or not _pronoun(chart, best):
+            found.append(best)
         at = best.end
     return found
+
+
+def _pronoun(chart: Chart, reading: Reading) -> bool:
+    """Whether a lone "one" stands for a thing ("this one", "one end") and not for a number, as it does with no unit."""
+    return reading.kind == "number" and reading.end == reading.start + 1 and chart.words[reading.start] == "one"
 
 
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
@@ -219,6 +241,9 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         if i not in usable and isinstance(reading.value, Quantity | Dims):
             placed.leave(chart, reading)
     ways = _ways(usable, [p.name for p in takers], fits)
+    required = {p.name for p in takers if p.required}  # what must be known comes before what may be
+    most = max((len(required & way.keys()) for way in ways), default=0)
+    ways = [way for way in ways if len(required & way.keys()) == most]
     if not ways:
         for i in usable:
             placed.leave(chart, waiting[i])

@@ -17,10 +17,15 @@ from intents.tokens import Token
 from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, leaves
 
+AGAIN = "again"  # what was done before is done once more; plus when nothing was
 # Operations as words, the longest first where one begins another; those in SIGNS are typed signs.
 OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
     (("plus", "another"), PLUS),
-    (("and", "another"), PLUS),
+    (("and", "another"), AGAIN),
+    (("and", "knock", "off"), MINUS),
+    (("knock", "off"), MINUS),
+    (("and", "take", "off"), MINUS),
+    (("take", "off"), MINUS),
     (("and", "then", "add"), PLUS),
     (("added", "to"), PLUS),
     (("together", "with"), PLUS),
@@ -244,7 +249,8 @@ class _Reader:
             if after is None and (operation[1] < len(self.tokens) or self.words[end] in SIGNS - {"+"}):
                 break
             signs = signs and self.words[end] in SIGNS
-            operations.append(operation[0])
+            again = operations[-1] if operations else PLUS
+            operations.append(again if operation[0] == AGAIN else operation[0])
             parts.append(after.part if after else None)
             end = after.end if after else operation[1]
             if after is None:

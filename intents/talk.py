@@ -23,7 +23,7 @@ from intents.spelling import Speller
 from intents.tokens import Token, tokenize
 from intents.vocabulary import NUMBER_WORDS
 
-JOB, OUTSIDE = "job", "outside"
+JOB, GIST, OUTSIDE = "job", "gist", "outside"
 LONGEST = 4800  # characters read for commands; a note keeps the rest as it stands
 SHORT = 60  # tokens; in a longer line one's own words run to its end
 GAP = 5  # words that may stand between two of an outside rule
@@ -58,6 +58,13 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
     if found is None and line.respell(_speller(folder)):
         found = line.read(grammar)
     return found
+
+
+def gist_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
+    """What a long line that is no question comes to, as talk about the job, or None."""
+    grammar, job = _grammar(folder, GIST), _grammar(folder, JOB)
+    line = _Line(text, job, tuple(name.split() for name in names), GAP)
+    return line.find(grammar)
 
 
 def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
@@ -132,13 +139,19 @@ class _Line:
         """The rule that takes the whole line with the fewest free words; of equals the first."""
         best: Said | None = None
         for rule in grammar.rules.values():
-            for end, captures in self.match(rule.body, 0) if rule.topic else ():
-                if self._past(end) < len(self.words):
-                    continue
-                said = self._said(rule.topic, captures)
-                if best is None or (said.loose, said.free) < (best.loose, best.free):
-                    best = said
+            for start in self._after("polite", 0) if rule.topic else ():
+                for end, captures in self.match(rule.body, start):
+                    if len(self.words) not in {self._past(last) for last in self._after("close", end)}:
+                        continue
+                    said = self._said(rule.topic, captures)
+                    if best is None or (said.loose, said.free) < (best.loose, best.free):
+                        best = said
         return best
+
+    def _after(self, name: str, at: int) -> set[int]:
+        """Where a line may go on from `at`, with what is only polite said or not."""
+        rule = self.rules.get(name)
+        return {end for end, _ in self.match(Repeat(rule.body, 0), at)} if rule else {at}
 
     def find(self, grammar: Grammar) -> Said | None:
         """The first rule found anywhere in the line."""

@@ -55,7 +55,7 @@ def ask_all(cases: list[dict[str, Any]]) -> list[dict[str, Any]]:
         done = subprocess.run(
             [sys.executable, "-m", "assistant", "ask", "--json", "-"],
             input=text.encode("utf-8"), capture_output=True, check=False, cwd=QUESTIONS.parent.parent,
-            env={**environ, "LATHMARK_HOME": home},
+            env={**environ, "LATHMARK_HOME": home, "LATHMARK_STRICT": "1"},
         )  # fmt: skip
     if done.returncode:
         raise RuntimeError(done.stderr.decode("utf-8", errors="replace")[-3000:])
