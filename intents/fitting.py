@@ -62,7 +62,7 @@ EDGE_KINDS = {
 OTHER_SCALE: dict[type, str] = {Temperature: "degC", TemperatureChange: "dC"}
 TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
 # "twenty two fifty" is a price of 22.50; a sum that large would be said with its hundreds.
-TWO_PART = re.compile(r"(?:[a-z]+[ -]){1,2}(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)", re.I)
+TWO_PART = re.compile(r"(?!.*(?:hundred|thousand))(?:[a-z]+[ -]){1,2}(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)", re.I)
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
 
 
