@@ -49,7 +49,7 @@ OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
     (("over",), DIVIDED),
 )
 SIGNS = frozenset("+-×÷/")
-LEADING = {PLUS, TIMES, DIVIDED}  # "minus 4" at the start is a number below zero
+LEADING = {PLUS, TIMES, DIVIDED, AGAIN}  # "minus 4" at the start is a number below zero
 TAKE = frozenset(("take", "subtract", "deduct", "knock"))
 DIVIDE = frozenset(("divide", "divvy", "split"))
 OFF = (("away", "from"), ("off", "of"), ("out", "of"), ("off",), ("from",))
@@ -74,7 +74,7 @@ MOST_OPERATIONS = 60
 MOST_DEPTH = 12
 _TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)} | set(FACTORS)
-    | {"of", "multiply", "difference"}
+    | {"of", "multiply", "difference", "another"}
 )  # fmt: skip  # without one of these nothing is a sum
 
 
@@ -208,12 +208,19 @@ class _Reader:
         if any(word not in SKIPPED for word in self.words[:i]):
             return None
         operation = self._operation(i)
-        if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take")):
+        if self.words[i] == "another":
+            more = self._part(i + 1)
+            return Found(Sum(PLUS, None, more.part), more.end) if more and more.end == len(self.tokens) else None
+        if self.words[i] in ("minus", "-"):  # on its own in a line it takes off what went before
+            size = self._below_zero(i)
+            return Found(Sum(MINUS, None, size.part), size.end) if size and size.end == len(self.tokens) else None
+        if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take", "knock")):
             return None
         after = self._part(self._past(operation[1]))
         if after is None:
             return None
-        return self._more(Found(Sum(operation[0], None, after.part), after.end))
+        name = PLUS if operation[0] == AGAIN else operation[0]
+        return self._more(Found(Sum(name, None, after.part), after.end))
 
     def _series(self, i: int) -> Found | None:
         """A and B together."""

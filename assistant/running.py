@@ -1,0 +1,43 @@
+"""The running total: a sum that goes on from the answer before it ("plus another 4 and 3 eighths", "take 3/8 off that")."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from solvers.exact import fraction
+from solvers.quantities import LENGTH, Length
+from solvers.registry import Topic, work_out
+from solvers.slots import Given
+from solvers.sums import Part, Sum
+
+if TYPE_CHECKING:
+    from assistant.conversation import Asked
+
+
+def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[str, Given]:
+    """The givens, with the answer before this line for the part that a sum goes on from."""
+    said = givens.get("sum")
+    other = givens.get("other")
+    if last is None or said is None or said.source != "asked" or (other and other.source == "asked"):
+        return givens
+    if topic.name != "tape arithmetic" or not _goes_on(said.value):
+        return givens
+    total = _length_of(last)
+    if total is None:
+        return givens
+    return {**givens, "other": Given("other", total, "earlier")}
+
+
+def _goes_on(part: Part | None) -> bool:
+    """Whether the first part of a sum was not said."""
+    return _goes_on(part.left) if isinstance(part, Sum) else part is None
+
+
+def _length_of(last: Asked) -> Length | None:
+    """The exact answer of the question before, when it is a length."""
+    worked = work_out(last.topic, last.givens, last.tape_step, last.metric)
+    result = worked.working.result if worked.working else None
+    if result is None or result.value is None or result.unit not in LENGTH:
+        return None
+    return Length(Fraction(fraction(result.value)), result.unit, result.text.split(" (")[0])
