@@ -58,10 +58,10 @@ def flat_on_a_left_tilt(work: Working, miter: Term, inside: bool) -> None:
         _lying(view, at, swing, name, kept_left=inside, handle_right=ceiling)
         out = at + (-1 if inside else 1) * _long(swing) / 2
         view.label((out, -WIDE * 0.35), f"{'ceiling' if ceiling else 'wall'} edge to the fence")
-        cut = WIDE * tan(radians(swing)) * (-1 if ceiling else 1)
         if swing > 0:
             view.line((at, 0), (at, WIDE), "hidden")
-            view.angle((at, 0), WIDE * 0.7, *((90, 90 + swing) if cut < 0 else (90 - swing, 90)), work.text(miter))
+            start = 90.0 if ceiling else 90 - swing  # the handle right slants the cut to the left
+            view.angle((at, 0), WIDE * 0.7, start, start + swing, work.text(miter))
 
 
 def _long(swing: float) -> float:
