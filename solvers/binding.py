@@ -32,7 +32,7 @@ KEEPS_ITS_UNIT = (Temperature, TemperatureChange, Weight)  # kg in, kg out
 
 @dataclass(frozen=True, slots=True)
 class Slope:
-    """A roof pitch on the page: `rise` over `run` (always 12)."""
+    """A roof pitch on the page: `rise` over `run`, which is 12; named so that no other rise or run there shares a name."""
 
     rise: Term
     run: Term
@@ -61,7 +61,7 @@ def _argument(work: Working, parameter: Parameter, value: Any) -> Any:
 
 
 def _slope(work: Working, parameter: Parameter, pitch: Pitch | Angle) -> Slope:
-    twelve = Term("run", Fraction(12), "in")
+    twelve = Term("12", Fraction(12), "in")
     said = pitch.text or f"{decimal(pitch.value, 3)}{SIGNS[pitch.unit]}"
     if pitch.value < 0:
         raise Refusal(f"a roof pitch can't be negative, and I read {said}: give the rise in 12, like 5 in 12")
@@ -72,11 +72,11 @@ def _slope(work: Working, parameter: Parameter, pitch: Pitch | Angle) -> Slope:
         if pitch.value >= 76:
             raise Refusal(f"a roof of {said} is steeper than I can take: it must be under 76 degrees")
         angle = Term("roof angle", pitch.value, "deg")
-        rise = work.step("rise", 12 * tan(angle), "the roof angle, as rise in 12 of run", unit="in12")
-        return Slope(Term("rise", rise.value, "in"), twelve, pitch)
+        rise = work.step(parameter.label, 12 * tan(angle), "the roof angle, as rise in 12 of run", unit="in12")
+        return Slope(Term(parameter.label, rise.value, "in"), twelve, pitch)
     if pitch.value > STEEPEST:
         raise Refusal(f"a pitch of {said} can't be right: the steepest I take is {STEEPEST} in 12, so say the rise in 12 again")
-    return Slope(Term("rise", pitch.value, "in"), twelve, pitch)
+    return Slope(Term(parameter.label, pitch.value, "in"), twelve, pitch)
 
 
 def check_limits(slot: Slot, label: str, value: Fraction, unit: str, said: str = "") -> None:

@@ -12,6 +12,7 @@ from fractions import Fraction
 from math import ceil as whole_above
 from math import floor as whole_below
 from math import isqrt
+from typing import Any, TypeAlias
 
 import mpmath
 from sympy import Dummy, Expr, Function, pi
@@ -20,7 +21,15 @@ MP = mpmath.mp.clone()
 MP.dps = 40
 SLACK = Fraction(1, 10**24)  # closer than this to a whole number is that number: 40 digits carry no more noise
 
-Exact = Fraction | mpmath.mpf
+Exact: TypeAlias = "Fraction | mpmath.mpf"
+
+
+def _with_fractions(other: Any, plain: Callable[[Any], Any] = MP.mpf.mpf_convert_rhs) -> Any:
+    """What mpmath takes the other side of a sum or comparison for: left alone it stumbles on a Fraction."""
+    return real(other)._mpf_ if isinstance(other, Fraction) else plain(other)
+
+
+MP.mpf.mpf_convert_rhs = staticmethod(_with_fractions)  # the number type of this context alone
 
 
 class Term(Dummy):  # type: ignore[misc]

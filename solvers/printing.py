@@ -50,6 +50,11 @@ class _Page(StrPrinter):  # type: ignore[misc]
     def _print_Dummy(self, term: Term) -> str:
         return self.leaf(term)
 
+    def _as_ordered_terms(self, expr: Expr, order: str | None = None) -> list[Expr]:
+        """A sum begins with something that is added, where it has such: `depth − rib` and not `−rib + depth`."""
+        terms: list[Expr] = super()._as_ordered_terms(expr, order)
+        return sorted(terms, key=lambda term: bool(term.could_extract_minus_sign()))
+
     def _print_smaller(self, call: Expr) -> str:
         return f"min({self.stringify(call.args, ', ')})"
 

@@ -104,12 +104,12 @@ def _zones(
 
 def _work_zone(work: Working, zone: Zone, count: int, first: bool) -> Term:
     """One zone's exposure as a step; the zone that starts at the sill is the answer."""
-    height = work.term(f"height, {zone.name}", zone.height, "in")
+    height = work.term(f"height {zone.name}", zone.height, "in")
     courses = work.term("courses", count, "count")
     why = f"{count} whole courses from {zone.name.replace(' to ', ' up to ')}"
     if first:
-        return work.answer("exposure, sill to head", height / courses, why, "in", symbol=f"exposure, {zone.name}")
-    return work.step(f"exposure, {zone.name}", height / courses, why, "in")
+        return work.answer("exposure sill to head", height / courses, why, "in", symbol=f"exposure {zone.name}")
+    return work.step(f"exposure {zone.name}", height / courses, why, "in")
 
 
 def _finish(
@@ -117,8 +117,8 @@ def _finish(
 ) -> None:
     for zone, count, exposure in zip(zones, counts, exposures, strict=True):
         if not zone.name.startswith("sill to"):
-            work.also(f"exposure, {zone.name}", exposure)
-        work.also(f"courses, {zone.name}", work.term("courses", count, "count"))
+            work.also(f"exposure {zone.name}", exposure)
+        work.also(f"courses {zone.name}", work.term("courses", count, "count"))
     wide, narrow = max(exposures, key=work.value), min(exposures, key=work.value)
     spread = work.step(
         "spread", wide - narrow, "the widest exposure less the narrowest, as small as whole courses allow", "in"
