@@ -42,6 +42,7 @@ HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 
 @cache
 def speller(folder: Path = FOLDER) -> Speller:
+    """The speller of a folder's grammars."""
     phrases = compiled(folder)
     known = phrases.vocabulary | NUMBER_WORDS
     return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT)

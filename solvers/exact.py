@@ -211,6 +211,7 @@ def times(left: Exact, right: Exact) -> Exact:
 
 
 def power(base: Exact, exponent: Exact) -> Exact:
+    """Exact for whole powers, and for halves of perfect squares."""
     if isinstance(exponent, Fraction):
         if exponent.denominator == 1:
             whole = exponent.numerator

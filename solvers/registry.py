@@ -62,6 +62,8 @@ class Worked:
 
 @dataclass(slots=True)
 class Registry:
+    """Topics by name, in the order they were declared."""
+
     topics: dict[str, Topic] = field(default_factory=dict)
 
     def topic(self, name: str, family: str) -> Callable[[Callable[..., None]], Callable[..., None]]:
