@@ -18,7 +18,9 @@ Width = Annotated[
 ]
 Cover = Annotated[Length, Slot("What width does one panel cover?", bare=("in",), above=0, name="panel cover")]
 WallLong = Annotated[Length, Slot("What is the length of the wall?", bare=("ft", "in"), plain=80, above=0)]
-WallHigh = Annotated[Length, Slot("How high is the wall?", bare=("ft", "in"), plain=30, above=0, name="height")]
+WallHigh = Annotated[
+    Length, Slot("How high is the wall?", bare=("ft", "in"), plain=30, above=0, name="height", cued=True)
+]
 Studs = Annotated[
     Length, Slot("What is the spacing of the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")
 ]

@@ -34,8 +34,8 @@ def test_courses_over_a_window(height: str, target: str, courses: int, exposure:
 def test_both_zones_of_that_window_at_once() -> None:
     """published: the same figure as one wall, sill at 31, head at 92: 3 courses and 6."""
     worked = work("courses to openings", sill="31 in", head="92 in", top="92 in", least="10 in", greatest="10 1/2 in")
-    assert also(worked, "courses, bottom to sill") == 3
-    assert also(worked, "exposure, bottom to sill") == pytest.approx(10 + 1 / 3)
+    assert also(worked, "courses bottom to sill") == 3
+    assert also(worked, "exposure bottom to sill") == pytest.approx(10 + 1 / 3)
     assert answer("courses to openings", sill="31 in", head="92 in", top="92 in", least="10 in",
                   greatest="10 1/2 in") == pytest.approx(10 + 1 / 6)  # fmt: skip
 

@@ -123,7 +123,7 @@ def test_no_landing_says_what_each_way_out_costs() -> None:
 
 
 @settings(max_examples=40, deadline=None)
-@given(st.integers(60, 400), st.integers(2, 24), st.integers(16, 80))
+@given(st.integers(60, 400), st.integers(2, 24), st.integers(32, 80))
 def test_gable_courses_get_shorter_by_twice_the_step(width: int, rise: int, exposure: int) -> None:
     worked = work("gable courses", width=f"{width} in", pitch=f"{rise} in12", exposure=inches(exposure))
     if worked.refused:
@@ -207,7 +207,7 @@ def test_a_wanted_gap_takes_the_count_that_comes_nearest() -> None:
 
 
 @settings(max_examples=60, deadline=None)
-@given(st.integers(1, 4000), st.integers(8, 200), st.integers(0, 100))
+@given(st.integers(1, 4000), st.integers(16, 200), st.integers(0, 100))
 def test_marks_stay_within_the_length(length: int, spacing: int, first: int) -> None:
     worked = work("marks on centre", length=inches(length), spacing=inches(spacing), first=inches(first))
     if first > length:
