@@ -13,7 +13,7 @@ from solvers.quantities import Length, Quantity
 
 MOST_ITEMS = 80  # in one list; a longer one is pasted, not said
 PREFIXES = 6  # shorter beginnings of a list that are readings too, as its end may belong to what follows
-SEPARATORS = frozenset((",", "and", "&", "plus", "then", ";", "+", "also", "another"))
+SEPARATORS = frozenset((",", "!", ".", "-", "and", "&", "plus", "then", ";", "+", "also", "another"))
 # After an amount these make it the size of something else: 12 foot stock, 24 inch coil, 1/8 kerf.
 STOCK = frozenset(
     "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw wall".split()
@@ -88,7 +88,9 @@ class Listing:
         return Amount(reading.end, value.value, value.unit, carries, self.said(reading.start, reading.end))
 
     def counts(self, i: int) -> Iterator[tuple[int, int]]:
-        """Whole numbers at i: where each ends, and its value; longest first."""
+        """Whole numbers at i: where each ends, and its value; longest first. (6) is six."""
+        if self.words[i] == "(" and self.words[i + 2] == ")":
+            yield from ((end + 1, count) for end, count in self.counts(i + 1) if end == i + 2)
         for reading in self.chart[i] if i < len(self.chart) else ():
             if reading.kind == "number" and reading.sure >= 0.4 and isinstance(reading.value, Quantity):
                 if reading.value.value.denominator == 1 and abs(reading.value.value) < 100_000:

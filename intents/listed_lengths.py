@@ -150,7 +150,7 @@ def lengths(listing: Listing) -> Iterator[Reading]:
 
 
 def _length(listing: Listing, i: int) -> Item | None:
-    for amount in listing.amounts(i):
+    for amount in listing.amounts(listing.past(i, frozenset(("a", "an")), 1)) or listing.amounts(i):
         if _of_something_else(listing, amount):
             continue
         end = amount.end

@@ -11,7 +11,7 @@ from solvers.quantities import Length, Quantity
 from solvers.slots import Opening
 
 _ONE = {
-    "window": "window", "windows": "window", "door": "door", "doors": "door", "opening": "opening", "openings": "opening",
+    "window": "window", "win": "window", "wins": "window", "windows": "window", "door": "door", "doors": "door", "opening": "opening", "openings": "opening",
     "hole": "opening", "holes": "opening", "vent": "vent", "vents": "vent", "slider": "door", "sliders": "door",
     "doorway": "door", "doorways": "door", "hatch": "opening", "louvre": "vent", "louver": "vent", "louvers": "vent",
 }  # fmt: skip
@@ -19,7 +19,7 @@ _KINDS = frozenset(
     "garage patio front back entry man big small sliding french double single overhead picture bathroom bay swing of the".split()
 )
 _BETWEEN = frozenset(
-    ("at", "of", ":", "is", "are", "each", "measuring", "that", "that's", "@", "(", "about", ",", "being")
+    ("at", "of", ":", "is", "are", "each", "measuring", "that", "that's", "@", "(", "about", ",", "being", "in", "it", "which")
 )
 _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
 _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
@@ -50,7 +50,7 @@ def _item(listing: Listing, i: int) -> Item | None:
     for end, count in (*listing.counts(at), (at, 1)):
         found = _named_first(listing, end) or (_sized_first(listing, end) or _pair_door(listing, end))
         if found is not None:
-            found.start, found.count, found.led = start, count, led or end > at
+            found.start, found.count, found.led = start, max(count, found.count), led or end > at
             return found
     return _sizes_only(listing, at) if at == start else None
 
@@ -61,8 +61,10 @@ def _named_first(listing: Listing, i: int) -> Item | None:
     what = _ONE.get(listing.words[at])
     if what is None:
         return None
-    found = _sizes(listing, listing.past(at + 1, _BETWEEN))
-    return Item(i, listing.past(found[0], _TAILS, 1), found[1], what=what) if found else None
+    after = next((end for end, _ in listing.counts(at + 1) if listing.words[at + 1] == "("), at + 1)
+    found = _sizes(listing, listing.past(after, _BETWEEN, 5))
+    count = next((n for end, n in listing.counts(at + 1) if end == after), 1) if after > at + 1 else 1  # windows (2)
+    return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
 
 
 def _sized_first(listing: Listing, i: int) -> Item | None:

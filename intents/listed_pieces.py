@@ -11,7 +11,7 @@ from solvers.slots import Piece
 _NOUNS = frozenset(
     "piece pieces pcs pc off lengths length bits strips rips blocks boards sticks more cuts ea each jambs legs heads sills".split()
 )
-_JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "to"))
+_JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is"))
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
@@ -60,7 +60,7 @@ def _counted(listing: Listing, i: int) -> Item | None:
         if joint == at and not known and at > end:
             continue
         for amount in listing.amounts(joint):
-            named = amount.unit or words[amount.end] == "s"
+            named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"
             if joint == end and (not named or words[amount.end] in STOCK | {"lengths"}):
                 continue  # with nothing between, a unit or plural tells count from size: three four foot pieces, two 36s
             times = words[joint - 1] == "×" and not amount.unit and count > _SMALL >= amount.value
@@ -78,7 +78,7 @@ def _unknown_noun(listing: Listing, at: int) -> int:
             return at
         if any(listing.number_at(place) for place in range(at, end)):
             return at
-        if listing.words[end] in ("at", "@", "of"):
+        if listing.words[end] in ("at", "@", "of") or listing.words[end : end + 2] == ["that", "are"]:
             return end
     return at
 

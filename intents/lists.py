@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from intents.listed import Listing
 from intents.listed_lengths import layers, lengths
+from intents.listed_money import prices
 from intents.listed_openings import openings
 from intents.listed_pieces import pieces
 from intents.listed_stocks import nothings, stocks
@@ -14,7 +15,7 @@ from intents.tokens import Token
 
 
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
-    """Readings of kind pieces, openings, layers, lengths and stocks, composed of the chart's; and noughts said as "no"."""
+    """Readings of kind pieces, openings, layers, lengths and stocks, composed of the chart's; noughts said as "no", prices."""
     listing = Listing(tokens, chart)
-    for read in (pieces, openings, layers, lengths, stocks, nothings):
+    for read in (pieces, openings, layers, lengths, stocks, nothings, prices):
         yield from read(listing)
