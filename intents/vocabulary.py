@@ -9,6 +9,7 @@ UNIT_WORDS = frozenset(
     "foot feet inch inches yard yards metre metres meter meters millimetre millimetres millimeter millimeters centimetre "
     "centimetres centimeter centimeters degree degrees percent fahrenheit celsius centigrade minus plus times divided "
     "multiplied divide multiply divvy split subtract deduct twice double triple halved "
+    "millilitre millilitres milliliter milliliters kilo kilos kilogram kilograms pound "
     "cent pounds ounce ounces gallon gallons litre litres liter liters square squares dollars cents temperature".split()
 )
 NUMBER_WORDS = frozenset(word for word in (*SMALL, *TENS, *SCALES, *GROUPS, *ORDINALS) if word.isalpha()) | UNIT_WORDS | LAYER_WORDS
