@@ -1,4 +1,4 @@
-"""The running total: a sum that goes on from the answer before it ("plus another 4 and 3 eighths", "take 3/8 off that")."""
+"""The running total: a sum that goes on from the answer before it ("plus another 4 and 3 eighths")."""
 
 from __future__ import annotations
 

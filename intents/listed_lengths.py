@@ -72,7 +72,7 @@ _AMOUNT_FIRST_ENDS = frozenset(
         "the",
     ]
 )
-_STANDS = frozenset((*"is are at of : @ that we're we putting up going on it's its itself".split(), "behind"))
+_STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
 MOST_LAYERS, MOST_BETWEEN = 20, 7
 MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many inches
 LAYER_WORDS = frozenset(

@@ -72,6 +72,7 @@ SKIPPED = frozenset(
 LEAST_SURE = 0.3
 MOST_OPERATIONS = 60
 MOST_DEPTH = 12
+CLAUSE = 8  # words
 _TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)} | set(FACTORS)
     | {"of", "multiply", "difference", "another"}
@@ -249,7 +250,7 @@ class _Reader:
                 parts, operations, end = [*parts, Number(Fraction(2), "none")], [*operations, DIVIDED], halved
                 signs = False
                 continue
-            operation = self._operation(end)
+            operation = self._operation(end) or self._after_clause(end)
             if operation is None:
                 break
             after = self._part(self._past(operation[1])) or self._below_zero(end)
@@ -269,6 +270,18 @@ class _Reader:
         for words, operation in _BY_FIRST.get(self.words[i], ()):
             if tuple(self.words[i : i + len(words)]) == words and self._means_it(i, words[0]):
                 return operation, i + len(words)
+        return None
+
+    def _after_clause(self, i: int) -> tuple[str, int] | None:
+        """The operation after a few words about the part before: "thirteen feet that I measured and knock off"."""
+        if self.words[i] not in ("that", "which", "for"):
+            return None
+        for at in range(i + 1, min(i + CLAUSE, len(self.chart))):
+            if self.chart[at] and self.words[at] not in ("one", "a", "an", "for"):
+                return None
+            operation = self._operation(at)
+            if operation is not None:
+                return operation
         return None
 
     def _means_it(self, i: int, word: str) -> bool:

@@ -135,7 +135,8 @@ def frost_tonight(
     warm = work.term("warm", TOO_WARM[unit], unit)
     work.refuse_when(
         low.value > warm.value,
-        f"a low of {work.text(low)} is no night for frost, over {work.text(warm)} as it is: say the low again, with its scale",
+        f"a low of {work.text(low)} is no night for frost, being over {work.text(warm)}: "
+        "say the low again, with its scale",
     )
     freezing = work.term("freezing", 0 if unit == "degC" else 32, unit)
     frost = _frost_point(work, dew, unit)

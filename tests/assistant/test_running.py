@@ -13,7 +13,12 @@ def values(*lines: str) -> list[float]:
 
 
 def test_a_running_total_goes_on_from_the_answer_before() -> None:
-    found = values("12 foot 6 plus 3 foot 4 and a half", "plus another 4 and 3 eighths", "take three eighths off that", "divided by 3")
+    found = values(
+        "12 foot 6 plus 3 foot 4 and a half",
+        "plus another 4 and 3 eighths",
+        "take three eighths off that",
+        "divided by 3",
+    )
     assert found == pytest.approx([190.5, 194.875, 194.5, 194.5 / 3])
 
 
