@@ -107,7 +107,7 @@ def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
         name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest)
         for name, given in (bare or lengths).items()
     }
-    return [Question(last.topic.name, givens)] if givens else []
+    return [Question(last.topic.name, givens, len(givens))] if givens else []
 
 
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:

@@ -17,6 +17,7 @@ from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked
+from assistant.running import running
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.matcher import read
 from intents.question import Question, Reading
@@ -101,7 +102,9 @@ class Conversation:
             return
         questions = [question for question in reading.questions if question.score > 0]
         whole = bool(questions) and not questions[0].missing
-        said = self.hear(text) or (None if whole else gist_of(text, self.places))
+        said = self.hear(text)
+        if not whole and (said is None or (said.loose and said.topic == "correct")):
+            said = gist_of(text, self.places) or said
         if self._acted_first(record, said, text, questions):
             return
         pending, self.pending = self.pending, None
@@ -111,7 +114,7 @@ class Conversation:
             return
         if changes.change(self, record, text, said, questions):
             return
-        if questions:
+        if questions and not self._vain(said):
             self.work(record, questions, said)
         else:
             self._no_match(record, text, reading, said)
@@ -173,6 +176,13 @@ class Conversation:
     def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:
         if said is None or not self._nothing_to_change(said) or not acts.perform(self, record, said, text):
             put_declined(record, outside_the_job(text, reading, self.topics))
+
+    def _vain(self, said: Said | None) -> bool:
+        """Whether the line wants a question changed that was never asked."""
+        if said is None or said.topic not in acts.CHANGES or said.loose or self.last is not None:
+            return False
+        rest = read(said.words.get("rest", ""), self.parameters).questions
+        return not any(question.score > 0 for question in rest)
 
     def _nothing_to_change(self, said: Said) -> bool:
         """Talk that is answered although it does nothing: a change of no question, or of nothing that was named."""
@@ -255,7 +265,7 @@ class Conversation:
                    if given.source in ("asked", "earlier")}  # fmt: skip
         found = []
         for givens in ways_of(question, asked.topic.parameters):
-            found.append(self._worked(asked, {**earlier, **givens}))
+            found.append(self._worked(asked, running(asked.topic, {**earlier, **givens}, self.last)))
         answered = [way for way in found if not way.worked.refused]
         # Where what the job knows makes one way whole, a way that says it again and lacks something else was not meant.
         whole = [way for way in answered if way.worked.working]
@@ -304,7 +314,7 @@ class Conversation:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
 
     def _could_matter(self, question: Question, way: Way) -> bool:
-        """Whether something said and not placed could change the answer: the topic works with its kind, or with lists."""
+        """Whether something said and not placed could change the answer: the topic works with its kind or with lists."""
         kinds = {parameter.kind.__name__ for parameter in way.worked.topic.parameters}
         return bool(kinds & (question.unplaced_kinds | {"tuple"}))
 

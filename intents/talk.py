@@ -27,6 +27,7 @@ JOB, GIST, OUTSIDE = "job", "gist", "outside"
 LONGEST = 4800  # characters read for commands; a note keeps the rest as it stands
 SHORT = 60  # tokens; in a longer line one's own words run to its end
 GAP = 5  # words that may stand between two of an outside rule
+DENIALS = frozenset(("not", "no", "never"))  # turn what follows round, so they are never passed over
 OUTSIDE_SHORT = 80  # tokens of a line that are searched for them
 KINDS = frozenset(("length", "pitch", "angle", "percent", "number", "temperature", "area", "money", "weight", "volume"))
 Captures = tuple[tuple[str, int, int], ...]  # tag, first token, token after the last
@@ -47,7 +48,7 @@ class Said:
     @property
     def loose(self) -> bool:
         """Whether a question, if the line could be one, goes first."""
-        return "loose" in self.words
+        return "loose" in self.words or "about" in self.words
 
 
 def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
@@ -216,6 +217,8 @@ class _Line:
         while at < len(self.words):
             yield at
             if not self._passable(at):
+                if self.words[at] in DENIALS:
+                    return
                 passed += 1
                 if passed > self.gap or (first and self.gap):
                     return

@@ -53,7 +53,7 @@ def explain(talk: Talk) -> bool | None:
     record = talk.conversation.last.record if talk.conversation.last else None
     said = talk.said
     if not record or not record["answer"]:
-        if said.loose:
+        if "loose" in said.words:
             return False
         put_asked(talk.record, "explain", _pending_why(talk) or NOTHING)
         return None
@@ -142,7 +142,7 @@ def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
     elif line:
         source = "as given" if "from" in line else "read off the working above"
         _put(talk, f"{line['name']} {line['text']}, {source}")
-    elif talk.said.loose:
+    elif "loose" in talk.said.words:
         return False
     elif _number_in(about) is not None:
         _put(talk, _start(talk, record))

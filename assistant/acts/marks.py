@@ -17,7 +17,7 @@ def note(talk: Talk) -> None:
     if not words:
         put_asked(talk.record, "note", "What should the note say? Say it in one go, like “note: order flashing”.")
         return
-    target = talk.conversation.target if "about" in talk.said.words else None
+    target = talk.conversation.target if "this" in talk.said.words else None
     talk.record["givens"] = [_word("note", words)]
     _point(talk, "note", target)
     put_noted(talk.record, "note", f"Noted: {words}" + _written(talk))
