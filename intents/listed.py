@@ -13,7 +13,7 @@ from solvers.quantities import Length, Quantity
 
 MOST_ITEMS = 80  # in one list; a longer one is pasted, not said
 PREFIXES = 6  # shorter beginnings of a list that are readings too, as its end may belong to what follows
-SEPARATORS = frozenset((",", "!", ".", "-", "and", "&", "plus", "then", ";", "+", "also", "another"))
+SEPARATORS = frozenset((",", "!", ".", "and", "&", "plus", "then", ";", "+", "also", "another"))
 # After an amount these make it the size of something else: 12 foot stock, 24 inch coil, 1/8 kerf.
 STOCK = frozenset(
     "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw wall".split()

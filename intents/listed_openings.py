@@ -16,7 +16,7 @@ _ONE = {
     "doorway": "door", "doorways": "door", "hatch": "opening", "louvre": "vent", "louver": "vent", "louvers": "vent",
 }  # fmt: skip
 _KINDS = frozenset(
-    "garage patio front back entry man big small sliding french double single overhead picture bathroom bay swing of the".split()
+    "little wee garage patio front back entry man big small sliding french double single overhead picture bathroom bay swing of the".split()
 )
 _BETWEEN = frozenset(
     ("at", "of", ":", "is", "are", "each", "measuring", "that", "that's", "@", "(", "about", ",", "being", "in", "it", "which")

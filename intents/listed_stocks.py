@@ -61,6 +61,8 @@ def nothings(listing: Listing) -> Iterator[Reading]:
     for i, word in enumerate(listing.words[: len(listing.tokens)]):
         if word in ("foot", "inch", "metre", "meter") and listing.words[i - 1] == "every" and i:
             yield Reading("length", i, i + 1, Length(Fraction(1), {"foot": "ft", "inch": "in"}.get(word, "m")))
+        if word in ("don't", "dont") and "waste" in listing.words[i : i + 5]:
+            yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
         if word in _NOTHING:
             if listing.words[i + 1] in ("kerf", "lap", "laps", "blade"):
                 yield Reading("length", i, i + 1, Length(Fraction(0), "in"))

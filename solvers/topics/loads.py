@@ -16,7 +16,7 @@ from solvers.working import Working
 LIFT_CAUTION = "Lift with a second person or make two trips: common practice is no more than about 50 lb (23 kg) each."
 METRES_IN_FOOT = Fraction(3048, 10_000)
 HowMany = Annotated[Count, Slot("How many are there?", least=1, most=10_000_000, name="count")]
-Run = Annotated[Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length")]
+Run = Annotated[Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True)]
 
 
 class Per(Choice):

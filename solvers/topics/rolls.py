@@ -15,7 +15,7 @@ from solvers.working import Working
 
 RollWidth = Annotated[
     Length,
-    Slot("What is the width of the roll?", bare=("ft", "in"), plain=12, doubt=(12, 18), above=0, most=300, kept="roll width",
+    Slot("What is the width of the roll?", bare=("ft", "in"), plain=12, doubt=(12, 18), above=0, most=12_000, kept="roll width",
          name="roll width"),
 ]  # fmt: skip
 RollLength = Annotated[
@@ -37,6 +37,11 @@ def membrane_rolls(
 
     Refuses a lap as wide as the roll. Source: arithmetic; the laps of IRC R703.2 are named as the common minimum.
     """
+    if roll_width.value > 12 * roll_length.value:  # a roll is never wider than it is long: said the other way round
+        roll_width, roll_length = (
+            work.term("roll width", 12 * roll_length.value, "in"), work.term("roll length", roll_width.value / 12, "ft")
+        )  # fmt: skip
+        work.caution(f"Taken as a roll {work.text(roll_width)} wide and {work.text(roll_length)} long.")
     refuse_wide_lap(work, lap, roll_width)
     need = with_waste(work, "area with waste", area, waste)
     shows = work.step("covers", roll_width - lap, "the roll's width less the lap", "in")
