@@ -200,7 +200,7 @@ class Conversation:
         best, near = self._whole_first(best, near)
         carry = self.last if said and said.topic == "follow-up" and not said.loose else None
         ways = self.ways(best, carry or self._pointed(record["heard"], best)) + self._doubted(record["heard"], best)
-        if near and not self._agree(ways, near):
+        if best.lacking or (near and not self._agree(ways, near)):  # a topic guessed from half its words is never answered
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             names = listed(f"{article(q.topic)}" for q in [best, *near[:2]])
             put_asked(record, None, f"Do you mean {names}?")
@@ -314,7 +314,7 @@ class Conversation:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
 
     def _could_matter(self, question: Question, way: Way) -> bool:
-        """Whether something said and not placed could change the answer: the topic works with its kind or with lists."""
+        """Whether something said and not placed could change the answer: the topic takes its kind or lists."""
         kinds = {parameter.kind.__name__ for parameter in way.worked.topic.parameters}
         return bool(kinds & (question.unplaced_kinds | {"tuple"}))
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 from intents.fitting import EDGE_KINDS
@@ -99,7 +99,7 @@ APART = {
 
 def _apart(token: Token, text: str) -> list[Token]:
     """A token as the words it is: "what's" and "whats" are what is, and a possessive may be an is."""
-    words = _plain(token.text) if token.text[:1].isalpha() else [token.text]
+    words = _plain(token.text) if token.text[:1].isalpha() else (token.text,)
     found = [Token(word, token.start, token.end) for word in words]
     after = text[token.end : token.end + 3].replace("’", "'").lower()
     possessive = after[:2] == "'s" and not after[2:].isalnum() and text[token.end - 1 : token.end].isalpha()
@@ -108,8 +108,11 @@ def _apart(token: Token, text: str) -> list[Token]:
     return found
 
 
-def _plain(text: str) -> list[str]:
-    return [part for word in text.split() for part in APART.get(word.replace("'", ""), word.replace("'", "")).split()]
+@lru_cache(maxsize=4096)
+def _plain(text: str) -> tuple[str, ...]:
+    return tuple(
+        part for word in text.split() for part in APART.get(word.replace("'", ""), word.replace("'", "")).split()
+    )
 
 
 class _Line:

@@ -64,6 +64,8 @@ def explain(talk: Talk) -> bool | None:
         return _about(talk, record, said.words["about"])
     elif "step" in said.words or "ordinal" in said.words:
         _step(talk, record, _number(talk, record) - 1)
+    elif turn == "again" and talk.conversation.step_shown < 0:
+        _put(talk, record["say"])
     elif turn:
         _step(talk, record, talk.conversation.step_shown + {"next": 1, "back": -1}.get(turn, 0))
     else:

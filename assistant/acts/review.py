@@ -108,11 +108,16 @@ def _of_day(talk: Talk, day: str) -> list[Seen]:
 
 def _about(talk: Talk, words: str) -> list[Seen]:
     conversation = talk.conversation
+    known = _all(talk)
     if conversation.notebook is not None and conversation.writes:
-        return _entries(conversation.notebook.find(words, job=conversation.job))
-    wanted = [word.lower() for word in words.split()]
-    held = ((seen, f"{seen.record['heard']} {seen.record['topic']}".lower()) for seen in _all(talk))
-    return [seen for seen, text in held if all(word in text for word in wanted)]
+        known = _entries(conversation.notebook.find(words, job=conversation.job))
+    # What was said counts, not the cautions read out with it; plurals and the like are the notebook's to see through.
+    wanted = [word.lower()[: max(3, len(word) - 2)] for word in words.split()]
+    return [seen for seen in known if all(word in _said(seen) for word in wanted)]
+
+
+def _said(seen: Seen) -> str:
+    return " ".join((seen.record["heard"], seen.record["topic"] or "", *seen.tags, *seen.notes)).lower()
 
 
 def _tagged(talk: Talk, word: str) -> list[Seen]:
