@@ -123,7 +123,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
     if not named:
         inside = [q for q in pending.topics if words & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
-    if words & FIRST:
+    if words & FIRST or (len(pending.topics) == 1 and words & YES):
         named = pending.topics[:1]
     elif words & SECOND:
         named = pending.topics[1:2]

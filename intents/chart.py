@@ -146,7 +146,7 @@ class _Finder:
         ends = node.get(END)
         if ends is not None:
             mask = span(self.start, at)
-            self.hits += [Hit(*island, self.start, at, mask, found) for island in ends]
+            self.hits += [Hit(number, part, gives, self.start, at, mask, found) for number, part, gives in ends]
             if len(node) == 1:
                 return
         self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)

@@ -29,6 +29,7 @@ STRAY = 0.8  # what a word that means something elsewhere costs
 STRAY_NUMBER = 1.3  # what a quantity that no parameter takes costs
 MISSING = 0.35  # what a required parameter that was not said costs
 UNSURE = 0.5  # what a given costs whose unit or reading had to be guessed, when it is not sure at all
+LACKING = 1.5  # what a plain island costs that was not said, where nothing else fits
 SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
@@ -60,38 +61,68 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     wanted = set(only)
     by_pattern = _by_pattern(chart)
     manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
-    best: dict[str, Question] = {}
-    origin: dict[str, int] = {}
-    top = LEAST_SCORE
-    for most, number in _promising(chart, phrases, by_pattern, topics, wanted):
-        if most < top - MARGIN:
-            break
-        pattern = phrases.patterns[number]
-        question = _question(chart, phrases, pattern, by_pattern[number], topics[pattern.topic], manner)
-        top = max(top, question.score)
-        if pattern.topic not in best or question.score > best[pattern.topic].score:
-            best[pattern.topic] = question
-            origin[pattern.topic] = number
-    leading = sorted(best.values(), key=lambda q: -q.score)[:REFINED]
-    for question in leading:
-        number = origin[question.topic]
-        parameters = topics[question.topic]
-        better = _refined(chart, phrases, phrases.patterns[number], by_pattern[number], parameters, manner, question)
-        best[question.topic] = better
-    reading.questions = sorted(best.values(), key=lambda q: -q.score)[:KEEP]
+    strict = _best(chart, phrases, by_pattern, topics, wanted, manner, lacking=0)
+    if not strict or strict[0].score <= LEAST_SCORE or not _whole(strict[0]):
+        loose = _best(chart, phrases, by_pattern, topics, wanted, manner, lacking=1)
+        strict += [q for q in loose if _whole(q) and q.topic not in {other.topic for other in strict if _whole(other)}]
+    reading.questions = sorted(strict, key=lambda q: -q.score)[:KEEP]
     if not reading.questions or reading.questions[0].score <= LEAST_SCORE:
         _explain(reading, chart, phrases)
     return reading
 
 
+def _whole(question: Question) -> bool:
+    """Whether nothing is missing, and nothing that was said is left over."""
+    return not question.missing and not question.unplaced
+
+
+def _best(
+    chart: Chart,
+    phrases: Phrases,
+    by_pattern: dict[int, list[Hit]],
+    topics: Topics,
+    wanted: set[str],
+    manner: list[Hit],
+    lacking: int,
+) -> list[Question]:
+    """The best question of each topic, best first; `lacking` 1 lets a pattern do without one of its plain islands."""
+    best: dict[str, Question] = {}
+    origin: dict[str, int] = {}
+    top = LEAST_SCORE
+    for most, number in _promising(chart, phrases, by_pattern, topics, wanted, lacking):
+        if most < top - MARGIN:
+            break
+        pattern = phrases.patterns[number]
+        question = _question(chart, phrases, pattern, by_pattern[number], topics[pattern.topic], manner)
+        question.lacking = lacking
+        question.score -= LACKING * lacking
+        top = max(top, question.score)
+        if pattern.topic not in best or question.score > best[pattern.topic].score:
+            best[pattern.topic] = question
+            origin[pattern.topic] = number
+    if lacking:
+        return sorted(best.values(), key=lambda q: -q.score)
+    for question in sorted(best.values(), key=lambda q: -q.score)[:REFINED]:
+        number = origin[question.topic]
+        parameters = topics[question.topic]
+        better = _refined(chart, phrases, phrases.patterns[number], by_pattern[number], parameters, manner, question)
+        best[question.topic] = better
+    return sorted(best.values(), key=lambda q: -q.score)
+
+
 def _promising(
-    chart: Chart, phrases: Phrases, by_pattern: dict[int, list[Hit]], topics: Topics, wanted: set[str]
+    chart: Chart,
+    phrases: Phrases,
+    by_pattern: dict[int, list[Hit]],
+    topics: Topics,
+    wanted: set[str],
+    lacking: int,
 ) -> list[tuple[float, int]]:
     """The patterns whose words are there, with the most each could score, the most promising first."""
     found: list[tuple[float, int]] = []
     for number, hits in by_pattern.items():
         pattern = phrases.patterns[number]
-        if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or not _has_words(pattern, hits):
+        if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or _lacks(pattern, hits) != lacking:
             continue
         reach = chart.numbers
         for hit in hits:
@@ -128,10 +159,15 @@ def _by_pattern(chart: Chart) -> dict[int, list[Hit]]:
 
 def _has_words(pattern: Pattern, hits: list[Hit]) -> bool:
     """Whether every plain island that must be there is, and any that must be there at all."""
+    return _lacks(pattern, hits) == 0
+
+
+def _lacks(pattern: Pattern, hits: list[Hit]) -> int:
+    """How many of the plain islands that must be there are not; 99 when nothing that must be there is."""
     there = 0
     for hit in hits:
         there |= 1 << hit.number
-    return pattern.plain & ~there == 0 and bool(pattern.needed & there)
+    return (pattern.plain & ~there).bit_count() if pattern.needed & there else 99
 
 
 def _refined(

@@ -25,6 +25,7 @@ class Question:
     topic: str
     givens: dict[str, Heard] = field(default_factory=dict)
     score: float = 0.0
+    lacking: int = 0  # plain words of its rule that were not said
     # Other ways to hand the same words to the same parameters, when their roles could be swapped.
     swaps: list[dict[str, Heard]] = field(default_factory=list)
     missing: list[str] = field(default_factory=list)
