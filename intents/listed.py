@@ -1,4 +1,4 @@
-"""What the list readers share: amounts with and without a unit, separators, chains of items, and units carried along."""
+"""What the list readers share: amounts with and without a unit, separators, chains, units carried along."""
 
 from __future__ import annotations
 
@@ -12,11 +12,13 @@ from intents.tokens import Token
 from solvers.quantities import Length, Quantity
 
 MOST_ITEMS = 80  # in one list; a longer one is pasted, not said
+MOST_COUNT = 100_000
 PREFIXES = 6  # shorter beginnings of a list that are readings too, as its end may belong to what follows
 SEPARATORS = frozenset((",", "!", ".", "and", "&", "plus", "then", ";", "+", "also", "another"))
 # After an amount these make it the size of something else: 12 foot stock, 24 inch coil, 1/8 kerf.
 STOCK = frozenset(
-    "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw wall".split()
+    "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw"
+    " wall".split()
 )
 METRIC = ("mm", "cm", "m")
 
@@ -92,9 +94,10 @@ class Listing:
         if self.words[i] == "(" and self.words[i + 2] == ")":
             yield from ((end + 1, count) for end, count in self.counts(i + 1) if end == i + 2)
         for reading in self.chart[i] if i < len(self.chart) else ():
-            if reading.kind == "number" and reading.sure >= 0.4 and isinstance(reading.value, Quantity):
-                if reading.value.value.denominator == 1 and abs(reading.value.value) < 100_000:
-                    yield reading.end, int(reading.value.value)
+            if reading.kind != "number" or reading.sure < 0.4 or not isinstance(reading.value, Quantity):
+                continue
+            if reading.value.value.denominator == 1 and abs(reading.value.value) < MOST_COUNT:
+                yield reading.end, int(reading.value.value)
 
     def number_at(self, i: int) -> bool:
         return i < len(self.chart) and any(r.kind in ("number", "length", "dims") for r in self.chart[i])
@@ -118,7 +121,7 @@ def chains(
     item: Callable[[int], Item | None],
     joined: Callable[[Item, Item, bool], bool],
 ) -> Iterator[list[Item]]:
-    """For each place where an item starts, the list from there on; `joined` tells whether two neighbours are one list."""
+    """For each place where an item starts, the list from there on; `joined` tells whether two are one list."""
     items = [item(i) if i < len(listing.chart) else None for i in range(len(listing.tokens))]
     for first in items:
         if first is None:
@@ -141,10 +144,10 @@ def beginnings(chain: list[Item], least: int = 1) -> Iterator[list[Item]]:
 
 
 def with_units(amounts: list[Amount], default: str, inches_from: int = 12) -> tuple[list[Length], bool]:
-    """Every amount with its own unit, that of the one before, or the next one's, or the default; and whether that is plain.
+    """Every amount with its own unit, the one before's, the next one's, or the default; and whether that is plain.
 
-    It is not plain when a bare number stands by feet: "four foot six, then five" may be feet or inches. From `inches_from` on
-    it is taken for inches.
+    It is not plain when a bare number stands by feet: "four foot six, then five" may be feet or inches. From
+    `inches_from` on it is taken for inches.
     """
     plain = True
     following = default

@@ -11,15 +11,35 @@ from solvers.quantities import Length, Quantity
 from solvers.slots import Opening
 
 _ONE = {
-    "window": "window", "win": "window", "wins": "window", "windows": "window", "door": "door", "doors": "door", "opening": "opening", "openings": "opening",
+    "window": "window", "win": "window", "wins": "window", "windows": "window", "door": "door", "doors": "door",
+    "opening": "opening", "openings": "opening",
     "hole": "opening", "holes": "opening", "vent": "vent", "vents": "vent", "slider": "door", "sliders": "door",
     "doorway": "door", "doorways": "door", "hatch": "opening", "louvre": "vent", "louver": "vent", "louvers": "vent",
 }  # fmt: skip
 _KINDS = frozenset(
-    "little wee garage patio front back entry man big small sliding french double single overhead picture bathroom bay swing of the".split()
+    "little wee garage patio front back entry man big small sliding french double single overhead picture bathroom bay"
+    " swing of the".split()
 )
 _BETWEEN = frozenset(
-    ("at", "of", ":", "is", "are", "each", "measuring", "that", "that's", "@", "(", "about", ",", "being", "in", "it", "which")
+    (
+        "at",
+        "of",
+        ":",
+        "is",
+        "are",
+        "each",
+        "measuring",
+        "that",
+        "that's",
+        "@",
+        "(",
+        "about",
+        ",",
+        "being",
+        "in",
+        "it",
+        "which",
+    )
 )
 _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
 _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))

@@ -1,4 +1,4 @@
-"""Pieces to cut: "four at 40 inches, three at 32", "2 @ 7'6\\"", "ten pieces of 19 inches and five of 43", "71 1/8, 71 1/8, 26"."""
+"""Pieces to cut: "four at 40 inches, three at 32", "ten pieces of 19 inches and five of 43", "71 1/8, 71 1/8, 26"."""
 
 from __future__ import annotations
 
@@ -9,7 +9,8 @@ from intents.reading import Reading
 from solvers.slots import Piece
 
 _NOUNS = frozenset(
-    "piece pieces pcs pc off lengths length bits strips rips blocks boards sticks more cuts ea each jambs legs heads sills".split()
+    "piece pieces pcs pc off lengths length bits strips rips blocks boards sticks more cuts ea each jambs legs heads"
+    " sills".split()
 )
 _JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is"))
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
@@ -62,7 +63,7 @@ def _counted(listing: Listing, i: int) -> Item | None:
         for amount in listing.amounts(joint):
             named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"
             if joint == end and (not named or words[amount.end] in STOCK | {"lengths"}):
-                continue  # with nothing between, a unit or plural tells count from size: three four foot pieces, two 36s
+                continue  # with nothing between, a unit or a plural tells the size: three four foot pieces, two 36s
             times = words[joint - 1] == "×" and not amount.unit and count > _SMALL >= amount.value
             if times or words[amount.end] in ("kerf", "stock", "coil"):
                 continue

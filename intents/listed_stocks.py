@@ -1,4 +1,4 @@
-"""Lengths that stock is sold in: "8, 12 and 16 foot stock", "12 footers at $14 and 16 footers at $20"; and "no kerf", "no waste"."""
+"""Lengths that stock is sold in: "8, 12 and 16 foot stock", "12 footers at $14 and 16 footers at $20"; "no kerf"."""
 
 from __future__ import annotations
 

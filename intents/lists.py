@@ -15,7 +15,7 @@ from intents.tokens import Token
 
 
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
-    """Readings of kind pieces, openings, layers, lengths and stocks, composed of the chart's; noughts said as "no", prices."""
+    """Readings of kind pieces, openings, layers, lengths and stocks; noughts said as "no"; prices."""
     listing = Listing(tokens, chart)
     for read in (pieces, openings, layers, lengths, stocks, nothings, prices):
         yield from read(listing)

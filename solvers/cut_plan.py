@@ -44,7 +44,9 @@ def order_of(work: Working, pieces: Sequence[Piece], stocks: Sequence[Stock], ke
     lengths = sorted({stock.length.to("in").value for stock in stocks})
     work.refuse_when(lengths[0] <= 0, "stock of no length can't be cut: say how long it is")
     work.refuse_when(bool(prices) and len(prices) < len(lengths), "say a price for every length of stock, or for none")
-    work.refuse_when(any(price <= 0 for price in prices.values()), "a price of nothing or less can't be right: say the prices again")
+    work.refuse_when(
+        any(price <= 0 for price in prices.values()), "a price of nothing or less can't be right: say the prices again"
+    )
     for piece in pieces:
         size = piece.length.to("in").value
         text = work.text(work.term("", size, "in"))
@@ -53,18 +55,23 @@ def order_of(work: Working, pieces: Sequence[Piece], stocks: Sequence[Stock], ke
         work.refuse_when(piece.count < 1, f"I can't cut {piece.count} pieces of {said}: say how many")
         longest = work.text(work.term("", lengths[-1], "in"))
         work.refuse_when(
-            size > lengths[-1], f"the piece of {said} is longer than the longest stock, {longest}: it needs longer stock or a joint"
+            size > lengths[-1],
+            f"the piece of {said} is longer than the longest stock, {longest}: it needs longer stock or a joint",
         )
         kinds[size] = kinds.get(size, 0) + piece.count
-    work.refuse_when(sum(kinds.values()) > MOST_PIECES, f"{sum(kinds.values())} pieces are more than I plan at once: {MOST_PIECES}")
-    work.refuse_when(len(kinds) > MOST_KINDS, f"{len(kinds)} different lengths are more than I plan at once: {MOST_KINDS}")
+    work.refuse_when(
+        sum(kinds.values()) > MOST_PIECES, f"{sum(kinds.values())} pieces are more than I plan at once: {MOST_PIECES}"
+    )
+    work.refuse_when(
+        len(kinds) > MOST_KINDS, f"{len(kinds)} different lengths are more than I plan at once: {MOST_KINDS}"
+    )
     sizes = tuple(sorted(kinds, reverse=True))
     money = tuple(prices[length] for length in lengths) if prices else None
     return Order(sizes, tuple(kinds[size] for size in sizes), tuple(lengths), money, kerf)
 
 
 def planned(order: Order, seconds: float = SECONDS) -> tuple[Plan, list[Stick]]:
-    """The plan and its sticks, the ones with the most alike first. Without prices: fewest sticks, then the least length."""
+    """The plan and its sticks, the longest stock first. Without prices: fewest sticks, then the least length."""
     whole, _ = in_whole_numbers([order.kerf, *order.sizes, *order.stocks])
     kerf, sizes, rooms = whole[0], whole[1 : 1 + len(order.sizes)], whole[1 + len(order.sizes) :]
     costs = [1] * len(rooms) if order.prices is None else in_whole_numbers(list(order.prices))[0]
@@ -86,4 +93,6 @@ def _stick(order: Order, stock: int, pattern: tuple[int, ...], times: int) -> St
     pieces = tuple(size for size, n in zip(order.sizes, pattern, strict=True) for _ in range(n))
     rest = order.stocks[stock] - sum(pieces) - order.kerf * (len(pieces) - 1)
     flush = rest == 0
-    return Stick(stock, pieces, times, len(pieces) - flush, Fraction(0) if flush else max(rest - order.kerf, Fraction(0)))
+    return Stick(
+        stock, pieces, times, len(pieces) - flush, Fraction(0) if flush else max(rest - order.kerf, Fraction(0))
+    )

@@ -1,9 +1,9 @@
 """Cutting pieces from stock of one or several lengths: the least sticks or the least money, with a proof or a bound.
 
 All lengths are whole numbers of one unit (a common denominator of everything given), so that nothing is decided by a
-rounding. A piece takes its length and one kerf; a stick has its length and one kerf of room, because the last piece needs
-no cut when it ends flush. A simple plan and a simple bound come first; the exact search (`cutting_exact`) is brought in
-only when they do not meet.
+rounding. A piece takes its length and one kerf; a stick has its length and one kerf of room, because the last piece
+needs no cut when it ends flush. A simple plan and a simple bound come first; the exact search (`cutting_exact`) is
+brought in only when they do not meet.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ Pattern = tuple[int, ...]  # how many of each kind of piece come from one stick
 
 @dataclass(frozen=True, slots=True)
 class Cutting:
-    """What is to be cut: `sizes` (kerf put on, longest first) and how many of each; `rooms` (kerf put on) and `costs` of stock."""
+    """`sizes` of pieces, longest first, and how many; `rooms` and `costs` of stock. A kerf is put on sizes and rooms."""
 
     sizes: tuple[int, ...]
     wanted: tuple[int, ...]

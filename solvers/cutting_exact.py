@@ -1,9 +1,9 @@
 """The exact search behind the cut list: column generation and integer programming with HiGHS.
 
-The linear program over all ways to cut a stick is solved by adding ways one at a time; its dual prices, rounded to whole
-numbers, give a bound by whole-number arithmetic alone (Farley 1990), so that no float decides what is called proven.
-The whole-number plan is then sought among those ways, and, where they are few enough, among all ways there are.
-Method: Gilmore and Gomory 1961.
+The linear program over all ways to cut a stick is solved by adding ways one at a time; its dual prices, rounded to
+whole numbers, give a bound by whole-number arithmetic alone (Farley 1990), so that no float decides what is called
+proven. The whole-number plan is then sought among those ways, and among all ways that a cheaper plan could use, where
+these are few enough to list. Method: Gilmore and Gomory 1961.
 """
 
 from __future__ import annotations
@@ -40,7 +40,7 @@ def search(cutting: Cutting, plan: Plan, deadline: float) -> None:
     if not plan.proven:
         _whole(cutting, plan, sorted(ways), _part(deadline, 0.3))
     for share in SHARES:
-        # Every way that is no further over its worth than `slack`: a plan with any other costs more than bound and slack.
+        # Every way no further over its worth than `slack`: a plan with any other costs more than bound and slack.
         slack = share * (plan.cost - gcd(*cutting.costs) - prices.bound)
         if plan.proven or monotonic() > deadline:
             break
@@ -131,7 +131,7 @@ def _alone(cutting: Cutting, kind: int) -> tuple[int, Pattern]:
 
 
 class _Prices(NamedTuple):
-    """Whole-number worths of the pieces under which, times `shrink`, no way to cut a stick is worth more than it costs."""
+    """Whole-number worths of the pieces; times `shrink`, no way to cut a stick is worth more than it costs."""
 
     worth: list[int]
     shrink: Fraction
@@ -190,7 +190,8 @@ def _whole(
 def _take(cutting: Cutting, plan: Plan, sticks: Counter[tuple[int, Pattern]]) -> None:
     """Use a found plan when it covers everything and costs less; pieces cut twice too often are left out."""
     spare = [
-        sum(pattern[kind] * n for (_, pattern), n in sticks.items()) - wanted for kind, wanted in enumerate(cutting.wanted)
+        sum(pattern[kind] * n for (_, pattern), n in sticks.items()) - wanted
+        for kind, wanted in enumerate(cutting.wanted)
     ]
     if min(spare) < 0:
         return
@@ -210,7 +211,7 @@ def _take(cutting: Cutting, plan: Plan, sticks: Counter[tuple[int, Pattern]]) ->
 
 
 class _Ways:
-    """All ways to fill a stick whose cost is at most `slack` over the worth of its pieces, and that nothing more fits into."""
+    """All full ways to cut a stick whose cost is at most `slack` over the worth of their pieces."""
 
     def __init__(self, cutting: Cutting, prices: _Prices, slack: Fraction, deadline: float) -> None:
         step = gcd(*cutting.sizes)

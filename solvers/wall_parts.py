@@ -49,7 +49,7 @@ def measure_wall(
         _refuse_misfits(work, openings or (), length, height + rise if rise else height)
         work.refuse_when(
             work.value(gross - taken) <= 0,
-            f"the openings come to {work.text(taken)} and the whole wall is {work.text(gross)}: check the openings' sizes",
+            f"the openings come to {work.text(taken)} and the whole wall is {work.text(gross)}: check their sizes",
         )
         net = work.step("net", gross - taken, "what is left when the openings are out", "ft2")
         work.check("net and openings make the gross", net + taken, "=", gross)
@@ -87,7 +87,7 @@ def _refuse_misfits(work: Working, openings: tuple[Opening, ...], length: Term, 
             term = work.term("", size.to("ft").value, "ft")
             work.refuse_when(
                 work.value(room - term) < 0,
-                f"an opening {work.text(term)} {way} does not fit a wall of {work.text(room, 'ft')}: say its size again",
+                f"an opening {work.text(term)} {way} does not fit a wall of {work.text(room, 'ft')}: say it again",
             )
 
 
@@ -105,7 +105,9 @@ def draw_wall(work: Working, wall: Wall, length: Term, height: Term, openings: t
     for opening in each:
         wide, high = float(opening.width.to("ft").value), float(opening.height.to("ft").value)
         bottom = 0.0 if opening.what == "door" else max((tall - high) / 2, 0.0)
-        view.polygon([(at, bottom), (at + wide, bottom), (at + wide, bottom + high), (at, bottom + high)], fill="opening")
+        view.polygon(
+            [(at, bottom), (at + wide, bottom), (at + wide, bottom + high), (at, bottom + high)], fill="opening"
+        )
         at += wide + max(room, 0.0)
     view.dimension((0, 0), (long, 0), work.text(length), side=-1)
     view.dimension((0, 0), (0, tall), work.text(height), side=1)

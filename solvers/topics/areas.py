@@ -18,7 +18,8 @@ GableWidth = Annotated[
     Length, Slot("What is the width of the gable?", unit="ft", bare=("ft",), above=0, most=500, kept="gable width")
 ]
 GableTall = Annotated[
-    Length, Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True)
+    Length,
+    Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True),
 ]
 
 
@@ -75,7 +76,9 @@ def _height(work: Working, width: Term, pitch: Slope | None) -> Term:
     if pitch is None:
         raise NeedMore("pitch", "What is the pitch, or the height of the gable?")
     said = pitch.given.text or work.text(work.term("", pitch.given.value, pitch.given.unit))
-    work.refuse_when(pitch.rise.value == 0, f"a roof of {said} is flat, so there is no gable: give a pitch over 0 in 12")
+    work.refuse_when(
+        pitch.rise.value == 0, f"a roof of {said} is flat, so there is no gable: give a pitch over 0 in 12"
+    )
     return work.step("height", width / 2 * pitch.rise / pitch.run, "the pitch over half the width", "ft")
 
 

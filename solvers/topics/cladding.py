@@ -31,7 +31,8 @@ CourseLength = Annotated[
 SoffitRun = Annotated[Length, Slot("How long is the run of soffit?", unit="ft", bare=("ft",), above=0, most=5000)]
 SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240)]
 PanelCover = Annotated[
-    Length, Slot("What width does one panel cover?", bare=("in",), above=0, most=60, kept="panel cover", name="panel cover")
+    Length,
+    Slot("What width does one panel cover?", bare=("in",), above=0, most=60, kept="panel cover", name="panel cover"),
 ]
 PanelLength = Annotated[
     Length,
@@ -64,7 +65,9 @@ def cladding_boards(
     work.also("total length", length)
     if exposure is not None:
         covers = work.step("one board covers", board_length * exposure / 12, "its length by the exposure", "ft2")
-        squares = work.step("squares", length * exposure / 12 * (1 + waste / 100) / 100, "100 ft² each, waste and all", "square")
+        squares = work.step(
+            "squares", length * exposure / 12 * (1 + waste / 100) / 100, "100 ft² each, waste and all", "square"
+        )
         work.also("squares", squares)
         work.also("area per board", covers)
         if area is not None:
@@ -129,10 +132,12 @@ def soffit_panels(
 ) -> None:
     """How many soffit panels, cut to the depth, close in a run of eave; with the area and the edge channel.
 
-    Given the length a panel is bought in, also how many to buy. Refuses a panel shorter than the depth. Source: arithmetic.
+    Given the length a panel is bought in, also how many to buy. Refuses one shorter than the depth. Source: arithmetic.
     """
     need = with_waste(work, "run with waste", run, waste)
-    panels = whole_pieces(work, "panels", 12 * need, cover, "whole panels side by side, rounded up", "the panels, side by side,")
+    panels = whole_pieces(
+        work, "panels", 12 * need, cover, "whole panels side by side, rounded up", "the panels, side by side,"
+    )
     area = work.step("area", run * depth / 12, "run by depth", "ft2")
     channel = work.step("edge channel", 2 * run, "one at the wall and one at the fascia, the whole run", "ft")
     work.also("soffit area", area)
@@ -149,9 +154,11 @@ def soffit_panels(
 def _bought(work: Working, panels: Term, depth: Term, panel_length: Term) -> None:
     work.refuse_when(
         work.value(12 * panel_length) < work.value(depth),
-        f"a panel {work.text(panel_length)} long does not reach over a depth of {work.text(depth)}: say its length again",
+        f"a panel {work.text(panel_length)} long does not reach over a depth of {work.text(depth)}: say it again",
     )
-    each = work.step("from each length", floor(12 * panel_length / depth), "whole pieces of the depth from one", "count")
+    each = work.step(
+        "from each length", floor(12 * panel_length / depth), "whole pieces of the depth from one", "count"
+    )
     lengths = work.step("lengths to buy", ceil(panels / each), "rounded up", "count")
     work.also("pieces per panel length", each)
     work.also("panel lengths to buy", lengths)

@@ -19,11 +19,22 @@ Pieces = Annotated[tuple[Piece, ...], Slot("What pieces: how many, and how long?
 Stocks = Annotated[tuple[Stock, ...], Slot("What lengths is the stock sold in?", name="stock lengths")]
 StockLength = Annotated[
     Length,
-    Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, most=1200, kept="stock length", name="stock length"),
+    Slot(
+        "How long is your stock?",
+        bare=("ft", "in"),
+        plain=24,
+        above=0,
+        most=1200,
+        kept="stock length",
+        name="stock length",
+    ),
 ]
 Kerf = Annotated[Length, Slot("How wide is the saw's kerf?", bare=("in",), least=0, most=1, kept="kerf", name="kerf")]
 Useful = Annotated[
-    Length, Slot("How long must an offcut be to keep?", bare=("in",), least=0, kept="useful offcut", name="shortest offcut kept")
+    Length,
+    Slot(
+        "How long must an offcut be to keep?", bare=("in",), least=0, kept="useful offcut", name="shortest offcut kept"
+    ),
 ]
 Price = Annotated[Money, Slot("What does a stick cost?", above=0, name="price of a stick")]
 EIGHTH, FOOT = Length(Fraction(1, 8), "in"), Length(Fraction(12), "in")
@@ -40,7 +51,7 @@ def cut_list(
     kerf: Kerf = EIGHTH,
     useful: Useful = FOOT,
 ) -> None:
-    """The fewest sticks the pieces can be cut from, proven, and what to cut from each; the least money where prices differ.
+    """The fewest sticks the pieces can be cut from, proven, and what to cut from each; by money where prices are said.
 
     Several stock lengths without prices: fewest sticks first, then the least length. No kerf after a piece that ends
     flush. Refuses a piece longer than every stock, by name. When time runs out it says by how much it may be off.
@@ -60,7 +71,12 @@ def cut_list(
     _offcuts(work, order, sticks, Fraction(useful.value))
     _money(work, order, sticks, price)
     _list_sticks(work, order, sticks, Fraction(useful.value))
-    work.caution("Cut in this order, longest first, each measured from the fresh end.", SAW_CAUTION, SMALL_PIECE_CAUTION, DUST_CAUTION)
+    work.caution(
+        "Cut in this order, longest first, each measured from the fresh end.",
+        SAW_CAUTION,
+        SMALL_PIECE_CAUTION,
+        DUST_CAUTION,
+    )
     work.source("cutting stock by column generation, Gilmore and Gomory 1961; whole numbers by HiGHS")
     _draw(work, order, sticks, Fraction(useful.value))
 
@@ -99,7 +115,8 @@ def _stick_step(work: Working, order: Order, number: int, stick: Stick, kerf: Te
     # The blade of a last cut may run past the end: what it takes then is only what is there.
     room = order.stocks[stick.stock] - sum(stick.pieces) - order.kerf * (len(stick.pieces) - 1)
     kerfs = stick.cuts if room == 0 or room >= order.kerf else stick.cuts - 1
-    why = f"{'+'.join(_inches(work, p).removesuffix(' in') for p in stick.pieces)} and {kerfs} kerfs, from {_stock_name(work, order, stick.stock)}"
+    pieces = "+".join(_inches(work, piece).removesuffix(" in") for piece in stick.pieces)
+    why = f"{pieces} and {kerfs} kerfs, from {_stock_name(work, order, stick.stock)}"
     return work.step(f"stick {number}", used + kerfs * kerf, why, "in")
 
 
@@ -157,7 +174,9 @@ def _offcuts(work: Working, order: Order, sticks: list[Stick], useful: Fraction)
     scrap = sum((stick.left * stick.times for stick in sticks if stick not in kept), Fraction(0))
     work.also("offcuts kept as stock", count)
     if kept:
-        listed = ", ".join(f"{_inches(work, stick.left)}{f' × {stick.times}' if stick.times > 1 else ''}" for stick in kept)
+        listed = ", ".join(
+            f"{_inches(work, stick.left)}{f' × {stick.times}' if stick.times > 1 else ''}" for stick in kept
+        )
         work.also_word("lengths of the offcuts kept", listed)
     work.also("left over as scrap", work.term("scrap", scrap, "in"))
 
@@ -177,7 +196,9 @@ def _list_sticks(work: Working, order: Order, sticks: list[Stick], useful: Fract
         which = f"stick {at}" if stick.times == 1 else f"sticks {at} to {at + stick.times - 1}"
         at += stick.times
         pieces = ", ".join(_inches(work, piece) for piece in stick.pieces)
-        work.also_word(f"{which}, {_stock_name(work, order, stick.stock)}", f"{pieces}; {_left_words(work, stick, useful)}")
+        work.also_word(
+            f"{which}, {_stock_name(work, order, stick.stock)}", f"{pieces}; {_left_words(work, stick, useful)}"
+        )
         line = Fraction(0)
         for cut, piece in enumerate(stick.pieces[: stick.cuts], 1):
             line += piece

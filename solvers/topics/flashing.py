@@ -19,11 +19,21 @@ MOST_MARKS = 60
 MOST_LEGS = 12
 SlopeRun = Annotated[
     Length,
-    Slot("What is the length of the rake or wall, along the roof?", unit="ft", bare=("ft",), above=0, most=1000, name="length"),
+    Slot(
+        "What is the length of the rake or wall, along the roof?",
+        unit="ft",
+        bare=("ft",),
+        above=0,
+        most=1000,
+        name="length",
+    ),
 ]
 ShingleExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]
 Legs = Annotated[tuple[Length, ...], Slot("How wide is each leg?", name="legs")]
-Coil = Annotated[Length, Slot("How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width", cued=True)]
+Coil = Annotated[
+    Length,
+    Slot("How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width", cued=True),
+]
 
 
 @topic("step flashing", "takeoff")
@@ -43,8 +53,13 @@ def step_flashing(work: Working, length: SlopeRun, exposure: ShingleExposure) ->
     step = Fraction(exposure.value)
     marks = [Mark(f"piece {number + 1}", number * step) for number in range(min(int(pieces.value), MOST_MARKS))]
     put_marks(work, marks)
-    work.caution("Lap each piece at least 2 in over the one below, nail it to the roof only.", HEIGHT_CAUTION, METAL_CAUTION)
-    work.source("published: at least 4 in by 4 in, turned out at the end of the wall, IRC R905.2.8.3", "the 2 in lap: common practice")
+    work.caution(
+        "Lap each piece at least 2 in over the one below, nail it to the roof only.", HEIGHT_CAUTION, METAL_CAUTION
+    )
+    work.source(
+        "published: at least 4 in by 4 in, turned out at the end of the wall, IRC R905.2.8.3",
+        "the 2 in lap: common practice",
+    )
     draw_strip(work, marks, float(12 * length.value), "up the wall, from the eave")
 
 
@@ -82,14 +97,16 @@ def _leg_terms(work: Working, lengths: tuple[Length, ...]) -> list[Term]:
     terms = [work.term(f"leg {number}", leg.to("in").value, "in") for number, leg in enumerate(lengths, 1)]
     for term in terms:
         work.refuse_when(term.value <= 0, f"a leg can't be {work.text(term)}: say the legs again, each over 0")
-        work.refuse_when(term.value > 120, f"a leg of {work.text(term)} is wider than any coil: say the legs again, in inches")
+        work.refuse_when(
+            term.value > 120, f"a leg of {work.text(term)} is wider than any coil: say the legs again, in inches"
+        )
     return terms
 
 
 def _from_coil(work: Working, girth: Term, coil: Term, count: Term | None) -> None:
     work.refuse_when(
         work.value(girth) > work.value(coil),
-        f"the girth is {work.text(girth)}, wider than the coil of {work.text(coil)}: take a wider coil or make it in two",
+        f"the girth is {work.text(girth)}, wider than the coil of {work.text(coil)}: widen it or make it in two",
     )
     strips = work.step("strips", floor(coil / girth), "whole strips across the coil's width", "count")
     left = work.step("left", coil - strips * girth, "what is left of the width", "in")

@@ -16,7 +16,9 @@ from solvers.working import Working
 LIFT_CAUTION = "Lift with a second person or make two trips: common practice is no more than about 50 lb (23 kg) each."
 METRES_IN_FOOT = Fraction(3048, 10_000)
 HowMany = Annotated[Count, Slot("How many are there?", least=1, most=10_000_000, name="count")]
-Run = Annotated[Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True)]
+Run = Annotated[
+    Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True)
+]
 
 
 class Per(Choice):
@@ -62,7 +64,9 @@ def weight(
 @topic("cost", "takeoff")
 def cost(
     work: Working,
-    price: Annotated[Money, Slot("What is the price of each, or of a foot or square foot?", above=0, most=10_000_000, name="price")],
+    price: Annotated[
+        Money, Slot("What is the price of each, or of a foot or square foot?", above=0, most=10_000_000, name="price")
+    ],
     count: HowMany | None = None,
     area: CoverArea | None = None,
     length: Run | None = None,
@@ -88,7 +92,13 @@ def _check_bounds(work: Working, many: Term, each: Term, total: Term) -> None:
 
 
 def _amount(
-    work: Working, count: Term | None, area: Term | None, length: Term | None, per: Per | None, missing: str, question: str
+    work: Working,
+    count: Term | None,
+    area: Term | None,
+    length: Term | None,
+    per: Per | None,
+    missing: str,
+    question: str,
 ) -> Term:
     """How many times the weight or price counts, in what it is for."""
     if count is not None and per not in (*PER_AREA, *PER_LENGTH):

@@ -15,16 +15,31 @@ from solvers.working import Working
 
 RollWidth = Annotated[
     Length,
-    Slot("What is the width of the roll?", bare=("ft", "in"), plain=12, doubt=(12, 18), above=0, most=12_000, kept="roll width",
-         name="roll width"),
+    Slot("What is the width of the roll?", bare=("ft", "in"), plain=12, doubt=(12, 18), above=0, most=12_000,
+         kept="roll width", name="roll width"),
 ]  # fmt: skip
 RollLength = Annotated[
-    Length, Slot("What is the length of the roll?", unit="ft", bare=("ft",), above=0, most=2000, kept="roll length", name="roll length")
+    Length,
+    Slot(
+        "What is the length of the roll?",
+        unit="ft",
+        bare=("ft",),
+        above=0,
+        most=2000,
+        kept="roll length",
+        name="roll length",
+    ),
 ]
 Lap = Annotated[Length, Slot("How wide are the laps?", bare=("in",), least=0, kept="lap", name="lap")]
-JointWidth = Annotated[Length, Slot("What is the width of the joint?", bare=("in",), above=0, most=6, name="joint width")]
-JointDepth = Annotated[Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=6, name="joint depth")]
-JointLength = Annotated[Length, Slot("What is the length of the joint?", unit="ft", bare=("ft",), above=0, most=100_000, name="length")]
+JointWidth = Annotated[
+    Length, Slot("What is the width of the joint?", bare=("in",), above=0, most=6, name="joint width")
+]
+JointDepth = Annotated[
+    Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=6, name="joint depth")
+]
+JointLength = Annotated[
+    Length, Slot("What is the length of the joint?", unit="ft", bare=("ft",), above=0, most=100_000, name="length")
+]
 TubeSize = Annotated[Volume, Slot("How much is in a tube?", above=0, most=1000, name="tube")]
 TUBE = Volume(Fraction(101, 10), "floz", "10.1 fl oz (US)")
 
@@ -65,7 +80,7 @@ def membrane_rolls(
 def refuse_wide_lap(work: Working, lap: Term, roll_width: Term) -> None:
     work.refuse_when(
         work.value(lap) >= work.value(roll_width),
-        f"a lap of {work.text(lap)} is as wide as the roll of {work.text(roll_width)}, so it would cover nothing: say the lap again",
+        f"a lap of {work.text(lap)} is as wide as the roll of {work.text(roll_width)}, so nothing is covered: say it again",
     )
 
 
@@ -82,7 +97,12 @@ def _draw_laps(work: Working, roll_width: Term, lap: Term, shows: Term) -> None:
 
 @topic("sealant", "takeoff")
 def sealant(
-    work: Working, width: JointWidth, depth: JointDepth, length: JointLength, tube: TubeSize = TUBE, waste: Waste = NO_WASTE
+    work: Working,
+    width: JointWidth,
+    depth: JointDepth,
+    length: JointLength,
+    tube: TubeSize = TUBE,
+    waste: Waste = NO_WASTE,
 ) -> None:
     """How many tubes of sealant fill a joint; a tube of 10.1 US fl oz and no waste unless said.
 
@@ -96,10 +116,12 @@ def sealant(
     work.also("length per tube", each)
     work.also("volume of sealant", need)
     work.check("tubes by the length each fills", tubes * each, ">=", length * (1 + waste / 100))
-    gallons = work.step("length per gallon", work.term("gallon", 231, "in3") / section / 12, "the same, for a US gallon", "ft")
+    gallons = work.step(
+        "length per gallon", work.term("gallon", 231, "in3") / section / 12, "the same, for a US gallon", "ft"
+    )
     work.check("tubes by the gallon", tubes * tube / 231 * gallons, ">=", length * (1 + waste / 100))
     work.caution(
-        "Common practice: a sealant joint about half as deep as it is wide, at least 1/4 in, over a backer it does not stick to.",
+        "Common practice: a joint about half as deep as it is wide, at least 1/4 in, over a backer it can't stick to.",
         HEIGHT_CAUTION,
     )
     work.source("1 US fl oz = 231/128 in³ exactly (NIST Handbook 44, appendix C)")

@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import Annotated
 
 from solvers.common import DUST_CAUTION, HEIGHT_CAUTION, SAW_CAUTION
-from solvers.coverage import NO_WASTE, BoardLength, Waste, check_whole, whole_pieces, with_waste
+from solvers.coverage import NO_WASTE, Waste, check_whole, whole_pieces, with_waste
 from solvers.exact import Term, ceil
 from solvers.quantities import Count, Length
 from solvers.registry import topic
@@ -16,16 +16,34 @@ from solvers.working import Working
 
 Stock = Annotated[
     Length,
-    Slot("How long is your stock?", unit="ft", bare=("ft", "in"), plain=24, above=0, most=100, kept="stock length", name="stock"),
+    Slot(
+        "How long is your stock?",
+        unit="ft",
+        bare=("ft", "in"),
+        plain=24,
+        above=0,
+        most=100,
+        kept="stock length",
+        name="stock",
+    ),
 ]
 TotalLength = Annotated[
-    Length, Slot("What is the total length of trim?", unit="ft", bare=("ft",), above=0, most=100_000, name="total length")
+    Length,
+    Slot("What is the total length of trim?", unit="ft", bare=("ft",), above=0, most=100_000, name="total length"),
 ]
 RowLength = Annotated[Length, Slot("What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000)]
 FastenerSpacing = Annotated[
-    Length, Slot("What is the spacing of the fasteners?", bare=("in",), above=0, most=120, kept="fastener spacing", name="spacing")
+    Length,
+    Slot(
+        "What is the spacing of the fasteners?",
+        bare=("in",),
+        above=0,
+        most=120,
+        kept="fastener spacing",
+        name="spacing",
+    ),
 ]
-MOST_DRAWN = 60
+MOST_DRAWN, MOST_IN_A_ROW = 60, 20_000
 
 
 @topic("trim sticks", "takeoff")
@@ -41,7 +59,8 @@ def trim_sticks(work: Working, total: TotalLength, stock: Stock, waste: Waste = 
     work.also("left over", left)
     work.check("full sticks and the part of the last one used", (sticks - 1) * stock + (stock - left), "=", need)
     work.caution(
-        "Joints may fall anywhere: where every piece must be whole, give me the pieces and I make the cut list.", SAW_CAUTION
+        "Joints may fall anywhere: where every piece must be whole, give me the pieces and I make the cut list.",
+        SAW_CAUTION,
     )
     end = 12 * Fraction(stock.value)
     marks = [Mark(f"end of stick {number}", number * end) for number in range(1, min(int(sticks.value), MOST_DRAWN))]
@@ -57,11 +76,11 @@ def fasteners(
     spacing: FastenerSpacing,
     box: Annotated[Count, Slot("How many in a box?", least=1, most=100_000, name="box", cued=True)] | None = None,
 ) -> None:
-    """How many nails or screws for so many courses or straps of a length: one at each end and at most the spacing between.
+    """How many nails or screws for courses or straps of a length: one at each end and at most the spacing between.
 
     Source: arithmetic. For the greatest spacing that is allowed, ask the cladding's maker or the code in force.
     """
-    refuse_crowd(work, work.value(12 * length / spacing), "fasteners in a row", spacing)
+    refuse_crowd(work, work.value(12 * length / spacing), "fasteners in a row", spacing, MOST_IN_A_ROW)
     spaces = work.step("spaces", ceil(12 * length / spacing), "spaces along one, none wider than the spacing", "count")
     each = work.step("each", spaces + 1, "one more fastener than spaces, as there is one at each end", "count")
     total = work.answer("fasteners", rows * each, "for all of them", "count")

@@ -16,9 +16,12 @@ from solvers.wall_parts import GableOver, Wall, WallLong, WallOpenings, WallTall
 from solvers.working import Working
 
 StrapSpacing = Annotated[
-    Length, Slot("How far apart are the straps?", bare=("in",), above=0, most=48, kept="stud spacing", name="strap spacing")
+    Length,
+    Slot("How far apart are the straps?", bare=("in",), above=0, most=48, kept="stud spacing", name="strap spacing"),
 ]
-RollWidth = Annotated[Length, Slot("How wide is the membrane?", bare=("ft",), above=0, kept="roll width", name="roll width")]
+RollWidth = Annotated[
+    Length, Slot("How wide is the membrane?", bare=("ft",), above=0, kept="roll width", name="roll width")
+]
 RollLength = Annotated[
     Length, Slot("How long is a roll?", unit="ft", bare=("ft",), above=0, kept="roll length", name="roll length")
 ]
@@ -42,10 +45,10 @@ def take_off(
     roll_length: RollLength = HUNDRED_FEET,
     lap: Lap = SIX_INCHES,
 ) -> None:
-    """What to load for a wall: boards first, then squares, starter, corners, channel, strapping, membrane, screen, fasteners.
+    """What to load for a wall: boards, then squares, starter, corners, channel, strapping, membrane, screen, fasteners.
 
     Boards and squares are by net area with waste; strapping, membrane and fasteners run past the openings, as they are
-    bought. Two outside corners are taken. Refuses openings that do not fit the wall. Source: arithmetic, common practice.
+    bought. Two outside corners are taken. Refuses openings that do not fit. Source: arithmetic, common practice.
     """
     wall = measure_wall(work, length, height, openings, pitch)
     _boards(work, wall, exposure, board_length, waste)
@@ -89,7 +92,9 @@ def _trim(work: Working, length: Term, height: Term, openings: tuple[Opening, ..
 
 
 def _strapping(work: Working, wall: Wall, length: Term, height: Term, exposure: Term, spacing: Term) -> None:
-    straps = work.step("straps", ceil(12 * length / spacing) + 1, "one at each end, none further apart than the spacing", "count")
+    straps = work.step(
+        "straps", ceil(12 * length / spacing) + 1, "one at each end, none further apart than the spacing", "count"
+    )
     courses = work.step("courses", ceil(12 * height / exposure), "up the wall, rounded up", "count")
     total, nails = straps * height, straps * courses
     if wall.gable is not None:

@@ -71,7 +71,8 @@ LAYERS = {
 LENGTHS = {
     "2, 3 and 1 1/2 inch legs": [2, 3, Fraction(3, 2)],
     "2\" x 3/4\" x 4\", coil 20\"": [2, Fraction(3, 4), 4],
-    "three inches up the wall, two and a half out, one and a quarter down, half inch kick": [3, Fraction(5, 2), Fraction(5, 4), Fraction(1, 2)],
+    "three inches up the wall, two and a half out, one and a quarter down, half inch kick": [
+        3, Fraction(5, 2), Fraction(5, 4), Fraction(1, 2)],
     "legs 25 mm 90 mm 40 mm coil 600 mm": [Fraction(250, 254), Fraction(900, 254), Fraction(400, 254)],
     "2 legs, 4 and 5 5/8, coil is 20": [4, Fraction(45, 8)],
     "legs 2 and 3 inches, 24 inch coil": [2, 3],

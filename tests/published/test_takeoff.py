@@ -42,7 +42,9 @@ def test_wall_area_is_the_polygon_with_its_holes_cut_out(
     length: int, height: int, holes: list[tuple[int, int, Fraction]], net: int
 ) -> None:
     """LIB shapely: the wall as a polygon, every opening a hole in it."""
-    found = answer("wall area", length=f"{length} ft", height=f"{height} ft", openings=tuple(opening(*hole) for hole in holes))
+    found = answer(
+        "wall area", length=f"{length} ft", height=f"{height} ft", openings=tuple(opening(*hole) for hole in holes)
+    )
     wall = shapely.box(0, 0, length, height)
     at = 0.1
     for count, wide, high in holes:
@@ -52,7 +54,14 @@ def test_wall_area_is_the_polygon_with_its_holes_cut_out(
     assert found == pytest.approx(net, rel=1e-12) == pytest.approx(wall.area, rel=1e-12)
 
 
-GABLES = [(24, 6, 72.0), (28, 8, 130.6666666667), (26, 5, 70.4166666667), (36, 9, 243.0), (40, 3, 100.0), (20, 12, 100.0)]
+GABLES = [
+    (24, 6, 72.0),
+    (28, 8, 130.6666666667),
+    (26, 5, 70.4166666667),
+    (36, 9, 243.0),
+    (40, 3, 100.0),
+    (20, 12, 100.0),
+]
 
 
 @pytest.mark.parametrize(("width", "rise", "area"), GABLES)
@@ -80,14 +89,15 @@ def test_squares_of_that_wall() -> None:
 
 FEET_PER_TUBE = [
     # joint width and depth in, feet per 10.1 US fl oz, feet per US gallon (geometry: 231 / (w d 12))
-    ("1/4", "1/4", 24.30, 308.0), ("3/8", "1/4", 16.20, 205.3), ("3/8", "3/8", 10.80, 136.9), ("1/2", "1/4", 12.15, 154.0),
+    ("1/4", "1/4", 24.30, 308.0), ("3/8", "1/4", 16.20, 205.3), ("3/8", "3/8", 10.80, 136.9),
+    ("1/2", "1/4", 12.15, 154.0),
     ("1/2", "1/2", 6.08, 77.0), ("3/4", "3/8", 5.40, 68.4), ("1/8", "1/8", 97.21, 1232.0),
 ]  # fmt: skip
 
 
 @pytest.mark.parametrize(("width", "depth", "tube", "gallon"), FEET_PER_TUBE)
 def test_length_of_joint_a_tube_fills(width: str, depth: str, tube: float, gallon: float) -> None:
-    """Geometry; the 308 ft a gallon and 24 ft a cartridge of a 1/4 in joint are also what printed tables give (from memory)."""
+    """Geometry; 308 ft a gallon and 24 ft a cartridge of a 1/4 in joint are also printed (from memory)."""
     given = {"width": f"{width} in", "depth": f"{depth} in", "length": "100 ft"}
     assert also(work("sealant", **given), "length per tube") == pytest.approx(tube, abs=0.006)
     by_gallon = work("sealant", **given, tube=Volume(Fraction(1), "gal"))
@@ -97,7 +107,11 @@ def test_length_of_joint_a_tube_fills(width: str, depth: str, tube: float, gallo
 def test_a_tube_in_cubic_inches_and_millilitres() -> None:
     """LIB pint: 10.1 US fl oz is 18.2273 in³ and 298.69 mL; a 300 mL cartridge is 18.307 in³."""
     ounces = (10.1 * UNITS.US_fluid_ounce).to("inch**3").magnitude
-    assert float(Volume(Fraction(101, 10), "floz").to("in3").value) == pytest.approx(ounces, rel=1e-9) == pytest.approx(18.2273, abs=1e-4)
+    assert (
+        float(Volume(Fraction(101, 10), "floz").to("in3").value)
+        == pytest.approx(ounces, rel=1e-9)
+        == pytest.approx(18.2273, abs=1e-4)
+    )
     assert float(Volume(Fraction(101, 10), "floz").to("L").value) * 1000 == pytest.approx(298.69, abs=0.01)
     millilitres = (300 * UNITS.milliliter).to("inch**3").magnitude
     assert float(Volume(Fraction(3, 10), "L").to("in3").value) == pytest.approx(millilitres, rel=1e-9)
@@ -116,7 +130,7 @@ def test_membrane_rolls(area: int, width: str, length: str, lap: str, rolls: int
 
 
 def test_membrane_laps_of_the_code() -> None:
-    """Published: upper over lower at least 2 in, IRC R703.2. A 3 ft roll of 144 ft so lapped covers 408 ft²: geometry."""
+    """Published: upper over lower at least 2 in, IRC R703.2. A 3 by 144 ft roll so lapped covers 408 ft²: geometry."""
     worked = work("membrane rolls", area="1000 ft2", roll_width="3 ft", roll_length="144 ft", lap="2 in")
     assert also(worked, "area each roll covers") == pytest.approx(408)
     assert "published: laps of 2 in and 6 in, IRC R703.2" in worked.working.sources  # type: ignore[union-attr]
@@ -126,7 +140,7 @@ def test_membrane_laps_of_the_code() -> None:
 
 
 def test_fasteners_at_sixteen_inches() -> None:
-    """Published: horizontal vinyl siding is fastened at most 16 in on centre, IRC 2018 R703.11.1. 32 ft: 25 in a course."""
+    """Published: horizontal vinyl siding at most 16 in on centre, IRC 2018 R703.11.1; 25 in a course of 32 ft."""
     worked = work("fasteners", rows="16 count", length="32 ft", spacing="16 in")
     assert also(worked, "fasteners in each") == 25
     assert answer("fasteners", rows="16 count", length="32 ft", spacing="16 in") == 400
@@ -145,7 +159,9 @@ def test_weight_by_area_against_pint() -> None:
     assert kilos == pytest.approx((18.5 * UNITS.meter**2 * 12 * UNITS.kilogram / UNITS.meter**2).magnitude)
     each = (12 * UNITS.kilogram / UNITS.meter**2).to("pound / foot**2").magnitude
     pounds = answer("weight", weight=Weight(Fraction(str(each)), "lb"), area="200 ft2", per=Per.FT2)
-    assert pounds == pytest.approx((200 * UNITS.foot**2 * 12 * UNITS.kilogram / UNITS.meter**2).to("pound").magnitude, rel=1e-9)
+    assert pounds == pytest.approx(
+        (200 * UNITS.foot**2 * 12 * UNITS.kilogram / UNITS.meter**2).to("pound").magnitude, rel=1e-9
+    )
 
 
 def test_cost_by_the_square_and_the_foot() -> None:
@@ -196,7 +212,10 @@ def test_cut_list_topic_on_known_optima(pieces: list[tuple[int, str]], stock: st
 
 def test_stock_of_two_prices_is_bought_for_the_least_money() -> None:
     """By hand: two of 7 ft and one of 8 ft. From 8s at 9 and 16s at 20: three 8s cost 27, one 16 and one 8 cost 29."""
-    stocks = (Stock(inches(8, "ft"), Money(Fraction(9), "money")), Stock(inches(16, "ft"), Money(Fraction(20), "money")))
+    stocks = (
+        Stock(inches(8, "ft"), Money(Fraction(9), "money")),
+        Stock(inches(16, "ft"), Money(Fraction(20), "money")),
+    )
     worked = work("cut list", pieces=(Piece(2, inches(7, "ft")), Piece(1, inches(8, "ft"))), stocks=stocks)
     assert also(worked, "cost") == 27
     assert also(worked, "sticks of 8 ft") == 3
@@ -207,7 +226,11 @@ def test_stock_of_two_prices_is_bought_for_the_least_money() -> None:
 
 @pytest.mark.parametrize(
     ("area", "exposure", "board", "waste", "boards"),
-    [("264 ft2", "6 in", "12 ft", "10 percent", 49), ("1500 ft2", "7 in", "16 ft", "10 percent", 177), ("612 ft2", "29/4 in", "12 ft", "0 percent", 85)],
+    [
+        ("264 ft2", "6 in", "12 ft", "10 percent", 49),
+        ("1500 ft2", "7 in", "16 ft", "10 percent", 177),
+        ("612 ft2", "29/4 in", "12 ft", "0 percent", 85),
+    ],
 )  # fmt: skip
 def test_boards_for_an_area(area: str, exposure: str, board: str, waste: str, boards: int) -> None:
     """Geometry: area over exposure, waste (common practice), over the board's length."""

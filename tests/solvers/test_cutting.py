@@ -47,7 +47,9 @@ def by_cp_sat(made: Cutting) -> int:
     for piece in range(len(sizes)):
         model.add_exactly_one(put[piece, bin_] for bin_ in bins)
     for bin_ in bins:
-        model.add(sum(sizes[piece] * put[piece, bin_] for piece in range(len(sizes))) <= made.rooms[bin_[0]] * used[bin_])
+        model.add(
+            sum(sizes[piece] * put[piece, bin_] for piece in range(len(sizes))) <= made.rooms[bin_[0]] * used[bin_]
+        )
         if bin_[1]:
             model.add(used[bin_] <= used[bin_[0], bin_[1] - 1])
     model.minimize(sum(made.costs[bin_[0]] * used[bin_] for bin_ in bins))
@@ -103,7 +105,9 @@ def test_two_sticks_filled_to_the_end() -> None:
 
 def test_no_kerf_after_a_piece_that_ends_flush() -> None:
     work = Working()
-    order = order_of(work, [Piece(2, Length(Fraction(575, 16), "in"))], [Stock(Length(Fraction(72), "in"))], Fraction(1, 8))
+    order = order_of(
+        work, [Piece(2, Length(Fraction(575, 16), "in"))], [Stock(Length(Fraction(72), "in"))], Fraction(1, 8)
+    )
     plan, sticks = planned(order)
     assert plan.count == 1
     assert sticks[0].left == 0
@@ -113,7 +117,10 @@ def test_no_kerf_after_a_piece_that_ends_flush() -> None:
 def test_a_stick_with_less_left_than_a_kerf_still_takes_its_last_cut() -> None:
     """Two of 35 15/16 and a kerf of 1/8 is 72 exactly; from 72 1/16 a sliver of 1/16 goes in the last cut."""
     order = order_of(
-        Working(), [Piece(2, Length(Fraction(575, 16), "in"))], [Stock(Length(Fraction(1153, 16), "in"))], Fraction(1, 8)
+        Working(),
+        [Piece(2, Length(Fraction(575, 16), "in"))],
+        [Stock(Length(Fraction(1153, 16), "in"))],
+        Fraction(1, 8),
     )
     _, sticks = planned(order)
     assert (sticks[0].cuts, sticks[0].left) == (2, 0)
@@ -121,7 +128,9 @@ def test_a_stick_with_less_left_than_a_kerf_still_takes_its_last_cut() -> None:
 
 def test_several_lengths_without_prices_take_the_fewest_then_the_shortest() -> None:
     stocks = [Stock(Length(Fraction(feet), "ft")) for feet in (8, 12, 16)]
-    order = order_of(Working(), [Piece(3, Length(Fraction(46), "in")), Piece(1, Length(Fraction(90), "in"))], stocks, Fraction(1, 8))
+    order = order_of(
+        Working(), [Piece(3, Length(Fraction(46), "in")), Piece(1, Length(Fraction(90), "in"))], stocks, Fraction(1, 8)
+    )
     plan, sticks = planned(order)
     assert plan.count == 2
     assert sorted(order.stocks[stick.stock] for stick in sticks for _ in range(stick.times)) == [96, 144]
@@ -130,7 +139,10 @@ def test_several_lengths_without_prices_take_the_fewest_then_the_shortest() -> N
 def test_sixty_pieces_from_three_lengths_is_proven_or_bounded() -> None:
     rng = random.Random(7)
     pieces = [Piece(1, Length(Fraction(rng.randrange(8 * 16, 140 * 16), 16), "in")) for _ in range(60)]
-    prices = [Stock(Length(Fraction(feet), "ft"), Money(Fraction(price), "money")) for feet, price in ((8, 9), (12, 15), (16, 19))]
+    prices = [
+        Stock(Length(Fraction(feet), "ft"), Money(Fraction(price), "money"))
+        for feet, price in ((8, 9), (12, 15), (16, 19))
+    ]
     order = order_of(Working(), pieces, prices, Fraction(1, 8))
     plan, sticks = planned(order)
     assert sum(len(stick.pieces) * stick.times for stick in sticks) == 60

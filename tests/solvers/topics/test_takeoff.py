@@ -54,7 +54,13 @@ def test_net_and_openings_are_the_wall(long: Fraction, high: Fraction, count: in
 @settings(max_examples=40, deadline=None)
 @given(st.integers(10, 3000), inches, st.integers(4, 20), st.integers(0, 30))
 def test_boards_reach_and_one_fewer_does_not(area: int, exposure: Fraction, board: int, waste: int) -> None:
-    boards = answer("cladding boards", area=f"{area} ft2", exposure=f"{exposure} in", board_length=f"{board} ft", waste=f"{waste} percent")
+    boards = answer(
+        "cladding boards",
+        area=f"{area} ft2",
+        exposure=f"{exposure} in",
+        board_length=f"{board} ft",
+        waste=f"{waste} percent",
+    )
     need = Fraction(area) * 12 / exposure * (1 + Fraction(waste, 100))
     assert boards * board >= need > (boards - 1) * board
 
@@ -88,9 +94,17 @@ def test_waste_is_assumed_for_cladding_and_for_nothing_else() -> None:
 
 
 def test_take_off_is_one_list_and_agrees_with_the_topics_it_is_made_of() -> None:
-    given = {"length": "32 ft", "height": "9 ft", "openings": (window(2, 3, 4),), "exposure": "6 in", "board_length": "12 ft"}
+    given = {
+        "length": "32 ft",
+        "height": "9 ft",
+        "openings": (window(2, 3, 4),),
+        "exposure": "6 in",
+        "board_length": "12 ft",
+    }
     worked = work("take-off", **given)
-    assert answer("take-off", **given) == answer("cladding boards", area="264 ft2", exposure="6 in", board_length="12 ft")
+    assert answer("take-off", **given) == answer(
+        "cladding boards", area="264 ft2", exposure="6 in", board_length="12 ft"
+    )
     assert also(worked, "squares") == pytest.approx(answer("squares", area="264 ft2"))
     assert also(worked, "net wall area") == 264
     assert also(worked, "channel") == 2 * 2 * (3 + 4)
