@@ -19,7 +19,7 @@ Pattern = tuple[int, ...]  # how many of each kind of piece come from one stick
 
 @dataclass(frozen=True, slots=True)
 class Cutting:
-    """`sizes` of pieces, longest first, and how many; `rooms` and `costs` of stock. A kerf is put on sizes and rooms."""
+    """`sizes` of pieces, longest first, and how many; `rooms` and `costs` of stock. A kerf is put on both."""
 
     sizes: tuple[int, ...]
     wanted: tuple[int, ...]

@@ -231,3 +231,6 @@ def _draw(work: Working, order: Order, sticks: list[Stick], useful: Fraction) ->
             view.label(((at + stock) / 2, bottom + high / 2), f"keep {_inches(work, stick.left)}")
         if stick.times > 1:
             view.label((longest, bottom + high * 1.4), f"{stick.times} like this", anchor="end")
+    if len(sticks) > MOST_STICKS_SHOWN:
+        more = len(sticks) - MOST_STICKS_SHOWN
+        view.label((0, -MOST_STICKS_SHOWN * high * 2), f"and {more} more, in the list", anchor="start")

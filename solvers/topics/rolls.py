@@ -80,7 +80,7 @@ def membrane_rolls(
 def refuse_wide_lap(work: Working, lap: Term, roll_width: Term) -> None:
     work.refuse_when(
         work.value(lap) >= work.value(roll_width),
-        f"a lap of {work.text(lap)} is as wide as the roll of {work.text(roll_width)}, so nothing is covered: say it again",
+        f"a lap of {work.text(lap)} is as wide as the roll of {work.text(roll_width)} and covers nothing: say it again",
     )
 
 
