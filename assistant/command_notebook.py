@@ -6,12 +6,13 @@ import argparse
 import json
 import shutil
 from datetime import date
+from typing import Any
 
 from assistant.notebook import Notebook
 from assistant.notebook_file import NotebookError
 
 
-def add_notebook(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def add_notebook(commands: Any) -> None:
     """Add the notebook commands."""
     notebook = commands.add_parser("notebook", help="read the day back, find things, gather the order")
     notebook.set_defaults(run=_day, day=None, json=False)

@@ -29,6 +29,9 @@ from solvers.slots import Given
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.01  # and this near, they are equally so
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
+_ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
+_STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
+_KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 
 
@@ -105,6 +108,8 @@ class Conversation:
         said = self.hear(text)
         if not whole and (said is None or (said.loose and said.topic == "correct")):
             said = gist_of(text, self.places) or said
+        if said and said.topic == "remember" and _is_question(text, questions):
+            said = None
         if self._acted_first(record, said, text, questions):
             return
         pending, self.pending = self.pending, None
@@ -317,6 +322,16 @@ class Conversation:
         """Whether something said and not placed could change the answer: the topic takes its kind or lists."""
         kinds = {parameter.kind.__name__ for parameter in way.worked.topic.parameters}
         return bool(kinds & (question.unplaced_kinds | {"tuple"}))
+
+
+def _is_question(text: str, questions: list[Question]) -> bool:
+    """Whether what could be a statement asks: "gable is 24 feet wide, how tall is it", "air gap 3/4"."""
+    if _KEEPS.search(text):
+        return False
+    best = questions[0] if questions else None
+    whole = best is not None and not (best.missing or best.unplaced or best.lacking)
+    named = best is not None and set(best.topic.split()) <= set(best.words)
+    return bool(_ASKS.search(text)) or (whole and named and not _STATES.search(text))
 
 
 def sureness(question: Question) -> float:

@@ -9,10 +9,11 @@ from intents.fitting import EDGE_KINDS
 from intents.lists import lists
 from intents.measures import readings
 from intents.phrases import END, Capture, Phrases, Trie
-from intents.reading import Reading
+from intents.reading import Dims, Reading
 from intents.spelling import Speller
 from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
+from solvers.quantities import Quantity
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
@@ -98,7 +99,8 @@ def _weigh(chart: Chart, phrases: Phrases) -> None:
                 chart.known |= 1 << i
     for row in chart.readings:
         for reading in row:
-            chart.numbers |= span(reading.start, reading.end)
+            if isinstance(reading.value, Quantity | Dims):  # the words of a list are words
+                chart.numbers |= span(reading.start, reading.end)
 
 
 def _whole(found: list[list[Reading]]) -> list[list[Reading]]:

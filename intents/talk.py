@@ -25,6 +25,7 @@ from intents.vocabulary import NUMBER_WORDS
 
 JOB, GIST, OUTSIDE = "job", "gist", "outside"
 LONGEST = 4800  # characters read for commands; a note keeps the rest as it stands
+MOST_PASSED = 12  # signs and small words in a row that are passed over; a page of brackets is no talk
 SHORT = 60  # tokens; in a longer line one's own words run to its end
 GAP = 5  # words that may stand between two of an outside rule
 DENIALS = frozenset(("not", "no", "never"))  # turn what follows round, so they are never passed over
@@ -216,8 +217,8 @@ class _Line:
 
     def _starts(self, at: int, first: bool) -> Iterator[int]:
         """Places from `at` on, past what may be passed over."""
-        passed = 0
-        while at < len(self.words):
+        passed, last = 0, min(len(self.words), at + MOST_PASSED)
+        while at < last:
             yield at
             if not self._passable(at):
                 if self.words[at] in DENIALS:

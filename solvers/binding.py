@@ -11,7 +11,6 @@ from solvers.errors import Refusal
 from solvers.exact import Term, tan
 from solvers.printing import SIGNS, decimal
 from solvers.quantities import (
-    Angle,
     Area,
     Count,
     Length,
@@ -60,7 +59,7 @@ def _argument(work: Working, parameter: Parameter, value: Any) -> Any:
     return Term(parameter.label, page.value, unit)
 
 
-def _slope(work: Working, parameter: Parameter, pitch: Pitch | Angle) -> Slope:
+def _slope(work: Working, parameter: Parameter, pitch: Pitch) -> Slope:
     twelve = Term("12", Fraction(12), "in")
     said = pitch.text or f"{decimal(pitch.value, 3)}{SIGNS[pitch.unit]}"
     if pitch.value < 0:

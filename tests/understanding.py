@@ -139,7 +139,7 @@ def main() -> None:
         for family, found in verdicts.items():
             for verdict in found:
                 if verdict.grade != "right":
-                    print(_miss(family, verdict))
+                    print(miss(family, verdict))
     total: list[Verdict] = []
     for family, found in verdicts.items():
         print(_figures(family, found))
@@ -147,7 +147,8 @@ def main() -> None:
     print(_figures("all", total))
 
 
-def _miss(family: str, verdict: Verdict) -> str:
+def miss(family: str, verdict: Verdict) -> str:
+    """What went wrong with one case, in two lines."""
     record = verdict.record
     got = record["ask"] or (record["answer"] or {}).get("text") or record["say"]
     return f"{verdict.grade:8} {family}: {verdict.case['ask']!r}\n         {verdict.why} | {record['outcome']} {record['topic']}: {got}"
