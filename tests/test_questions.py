@@ -1,0 +1,36 @@
+"""How well questions are understood, through the real command: the sets of tests/questions, family by family."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests import understanding
+from tests.understanding import Verdict
+
+RIGHT = 0.97  # at least so many answered, asked back or declined as they should be
+WRONG = 0.005  # at most so many answered wrongly with confidence; an eager mistake costs a board
+FAMILIES = sorted(understanding.load())
+
+
+@pytest.fixture(scope="session")
+def verdicts() -> dict[str, list[Verdict]]:
+    return understanding.run()
+
+
+@pytest.mark.parametrize("family", FAMILIES)
+def test_a_family_is_understood(verdicts: dict[str, list[Verdict]], family: str) -> None:
+    found = verdicts[family]
+    missed = [verdict for verdict in found if verdict.grade != "right"]
+    wrong = [verdict for verdict in missed if verdict.grade == "wrong"]
+    page = "\n".join(understanding.miss(family, verdict) for verdict in [*wrong, *missed])
+    assert len(wrong) <= WRONG * len(found), f"{len(wrong)} of {len(found)} wrong with confidence\n{page}"
+    assert len(found) - len(missed) >= RIGHT * len(found), f"{len(missed)} of {len(found)} missed\n{page}"
+
+
+def test_the_sets_are_large_and_have_some_kept_aside() -> None:
+    aside = understanding.load(aside=True)
+    ours = understanding.load()
+    assert sum(map(len, ours.values())) >= 1000
+    assert sum(map(len, aside.values())) >= 0.15 * sum(map(len, ours.values()))
+    said = {str(case["ask"]) for cases in ours.values() for case in cases}
+    assert not {str(case["ask"]) for cases in aside.values() for case in cases} & said
