@@ -173,7 +173,11 @@ class _Parser:
                 doc = self.take()
             if self.peek() == "import":
                 self.take()
-                grammar.imports.append((self.take()[1:-1], self.pieces[self.at - 1][2]))
+                if self.kind() != "rule":
+                    found = self.peek() or "the end of the file"
+                    raise self.fail(f"an import names a rule, like <words.*>, and not {found!r}")
+                grammar.imports.append((self.peek()[1:-1], self.pieces[self.at][2]))
+                self.take()
                 self.expect(";")
             elif self.at < len(self.pieces):
                 rule = self.rule(doc)
