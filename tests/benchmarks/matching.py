@@ -41,10 +41,11 @@ def template(book: Book, grammar: Grammar, node: Node) -> str:
     if isinstance(node, Tagged):
         return template(book, grammar, node.part)
     if isinstance(node, Maybe):
-        return f"[{template(book, grammar, node.part)}]"
+        inner = template(book, grammar, node.part).strip()
+        return f"[{inner}]" if inner else ""
     if isinstance(node, Repeat):
         return template(book, grammar, node.part)
-    parts = [template(book, grammar, part) for part in node.parts]
+    parts = [part for each in node.parts if (part := template(book, grammar, each).strip())]
     return f"({'|'.join(parts)})" if isinstance(node, Either) else " ".join(parts) if isinstance(node, Series) else ""
 
 
