@@ -61,7 +61,7 @@ class Conversation:
         self.just_kept: dict[str, Quantity | None] = {}  # names kept by the line before, and what they were
         self.kept_by: list[tuple[Record, dict[str, Quantity | None]]] = []  # the same of every line that kept something
         self.statements: list[Said] = []  # of a line that says several things to keep
-        self.step_shown = -1
+        self.step_shown = self.mark_called = -1
         self.points = Points()
         self.alternatives: Sequence[tuple[str, str]] = ()
 
@@ -313,7 +313,7 @@ class Conversation:
         if question.unplaced:
             record["say"] += f" I did not need the {listed(question.unplaced, 'and')}."
         way.asked.record = record
-        self.last, self.step_shown, self.just_kept = way.asked, -1, {}
+        self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]

@@ -36,7 +36,7 @@ def course_layout(
     ]
     | None = None,
     meant: Annotated[
-        Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure is")
+        Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure said")
     ] = Meant.GREATEST,
 ) -> None:
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
