@@ -84,6 +84,12 @@ def _outdone(chart: Chart, reading: Reading) -> float:
     return 0.3 if any(others) else 1.0
 
 
+def _slopes(chart: Chart, reading: Reading) -> bool:
+    """Whether a bare number is no length, being outright a pitch: 7/12."""
+    rows = chart.readings[reading.start] if reading.kind == "number" else ()
+    return any(r.kind == "pitch" and r.end == reading.end and r.sure >= SURE_UNIT for r in rows)
+
+
 def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Placed) -> None:
     found = dict(hit.found)
     for name, at, fixed in hit.captures:
@@ -122,6 +128,8 @@ def _heard(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bo
 
 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
+    if parameter.kind is Length and _slopes(chart, reading):
+        return None
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
     fitted = fit(reading, parameter, text, cued)
