@@ -16,9 +16,10 @@ from itertools import product
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from intents import grammars, jsgf, kept, tokens
+from intents import grammars, jsgf, kept, talk_rules, tokens
 from intents.grammars import BUILT_IN, FOLDER, QUANTITIES, TALK, WORDS, Book
 from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, Word
+from intents.talk_rules import Rules
 from intents.tokens import tokenize
 
 MOST_WAYS = 4000  # ways to say one island; more is a sign that it wants splitting
@@ -78,12 +79,13 @@ class Phrases:
     topics_of: dict[str, set[str]] = field(default_factory=dict)  # symbol → topics whose islands use it
     examples: dict[str, tuple[str, ...]] = field(default_factory=dict)  # topic → sentences that ask for it
     talk: frozenset[str] = frozenset()  # words of the grammars matched as whole lines: no slips of trade words
+    rules: dict[str, Rules] = field(default_factory=dict)  # those grammars themselves (see talk_rules.py)
 
 
 @cache
 def compiled(folder: Path = FOLDER) -> Phrases:
     """The phrases of a folder of grammars; compiled once for as long as the files stay. Raises GrammarError."""
-    stamp = kept.stamp(folder, (jsgf, grammars, tokens, sys.modules[__name__]))
+    stamp = kept.stamp(folder, (jsgf, grammars, talk_rules, tokens, sys.modules[__name__]))
     plain = kept.fetch(folder, stamp)
     if plain is not None:
         return Phrases([Pattern(*pattern) for pattern in plain[0]], *plain[1:])
@@ -115,6 +117,7 @@ class _Compiler:
                 self._add_pattern(grammar, rule, alternative)
         self.out.vocabulary = frozenset(self._vocabulary())
         self.out.talk = frozenset(self.book.words(TALK))
+        self.out.rules = talk_rules.talk_rules(self.book, TALK)
         return self.out
 
     def _words_of(self, grammar: Grammar, name: str) -> Iterator[str]:

@@ -12,14 +12,30 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from pathlib import Path
+from typing import Any
 
 from intents.fitting import EDGE_KINDS
-from intents.grammars import FOLDER, leaves
-from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Tagged, Word, read_grammar
+from intents.grammars import FOLDER
 from intents.measures import readings
 from intents.phrases import compiled
 from intents.reading import Reading
 from intents.spelling import Speller
+from intents.talk_rules import (
+    ANYTHING,
+    EITHER,
+    KINDS,
+    KNOWN,
+    MAYBE,
+    NUMBER,
+    REPEAT,
+    RULE,
+    SERIES,
+    TAG,
+    WORD,
+    Part,
+    Rules,
+    apart,
+)
 from intents.tokens import Token, tokenize
 from intents.vocabulary import NUMBER_WORDS
 
@@ -30,7 +46,6 @@ SHORT = 60  # tokens; in a longer line one's own words run to its end
 GAP = 5  # words that may stand between two of an outside rule
 DENIALS = frozenset(("not", "no", "never"))  # turn what follows round, so they are never passed over
 OUTSIDE_SHORT = 80  # tokens of a line that are searched for them
-KINDS = frozenset(("length", "pitch", "angle", "percent", "number", "temperature", "area", "money", "weight", "volume"))
 Captures = tuple[tuple[str, int, int], ...]  # tag, first token, token after the last
 
 
@@ -54,48 +69,30 @@ class Said:
 
 def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
     """The line as talk about the job, or None. `names`: what values are kept under, beside the grammar's own."""
-    grammar = _grammar(folder, JOB)
-    line = _Line(text, grammar, tuple(name.split() for name in names))
-    found = line.read(grammar)
+    rules = compiled(folder).rules[JOB]
+    line = _Line(text, rules, tuple(names))
+    found = line.read()
     if found is None and line.respell(_speller(folder)):
-        found = line.read(grammar)
+        found = line.read()
     return found
 
 
 def gist_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
     """What a long line that is no question comes to, as talk about the job, or None."""
-    grammar, job = _grammar(folder, GIST), _grammar(folder, JOB)
-    line = _Line(text, job, tuple(name.split() for name in names), GAP)
-    return line.find(grammar)
+    rules = compiled(folder).rules
+    return _Line(text, rules[JOB], tuple(names), GAP).find(rules[GIST])
 
 
 def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
     """What in the line is another trade's to work out, or None."""
-    grammar = _grammar(folder, OUTSIDE)
-    line = _Line(text, grammar, (), GAP)
-    return line.find(grammar)
-
-
-@cache
-def _grammar(folder: Path, name: str) -> Grammar:
-    return read_grammar(folder / f"{name}.jsgf")
+    rules = compiled(folder).rules[OUTSIDE]
+    return _Line(text, rules, (), GAP).find(rules)
 
 
 @cache
 def _speller(folder: Path) -> Speller:
     phrases = compiled(folder)
     return Speller(phrases.talk | NUMBER_WORDS, phrases.vocabulary | phrases.ordinary | phrases.fillers)
-
-
-# Run together in speech and in typing: read apart, in the line and in the grammar alike.
-APART = {
-    "whats": "what is", "hows": "how is", "thats": "that is", "its": "it is", "wheres": "where is",
-    "theres": "there is", "heres": "here is", "weve": "we have", "ive": "i have", "im": "i am",
-    "youve": "you have", "youre": "you are",
-    "dont": "do not", "doesnt": "does not", "didnt": "did not", "isnt": "is not", "wasnt": "was not", "cant": "can not",
-    "couldnt": "could not", "shouldnt": "should not", "wouldnt": "would not", "howd": "how did", "whatd": "what did",
-    "id": "i would", "ill": "i will", "lets": "let us", "theyve": "they have", "cannot": "can not",
-}  # fmt: skip
 
 
 def _apart(token: Token, text: str) -> list[Token]:
@@ -109,92 +106,138 @@ def _apart(token: Token, text: str) -> list[Token]:
     return found
 
 
-@lru_cache(maxsize=4096)
-def _plain(text: str) -> tuple[str, ...]:
-    return tuple(
-        part for word in text.split() for part in APART.get(word.replace("'", ""), word.replace("'", "")).split()
-    )
+_plain = lru_cache(maxsize=4096)(apart)
+
+
+@lru_cache(maxsize=8)  # a line is held against several grammars
+def _tokens_of(text: str) -> tuple[list[Token], list[list[Reading]]]:
+    typed = tokenize(text[:LONGEST])
+    starts = {token.start for token in typed}
+    tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
+    return tokens, readings(tokens)
 
 
 class _Line:
     """One line being matched: `gap` is how many words that are nobody's may be passed over."""
 
-    def __init__(self, text: str, grammar: Grammar, names: tuple[list[str], ...], gap: int = 0) -> None:
-        self.text, self.rules, self.names, self.gap = text, grammar.rules, names, gap
-        typed = tokenize(text[:LONGEST])
-        starts = {token.start for token in typed}
-        self.tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
-        self.words = [token.text for token in self.tokens]
+    def __init__(self, text: str, rules: Rules, names: tuple[str, ...], gap: int = 0) -> None:
+        self.text, self.rules, self.gap = text, rules, gap
+        self.names = tuple((name, _plain(name)) for name in names)
+        self.known = frozenset(words[0] for _, words in self.names if words)
+        self.fluff = rules["fluff"][1][1]
+        self.tokens, self.rows = _tokens_of(text)
         self.soft = {i for i, t in enumerate(self.tokens) if t.text == "is" and text[t.start : t.end][:1] in "'’"}
-        self.rows = readings(self.tokens)
-        fluff = grammar.rules.get("fluff")
-        self.fluff = (
-            frozenset(leaf.text for leaf in leaves(fluff.body) if isinstance(leaf, Word)) if fluff else frozenset()
-        )
+        self._take([token.text for token in self.tokens])
+
+    def _take(self, words: list[str]) -> None:
+        self.words = words
+        self.passable = [
+            at in self.soft or word in self.fluff or not (word[0].isalnum() or word[0] in "'\"-")
+            for at, word in enumerate(words)
+        ]
+        self.all = {*words, NUMBER} if any(self.rows) else set(words)
+        self.begins: dict[tuple[int, bool], set[str]] = {}
+        self.could: dict[int, bool] = {}
 
     def respell(self, speller: Speller) -> bool:
         """Forgive slips in the words; whether there were any."""
         words = [speller.read(word) for word in self.words]
         changed = words != self.words
-        self.words = words
-        self.rows = readings([Token(word, t.start, t.end) for word, t in zip(words, self.tokens, strict=True)])
+        if changed:
+            self.rows = readings([Token(word, t.start, t.end) for word, t in zip(words, self.tokens, strict=True)])
+            self._take(words)
         return changed
 
-    def read(self, grammar: Grammar) -> Said | None:
+    def read(self) -> Said | None:
         """The rule that takes the whole line with the fewest free words; of equals the first."""
         best: Said | None = None
-        for rule in grammar.rules.values():
-            for start in self._after("polite", 0) if rule.topic else ():
-                for end, captures in self.match(rule.body, start):
-                    if len(self.words) not in {self._past(last) for last in self._after("close", end)}:
+        starts, last = self._after("polite", 0), len(self.words)
+        for topic, body in self.rules.values():
+            for start in starts if topic and self._possible(body) else ():
+                for end, captures in self.match(body, start):
+                    if last not in {self._past(end) for end in self._after("close", end)}:
                         continue
-                    said = self._said(rule.topic, captures)
+                    said = self._said(topic, captures)
                     if best is None or (said.loose, said.free) < (best.loose, best.free):
                         best = said
         return best
 
     def _after(self, name: str, at: int) -> set[int]:
         """Where a line may go on from `at`, with what is only polite said or not."""
-        rule = self.rules.get(name)
-        return {end for end, _ in self.match(Repeat(rule.body, 0), at)} if rule else {at}
+        if name not in self.rules:
+            return {at}
+        return {at, *(end for end, _ in self._repeat(self.rules[name][1], at, 0, True))}
 
-    def find(self, grammar: Grammar) -> Said | None:
+    def find(self, rules: Rules) -> Said | None:
         """The first rule found anywhere in the line."""
-        for rule in grammar.rules.values():
-            for start in range(min(len(self.words), OUTSIDE_SHORT)) if rule.topic else ():
-                for _, captures in self.match(rule.body, start):
-                    return self._said(rule.topic, captures)
+        for topic, body in rules.values():
+            for start in range(min(len(self.words), OUTSIDE_SHORT)) if topic and self._possible(body) else ():
+                for _, captures in self.match(body, start):
+                    return self._said(topic, captures)
         return None
 
-    def match(self, node: Node, at: int, first: bool = True) -> Iterator[tuple[int, Captures]]:
-        """Every way to say `node` from token `at` on: the token after it, and what it captures."""
-        if isinstance(node, Word):
-            yield from self._literal(node.text, at, first)
-        elif isinstance(node, Ref):
-            yield from self._ref(node, at, first)
-        elif isinstance(node, Tagged):
-            for end, captures in self.match(node.part, at, first):
-                yield end, (*captures, (node.tag, self._from(at), end))
-        elif isinstance(node, Maybe):
-            yield from self.match(node.part, at, first)
-            yield at, ()
-        elif isinstance(node, Either):
-            for part in node.parts:
-                yield from self.match(part, at, first)
-        elif isinstance(node, Repeat):
-            yield from self._repeat(node.part, at, node.least, first)
-        else:
-            yield from self._series(node.parts, at, first)
+    def _possible(self, part: Part) -> bool:
+        """Whether the line has every word the part can't do without."""
+        key = id(part)
+        found = self.could.get(key)
+        if found is None:
+            found = self.could[key] = not any(need.isdisjoint(self.all) for need in part[2])
+        return found
 
-    def _series(self, parts: tuple[Node, ...], at: int, first: bool) -> Iterator[tuple[int, Captures]]:
-        if not parts:
+    def _begins(self, at: int, first: bool) -> set[str]:
+        """The words with which something could begin at token `at`."""
+        key = (at, first)
+        if key not in self.begins:
+            found = {self.words[start] for start in self._starts(at, first)}
+            if not found.isdisjoint(self.known):
+                found.add(KNOWN)
+            if any(self.rows[start] for start in self._starts(at, False)):
+                found.add(NUMBER)
+            self.begins[key] = found
+        return self.begins[key]
+
+    def match(self, part: Part, at: int, first: bool = True) -> Iterator[tuple[int, Captures]]:
+        """Every way to say `part` from token `at` on: the token after it, and what it captures."""
+        what, firsts = part[0], part[1]
+        if firsts is not None and firsts.isdisjoint(self._begins(at, first)):
+            return
+        if what == EITHER:
+            begins = self._begins(at, first)
+            for one in part[3]:
+                if (one[1] is None or not one[1].isdisjoint(begins)) and self._possible(one):
+                    yield from self.match(one, at, first)
+        elif what == SERIES:
+            yield from self._series(part[3], 0, at, first)
+        elif what == TAG:
+            for end, captures in self.match(part[3], at, first):
+                yield end, (*captures, (part[4], self._from(at), end))
+        elif what == MAYBE:
+            yield from self.match(part[3], at, first)
+            yield at, ()
+        elif what == REPEAT:
+            yield from self._repeat(part[3], at, part[4], first)
+        elif what == ANYTHING:
+            yield from self._anything(at)
+        else:
+            yield from self._leaf(what, part[3], at, first)
+
+    def _leaf(self, what: int, said: Any, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        if what == WORD:
+            yield from self._literal(said, at, first)
+        elif what == RULE:
+            yield from self._rule(said, at, first)
+        else:
+            yield from self._quantity(said, at)
+
+    def _series(self, parts: tuple[Part, ...], done: int, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        if done == len(parts):
             yield at, ()
             return
-        for end, captures in self.match(parts[0], at, first):
-            for last, more in self._series(parts[1:], end, first and end == at):
+        for end, captures in self.match(parts[done], at, first):
+            for last, more in self._series(parts, done + 1, end, first and end == at):
                 yield last, captures + more
 
-    def _repeat(self, part: Node, at: int, least: int, first: bool) -> Iterator[tuple[int, Captures]]:
+    def _repeat(self, part: Part, at: int, least: int, first: bool) -> Iterator[tuple[int, Captures]]:
         if least == 0:
             yield at, ()
         for end, captures in self.match(part, at, first):
@@ -202,8 +245,7 @@ class _Line:
                 for last, more in self._repeat(part, end, 0, False):
                     yield last, captures + more
 
-    def _literal(self, text: str, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
-        wanted = _plain(text)
+    def _literal(self, wanted: tuple[str, ...], at: int, first: bool) -> Iterator[tuple[int, Captures]]:
         for start in self._starts(at, first):
             end = start
             for word in wanted:
@@ -220,7 +262,7 @@ class _Line:
         passed, last = 0, min(len(self.words), at + MOST_PASSED)
         while at < last:
             yield at
-            if not self._passable(at):
+            if not self.passable[at]:
                 if self.words[at] in DENIALS:
                     return
                 passed += 1
@@ -228,30 +270,19 @@ class _Line:
                     return
             at += 1
 
-    def _passable(self, at: int) -> bool:
-        word = self.words[at]
-        return at in self.soft or word in self.fluff or not (word[0].isalnum() or word[0] in "'\"-")
-
     def _past(self, at: int) -> int:
-        while at < len(self.words) and self._passable(at):
+        while at < len(self.words) and self.passable[at]:
             at += 1
         return at
 
     def _from(self, at: int) -> int:
         return self._past(at) if at < len(self.words) and not self.words[at][0].isalnum() else at
 
-    def _ref(self, ref: Ref, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
-        name = ref.name.rsplit(".", 1)[-1]
-        if name == "anything":
-            yield from self._anything(at)
-        elif name in KINDS and name not in self.rules:
-            yield from self._quantity(name, at)
-        elif name in self.rules:
-            yield from self.match(self.rules[name].body, at, first)
-            if name == "known":
-                for words in self.names:
-                    for end, _ in self._literal(" ".join(words), at, first):
-                        yield end, ((f"what={' '.join(words)}", at, end),)
+    def _rule(self, name: str, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        yield from self.match(self.rules[name][1], at, first)
+        for known, words in self.names if name == "known" else ():
+            for end, _ in self._literal(words, at, first):
+                yield end, ((f"what={known}", at, end),)
 
     def _anything(self, at: int) -> Iterator[tuple[int, Captures]]:
         """Any words: to the end of the line first, then fewer."""
