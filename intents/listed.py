@@ -21,6 +21,7 @@ STOCK = frozenset(
     " wall".split()
 )
 METRIC = ("mm", "cm", "m")
+REACH = 16  # words before the first number of a list's item: "two of the big sliding patio doors that are about 6 by 7"
 
 
 @dataclass(slots=True)
@@ -56,6 +57,7 @@ class Listing:
     chart: list[list[Reading]]
     words: list[str] = field(default_factory=list)
     metric: str = ""  # the first metric unit said anywhere, for lists with no unit of their own
+    near: set[int] = field(default_factory=set)  # where an item may begin: a number is no further than REACH
     _amounts: dict[int, tuple[Amount, ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
@@ -64,6 +66,8 @@ class Listing:
             r.value.unit for row in self.chart for r in row if r.kind == "length" and isinstance(r.value, Quantity)
         )
         self.metric = next((unit for unit in units if unit in METRIC), "")
+        numbers = [i for i, row in enumerate(self.chart) if row]
+        self.near = {i for number in numbers for i in range(max(0, number - REACH), number + 1)}
 
     def amounts(self, i: int) -> tuple[Amount, ...]:
         """The sizes that can start at token i: the longest with a unit, then the longest number."""
@@ -122,7 +126,7 @@ def chains(
     joined: Callable[[Item, Item, bool], bool],
 ) -> Iterator[list[Item]]:
     """For each place where an item starts, the list from there on; `joined` tells whether two are one list."""
-    items = [item(i) if i < len(listing.chart) else None for i in range(len(listing.tokens))]
+    items = [item(i) if i in listing.near else None for i in range(len(listing.tokens))]
     for first in items:
         if first is None:
             continue

@@ -17,6 +17,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from enum import Enum
 from fractions import Fraction
+from functools import cache
 from importlib import import_module
 from typing import Annotated, Any, get_args, get_origin, get_type_hints
 
@@ -82,6 +83,7 @@ REGISTRY = Registry()
 topic = REGISTRY.topic
 
 
+@cache
 def load_topics() -> dict[str, Topic]:
     """All topics, by name; imports every module of solvers.topics once."""
     package = import_module(FAMILIES)

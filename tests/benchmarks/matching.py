@@ -79,9 +79,9 @@ def hassil_intents(book: Book) -> Intents:
 def timed(sentences: list[str], work: Callable[[str], object]) -> list[float]:
     times = []
     for sentence in sentences:
-        began = time.perf_counter()
+        began = time.thread_time()
         work(sentence)
-        times.append(time.perf_counter() - began)
+        times.append(time.thread_time() - began)
     return times
 
 
