@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from assistant.acts import Talk, act
-from assistant.record import put_noted
+from assistant.record import put_asked, put_noted
 from assistant.speech import spoken
 from solvers.quantities import Quantity
 
@@ -14,7 +14,10 @@ def call_out(talk: Talk) -> bool | None:
     record = talk.conversation.last.record if talk.conversation.last else None
     marks = record["marks"] if record else []
     if not marks:
-        return False  # "next mark" may be a question about marks on centre
+        if "turn" not in talk.said.words:
+            return False  # "course 5" may be a question
+        put_asked(talk.record, "call out", "Which marks? Ask for a layout first, like “9 foot wall, 7 inch exposure, lay out the courses”.")
+        return None
     shown = talk.conversation.mark_called
     turns = {"first": 0, "next": shown + 1, "back": shown - 1, "again": max(shown, 0), "last": len(marks) - 1}
     at = turns.get(talk.said.words.get("turn", ""), _numbered(talk))
