@@ -7,6 +7,8 @@ from assistant.record import put_asked, put_noted
 from assistant.speech import spoken
 from solvers.quantities import Quantity
 
+NO_MARKS = "Which marks? Ask for a layout first, like “9 foot wall, 7 inch exposure, lay out the courses”."
+
 
 @act("call out")
 def call_out(talk: Talk) -> bool | None:
@@ -16,7 +18,7 @@ def call_out(talk: Talk) -> bool | None:
     if not marks:
         if "turn" not in talk.said.words:
             return False  # "course 5" may be a question
-        put_asked(talk.record, "call out", "Which marks? Ask for a layout first, like “9 foot wall, 7 inch exposure, lay out the courses”.")
+        put_asked(talk.record, "call out", NO_MARKS)
         return None
     shown = talk.conversation.mark_called
     turns = {"first": 0, "next": shown + 1, "back": shown - 1, "again": max(shown, 0), "last": len(marks) - 1}
