@@ -30,6 +30,7 @@ STRAY_NUMBER = 1.3  # what a quantity that no parameter takes costs
 MISSING = 0.35  # what a required parameter that was not said costs
 UNSURE = 0.5  # what a given costs whose unit or reading had to be guessed, when it is not sure at all
 LACKING = 1.5  # what a plain island costs that was not said, where nothing else fits
+LOOSE = 0.05  # what a given costs whose place no words beside it told
 SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
@@ -233,16 +234,18 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
         return (not plain, -content, -sure, hit.end - hit.start, hit.start)
 
     chosen: list[Hit] = []
-    used, numbers = 0, 0
+    used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word
     filled: set[str] = set()
     for hit in sorted(hits, key=rank):
-        if numbers >> hit.number & 1 or hit.mask & used:
+        # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
+        if numbers >> hit.number & 1 or hit.mask & (taken if hit.captures else used):
             continue
         gives = {name for name, _, _ in hit.captures}
         if gives & filled:
             continue
         chosen.append(hit)
         used |= hit.mask
+        taken |= 0 if pattern.plain >> hit.number & 1 else hit.mask
         numbers |= 1 << hit.number
         filled |= gives
     return chosen
@@ -269,7 +272,7 @@ def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -
             cost += UNKNOWN
             total += UNKNOWN
     cost += STRAY_NUMBER * len(question.unplaced) + MISSING * len(question.missing)
-    cost += UNSURE * sum(1 - heard.sure for heard in placed.givens.values())
+    cost += LOOSE * placed.loose + UNSURE * sum(1 - heard.sure for heard in placed.givens.values())
     total += len(question.unplaced)
     question.score = explained - cost - SLIP * len(chart.changed)
     if total == 0 or explained / total < LEAST_SHARE:
