@@ -300,7 +300,7 @@ class Conversation:
         elif worked.asks:
             self.pending = Pending(first.asked, worked.wanted)
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
-        elif question.unplaced and self._could_matter(question, first):
+        elif question.unplaced:
             self.pending = Pending(first.asked, ways=ways)
             named = listed(question.unplaced, "and")
             doubt = f"What is the {named}? I have no place for it in {article(worked.topic.name)}."
@@ -310,18 +310,11 @@ class Conversation:
 
     def _answered(self, record: Record, way: Way, question: Question) -> None:
         put_worked(record, way.worked)
-        if question.unplaced:
-            record["say"] += f" I did not need the {listed(question.unplaced, 'and')}."
         way.asked.record = record
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
-
-    def _could_matter(self, question: Question, way: Way) -> bool:
-        """Whether something said and not placed could change the answer: the topic takes its kind or lists."""
-        kinds = {parameter.kind.__name__ for parameter in way.worked.topic.parameters}
-        return bool(kinds & (question.unplaced_kinds | {"tuple"}))
 
 
 def _is_question(text: str, questions: list[Question]) -> bool:
