@@ -43,8 +43,8 @@ def put_worked(record: Record, worked: Worked) -> None:
         checks=working.checks,
         marks=[line.data() for line in working.marks],
         figure=working.figure(),
-        cautions=working.cautions,
-        sources=working.sources,
+        cautions=[*working.cautions],
+        sources=[*working.sources],
         say=_say(worked),
     )
 

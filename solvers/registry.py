@@ -17,7 +17,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from enum import Enum
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 from importlib import import_module
 from typing import Annotated, Any, get_args, get_origin, get_type_hints
 
@@ -121,13 +121,17 @@ def work_out(
 ) -> Worked:
     """Work a topic with what is given. `metric` None follows the givens: all lengths metric gives metric out."""
     known, missing = _complete(topic, givens)
-    worked = Worked(topic, known)
     if missing:
-        worked.asks, worked.wanted = missing.slot.ask, missing.name
-        return worked
-    working = Working(tape_step, _all_metric(known) if metric is None else metric)
+        return Worked(topic, known, asks=missing.slot.ask, wanted=missing.name)
+    return _outcome(topic, tuple(known), tape_step, _all_metric(known) if metric is None else metric)
+
+
+@lru_cache(maxsize=64)
+def _outcome(topic: Topic, known: tuple[Given, ...], tape_step: Fraction, metric: bool) -> Worked:
+    """Kept for a while, since one line is often worked again, to compare the ways it could be read."""
+    worked, working = Worked(topic, list(known)), Working(tape_step, metric)
     try:
-        topic.work(working, **bind(working, topic.parameters, known))
+        topic.work(working, **bind(working, topic.parameters, worked.givens))
         working.finished()
         worked.working = working
     except Refusal as refusal:

@@ -7,11 +7,12 @@ number can't drift apart.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
-from sympy import Expr, sympify
+from sympy import sympify
 
 from solvers.errors import NotSure, Refusal
 from solvers.exact import Exact, Term, evaluate, nearest, real, snapped, times
@@ -23,6 +24,7 @@ CLOSE = Fraction(1, 10**12)  # two roads to one number agree to this, relative; 
 METRIC = {"in": ("mm", Fraction(254, 10)), "ft2": ("m2", Fraction(9290304, 10**8)), "ft": ("m", Fraction(3048, 10**4)),
           "in2": ("m2", Fraction(64516, 10**8)), "lb": ("kg", Fraction(45359237, 10**8)),
           "gal": ("L", Fraction(3785411784, 10**9)), "in3": ("L", Fraction(16387064, 10**9))}  # fmt: skip
+Row = Callable[[], dict[str, Any]]
 RELATIONS = {"=": "=", "<=": "≤", ">=": "≥"}
 
 
@@ -46,16 +48,27 @@ class Working:
 
     tape_step: Fraction = SIXTEENTH
     metric: bool = False
-    steps: list[dict[str, str]] = field(default_factory=list)
     also_lines: list[Line] = field(default_factory=list)
     marks: list[Line] = field(default_factory=list)
-    checks: list[dict[str, Any]] = field(default_factory=list)
     cautions: list[str] = field(default_factory=list)
     sources: list[str] = field(default_factory=list)
     views: list[View] = field(default_factory=list)
     result: Line | None = None
     said: str = ""
+    # Rows are written out when they are looked at: of several ways to read a question, all are worked and one is shown.
+    _steps: list[Row] = field(default_factory=list)
+    _checks: list[tuple[bool, Row]] = field(default_factory=list)
     _answered: tuple[str, Term] | None = None
+
+    @property
+    def steps(self) -> list[dict[str, Any]]:
+        """What was worked, row by row: why, formula, the numbers put in, result."""
+        return [row() for row in self._steps]
+
+    @property
+    def checks(self) -> list[dict[str, Any]]:
+        """What was checked by another road, and that it holds."""
+        return [row() for _, row in self._checks]
 
     def term(self, name: str, value: Exact | int, unit: str) -> Term:
         """A value on the page that is given or looked up, not worked."""
@@ -80,7 +93,7 @@ class Working:
             raise Refusal(f"that can't be worked: {formula(expression)} divides by zero") from None
         except ValueError as problem:
             raise Refusal(f"that can't be worked: {formula(expression)} would be {problem}") from None
-        self.steps.append({
+        self._steps.append(lambda: {
             "why": why,
             "formula": f"{name} = {formula(expression)}",
             "filled": filled(expression, unit, value),
@@ -101,7 +114,7 @@ class Working:
         holds = self._relate(left, relation, right)
         left, right = sympify(left), sympify(right)
         sign, unit = RELATIONS[relation], getattr(left, "unit", "none")
-        self.steps.append({
+        self._steps.append(lambda: {
             "why": why,
             "formula": f"{name} = {formula(left)} {sign} {formula(right)}",
             "filled": f"{filled(left, unit, self.value(left))} {sign} {filled(right, unit, self.value(right))}",
@@ -130,8 +143,10 @@ class Working:
     def check(self, what: str, left: Any, relation: str, right: Any) -> None:
         """Compute a check by another road; both sides are worked and shown. A check that fails stops the answer."""
         holds = self._relate(left, relation, right)
-        sides = [self._side(side) for side in (left, right)]
-        self.checks.append({"what": f"{what}: {sides[0]} {RELATIONS[relation]} {sides[1]}", "holds": holds})
+        self._checks.append((holds, lambda: {
+            "what": f"{what}: {self._side(left)} {RELATIONS[relation]} {self._side(right)}",
+            "holds": holds,
+        }))  # fmt: skip
 
     def caution(self, *lines: str) -> None:
         self.cautions.extend(line for line in lines if line not in self.cautions)
@@ -151,12 +166,12 @@ class Working:
 
     def finished(self) -> None:
         """Raises NotSure when a check fails, and RuntimeError for a solver that gave no answer or no check."""
-        for check in self.checks:
-            if not check["holds"]:
-                raise NotSure(check["what"])
+        for holds, row in self._checks:
+            if not holds:
+                raise NotSure(row()["what"])
         if self._answered:
             self._round(*self._answered)
-        if self.result is None or not self.checks:
+        if self.result is None or not self._checks:
             raise RuntimeError("a working needs an answer and at least one check")
 
     def figure(self) -> dict[str, Any] | None:
@@ -182,11 +197,12 @@ class Working:
         rounded = nearest(term, sympify(step))
         if evaluate(rounded) == value:
             return
-        self.steps.append({
+        text = self.result.text
+        self._steps.append(lambda: {
             "why": f"rounded once, at the end, to the nearest {step}",
             "formula": formula(rounded),
             "filled": filled(rounded, unit, evaluate(rounded)),
-            "result": self.result.text,
+            "result": text,
         })  # fmt: skip
 
     def _relate(self, left: Any, relation: str, right: Any) -> bool:

@@ -15,7 +15,7 @@ from collections.abc import Callable
 from assistant.desk import Desk
 from intents.phrases import compiled
 from intents.vocabulary import NUMBER_WORDS
-from tests.benchmarks.sentences import figures, questions
+from tests.benchmarks.sentences import figures, loaded, questions
 
 COUNT, LONGEST, TRIES = 200_000, 0.050, 3
 SIGNS = [*"0123456789/.,-'\"°×%$?!:;()+=@#&*~^<>[]{}|\\`½⅜″′–−²", " ", "\t", "\u200b", "\u0000", "é", "木", "🔨", "٣", "１２"]
@@ -71,6 +71,8 @@ def main(count: int = COUNT, seed: int = 1) -> None:
     times: list[float] = []
     slow: list[tuple[float, str]] = []
     with Desk(keep=False) as desk:
+        desk.answer("miter for a 5-in-12 rake return")
+        loaded()
         for number in range(count):
             if number % 5 == 0:
                 desk.fresh()

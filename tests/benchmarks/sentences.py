@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from statistics import median
 
 from tests.understanding import QUESTIONS, lines, load
@@ -11,6 +12,12 @@ NO_MATCH = (
     "seventeen purple elephants at forty two", "x" * 300, "12 12 12 12 12 12 12 12 12", "call my brother about lunch",
     "how do i size a beam over a ten foot span", "where did i leave the blue ladder yesterday afternoon",
 )  # fmt: skip
+
+
+def loaded() -> None:
+    """What is loaded is kept out of the search for garbage from here on, as the command keeps it."""
+    gc.collect()
+    gc.freeze()
 
 
 def questions() -> list[str]:
