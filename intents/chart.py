@@ -18,6 +18,9 @@ from solvers.quantities import Quantity
 MINUS = frozenset(["-", "−", "minus", "negative"])
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
+DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
+MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
+NEW_PHRASE = frozenset("at for with from and by or to if".split())  # after a quantity they begin another phrase
 MOST_SKIPS = 2  # filler words in a row inside one phrase
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
 
@@ -59,12 +62,11 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
     """Read a sentence against the phrases of all topics."""
     typed = tokenize(text)
     tokens, changed = [], []
-    for token in typed:
-        word = speller.read(token.text)
+    for token, after in zip(typed, [*(t.text for t in typed[1:]), ""], strict=False):
+        word = speller.read(_unnumbered(token.text, after))
         if word != token.text:
             changed.append((token.text, word))
-            token = Token(word, token.start, token.end)
-        tokens.append(token)
+        tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     words = [token.text for token in tokens]
     found = readings(tokens)
     for i, here in enumerate(found[:-1]):
@@ -83,6 +85,11 @@ def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits
     return chart
+
+
+def _unnumbered(word: str, after: str) -> str:
+    """The small word that a number was heard for: "miter four a corner", "what miter four the joint"."""
+    return {"four": "for", "two": "to"}.get(word, word) if after in DETERMINERS else word
 
 
 def span(start: int, end: int) -> int:
@@ -141,20 +148,24 @@ class _Finder:
 
     def __init__(self, chart: Chart, phrases: Phrases) -> None:
         self.chart, self.skippable = chart, phrases.fillers | LIGHT
+        sure = (r for row in chart.readings for r in row if r.kind in MEASURED and r.sure > SURE_WHOLE)
+        self.wholes = [span(r.start, r.end) for r in sure if r.end > r.start + 1]
         self.hits: list[Hit] = []
         self.start = 0
 
     def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         ends = node.get(END)
-        if ends is not None:
-            mask = span(self.start, at)
+        mask = span(self.start, at)
+        # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
+        if ends is not None and (found or not any(mask & whole == mask != whole for whole in self.wholes)):
             self.hits += [Hit(number, part, gives, self.start, at, mask, found) for number, part, gives in ends]
-            if len(node) == 1:
-                return
+        if ends is not None and len(node) == 1:
+            return
         self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)
 
     def onward(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         """Deeper from a node, past filler words: an island does not end on one."""
+        after_quantity = bool(found) and found[-1][1].end == at
         while at < len(self.chart.words):
             word = self.chart.words[at]
             below = node.get(word)
@@ -165,7 +176,7 @@ class _Finder:
                 if below is not None:
                     self.walk(below, end, depth + 1, 0, found)
             self._quantities(node, at, depth, found)
-            if skipped >= MOST_SKIPS or word not in self.skippable:
+            if skipped >= MOST_SKIPS or word not in self.skippable or (after_quantity and word in NEW_PHRASE):
                 return
             at, skipped = at + 1, skipped + 1
 
@@ -176,7 +187,7 @@ class _Finder:
             below = node.get("#" + kind)
             if below is not None:
                 self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
-            if kind not in ("number", "angle", "temperature"):
+            if kind not in ("number", "angle", "temperature", "length"):
                 continue
             for edge, kinds in EDGE_KINDS.items():
                 below = node.get("#" + edge) if edge != kind and kind in kinds else None

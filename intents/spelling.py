@@ -9,6 +9,7 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 SHORTEST = 4  # letters; shorter words are too near to each other
+LEAST_PART = 3  # letters in each of two words that were run together
 LONG = 7  # from this length on two slips are forgiven, below only one
 
 
@@ -16,7 +17,8 @@ class Speller:
     """Reads words against a vocabulary; `leave` are words that are right as they are."""
 
     def __init__(self, vocabulary: Collection[str], leave: Collection[str]) -> None:
-        self.leave = frozenset(leave) | frozenset(vocabulary)
+        self.known = frozenset(vocabulary)
+        self.leave = frozenset(leave) | self.known
         self.by_letter: dict[str, list[str]] = {}
         for word in sorted(vocabulary):  # of two words as near, always the same one
             if len(word) >= SHORTEST and word.isalpha():
@@ -34,4 +36,11 @@ class Speller:
             found = process.extractOne(word, words, scorer=OSA.distance, score_cutoff=most)
             if found is not None:
                 return str(found[0])
+        return self._parted(word)
+
+    def _parted(self, word: str) -> str:
+        """Two known words run together, with the space put back ("stepflashing"); else the word itself."""
+        for at in range(len(word) - LEAST_PART, LEAST_PART - 1, -1):
+            if word[:at] in self.known and word[at:] in self.known:
+                return f"{word[:at]} {word[at:]}"
         return word

@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import Annotated
 
 from solvers.constants import constant
+from solvers.errors import NeedMore
 from solvers.exact import Term, nearest
 from solvers.heat import ABSOLUTE_ZERO, refuse_impossible
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
@@ -80,6 +81,8 @@ def conversion(
         unit not in given.units,
         f"{value} is a {given.dimension}, and {to.value} measure something else: ask for a unit of {given.dimension}",
     )
+    if unit == given.unit:
+        raise NeedMore("to", f"{given.text or value} is in {to.value} already: into which unit?")
     term = work.term((given.text or "value").replace("/", "⁄").replace("-", "−"), given.value, given.unit)
     warm = isinstance(given, Temperature)
     result = _temperature(work, term, unit) if warm else _scaled(work, term, given, unit)
