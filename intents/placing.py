@@ -11,15 +11,18 @@ from fractions import Fraction
 from itertools import islice
 from typing import Any
 
-from intents.chart import Chart, Hit, span
+from intents.chart import LIGHT, Chart, Hit, span
 from intents.fitting import KINDS, Fit, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
-from solvers.quantities import Count, Length, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
 LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
+PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
+LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
+UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
@@ -36,10 +39,12 @@ class Placed:
     unplaced: list[str] = field(default_factory=list)
     unplaced_kinds: set[str] = field(default_factory=set)
     manner: dict[str, Any] = field(default_factory=dict)
+    loose: int = 0  # givens that no words beside them placed
 
     def leave(self, chart: Chart, reading: Reading) -> None:
-        """Name a quantity that found no place; "the one window" and "each one" count nothing."""
-        if chart.words[reading.start] == "one" and reading.end == reading.start + 1:
+        """Name a quantity that found no place; "the one window", "each one" and "the two ends" count nothing."""
+        word, before = chart.words[reading.start], chart.words[reading.start - 1] if reading.start else ""
+        if reading.end == reading.start + 1 and (word == "one" or (word == "two" and before == "the")):
             return
         self.unplaced.append(chart.said(reading.start, reading.end))
         self.unplaced_kinds |= {kind.__name__ for kind, kinds in KINDS.items() if reading.kind in kinds}
@@ -84,6 +89,25 @@ def _outdone(chart: Chart, reading: Reading) -> float:
     return 0.3 if any(others) else 1.0
 
 
+def _stands_alone(chart: Chart, reading: Reading) -> bool:
+    """Whether a bare number counts nothing that is named after it: "corner 95, face 3 1/2", "cut it at 45"; not 12 pieces."""
+    after = chart.words[reading.end] if reading.end < len(chart.words) else ""
+    named = bool(after) and (chart.weighs >> reading.end & 1 or after in LIGHT) and after not in UNNAMED
+    bare = reading.kind == "number" and isinstance(reading.value, Quantity)
+    return bare and LEAST_ANGLE <= reading.value.value <= MOST_ANGLE and not named  # type: ignore[union-attr]
+
+
+def _in_feet(chart: Chart) -> bool:
+    """Whether lengths are said in feet, and in nothing else."""
+    return {r.value.unit for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT} == {"ft"}
+
+
+def _in_twelve(chart: Chart, reading: Reading) -> bool:
+    """Whether a bare number is the run of a pitch: "what's that in twelve"."""
+    is_twelve = reading.kind == "number" and isinstance(reading.value, Quantity) and reading.value.value == 12
+    return is_twelve and reading.start > 0 and chart.words[reading.start - 1] == "in"
+
+
 def _slopes(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is no length, being outright a pitch: 7/12."""
     rows = chart.readings[reading.start] if reading.kind == "number" else ()
@@ -96,14 +120,20 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
         if at < 0 or at not in found:
             if fixed and name in by_name:
                 at_words = _span(chart, hit.start, hit.end)
-                value = Count(Fraction(fixed), "count", at_words[2]) if by_name[name].kind is Count else fixed
-                placed.givens[name] = Heard(value, *at_words)
+                placed.givens[name] = Heard(_fixed(by_name[name].kind, fixed, at_words[2]), *at_words)
             continue
         reading = found[at]
         names = [part.strip() for part in name.split(",")]
         parts = reading.value.parts if isinstance(reading.value, Dims) and len(names) > 1 else (reading,)
         for part_name, part in zip(names, parts, strict=False):
             _give(chart, by_name, part_name, part, placed, cued=True)
+
+
+def _fixed(kind: type, fixed: str, text: str) -> Any:
+    """What a tag gives outright: a count, an angle in degrees ("square corner"), or the name of a choice."""
+    if kind is Count:
+        return Count(Fraction(fixed), "count", text)
+    return Angle(Fraction(fixed), "deg", text) if kind is Angle else fixed
 
 
 def _span(chart: Chart, start: int, end: int) -> tuple[int, int, str]:
@@ -128,14 +158,19 @@ def _heard(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bo
 
 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
-    if parameter.kind is Length and _slopes(chart, reading):
+    if parameter.kind in (Length, Angle) and _slopes(chart, reading):
         return None
+    cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
     fitted = fit(reading, parameter, text, cued)
     if fitted is None:
         return None
-    if reading.kind == "number" and isinstance(fitted.value, Length) and _metric(chart):
+    if reading.kind == "number" and isinstance(fitted.value, Length) and parameter.slot.alike and _in_feet(chart):
+        fitted = Fit(Length(fitted.value.value, "ft", text), fitted.sure)
+    if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
+        fitted = Fit(fitted.value, 0.4, fitted.others)
+    if reading.kind == "number" and isinstance(fitted.value, Length) and (_metric(chart) or _millimetres(chart, reading)):
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
         others = () if likely == "mm" else (Length(value, other, text),)
@@ -171,6 +206,15 @@ def _metric(chart: Chart) -> bool:
     """Whether every length said with a unit is metric, and there is one: then a number said with none is too."""
     units = {r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT}
     return bool(units) and units <= {"mm", "cm", "m"}
+
+
+def _millimetres(chart: Chart, reading: Reading) -> bool:
+    """Whether a bare number is of millimetres by its size, as "900 by 1200" is where nothing is said in another unit."""
+    if any(r.kind in ("length", "area", "money", "weight") and r.sure >= SURE_UNIT for row in chart.readings for r in row):
+        return False
+    bare = [r.value.value for row in chart.readings for r in row if r.kind == "number" and isinstance(r.value, Quantity)]
+    own = reading.value.value  # type: ignore[union-attr]
+    return own >= SOME_MM and own.denominator == 1 and sum(value >= PLAIN_MM for value in bare) > (own < PLAIN_MM)
 
 
 def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:
@@ -252,11 +296,13 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
     required = {p.name for p in takers if p.required}  # what must be known comes before what may be
     most = max((len(required & way.keys()) for way in ways), default=0)
     ways = [way for way in ways if len(required & way.keys()) == most]
+    ways = [way for way in ways if _in_order(way, takers, fits)] or ways
     if not ways:
         for i in usable:
             placed.leave(chart, waiting[i])
         return
     first, *others = ways
+    placed.loose += len(first)
     for name, i in first.items():
         placed.givens[name] = fits[i, name]
     taken = set(first.values())
@@ -270,6 +316,17 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         for name in first:
             if name not in way:
                 del swap[name]
+
+
+def _in_order(way: dict[str, int], takers: list[Parameter], fits: dict[tuple[int, str], Heard]) -> bool:
+    """Whether what is always more than something else is so: the total of a trim and a stick of it."""
+    for parameter in takers:
+        name, less = parameter.name, parameter.slot.over
+        if name in way and less in way:
+            greater, smaller = fits[way[name], name].value, fits[way[less], less].value
+            if greater.to("in").value <= smaller.to("in").value:
+                return False
+    return True
 
 
 def _ways(usable: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> list[dict[str, int]]:

@@ -26,7 +26,9 @@ class Slot:
     plain: Limit | None = None  # bare numbers over this many take the second of `bare`
     doubt: tuple[Limit, Limit] | None = None  # bare numbers in this range could be either unit: ask
     name: str = ""  # what it is called on the page; "" takes the parameter's own name
+    alike: bool = False  # a number said with no unit takes that of the one length said with feet beside it
     cued: bool = False  # taken only where the words beside it tell its role, never as what is left over
+    over: str = ""  # the parameter it is more than, which tells the two apart where no words do
     kept: str = ""  # the name it is remembered under for the job; "" never takes it from the job
 
 
