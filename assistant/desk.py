@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import re
 import time
+from collections.abc import Callable
 from types import TracebackType
 from typing import TYPE_CHECKING, Any, Self
 
@@ -47,13 +48,13 @@ class Desk:
     def answer(self, text: str) -> Record:
         """The record of a typed line, written down."""
         text = readable(text)
-        return self._keep(lambda: self._answered(text))
+        return self._keep(lambda: self.conversation.answer(text), text, "typed", None)
 
     def answer_heard(self, heard: Heard, file: str) -> Record:
         """The record of a recording, written down."""
         from assistant.doubt import answer_heard
 
-        return self._keep(lambda: answer_heard(self.conversation, heard, file))
+        return self._keep(lambda: answer_heard(self.conversation, heard, file), heard.text, "file", file)
 
     def entries(self) -> list[Record]:
         """Today's records, oldest first."""
@@ -70,25 +71,27 @@ class Desk:
         assert self.notebook is not None
         return self.notebook.get(self.notebook.flag(entry)).record
 
-    def _answered(self, text: str) -> Record:
-        """The conversation's record; a slip of our own declines, since no number beats a number we can't vouch for."""
-        try:
-            return self.conversation.answer(text)
-        except SLIPS as slip:
-            if STRICT in os.environ:
-                raise
-            record = blank(text, "typed", self.job)
-            put_declined(record, f"I tripped over that one and give no number for it ({type(slip).__name__}): say it another way")
-            return record
-
-    def _keep(self, work: Any) -> Record:
+    def _keep(self, work: Callable[[], Record], text: str, via: str, file: str | None) -> Record:
+        """The record that `work` makes, written down before anybody sees it."""
         began = time.perf_counter()
-        record: Record = work()
+        record = self._unless_slipped(work, text, via, file)
         pointer = self.conversation.points
         if self.notebook and self.keep:
             took = (time.perf_counter() - began) * 1000
             record["id"] = self.notebook.write(record, kind=pointer.kind, points_at=pointer.at, took_ms=took)
         return record
+
+    def _unless_slipped(self, work: Callable[[], Record], text: str, via: str, file: str | None) -> Record:
+        """A slip of our own declines, since no number beats a number we can't vouch for."""
+        try:
+            return work()
+        except SLIPS as slip:
+            if STRICT in os.environ:
+                raise
+            record = blank(text, via, self.job, file)
+            what = type(slip).__name__
+            put_declined(record, f"I tripped over that one and give no number for it ({what}): say it another way")
+            return record
 
     def _store(self, name: str, value: Any) -> None:
         assert self.notebook is not None
