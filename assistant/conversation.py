@@ -16,7 +16,7 @@ from assistant import acts, changes, replies
 from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked
+from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.matcher import read
@@ -27,7 +27,7 @@ from solvers.registry import Worked, load_topics, work_out
 from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
-LEVEL = 0.01  # and this near, they are equally so
+LEVEL = 0.12  # and this near, they are equally so
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
 _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
@@ -106,10 +106,13 @@ class Conversation:
         questions = [question for question in reading.questions if question.score > 0]
         whole = bool(questions) and not questions[0].missing
         said = self.hear(text)
+        plainly = said is not None
         if not whole and (said is None or (said.loose and said.topic == "correct")):
             said = gist_of(text, self.places) or said
-        if said and said.topic == "remember" and _is_question(text, questions):
+        if said and said.topic == "remember" and (_is_question(text, questions) or (not plainly and _names(questions))):
             said = None
+        if said and said.topic == "compare" and self.last is None and self.pending is None and questions:
+            said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
         if self._acted_first(record, said, text, questions):
             return
         pending, self.pending = self.pending, None
@@ -310,11 +313,18 @@ class Conversation:
 
     def _answered(self, record: Record, way: Way, question: Question) -> None:
         put_worked(record, way.worked)
+        record["say"] += said_as(way.worked)
         way.asked.record = record
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
+
+
+def _names(questions: list[Question]) -> bool:
+    """Whether the best reading has its topic's own words: "end cut along the rake please, exposure is 6"."""
+    best = questions[0] if questions else None
+    return best is not None and not best.lacking and len(best.words) > PLAIN
 
 
 def _is_question(text: str, questions: list[Question]) -> bool:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.speech import spoken
+from intents.fitting import TAKEN
 from solvers.printing import page_number
 from solvers.quantities import Quantity
 from solvers.registry import Worked
@@ -117,3 +118,9 @@ def listed(items: Iterable[str], last: str = "or") -> str:
     """a, b or c."""
     words = list(items)
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {last} {words[-1]}" if words else ""
+
+
+def said_as(worked: Worked) -> str:
+    """What was said as one thing and taken as another: an area in plain feet."""
+    texts = [given.value.text for given in worked.givens if isinstance(given.value, Quantity) and given.source == "asked"]
+    return "".join(f" I took {text.replace(TAKEN, ' as ')}." for text in texts if TAKEN in text)

@@ -23,10 +23,12 @@ _SIGNS = (
     (re.compile(r"(?<=\d) ×"), " times"),
     (re.compile(r"−(?=\d)"), "minus "),
 )
+_ONE_INCH = re.compile(r"(?<![\d./] )(?<![\d./])(1|\d+/\d+) inches\b")  # one inch, or a part of one: 1/16 inch
+_ONE_FOOT = re.compile(r"(?<![\d./] )(?<![\d./,])1 feet\b")
 
 
 def spoken(text: str) -> str:
     """`Saw setting: 56.3°.` as it is said: `Saw setting: 56.3 degrees.`"""
     for sign, words in _SIGNS:
         text = sign.sub(words, text)
-    return re.sub(r"\b1 (inch|f)e+(?:s|t)\b", r"1 \1", re.sub(r"(?<![\d.])1 inches\b", "1 inch", re.sub(r" {2,}", " ", text)))
+    return _ONE_FOOT.sub("1 foot", _ONE_INCH.sub(r"\1 inch", re.sub(r" {2,}", " ", text)))

@@ -38,7 +38,7 @@ KINDS: dict[type, tuple[str, ...]] = {
     Ratio: ("ratio", "number"),
     Temperature: ("temperature", "angle", "number"),
     TemperatureChange: ("tempchange", "temperature", "angle", "number"),
-    Area: ("area", "number"),
+    Area: ("area", "number", "length"),
     Money: ("money", "number"),
     Volume: ("volume", "number"),
     Weight: ("weight", "number"),
@@ -53,7 +53,7 @@ EDGE_KINDS = {
     "temperature": ("temperature", "angle", "number"),
     "tempchange": ("tempchange", "temperature", "angle", "number"),
     "percent": ("percent", "number"),
-    "area": ("area", "number"),
+    "area": ("area", "number", "length"),
     "money": ("money", "number"),
     "volume": ("volume", "number"),
     "weight": ("weight", "number"),
@@ -63,6 +63,8 @@ OTHER_SCALE: dict[type, str] = {Temperature: "degC", TemperatureChange: "dC"}
 TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
 # "twenty two fifty" is a price of 22.50; a sum that large would be said with its hundreds.
 TWO_PART = re.compile(r"(?!.*(?:hundred|thousand))(?:[a-z]+[ -]){1,2}(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)", re.I)
+LEAST_FEET = 200  # of wall, from which on they are square feet
+TAKEN = ", taken as "  # in the text of a value: what it was said as, and what it was taken as
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
 
 
@@ -85,6 +87,8 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
         return None
     if reading.kind == "number":
         return _bare(reading, parameter, text, cued)
+    if kind is Area and reading.kind == "length":
+        return _plain_feet(reading, parameter, text, cued)
     values = [_as(value, kind, text) for value in (reading.value, *reading.also)]
     found = [value for value in values if value is not None]
     if not found:
@@ -111,6 +115,16 @@ def _as(value: Any, kind: type, text: str) -> Any:
     if kind is TemperatureChange and isinstance(value, Angle):
         return TemperatureChange(value.value, "dF", text)
     return None
+
+
+def _plain_feet(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | None:
+    """An area said in plain feet: "640 foot of wall", "squares for 900 feet". Less may be the length of a wall."""
+    length = reading.value
+    if not isinstance(length, Length) or length.unit != "ft" or length.value < (LEAST_FEET if cued else 1):
+        return None
+    if not cued and "ft" not in parameter.slot.bare:
+        return None
+    return Fit(Area(length.value, "ft2", f"{text}{TAKEN}square feet"), UNIT_GUESS)
 
 
 def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | None:

@@ -47,7 +47,15 @@ _AFTER_ONE = frozenset(
         "minus",
     ]
 )
+# What a size of its own is for: "20 feet, 7 inch exposure", "17 ft 6 in exposure", "52 ft 24 in deep".
+_ROLES = frozenset(
+    "exposure exp expo exposed reveal reveals lap laps overlap gap gaps cavity slot mesh screen cover covers coverage deep depth"
+    " overhang penetration bite centres centers centre center oc apart spacing spaced thick kerf blade coil joint showing"
+    " weather legs strapping boards sticks footers stock".split()
+)
+_SMALL = frozenset("exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split())
 _ALONE = 0.8  # "a foot" may be "per foot"
+_SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 # after "6 in", these make it a place or a conversion
 _NOUNS = frozenset(
@@ -76,6 +84,8 @@ _NOUNS = frozenset(
         "metric",
         "decimal",
         "percent",
+        "it",
+        "there",
     ]
 )
 
@@ -98,9 +108,13 @@ def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
 def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
     """Lengths whose unit means one of itself: foot and a half, inch and three eighths."""
     word = line.words[i]
+    before = line.pieces(i - 1) if i else ()
+    if word == "inch" and not before and line.words[i + 1] in _SIDES and line.words[i - 1] not in ("an", "a", "per", "of"):
+        yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
+    if word == "foot" and line.words[i - 1] == "every" and i:
+        yield _reading(i, i + 1, Fraction(1), "ft", 0.9)
     if word not in ("foot", "inch", "metre", "meter") or not _fraction_after(line, i + 1):
         return
-    before = line.pieces(i - 1) if i else ()
     head = Head(i, Fraction(1), 0.3 if before and before[-1].end == i else 1.0, form="one")
     for reading in lengths(line, i, head):
         if reading.end > i + 1:
@@ -175,6 +189,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
             continue
         unit = piece.end + 2 if words[piece.end : piece.end + 2] == ["of", "an"] else piece.end
         into = words[unit] == "in" and words[unit + 1] in UNITS  # twelve foot six in metres
+        if _of_its_own(line, piece, unit, joint):
+            continue
         if words[unit] in INCHES and not into:
             preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
             most = 0.3 if preposition or joint == "," else 0.7 if piece.value >= 12 else 1.0
@@ -183,6 +199,18 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
         elif _can_be_inches(line, piece) and not _goes_on(line, piece.end) and joint not in _JOINED:
             sure = min(_inches_unsaid(line, piece), piece.sure) * head.sure
             yield _reading(i, piece.end, head.value * 12 + sign * piece.value, "in", sure)
+
+
+def _of_its_own(line: Line, piece: Piece, unit: int, joint: str) -> bool:
+    """Whether what is said after feet is a size of its own, as the word after it tells, and not the inches."""
+    words = line.words
+    if words[unit] not in INCHES:
+        return False
+    at = unit + 1 + (words[unit + 1] in ("to", "of")) + (words[unit + 2] == "the")
+    if joint == ",":
+        plain = words[unit] == "inch" and piece.value > 1 and words[unit + 1] not in _AFTER_ONE and words[unit + 1].isalpha()
+        return words[at] in _ROLES or plain or (piece.value < 1 and words[unit + 1] in ("wide", "long", "high"))
+    return words[at] in _SMALL or (piece.value >= 12 and words[at] in _ROLES)
 
 
 def _inches_unsaid(line: Line, piece: Piece) -> float:

@@ -8,7 +8,7 @@ from typing import Annotated, Any
 
 from solvers.binding import Slope
 from solvers.exact import Term
-from solvers.quantities import Length, Pitch
+from solvers.quantities import Area, Length, Pitch
 from solvers.slots import Opening, Slot
 from solvers.working import Working
 
@@ -17,6 +17,9 @@ WallTall = Annotated[
     Length, Slot("What is the height of the wall?", unit="ft", bare=("ft", "in"), plain=30, above=0, most=200)
 ]
 WallOpenings = Annotated[tuple[Opening, ...], Slot("What openings are in it?")]
+OpenedArea = Annotated[
+    Area, Slot("How much area is open?", above=0, most=100_000, name="area of the openings", cued=True)
+]
 # Not taken from the job's pitch: a wall has a gable over it only when that is said.
 GableOver = Annotated[Pitch, Slot("What is the pitch of the gable over it?", above=0, name="pitch of the gable")]
 
@@ -33,7 +36,12 @@ class Wall:
 
 
 def measure_wall(
-    work: Working, length: Term, height: Term, openings: tuple[Opening, ...] | None, pitch: Slope | None = None
+    work: Working,
+    length: Term,
+    height: Term,
+    openings: tuple[Opening, ...] | None,
+    pitch: Slope | None = None,
+    opened: Term | None = None,
 ) -> Wall:
     """Work the areas and check them by the corners. Refuses openings that do not fit the wall."""
     wall = work.step("wall", length * height, "length by height", "ft2")
@@ -44,6 +52,8 @@ def measure_wall(
         gable = work.step("gable", length * rise / 2, "half of width by height, a triangle", "ft2")
         gross = work.step("gross", wall + gable, "the wall and the gable over it", "ft2")
     taken = opening_area(work, openings or ())
+    if opened is not None:
+        taken = opened if taken is None else work.step("all openings", taken + opened, "those by size and the rest", "ft2")
     net = gross
     if taken is not None:
         _refuse_misfits(work, openings or (), length, height + rise if rise else height)

@@ -11,7 +11,7 @@ from solvers.exact import Term, sqrt
 from solvers.quantities import Length, Pitch
 from solvers.registry import topic
 from solvers.slots import Slot
-from solvers.wall_parts import GableOver, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
+from solvers.wall_parts import GableOver, OpenedArea, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
 from solvers.working import Working
 
 GableWidth = Annotated[
@@ -30,12 +30,13 @@ def wall_area(
     height: WallTall,
     openings: WallOpenings | None = None,
     pitch: GableOver | None = None,
+    opened: OpenedArea | None = None,
 ) -> None:
     """Net area of a wall, ft², with its openings taken out and the gable over it put in.
 
     Refuses openings that are greater than the wall, in one or all together. Source: geometry.
     """
-    wall = measure_wall(work, length, height, openings, pitch)
+    wall = measure_wall(work, length, height, openings, pitch, opened)
     work.answer("net wall area", wall.net)
     work.also("gross area", wall.gross)
     if wall.openings is not None:

@@ -19,7 +19,7 @@ from solvers.coverage import (
 )
 from solvers.errors import NeedMore
 from solvers.exact import Term, ceil, floor
-from solvers.quantities import Count, Length
+from solvers.quantities import Area, Count, Length
 from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.working import Working
@@ -28,7 +28,12 @@ CourseLength = Annotated[
     Length,
     Slot("How long is each course?", unit="ft", bare=("ft",), above=0, most=2000, name="course length", cued=True),
 ]
-SoffitRun = Annotated[Length, Slot("How long is the run of soffit?", unit="ft", bare=("ft",), above=0, most=5000)]
+SoffitRun = Annotated[
+    Length, Slot("How long is the run of soffit?", unit="ft", bare=("ft",), above=0, most=5000, over="cover")
+]
+SquaresArea = Annotated[
+    Area, Slot("How much area, in square feet?", bare=("ft",), above=0, most=1_000_000, name="area")
+]  # squares are of area alone, so plain feet are square feet
 SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240)]
 PanelCover = Annotated[
     Length,
@@ -105,7 +110,7 @@ def _draw_board(work: Working, board_length: Term, exposure: Term | None, boards
 
 
 @topic("squares", "takeoff")
-def squares(work: Working, area: CoverArea, waste: Waste = TEN_PERCENT) -> None:
+def squares(work: Working, area: SquaresArea, waste: Waste = TEN_PERCENT) -> None:
     """Squares of cladding or shingles to cover an area, 100 ft² each; waste of 10 % assumed.
 
     Shown to a hundredth; `also` has whole squares to order. Source: arithmetic; the waste is common practice.

@@ -26,6 +26,7 @@ SlopeRun = Annotated[
         above=0,
         most=1000,
         name="length",
+        over="exposure",
     ),
 ]
 ShingleExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]

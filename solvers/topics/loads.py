@@ -103,7 +103,7 @@ def _amount(
     """How many times the weight or price counts, in what it is for."""
     if count is not None and per not in (*PER_AREA, *PER_LENGTH):
         return count
-    if area is not None and per not in PER_LENGTH:
+    if area is not None and (per not in PER_LENGTH or (per is Per.FT and length is None)):
         return _area_amount(work, area, per)
     if length is not None and per not in PER_AREA:
         return _length_amount(work, length, per)
@@ -121,6 +121,8 @@ def _area_amount(work: Working, area: Term, per: Per | None) -> Term:
         return work.step("square metres", area * Fraction(9290304, 10**8), "1 ft² is exactly 0.09290304 m²", "m2")
     if per is None or per is Per.EACH:
         raise NeedMore("per", "Is that a square foot, a square or a square metre?")
+    if per is Per.FT:
+        work.caution("A foot of an area is taken as a square foot.")
     return area
 
 

@@ -41,14 +41,15 @@ JointLength = Annotated[
     Length, Slot("What is the length of the joint?", unit="ft", bare=("ft",), above=0, most=100_000, name="length")
 ]
 TubeSize = Annotated[Volume, Slot("How much is in a tube?", above=0, most=1000, name="tube")]
+SIX_INCHES = Length(Fraction(6), "in", "6 inches")
 TUBE = Volume(Fraction(101, 10), "floz", "10.1 fl oz (US)")
 
 
 @topic("membrane rolls", "takeoff")
 def membrane_rolls(
-    work: Working, area: CoverArea, roll_width: RollWidth, roll_length: RollLength, lap: Lap, waste: Waste = NO_WASTE
+    work: Working, area: CoverArea, roll_width: RollWidth, roll_length: RollLength, lap: Lap = SIX_INCHES, waste: Waste = NO_WASTE
 ) -> None:
-    """How many rolls of membrane cover an area, every run lapping the one below it.
+    """How many rolls of membrane cover an area, every run lapping the one below it; laps of 6 in unless said.
 
     Refuses a lap as wide as the roll. Source: arithmetic; the laps of IRC R703.2 are named as the common minimum.
     """

@@ -29,9 +29,13 @@ Stock = Annotated[
 ]
 TotalLength = Annotated[
     Length,
-    Slot("What is the total length of trim?", unit="ft", bare=("ft",), above=0, most=100_000, name="total length"),
+    Slot(
+        "What is the total length of trim?", unit="ft", bare=("ft",), above=0, most=100_000, name="total length", over="stock"
+    ),  # fmt: skip
 ]
-RowLength = Annotated[Length, Slot("What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000)]
+RowLength = Annotated[
+    Length, Slot("What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000, over="spacing")
+]
 FastenerSpacing = Annotated[
     Length,
     Slot(

@@ -12,7 +12,7 @@ from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Opening, Slot
 from solvers.topics.rolls import refuse_wide_lap
-from solvers.wall_parts import GableOver, Wall, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
+from solvers.wall_parts import GableOver, OpenedArea, Wall, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
 from solvers.working import Working
 
 StrapSpacing = Annotated[
@@ -39,6 +39,7 @@ def take_off(
     board_length: BoardLength,
     openings: WallOpenings | None = None,
     pitch: GableOver | None = None,
+    opened: OpenedArea | None = None,
     waste: Waste = TEN_PERCENT,
     strap_spacing: StrapSpacing = SIXTEEN,
     roll_width: RollWidth = NINE_FEET,
@@ -50,7 +51,7 @@ def take_off(
     Boards and squares are by net area with waste; strapping, membrane and fasteners run past the openings, as they are
     bought. Two outside corners are taken. Refuses openings that do not fit. Source: arithmetic, common practice.
     """
-    wall = measure_wall(work, length, height, openings, pitch)
+    wall = measure_wall(work, length, height, openings, pitch, opened)
     _boards(work, wall, exposure, board_length, waste)
     _trim(work, length, height, openings or ())
     _strapping(work, wall, length, height, exposure, strap_spacing)

@@ -127,7 +127,7 @@ def _slot_view(work: Working, gap: Term, per_foot: Term) -> None:
 def vent_area(
     work: Working,
     ratio: Annotated[Ratio | None, Slot(ASK_RATIO, above=0, most=Fraction(1, 10))] = None,
-    area: Annotated[Area | None, Slot(ASK_AREA, above=0)] = None,
+    area: Annotated[Area | None, Slot(ASK_AREA, bare=("ft",), above=0)] = None,
     length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True)] = None,
     width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True)] = None,
     rule: Annotated[Rule | None, Slot(ASK_RATIO)] = None,
