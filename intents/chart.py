@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, TypeVar
 
 from intents.fitting import EDGE_KINDS
 from intents.lists import lists
@@ -21,6 +22,7 @@ WHOLE = frozenset("number length pitch angle temperature percent area money volu
 DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
 NEW_PHRASE = frozenset("at for with from and by or to if".split())  # after a quantity they begin another phrase
+T = TypeVar("T")
 MOST_SKIPS = 2  # filler words in a row inside one phrase
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
 
@@ -52,10 +54,22 @@ class Chart:
     numbers: int = 0  # mask of the tokens that are part of some quantity
     heard: dict[tuple[int, int, bool], Any] = field(default_factory=dict)  # what a reading is for a parameter
     changed: list[tuple[str, str]] = field(default_factory=list)
+    kept: dict[str, Any] = field(default_factory=dict)  # what was found of the whole sentence, by the question
 
     def said(self, start: int, end: int) -> str:
         """The person's own words for tokens start to end."""
         return self.text[self.tokens[start].start : self.tokens[end - 1].end]
+
+
+def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
+    """A question about the whole sentence, answered once: every topic asks it of every quantity."""
+
+    def answer(chart: Chart) -> T:
+        if work.__name__ not in chart.kept:
+            chart.kept[work.__name__] = work(chart)
+        return chart.kept[work.__name__]  # type: ignore[no-any-return]
+
+    return answer
 
 
 def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
@@ -189,7 +203,10 @@ class _Finder:
                 self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
             if kind not in ("number", "angle", "temperature", "length"):
                 continue
+            slopes = kind == "number" and any(r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here)
             for edge, kinds in EDGE_KINDS.items():
+                if edge == "length" and slopes:  # "seven to the weather on a nine twelve" shows seven
+                    continue
                 below = node.get("#" + edge) if edge != kind and kind in kinds else None
                 # On its own a bare number is no length or pitch: some word beside it must tell.
                 # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.

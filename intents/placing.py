@@ -11,7 +11,7 @@ from fractions import Fraction
 from itertools import islice
 from typing import Any
 
-from intents.chart import LIGHT, Chart, Hit, span
+from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
@@ -97,6 +97,7 @@ def _stands_alone(chart: Chart, reading: Reading) -> bool:
     return bare and LEAST_ANGLE <= reading.value.value <= MOST_ANGLE and not named  # type: ignore[union-attr]
 
 
+@once
 def _in_feet(chart: Chart) -> bool:
     """Whether lengths are said in feet, and in nothing else."""
     return {r.value.unit for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT} == {"ft"}
@@ -184,11 +185,17 @@ def _on_scale(chart: Chart, fitted: Fit) -> Fit:
     choices = (fitted.value, *fitted.others)
     if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange) for value in choices):
         return fitted
-    named = {scale for word, scale in SCALE_WORDS.items() if word in chart.words}
-    named |= {r.value.unit[-1] for row in chart.readings for r in row
-              if isinstance(r.value, Temperature | TemperatureChange) and r.sure >= SURE_UNIT}  # fmt: skip
+    named = _scales(chart)
     on_it = [value for value in choices if value.unit[-1] in named]
     return Fit(on_it[0], SURE_UNIT) if len(named) == 1 and on_it else fitted
+
+
+@once
+def _scales(chart: Chart) -> set[str]:
+    """The temperature scales that are named, by words or on a number."""
+    named = {scale for word, scale in SCALE_WORDS.items() if word in chart.words}
+    said = [r for row in chart.readings for r in row if isinstance(r.value, Temperature | TemperatureChange)]
+    return named | {r.value.unit[-1] for r in said if r.sure >= SURE_UNIT}  # type: ignore[union-attr]
 
 
 def _with_sign(chart: Chart, reading: Reading) -> Reading:
@@ -202,6 +209,7 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
     return reading
 
 
+@once
 def _metric(chart: Chart) -> bool:
     """Whether every length said with a unit is metric, and there is one: then a number said with none is too."""
     units = {r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT}
@@ -210,11 +218,17 @@ def _metric(chart: Chart) -> bool:
 
 def _millimetres(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is of millimetres by its size, as "900 by 1200" is where nothing is said in another unit."""
-    if any(r.kind in ("length", "area", "money", "weight") and r.sure >= SURE_UNIT for row in chart.readings for r in row):
-        return False
-    bare = [r.value.value for row in chart.readings for r in row if r.kind == "number" and isinstance(r.value, Quantity)]
     own = reading.value.value  # type: ignore[union-attr]
-    return own >= SOME_MM and own.denominator == 1 and sum(value >= PLAIN_MM for value in bare) > (own < PLAIN_MM)
+    return bool(own >= SOME_MM and own.denominator == 1 and _large_bare(chart) > (own < PLAIN_MM))
+
+
+@once
+def _large_bare(chart: Chart) -> int:
+    """How many bare numbers are plainly millimetres by their size; none where anything is said in a unit."""
+    rows = [r for row in chart.readings for r in row]
+    if any(r.kind in ("length", "area", "money", "weight") and r.sure >= SURE_UNIT for r in rows):
+        return 0
+    return sum(r.value.value >= PLAIN_MM for r in rows if r.kind == "number" and isinstance(r.value, Quantity))
 
 
 def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:
