@@ -74,7 +74,7 @@ def test_what_is_rational_stays_so(expression: object, want: str) -> None:
 def test_angles_agree_with_the_math_library(angle: Fraction) -> None:
     x, turned = term(angle, "deg"), math.radians(angle)
     for ours, theirs in ((sin(x), math.sin), (cos(x), math.cos), (tan(x), math.tan)):
-        assert float(evaluate(ours)) == pytest.approx(theirs(turned), rel=1e-9)  # a double turned to radians has no more
+        assert float(evaluate(ours)) == pytest.approx(theirs(turned), rel=1e-9)  # radians in a double
     assert float(evaluate(atan(tan(x)))) == pytest.approx(float(angle), rel=1e-12)
     assert float(evaluate(ln(exp(x / 10)))) == pytest.approx(float(angle / 10), rel=1e-12)
 

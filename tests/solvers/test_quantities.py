@@ -25,7 +25,8 @@ from solvers.quantities import (
 PINT = pint.UnitRegistry()
 NAMES = {
     "in": "inch", "ft": "foot", "mm": "millimeter", "cm": "centimeter", "m": "meter", "ft2": "foot**2",
-    "in2": "inch**2", "m2": "meter**2", "in3": "inch**3", "ft3": "foot**3", "gal": "gallon", "L": "liter", "floz": "fluid_ounce",
+    "in2": "inch**2", "m2": "meter**2",
+    "in3": "inch**3", "ft3": "foot**3", "gal": "gallon", "L": "liter", "floz": "fluid_ounce",
     "lb": "pound", "kg": "kilogram", "degF": "degF", "degC": "degC", "dF": "delta_degF", "dC": "delta_degC",
 }  # fmt: skip
 PAIRS = [

@@ -71,8 +71,13 @@ def test_a_check_that_fails_stops_the_answer() -> None:
 
 @pytest.mark.parametrize(
     ("left", "relation", "right", "holds"),
-    [("2", "<=", "2", True),
-     ("2", "<=", "1", False), ("2", ">=", "1", True), ("1", ">=", "2", False), ("1", "=", "1", True)],  # fmt: skip
+    [
+        ("2", "<=", "2", True),
+        ("2", "<=", "1", False),
+        ("2", ">=", "1", True),
+        ("1", ">=", "2", False),
+        ("1", "=", "1", True),
+    ],
 )
 def test_relations(left: str, relation: str, right: str, holds: bool) -> None:
     work = Working()
