@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant import acts, changes, replies
+from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
 from assistant.pending import Asked, Pending
@@ -314,6 +315,8 @@ class Conversation:
     def _answered(self, record: Record, way: Way, question: Question) -> None:
         put_worked(record, way.worked)
         record["say"] += said_as(way.worked)
+        if question.claim:
+            hold_against(record, question.claim)
         way.asked.record = record
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
 

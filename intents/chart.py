@@ -72,9 +72,9 @@ def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
     return answer
 
 
-def chart_of(text: str, phrases: Phrases, speller: Speller) -> Chart:
-    """Read a sentence against the phrases of all topics."""
-    typed = tokenize(text)
+def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] | None = None) -> Chart:
+    """Read a sentence (or no more than its tokens `typed`) against the phrases of all topics."""
+    typed = tokenize(text) if typed is None else typed
     tokens, changed = [], []
     for token, after in zip(typed, [*(t.text for t in typed[1:]), ""], strict=False):
         word = speller.read(_unnumbered(token.text, after))

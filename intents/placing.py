@@ -92,6 +92,8 @@ def _outdone(chart: Chart, reading: Reading) -> float:
 def _stands_alone(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number counts nothing that is named after it: "corner 95, face 3 1/2", "cut it at 45"; not 12 pieces."""
     after = chart.words[reading.end] if reading.end < len(chart.words) else ""
+    if any(isinstance(r.value, Dims) and r.start <= reading.start < r.end for row in chart.readings for r in row):
+        return False
     named = bool(after) and (chart.weighs >> reading.end & 1 or after in LIGHT) and after not in UNNAMED
     bare = reading.kind == "number" and isinstance(reading.value, Quantity)
     return bare and LEAST_ANGLE <= reading.value.value <= MOST_ANGLE and not named  # type: ignore[union-attr]
