@@ -12,18 +12,20 @@ from functools import cache
 from pathlib import Path
 
 from intents.chart import LIGHT, Chart, Hit, chart_of
+from intents.claims import claim_of, without
 from intents.grammars import FOLDER
 from intents.measures import broken_number
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING, Placed, place, sureness
 from intents.question import Question, Reading
 from intents.spelling import Speller
+from intents.tokens import tokenize
 from intents.vocabulary import NUMBER_WORDS
 from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
 
-LONGEST = 400  # tokens; a question is a sentence or a cut list, not a page
+LONGEST = 240  # tokens; a question is a sentence or a cut list, not a page
 UNKNOWN = 0.25  # what a word that means nothing here costs
 STRAY = 0.8  # what a word that means something elsewhere costs
 STRAY_NUMBER = 1.3  # what a quantity that no parameter takes costs
@@ -31,6 +33,7 @@ MISSING = 0.35  # what a required parameter that was not said costs
 UNSURE = 0.5  # what a given costs whose unit or reading had to be guessed, when it is not sure at all
 LACKING = 1.5  # what a plain island costs that was not said, where nothing else fits
 LOOSE = 0.05  # what a given costs whose place no words beside it told
+NEAR_LACKING = 0.5  # what a plain island not said counts against a topic that is offered where nothing fits
 SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
@@ -54,22 +57,40 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     """All ways worth considering to read a sentence, best first. `only` reads it as one of these topics."""
     phrases = compiled(folder)
     reading = Reading(text)
-    chart = chart_of(text[: LONGEST * 12], phrases, speller(folder))
-    reading.changed = chart.changed
-    if len(chart.tokens) > LONGEST:
+    typed = tokenize(text[: LONGEST * 12])
+    if len(typed) > LONGEST:
         return reading
+    chart = chart_of(text, phrases, speller(folder), typed)
+    reading.changed = chart.changed
     reading.broken = broken_number(chart.tokens) or ""
     wanted = set(only)
     by_pattern = _by_pattern(chart)
-    manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
-    strict = _best(chart, phrases, by_pattern, topics, wanted, manner, lacking=0)
+    strict = _best(chart, phrases, by_pattern, topics, wanted, lacking=0)
     if not strict or strict[0].score <= LEAST_SCORE or not _whole(strict[0]):
-        loose = _best(chart, phrases, by_pattern, topics, wanted, manner, lacking=1)
+        claimed = _claimed_in(chart, phrases, topics, wanted)
+        if claimed:
+            reading.questions = claimed
+            return reading
+        loose = _best(chart, phrases, by_pattern, topics, wanted, lacking=1)
         strict += [q for q in loose if _whole(q) and q.topic not in {other.topic for other in strict if _whole(other)}]
     reading.questions = sorted(strict, key=lambda q: -q.score)[:KEEP]
     if not reading.questions or reading.questions[0].score <= LEAST_SCORE:
-        _explain(reading, chart, phrases)
+        _explain(reading, chart, phrases, by_pattern)
     return reading
+
+
+def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> list[Question]:
+    """The questions that are whole once a quantity is set aside that is only held against the answer."""
+    claim = claim_of(chart)
+    if claim is None:
+        return []
+    rest = without(chart, claim)
+    found = _best(rest, phrases, _by_pattern(rest), topics, wanted, lacking=0)
+    if not found or found[0].score <= LEAST_SCORE or not _whole(found[0]):
+        return []
+    for question in found:
+        question.claim = claim
+    return found[:KEEP]
 
 
 def _whole(question: Question) -> bool:
@@ -83,10 +104,10 @@ def _best(
     by_pattern: dict[int, list[Hit]],
     topics: Topics,
     wanted: set[str],
-    manner: list[Hit],
     lacking: int,
 ) -> list[Question]:
     """The best question of each topic, best first; `lacking` 1 lets a pattern do without one of its plain islands."""
+    manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
     best: dict[str, Question] = {}
     origin: dict[str, int] = {}
     top = LEAST_SCORE
@@ -139,7 +160,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     `wanted` is the parameter that was asked for: it comes first for whatever no other words claim.
     """
     phrases = compiled(folder)
-    chart = chart_of(text[: LONGEST * 12], phrases, speller(folder))
+    chart = chart_of(text, phrases, speller(folder), tokenize(text[: LONGEST * 12])[:LONGEST])
     by_pattern = _by_pattern(chart)
     manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
     parameters = topics[topic]
@@ -279,15 +300,22 @@ def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -
         question.score = min(question.score, LEAST_SCORE - 1)
 
 
-def _explain(reading: Reading, chart: Chart, phrases: Phrases) -> None:
-    """Which words meant something, which did not, and the topics whose words came up most."""
-    votes: dict[str, float] = {}
+def _explain(reading: Reading, chart: Chart, phrases: Phrases, by_pattern: dict[int, list[Hit]]) -> None:
+    """Which words meant something, which did not, and the topics whose phrases account for most of what was said."""
     for i, word in enumerate(chart.words):
-        symbols = [word, *(name for name, _ in chart.classes[i])]
-        topics = {topic for symbol in symbols for topic in phrases.topics_of.get(symbol, ())}
-        for topic in topics:
-            votes[topic] = votes.get(topic, 0) + 1 / len(topics)
-        if not chart.weighs >> i & 1 or chart.numbers >> i & 1:
+        if chart.weighs >> i & 1 and not chart.numbers >> i & 1:
+            symbols = [word, *(name for name, _ in chart.classes[i])]
+            means = any(phrases.topics_of.get(symbol) for symbol in symbols)
+            (reading.understood if means else reading.unknown).append(word)
+    best: dict[str, float] = {}
+    for number, hits in by_pattern.items():
+        pattern = phrases.patterns[number]
+        lacks = _lacks(pattern, hits)
+        if pattern.topic == MANNER or lacks > 1:
             continue
-        (reading.understood if topics else reading.unknown).append(word)
-    reading.near = sorted(votes, key=lambda topic: -votes[topic])[:3]
+        reach = 0
+        for hit in hits:
+            reach |= hit.mask
+        near = (reach & chart.weighs).bit_count() - NEAR_LACKING * lacks
+        best[pattern.topic] = max(best.get(pattern.topic, near), near)
+    reading.near = sorted(best, key=lambda topic: -best[topic])[:3]

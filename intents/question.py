@@ -18,6 +18,17 @@ class Heard:
     others: tuple[Any, ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class Claim:
+    """A quantity the answer is to be held against ("will 60 do?"): `way` is enough, more or less; tokens start to end."""
+
+    value: Any
+    text: str
+    way: str
+    start: int
+    end: int
+
+
 @dataclass(slots=True)
 class Question:
     """One way to read the words: a topic and its givens by parameter name."""
@@ -32,6 +43,7 @@ class Question:
     unplaced: list[str] = field(default_factory=list)  # quantities said that no parameter took
     unplaced_kinds: set[str] = field(default_factory=set)  # the dimensions those could be, as class names
     manner: dict[str, Any] = field(default_factory=dict)  # how to answer: nearest (a fraction), system (metric, imperial)
+    claim: Claim | None = None  # what the answer is to be held against
     unknown: list[str] = field(default_factory=list)  # words that meant nothing here
     words: list[str] = field(default_factory=list)  # words that told the topic
 

@@ -81,7 +81,7 @@ def conversion(
         unit not in given.units,
         f"{value} is a {given.dimension}, and {to.value} measure something else: ask for a unit of {given.dimension}",
     )
-    if unit == given.unit:
+    if unit == given.unit == "in" and given.text.endswith(" in"):  # "2400 in inches": no unit was said
         raise NeedMore("to", f"{given.text or value} is in {to.value} already: into which unit?")
     term = work.term((given.text or "value").replace("/", "⁄").replace("-", "−"), given.value, given.unit)
     warm = isinstance(given, Temperature)

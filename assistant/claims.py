@@ -1,0 +1,37 @@
+"""What a person has or hopes for, held against the answer: "60 boards? That is enough"."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from assistant.record import Record
+from intents.question import Claim
+from solvers.quantities import Quantity
+
+_BARE = ("count", "money", "in", "ft2", "in2", "square", "lb", "deg", "degF", "degC")  # what a number may be, unsaid
+
+
+def hold_against(record: Record, claim: Claim) -> None:
+    """Put into an answered record whether the quantity claimed will do, or is passed."""
+    words = _verdict(claim, record["answer"])
+    record["also"].append({"name": claim.text, "value": None, "unit": "word", "text": words})
+    record["say"] = f"{claim.text[:1].upper()}{claim.text[1:]}: {words}. {record['say']}"
+
+
+def _verdict(claim: Claim, answer: dict[str, Any]) -> str:
+    value = _in(claim.value, answer["unit"])
+    if value is None or answer["value"] is None:
+        return "not compared, being of another kind"
+    needed = Fraction(str(answer["value"]))
+    if claim.way == "enough":
+        return "enough" if value >= needed else "not enough"
+    passed = needed > value if claim.way == "more" else needed < value
+    return f"yes, it is {claim.way}" if passed else f"no, it is not {claim.way}"
+
+
+def _in(value: Quantity, unit: str) -> Fraction | None:
+    """The claimed quantity in the answer's unit; None where it is of another kind."""
+    if unit in value.units:
+        return Fraction(value.to(unit).value)
+    return value.value if value.unit == "none" and unit in _BARE else None

@@ -1,0 +1,57 @@
+"""What a person has or hopes for, set beside the answer: "will 60 boards do?", "is a quarter inch end gap enough".
+
+Such a quantity belongs to no parameter. It is only looked for where a question has no other place for it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from intents.chart import Chart, span
+from intents.question import Claim
+from solvers.quantities import Quantity
+
+_ASKS = frozenset("will would is are does do can".split())
+_ENOUGH = frozenset("enough do cover covers plenty suffice sufficient".split())
+_MORE = frozenset("over above more exceed beyond past".split())
+_LESS = frozenset("under below less".split())
+_LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from it to "enough"
+
+
+def claim_of(chart: Chart) -> Claim | None:
+    """The quantity that the answer is to be held against, or None."""
+    for i, word in enumerate(chart.words):
+        if word not in _ASKS:
+            continue
+        for at in range(i + 1, len(chart.words)):
+            found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
+            if not found:
+                continue
+            best = max(found, key=lambda r: (r.end, r.kind != "number"))
+            way = _way(chart, i, at, best.end)
+            if way:
+                return Claim(best.value, chart.said(best.start, best.end), way, best.start, best.end)
+            if at > i + _LED:
+                break
+    return None
+
+
+def _way(chart: Chart, start: int, at: int, end: int) -> str:
+    """How it is held against the answer: "enough", "more", "less", or "" when it is not."""
+    before = set(chart.words[max(start, at - 3) : at])
+    if before & _MORE:
+        return "more"
+    if {"out", "of"} <= before:  # ten pieces out of two sticks
+        return "enough"
+    if before & _LESS:
+        return "less"
+    return "enough" if at <= start + _LED and not _ENOUGH.isdisjoint(chart.words[end : end + _AFTER]) else ""
+
+
+def without(chart: Chart, claim: Claim) -> Chart:
+    """The sentence as if the quantity had not been said."""
+    mask = span(claim.start, claim.end)
+    rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
+    hits = [hit for hit in chart.hits if not hit.mask & mask]
+    weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
+    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={})
