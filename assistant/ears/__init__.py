@@ -4,22 +4,29 @@ from __future__ import annotations
 
 from functools import cache
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from assistant.ears.words import Ear, EarError, Heard, HeardWord
-
-if TYPE_CHECKING:
-    from assistant.ears.sphinx import SphinxEar
 
 __all__ = ["Ear", "EarError", "Heard", "HeardWord", "ear", "hear_file"]
 
 
 @cache
-def ear() -> SphinxEar:
-    """The ear in use, made once. Imported late: it takes a moment, and a typed question does not need it."""
-    from assistant.ears.sphinx import SphinxEar
+def ear() -> Ear:
+    """The ear in use, made once: Vosk where a model is installed, else PocketSphinx.
 
-    return SphinxEar()
+    Both are imported late: each takes a moment, and a typed question needs neither.
+    """
+    from assistant.ears.installed import model_folder
+
+    model = model_folder()
+    if model is None:
+        from assistant.ears.sphinx import SphinxEar
+
+        return SphinxEar()
+    from assistant.ears.model import phrases
+    from assistant.ears.vosk_ear import VoskEar
+
+    return VoskEar(model, phrases())
 
 
 def hear_file(path: str | Path) -> Heard:

@@ -1,7 +1,7 @@
 """The same sound made louder, cleaner or noisier before it is decoded.
 
 PocketSphinx is upset by digital silence, and by voices whose spectrum is unlike those it was trained on. A trace of
-noise and a tilt of the spectrum mend that, but not the same for every voice; so the ear listens in more than one colour.
+noise and a tilt of the spectrum mend that, but not the same for every voice; so the ear listens in several colours.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""The language model the quick pass listens with: trained on sentences drawn from the grammars, kept in the cache folder.
+"""The language model of the ear: trained on sentences drawn from the grammars, kept in the cache folder.
 
 The trainer comes in PocketSphinx's own wheel. Training takes a few seconds and happens when a grammar has changed.
 """
@@ -20,7 +20,8 @@ from assistant.places import cache_dir
 from intents.grammars import FOLDER
 
 VERSION = "1"  # raise when sentences are drawn in another way, so that kept models are made anew
-SENTENCES = 48_000  # about three seconds of training; twice as many heard no better
+SENTENCES = 30_000  # about three seconds of training; half as many again heard no better
+PHRASES = 6_000  # Vosk builds its graph from them in about a second
 LEAST_EACH = 40  # sentences drawn from each phrasing, however many there are
 SEED = 12  # fixed, so that the same grammars always make the same ear
 HELD_BACK = 0.5  # probability kept for word orders that were not drawn: people say things in many ways
@@ -51,10 +52,15 @@ def _stamp(folder: Path) -> str:
     return digest.hexdigest()[:16]
 
 
-def sentences(phrasings: Phrasings, sayable: Callable[[str], bool]) -> list[str]:
+def phrases(folder: Path = FOLDER) -> list[str]:
+    """Sentences for an engine that takes its grammar as a list; it leaves out what its own model can't say."""
+    return sentences(Phrasings(folder), lambda word: word.isalpha(), PHRASES)
+
+
+def sentences(phrasings: Phrasings, sayable: Callable[[str], bool], count: int = SENTENCES) -> list[str]:
     """Sentences to learn from, the same each time, every word of them sayable."""
     random = Random(SEED)
-    each = max(LEAST_EACH, SENTENCES // max(1, len(phrasings.all)))
+    each = max(LEAST_EACH if count == SENTENCES else 1, count // max(1, len(phrasings.all)))
     drawn = (phrasings.sentence(phrasing, random) for phrasing in phrasings.all for _ in range(each))
     return [sentence for sentence in drawn if sentence and all(map(sayable, sentence.split()))]
 

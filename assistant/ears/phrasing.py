@@ -24,6 +24,11 @@ MOST = 100  # sentences past this many add no weight to a part: hundreds are no 
 MAYBE = 0.3  # how often a part that may be left out is said when drawing a sentence
 SURE = 0.35  # a reading less sure than this is no way to say the example
 GENERAL = ("number", "length", "temperature", "tempchange")  # when readings tie, the more telling kind is taken
+# What recognisers write for a word of the trade: grammars know it so that it is understood, but nobody says it.
+MISHEARD = frozenset(
+    "angel brake break cable calk coarse cork curf do due eve eves facer fasha it join joins latter meter of peek "
+    "pique plum rough sheeting sighting soft waist".split()
+)
 NO_CLASS = ("filler", "ordinary")  # rules of words.jsgf whose words do not mean one thing
 FIXED = ("in twelve", "over twelve", "three four five")  # numbers that are part of a phrase, never another number
 
@@ -91,8 +96,10 @@ class Phrasings:
         """One way to say a phrasing: its quantities drawn at random, some of its words put another way."""
         said: list[str] = []
         for part in phrasing.parts:
+            said += self._draw(part, random)
             other = self.classes.get(part.text) if isinstance(part, Word) and random.random() < SWAP else None
-            said += self._draw(other or part, random)
+            if other and not MISHEARD.intersection(words := self._draw(other, random)):
+                said[-1:] = words
         return " ".join(_articles(said)).replace("what is", random.choice(("what is", "what's")))
 
     def draw(self, parts: Iterable[Node], random: Random) -> list[str]:
@@ -111,7 +118,8 @@ class Phrasings:
             case Series(parts):
                 return self.draw(parts, random)
             case Either(parts):
-                return self._draw(random.choices(parts, [log2(1 + min(MOST, self._size(part))) for part in parts])[0], random)
+                weights = [log2(1 + min(MOST, self._size(part))) for part in parts]
+                return self._draw(random.choices(parts, weights)[0], random)
             case Maybe(part):
                 return self._draw(part, random) if random.random() < MAYBE else []
             case Repeat(part, least):

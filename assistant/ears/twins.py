@@ -15,7 +15,6 @@ _ROWS = (
     ("seven", "seventy", "seventeen", "eleven"),
     ("eight", "eighty", "eighteen"),
     ("nine", "ninety", "nineteen"),
-    ("ten", "twelve"),
     ("ten", "two"),
     ("two", "three"),
     ("six", "three"),

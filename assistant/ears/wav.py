@@ -14,6 +14,7 @@ import miniaudio
 
 from assistant.ears.words import RATE, SAMPLE_BYTES, EarError
 
+FORMS = (1, 2, 3, 6, 7, 0x11, 0xFFFE)  # whole numbers, ADPCM, float, A-law, µ-law, IMA ADPCM, extensible
 MAX_SECONDS = 60  # one question is a few seconds; a minute is a recording left running
 MIN_SECONDS = 0.1  # shorter than any word
 MAX_FILE_BYTES = 64 * 1024 * 1024  # a minute of 96 kHz stereo float with room to spare
@@ -76,9 +77,11 @@ def _check_chunks(data: bytes) -> None:
     chunks = _chunks(data)
     if b"fmt " not in chunks or chunks[b"fmt "][0] + 16 > len(data):
         raise EarError("its header is cut short")
-    _, channels, rate, _, frame, bits = struct.unpack_from("<HHIIHH", data, chunks[b"fmt "][0])
+    form, channels, rate, _, frame, bits = struct.unpack_from("<HHIIHH", data, chunks[b"fmt "][0])
     if not (1 <= channels <= 8 and 4_000 <= rate <= 384_000 and frame and bits):
         raise EarError("its header makes no sense")
+    if form not in FORMS:
+        raise EarError("its sound is in a form I don't know")
     if b"data" not in chunks:
         raise EarError("it has no sound in it")
     start, size = chunks[b"data"]

@@ -1,7 +1,7 @@
 """How well the ear hears: `python -m tests.benchmarks.hearing [--voices slt,rms] [--every 2] [--show]`.
 
-Speaks tests/audio/asked.txt (topic|sentence) and tests/audio/chat.txt (talk that is no question) in each voice and prints,
-for a voice: sentences whose numbers came out right, those wrong but with the right number among the doubts, those wrong
+Speaks tests/audio/asked.txt (topic|sentence) and tests/audio/chat.txt (no questions) in each voice and prints, for a
+voice: sentences whose numbers came out right, those wrong but with the right number among the doubts, those wrong
 with confidence, numbers doubted that were right, refusals both ways, sentences that mean the same, and real time used.
 """
 
@@ -21,8 +21,9 @@ from tests.audio.speech import VOICES, speak
 AUDIO = Path(__file__).parent.parent / "audio"
 SAME = {"feet": "foot", "inches": "inch", "degrees": "degree", "quarters": "quarter"}
 NUMBERS = frozenset(
-    "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen "
-    "nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred half quarter eighth foot inch degree".split()
+    "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
+    "eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred half quarter "
+    "eighth foot inch degree".split()
 )
 
 
