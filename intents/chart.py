@@ -21,8 +21,9 @@ SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not 
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
-NEW_PHRASE = frozenset("at for with from and by or to if".split())  # after a quantity they begin another phrase
+NEW_PHRASE = frozenset("at for with from and by or to if what which how where".split())  # after a quantity they begin another phrase
 T = TypeVar("T")
+NOT_BESIDE = frozenset("in with from by per".split())  # what follows one of these has no role from the word before it
 MOST_SKIPS = 2  # filler words in a row inside one phrase
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
 
@@ -179,6 +180,7 @@ class _Finder:
 
     def onward(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         """Deeper from a node, past filler words: an island does not end on one."""
+        barred = False
         after_quantity = bool(found) and found[-1][1].end == at
         while at < len(self.chart.words):
             word = self.chart.words[at]
@@ -189,7 +191,9 @@ class _Finder:
                 below = node.get(name)
                 if below is not None:
                     self.walk(below, end, depth + 1, 0, found)
-            self._quantities(node, at, depth, found)
+            if not barred:
+                self._quantities(node, at, depth, found)
+            barred = barred or (depth > 0 and word in NOT_BESIDE)
             if skipped >= MOST_SKIPS or word not in self.skippable or (after_quantity and word in NEW_PHRASE):
                 return
             at, skipped = at + 1, skipped + 1

@@ -25,7 +25,8 @@ from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
 
-LONGEST = 240  # tokens; a question is a sentence or a cut list, not a page
+LONGEST = 160  # tokens; a question is a sentence or a cut list, not a page
+TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
 UNKNOWN = 0.25  # what a word that means nothing here costs
 STRAY = 0.8  # what a word that means something elsewhere costs
 STRAY_NUMBER = 1.3  # what a quantity that no parameter takes costs
@@ -59,6 +60,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading = Reading(text)
     typed = tokenize(text[: LONGEST * 12])
     if len(typed) > LONGEST:
+        reading.too_long = TOO_LONG
         return reading
     chart = chart_of(text, phrases, speller(folder), typed)
     reading.changed = chart.changed
@@ -259,7 +261,7 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
     filled: set[str] = set()
     for hit in sorted(hits, key=rank):
         # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
-        if numbers >> hit.number & 1 or hit.mask & (taken if hit.captures else used):
+        if numbers >> hit.number & 1 or hit.mask & (taken if hit.found else used):
             continue
         gives = {name for name, _, _ in hit.captures}
         if gives & filled:

@@ -57,6 +57,7 @@ class Reading:
     near: list[str] = field(default_factory=list)
     unknown: list[str] = field(default_factory=list)
     understood: list[str] = field(default_factory=list)
+    too_long: str = ""  # one sentence about a line that is a page
     broken: str = ""  # one sentence about a number that can't be (7/0)
     changed: list[tuple[str, str]] = field(default_factory=list)  # misspellings forgiven: (as typed, as read)
     trace: list[str] = field(default_factory=list)

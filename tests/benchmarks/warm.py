@@ -10,7 +10,7 @@ import time
 from statistics import median
 
 from assistant.desk import Desk
-from tests.benchmarks.sentences import figures, loaded, questions, share
+from tests.benchmarks.sentences import WARM, figures, loaded, questions, share
 
 MEDIAN, P99 = 0.020, 0.060  # seconds
 
@@ -19,7 +19,8 @@ def main() -> None:
     times: list[float] = []
     slow: list[tuple[float, str]] = []
     with Desk(keep=False) as desk:
-        desk.answer("miter for a 5-in-12 rake return")
+        for line in WARM:
+            desk.answer(line)
         loaded()
         for line in questions():
             desk.fresh()
