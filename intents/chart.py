@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
 from intents.fitting import EDGE_KINDS
+from intents.lengths import FOOTERS
 from intents.lists import lists
 from intents.measures import readings
 from intents.phrases import END, Capture, Phrases, Trie
@@ -88,7 +89,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
             found[i + 1] = []
     composed = [*lists(tokens, found), *sums(tokens, found)]
-    found = _whole(found)
+    found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed)
@@ -125,7 +126,7 @@ def _weigh(chart: Chart, phrases: Phrases) -> None:
                 chart.numbers |= span(reading.start, reading.end)
 
 
-def _whole(found: list[list[Reading]]) -> list[list[Reading]]:
+def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
     """The readings without pieces of a longer one: "five" of "forty five", "8 in" of 18'-8", "feet" of 12 feet.
 
     A spoken pitch is not so sure ("six twelve foot boards"), nor is a size "by" another, so their pieces stay.
@@ -138,8 +139,16 @@ def _whole(found: list[list[Reading]]) -> list[list[Reading]]:
         if not holding or not here:
             kept.append(here)
             continue
-        kept.append([r for r in here if not any(r.end <= b and (a, b) != (start, r.end) for a, b in holding)])
+        kept.append([
+            r for r in here
+            if _before_footers(r, words) or not any(r.end <= b and (a, b) != (start, r.end) for a, b in holding)
+        ])  # fmt: skip
     return kept
+
+
+def _before_footers(reading: Reading, words: list[str]) -> bool:
+    """Whether a length is said by the sticks of it: sixteen | footers."""
+    return reading.kind == "length" and reading.end < len(words) and words[reading.end] in FOOTERS
 
 
 def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:

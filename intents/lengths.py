@@ -12,6 +12,7 @@ from intents.tokens import literal
 from solvers.quantities import Length
 
 FEET = frozenset(("foot", "feet", "ft", "'", "footer", "footers"))
+FOOTERS = frozenset(("footer", "footers"))
 INCHES = frozenset(("inch", "inches", "in", '"', "ins"))
 METRES = frozenset(["m", "metre", "metres", "meter", "meters"])
 # word: (unit, how many of it, how sure)
@@ -158,6 +159,8 @@ def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
         longer += _feet_and_inches(line, i, head)
         longer += _feet_and_part(line, i, head)
     yield from longer
+    if line.words[head.unit] in FOOTERS:  # the sticks of it: 16 | footers
+        yield _reading(i, head.unit, head.value, "ft", head.sure, others)
     certain = any(reading.sure >= 0.5 for reading in longer)
     likely = 0.5 if certain else _ALONE if head.form == "one" else 1.0
     yield _reading(i, end, head.value, "ft", head.sure * likely, others)
@@ -241,7 +244,9 @@ def _fraction_after(line: Line, at: int) -> Piece | None:
         return None
     for part in fractions(line, at + 1):
         after, place = line.words[part.end], line.words[part.end + 1] in _NOUNS  # an inch and five eighths in the stud
-        if part.value < 1 and part.sure > 0.5 and (after not in UNITS or (after == "in" and place)) and after != "of":
+        if part.value < 1 and part.sure > 0.5 and (after not in UNITS or (after == "in" and place)) and (
+            after != "of" or not line.pieces(part.end + 1)
+        ):
             return part
     return None
 

@@ -261,7 +261,7 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
     filled: set[str] = set()
     for hit in sorted(hits, key=rank):
         # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
-        if numbers >> hit.number & 1 or hit.mask & (taken if hit.found else used):
+        if numbers >> hit.number & 1 or hit.mask & (taken if hit.found or _says_number(hit) else used):
             continue
         gives = {name for name, _, _ in hit.captures}
         if gives & filled:
@@ -272,6 +272,11 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
         numbers |= 1 << hit.number
         filled |= gives
     return chosen
+
+
+def _says_number(hit: Hit) -> bool:
+    """Whether an island's words are a number in themselves: a square corner is one of 90°."""
+    return any(fixed.isdecimal() for _, _, fixed in hit.captures)
 
 
 def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -> None:

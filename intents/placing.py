@@ -77,8 +77,16 @@ def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float
         if reading is None or parameter is None or isinstance(reading.value, Dims):
             continue
         heard = _heard(chart, parameter, reading, cued=True)
-        least = min(least, 0.0 if heard is None else heard.sure * _outdone(chart, reading))
+        least = min(least, 0.0 if heard is None else heard.sure * _outdone(chart, reading) * _possible(parameter, heard.value))
     return least
+
+
+def _possible(parameter: Parameter, value: Any) -> float:
+    """A length over what its parameter can be counts for next to nothing: an exposure of 16 ft."""
+    most = parameter.slot.most
+    if most is None or not isinstance(value, Length):
+        return 1.0
+    return 0.1 if value.to(parameter.slot.unit or "in").value > most else 1.0
 
 
 def _outdone(chart: Chart, reading: Reading) -> float:
@@ -172,7 +180,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if reading.kind == "number" and isinstance(fitted.value, Length) and parameter.slot.alike and _in_feet(chart):
         fitted = Fit(Length(fitted.value.value, "ft", text), fitted.sure)
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
-        fitted = Fit(fitted.value, 0.4, fitted.others)
+        return None
     if reading.kind == "number" and isinstance(fitted.value, Length) and (_metric(chart) or _millimetres(chart, reading)):
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")

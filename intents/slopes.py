@@ -45,7 +45,7 @@ def _misheard(line: Line, i: int) -> Iterator[Reading]:
     at = i + (4 if half else 1)
     told = words[i - 1] in _BEFORE_PITCH or words[at + 1] in _AFTER_PITCH if i else words[at + 1] in _AFTER_PITCH
     if words[at] in ("twelve", "12") and told and not (words[at + 1] in UNITS and words[at + 1] != "in"):
-        yield Reading("pitch", i, at + 1, Pitch(rise + Fraction(half, 2), "in12"), 1.0 if half else 0.9)
+        yield Reading("pitch", i, at + 1, Pitch(rise + Fraction(half, 2), "in12"), 1.0)
 
 
 def _separated(line: Line, i: int, rise: Piece, word: str) -> Iterator[Reading]:

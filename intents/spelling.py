@@ -10,6 +10,7 @@ from rapidfuzz.distance import OSA
 
 SHORTEST = 4  # letters; shorter words are too near to each other
 LEAST_PART = 3  # letters in each of two words that were run together
+NEAREST = 6  # words as near that are looked at
 LONG = 7  # from this length on two slips are forgiven, below only one
 
 
@@ -33,9 +34,10 @@ class Speller:
         slips = 2 if len(word) >= LONG else 1
         # Few people slip on the first letter; where they do, one slip is all that is forgiven.
         for words, most in ((self.by_letter.get(word[0], []), slips), (self.all, 1)):
-            found = process.extractOne(word, words, scorer=OSA.distance, score_cutoff=most)
-            if found is not None:
-                return str(found[0])
+            found = process.extract(word, words, scorer=OSA.distance, score_cutoff=most, limit=NEAREST)
+            if found:  # of two as near, the one with the same letters: makrs is marks before it is makes
+                letters = sorted(word)
+                return str(min(found, key=lambda near: (near[1], sorted(near[0]) != letters))[0])
         return self._parted(word)
 
     def _parted(self, word: str) -> str:
