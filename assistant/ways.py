@@ -13,7 +13,7 @@ from intents.measures import readings
 from intents.question import Heard, Question
 from intents.tokens import tokenize
 from solvers.exact import real
-from solvers.quantities import Quantity, Temperature
+from solvers.quantities import Quantity, Temperature, TemperatureChange
 from solvers.registry import Worked
 from solvers.slots import Given, Parameter
 
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
 MOST_WAYS = 8
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
+TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no scale are no Celsius
 UNIT_WORDS = {
     "ft": {"feet", "foot", "ft", "'"}, "in": {"inches", "inch", "in", '"'}, "degF": {"f", "fahrenheit"},
     "degC": {"c", "celsius", "centigrade"}, "dF": {"f", "fahrenheit"}, "dC": {"c", "celsius", "centigrade"},
@@ -49,9 +50,10 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
 
 
 def _one_scale(way: tuple[Given, ...]) -> bool:
-    """Nobody says one temperature in Fahrenheit and the next in Celsius without naming both."""
-    unsaid = {given.value.unit for given in way if isinstance(given.value, Temperature) and given.sure < SCALE_SAID}
-    return len(unsaid) < 2
+    """Nobody says one temperature in Fahrenheit and the next in Celsius without naming both; no wall is at 110 °C."""
+    unsaid = [given.value for given in way if given.sure < SCALE_SAID and type(given.value) in TOO_HOT]
+    scales = {value.unit for value in unsaid if isinstance(value, Temperature)}
+    return len(scales) < 2 and not any(value.unit in ("degC", "dC") and value.value > TOO_HOT[type(value)] for value in unsaid)
 
 
 def _choices(name: str, heard: Heard, kind: type) -> list[Given]:

@@ -222,6 +222,8 @@ def _homophone(line: Line, i: int) -> list[Piece]:
     piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.2 if word == "to" else 0.5)  # convert 2 m to feet
     if after in SCALES or (after == "point" and words[i + 2] in SMALL):  # nothing else is said before "hundred"
         return _scaled(line, i + 1, piece.value) or [piece._replace(sure=0.8)]
+    if after == "and" and words[i + 2] in ("a", "an") and fractions(line, i + 2):
+        return [piece._replace(sure=0.6)]  # two and a half, misheard
     if after in UNIT_WORDS or (after == "and" and fractions(line, i + 2)):
         return [piece]
     common = word in ("for", "to")

@@ -64,6 +64,7 @@ TOGETHER = (
     ("added", "up"),
     ("in", "all"),
 )
+SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
 SKIPPED = frozenset(
@@ -302,7 +303,7 @@ class _Reader:
         if i >= len(self.tokens) or self.depth > MOST_DEPTH:
             return None
         self.depth += 1
-        found = self._bracket(i) or self._share(i) or self._value(i)
+        found = self._bracket(i) or self._share(i) or self._several(i) or self._value(i)
         self.depth -= 1
         return found
 
@@ -334,6 +335,17 @@ class _Reader:
             if share.numerator == 1:
                 return Found(Sum(DIVIDED, whole.part, Number(Fraction(share.denominator), "none")), whole.end)
             return Found(Sum(TIMES, Number(share, "ratio"), whole.part), whole.end)
+        return None
+
+    def _several(self, i: int) -> Found | None:
+        """3 pieces of A, four boards at A: so many times A."""
+        for reading in self.chart[i]:
+            at = reading.end
+            count = reading.kind == "number" and isinstance(reading.value, Number) and reading.value.value >= 1
+            if count and self.words[at] in SEVERAL and self.words[at + 1] in ("of", "at", "@"):
+                each = self._value(at + 2)
+                if each is not None and isinstance(reading.value, Number):
+                    return Found(Sum(TIMES, reading.value.said(self.words[i]), each.part), each.end)
         return None
 
     def _longest(self, i: int) -> int:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from assistant.acts import Talk, act
 from assistant.acts.explaining import told_line
 from assistant.acts.manners import why_needed
@@ -11,7 +13,7 @@ from assistant.record import listed, put_asked, put_declined, put_noted
 from intents.reading import Reading
 from solvers.errors import Refusal
 from solvers.quantities import Quantity
-from solvers.rounding import reading
+from solvers.rounding import SIXTEENTH, reading
 
 EVERYTHING = "everything"
 
@@ -94,4 +96,5 @@ def forget(talk: Talk) -> None:
 
 def short(value: Quantity) -> str:
     """A kept value as people read it."""
-    return value.text or reading(value.value, value.unit).split(" (")[0]
+    fine = value.unit == "in" and value.value.denominator in (32, 64)  # 3/32 is kept as it was said
+    return value.text or reading(value.value, value.unit, Fraction(1, 64) if fine else SIXTEENTH).split(" (")[0]

@@ -34,6 +34,9 @@ SoffitRun = Annotated[
 SquaresArea = Annotated[
     Area, Slot("How much area, in square feet?", bare=("ft",), above=0, most=1_000_000, name="area")
 ]  # squares are of area alone, so plain feet are square feet
+SideOfWall = Annotated[
+    Length, Slot("How long or high is the wall?", unit="ft", bare=("ft",), above=0, most=2000, cued=True)
+]
 SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240)]
 PanelCover = Annotated[
     Length,
@@ -110,11 +113,21 @@ def _draw_board(work: Working, board_length: Term, exposure: Term | None, boards
 
 
 @topic("squares", "takeoff")
-def squares(work: Working, area: SquaresArea, waste: Waste = TEN_PERCENT) -> None:
-    """Squares of cladding or shingles to cover an area, 100 ft² each; waste of 10 % assumed.
+def squares(
+    work: Working,
+    area: SquaresArea | None = None,
+    waste: Waste = TEN_PERCENT,
+    length: SideOfWall | None = None,
+    height: SideOfWall | None = None,
+) -> None:
+    """Squares of cladding or shingles to cover an area, or a wall, 100 ft² each; waste of 10 % assumed.
 
     Shown to a hundredth; `also` has whole squares to order. Source: arithmetic; the waste is common practice.
     """
+    if area is None:
+        if length is None or height is None:
+            raise NeedMore("area", "How much area, in square feet?")
+        area = work.step("area", length * height, "length by height of the wall", "ft2")
     need = with_waste(work, "with waste", area, waste)
     found = work.answer("squares", need / 100, "a square is 100 ft²", "square", "squares")
     whole = work.step("whole squares", ceil(found), "rounded up to order", "square")
