@@ -41,6 +41,7 @@ LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
 KEEP = 4  # readings handed on
 MARGIN = 1.0  # a topic this far behind the best is neither answered nor asked about
 REFINED = 3  # leading topics whose quantities are tried in other places
+POSSIBLE = 0.2  # a given less sure than this can hardly be right
 SURE = 0.9  # a given this sure was said outright
 MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
 HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
@@ -250,11 +251,11 @@ def _question(
 def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]) -> list[Hit]:
     """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
 
-    def rank(hit: Hit) -> tuple[bool, int, float, int, int]:
+    def rank(hit: Hit) -> tuple[bool, bool, int, float, int, int]:
         plain = bool(pattern.plain >> hit.number & 1)
         content = (hit.mask & chart.weighs).bit_count()
         sure = sureness(chart, hit, parameters) if hit.captures else 1.0
-        return (not plain, -content, -sure, hit.end - hit.start, hit.start)
+        return (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
 
     chosen: list[Hit] = []
     used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word

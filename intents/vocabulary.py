@@ -12,4 +12,6 @@ UNIT_WORDS = frozenset(
     "millilitre millilitres milliliter milliliters kilo kilos kilogram kilograms pound "
     "cent pounds ounce ounces gallon gallons litre litres liter liters square squares dollars cents temperature".split()
 )
-NUMBER_WORDS = frozenset(word for word in (*SMALL, *TENS, *SCALES, *GROUPS, *ORDINALS) if word.isalpha()) | UNIT_WORDS | LAYER_WORDS
+OPENING_WORDS = frozenset("slider sliders hatch doorway doorways louvre louver louvers wdw wdws".split())
+COUNTING = frozenset(word for word in (*SMALL, *TENS, *SCALES, *GROUPS, *ORDINALS) if word.isalpha())
+NUMBER_WORDS = COUNTING | UNIT_WORDS | LAYER_WORDS | OPENING_WORDS
