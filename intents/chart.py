@@ -1,4 +1,4 @@
-"""Everything the words can be, by place: tokens with slips forgiven, quantities, classes of words, and islands of phrases."""
+"""Everything the words can be, by place: tokens with slips forgiven, quantities, word classes, islands of phrases."""
 
 from __future__ import annotations
 
@@ -22,7 +22,9 @@ SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not 
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
-NEW_PHRASE = frozenset("at for with from and by or to if what which how where".split())  # after a quantity they begin another phrase
+NEW_PHRASE = frozenset(
+    "at for with from and by or to if what which how where".split()
+)  # after a quantity: a new phrase
 T = TypeVar("T")
 NOT_BESIDE = frozenset("in with from by per".split())  # what follows one of these has no role from the word before it
 MOST_SKIPS = 2  # filler words in a row inside one phrase
@@ -30,7 +32,7 @@ LIGHT = frozenset("a an the of for to at on in with from by and or is it be as p
 
 
 class Hit(NamedTuple):
-    """One island found: where (also as a mask of tokens), what it gives, and the reading behind each quantity symbol."""
+    """One island found: where (also as a mask of tokens), what it gives, the reading behind each quantity symbol."""
 
     pattern: int
     number: int
@@ -135,7 +137,9 @@ def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
     holding: list[tuple[int, int]] = []
     for start, here in enumerate(found):
         holding = [(a, b) for a, b in holding if b > start]
-        holding += [(r.start, r.end) for r in here if r.kind in WHOLE and r.sure >= (1.0 if r.kind == "pitch" else SURE_WHOLE)]
+        holding += [
+            (r.start, r.end) for r in here if r.kind in WHOLE and r.sure >= (1.0 if r.kind == "pitch" else SURE_WHOLE)
+        ]
         if not holding or not here:
             kept.append(here)
             continue
@@ -216,7 +220,9 @@ class _Finder:
                 self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
             if kind not in ("number", "angle", "temperature", "length"):
                 continue
-            slopes = kind == "number" and any(r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here)
+            slopes = kind == "number" and any(
+                r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here
+            )
             for edge, kinds in EDGE_KINDS.items():
                 if edge == "length" and slopes:  # "seven to the weather on a nine twelve" shows seven
                     continue

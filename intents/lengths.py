@@ -48,13 +48,15 @@ _AFTER_ONE = frozenset(
         "minus",
     ]
 )
-# What a size of its own is for: "20 feet, 7 inch exposure", "17 ft 6 in exposure", "52 ft 24 in deep".
+# What a size of its own is for: "20 feet, 7 inch exposure", "17 ft 6 in exposure".
 _ROLES = frozenset(
-    "exposure exp expo exposed reveal reveals lap laps overlap gap gaps cavity slot mesh screen cover covers coverage deep depth"
-    " overhang penetration bite centres centers centre center oc apart spacing spaced thick kerf blade coil joint showing"
-    " weather legs strapping boards sticks footers stock".split()
+    "exposure exp expo exposed reveal reveals lap laps overlap gap gaps cavity slot mesh screen cover covers coverage"
+    " deep depth overhang penetration bite centres centers centre center oc apart spacing spaced thick kerf blade"
+    " coil joint showing weather legs strapping boards sticks footers stock".split()
 )
-_SMALL = frozenset("exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split())
+_SMALL = frozenset(
+    "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split()
+)
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
@@ -110,7 +112,8 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
     """Lengths whose unit means one of itself: foot and a half, inch and three eighths."""
     word = line.words[i]
     before = line.pieces(i - 1) if i else ()
-    if word == "inch" and not before and line.words[i + 1] in _SIDES and line.words[i - 1] not in ("an", "a", "per", "of"):
+    led = bool(before) or line.words[i - 1] in ("an", "a", "per", "of")
+    if word == "inch" and not led and line.words[i + 1] in _SIDES:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
     if word == "foot" and line.words[i - 1] == "every" and i:
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)
@@ -167,7 +170,7 @@ def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
 
 
 def _feet_and_part(line: Line, i: int, head: Head) -> Iterator[Reading]:
-    """A foot and a half is of the foot; twelve foot and three eighths is of an inch; between them, both are kept."""
+    """A foot and a half is of the foot; three eighths after feet are of an inch; between them, both are kept."""
     part = _fraction_after(line, head.unit + 1)
     if not part:
         return
@@ -175,7 +178,7 @@ def _feet_and_part(line: Line, i: int, head: Head) -> Iterator[Reading]:
     of_foot = Length(head.value + sign * part.value, "ft")
     of_inch = Length(head.value * 12 + sign * part.value, "in")
     if part.value.denominator > 4:
-        yield Reading("length", i, part.end, of_inch, 0.8 * head.sure, (of_foot,))
+        yield Reading("length", i, part.end, of_inch, 0.9 * head.sure)
     elif abs(head.value) == 1 and part.value == Fraction(1, 2):
         yield Reading("length", i, part.end, of_foot, head.sure)
     else:
@@ -211,7 +214,8 @@ def _of_its_own(line: Line, piece: Piece, unit: int, joint: str) -> bool:
         return False
     at = unit + 1 + (words[unit + 1] in ("to", "of")) + (words[unit + 2] == "the")
     if joint == ",":
-        plain = words[unit] == "inch" and piece.value > 1 and words[unit + 1] not in _AFTER_ONE and words[unit + 1].isalpha()
+        named = words[unit + 1].isalpha() and words[unit + 1] not in _AFTER_ONE
+        plain = words[unit] == "inch" and piece.value > 1 and named
         return words[at] in _ROLES or plain or (piece.value < 1 and words[unit + 1] in ("wide", "long", "high"))
     return words[at] in _SMALL or (piece.value >= 12 and words[at] in _ROLES)
 

@@ -1,6 +1,6 @@
 """Quantities to parameters: first by the words beside them, then by what is left for each dimension.
 
-Where two lengths could change places, both ways are kept as swaps: the conversation works both and asks when they differ.
+Where two lengths could change places, both ways are kept as swaps: the conversation works both and asks which.
 """
 
 from __future__ import annotations
@@ -77,7 +77,8 @@ def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float
         if reading is None or parameter is None or isinstance(reading.value, Dims):
             continue
         heard = _heard(chart, parameter, reading, cued=True)
-        least = min(least, 0.0 if heard is None else heard.sure * _outdone(chart, reading) * _possible(parameter, heard.value))
+        likely = 0.0 if heard is None else heard.sure * _possible(parameter, heard.value)
+        least = min(least, likely * _outdone(chart, reading))
     return least
 
 
@@ -98,7 +99,7 @@ def _outdone(chart: Chart, reading: Reading) -> float:
 
 
 def _stands_alone(chart: Chart, reading: Reading) -> bool:
-    """Whether a bare number counts nothing that is named after it: "corner 95, face 3 1/2", "cut it at 45"; not 12 pieces."""
+    """Whether a bare number counts nothing that is named after it: "corner 95, face 3 1/2"; not 12 pieces."""
     after = chart.words[reading.end] if reading.end < len(chart.words) else ""
     if any(isinstance(r.value, Dims) and r.start <= reading.start < r.end for row in chart.readings for r in row):
         return False
@@ -110,7 +111,8 @@ def _stands_alone(chart: Chart, reading: Reading) -> bool:
 @once
 def _in_feet(chart: Chart) -> bool:
     """Whether lengths are said in feet, and in nothing else."""
-    return {r.value.unit for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT} == {"ft"}
+    lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
+    return {r.value.unit for r in lengths} == {"ft"}  # type: ignore[union-attr]
 
 
 def _in_twelve(chart: Chart, reading: Reading) -> bool:
@@ -181,7 +183,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         fitted = Fit(Length(fitted.value.value, "ft", text), fitted.sure)
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
         return None
-    if reading.kind == "number" and isinstance(fitted.value, Length) and (_metric(chart) or _millimetres(chart, reading)):
+    bare_length = reading.kind == "number" and isinstance(fitted.value, Length)
+    if bare_length and (_metric(chart) or _millimetres(chart, reading)):
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
         others = () if likely == "mm" else (Length(value, other, text),)
@@ -213,8 +216,8 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
     if reading.start == 0 or not isinstance(reading.value, Quantity):
         return reading
     for signed in chart.readings[reading.start - 1]:
-        same = signed.kind == reading.kind and signed.end == reading.end and isinstance(signed.value, Quantity)
-        if same and signed.value.value == -reading.value.value:
+        same = signed.kind == reading.kind and signed.end == reading.end
+        if same and isinstance(signed.value, Quantity) and signed.value.value == -reading.value.value:
             return signed
     return reading
 
@@ -227,9 +230,9 @@ def _metric(chart: Chart) -> bool:
 
 
 def _millimetres(chart: Chart, reading: Reading) -> bool:
-    """Whether a bare number is of millimetres by its size, as "900 by 1200" is where nothing is said in another unit."""
+    """Whether a bare number is of millimetres by its size, as "900 by 1200" is where no other unit is said."""
     own = reading.value.value  # type: ignore[union-attr]
-    return bool(own >= SOME_MM and own.denominator == 1 and _large_bare(chart) > (own < PLAIN_MM))
+    return bool(own >= SOME_MM and own.denominator == 1 and _large_bare(chart) > 0)
 
 
 @once

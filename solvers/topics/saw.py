@@ -16,7 +16,8 @@ from solvers.working import Working
 
 Setting = Annotated[Angle, Slot("What setting do you need on the saw, in degrees?", least=0, below=90, name="setting")]
 SawLimit = Annotated[
-    Angle, Slot("How far does your saw swing, in degrees?", above=0, most=90, name="saw limit", kept="saw limit", cued=True)
+    Angle,
+    Slot("How far does your saw swing, in degrees?", above=0, most=90, name="saw limit", kept="saw limit", cued=True),
 ]
 LeftLimit = Annotated[
     Angle, Slot("How far does your saw swing left?", least=0, most=90, name="swing left", kept="saw limit left")

@@ -39,6 +39,7 @@ LENGTHS = [
     ("six inches and a half", F(13, 2), "in"),
     ("inch and a half", F(3, 2), "in"),
     ("an inch and three eighths", F(11, 8), "in"),
+    ("twelve foot and three eighths", F(1155, 8), "in"),
     ("3/8 of an inch", F(3, 8), "in"),
     ("three-eighths inch", F(3, 8), "in"),
     ("a quarter of an inch", F(1, 4), "in"),
@@ -81,7 +82,7 @@ def test_feet_and_inches_read_back(feet: int, sixteenths: int) -> None:
     ("text", "value", "other"),
     [
         ("twelve foot and a half", F(25, 2), F(289, 2)),
-        ("twelve foot and three eighths", F(1155, 8), F(99, 8)),
+        ("twelve foot and a quarter", F(49, 4), F(577, 4)),
         ("two meters four", F(51, 25), F(12, 5)),
     ],
 )
