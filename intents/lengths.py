@@ -115,6 +115,8 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
     led = bool(before) or line.words[i - 1] in ("an", "a", "per", "of")
     if word == "inch" and not led and line.words[i + 1] in _SIDES:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
+    if word in ("foot", "inch") and not led and line.words[i + 1] == "of":
+        yield _reading(i, i + 1, Fraction(1), "ft" if word == "foot" else "in", 0.9)  # 5/12, foot of overhang
     if word == "foot" and line.words[i - 1] == "every" and i:
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)
     if word not in ("foot", "inch", "metre", "meter") or not _fraction_after(line, i + 1):
