@@ -1,4 +1,4 @@
-"""Every row of the tables is asked in at least six ways that must be answered, and has a grammar, examples and a caution where due."""
+"""Every row of the tables has its topic, and is asked in at least six ways that must be answered."""
 
 from __future__ import annotations
 
@@ -11,13 +11,15 @@ from tests.understanding import load
 
 LEAST_WAYS = 6
 ROWS = """
-roof angle; pitch of an angle; pitch from rise and run; sloped length; rise over a run; rake length; gable height; hip or valley length;
+roof angle; pitch of an angle; pitch from rise and run; sloped length; rise over a run; rake length; gable height;
+hip or valley length;
 miter for a corner; rake return; peak joint; rake to level joint; end cut along the rake; plumb cut; compound cut; polygon;
 corner in several pieces; can my saw cut it; how far open;
 square check; out of square; right triangle; arc;
 course layout; courses to openings; step at the rake; gable courses; balanced panels; equal spacing; marks on centre; strapping;
 staggered joints; divide evenly;
-wall area; gable area; cladding boards; squares; soffit panels; trim sticks; cut list; membrane rolls; fasteners; sealant; weight; cost;
+wall area; gable area; cladding boards; squares; soffit panels; trim sticks; cut list; membrane rolls; fasteners; sealant; weight;
+cost;
 step flashing; bent flashing; take-off;
 air gap; build-out; vent opening; vent area; fall; water in a channel; dew point; frost tonight;
 thermal movement; end gap; wood movement; fastener length; ladder footing; tape arithmetic; conversion

@@ -151,7 +151,8 @@ def miss(family: str, verdict: Verdict) -> str:
     """What went wrong with one case, in two lines."""
     record = verdict.record
     got = record["ask"] or (record["answer"] or {}).get("text") or record["say"]
-    return f"{verdict.grade:8} {family}: {verdict.case['ask']!r}\n         {verdict.why} | {record['outcome']} {record['topic']}: {got}"
+    said = f"{verdict.grade:8} {family}: {verdict.case['ask']!r}"
+    return f"{said}\n         {verdict.why} | {record['outcome']} {record['topic']}: {got}"
 
 
 def _figures(name: str, found: list[Verdict]) -> str:
