@@ -25,8 +25,8 @@ def blank(heard: str, via: str, job: str | None, file: str | None = None) -> Rec
     return {
         "record": VERSION, "id": None, "at": datetime.now().astimezone().isoformat(timespec="seconds"), "job": job,
         "via": via, "file": file, "heard": heard, "doubt": [], "outcome": "declined", "topic": None, "givens": [],
-        "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [], "sources": [],
-        "say": "", "ask": "",
+        "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [],
+        "sources": [], "say": "", "ask": "",
     }  # fmt: skip
 
 
@@ -122,5 +122,6 @@ def listed(items: Iterable[str], last: str = "or") -> str:
 
 def said_as(worked: Worked) -> str:
     """What was said as one thing and taken as another: an area in plain feet."""
-    texts = [given.value.text for given in worked.givens if isinstance(given.value, Quantity) and given.source == "asked"]
+    said = [given.value for given in worked.givens if given.source == "asked"]
+    texts = [value.text for value in said if isinstance(value, Quantity)]
     return "".join(f" I took {text.replace(TAKEN, ' as ')}." for text in texts if TAKEN in text)

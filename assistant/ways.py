@@ -53,7 +53,8 @@ def _one_scale(way: tuple[Given, ...]) -> bool:
     """Nobody says one temperature in Fahrenheit and the next in Celsius without naming both; no wall is at 110 °C."""
     unsaid = [given.value for given in way if given.sure < SCALE_SAID and type(given.value) in TOO_HOT]
     scales = {value.unit for value in unsaid if isinstance(value, Temperature)}
-    return len(scales) < 2 and not any(value.unit in ("degC", "dC") and value.value > TOO_HOT[type(value)] for value in unsaid)
+    hot = any(value.unit in ("degC", "dC") and value.value > TOO_HOT[type(value)] for value in unsaid)
+    return len(scales) < 2 and not hot
 
 
 def _choices(name: str, heard: Heard, kind: type) -> list[Given]:
@@ -111,12 +112,16 @@ def which_way(ways: list[Way]) -> str:
     if len(names) == 1:
         values = list(dict.fromkeys(_text(way, names[0]) for way in ways))
         return f"Is the {label[names[0]]} {listed(values)}?"
-    first = listed([f"the {label[name]} {_text(ways[0], name)}" for name in names if _value(ways[0], name) is not None], "and")
+    first = listed(
+        [f"the {label[name]} {_text(ways[0], name)}" for name in names if _value(ways[0], name) is not None], "and"
+    )
     if len(ways) == 2 and all(_value(way, name) is not None for way in ways for name in names):
         return f"Is {first}, or the other way round?"
     others = []
     for way in ways[1:3]:
-        others.append(listed([f"the {label[name]} {_text(way, name)}" for name in names if _value(way, name) is not None], "and"))
+        others.append(
+            listed([f"the {label[name]} {_text(way, name)}" for name in names if _value(way, name) is not None], "and")
+        )
     return f"Is {first}, or {listed(dict.fromkeys(others))}?"
 
 

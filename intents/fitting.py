@@ -62,7 +62,11 @@ EDGE_KINDS = {
 OTHER_SCALE: dict[type, str] = {Temperature: "degC", TemperatureChange: "dC"}
 TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
 # "twenty two fifty" is a price of 22.50; a sum that large would be said with its hundreds.
-TWO_PART = re.compile(r"(?!.*(?:hundred|thousand))(?:[a-z]+[ -]){1,2}(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)", re.I)
+TWO_PART = re.compile(
+    r"(?!.*(?:hundred|thousand))(?:[a-z]+[ -]){1,2}"
+    r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)",
+    re.I,
+)
 LEAST_FEET = 200  # of wall, from which on they are square feet
 TAKEN = ", taken as "  # in the text of a value: what it was said as, and what it was taken as
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
@@ -153,7 +157,14 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
         return Fit(Temperature(value, "degF", text), 0.6, (Temperature(value, "degC", text),))
     if kind is TemperatureChange:
         return Fit(TemperatureChange(value, "dF", text), 0.6, (TemperatureChange(value, "dC", text),))
-    units = {Percent: "percent", Area: "ft2", Money: "money", Ratio: "ratio", Volume: "floz", Weight: "lb"}
+    units: dict[type, str] = {
+        Percent: "percent",
+        Area: "ft2",
+        Money: "money",
+        Ratio: "ratio",
+        Volume: "floz",
+        Weight: "lb",
+    }
     unit = slot.unit or units[kind]
     return Fit(kind(value, unit, text), reading.sure)
 

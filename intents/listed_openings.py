@@ -11,7 +11,8 @@ from solvers.quantities import Length, Quantity
 from solvers.slots import Opening
 
 _ONE = {
-    "wdw": "window", "wdws": "window", "dor": "door", "window": "window", "win": "window", "wins": "window", "windows": "window", "door": "door", "doors": "door",
+    "wdw": "window", "wdws": "window", "dor": "door",
+    "window": "window", "win": "window", "wins": "window", "windows": "window", "door": "door", "doors": "door",
     "opening": "opening", "openings": "opening",
     "hole": "opening", "holes": "opening", "vent": "vent", "vents": "vent", "slider": "door", "sliders": "door",
     "doorway": "door", "doorways": "door", "hatch": "opening", "louvre": "vent", "louver": "vent", "louvers": "vent",

@@ -225,7 +225,9 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
 @once
 def _metric(chart: Chart) -> bool:
     """Whether every length said with a unit is metric, and there is one: then a number said with none is too."""
-    units = {r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT}
+    units = {
+        r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT
+    }
     return bool(units) and units <= {"mm", "cm", "m"}
 
 
@@ -272,7 +274,7 @@ def _takes_length(parameter: Parameter) -> bool:
 
 
 def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) -> list[Reading]:
-    """Readings in the uncovered stretches: at each place the longest that some open parameter takes, else the longest."""
+    """Readings in the uncovered stretches: at each place the longest some open parameter takes, else the longest."""
     found: list[Reading] = []
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0

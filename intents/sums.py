@@ -54,22 +54,13 @@ TAKE = frozenset(("take", "subtract", "deduct", "knock"))
 DIVIDE = frozenset(("divide", "divvy", "split"))
 OFF = (("away", "from"), ("off", "of"), ("out", "of"), ("off",), ("from",))
 TOGETHER = (
-    ("together",),
-    ("added", "together"),
-    ("combined",),
-    ("altogether",),
-    ("in", "total"),
-    ("all", "together"),
-    ("put", "together"),
-    ("added", "up"),
-    ("in", "all"),
-)
+    ("together",), ("added", "together"), ("combined",), ("altogether",), ("in", "total"), ("all", "together"),
+    ("put", "together"), ("added", "up"), ("in", "all"),
+)  # fmt: skip
 SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
-SKIPPED = frozenset(
-    ("the", "another", "and", "ok", "then", "so", "now", "that", "it", "to")
-)  # before a part, or a running total
+SKIPPED = frozenset("the another and ok then so now that it to".split())  # before a part, or a running total
 LEAST_SURE = 0.3
 MOST_OPERATIONS = 60
 MOST_DEPTH = 12
@@ -177,11 +168,8 @@ class _Reader:
         if self.words[first.end] in ("to", "onto", "on"):
             start = self._past(first.end + 1)
             second = self._chain(start)
-            return (
-                Found(Sum(PLUS, second.part, first.part), second.end)
-                if second
-                else Found(Sum(PLUS, None, first.part), first.end)
-            )
+            end = second.end if second else first.end
+            return Found(Sum(PLUS, second.part if second else None, first.part), end)
         return self._all_of(i) or Found(Sum(PLUS, None, first.part), first.end)
 
     def _all_of(self, i: int) -> Found | None:

@@ -256,7 +256,7 @@ def test_nothing_to_explain(say: Say) -> None:
         ("miter for a 135 degree corner", "my buddy says 67.5", ("edge angle",)),
         ("saw setting for a 135 degree corner", "I make it 45", ("turn", "twice")),
         ("rake return at 5/12", "my bevel gauge reads 67.4", ("corner",)),
-        ("square check 6 ft by 8 ft", "the tape says 120 and a half", ("1/2 inches more", "too much")),
+        ("square check 6 ft by 8 ft", "the tape says 120 and a half", ("1/2 inch more", "too much")),
         ("rise over 10 foot at 7/12", "i make that 70 inches too", ("the same",)),
     ],
 )
