@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from typing import Annotated
 
@@ -61,6 +62,8 @@ CODES = {
     Unit.CELSIUS: "degC",
 }
 CHANGES = {"degF": "dF", "degC": "dC"}
+
+FEET_TOO = re.compile(r"f(?:oo|ee)?t\b.*\d|'.*\d|f(?:oo|ee)t (?!long|wide|high)[a-z]", re.IGNORECASE)
 
 
 @topic("conversion", "tape")
