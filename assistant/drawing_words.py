@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
 
 Point = tuple[float, float]
 
@@ -62,7 +63,7 @@ class Room:
     def cross(self, points: list[Point], cell: Point) -> None:
         """Takes every cell that a run of straight pieces passes through."""
         wide, high = cell
-        for (ax, ay), (bx, by) in zip(points, points[1:], strict=False):
+        for (ax, ay), (bx, by) in pairwise(points):
             count = max(1, math.ceil(max(abs(bx - ax) / wide, abs(by - ay) / high) * 4))
             for i in range(count + 1):
                 column, row = int((ax + (bx - ax) * i / count) // wide), int((ay + (by - ay) * i / count) // high)

@@ -24,7 +24,7 @@ _last = 0
 
 def new_id(after: str | None = None) -> str:
     """A fresh id, greater than every id made before in this process and than `after`, even when the clock went back."""
-    global _last
+    global _last  # noqa: PLW0603  (one clock a process)
     with _lock:
         floor = max(_last, _pack(after)) if after else _last
         fresh = (time.time_ns() // 1_000_000 << RANDOM_BITS) | _random(RANDOM_BITS)

@@ -46,7 +46,10 @@ ORDER_UNITS: dict[str, tuple[str, float]] = {
 _SHOWN = {"ft2": "ft²", "m2": "m²", "square": "squares"}
 
 # Sizes and by-products that stand beside an amount; adding these up would give a number that means nothing.
-_NOT_BOUGHT = re.compile(r"\b(per|each|offcuts?|girth|exposure|spacing|gross|net|areas?|openings?|courses?|kerf|left over|lost|bought|volume|to spare|in all)\b")
+_NOT_BOUGHT = re.compile(
+    r"\b(per|each|offcuts?|girth|exposure|spacing|gross|net|areas?|openings?|courses?|kerf|left over|lost|bought|volume"
+    r"|to spare|in all)\b"
+)
 
 
 @dataclass(slots=True)

@@ -24,7 +24,9 @@ def outside_the_job(text: str, reading: Reading, topics: dict[str, Topic]) -> st
     phrases = compiled()
     examples = {topic: said[0] for topic, said in phrases.examples.items() if said}
     near = [topic for topic in reading.near if topic in topics and topic in examples][:SHOWN]
-    trade = [word for word in reading.understood if word not in phrases.ordinary]  # "weather" alone makes no job question
+    trade = [
+        word for word in reading.understood if word not in phrases.ordinary
+    ]  # "weather" alone makes no job question
     understood, missed = _quoted(trade), _quoted(reading.unknown)
     if not near or len(set(trade)) < max(1, len(set(reading.unknown)) / 2):
         lead = f"I don't know what to make of {missed}. " if missed and near else ""

@@ -43,8 +43,14 @@ def _candidate(question: Question) -> list[str]:
     lines = [f"  {question.score:6.2f}  {question.topic}   (words: {' '.join(question.words)})"]
     for name, heard in question.givens.items():
         others = "".join(f" or {value_line(other)[2]}" for other in heard.others)
-        lines.append(f"          {name} = {value_line(heard.value)[2]}{others}, sure {heard.sure:.2f}, from {heard.text!r}")
-    for label, items in (("missing", question.missing), ("no place for", question.unplaced), ("unknown", question.unknown)):
+        lines.append(
+            f"          {name} = {value_line(heard.value)[2]}{others}, sure {heard.sure:.2f}, from {heard.text!r}"
+        )
+    for label, items in (
+        ("missing", question.missing),
+        ("no place for", question.unplaced),
+        ("unknown", question.unknown),
+    ):
         if items:
             lines.append(f"          {label}: {', '.join(items)}")
     if question.swaps:

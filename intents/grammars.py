@@ -40,7 +40,9 @@ class Book:
         wanted = ref.name.rsplit(".", 1)[-1]
         if wanted in grammar.rules:
             return grammar, grammar.rules[wanted]
-        sources = [self.grammars[name.split(".")[0]] for name, _ in grammar.imports if name.endswith((".*", f".{wanted}"))]
+        sources = [
+            self.grammars[name.split(".")[0]] for name, _ in grammar.imports if name.endswith((".*", f".{wanted}"))
+        ]
         found = [(source, source.rules[wanted]) for source in sources if wanted in source.rules]
         if len(found) > 1:
             both = " and ".join(source.name for source, _ in found)

@@ -1,7 +1,7 @@
 """JSGF, the open JSpeech Grammar Format, read into a small tree.
 
-Covers what the grammars use: header, grammar name, imports, rules (public or not), alternatives, grouping, optional parts,
-repeats, tags, weights, comments, and documentation comments with @topic and @example lines.
+Covers what the grammars use: header, grammar name, imports, rules (public or not), alternatives, grouping, optional
+parts, repeats, tags, weights, comments, and documentation comments with @topic and @example lines.
 A broken file raises GrammarError with file, line and reason.
 """
 

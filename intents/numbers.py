@@ -206,7 +206,9 @@ def _hundreds_sure(first: int, second: int) -> float:
 
 def _thing(word: str) -> bool:
     """Whether a word can be what was counted: sheets, boards, pounds."""
-    return len(word) > 3 and word.endswith("s") and word not in ("this", "hours", "always", "gets", "goes", "runs", "does")
+    return (
+        len(word) > 3 and word.endswith("s") and word not in ("this", "hours", "always", "gets", "goes", "runs", "does")
+    )
 
 
 def _homophone(line: Line, i: int) -> list[Piece]:
@@ -214,7 +216,10 @@ def _homophone(line: Line, i: int) -> list[Piece]:
     words, word, after = line.words, line.words[i], line.words[i + 1]
     if word in TENS and after in HOMOPHONES and (words[i + 2] in UNIT_WORDS or _thing(words[i + 2])):
         sure = 0.5 if words[i + 2] in UNIT_WORDS and after in ("to", "for") else 0.8
-        return [Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=sure), Piece(i + 1, Fraction(TENS[word]), sure=0.4)]
+        return [
+            Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=sure),
+            Piece(i + 1, Fraction(TENS[word]), sure=0.4),
+        ]
     if word not in HOMOPHONES:
         return []
     if words[i - 1 : i] == ["point"]:

@@ -138,7 +138,9 @@ class _Compiler:
             ways = list(self._ways(grammar, part.part if isinstance(part, Maybe) else part))
             ways = [way for way in ways if way.symbols] or [Way(())]
             if len(ways) > MOST_WAYS:
-                raise GrammarError(grammar.file, rule.line, f"<{rule.name}> has an island of {len(ways)} ways: split it")
+                raise GrammarError(
+                    grammar.file, rule.line, f"<{rule.name}> has an island of {len(ways)} ways: split it"
+                )
             fills = frozenset(capture[0] for way in ways for capture in way.captures)
             pattern.required.append(not optional)
             pattern.fills.append(fills)

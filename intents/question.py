@@ -8,7 +8,7 @@ from typing import Any
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """One given as it was heard: value, where it stands in the text (characters), how sure, and what else it could be."""
+    """One given as it was heard: value, where it stands in the text (characters), how sure, what else it could be."""
 
     value: Any
     start: int
@@ -20,7 +20,7 @@ class Heard:
 
 @dataclass(frozen=True, slots=True)
 class Claim:
-    """A quantity the answer is to be held against ("will 60 do?"): `way` is enough, more or less; tokens start to end."""
+    """A quantity to hold the answer against ("will 60 do?"): `way` is enough, more or less; tokens start to end."""
 
     value: Any
     text: str
@@ -42,7 +42,9 @@ class Question:
     missing: list[str] = field(default_factory=list)
     unplaced: list[str] = field(default_factory=list)  # quantities said that no parameter took
     unplaced_kinds: set[str] = field(default_factory=set)  # the dimensions those could be, as class names
-    manner: dict[str, Any] = field(default_factory=dict)  # how to answer: nearest (a fraction), system (metric, imperial)
+    manner: dict[str, Any] = field(
+        default_factory=dict
+    )  # how to answer: nearest (a fraction), system (metric, imperial)
     claim: Claim | None = None  # what the answer is to be held against
     unknown: list[str] = field(default_factory=list)  # words that meant nothing here
     words: list[str] = field(default_factory=list)  # words that told the topic

@@ -6,8 +6,8 @@ from intents.listed_lengths import LAYER_WORDS
 from intents.numbers import GROUPS, ORDINALS, SCALES, SMALL, TENS
 
 UNIT_WORDS = frozenset(
-    "foot feet inch inches yard yards metre metres meter meters millimetre millimetres millimeter millimeters centimetre "
-    "centimetres centimeter centimeters degree degrees percent fahrenheit celsius centigrade minus plus times divided "
+    "foot feet inch inches yard yards metre metres meter meters millimetre millimetres millimeter millimeters "
+    "centimetre centimetres centimeter centimeters degree degrees percent fahrenheit celsius centigrade minus plus times divided "
     "multiplied divide multiply divvy split subtract deduct twice double triple halved "
     "millilitre millilitres milliliter milliliters kilo kilos kilogram kilograms pound "
     "cent pounds ounce ounces gallon gallons litre litres liter liters square squares dollars cents temperature".split()

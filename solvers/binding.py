@@ -31,7 +31,7 @@ KEEPS_ITS_UNIT = (Temperature, TemperatureChange, Weight)  # kg in, kg out
 
 @dataclass(frozen=True, slots=True)
 class Slope:
-    """A roof pitch on the page: `rise` over `run`, which is 12; named so that no other rise or run there shares a name."""
+    """A roof pitch on the page: `rise` over `run`, which is 12; no other rise or run there shares their names."""
 
     rise: Term
     run: Term
@@ -66,7 +66,9 @@ def _slope(work: Working, parameter: Parameter, pitch: Pitch) -> Slope:
         raise Refusal(f"a roof pitch can't be negative, and I read {said}: give the rise in 12, like 5 in 12")
     slot = parameter.slot
     if slot.above is not None and pitch.value <= slot.above:
-        raise Refusal(f"a pitch of {said} is flat, so there is no rake, peak or gable to work: give a pitch over 0 in 12")
+        raise Refusal(
+            f"a pitch of {said} is flat, so there is no rake, peak or gable to work: give a pitch over 0 in 12"
+        )
     if pitch.unit == "deg":
         if pitch.value >= 76:
             raise Refusal(f"a roof of {said} is steeper than I can take: it must be under 76 degrees")
@@ -74,7 +76,9 @@ def _slope(work: Working, parameter: Parameter, pitch: Pitch) -> Slope:
         rise = work.step(parameter.label, 12 * tan(angle), "the roof angle, as rise in 12 of run", unit="in12")
         return Slope(Term(parameter.label, rise.value, "in"), twelve, pitch)
     if pitch.value > STEEPEST:
-        raise Refusal(f"a pitch of {said} can't be right: the steepest I take is {STEEPEST} in 12, so say the rise in 12 again")
+        raise Refusal(
+            f"a pitch of {said} can't be right: the steepest I take is {STEEPEST} in 12, so say the rise in 12 again"
+        )
     return Slope(Term(parameter.label, pitch.value, "in"), twelve, pitch)
 
 

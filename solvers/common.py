@@ -11,9 +11,13 @@ RoofPitch = Annotated[Pitch, Slot("What is the pitch?", above=0, kept="pitch")]
 AnyPitch = Annotated[Pitch, Slot("What is the pitch?", kept="pitch")]
 CornerAngle = Annotated[Angle, Slot("What is the corner angle, in degrees?", above=0, below=180, name="corner")]
 WallLength = Annotated[Length, Slot("How long is the wall?", bare=("ft",), above=0, name="length")]
-WallHeight = Annotated[Length, Slot("How high is it?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, name="height")]
+WallHeight = Annotated[
+    Length, Slot("How high is it?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, name="height")
+]
 Exposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, kept="exposure")]
-StockLength = Annotated[Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")]
+StockLength = Annotated[
+    Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")
+]
 Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste")]
 Pieces = Annotated[Count, Slot("How many pieces?", least=1, most=10000)]
 

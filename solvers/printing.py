@@ -47,7 +47,7 @@ class _Page(StrPrinter):  # type: ignore[misc]
         super().__init__({"order": None})
         self.leaf = leaf
 
-    def _print_Dummy(self, term: Term) -> str:
+    def _print_Dummy(self, term: Term) -> str:  # noqa: N802  (the printer's own name for it)
         return self.leaf(term)
 
     def _as_ordered_terms(self, expr: Expr, order: str | None = None) -> list[Expr]:
@@ -100,7 +100,7 @@ def filled(expression: Expr, unit: str, result: Exact) -> str:
             return PLACES.get(term.unit, DEFAULT_PLACES) + extra
 
         try:
-            again = evaluate(expression, lambda term: _rounded(term.value, places(term)))  # noqa: B023
+            again = evaluate(expression, lambda term: _rounded(term.value, places(term)))
         except (ZeroDivisionError, ValueError):
             continue
         if shown(again, unit) == want:

@@ -12,7 +12,13 @@ from fractions import Fraction
 from typing import ClassVar, Self
 
 # Exact factors to the first unit of each dimension (16 CFR 500.19, NIST SP 811 App. B).
-LENGTH = {"in": Fraction(1), "ft": Fraction(12), "mm": Fraction(10, 254), "cm": Fraction(100, 254), "m": Fraction(10000, 254)}
+LENGTH = {
+    "in": Fraction(1),
+    "ft": Fraction(12),
+    "mm": Fraction(10, 254),
+    "cm": Fraction(100, 254),
+    "m": Fraction(10000, 254),
+}
 AREA = {
     "ft2": Fraction(1),
     "in2": Fraction(1, 144),

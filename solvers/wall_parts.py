@@ -53,7 +53,9 @@ def measure_wall(
         gross = work.step("gross", wall + gable, "the wall and the gable over it", "ft2")
     taken = opening_area(work, openings or ())
     if opened is not None:
-        taken = opened if taken is None else work.step("all openings", taken + opened, "those by size and the rest", "ft2")
+        taken = (
+            opened if taken is None else work.step("all openings", taken + opened, "those by size and the rest", "ft2")
+        )
     net = gross
     if taken is not None:
         _refuse_misfits(work, openings or (), length, height + rise if rise else height)

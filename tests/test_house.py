@@ -127,7 +127,9 @@ def test_modules_and_their_public_names_say_what_they_are(path: Path) -> None:
 
 def plain(node: ast.FunctionDef | ast.ClassDef) -> bool:
     """Whether a name, its types and one or two lines say it all: `def lines(case) -> list[str]: return …`."""
-    return isinstance(node, ast.FunctionDef) and len(node.body) <= 2 and (node.end_lineno or 0) - node.body[0].lineno <= 4
+    return (
+        isinstance(node, ast.FunctionDef) and len(node.body) <= 2 and (node.end_lineno or 0) - node.body[0].lineno <= 4
+    )
 
 
 def test_the_tests_pass_nothing_over() -> None:

@@ -1,7 +1,7 @@
-"""How well questions are understood: `python -m tests.understanding [--aside] [family …]` prints the misses and figures.
+"""How well questions are understood: `python -m tests.understanding [--aside] [family …]` prints misses and figures.
 
-A question set is a file of JSON lines in tests/questions (see tests/questions/README in DEVELOPERS.md): what is said, and the
-value, the question back, or the refusal that is right. The sets in tests/questions/aside are measured and never tuned on.
+A question set is a file of JSON lines in tests/questions (see DEVELOPERS.md): what is said, and the value, the question
+back, or the refusal that is right. The sets in tests/questions/aside are measured and never tuned on.
 """
 
 from __future__ import annotations
@@ -99,7 +99,8 @@ def _judge_answer(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
     if "value" in case and not close(answer, case["value"], case["unit"], case.get("within")):
         return Verdict(case, record, "wrong", f"{answer['value']} {answer['unit']}, not {case['value']} {case['unit']}")
     for value, unit in case.get("also", ()):
-        if not any(close(line, value, unit, case.get("within")) for line in (*record["also"], *record["marks"], answer)):
+        shown = (*record["also"], *record["marks"], answer)
+        if not any(close(line, value, unit, case.get("within")) for line in shown):
             return Verdict(case, record, "wrong", f"also lacks {value} {unit}")
     for mark, value in zip(record["marks"], case.get("marks", ()), strict=False):
         if not close(mark, value, mark["unit"], None):

@@ -25,7 +25,8 @@ class Part(Choice):
 def right_triangle(
     work: Working,
     rise: Annotated[Length, Slot("What is the rise?", bare=("in",), above=0, alike=True)] | None = None,
-    run: Annotated[Length, Slot("What is the run, the slope or the angle?", bare=("in",), above=0, alike=True)] | None = None,
+    run: Annotated[Length, Slot("What is the run, the slope or the angle?", bare=("in",), above=0, alike=True)]
+    | None = None,
     slope: Annotated[Length, Slot("How long is the slope?", bare=("in",), above=0, alike=True)] | None = None,
     angle: Annotated[Angle, Slot("What is the angle?", above=0, below=90)] | None = None,
     wanted: Annotated[Part, Slot("Which part do you want: rise, run, slope or angle?")] | None = None,

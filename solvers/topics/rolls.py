@@ -47,7 +47,12 @@ TUBE = Volume(Fraction(101, 10), "floz", "10.1 fl oz (US)")
 
 @topic("membrane rolls", "takeoff")
 def membrane_rolls(
-    work: Working, area: CoverArea, roll_width: RollWidth, roll_length: RollLength, lap: Lap = SIX_INCHES, waste: Waste = NO_WASTE
+    work: Working,
+    area: CoverArea,
+    roll_width: RollWidth,
+    roll_length: RollLength,
+    lap: Lap = SIX_INCHES,
+    waste: Waste = NO_WASTE,
 ) -> None:
     """How many rolls of membrane cover an area, every run lapping the one below it; laps of 6 in unless said.
 

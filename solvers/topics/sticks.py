@@ -30,8 +30,14 @@ Stock = Annotated[
 TotalLength = Annotated[
     Length,
     Slot(
-        "What is the total length of trim?", unit="ft", bare=("ft",), above=0, most=100_000, name="total length", over="stock"
-    ),  # fmt: skip
+        "What is the total length of trim?",
+        unit="ft",
+        bare=("ft",),
+        above=0,
+        most=100_000,
+        name="total length",
+        over="stock",
+    ),
 ]
 RowLength = Annotated[
     Length, Slot("What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000, over="spacing")

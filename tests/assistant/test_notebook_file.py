@@ -167,7 +167,7 @@ def test_a_damaged_notebook_says_so(tmp_path: Path, make_record: Make) -> None:
 
 def test_a_folder_that_cannot_be_made_says_so(tmp_path: Path) -> None:
     (tmp_path / "shed").write_text("a file, not a folder")
-    with pytest.raises(NotebookError, match="folder .*shed.* can't be made") as caught:
+    with pytest.raises(NotebookError, match=r"folder .*shed.* can't be made") as caught:
         Notebook.open(tmp_path / "shed" / "today")
     assert "\n" not in str(caught.value)
 

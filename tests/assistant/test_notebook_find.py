@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import sqlite3
 from collections.abc import Callable
 from contextlib import closing
@@ -190,7 +189,7 @@ def test_what_cannot_be_merged_gets_a_sentence_and_adds_nothing(
     notebook: Notebook, tmp_path: Path, make_record: Make, kind: str
 ) -> None:
     other = tmp_path / "other" / "notebook.db"
-    os.makedirs(other if kind == "folder" else other.parent)
+    (other if kind == "folder" else other.parent).mkdir(parents=True)
     if kind == "text":
         other.write_text("not a notebook " * 99)
     elif kind == "foreign":

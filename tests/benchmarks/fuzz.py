@@ -1,4 +1,6 @@
-"""Random and mutated sentences, a record each: `python -m tests.benchmarks.fuzz [N] [SEED]`. None may fail, or take over 50 ms.
+"""Random and mutated sentences, a record each: `python -m tests.benchmarks.fuzz [N] [SEED]`.
+
+None may fail, or take over 50 ms.
 
 Times are of the processor, so that a busy machine counts for nothing.
 """
@@ -17,9 +19,12 @@ from intents.vocabulary import NUMBER_WORDS
 from tests.benchmarks.sentences import WARM, figures, loaded, questions
 
 COUNT, LONGEST = 200_000, 0.050
-SIGNS = [*"0123456789/.,-'\"°×%$?!:;()+=@#&*~^<>[]{}|\\`½⅜″′–−²", " ", "\t", "\u200b", "\u0000", "é", "木", "🔨", "٣", "１２"]
-NUMBERS = ["5/12", "7/0", "12'6\"", "3-1/2", "1e9", "9999999999999999999", "-4", "0", "½", "2.4 m", "9 mm", "400 in 12", "22.5 degrees",
-           "16 oc", "10x12", "1/300", "40%", "$3.50", "20 below", "twelve twelve", "five and a half", "a dozen", ".", "/", "1,200"]  # fmt: skip
+SIGNS = [*"0123456789/.,-'\"°×%$?!:;()+=@#&*~^<>[]{}|\\`½⅜″′–−²", *" \t\u200b\u0000é木🔨٣", "１２"]
+NUMBERS = [
+    "5/12", "7/0", "12'6\"", "3-1/2", "1e9", "9999999999999999999", "-4", "0", "½", "2.4 m", "9 mm", "400 in 12",
+    "22.5 degrees", "16 oc", "10x12", "1/300", "40%", "$3.50", "20 below", "twelve twelve", "five and a half", "a dozen",
+    ".", "/", "1,200",
+]  # fmt: skip
 Make = Callable[[random.Random, list[str], list[str]], str]
 
 

@@ -1,7 +1,7 @@
-"""Matching alone, no-match sentences included, and hassil on the same sentences: `python -m tests.benchmarks.matching [N]`.
+"""Matching alone, no-match sentences included, then beside hassil: `python -m tests.benchmarks.matching [N]`.
 
-hassil gets the same rules as sentence templates: our word classes as its expansion rules, quantities as a number with a unit,
-filler as its skip words, and the pieces only in the order they are written, where we take them in any order: it has the
+hassil gets the same rules as sentence templates: our word classes as its expansion rules, quantities as a number with a
+unit, filler as its skip words, and the pieces only in the order they are written, where we take them in any order: it has the
 lighter work, and recognises fewer of the sentences.
 """
 
@@ -26,7 +26,8 @@ QUANTITY = {
     "number": "{n}", "whole": "{n}", "fraction": "{n}", "percent": "{n}[ ](%|percent)", "money": "[$]{n} [dollars]",
     "angle": "{n}[ ](degrees|degree|°)", "pitch": "{n}( in |/|-| )12", "ratio": "1/{n}", "count": "{n}",
     "temperature": "[minus |-]{n}[ ](degrees|degree|°|f|c) [f|c|celsius]", "tempchange": "{n} (degree|degrees) [swing]",
-    "area": "{n} (square feet|square foot|squares|sq ft)", "volume": "{n} (gallons|litres|oz)", "weight": "{n} (lb|pounds|kg)",
+    "area": "{n} (square feet|square foot|squares|sq ft)", "volume": "{n} (gallons|litres|oz)",
+    "weight": "{n} (lb|pounds|kg)",
     "dims": "({n}|<length>) (by|x) ({m}|<length>)",
     "length": "({n}[ ](ft|foot|feet|') {m}[ ][in|inches|inch|\\\"]|{n}[ ](in|inches|inch|\\\"|ft|foot|feet|'|mm|cm|m))",
 }  # fmt: skip
@@ -101,7 +102,10 @@ def main(sample: int = SAMPLE) -> None:
     theirs = timed(chosen, lambda sentence: recognize(sentence, intents))
     ours = timed(chosen, lambda sentence: read(sentence, parameters))
     ratio = sum(ours) / sum(theirs)
-    print(f"hassil, equal grammar: {len(chosen)} sentences, {figures(theirs)}; ours {figures(ours)}; ratio {ratio:.3f} (under 1)")
+    print(
+        f"hassil, equal grammar: {len(chosen)} sentences, {figures(theirs)}; "
+        f"ours {figures(ours)}; ratio {ratio:.3f} (under 1)"
+    )
     sys.exit(share(times, 0.99) > P99 or ratio >= 1)
 
 

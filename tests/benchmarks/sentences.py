@@ -14,7 +14,10 @@ NO_MATCH = (
 )  # fmt: skip
 
 
-WARM = ("miter for a 5-in-12 rake return", "cut 4 at 50 in and 4 at 45 in from 12 foot stock")  # loads what is loaded late
+WARM = (
+    "miter for a 5-in-12 rake return",
+    "cut 4 at 50 in and 4 at 45 in from 12 foot stock",
+)  # loads what is loaded late
 
 
 def loaded() -> None:

@@ -1,4 +1,4 @@
-"""One question as a whole process, as a multiple of `python -c "import sympy"`: `python -m tests.benchmarks.startup [RUNS]`.
+"""One question as a whole process over `python -c "import sympy"`: `python -m tests.benchmarks.startup [RUNS]`.
 
 Both run in turn, so that a busy machine slows both; bytecode is kept, as it is for an installed program.
 """
@@ -30,7 +30,10 @@ def main(runs: int = 21) -> None:
             took(command, home)
         pairs = [(took(ASK, home), took(SYMPY, home)) for _ in range(runs)]
     ask, sympy = (median(times) for times in zip(*pairs, strict=True))
-    print(f"startup: ask {1000 * ask:.0f} ms, import sympy {1000 * sympy:.0f} ms, ratio {ask / sympy:.2f} (at most {MOST})")
+    print(
+        f"startup: ask {1000 * ask:.0f} ms, import sympy {1000 * sympy:.0f} ms, "
+        f"ratio {ask / sympy:.2f} (at most {MOST})"
+    )
     sys.exit(ask / sympy > MOST)
 
 

@@ -29,7 +29,14 @@ RULES = [
     "weight",
     "dims",
 ]
-COMPOSED = ["sum", "layers", "lengths", "openings", "pieces", "stocks"]  # made of other readings: tests/intents/test_sums.py and the tests of lists
+COMPOSED = [
+    "sum",
+    "layers",
+    "lengths",
+    "openings",
+    "pieces",
+    "stocks",
+]  # made of other readings: tests/intents/test_sums.py and the tests of lists
 
 
 def test_the_public_rules_are_the_kinds_of_quantity() -> None:

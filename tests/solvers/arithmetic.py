@@ -39,7 +39,7 @@ SIGNS = "+−×/^²³(),≤≥="
 _TOKEN = re.compile(rf"\s*(?:([{re.escape(SIGNS)}])|([^{re.escape(SIGNS)}]+))")
 
 
-class Unreadable(ValueError):  # noqa: N818  (said as a sentence where it is raised)
+class Unreadable(ValueError):
     """A line that can't be read as arithmetic."""
 
 
