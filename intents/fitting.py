@@ -107,7 +107,7 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
 def _as(value: Any, kind: type, text: str) -> Any:
     """A quantity as one of another dimension where the trade says one for the other."""
     if type(value) is kind:
-        return value.said(text)
+        return value.said(text)  # type: ignore[attr-defined]
     if kind is Measure:
         return Measure(value.said(text))
     if kind is Pitch and isinstance(value, Angle):

@@ -48,10 +48,8 @@ def test_rafter_table(rise: int, angle: float, grade: float, common: float, hip:
     ],
 )
 def test_value(topic: str, givens: dict[str, str], value: float, digits: int) -> None:
-    if topic == "hip run":
-        found = also(work("hip or valley length", **givens), "run of the hip")
-    else:
-        found = answer(topic, **givens)
+    hip = topic == "hip run"
+    found = also(work("hip or valley length", **givens), "run of the hip") if hip else answer(topic, **givens)
     assert round(found, digits) == pytest.approx(round(value, digits))
 
 
