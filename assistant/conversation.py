@@ -116,6 +116,9 @@ class Conversation:
             said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
         if self._acted_first(record, said, text, questions):
             return
+        if reading.too_long and said is None:
+            put_declined(record, reading.too_long)
+            return
         pending, self.pending = self.pending, None
         if pending and replies.settle(self, record, text, reading, pending):
             return

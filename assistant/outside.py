@@ -17,8 +17,6 @@ EXAMPLE = "miter for a 5 in 12 rake return"
 
 def outside_the_job(text: str, reading: Reading, topics: dict[str, Topic]) -> str:
     """One or two sentences: what was understood, what not, and an example that works for the nearest topics."""
-    if reading.too_long:
-        return reading.too_long
     if not any(character.isalnum() for character in text):
         return f"I saw no words in that: ask a job question, like “{EXAMPLE}”"
     phrases = compiled()
