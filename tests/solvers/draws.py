@@ -172,6 +172,10 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
         {"width": length(24, 60), "radius": length(36, 90), "rise": None, "every": length(4, 12)},
     ],
     "balanced panels": [{"width": length(100, 480), "cover": length(16, 48)}],
+    "cladding boards": [
+        {"area": quantity(Area), "exposure": length(3, 10), "board_length": length(96, 192), "courses": None, "course_length": None},
+        {"courses": COUNT, "course_length": length(60, 480), "board_length": length(96, 192), "area": None, "exposure": None},
+    ],
     "conversion": [
         _converted(Length, "inches", "feet", "millimetres", "centimetres", "metres"),
         _converted(Area, "square feet", "square metres", "squares"),
