@@ -165,6 +165,7 @@ def _converted(kind: type[Quantity], *units: str) -> dict[str, Draw | None]:
 
 COUNT = stepped(Fraction(2), Fraction(9), Fraction(1)).map(lambda value: Count(value, "count"))
 ACUTE = stepped(Fraction(1), Fraction(88), Fraction(1, 4)).map(lambda value: Angle(value, "deg"))
+BOARD = length(96, 192)
 # Topics whose givens must go together: ways to draw them, each a strategy by parameter (None leaves one out).
 SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
     "arc": [
@@ -173,8 +174,8 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
     ],
     "balanced panels": [{"width": length(100, 480), "cover": length(16, 48)}],
     "cladding boards": [
-        {"area": quantity(Area), "exposure": length(3, 10), "board_length": length(96, 192), "courses": None, "course_length": None},
-        {"courses": COUNT, "course_length": length(60, 480), "board_length": length(96, 192), "area": None, "exposure": None},
+        {"area": quantity(Area), "exposure": length(3, 10), "board_length": BOARD, "courses": None, "course_length": None},
+        {"courses": COUNT, "course_length": length(60, 480), "board_length": BOARD, "area": None, "exposure": None},
     ],
     "conversion": [
         _converted(Length, "inches", "feet", "millimetres", "centimetres", "metres"),
