@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import argparse
-import gc
 import json
 import sys
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, TextIO
 
+from assistant import garbage
 from assistant.notebook_file import NotebookError
 
 if TYPE_CHECKING:
@@ -24,14 +24,8 @@ class Unusable(Exception):
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command; 0, or 2 with one line on standard error."""
-    # Loading makes half a million objects and no garbage: looking for some, at the start and again at the end, takes a
-    # quarter of the time of a short command.
-    gc.disable()
-    try:
+    with garbage.put_off():
         return _run(build_parser().parse_args(arguments))
-    finally:
-        gc.freeze()
-        gc.enable()
 
 
 def _run(choices: argparse.Namespace) -> int:
@@ -82,12 +76,11 @@ def _shared(parser: argparse.ArgumentParser, run: object) -> None:
 
 
 def _desk(choices: argparse.Namespace, keep: bool) -> Desk:
-    """A desk, loaded; from here on garbage is collected again, though not looked for in what was loaded."""
+    """A desk, loaded."""
     from assistant.desk import Desk
 
     desk = Desk(choices.job, keep)
-    gc.freeze()
-    gc.enable()
+    garbage.loaded()
     return desk
 
 
@@ -109,11 +102,13 @@ def _ask(choices: argparse.Namespace) -> int:
 
 
 def _converse(desk: Desk, choices: argparse.Namespace, lines: TextIO) -> None:
-    for line in _lines(lines):
+    garbage.only_between_lines()
+    for count, line in enumerate(_lines(lines), 1):
         if line.strip():
             _show(desk.answer(line), choices.json)
         else:
             desk.fresh()
+        garbage.between_lines(count)
 
 
 def _lines(source: TextIO) -> Iterator[str]:

@@ -14,6 +14,7 @@ import time
 from collections.abc import Callable
 
 from assistant.desk import Desk
+from assistant.garbage import between_lines
 from intents.phrases import compiled
 from intents.vocabulary import NUMBER_WORDS
 from tests.benchmarks.sentences import WARM, figures, loaded, questions
@@ -79,6 +80,7 @@ def main(count: int = COUNT, seed: int = 1) -> None:
             desk.answer(line)
         loaded()
         for number in range(count):
+            between_lines(number)
             if number % 5 == 0:
                 desk.fresh()
             text = chance.choice(MAKERS)(chance, lines, words)

