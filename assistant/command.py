@@ -59,6 +59,9 @@ def build_parser() -> argparse.ArgumentParser:
     hear.add_argument("files", nargs="+", metavar="FILE.wav")
     hear.add_argument("--fresh", action="store_true", help="start a conversation for each file")
     _shared(hear, _hear)
+    ears = commands.add_parser("ears", help="which ear is in use; add PATH takes in a better one")
+    ears.add_argument("add", nargs="*", metavar="add PATH", help="a Vosk model, as a folder or a ZIP")
+    ears.set_defaults(run=_ears)
     what = commands.add_parser("say-what", help="what can be asked, with examples that work")
     what.add_argument("topic", nargs="*", help="a topic, or part of its name")
     what.set_defaults(run=_say_what)
@@ -143,6 +146,24 @@ def _show(record: Record, as_json: bool) -> None:
 
     ascii_only = (sys.stdout.encoding or "ascii").lower().replace("-", "") not in ("utf8", "utf16")
     print(page(record, shutil.get_terminal_size((80, 24)).columns, ascii_only), flush=True)
+
+
+def _ears(choices: argparse.Namespace) -> int:
+    from assistant.ears import EarError
+    from assistant.ears.installed import add_model, model_folder
+
+    if choices.add:
+        if len(choices.add) != 2 or choices.add[0] != "add":
+            raise Unusable("say `lathmark ears add FOLDER-or-ZIP`, or `lathmark ears` alone")
+        try:
+            print(f"The ear listens with {add_model(choices.add[1])} from now on.")
+        except (EarError, OSError) as problem:
+            raise Unusable(str(problem)) from None
+        return 0
+    model = model_folder()
+    named = f"the Vosk model {model.name}" if model else "PocketSphinx, which came with it"
+    print(f"The ear listens with {named}.")
+    return 0
 
 
 def _say_what(choices: argparse.Namespace) -> int:

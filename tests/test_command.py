@@ -241,3 +241,9 @@ def test_a_person_sees_the_working() -> None:
     page = done.stdout.decode("utf-8")
     for part in ("22.62°", "67.38°", "112.62°", "56.31°", "33.69°", "saw setting", "scrap"):
         assert part in page, part
+
+
+def test_ears_tells_which_is_in_use_and_takes_no_folder_without_a_model(tmp_path: Path) -> None:
+    assert b"PocketSphinx" in lathmark("ears", home=tmp_path / "home").stdout
+    assert "no Vosk model" in refused(lathmark("ears", "add", str(tmp_path), home=tmp_path / "home"))
+    assert "ears add" in refused(lathmark("ears", "sharpen", home=tmp_path / "home"))
