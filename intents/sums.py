@@ -86,13 +86,14 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """
     if not any(token.text in _TELLS for token in tokens):
         return
-    readers = [_Reader(tokens, chart, free) for free in (False, True)]
+    joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
     at = 0
     while at < len(tokens):
-        found, split = (reader.sum_at(at) for reader in readers)
+        split = splitting.sum_at(at)
         if split is None or not isinstance(split.part, Sum) or not _worth(split, at, len(tokens)):
             at += 1
             continue
+        found = joining.sum_at(at)
         also: tuple[Sum, ...] = ()
         value: Sum = split.part
         if found is not None and found.part != split.part:
