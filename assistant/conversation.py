@@ -212,9 +212,8 @@ class Conversation:
         best, near = self._whole_first(best, near)
         carry = self.last if said and said.topic == "follow-up" and not said.loose else None
         ways = self.ways(best, carry or self._pointed(record["heard"], best)) + self._doubted(record["heard"], best)
-        if best.lacking or (
-            near and not self._agree(ways, near)
-        ):  # a topic guessed from half its words is never answered
+        vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
+        if best.lacking or (near and not vain and not self._agree(ways, near)):  # half its words told no topic
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             names = listed(f"{article(q.topic)}" for q in [best, *near[:2]])
             put_asked(record, None, f"Do you mean {names}?")

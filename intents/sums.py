@@ -90,7 +90,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     at = 0
     while at < len(tokens):
         split = splitting.sum_at(at)
-        if split is None or not isinstance(split.part, Sum) or not _worth(split, at, len(tokens)):
+        if split is None or not isinstance(split.part, Sum) or not _worth(split, at, tokens):
             at += 1
             continue
         found = joining.sum_at(at)
@@ -107,12 +107,13 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
         at = split.end
 
 
-def _worth(found: Found, start: int, length: int) -> bool:
+def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     """Bare numbers with × between are sizes, unless nothing else was said."""
     assert isinstance(found.part, Sum)
     parts = leaves(found.part)
     sizes = found.part.operation == TIMES and all(isinstance(part, Number) and part.value >= 1 for part in parts)
-    return not sizes or len(parts) < 2 or (start == 0 and found.end == length)
+    said = any(token.text == "times" for token in tokens[start : found.end])
+    return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
 
 
 _BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
@@ -279,7 +280,7 @@ class _Reader:
         if word == "-":
             joined = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end == self.tokens[i].start
             tight = joined and self.tokens[i].end == self.tokens[i + 1].start
-            return not tight or self.words[i - 1] == ")" or self.words[i - 2 : i - 1] == ["/"]
+            return not tight or self.words[i - 1] in (")", '"') or self.words[i - 2 : i - 1] == ["/"]
         if word == "/":
             free = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end < self.tokens[i].start
             return free or (i > 0 and not self.words[i - 1][-1].isdigit())
