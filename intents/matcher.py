@@ -15,6 +15,7 @@ from intents.chart import LIGHT, Chart, Hit, chart_of
 from intents.claims import claim_of, without
 from intents.grammars import FOLDER
 from intents.measures import broken_number
+from intents.neighbours import of_something_else
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING, Placed, place, sureness
 from intents.question import Question, Reading
@@ -245,6 +246,8 @@ def _question(
     question.missing = [p.name for p in parameters if p.required and p.name not in placed.givens]
     question.unplaced, question.unplaced_kinds = placed.unplaced, placed.unplaced_kinds
     _score(question, chart, phrases, placed)
+    if not wanted:  # counted in no score: the topic stays as likely, but it asks
+        question.unplaced = [*question.unplaced, *of_something_else(chart, phrases, placed, parameters)]
     return question
 
 
@@ -301,7 +304,7 @@ def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -
             cost += UNKNOWN
             total += UNKNOWN
     cost += STRAY_NUMBER * len(question.unplaced) + MISSING * len(question.missing)
-    cost += LOOSE * placed.loose + UNSURE * sum(1 - heard.sure for heard in placed.givens.values())
+    cost += LOOSE * len(placed.loosely) + UNSURE * sum(1 - heard.sure for heard in placed.givens.values())
     total += len(question.unplaced)
     question.score = explained - cost - SLIP * len(chart.changed)
     if total == 0 or explained / total < LEAST_SHARE:

@@ -39,7 +39,7 @@ class Placed:
     unplaced: list[str] = field(default_factory=list)
     unplaced_kinds: set[str] = field(default_factory=set)
     manner: dict[str, Any] = field(default_factory=dict)
-    loose: int = 0  # givens that no words beside them placed
+    loosely: set[str] = field(default_factory=set)  # givens that no words beside them placed
 
     def leave(self, chart: Chart, reading: Reading) -> None:
         """Name a quantity that found no place; "the one window", "each one" and "the two ends" count nothing."""
@@ -331,7 +331,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
             placed.leave(chart, waiting[i])
         return
     first, *others = ways
-    placed.loose += len(first)
+    placed.loosely |= first.keys()
     for name, i in first.items():
         placed.givens[name] = fits[i, name]
     taken = set(first.values())
