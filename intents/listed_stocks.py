@@ -66,5 +66,5 @@ def nothings(listing: Listing) -> Iterator[Reading]:
         if word in _NOTHING:
             if listing.words[i + 1] in ("kerf", "lap", "laps", "blade"):
                 yield Reading("length", i, i + 1, Length(Fraction(0), "in"))
-            elif listing.words[i + 1] in ("waste", "wastage", "extra", "spare"):
+            elif listing.words[i + 1] in ("waste", "waist", "wastage", "extra", "spare"):
                 yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
