@@ -80,6 +80,9 @@ def _panel_marks(work: Working, width: Term, cover: Term, end: Term, full: int) 
     view.dimension((long - float(first), high), (long, high), work.text(end))
 
 
+CLOSEST = 3  # inches between straps; anything nearer is a thickness that was said
+
+
 @topic("strapping", "courses")
 def strapping(
     work: Working,
@@ -94,6 +97,10 @@ def strapping(
     Openings add a strap up each side and one along head and sill; the straps they cut short are still counted whole,
     for the pieces above and below. Refuses a spacing wider than the wall. Source: common practice.
     """
+    work.refuse_when(
+        work.value(spacing) < CLOSEST,
+        f"straps {work.text(spacing)} apart can't be meant: give the spacing of the studs, like 16 inches",
+    )
     work.refuse_when(
         work.value(spacing) > work.value(length),
         f"studs {work.text(spacing)} apart don't fit a wall of {work.text(length)}: check the spacing and the length",
