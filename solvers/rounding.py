@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from solvers.exact import Exact, to_nearest
 from solvers.printing import SIGNS, decimal
@@ -32,6 +33,7 @@ def rounding_step(value: Exact, unit: str, tape_step: Fraction) -> Fraction:
     return step
 
 
+@lru_cache(maxsize=4096)  # a cut list reads one length hundreds of times
 def reading(value: Exact, unit: str, tape_step: Fraction = SIXTEENTH) -> str:
     """A value as a person reads it: `56.3°`, `13 7/16 in`, `161 1/8 in (13 ft 5 1/8 in)`, `16`."""
     if unit == "in":

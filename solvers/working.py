@@ -79,9 +79,9 @@ class Working:
         return snapped(evaluate(sympify(expression)))
 
     def text(self, expression: Any, unit: str = "") -> str:
-        """An expression's value as a person reads it."""
+        """An expression's value, or a plain one, as a person reads it."""
         unit = unit or getattr(expression, "unit", "none")
-        value, unit = self._outward(self.value(expression), unit)
+        value, unit = self._outward(expression if isinstance(expression, Fraction) else self.value(expression), unit)
         return reading(value, unit, self.tape_step)
 
     def step(self, name: str, expression: Any, why: str, unit: str = "deg") -> Term:

@@ -82,7 +82,7 @@ def cut_list(
 
 
 def _inches(work: Working, value: Fraction) -> str:
-    return work.text(work.term("", value, "in")).split(" (")[0]
+    return work.text(value, "in").split(" (")[0]
 
 
 def _stock_name(work: Working, order: Order, stock: int) -> str:

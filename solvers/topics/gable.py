@@ -124,7 +124,7 @@ def _boards(work: Working, lengths: list[Exact], stock: Term | None, studs: Term
         joints = _row(work, half, longest, spacing, rows[-1] if rows else [])
         boards = lengths_between(-half, half, joints)
         if len(boards) > 1:
-            texts = " + ".join(work.text(work.term("", board, "in")) for board in boards)
+            texts = " + ".join(work.text(board, "in") for board in boards)
             work.also_word(f"course {i + 1} in {len(boards)} boards", texts)
         rows.append(joints)
         total += len(boards)
