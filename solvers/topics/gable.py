@@ -18,6 +18,7 @@ from solvers.story_pole import refuse_crowd
 from solvers.working import Working
 
 MOST_COURSES = 120  # a gable of more is a slip of the tongue
+MOST_BOARDS = 40  # in one course: stock as short as that was said in another unit
 
 GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="width", kept="gable width")]
 Stock = Annotated[
@@ -118,6 +119,7 @@ def _boards(work: Working, lengths: list[Exact], stock: Term | None, studs: Term
     rows: list[list[Fraction]] = []
     spacing = None if studs is None else Fraction(work.value(studs))
     longest = Fraction(work.value(stock))
+    refuse_crowd(work, lengths[0] / longest, "boards in a course", stock, MOST_BOARDS)
     total = 0
     for i, length in enumerate(lengths):
         half = fraction(length) / 2

@@ -210,5 +210,6 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
         {"rise": length(12, 90), "angle": ACUTE, "slope": None, "run": None, "lengths": None},
     ],
     "sloped length": [{"run": length(12, 240), "rise": None}, {"rise": length(12, 240), "run": None}],
+    "strapping": [{"length": length(96, 480), "spacing": length(12, 24), "openings": None}],
     "staggered joints": [{"board": length(96, 192), "studs": length(12, 24)}],
 }  # fmt: skip
