@@ -26,7 +26,9 @@ from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
 
-LONGEST = 160  # tokens; a question is a sentence or a cut list, not a page
+LONGEST = 440  # tokens of a cut list: sixty pieces with their fractions and commas
+MOST = 160  # tokens of anything else: a question is a sentence or a few, not a page
+COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
 UNKNOWN = 0.25  # what a word that means nothing here costs
 STRAY = 0.8  # what a word that means something elsewhere costs
@@ -61,7 +63,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     phrases = compiled(folder)
     reading = Reading(text)
     typed = tokenize(text[: LONGEST * 12])
-    if len(typed) > LONGEST:
+    listed = sum(token.text == "," for token in typed) >= COMMAS * len(typed)
+    if len(typed) > (LONGEST if listed else MOST):
         reading.too_long = TOO_LONG
         return reading
     chart = chart_of(text, phrases, speller(folder), typed)

@@ -247,3 +247,12 @@ def test_ears_tells_which_is_in_use_and_takes_no_folder_without_a_model(tmp_path
     assert b"PocketSphinx" in lathmark("ears", home=tmp_path / "home").stdout
     assert "no Vosk model" in refused(lathmark("ears", "add", str(tmp_path), home=tmp_path / "home"))
     assert "ears add" in refused(lathmark("ears", "sharpen", home=tmp_path / "home"))
+
+
+def test_sixty_pieces_said_one_by_one_are_one_cut_list() -> None:
+    pieces = ", ".join(f"{20 + n} 1/2" for n in range(60))
+    record = records(f"cut list from 12 foot stock: {pieces}")[0]
+    assert record["topic"] == "cut list"
+    # 60 pieces of 20 1/2 … 79 1/2 in come to 3000 in: 21 sticks of 144 in can't hold that with their kerfs (arithmetic).
+    assert record["answer"]["value"] >= 21
+    assert "proven" in record["say"]
