@@ -8,7 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import reduce
 from itertools import islice
+from operator import or_
 from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
@@ -98,10 +100,17 @@ def _outdone(chart: Chart, reading: Reading) -> float:
     return 0.3 if any(others) else 1.0
 
 
+@once
+def _in_sizes(chart: Chart) -> int:
+    """Mask of the tokens that are part of sizes said together: 3 by 4."""
+    sizes = [r for row in chart.readings for r in row if isinstance(r.value, Dims)]
+    return reduce(or_, (span(r.start, r.end) for r in sizes), 0)
+
+
 def _stands_alone(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number counts nothing that is named after it: "corner 95, face 3 1/2"; not 12 pieces."""
     after = chart.words[reading.end] if reading.end < len(chart.words) else ""
-    if any(isinstance(r.value, Dims) and r.start <= reading.start < r.end for row in chart.readings for r in row):
+    if _in_sizes(chart) >> reading.start & 1:
         return False
     named = bool(after) and (chart.weighs >> reading.end & 1 or after in LIGHT) and after not in UNNAMED
     bare = reading.kind == "number" and isinstance(reading.value, Quantity)
