@@ -27,7 +27,7 @@ from solvers.slots import Parameter
 Topics = Mapping[str, tuple[Parameter, ...]]
 
 LONGEST = 440  # tokens of a cut list: sixty pieces with their fractions and commas
-MOST = 160  # tokens of anything else: a question is a sentence or a few, not a page
+MOST = 110  # tokens of anything else: the longest question of the sets has 73, and a page is none
 COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
 UNKNOWN = 0.25  # what a word that means nothing here costs

@@ -25,6 +25,7 @@ from solvers.slots import Given, Parameter, Slot
 from solvers.working import Working
 
 PAGE_UNIT: dict[type, str] = {Length: "in", Area: "ft2", Volume: "in3", Weight: "lb"}
+LONGEST = 12 * 100_000  # inches; nearly 20 miles of trim
 STEEPEST = 48  # rise in 12; past it (76°) what is meant is a wall or a slip of the tongue
 KEEPS_ITS_UNIT = (Temperature, TemperatureChange, Weight)  # kg in, kg out
 
@@ -54,6 +55,9 @@ def _argument(work: Working, parameter: Parameter, value: Any) -> Any:
         unit = value.unit
     page = value.to(unit)
     check_limits(parameter.slot, parameter.label, page.value, unit, value.text)
+    if isinstance(value, Length) and abs(value.to("in").value) > LONGEST:
+        said = value.text or f"{decimal(value.value, 4)}{SIGNS[value.unit]}"
+        raise Refusal(f"the {parameter.label} can't be {said}: no length on a job comes near that, so say it again")
     if isinstance(value, Count) and page.value.denominator != 1:
         raise Refusal(f"the {parameter.label} must be a whole number, not {decimal(page.value, 3)}")
     return Term(parameter.label, page.value, unit)

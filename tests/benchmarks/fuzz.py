@@ -53,7 +53,7 @@ def spliced(chance: random.Random, lines: list[str], words: list[str]) -> str:
 def shuffled(chance: random.Random, lines: list[str], words: list[str]) -> str:
     pieces = chance.choice(lines).split()
     chance.shuffle(pieces)
-    return " ".join(pieces * chance.choice((1, 1, 1, 2, 20)))
+    return " ".join(pieces * chance.choice((1, 1, 1, 2, 5)))
 
 
 MAKERS: tuple[Make, ...] = (any_text, any_words, mutated, mutated, spliced, shuffled)

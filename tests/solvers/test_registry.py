@@ -162,3 +162,9 @@ def test_every_topic_says_what_it_gives_refuses_and_rests_on(topic: Topic) -> No
         assert "?" in parameter.slot.ask, parameter.name
         assert parameter.kind is not Percent or parameter.slot.unit in ("", "percent")
         assert parameter.kind is not Area or parameter.slot.unit in ("", "ft2", "in2", "m2", "square")
+
+
+def test_no_length_on_a_job_is_hundreds_of_miles() -> None:
+    topic = load_topics()["sloped length"]
+    known = {"pitch": Given("pitch", Pitch(Fraction(5), "in12")), "run": Given("run", Length(Fraction(10**9), "ft"))}
+    assert "no length on a job" in work_out(topic, known).refused
