@@ -210,6 +210,11 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
         {"rise": length(12, 90), "angle": ACUTE, "slope": None, "run": None, "lengths": None},
     ],
     "sloped length": [{"run": length(12, 240), "rise": None}, {"rise": length(12, 240), "run": None}],
+    "take-off": [{
+        "length": length(20, 60, Fraction(1, 2), "ft"), "height": length(8, 20, Fraction(1, 2), "ft"),
+        "exposure": length(3, 12), "board_length": FEET, "opened": None, "strap_spacing": None, "roll_width": None,
+        "roll_length": None, "lap": None,
+    }],
     "strapping": [{"length": length(96, 480), "spacing": length(12, 24), "openings": None}],
     "staggered joints": [{"board": length(96, 192), "studs": length(12, 24)}],
 }  # fmt: skip
