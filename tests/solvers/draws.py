@@ -164,6 +164,7 @@ def _converted(kind: type[Quantity], *units: str) -> dict[str, Draw | None]:
 
 
 COUNT = stepped(Fraction(2), Fraction(9), Fraction(1)).map(lambda value: Count(value, "count"))
+FEET = stepped(Fraction(8), Fraction(20), Fraction(1)).map(lambda value: Length(value, "ft"))
 ACUTE = stepped(Fraction(1), Fraction(88), Fraction(1, 4)).map(lambda value: Angle(value, "deg"))
 BOARD = length(96, 192)
 # Topics whose givens must go together: ways to draw them, each a strategy by parameter (None leaves one out).
