@@ -28,7 +28,7 @@ def rounding_step(value: Exact, unit: str, tape_step: Fraction) -> Fraction:
     if unit == "in":
         return tape_step
     step = STEP.get(unit, Fraction(1, 1000))
-    while unit != "count" and value != 0 and abs(float(value)) < 10 * step and step > Fraction(1, 10**6):
+    while unit not in ("count", "money") and value != 0 and abs(float(value)) < 10 * step and step > Fraction(1, 10**6):
         step /= 10
     return step
 

@@ -13,6 +13,7 @@ from sympy import Expr, sympify
 from solvers.errors import Refusal
 from solvers.exact import Term, atan, ceil, cos, evaluate, larger, sin, smaller, snapped, sqrt, tan
 from solvers.printing import decimal, filled, formula, shown
+from solvers.rounding import reading
 from solvers.working import Working
 from tests.solvers.arithmetic import names_filled, shown_value, value_of
 from tests.solvers.test_rederive import step_holds
@@ -109,3 +110,8 @@ def test_decimals_round_halves_away_from_zero(value: str, places: int, want: str
 def test_small_numbers_keep_four_digits() -> None:
     assert shown(Fraction("0.0000123456"), "none") == "0.00001235"
     assert shown(Fraction("0.00316"), "in") == "0.00316 in"
+
+
+@pytest.mark.parametrize(("value", "want"), [("1/64", "0.02"), ("0.004", "0.00"), ("12.5", "12.50"), ("-3.005", "−3.01")])
+def test_money_is_in_whole_cents(value: str, want: str) -> None:
+    assert reading(Fraction(value), "money") == want
