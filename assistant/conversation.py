@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from assistant import acts, changes, replies
+from assistant import acts, changes, context, replies
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
@@ -62,6 +62,7 @@ class Conversation:
         self.just_kept: dict[str, Quantity | None] = {}  # names kept by the line before, and what they were
         self.kept_by: list[tuple[Record, dict[str, Quantity | None]]] = []  # the same of every line that kept something
         self.statements: list[Said] = []  # of a line that says several things to keep
+        self.told: list[str] = []  # lines before this that stated measurements and asked nothing
         self.step_shown = self.mark_called = -1
         self.points = Points()
         self.alternatives: Sequence[tuple[str, str]] = ()
@@ -75,7 +76,11 @@ class Conversation:
         """
         record = blank(text, via, self.job, file)
         self.points, self.alternatives = Points(), alternatives
+        waited = self.pending
         self.take(record, text)
+        if context.may_be_joined(self, record, text):
+            context.joined(self, record, text)
+        context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
         self._remember_record(record)
@@ -124,7 +129,7 @@ class Conversation:
             return
         if said and self._acted_after(record, said, text, questions):
             return
-        if changes.change(self, record, text, said, questions):
+        if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
             return
         if questions and not self._vain(said):
             self.work(record, questions, said)

@@ -1,0 +1,102 @@
+"""What was stated before a question: "the pad is 15 by 20 feet", and then "what diagonal makes it square?".
+
+A line that states a measurement and asks nothing is kept in mind for the next few lines. A question that lacks
+something alone is read with those lines before it; it is answered only where all that was said then has its place.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.record import Record, listed, value_line
+from assistant.speech import spoken
+from assistant.ways import Way, same_answer
+from intents.matcher import read
+from intents.question import Question
+from intents.talk import numbers_in, outside_of
+from intents.tokens import tokenize
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Pending
+
+MOST = 3  # lines kept in mind
+LONGEST = 200  # characters of such a line
+_ASKS = re.compile(
+    r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
+)
+
+
+def joined(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line is whole with what was stated before it; if so that is answered."""
+    for back in range(1, len(c.told) + 1):
+        told = "; ".join(c.told[-back:]) + "; "
+        question = _whole(c, told, text)
+        ways = c.ways(question) if question else []
+        if question and same_answer([way.worked for way in ways]) and ways[0].worked.working:
+            _answer(c, record, ways, question, len(told))
+            return True
+    return False
+
+
+def rather_joined(c: Conversation, record: Record, text: str, questions: list[Question]) -> bool:
+    """Whether a line right after a statement that was answered asks something else of what was stated; then answered.
+
+    "Corner's 95 degrees", and then "do it in three pieces": no other corner, but another question about it.
+    """
+    last, best = c.last, questions[0] if questions else None
+    if last is None or best is None or not c.told or last.record.get("heard") != c.told[-1]:
+        return False
+    other = best.topic != last.topic.name and bool(best.missing) and len(best.words) > 1
+    return other and joined(c, record, text)
+
+
+def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:
+    """After a line: what it stated stays in mind; a question that needed none of that leaves it behind."""
+    asked = waited.asked if waited else None
+    replied = asked is not None and asked.topic.name == record["topic"]
+    stated = _states(text) and not replied and record["outcome"] != "noted"
+    if stated or (record["topic"] == "remember" and record["outcome"] == "noted"):
+        c.told = [*c.told, text][-MOST:]
+    elif record["outcome"] == "answered" and not any(given["from"] == "earlier" for given in record["givens"]):
+        c.told = []
+
+
+def may_be_joined(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line came to nothing alone and what was stated before may help."""
+    return bool(c.told) and record["outcome"] in ("asks", "declined") and outside_of(text) is None
+
+
+def _states(text: str) -> bool:
+    return len(text) <= LONGEST and not _ASKS.search(text) and bool(numbers_in(text))
+
+
+def _whole(c: Conversation, told: str, text: str) -> Question | None:
+    """The question of both together where it is whole, is asked by the last line, and uses what was stated."""
+    alone = read(text, c.parameters).questions
+    if alone and alone[0].score > 0 and not (alone[0].missing or alone[0].unplaced or alone[0].lacking):
+        return None
+    found = [q for q in read(told + text, c.parameters).questions if q.score > 0]
+    best = found[0] if found else None
+    if best is None or best.unplaced or best.lacking or best.claim:
+        return None
+    asks = set(best.words) & {token.text for token in tokenize(text)}
+    uses = any(heard.start < len(told) for heard in best.givens.values())
+    return best if asks and uses else None
+
+
+def _answer(c: Conversation, record: Record, ways: list[Way], question: Question, before: int) -> None:
+    """Answer it, with what was stated before named as such."""
+    way = ways[0]
+    early = {name for name, heard in question.givens.items() if heard.start < before}
+    way.worked.givens[:] = [replace(g, source="earlier") if g.name in early else g for g in way.worked.givens]
+    way.asked.givens = {
+        name: replace(given, source="earlier") if name in early else given for name, given in way.asked.givens.items()
+    }
+    record["ask"], c.pending = "", None
+    c.finish(record, [way], question)
+    labels = [(way.asked.topic.parameter(given.name).label, given) for given in way.worked.givens if given.name in early]
+    said = [f"{label} {value_line(given.value)[2].split(' (')[0]}" for label, given in labels]
+    record["say"] = spoken(f"With {listed(said, 'and')}. ") + record["say"]
