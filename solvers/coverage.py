@@ -12,7 +12,7 @@ from solvers.working import Working
 
 TEN_PERCENT = Percent(Fraction(10), "percent", "10 percent")
 NO_WASTE = Percent(Fraction(0), "percent", "none")
-Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, name="waste")]
+Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste", name="waste")]
 CoverArea = Annotated[Area, Slot("How much area, in square feet?", above=0, most=1_000_000, name="area")]
 BoardExposure = Annotated[
     Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure", name="exposure")
