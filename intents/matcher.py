@@ -13,7 +13,9 @@ from pathlib import Path
 
 from intents.chart import LIGHT, Chart, Hit, chart_of
 from intents.claims import claim_of, without
+from intents.consulting import consult
 from intents.grammars import FOLDER
+from intents.learned import learned
 from intents.measures import broken_number
 from intents.neighbours import of_something_else
 from intents.phrases import Pattern, Phrases, compiled
@@ -58,8 +60,11 @@ def speller(folder: Path = FOLDER) -> Speller:
     return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT)
 
 
-def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = ()) -> Reading:
-    """All ways worth considering to read a sentence, best first. `only` reads it as one of these topics."""
+def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = (), seconds: bool = True) -> Reading:
+    """All ways worth considering to read a sentence, best first.
+
+    `only` reads it as one of these topics; without `seconds` the grammar reads alone.
+    """
     phrases = compiled(folder)
     reading = Reading(text)
     typed = tokenize(text[: LONGEST * 12])
@@ -71,19 +76,27 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading.changed = chart.changed
     reading.broken = broken_number(chart.tokens) or ""
     wanted = set(only)
+    _by_grammar(reading, chart, phrases, topics, wanted)
+    model = learned(folder) if seconds and not wanted else None
+    if model is not None:
+        consult(reading, chart, phrases, topics, model)
+    return reading
+
+
+def _by_grammar(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> None:
+    """What the rules of the grammar make of a sentence."""
     by_pattern = _by_pattern(chart)
     strict = _best(chart, phrases, by_pattern, topics, wanted, lacking=0)
     if not strict or strict[0].score <= LEAST_SCORE or not _whole(strict[0]):
         claimed = _claimed_in(chart, phrases, topics, wanted)
         if claimed:
             reading.questions = claimed
-            return reading
+            return
         loose = _best(chart, phrases, by_pattern, topics, wanted, lacking=1)
         strict += [q for q in loose if _whole(q) and q.topic not in {other.topic for other in strict if _whole(other)}]
     reading.questions = sorted(strict, key=lambda q: -q.score)[:KEEP]
     if not reading.questions or reading.questions[0].score <= LEAST_SCORE:
         _explain(reading, chart, phrases, by_pattern)
-    return reading
 
 
 def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> list[Question]:

@@ -78,7 +78,7 @@ def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float
         parameter = next((p for p in parameters if p.name == name), None)
         if reading is None or parameter is None or isinstance(reading.value, Dims):
             continue
-        heard = _heard(chart, parameter, reading, cued=True)
+        heard = heard_as(chart, parameter, reading, cued=True)
         likely = 0.0 if heard is None else heard.sure * _possible(parameter, heard.value)
         least = min(least, likely * _outdone(chart, reading))
     return least
@@ -141,8 +141,8 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
     for name, at, fixed in hit.captures:
         if at < 0 or at not in found:
             if fixed and name in by_name:
-                at_words = _span(chart, hit.start, hit.end)
-                placed.givens[name] = Heard(_fixed(by_name[name].kind, fixed, at_words[2]), *at_words)
+                at_words = place_of(chart, hit.start, hit.end)
+                placed.givens[name] = Heard(fixed_value(by_name[name].kind, fixed, at_words[2]), *at_words)
             continue
         reading = found[at]
         names = [part.strip() for part in name.split(",")]
@@ -151,25 +151,25 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
             _give(chart, by_name, part_name, part, placed, cued=True)
 
 
-def _fixed(kind: type, fixed: str, text: str) -> Any:
+def fixed_value(kind: type, fixed: str, text: str) -> Any:
     """What a tag gives outright: a count, an angle in degrees ("square corner"), or the name of a choice."""
     if kind is Count:
         return Count(Fraction(fixed), "count", text)
     return Angle(Fraction(fixed), "deg", text) if kind is Angle else fixed
 
 
-def _span(chart: Chart, start: int, end: int) -> tuple[int, int, str]:
+def place_of(chart: Chart, start: int, end: int) -> tuple[int, int, str]:
     return chart.tokens[start].start, chart.tokens[end - 1].end, chart.said(start, end)
 
 
 def _give(chart: Chart, by_name: dict[str, Parameter], name: str, reading: Reading, placed: Placed, cued: bool) -> bool:
-    heard = _heard(chart, by_name.get(name), reading, cued)
+    heard = heard_as(chart, by_name.get(name), reading, cued)
     if heard is not None:
         placed.givens[name] = heard
     return heard is not None
 
 
-def _heard(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bool) -> Heard | None:
+def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bool) -> Heard | None:
     """What a reading is for a parameter; worked once a sentence, since every topic asks."""
     if parameter is None:
         return None
@@ -197,9 +197,9 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
         others = () if likely == "mm" else (Length(value, other, text),)
-        return Heard(Length(value, likely, text), *_span(chart, reading.start, reading.end), fitted.sure, others)
+        return Heard(Length(value, likely, text), *place_of(chart, reading.start, reading.end), fitted.sure, others)
     fitted = _on_scale(chart, fitted)
-    return Heard(fitted.value, *_span(chart, reading.start, reading.end), fitted.sure, fitted.others)
+    return Heard(fitted.value, *place_of(chart, reading.start, reading.end), fitted.sure, fitted.others)
 
 
 def _on_scale(chart: Chart, fitted: Fit) -> Fit:
@@ -315,7 +315,7 @@ def _pronoun(chart: Chart, reading: Reading) -> bool:
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
     if isinstance(reading.value, Dims):
         return sum(_takes_length(p) for p in takers) >= len(reading.value.parts)
-    return any(_heard(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
+    return any(heard_as(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
 
 
 def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], placed: Placed, wanted: str) -> None:
@@ -324,7 +324,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         (i, p.name): heard
         for i, reading in enumerate(waiting)
         for p in takers
-        if (heard := _heard(chart, p, reading, cued=p.name == wanted)) is not None
+        if (heard := heard_as(chart, p, reading, cued=p.name == wanted)) is not None
     }
     usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
     for i, reading in enumerate(waiting):

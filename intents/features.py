@@ -1,0 +1,147 @@
+"""What the second reader sees of a sentence: the words as they follow each other, and around each quantity.
+
+A feature is a short string. Quantities stand as their kind (#length), so that no number is ever learned by heart;
+words also count as the class of words.jsgf they belong to. See second_reader.py for what is done with them.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from itertools import pairwise
+from math import log2
+from typing import NamedTuple
+
+from intents.chart import LIGHT, Chart
+from intents.phrases import Phrases
+from intents.reading import Dims, Reading
+from solvers.quantities import Length, Quantity
+
+LEAST_SURE = 0.5  # of a quantity
+NEAR = 5  # words to each side of a quantity that may tell its role
+PLACED = 3  # of those, how many count by their distance too
+MOST = 6  # a larger count or rank is all one
+POINTS = frozenset(",.?!;:")
+
+
+class Mention(NamedTuple):
+    """One quantity in the sentence; a size of "10 by 12" is part 1 or 2 of 2, at tokens start to end of the whole."""
+
+    reading: Reading
+    part: int
+    parts: int
+    start: int
+    end: int
+
+
+def mentions(chart: Chart, without: int = 0) -> list[Mention]:
+    """The quantities of the sentence from left to right, the longest at each place; none in the mask `without`."""
+    found: list[Mention] = []
+    for reading in _wholes(chart):
+        if without >> reading.start & 1:
+            continue
+        if isinstance(reading.value, Dims):
+            parts = reading.value.parts
+            found += [Mention(p, n, len(parts), reading.start, reading.end) for n, p in enumerate(parts, 1)]
+        else:
+            found.append(Mention(reading, 0, 0, reading.start, reading.end))
+    return found
+
+
+def _wholes(chart: Chart) -> Iterator[Reading]:
+    at = 0
+    while at < len(chart.words):
+        reading = _longest(chart, at)
+        if reading is None:
+            at += 1
+        else:
+            yield reading
+            at = reading.end
+
+
+def _longest(chart: Chart, at: int) -> Reading | None:
+    here = [r for r in chart.readings[at] if isinstance(r.value, Quantity | Dims) and r.sure >= LEAST_SURE]
+    return max(here, key=lambda r: (r.end, r.sure, r.kind != "number"), default=None)
+
+
+def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
+    """The features that tell the topic: words, pairs of neighbours, classes of words, how many quantities of a kind."""
+    content = [word for word in _flow(chart) if word not in phrases.fillers and word not in POINTS]
+    heavy = [word for word in content if word not in LIGHT and word[0] != "#"]
+    kinds = Counter(word for word in content if word[0] == "#")
+    found = set(content)
+    found.update(f"{a} {b}" for a, b in zip(["^", *content], [*content, "$"], strict=True))
+    found.update(f"{a}_{b}" for a, b in pairwise(heavy))
+    found.update(name for row in chart.classes for name, _ in row)
+    found.update(f"{kind}*{min(count, MOST // 2)}" for kind, count in kinds.items())
+    found.update(f"@{r.kind}" for row in chart.readings for r in row if isinstance(r.value, tuple))
+    return found
+
+
+def _flow(chart: Chart) -> list[str]:
+    """The words with each quantity as one sign."""
+    signs = {reading.start: reading for reading in _wholes(chart)}
+    flow, at = [], 0
+    while at < len(chart.words):
+        reading = signs.get(at)
+        flow.append(f"#{_kind(reading)}" if reading else chart.words[at])
+        at = reading.end if reading else at + 1
+    return flow
+
+
+def _kind(reading: Reading) -> str:
+    return "dims" if isinstance(reading.value, Dims) else reading.kind
+
+
+def of_mentions(chart: Chart, found: list[Mention]) -> list[list[str]]:
+    """For each quantity the features that tell its role: the words around it, its kind, unit, size and order."""
+    holder = {at: n for n, mention in enumerate(found) for at in range(mention.start, mention.end)}
+    sizes = [_size(mention.reading) for mention in found]
+    features: list[list[str]] = []
+    for n, mention in enumerate(found):
+        kind, unit = mention.reading.kind, getattr(mention.reading.value, "unit", "")
+        same = [i for i, other in enumerate(found) if other.reading.kind == kind]
+        by_size = sorted(same, key=lambda i: sizes[i])
+        many = min(len(same), MOST)
+        own = ["", f"k:{kind}", f"u:{unit}", f"first{same.index(n)}/{many}", f"small{by_size.index(n)}/{many}"]
+        own.append(f"at{min(n, MOST)}/{min(len(found), MOST)}")
+        if sizes[n]:
+            own.append(f"size:{unit}:{round(log2(abs(sizes[n])))}")
+        if mention.parts:
+            own.append(f"part{mention.part}/{mention.parts}")
+        features.append([*own, *_beside(chart, found, holder, mention, -1), *_beside(chart, found, holder, mention, 1)])
+    return features
+
+
+def _size(reading: Reading) -> float:
+    value = reading.value
+    if isinstance(value, Length):
+        return float(value.to("in").value)
+    return float(value.value) if isinstance(value, Quantity) else 0.0
+
+
+def _beside(
+    chart: Chart, found: list[Mention], holder: dict[int, int], mention: Mention, way: int
+) -> Iterator[str]:  # fmt: skip
+    """The words to one side (`way` -1 before, 1 after): by distance, the two nearest, and all up to the next quantity."""
+    side = "L" if way < 0 else "R"
+    at = mention.start - 1 if way < 0 else mention.end
+    words: list[tuple[str, int]] = []
+    while 0 <= at < len(chart.words) and len(words) < NEAR:
+        if at in holder:
+            other = found[holder[at]]
+            words.append((f"#{other.reading.kind}", -1))
+            at = other.start - 1 if way < 0 else other.end
+        else:
+            words.append((chart.words[at], at))
+            at += way
+    yield from (f"{side}{n}:{word}" for n, (word, _) in enumerate(words[:PLACED], 1))
+    if not words:
+        yield f"{side}1:^"
+    if len(words) > 1:
+        yield f"{side}:{words[0][0]} {words[1][0]}"
+    for word, place in words:
+        if place < 0:
+            break
+        yield f"{side}:{word}"
+        yield from (f"{side}:{name}" for name, _ in chart.classes[place])

@@ -1,0 +1,74 @@
+"""What was learned from the question sets: how much each feature speaks for a topic, and for the role of a quantity.
+
+Two log-linear models (multinomial logistic regression), made by `python -m tests.learning` and kept in
+grammars/learned.json as whole hundredths. Nothing is learned at run time.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from functools import cache
+from math import exp
+from pathlib import Path
+
+from intents.grammars import FOLDER
+
+FILE = "learned.json"
+SCALE = 100  # of the whole numbers in the file
+NOTHING = "*"  # the role of a quantity that has none: "the 2 of us"
+GRAMMAR, ONLY, OTHER, NONE = "grammar", "grammar only", "grammar elsewhere", "grammar nowhere"
+
+
+class Learned:
+    """The two models. Weights by feature, as whole hundredths."""
+
+    def __init__(self, topics: list[str], bias: list[int], words: dict[str, list[int]], roles: dict[str, dict[str, int]]):
+        self.topics, self.bias, self.words, self.roles = topics, bias, words, roles
+
+    def likely(self, features: Iterable[str]) -> dict[str, float]:
+        """How likely each topic is, and each act of talk, and a question of another trade; adds up to 1."""
+        scores = [0.0] * len(self.topics)
+        known = 0
+        for feature in features:
+            weights = self.words.get(feature)
+            if weights is not None:
+                known += 1
+                for at in range(0, len(weights), 2):
+                    scores[weights[at]] += weights[at + 1]
+        share = 1 / (SCALE * max(1, known) ** 0.5)
+        return dict(zip(self.topics, _shares([s * share + b / SCALE for s, b in zip(scores, self.bias, strict=True)]),
+                        strict=True))  # fmt: skip
+
+    def role(self, topic: str, names: list[str], features: list[str], told: set[str]) -> list[float]:
+        """How likely a quantity has each of the roles (parameter names, or NOTHING); `told` by the grammar's islands."""
+        scores = []
+        for name in names:
+            models = [m for key in (name, f"{topic}.{name}") if (m := self.roles.get(key))]
+            signs = [*features, *signs_of(name, told)]
+            scores.append(sum(model.get(sign, 0) for model in models for sign in signs) / SCALE)
+        return _shares(scores)
+
+
+def signs_of(name: str, told: set[str]) -> list[str]:
+    """The features of what the islands of the grammar say of one role."""
+    if name in told:
+        return [GRAMMAR, ONLY] if len(told) == 1 else [GRAMMAR]
+    return [OTHER] if told else [NONE] if name == NOTHING else []
+
+
+def _shares(scores: list[float]) -> list[float]:
+    top = max(scores)
+    powers = [exp(score - top) for score in scores]
+    whole = sum(powers)
+    return [power / whole for power in powers]
+
+
+@cache
+def learned(folder: Path = FOLDER) -> Learned | None:
+    """The models of a folder of grammars, or None where it has none."""
+    place = folder / FILE
+    if not place.exists():
+        return None
+    found = json.loads(place.read_text(encoding="utf-8"))
+    return Learned(found["topics"], found["bias"], found["words"], found["roles"])

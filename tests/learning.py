@@ -1,0 +1,187 @@
+"""Learn the second reader's two models from the question sets: `python -m tests.learning [FOLDER …]`.
+
+Writes grammars/learned.json. Every case of tests/questions (and of the folders named) counts; those kept aside never do.
+The topic comes from the case. The roles come from what the grammar gives each quantity where its answer is right.
+"""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections import Counter
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any, NamedTuple
+
+import numpy as np
+from scipy.optimize import minimize
+from scipy.sparse import csr_matrix
+
+from intents.chart import Chart, chart_of
+from intents.features import mentions, of_mentions, of_sentence
+from intents.grammars import FOLDER
+from intents.learned import FILE, NOTHING, SCALE, signs_of
+from intents.matcher import read, speller
+from intents.phrases import compiled
+from intents.placing import heard_as
+from intents.question import Question
+from intents.second_reader import told_by
+from solvers.registry import load_topics
+from tests.understanding import QUESTIONS, ask_all, judge, lines, load
+
+OUTSIDE = "outside"
+LEAST_SEEN = 2  # times a feature must have been seen to be learned
+TOPIC_PRIOR, ROLE_PRIOR = 0.05, 0.5  # how strongly weights are held near nothing (L2)
+ROUNDS = 150
+PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
+
+
+class Mentioned(NamedTuple):
+    """One quantity: its topic, features, the roles it could have, the right one, and what the grammar told."""
+
+    topic: str
+    features: list[str]
+    names: list[str]
+    role: str
+    told: set[str]
+
+
+def sentences(folders: list[Path]) -> Iterator[tuple[str, dict[str, Any]]]:
+    """What was said with its case, where the line stands alone."""
+    for folder in folders:
+        for family, cases in load(folder).items():
+            for case in cases:
+                if len(lines(case)) == 1:
+                    yield lines(case)[0], {**case, "family": family}
+
+
+def label(case: dict[str, Any]) -> str:
+    return OUTSIDE if case["family"] == OUTSIDE else str(case.get("topic", "")) if case["family"] != "job" else ""
+
+
+def roles_in(text: str, chart: Chart, question: Question) -> Iterator[Mentioned]:
+    """The roles of the quantities of a sentence that the grammar read right."""
+    parameters = PARAMETERS[question.topic]
+    hits = [hit for hit in chart.hits if compiled().patterns[hit.pattern].topic == question.topic]
+    told, found = told_by(hits), mentions(chart)
+    given = {(h.start, h.end): name for name, h in question.givens.items() if not isinstance(h.value, str | tuple)}
+    taken = [(h.start, h.end) for h in question.givens.values()]
+    for mention, features in zip(found, of_mentions(chart, found), strict=True):
+        reading = mention.reading
+        place = chart.tokens[reading.start].start, chart.tokens[reading.end - 1].end
+        names = [p.name for p in parameters if p.kind is not tuple and heard_as(chart, p, reading, True)]
+        role = given.get(place, NOTHING)
+        cut = role == NOTHING and any(a < place[1] and place[0] < b and (a, b) in given for a, b in taken)
+        if names and not cut and (role == NOTHING or role in names):
+            yield Mentioned(question.topic, features, names, role, told.get((reading.start, reading.end), set()) & set(names))
+
+
+def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentioned]]:
+    """What there is to learn from: sentences with their topics, quantities with their roles."""
+    topics: list[tuple[set[str], str]] = []
+    roles: list[Mentioned] = []
+    known = list(sentences(folders))
+    records = ask_all([case for _, case in known])
+    for (text, case), record in zip(known, records, strict=True):
+        chart = chart_of(text, compiled(), speller())
+        if label(case):
+            topics.append((of_sentence(chart, compiled()), label(case)))
+        if judge(case, record).grade != "right" or "declined" in case or label(case) not in PARAMETERS:
+            continue
+        best = next(iter(read(text, PARAMETERS, seconds=False).questions), None)
+        if best and best.topic == case["topic"] and not (best.unplaced or best.swaps or best.lacking or best.claim):
+            roles += roles_in(text, chart, best)
+    return topics, roles
+
+
+def vocabulary(found: Iterator[set[str] | list[str]]) -> dict[str, int]:
+    counts = Counter(feature for features in found for feature in features)
+    return {feature: n for n, feature in enumerate(sorted(f for f, seen in counts.items() if seen >= LEAST_SEEN))}
+
+
+def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
+    """Multinomial logistic regression of the topic on the features of the sentence."""
+    labels, index = sorted({topic for _, topic in known}), vocabulary(features for features, _ in known)
+    rows = [[index[f] for f in sorted(features) if f in index] for features, _ in known]
+    at = np.repeat(np.arange(len(rows)), [len(row) for row in rows])
+    columns = np.concatenate([np.array(row, dtype=int) for row in rows])
+    weights = np.concatenate([np.full(len(row), len(row) ** -0.5) for row in rows if row])
+    seen = csr_matrix((weights, (at, columns)), shape=(len(rows), len(index)))
+    right = np.zeros((len(rows), len(labels)))
+    right[np.arange(len(rows)), [labels.index(topic) for _, topic in known]] = 1
+    size = len(index) * len(labels)
+
+    def loss(flat: np.ndarray) -> tuple[float, np.ndarray]:
+        matrix, bias = flat[:size].reshape(len(index), -1), flat[size:]
+        scores = seen @ matrix + bias
+        scores -= scores.max(1, keepdims=True)
+        shares = np.exp(scores)
+        shares /= shares.sum(1, keepdims=True)
+        slope = seen.T @ (shares - right) + TOPIC_PRIOR * matrix
+        cost = -np.log(shares[right == 1] + 1e-12).sum() + TOPIC_PRIOR / 2 * (matrix**2).sum()
+        return float(cost), np.concatenate([slope.ravel(), (shares - right).sum(0)])
+
+    best = _least(loss, size + len(labels))
+    matrix = np.rint(best[:size].reshape(len(index), -1) * SCALE).astype(int)
+    words = {f: [int(n) for t in np.flatnonzero(matrix[i]) for n in (t, matrix[i, t])] for f, i in index.items()}
+    bias = [int(n) for n in np.rint(best[size:] * SCALE)]
+    return {"topics": labels, "bias": bias, "words": {f: pairs for f, pairs in words.items() if pairs}}
+
+
+def learn_roles(known: list[Mentioned]) -> dict[str, dict[str, int]]:
+    """Logistic regression of the role on the features of a quantity, over the roles it could have.
+
+    Each counts twice, with what the grammar tells and without, so that the words are learned as well.
+    """
+    pairs = [(m, m.told) for m in known] + [(m, None) for m in known]
+    index = vocabulary([*_signs(m, m.role, told)] for m, told in pairs[: len(known)])
+    at, columns, group, right, row = [], [], [], [], 0
+    for n, (mention, told) in enumerate(pairs):
+        for name in [*mention.names, NOTHING]:
+            found = [index[sign] for sign in _signs(mention, name, told) if sign in index]
+            at += [row] * len(found)
+            columns += found
+            group.append(n)
+            right.append(name == mention.role)
+            row += 1
+    seen = csr_matrix((np.ones(len(at)), (at, columns)), shape=(row, len(index)))
+    groups, is_right = np.array(group), np.array(right)
+    starts = np.searchsorted(groups, np.arange(len(pairs)))
+
+    def loss(weights: np.ndarray) -> tuple[float, np.ndarray]:
+        scores = seen @ weights
+        shares = np.exp(scores - np.maximum.reduceat(scores, starts)[groups])
+        shares /= np.add.reduceat(shares, starts)[groups]
+        cost = -np.log(shares[is_right] + 1e-12).sum() + ROLE_PRIOR / 2 * (weights @ weights)
+        return float(cost), seen.T @ (shares - is_right) + ROLE_PRIOR * weights
+
+    weights = np.rint(_least(loss, len(index)) * SCALE).astype(int)
+    models: dict[str, dict[str, int]] = {}
+    for sign, n in index.items():
+        if weights[n]:
+            name, feature = sign.split("|", 1)
+            models.setdefault(name, {})[feature] = int(weights[n])
+    return models
+
+
+def _signs(mention: Mentioned, name: str, told: set[str] | None) -> Iterator[str]:
+    for feature in [*mention.features, *(signs_of(name, told) if told is not None else [])]:
+        yield f"{name}|{feature}"
+        yield f"{mention.topic}.{name}|{feature}"
+
+
+def _least(loss: Any, size: int) -> np.ndarray:
+    found = minimize(loss, np.zeros(size), jac=True, method="L-BFGS-B", options={"maxiter": ROUNDS})
+    return np.asarray(found.x)
+
+
+def main() -> None:
+    topics, roles = gather([QUESTIONS, *(Path(folder) for folder in sys.argv[1:])])
+    made = {**learn_topics(topics), "roles": learn_roles(roles)}
+    text = json.dumps(made, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
+    (FOLDER / FILE).write_text(text.replace('],"', '],\n"').replace('},"', '},\n"') + "\n", encoding="utf-8")
+    print(f"{len(topics)} sentences, {len(roles)} quantities, {len(text) // 1024} kB")
+
+
+if __name__ == "__main__":
+    main()
