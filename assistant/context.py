@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
+_SAYS = re.compile(r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there)\b|'s\b", re.IGNORECASE)
 _ASKS = re.compile(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
@@ -34,6 +35,8 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
     for back in range(1, len(c.told) + 1):
         told = "; ".join(c.told[-back:]) + "; "
         question = _whole(c, told, text)
+        if question and question.topic != (record["topic"] or question.topic):
+            return False
         ways = c.ways(question) if question else []
         if question and same_answer([way.worked for way in ways]) and ways[0].worked.working:
             _answer(c, record, ways, question, len(told))
@@ -58,6 +61,7 @@ def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | N
     asked = waited.asked if waited else None
     replied = asked is not None and asked.topic.name == record["topic"]
     stated = _states(text) and not replied and record["outcome"] != "noted"
+    stated = stated and (record["outcome"] != "answered" or bool(_SAYS.search(text)))
     if stated or (record["topic"] == "remember" and record["outcome"] == "noted"):
         c.told = [*c.told, text][-MOST:]
     elif record["outcome"] == "answered" and not any(given["from"] == "earlier" for given in record["givens"]):

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from assistant import acts, changes, context, replies
+from assistant import acts, at_the_saw, changes, context, replies
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
@@ -78,6 +78,7 @@ class Conversation:
         self.points, self.alternatives = Points(), alternatives
         waited = self.pending
         self.take(record, text)
+        at_the_saw.go_on_at_the_saw(self, record, waited)
         if context.may_be_joined(self, record, text):
             context.joined(self, record, text)
         context.keep_in_mind(self, record, text, waited)
@@ -128,6 +129,8 @@ class Conversation:
         if pending and replies.settle(self, record, text, reading, pending):
             return
         if said and self._acted_after(record, said, text, questions):
+            return
+        if at_the_saw.ask_the_saw(self, record, text):
             return
         if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
             return
@@ -283,14 +286,14 @@ class Conversation:
                    if given.source in ("asked", "earlier")}  # fmt: skip
         found = []
         for givens in ways_of(question, asked.topic.parameters):
-            found.append(self._worked(asked, running(asked.topic, {**earlier, **givens}, self.last)))
+            found.append(self.worked(asked, running(asked.topic, {**earlier, **givens}, self.last)))
         answered = [way for way in found if not way.worked.refused]
         # Where what the job knows makes one way whole, a way that says it again and lacks something else was not meant.
         whole = [way for way in answered if way.worked.working]
         known = any(given.source == "job" for way in whole for given in way.asked.givens.values())
         return (whole if known else answered) or found[:1]
 
-    def _worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
+    def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""
         full, lean = (self.facts.fill(asked.topic.parameters, givens, lean) for lean in (False, True))
         way = Way(replace(asked, givens=full), work_out(asked.topic, full, asked.tape_step, asked.metric))

@@ -37,5 +37,6 @@ class Pending:
     keep: str = ""  # or the name of a value to keep
     forget: bool = False  # or a yes before all is forgotten
     under: Pending | None = None  # what was open when the line that was heard with doubt was said
+    saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
     question: str = ""  # as it was put
     repeated: bool = False  # put once more already

@@ -157,6 +157,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
     more = read_as(text, topic.name, c.parameters, wanted=pending.wanted)
+    _to_what_was_asked(more, pending)
     if not (more.givens or more.manner) or (best and best.topic != topic.name and best.score > more.score + ENOUGH):
         return False
     if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
@@ -165,6 +166,16 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         more.swaps = []
     c.finish(record, c.ways(more, pending.asked), more)
     return True
+
+
+def _to_what_was_asked(more: Question, pending: Pending) -> None:
+    """A bare value that went to what is known already is what was asked for, where it can be."""
+    asked, wanted = pending.asked, pending.wanted
+    if asked is None or not wanted or more.words or len(more.givens) != 1:
+        return
+    ((name, heard),) = more.givens.items()
+    if name != wanted and name in asked.givens and isinstance(heard.value, asked.topic.parameter(wanted).kind):
+        more.givens = {wanted: heard}
 
 
 # ── words heard with doubt ──

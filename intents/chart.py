@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
 from intents.fitting import EDGE_KINDS
+from intents.grades import grades
 from intents.lengths import FOOTERS
 from intents.lists import lists
 from intents.measures import readings
@@ -90,7 +91,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     for i, here in enumerate(found[:-1]):
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
             found[i + 1] = []
-    composed = [*lists(tokens, found), *sums(tokens, found)]
+    composed = [*lists(tokens, found), *sums(tokens, found), *grades(tokens, found)]
     found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)

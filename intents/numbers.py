@@ -27,6 +27,9 @@ from intents.number_words import (
 )
 from intents.tokens import Token, literal
 
+_LEADS_COUNT = frozenset("in into with of has need using makes".split())
+_COUNTED = frozenset("sided sides side pieces parts panels slats boards pickets posts courses equal even sections".split())
+
 
 class Piece(NamedTuple):
     """One number in the line: where it ends, its value, its form and what else it may be."""
@@ -231,6 +234,9 @@ def _homophone(line: Line, i: int) -> list[Piece]:
         return [piece._replace(sure=0.6)]  # two and a half, misheard
     if after in UNIT_WORDS or (after == "and" and fractions(line, i + 2)):
         return [piece]
+    counted = after in _COUNTED and (word == "ate" or (word == "for" and _before_count(words, i)))
+    if counted:  # "an ate sided box", "in for pieces"
+        return [piece._replace(sure=0.8)]
     common = word in ("for", "to")
     before = words[i - 1] if i else ""
     if word in ("ate", "fore") and before in ("foot", "feet"):
@@ -238,6 +244,11 @@ def _homophone(line: Line, i: int) -> list[Piece]:
     if (after in SMALL or after in TENS) and (not common or before in ("a", "an", "is")):
         return [piece._replace(sure=0.4)]
     return []
+
+
+def _before_count(words: list[str], i: int) -> bool:
+    """Whether a count stands after the word before place i: "in for pieces", "into for parts"."""
+    return i > 0 and words[i - 1] in _LEADS_COUNT
 
 
 def _over_zero(line: Line, i: int) -> bool:

@@ -18,6 +18,9 @@ _VENT = (150, 300)  # the runs of the two vent ratios, heard run together as "on
 STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
 _BEFORE_PITCH = frozenset("a an the at on of".split())
 _AFTER_PITCH = frozenset("pitch pitched roof slope gable rake rafter".split())
+_IS = frozenset("is it's its thats that's at on".split())
+_AFTER_ALL = frozenset(["", ",", ".", "?", ";", "so", "what", "whats", "how", "and"])
+_HEARD_IN = frozenset(["in", "and", "an", "n", "on", "over"])
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 
@@ -37,13 +40,17 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
 
 
 def _misheard(line: Line, i: int) -> Iterator[Reading]:
-    """A pitch whose rise was heard as a small word: "a for twelve roof", "at to and a half twelve"."""
+    """A pitch whose rise was heard as a small word: "a for twelve roof", "ate in twelve", "at to and a half twelve"."""
     rise, words = HOMOPHONES.get(line.words[i]), line.words
     if rise is None:
         return
     half = words[i + 1 : i + 4] == ["and", "a", "half"]
     at = i + (4 if half else 1)
+    joint = words[at] if words[at] in _HEARD_IN else ""
+    at += bool(joint)
     told = words[i - 1] in _BEFORE_PITCH or words[at + 1] in _AFTER_PITCH if i else words[at + 1] in _AFTER_PITCH
+    told = told or (joint == "in" and words[i] != "to")  # nothing else is said so
+    told = told or (words[i - 1] in _IS and words[at + 1] in _AFTER_ALL) if i else told
     if words[at] in ("twelve", "12") and told and not (words[at + 1] in UNITS and words[at + 1] != "in"):
         yield Reading("pitch", i, at + 1, Pitch(rise + Fraction(half, 2), "in12"), 1.0)
 

@@ -16,6 +16,7 @@ from solvers.quantities import Quantity
 from solvers.rounding import SIXTEENTH, reading
 
 EVERYTHING = "everything"
+LIKELY = 0.8  # how sure a pitch is that is said of a gable
 
 
 @act("remember")
@@ -36,6 +37,7 @@ def remember(talk: Talk) -> None:
 def keep(talk: Talk, name: str, readings: tuple[Reading, ...] | list[Reading], words: str) -> str | None:
     """Keep a value under a name; what to say of it, or None when it could not be (the record then says why)."""
     conversation = talk.conversation
+    name = _meant(name, readings)
     try:
         value = value_for(name, readings, conversation.places)
     except Refusal as refusal:
@@ -49,6 +51,13 @@ def keep(talk: Talk, name: str, readings: tuple[Reading, ...] | list[Reading], w
     conversation.just_kept[name] = before
     conversation.points.kind = "remember"
     return f"{name} {short(value)}" + (f" (it was {short(before)})" if before is not None else "")
+
+
+def _meant(name: str, readings: tuple[Reading, ...] | list[Reading]) -> str:
+    """What is said of a gable may be its pitch: "the gable is eight twelve"."""
+    longest = max((reading.end for reading in readings), default=0)
+    kinds = {reading.kind for reading in readings if reading.end == longest and reading.sure >= LIKELY}
+    return "pitch" if name == "gable width" and "pitch" in kinds and "length" not in kinds else name
 
 
 @act("recall")

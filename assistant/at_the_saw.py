@@ -1,0 +1,139 @@
+"""Whether the saw reaches a joint that is named and not set: "can my saw cut the rake return at 5/12".
+
+The joint is worked first, and its setting goes to `can my saw cut it` as a given that is named with its joint.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.pending import Asked, Pending
+from assistant.record import Record, given_line, put_asked
+from assistant.speech import spoken
+from intents.matcher import read, read_as
+from intents.question import Heard, Question
+from solvers.exact import fraction
+from solvers.quantities import Angle
+from solvers.registry import Worked
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.ways import Way
+
+SAW = "can my saw cut it"
+# The topics whose answer is what the saw is set to, and what each is called.
+JOINTS = {
+    "miter for a corner": "corner", "rake return": "rake return", "peak joint": "peak joint", "plumb cut": "plumb cut",
+    "rake to level joint": "rake to level joint", "polygon": "polygon", "corner in several pieces": "corner in pieces",
+}  # fmt: skip
+_MINE = r"(?:my|the|our|this|that|his|her|a|any)?\s*(?:\w+\s+)?saws?"
+_CUTS = r"(?:cut|make|do|reach|handle|manage|get|go|swing|take|miter|mitre)\b"
+_ASKS = re.compile(
+    rf"\b(?:can|could|will|would|does|do|might)\s+(?:{_MINE}|it)\b(?:\s+\w+)?\s+{_CUTS}"
+    rf"|\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+{_MINE}\b"
+    rf"|^(?:so\s+)?(?:is|are|will|would|can)\b.*\b(?:on|within|in|past|beyond|over)\s+(?:the\s+)?(?:(?:reach|scale|range|limit|swing)\s+(?:of|on|for)\s+)?{_MINE}"
+    r"(?:'?s?\s+(?:reach|scale|range|limit|swing))?\s*\??$",
+    re.IGNORECASE,
+)
+_WHAT = re.compile(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
+_HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b", re.IGNORECASE)
+_REACH = re.compile(
+    r"[\s,;]*(?:\b(?:and|if|when|with|but|since|as|on|which|that|whose|says)\b\s*)*"
+    r"(?:\b(?:it|(?:(?:my|the|our|a|this)\s+)?(?:\w+\s+)?saw)\s+)?(?:(?:only|just|that)\s+)*"
+    r"\b(?:stop(?:s|ped|ping)?|max(?:es|imum)?|tops?|goes|go|swings?|ends|quits|runs|limit(?:ed)?|reaches|limited)\b"
+    r"(?:\s+(?:is|out|up|only|at|to|of|past))*\s*$",
+    re.IGNORECASE,
+)
+_STOPS = re.compile(r"[\s°]*(?:deg(?:ree)?s?\s+)?(?:saw|stop|limit|swing|max)\b", re.IGNORECASE)
+UNANSWERED: Record = {
+    "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [], "sources": []
+}  # fmt: skip
+
+
+def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks if the saw reaches a joint that it names; then that is answered, or asked about."""
+    saw = read_as(text, SAW, c.parameters)
+    limit = _limit(text, saw)
+    asks = _ASKS.search(text)
+    if asks and _WHAT.search(text[: asks.start()]):
+        return False
+    if not (asks or (limit is not None and _HOW.search(text))):
+        return False
+    joint = _joint(c, text, limit)
+    if joint is None:
+        return False
+    givens: dict[str, Given] = {}
+    if limit is not None:
+        givens["limit"] = Given("limit", limit.value, "asked", limit.sure)
+    if not asks:
+        kind = c.topics[SAW].parameter("asked").kind
+        givens["asked"] = Given("asked", kind["HOW"], "asked")  # type: ignore[index]
+    ways = c.ways(joint)
+    if len(ways) > 1 or not ways[0].worked.working:
+        c.finish(record, ways, joint)
+        if c.pending is not None:
+            c.pending.saw = givens
+        return True
+    _pass_on(c, record, ways[0], givens)
+    return True
+
+
+def go_on_at_the_saw(c: Conversation, record: Record, waited: Pending | None) -> None:
+    """After a reply: once the joint is whole the saw is asked; while it is not, the rest waits on."""
+    saw = waited.saw if waited else None
+    if saw is None:
+        return
+    if record["outcome"] == "asks" and c.pending is not None:
+        c.pending.saw = saw
+    elif record["outcome"] == "answered" and record["topic"] in JOINTS and c.last is not None:
+        _pass_on(c, record, c.worked(c.last, c.last.givens), saw)
+
+
+def _limit(text: str, saw: Question) -> Heard | None:
+    """How far the saw goes, where words beside it say that it is that."""
+    limit = saw.givens.get("limit")
+    if limit is None or _REACH.search(text[: limit.start]) or _STOPS.match(text[limit.end :]):
+        return limit
+    return None
+
+
+def _joint(c: Conversation, text: str, limit: Heard | None) -> Question | None:
+    """The joint that is named, read without the saw's own limit."""
+    rest = text
+    if limit is not None:
+        before = text[: limit.start]
+        reach = _REACH.search(before)
+        rest = (before[: reach.start()] if reach else before) + " " + text[limit.end :].lstrip(" °")
+    found = [q for q in read(rest, c.parameters, only=JOINTS).questions if q.score > 0]
+    best = found[0] if found else None
+    return None if best is None or best.unplaced or best.lacking else best
+
+
+def _pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) -> None:
+    """The joint's setting to the saw, with the joint's own working before the saw's."""
+    result = way.worked.working.result if way.worked.working else None
+    assert result is not None and result.value is not None
+    name = JOINTS[way.worked.topic.name]
+    setting = Angle(Fraction(fraction(result.value)), "deg", f"{result.text}, for the {name}")
+    topic = c.topics[SAW]
+    worked = c.worked(Asked(topic, {}), {**saw, "setting": Given("setting", setting, "earlier")})
+    joint = way.worked
+    before = [given_line(joint.topic.parameter(given.name).label, given) for given in joint.givens]
+    if worked.worked.asks:
+        c.pending = Pending(worked.asked, worked.worked.wanted)
+        record.update(UNANSWERED)
+        put_asked(record, SAW, worked.worked.asks, [*before, *_given_lines(worked.worked)])
+        return
+    c.finish(record, [worked], Question(SAW))
+    record["givens"] = [*before, *record["givens"]]
+    if record["outcome"] == "answered" and joint.working:
+        record["steps"] = [*joint.working.steps, *record["steps"]]
+        record["checks"] = [*joint.working.checks, *record["checks"]]
+        record["say"] = spoken(f"The {name} sets the saw to {result.text}. ") + record["say"]
+
+
+def _given_lines(worked: Worked) -> list[dict[str, object]]:
+    return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
