@@ -1,0 +1,183 @@
+"""The parts of a sum: lengths, numbers, brackets, shares of them; and the operations that join them."""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from intents.reading import Reading
+from intents.sum_words import (
+    BY_FIRST,
+    FACTORS,
+    LEAST_SURE,
+    MOST_DEPTH,
+    PRONOUNS,
+    SEVERAL,
+    SKIPPED,
+)
+from intents.tokens import Token
+from solvers.quantities import Length, Number
+from solvers.sums import DIVIDED, TIMES, Part, Sum
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A part and where it ends; None is what was said before."""
+
+    part: Part | None
+    end: int
+
+
+OTHERS = frozenset("weight money percent angle temperature volume".split())
+
+
+class Parts(ABC):
+    """Reads the parts; `free` takes a dash with spaces round it as minus, where otherwise it may join feet and inches."""
+
+    def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
+        self.tokens, self.chart, self.free = tokens, chart, free
+        self.words = [token.text for token in tokens] + [""] * 4
+        self.depth = 0
+
+    @abstractmethod
+    def chain(self, i: int) -> Found | None:
+        """Parts with operations between, from token i."""
+
+    def operation(self, i: int) -> tuple[str, int] | None:
+        """The operation at i and where it ends."""
+        for words, operation in BY_FIRST.get(self.words[i], ()):
+            if tuple(self.words[i : i + len(words)]) == words and self._means_it(i, words[0]):
+                return operation, i + len(words)
+        return None
+
+    def _means_it(self, i: int, word: str) -> bool:
+        """A tight hyphen joins feet and inches, a bare slash makes a fraction, "over" is often a place."""
+        if word == "-":
+            joined = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end == self.tokens[i].start
+            tight = joined and self.tokens[i].end == self.tokens[i + 1].start
+            return not tight or self.words[i - 1] in (")", '"') or self.words[i - 2 : i - 1] == ["/"]
+        if word == "/":
+            free = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end < self.tokens[i].start
+            return free or (i > 0 and not self.words[i - 1][-1].isdigit())
+        return word != "over"
+
+    # ── parts ──
+
+    def part(self, i: int, listed: bool = False) -> Found | None:
+        """A length, a number, a bracket, or half of one of these; in a list a comma is none of feet and inches."""
+        if i >= len(self.tokens) or self.depth > MOST_DEPTH:
+            return None
+        self.depth += 1
+        found = self._bracket(i) or self._share(i) or self._several(i) or self._value(i, listed)
+        self.depth -= 1
+        return found
+
+    def _bracket(self, i: int) -> Found | None:
+        if self.words[i] not in ("(", "["):
+            return None
+        inside = self.chain(i + 1)
+        if inside is None or self.words[inside.end] not in (")", "]"):
+            return None
+        return Found(inside.part, inside.end + 1)
+
+    def _share(self, i: int) -> Found | None:
+        """half of A, a third of A, three quarters of A, twice A; of it, what went before."""
+        if self.words[i] in FACTORS:
+            whole = self.pronoun(i + 1) or self.part(self.past(i + 1))
+            factor = Number(Fraction(FACTORS[self.words[i]]), "none")
+            return Found(_times(factor, whole.part), whole.end) if whole else None
+        for reading in self.chart[i]:
+            share = reading.value.value if isinstance(reading.value, Number) else Fraction(1)
+            joint = self.words[reading.end] == "of" if reading.end < len(self.tokens) else False
+            if reading.kind != "number" or not 0 < share < 1 or not joint:
+                continue
+            whole = self.pronoun(reading.end + 1) or self.part(self.past(reading.end + 1))
+            if whole is None or self._longest(i) >= whole.end:
+                continue
+            if share.numerator == 1:
+                return Found(Sum(DIVIDED, whole.part, Number(Fraction(share.denominator), "none")), whole.end)
+            return Found(_times(Number(share, "ratio"), whole.part), whole.end)
+        return None
+
+    def pronoun(self, i: int) -> Found | None:
+        """it, that: what was said or worked before, where no part follows."""
+        if self.words[i] not in PRONOUNS or self.part(self.past(i)):
+            return None
+        return Found(None, i + 1)
+
+    def _several(self, i: int) -> Found | None:
+        """3 pieces of A, four boards at A: so many times A."""
+        for reading in self.chart[i]:
+            at = reading.end
+            count = reading.kind == "number" and isinstance(reading.value, Number) and reading.value.value >= 1
+            if count and self.words[at] in SEVERAL and self.words[at + 1] in ("of", "at", "@"):
+                each = self._value(at + 2)
+                if each is not None and isinstance(reading.value, Number):
+                    return Found(Sum(TIMES, reading.value.said(self.words[i]), each.part), each.end)
+        return None
+
+    def _longest(self, i: int) -> int:
+        """Where the longest length at i ends."""
+        return max((r.end for r in self.chart[i] if r.kind == "length" and r.sure >= LEAST_SURE), default=0)
+
+    def _value(self, i: int, listed: bool = False) -> Found | None:
+        """The number or length at i: the longest that an operation or nothing follows, else the longest."""
+        readings = [r for r in self.chart[i] if r.kind in ("length", "number") and r.sure >= LEAST_SURE]
+        if listed:
+            readings = [r for r in readings if "," not in self.words[r.start : r.end]]
+        if self.free:
+            readings = [r for r in readings if not self._dashed(r)]
+        if not readings or self._of_another_kind(i, readings):
+            return None
+        readings.sort(key=lambda r: (-r.end, r.kind != "length", -r.sure))
+        best = next((r for r in readings if self._ends_well(r.end) and r.sure >= 0.5), None) or readings[0]
+        said = " ".join(self.words[best.start : best.end])
+        value = best.value
+        assert isinstance(value, Length | Number)
+        return Found(value.said(_tidy(said)), best.end)
+
+    def _of_another_kind(self, i: int, readings: list[Reading]) -> bool:
+        """Whether what starts here is surely pounds or degrees, so that its number is no part of a sum of lengths."""
+        end = max((r.end for r in readings if r.kind in ("length", "number")), default=len(self.words))
+        return any(r.kind in OTHERS and r.end > end and r.sure >= 0.9 for r in self.chart[i])
+
+    def below_zero(self, i: int) -> Found | None:
+        """What a minus sign was read into: "2400 mm minus 145 mm" holds the reading -145 mm."""
+        rows = self.chart[i] if self.words[i] in ("minus", "-") else []
+        if self._of_another_kind(i, rows):
+            return None
+        for reading in rows:
+            if reading.kind in ("length", "number") and isinstance(reading.value, Length | Number) and reading.value.value < 0:
+                size = replace(reading.value, value=-reading.value.value)
+                return Found(size.said(_tidy(" ".join(self.words[i + 1 : reading.end]))), reading.end)
+        return None
+
+    def _dashed(self, reading: Reading) -> bool:
+        """Whether a dash with spaces round it stands inside."""
+        return any(self.words[at] == "-" and self._means_it(at, "-") for at in range(reading.start + 1, reading.end))
+
+    def _ends_well(self, end: int) -> bool:
+        return end >= len(self.tokens) or self.operation(end) is not None or self.words[end] in (")", "]", "?")
+
+    # ── words ──
+
+    def past(self, i: int) -> int:
+        while self.words[i] in SKIPPED and not self.chart[i]:
+            i += 1
+        return i
+
+    def one_of(self, choices: tuple[tuple[str, ...], ...], i: int) -> int:
+        """Where the one of `choices` at i ends, or 0."""
+        ends = [i + len(words) for words in choices if tuple(self.words[i : i + len(words)]) == words]
+        return max(ends, default=0)
+
+
+def _times(factor: Number, whole: Part | None) -> Sum:
+    """A factor of a part; what is not said comes first, where a running total goes."""
+    return Sum(TIMES, factor, whole) if whole is not None else Sum(TIMES, None, factor)
+
+
+def _tidy(said: str) -> str:
+    """Tokens as a person writes them: 3 / 8 is 3/8."""
+    return said.replace(" / ", "/").replace(" '", "'").replace(' "', '"')

@@ -1,0 +1,78 @@
+"""The words sums are said in: what adds, takes off, multiplies and divides, and what may stand between."""
+
+from __future__ import annotations
+
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES
+
+AGAIN = "again"  # what was done before is done once more; plus when nothing was
+# Operations as words, the longest first where one begins another; those in SIGNS are typed signs.
+OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
+    (("plus", "another"), PLUS),
+    (("and", "another"), AGAIN),
+    (("and", "knock", "off"), MINUS),
+    (("knock", "off"), MINUS),
+    (("and", "take", "off"), MINUS),
+    (("take", "off"), MINUS),
+    (("cut", "off"), MINUS),
+    (("and", "then", "add"), PLUS),
+    (("added", "to"), PLUS),
+    (("together", "with"), PLUS),
+    (("plus",), PLUS),
+    (("+",), PLUS),
+    (("add",), PLUS),
+    (("and", "add"), PLUS),
+    (("minus", "another"), MINUS),
+    (("take", "away"), MINUS),
+    (("minus",), MINUS),
+    (("less",), MINUS),
+    (("-",), MINUS),
+    (("subtract",), MINUS),
+    (("deduct",), MINUS),
+    (("take",), MINUS),
+    (("times",), TIMES),
+    (("×",), TIMES),
+    (("multiplied", "by"), TIMES),
+    (("divided", "by"), DIVIDED),
+    (("÷",), DIVIDED),
+    (("/",), DIVIDED),
+    (("split", "by"), DIVIDED),
+    (("over",), DIVIDED),
+)
+SIGNS = frozenset("+-×÷/")
+LEADING = {PLUS, TIMES, DIVIDED, AGAIN}  # "minus 4" at the start is a number below zero
+TAKE = frozenset(("take", "subtract", "deduct", "knock"))
+CUT = frozenset("cut rip trim chop saw lop shave plane slice remove cutting taking ripping trimming".split())
+DIVIDE = frozenset(("divide", "divvy", "split"))
+OFF = (("away", "from"), ("off", "of"), ("out", "of"), ("off",), ("from",))
+TOGETHER = (
+    ("together",), ("added", "together"), ("combined",), ("altogether",), ("in", "total"), ("all", "together"),
+    ("put", "together"), ("added", "up"), ("in", "all"),
+)  # fmt: skip
+SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
+FACTORS = {"twice": 2, "double": 2, "triple": 3}
+HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
+SKIPPED = frozenset("the another and ok then so now that it to".split())  # before a part, or a running total
+PRONOUNS = frozenset("it that this".split())
+# Before a length that something is taken off: "take 3/8 off a board that is 14 feet".
+NAMED = frozenset("a an the my this that which is board piece stick length measuring measured of".split())
+# Between a length and what is done to it: "43 5/8 inches and I need to add 1 1/2".
+BETWEEN = frozenset(
+    "and then i we you need want have got gotta must to now so , ; but should gonna also still just i'll we'll i'd".split()
+)
+MOST_BETWEEN = 7
+DONE = frozenset("add plus minus take knock subtract deduct".split()) | CUT  # what may follow those
+COMPARED = {"less": MINUS, "shorter": MINUS, "smaller": MINUS, "narrower": MINUS, "more": PLUS, "longer": PLUS,
+            "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS}  # fmt: skip
+LEFT = frozenset("left leftover remains remaining remainder remain rest".split())
+MISSED = frozenset("equals makes gives comes plus minus times less feet inches this does metres meters".split())
+LEAST_SURE = 0.3
+MOST_OPERATIONS = 60
+MOST_DEPTH = 12
+CLAUSE = 8  # words
+TELLS = (
+    {words[0] for words, _ in OPERATIONS} | TAKE | CUT | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)}
+    | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve"}
+)  # fmt: skip  # without one of these nothing is a sum
+BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+for _words, _operation in OPERATIONS:
+    BY_FIRST.setdefault(_words[0], []).append((_words, _operation))
