@@ -19,7 +19,7 @@ from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.reading import Reading
-from intents.talk import Said, numbers_in, readings_in, talk_of
+from intents.talk import Said, gist_of, numbers_in, readings_in, talk_of
 from solvers.quantities import Length, Pitch, Quantity
 from solvers.slots import Given
 
@@ -61,7 +61,18 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         questions = [question for question in read(wanted.rest, c.parameters).questions if question.score > 0]
     if c.just_kept and wanted.led and not questions and _keep_again(c, record, wanted, text):
         return True
-    return c.last is not None and bool(wanted.rest) and _ask_again(c, record, text, wanted, questions)
+    if c.last is None or not wanted.rest:
+        return False
+    return _ask_again(c, record, text, wanted, questions) or _by_gist(c, record, text, wanted, questions)
+
+
+def _by_gist(c: Conversation, record: Record, text: str, wanted: Wanted, questions: list[Question]) -> bool:
+    """The change in a line that says more than it: "I read the gauge upside down, it should have been 95"."""
+    said = gist_of(text, c.places) if wanted.led else None
+    if said is None or said.topic not in acts.CHANGES:
+        return False
+    inner = _wanted(text, said)
+    return inner is not None and inner.rest != wanted.rest and _ask_again(c, record, text, inner, questions)
 
 
 def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, questions: list[Question]) -> bool:

@@ -6,13 +6,12 @@ never picks one. Talk about the job goes to its act, a reply to replies.py, a ch
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from assistant import acts, at_the_saw, changes, context, replies
+from assistant import acts, at_the_saw, changes, context, hearing, replies
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
@@ -22,18 +21,13 @@ from assistant.running import running
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.matcher import read
 from intents.question import Question, Reading
-from intents.talk import Said, gist_of, numbers_in, outside_of, talk_of
+from intents.talk import Said, numbers_in, outside_of
 from solvers.quantities import Quantity
 from solvers.registry import Worked, load_topics, work_out
 from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
-PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
-_ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
-_STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
-_KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
-_AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 
 
 @dataclass(slots=True)
@@ -111,15 +105,7 @@ class Conversation:
             put_declined(record, reading.broken)
             return
         questions = [question for question in reading.questions if question.score > 0]
-        whole = bool(questions) and not questions[0].missing
-        said = self.hear(text)
-        plainly = said is not None
-        if not whole and (said is None or (said.loose and said.topic == "correct")):
-            said = gist_of(text, self.places) or said
-        if said and said.topic == "remember" and (_is_question(text, questions) or (not plainly and _names(questions))):
-            said = None
-        if said and said.topic == "compare" and self.last is None and self.pending is None and questions:
-            said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
+        said = hearing.talk_in(self, text, reading, questions)
         if self._acted_first(record, said, text, questions):
             return
         if reading.too_long and said is None:
@@ -139,22 +125,10 @@ class Conversation:
         else:
             self._no_match(record, text, reading, said)
 
-    def hear(self, text: str) -> Said | None:
-        """The line as talk; several statements in one line are one talk."""
-        self.statements = []
-        said = talk_of(text, self.places)
-        if said is None or said.topic in acts.CHANGES:
-            parts = [talk_of(part, self.places) for part in _AND.split(text)[:6]]
-            told = [part for part in parts if part and part.topic == "remember" and not part.loose]
-            if len(told) > 1 and len(told) == len(parts):
-                self.statements = told
-                return told[0]
-        return said
-
     def _acted_first(self, record: Record, said: Said | None, text: str, questions: list[Question]) -> bool:
         """What no reply could be: another trade's work; marks, reading back, explaining; a value of another name."""
         maybe = said is None or said.loose or said.topic in acts.CHANGES
-        plain = bool(questions) and not questions[0].missing and len(questions[0].words) >= PLAIN
+        plain = bool(questions) and not questions[0].missing and len(questions[0].words) >= hearing.PLAIN
         other = outside_of(text) if maybe and not plain else None
         if other is not None:
             return acts.perform(self, record, other, text)
@@ -187,7 +161,7 @@ class Conversation:
     def _loosely(self, said: Said, questions: list[Question]) -> bool:
         """Whether talk that could be more goes ahead: no question is whole, and no change is likelier."""
         best = questions[0] if questions else None
-        if said.topic == "explain":
+        if said.topic in ("explain", "compare", "note", "review"):
             return best is None or bool(best.missing)
         if said.topic == "remember" and not self.last:  # "roof 6/12" names no topic, "air gap 3/4" does
             return best is None or not set(best.topic.split()) <= set(best.words)
@@ -334,22 +308,6 @@ class Conversation:
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
-
-
-def _names(questions: list[Question]) -> bool:
-    """Whether the best reading has its topic's own words: "end cut along the rake please, exposure is 6"."""
-    best = questions[0] if questions else None
-    return best is not None and not best.lacking and len(best.words) > PLAIN
-
-
-def _is_question(text: str, questions: list[Question]) -> bool:
-    """Whether what could be a statement asks: "gable is 24 feet wide, how tall is it", "air gap 3/4"."""
-    if _KEEPS.search(text):
-        return False
-    best = questions[0] if questions else None
-    whole = best is not None and not (best.missing or best.unplaced or best.lacking)
-    named = best is not None and set(best.topic.split()) <= set(best.words)
-    return bool(_ASKS.search(text)) or (whole and named and not _STATES.search(text))
 
 
 def sureness(question: Question) -> float:

@@ -27,7 +27,7 @@ class Asked:
 
 @dataclass(slots=True)
 class Pending:
-    """A question that was put back, and what would settle it: exactly one of the fields from `wanted` to `forget`."""
+    """A question that was put back, and what would settle it: exactly one of the fields from `wanted` to `compare`."""
 
     asked: Asked | None = None  # the topic and its givens so far
     wanted: str = ""  # the parameter that is missing
@@ -36,6 +36,7 @@ class Pending:
     lines: list[str] = field(default_factory=list)  # or the lines that may have been said
     keep: str = ""  # or the name of a value to keep
     forget: bool = False  # or a yes before all is forgotten
+    compare: bool = False  # or the number of somebody else
     under: Pending | None = None  # what was open when the line that was heard with doubt was said
     saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
     question: str = ""  # as it was put

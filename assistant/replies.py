@@ -70,6 +70,8 @@ def _settled(
 ) -> bool:  # fmt: skip
     if pending.forget:
         return _forget(c, record, words)
+    if pending.compare:
+        return _compare(c, record, text)
     if pending.lines:
         return _line(c, record, text, words, pending)
     if pending.keep:
@@ -116,6 +118,12 @@ def _keep(c: Conversation, record: Record, text: str, name: str) -> bool:
     said = Said("remember", {"value": found}, {"what": name, "value": text})
     c.just_kept = {}
     return acts.perform(c, record, said, text)
+
+
+def _compare(c: Conversation, record: Record, text: str) -> bool:
+    """The number that was asked for, to set beside the answer."""
+    found = readings_in(text)
+    return bool(found) and acts.perform(c, record, Said("compare", {"value": found}, {"value": text}), text)
 
 
 def _topic(c: Conversation, record: Record, text: str, words: set[str], pending: Pending) -> bool:

@@ -22,6 +22,7 @@ MINUS = frozenset(["-", "−", "minus", "negative"])
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
+SIZED = ("length", "number")
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
 NEW_PHRASE = frozenset(
     "at for with from and by or to if what which how where".split()
@@ -82,7 +83,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     typed = tokenize(text) if typed is None else typed
     tokens, changed = [], []
     for token, after in zip(typed, [*(t.text for t in typed[1:]), ""], strict=False):
-        word = speller.read(_unnumbered(token.text, after))
+        word = speller.read(unnumbered(token.text, after))
         if word != token.text:
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
@@ -106,7 +107,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     return chart
 
 
-def _unnumbered(word: str, after: str) -> str:
+def unnumbered(word: str, after: str) -> str:
     """The small word that a number was heard for: "miter four a corner", "what miter four the joint"."""
     return {"four": "for", "two": "to"}.get(word, word) if after in DETERMINERS else word
 
@@ -176,7 +177,7 @@ class _Finder:
     """Walks the trie of islands from one start after another."""
 
     def __init__(self, chart: Chart, phrases: Phrases) -> None:
-        self.chart, self.skippable = chart, phrases.fillers | LIGHT
+        self.chart, self.skippable = chart, phrases.fillers | LIGHT | {":", "="}
         sure = (r for row in chart.readings for r in row if r.kind in MEASURED and r.sure > SURE_WHOLE)
         self.wholes = [span(r.start, r.end) for r in sure if r.end > r.start + 1]
         self.hits: list[Hit] = []
@@ -186,7 +187,8 @@ class _Finder:
         ends = node.get(END)
         mask = span(self.start, at)
         # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
-        if ends is not None and (found or not any(mask & whole == mask != whole for whole in self.wholes)):
+        inside = not found and any(mask & whole == mask != whole for whole in self.wholes)
+        if ends is not None and not inside and not self._of_next(at, found):
             self.hits += [Hit(number, part, gives, self.start, at, mask, found) for number, part, gives in ends]
         if ends is not None and len(node) == 1:
             return
@@ -195,6 +197,7 @@ class _Finder:
     def onward(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         """Deeper from a node, past filler words: an island does not end on one."""
         barred = False
+        taken = not found and depth > 0 and self._of_last()
         after_quantity = bool(found) and found[-1][1].end == at
         while at < len(self.chart.words):
             word = self.chart.words[at]
@@ -207,10 +210,26 @@ class _Finder:
                     self.walk(below, end, depth + 1, 0, found)
             if not barred:
                 self._quantities(node, at, depth, found)
-            barred = barred or (depth > 0 and word in NOT_BESIDE)
+            barred = barred or (depth > 0 and word in NOT_BESIDE) or (taken and word == "and")
             if skipped >= MOST_SKIPS or word not in self.skippable or (after_quantity and word in NEW_PHRASE):
                 return
             at, skipped = at + 1, skipped + 1
+
+    def _of_next(self, at: int, found: tuple[tuple[int, Reading], ...]) -> bool:
+        """Whether an island that ends in words ends in those of the next quantity: 1600 mm has a | diagonal of 1994."""
+        words, readings = self.chart.words, self.chart.readings
+        if not found or found[-1][1].kind not in SIZED or not found[-1][1].end < at < len(words) - 1:
+            return False
+        apart = not {"a", "an"}.isdisjoint(words[found[-1][1].end : at])
+        after = readings[at + 1] if words[at] == "of" else readings[at] if apart else ()
+        return any(r.kind in SIZED and r.sure >= SURE_WHOLE for r in after)
+
+    def _of_last(self) -> bool:
+        """Whether the words an island begins with are those of the quantity before them: 52 inches of | run and 30 of rise."""
+        before = self.start - 1
+        if before > 0 and self.chart.words[before] in ("of", "a"):
+            before -= 1
+        return any(whole >> before & 1 and not whole >> before + 1 for whole in self.wholes) if before >= 0 else False
 
     def _quantities(self, node: Trie, at: int, depth: int, found: tuple[tuple[int, Reading], ...]) -> None:
         here = self.chart.readings[at]

@@ -14,6 +14,7 @@ from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
+from intents.chart import unnumbered
 from intents.fitting import EDGE_KINDS
 from intents.grammars import FOLDER
 from intents.measures import readings
@@ -80,7 +81,7 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
 def gist_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
     """What a long line that is no question comes to, as talk about the job, or None."""
     rules = compiled(folder).rules
-    return _Line(text, rules[JOB], tuple(names), GAP).find(rules[GIST])
+    return _Line(text, rules[GIST] | rules[JOB], tuple(names), GAP).find(rules[GIST])
 
 
 def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
@@ -113,6 +114,8 @@ _plain = lru_cache(maxsize=4096)(apart)
 def _tokens_of(text: str) -> tuple[list[Token], list[list[Reading]]]:
     typed = tokenize(text[:LONGEST])
     starts = {token.start for token in typed}
+    after = [*(token.text for token in typed[1:]), ""]
+    typed = [Token(unnumbered(t.text, then), t.start, t.end) for t, then in zip(typed, after, strict=True)]
     tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
     return tokens, readings(tokens)
 
@@ -207,7 +210,7 @@ class _Line:
                 if (one[1] is None or not one[1].isdisjoint(begins)) and self._possible(one):
                     yield from self.match(one, at, first)
         elif what == SERIES:
-            yield from self._series(part[3], 0, at, first)
+            yield from self._series(part[3], at, first)
         elif what == TAG:
             for end, captures in self.match(part[3], at, first):
                 yield end, (*captures, (part[4], self._from(at), end))
@@ -229,21 +232,30 @@ class _Line:
         else:
             yield from self._quantity(said, at)
 
-    def _series(self, parts: tuple[Part, ...], done: int, at: int, first: bool) -> Iterator[tuple[int, Captures]]:
-        if done == len(parts):
-            yield at, ()
-            return
-        for end, captures in self.match(parts[done], at, first):
-            for last, more in self._series(parts, done + 1, end, first and end == at):
-                yield last, captures + more
+    def _series(self, parts: tuple[Part, ...], at: int, first: bool) -> Iterator[tuple[int, Captures]]:
+        """The parts one after another; what comes to the same by two roads is gone on from once."""
+        states: dict[tuple[int, Captures], None] = {(at, ()): None}
+        for part in parts:
+            states = {
+                (end, captures + more): None
+                for here, captures in states
+                for end, more in self.match(part, here, first and here == at)
+            }
+        yield from states
 
     def _repeat(self, part: Part, at: int, least: int, first: bool) -> Iterator[tuple[int, Captures]]:
         if least == 0:
             yield at, ()
-        for end, captures in self.match(part, at, first):
-            if end > at:
-                for last, more in self._repeat(part, end, 0, False):
-                    yield last, captures + more
+        ahead: list[tuple[int, Captures]] = [(at, ())]
+        seen = set(ahead)
+        while ahead:
+            here, captures = ahead.pop()
+            for end, more in self.match(part, here, first and here == at):
+                state = (end, captures + more)
+                if end > here and state not in seen:
+                    seen.add(state)
+                    ahead.append(state)
+                    yield state
 
     def _literal(self, wanted: tuple[str, ...], at: int, first: bool) -> Iterator[tuple[int, Captures]]:
         for start in self._starts(at, first):

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from typing import Any
 
 from assistant.acts import Talk, act
+from assistant.pending import Pending
 from assistant.record import put_asked, put_noted
 from assistant.speech import spoken
 from intents.reading import Reading
@@ -34,6 +35,10 @@ def compare(talk: Talk) -> None:
         return
     if answer["value"] is None:
         put_noted(talk.record, "compare", f"Mine is a word, {answer['text']}: there is no number to set beside yours")
+        return
+    if "value" not in talk.said.words:
+        talk.conversation.pending = Pending(compare=True)
+        put_asked(talk.record, "compare", f"I have {answer['name']} {answer['text']}. What do you get?")
         return
     other = _in_unit(talk.said.values.get("value", ()), answer["unit"])
     if other is None:

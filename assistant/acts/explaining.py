@@ -44,6 +44,7 @@ _SMALL = frozenset(
         "from",
     )
 )
+SOURCES = {"asked": "as given", "earlier": "as given before", "job": "as kept for this job", "assumed": "which I assumed"}
 NOTHING = "What should I explain? Nothing was worked out before this: ask a job question first."
 
 
@@ -84,15 +85,20 @@ def _pending_why(talk: Talk) -> str:
 
 def _start(talk: Talk, record: dict[str, Any]) -> str:
     """The answer, what it was worked from, and the first step (or all, where they are few)."""
-    answer, steps = record["answer"], record["steps"]
-    given = listed([f"{line['name']} {line['text']}" for line in record["givens"] if line["text"]], "and")
-    parts = [f"{answer['name']} {answer['text']}" + (f", worked from {given}" if given else "")]
+    steps = record["steps"]
+    parts = [_worked_from(record)]
     shown = len(steps) if len(steps) <= FEW else 1
     parts += [_line(steps, at) for at in range(shown)]
     talk.conversation.step_shown = shown - 1
     if shown < len(steps):
         parts.append("Say “next step” for the rest")
     return ". ".join(parts)
+
+
+def _worked_from(record: dict[str, Any]) -> str:
+    answer = record["answer"]
+    given = listed([f"{line['name']} {line['text']}" for line in record["givens"] if line["text"]], "and")
+    return f"{answer['name']} {answer['text']}" + (f", worked from {given}" if given else "")
 
 
 def _line(steps: list[dict[str, str]], at: int) -> str:
@@ -118,9 +124,9 @@ def _step(talk: Talk, record: dict[str, Any], at: int) -> None:
 def _number(talk: Talk, record: dict[str, Any]) -> int:
     """The step asked for by number, counted from 1."""
     said = talk.said
-    word = said.words.get("ordinal", "")
+    word = (said.words.get("ordinal", "").lower().split() or [""])[-1]
     if word:
-        return len(record["steps"]) if word == "last" else ORDINALS.index(word) + 1
+        return len(record["steps"]) if word in ("last", "final") else ORDINALS.index(word) + 1
     values = [row.value.value for row in said.values.get("step", ()) if isinstance(row.value, Quantity)]
     return int(values[0]) if values else 1
 
@@ -142,10 +148,12 @@ def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
         _put(talk, lead + _line(record["steps"], at))
         talk.conversation.step_shown = at
     elif line:
-        source = "as given" if "from" in line else "read off the working above"
+        source = SOURCES.get(line.get("from", ""), "read off the working above")
         _put(talk, f"{line['name']} {line['text']}, {source}")
     elif "loose" in talk.said.words:
         return False
+    elif "used" in talk.said.words:
+        _put(talk, f"No {_bare(about)} in that working. {_worked_from(record)}")
     elif _number_in(about) is not None:
         _put(talk, _start(talk, record))
     else:
@@ -158,11 +166,16 @@ def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
 def told_line(talk: Talk, name: str) -> bool:
     """Read a value of the last answer by its name; whether there was one."""
     last = talk.conversation.last
-    line = _named(last.record, name) if last and last.record.get("answer") else None
+    line = line_named(last.record, name) if last else None
     if line is None:
         return False
     put_noted(talk.record, "explain", spoken(f"In the last answer: {line['name']} {line['text']}"))
     return True
+
+
+def line_named(record: dict[str, Any], name: str) -> dict[str, Any] | None:
+    """The value that a record has under a name."""
+    return _named(record, name) if record.get("answer") else None
 
 
 def _lines(record: dict[str, Any]) -> Iterable[dict[str, Any]]:
@@ -183,6 +196,9 @@ def _named(record: dict[str, Any], words: str) -> dict[str, Any] | None:
             return line
     for line in _lines(record):
         if wanted <= set(_bare(line["name"]).split()):
+            return line
+    for line in _lines(record):
+        if set(_bare(line["name"]).split()) <= wanted:
             return line
     number = _number_in(words)
     return next((line for line in _lines(record) if number is not None and _near(line["value"], number)), None)

@@ -1,0 +1,86 @@
+"""Whether a line is talk about the job, and which: as a whole, in parts, or by what a long line comes to."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant import acts
+from assistant.acts.explaining import line_named
+from intents.phrases import compiled
+from intents.question import Question, Reading
+from intents.talk import Said, gist_of, numbers_in, talk_of
+from intents.tokens import tokenize
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
+_ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
+_STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
+_KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
+_AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
+GISTS_OVER = frozenset(("correct", "follow-up"))  # loose talk of these may be something surer that is said at length
+
+
+def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
+    """The line as talk, or None where it is rather a question."""
+    whole = bool(questions) and not questions[0].missing
+    said = _plainly(c, text)
+    plain = said is not None
+    if not whole and (said is None or (said.loose and said.topic in GISTS_OVER)):
+        said = _gist(c, text, reading, questions) or said
+    if said and said.topic == "remember" and (_is_question(text, questions) or (not plain and _names(questions))):
+        said = None
+    if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
+        said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
+    return said
+
+
+def _plainly(c: Conversation, text: str) -> Said | None:
+    """The line as talk from its first word to its last; several statements in one line are one talk."""
+    c.statements = []
+    said = talk_of(text, c.places)
+    if said is None or said.topic in acts.CHANGES:
+        parts = [talk_of(part, c.places) for part in _AND.split(text)[:6]]
+        told = [part for part in parts if part and part.topic == "remember" and not part.loose]
+        if len(told) > 1 and len(told) == len(parts):
+            c.statements = told
+            return told[0]
+    return said
+
+
+def _gist(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
+    """What a long line comes to; a value is read back only where there is one of that name."""
+    said = gist_of(text, c.places)
+    if said is None or said.topic != "recall" or said.words["what"] == "everything":
+        return said
+    name = said.words["what"]
+    known = name in c.facts.values or (c.last is not None and line_named(c.last.record, name) is not None)
+    if not known or ("bare" in said.words and not _names_only(text, said.words["bare"], reading, questions)):
+        return None
+    return said
+
+
+def _names_only(text: str, name: str, reading: Reading, questions: list[Question]) -> bool:
+    """Whether the line has no word of the trade but the name, and no number: "pitch?", "stock, how long"."""
+    phrases = compiled()
+    ours = {token.text for token in tokenize(name)} | phrases.ordinary | phrases.fillers
+    told = set(questions[0].words) if questions else set(reading.understood)
+    return not numbers_in(text) and told <= ours
+
+
+def _names(questions: list[Question]) -> bool:
+    """Whether the best reading has its topic's own words: "end cut along the rake please, exposure is 6"."""
+    best = questions[0] if questions else None
+    return best is not None and not best.lacking and len(best.words) > PLAIN
+
+
+def _is_question(text: str, questions: list[Question]) -> bool:
+    """Whether what could be a statement asks: "gable is 24 feet wide, how tall is it", "air gap 3/4"."""
+    if _KEEPS.search(text):
+        return False
+    best = questions[0] if questions else None
+    whole = best is not None and not (best.missing or best.unplaced or best.lacking)
+    named = best is not None and set(best.topic.split()) <= set(best.words)
+    return bool(_ASKS.search(text)) or (whole and named and not _STATES.search(text))
