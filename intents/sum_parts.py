@@ -100,6 +100,10 @@ class Parts(ABC):
             return Found(_times(Number(share, "ratio"), whole.part), whole.end)
         return None
 
+    def numbers_after(self, i: int) -> bool:
+        """Whether any quantity begins at token i or later."""
+        return any(r.sure >= LEAST_SURE and r.kind != "ratio" for row in self.chart[i:] for r in row)
+
     def pronoun(self, i: int) -> Found | None:
         """it, that: what was said or worked before, where no part follows."""
         if self.words[i] not in PRONOUNS or self.part(self.past(i)):

@@ -4,18 +4,31 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from functools import reduce
 from typing import Any
 
 from intents.reading import Reading
 from intents.sum_parts import Found, Parts
 from intents.sum_words import CUT, LEFT, TAKE
 from solvers.quantities import Length, Number
-from solvers.sums import MINUS, Part, Sum, leaves
+from solvers.sums import MINUS, PLUS, Part, Sum, leaves
 
 MOST_NAMING = 5  # words before the first length
-MOST_SAID = 3  # lengths before a sum that it may say again
+MOST_SAID = 6  # lengths before a sum that it may say again
 BEFORE = 4  # words between the verb and the length that is cut off
 ENDS = frozenset("left leftover over remaining remains it off from of".split())
+APART = 9  # words between the last length and what is to be done with all
+MOST_SUMMED = 12
+_ADDED = (
+    "add them|add those|add these|add it up|add it all|add that up|add up to|add them up|all together|put together|end to end"
+)
+_SUBTRACTED = (
+    "subtract it|subtract them|subtract that|take it off|take that off|take one from other|the difference|deduct it|deduct that"
+)
+_SUMMED: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+for _phrases, _operation in ((_ADDED, PLUS), (_SUBTRACTED, MINUS)):
+    for _words in (tuple(phrase.split()) for phrase in _phrases.split("|")):
+        _SUMMED.setdefault(_words[0], []).append((_words, _operation))
 _SIDES = frozenset("the side hand end edge one gable wall".split())  # left is a side beside these
 _CUTS = CUT | TAKE | frozenset("off comes used use minus less out".split())
 
@@ -32,7 +45,8 @@ def with_remarks(reader: Parts, sum_: Reading) -> Reading:
             return sum_
         return replace(sum_, start=_named_from(before[0][0]), value=_filled(whole, one))  # type: ignore[arg-type]
     own = {_size(leaf) for leaf in leaves(whole)}
-    again = len(before) <= MOST_SAID and all(_size(found.part) in own for _, found in before)
+    told = {_size(found.part) for _, found in before}
+    again = len(before) <= MOST_SAID and (told <= own or own <= told)
     return replace(sum_, start=_named_from(before[0][0])) if again else sum_
 
 
@@ -65,6 +79,27 @@ def remainder(reader: Parts) -> Reading | None:
     return Reading("sum", start, end, Sum(MINUS, large[1].part, small[1].part))  # type: ignore[arg-type]
 
 
+def summed_up(reader: Parts) -> Reading | None:
+    """Lengths that were told, and what to do with them last: "the wall is 31'4\", the trim 5'9\", subtract it"."""
+    words, count = reader.words, len(reader.tokens)
+    told = (
+        (i, size, how) for i in range(count) for size, how in _SUMMED.get(words[i], ()) if tuple(words[i : i + len(size)]) == size
+    )
+    at, size, operation = next(told, (0, (), ""))
+    said = _said_before(reader, at) if at else []
+    if len(said) < 2 or len(said) > MOST_SUMMED or (operation == MINUS and len(said) != 2) or reader.numbers_after(at):
+        return None
+    if any(isinstance(found.part, Number) and found.part.value.denominator == 1 for _, found in said):
+        return None  # a count of something
+    if said[-1][1].end + APART < at or not any(isinstance(found.part, Length) for _, found in said):
+        return None
+    parts = [found.part for _, found in said]
+    if operation == MINUS:
+        parts.sort(key=_size, reverse=True)
+    whole = reduce(lambda left, right: Sum(operation, left, right), parts)
+    return Reading("sum", _named_from(said[0][0]), at + len(size), whole)  # type: ignore[arg-type]
+
+
 def _said_before(reader: Parts, end: int) -> list[tuple[int, Found]]:
     """The lengths and numbers that stand before a place, each with where it starts."""
     found: list[tuple[int, Found]] = []
@@ -75,6 +110,9 @@ def _said_before(reader: Parts, end: int) -> list[tuple[int, Found]]:
             if any(r.sure >= 0.8 and r.kind != "tempchange" for r in reader.chart[at]):
                 return []  # pounds, degrees: the line is about more than lengths
             at += 1
+            continue
+        if reader.words[at] == "one" and part.end == at + 1:
+            at += 1  # one side, this one: no number
             continue
         if part.end > end or isinstance(part.part, Sum):
             return []

@@ -14,7 +14,7 @@ from fractions import Fraction
 from intents.reading import Reading
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
-from intents.sum_remarks import remainder, with_remarks
+from intents.sum_remarks import remainder, summed_up, with_remarks
 from intents.sum_words import (
     AGAIN,
     BETWEEN,
@@ -49,7 +49,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     if not any(token.text in TELLS for token in tokens):
         return
     joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
-    rest = remainder(splitting)
+    rest = remainder(splitting) or summed_up(splitting)
     if rest is not None:
         yield rest
         return

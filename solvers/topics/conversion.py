@@ -10,6 +10,7 @@ from solvers.constants import constant
 from solvers.errors import NeedMore
 from solvers.exact import Term, nearest
 from solvers.heat import ABSOLUTE_ZERO, refuse_impossible
+from solvers.printing import decimal
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
@@ -40,6 +41,13 @@ class Unit(Choice):
     KILOGRAMS = "kilograms"
     FAHRENHEIT = "Fahrenheit"
     CELSIUS = "Celsius"
+    METRIC = "metric"
+    IMPERIAL = "feet and inches"
+    DECIMAL = "decimal inches"
+    TAPE = "inches on a tape"
+    EIGHTH = "eighths"
+    SIXTEENTH = "sixteenths"
+    THIRTY_SECOND = "thirty-seconds"
 
 
 CODES = {
@@ -61,6 +69,10 @@ CODES = {
     Unit.FAHRENHEIT: "degF",
     Unit.CELSIUS: "degC",
 }
+# A system, for each dimension what a builder reads in it; unit "in" of a length reads in feet too when it is long.
+METRIC = {"in": "mm", "ft2": "m2", "in3": "L", "lb": "kg", "degF": "degC", "dF": "dC"}
+IMPERIAL = {"mm": "in", "m2": "ft2", "L": "gal", "kg": "lb", "degC": "degF", "dC": "dF"}
+MARKS = {Unit.EIGHTH: 8, Unit.SIXTEENTH: 16, Unit.THIRTY_SECOND: 32}
 CHANGES = {"degF": "dF", "degC": "dC"}
 
 FEET_TOO = re.compile(r"f(?:oo|ee)?t\b.*\d|'.*\d|f(?:oo|ee)t (?!long|wide|high)[a-z]", re.IGNORECASE)
@@ -77,21 +89,33 @@ def conversion(
     Refuses a unit of another kind and a temperature under absolute zero. Sources: 16 CFR 500.19, NIST SP 811.
     """
     work.metric = False  # the unit wanted was said
-    given, unit = value.quantity, CODES[to]
-    if isinstance(given, TemperatureChange):
-        unit = CHANGES.get(unit, unit)
+    given = value.quantity
+    unit = _code(to, given)
+    if to in MARKS:
+        work.tape_step = Fraction(1, MARKS[to])
     work.refuse_when(
         unit not in given.units,
         f"{value} is a {given.dimension}, and {to.value} measure something else: ask for a unit of {given.dimension}",
     )
-    if unit == given.unit == "in" and given.text.endswith(" in"):  # "2400 in inches": no unit was said
+    if to is Unit.INCHES and unit == given.unit == "in" and given.text.endswith(" in"):  # "2400 in inches": no unit was said
         raise NeedMore("to", f"{given.text or value} is in {to.value} already: into which unit?")
     term = work.term((given.text or "value").replace("/", "⁄").replace("-", "−"), given.value, given.unit)
     warm = isinstance(given, Temperature)
     result = _temperature(work, term, unit) if warm else _scaled(work, term, given, unit)
     if isinstance(given, Length):
         _tape(work, term, result)
+        if to is Unit.DECIMAL:
+            work.said = f"{decimal(work.value(result), 4)} inches"
     work.source(NIST)
+
+
+def _code(to: Unit, given: Quantity) -> str:
+    """The unit of the answer: the one named, or the one a system has for what was given."""
+    if to in (Unit.METRIC, Unit.IMPERIAL):
+        system = METRIC if to is Unit.METRIC else IMPERIAL
+        return next((code for code in system.values() if code in given.units), given.unit)
+    unit = CODES.get(to, "in")
+    return CHANGES.get(unit, unit) if isinstance(given, TemperatureChange) else unit
 
 
 def _scaled(work: Working, term: Term, given: Quantity, unit: str) -> Term:
@@ -134,9 +158,7 @@ def _temperature(work: Working, term: Term, unit: str) -> Term:
 
 def _tape(work: Working, term: Term, result: Term) -> None:
     """The nearest sixteenth and whole millimetre, and how far off each is."""
-    inches = work.step(
-        "inches", term * work.term("in each", Length.units[term.unit], "none"), "the same in inches", unit="in"
-    )
+    inches = work.step("inches", term * work.term("in each", Length.units[term.unit], "none"), "the same in inches", unit="in")
     mark = work.step(
         "tape mark",
         nearest(inches, work.term("a mark", work.tape_step, "in")),
@@ -145,6 +167,7 @@ def _tape(work: Working, term: Term, result: Term) -> None:
     )
     off = work.step("off the mark", inches - mark, "how much it is over that mark; negative is under", unit="in")
     work.also_word("on the tape", tape(mark.value, work.tape_step.denominator))
+    work.also_word("in decimals", f"{decimal(work.value(inches), 4)} in")
     work.also("error at that mark", off)
     work.also("error at that mark, in mm", off * constant("25.4"), "mm")
     whole = nearest(inches * constant("25.4"), work.term("1 mm", 1, "mm"))
