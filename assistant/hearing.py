@@ -20,6 +20,7 @@ _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.I
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
+ABOUT_LAST = frozenset(("correct", "follow-up", "compare", "explain"))  # what came before, where something did
 GISTS_OVER = frozenset(("correct", "follow-up"))  # loose talk of these may be something surer that is said at length
 
 
@@ -34,7 +35,13 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
+    if said and said.topic in acts.CHANGES and whole and not _something_before(c):
+        said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
     return said
+
+
+def _something_before(c: Conversation) -> bool:
+    return bool(c.last or c.pending or c.just_kept)
 
 
 def _plainly(c: Conversation, text: str) -> Said | None:
@@ -53,6 +60,8 @@ def _plainly(c: Conversation, text: str) -> Said | None:
 def _gist(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
     """What a long line comes to; a value is read back only where there is one of that name."""
     said = gist_of(text, c.places)
+    if said and said.topic in ABOUT_LAST and not _something_before(c):
+        return None
     if said is None or said.topic != "recall" or said.words["what"] == "everything":
         return said
     name = said.words["what"]
@@ -73,7 +82,9 @@ def _names_only(text: str, name: str, reading: Reading, questions: list[Question
 def _names(questions: list[Question]) -> bool:
     """Whether the best reading has its topic's own words: "end cut along the rake please, exposure is 6"."""
     best = questions[0] if questions else None
-    return best is not None and not best.lacking and len(best.words) > PLAIN
+    if best is None or best.lacking:
+        return False
+    return len(best.words) > PLAIN or set(best.topic.split()) <= set(best.words)
 
 
 def _is_question(text: str, questions: list[Question]) -> bool:
