@@ -155,8 +155,7 @@ def _complete(topic: Topic, givens: dict[str, Given]) -> tuple[list[Given], Para
         if given is not None:
             known.append(replace(given, name=parameter.name))
         elif not parameter.required:
-            beside = parameter.slot.beside
-            if parameter.default is not None and (not beside or beside in givens):
+            if parameter.default is not None:
                 known.append(Given(parameter.name, parameter.default, "assumed"))
         elif missing is None:
             missing = parameter

@@ -7,9 +7,8 @@ from itertools import pairwise
 from typing import Annotated
 
 from solvers.common import HEIGHT_CAUTION, Exposure
-from solvers.errors import NeedMore
 from solvers.exact import Term, ceil, larger, nearest, to_nearest
-from solvers.quantities import Count, Length
+from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
 from solvers.story_pole import Mark, courses_between, draw_pole, put_marks, refuse_crowd
@@ -31,30 +30,20 @@ def course_layout(
     height: Annotated[
         Length, Slot("What is the height to fill?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0)
     ],
-    exposure: Exposure | None = None,
+    exposure: Exposure,
     least: Annotated[
         Length, Slot("What is the least exposure?", bare=("in",), above=0, cued=True, name="least exposure")
     ]
     | None = None,
     meant: Annotated[
-        Meant,
-        Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure said", beside="exposure"),
+        Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure said")
     ] = Meant.GREATEST,
-    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses")] | None = None,
 ) -> None:
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
 
-    A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count; a count that is said
-    is kept to. Refuses an exposure higher than the wall, and a range that no whole number of courses meets. Source:
-    common practice of the story pole.
+    A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count. Refuses an exposure
+    higher than the wall, and a range that no whole number of courses meets. Source: common practice of the story pole.
     """
-    if count is not None:
-        refuse_crowd(work, work.value(count), "courses", height)
-        _refuse_count(work, height, count, exposure)
-        _lay_out(work, height, count)
-        return
-    if exposure is None:
-        raise NeedMore("exposure")
     work.refuse_when(
         work.value(exposure) > work.value(height),
         f"a course of {work.text(exposure)} is higher than the wall of {work.text(height)}: "
@@ -64,34 +53,19 @@ def course_layout(
     courses = _count(work, height, exposure, meant)
     if least is not None:
         _refuse_out_of_range(work, height, exposure, least, courses)
-    even = _lay_out(work, height, courses)
-    work.also("change from what you said", even - exposure, "in")
-    if meant is Meant.GREATEST:
-        work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)
-
-
-def _lay_out(work: Working, height: Term, courses: Term) -> Term:
-    """The exposure of so many courses on a height, their marks and the pole."""
     even = work.answer("exposure", height / courses, "the same for every course, so the last lands on the top", "in")
     work.also("courses", courses)
+    work.also("change from what you said", even - exposure, "in")
     _drift(work, even, courses)
     marks = courses_between(Fraction(0), _exact(work, height), int(work.value(courses)))
     put_marks(work, marks)
     work.check("courses times exposure is the height", courses * even, "=", height)
     _check_marks(work, marks, height)
+    if meant is Meant.GREATEST:
+        work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)
     work.caution(POLE_CAUTION, HEIGHT_CAUTION)
     work.source("common practice: the story pole")
     draw_pole(work, marks, float(work.value(height)))
-    return even
-
-
-def _refuse_count(work: Working, height: Term, count: Term, exposure: Term | None) -> None:
-    if exposure is not None:
-        work.refuse_when(
-            work.value(height / count) > work.value(exposure),
-            f"{work.text(count)} courses on {work.text(height)} would show {work.text(height / count, 'in')} each, more "
-            f"than {work.text(exposure)}: say the count or the exposure, not both",
-        )
 
 
 def _count(work: Working, height: Term, exposure: Term, meant: Meant) -> Term:
