@@ -35,7 +35,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
-    if said and said.topic in acts.CHANGES and whole and not _something_before(c):
+    if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
     return said
 

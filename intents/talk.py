@@ -172,11 +172,12 @@ class _Line:
         return {at, *(end for end, _ in self._repeat(self.rules[name][1], at, 0, True))}
 
     def find(self, rules: Rules) -> Said | None:
-        """The first rule found anywhere in the line."""
+        """The first rule found anywhere in the line, as long as it can be."""
         for topic, body in rules.values():
             for start in range(min(len(self.words), OUTSIDE_SHORT)) if topic and self._possible(body) else ():
-                for _, captures in self.match(body, start):
-                    return self._said(topic, captures)
+                found = max(self.match(body, start), key=lambda way: way[0], default=None)
+                if found:
+                    return self._said(topic, found[1])
         return None
 
     def _possible(self, part: Part) -> bool:
@@ -277,6 +278,8 @@ class _Line:
             if not self.passable[at]:
                 if self.words[at] in DENIALS:
                     return
+                if self.rows[at] and self.words[at] != "one":
+                    return  # a number is somebody's
                 passed += 1
                 if passed > self.gap or (first and self.gap):
                     return
@@ -324,7 +327,7 @@ class _Line:
             else:
                 words[name] = self._spoken(start, end)
                 found = [row for at in range(start, end) for row in self.rows[at] if row.end == end]
-                first = self._past(start)
+                first = max(self._past(start), min((row.start for row in found), default=0) if self.gap else 0)
                 if found and min(row.start for row in found) <= first:
                     values[name] = tuple(row for row in found if row.start <= first)
         return Said(topic, values, words, free)
