@@ -218,7 +218,7 @@ class _Finder:
     def _of_next(self, at: int, found: tuple[tuple[int, Reading], ...]) -> bool:
         """Whether an island that ends in words ends in those of the next quantity: 1600 mm has a | diagonal of 1994."""
         words, readings = self.chart.words, self.chart.readings
-        if not found or found[-1][1].kind not in SIZED or not found[-1][1].end < at < len(words) - 1:
+        if not found or found[-1][1].kind != "length" or not found[-1][1].end < at < len(words) - 1:
             return False
         apart = not {"a", "an"}.isdisjoint(words[found[-1][1].end : at])
         after = readings[at + 1] if words[at] == "of" else readings[at] if apart else ()
