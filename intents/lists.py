@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from intents.listed import Listing
-from intents.listed_lengths import layers, lengths
+from intents.listed_layers import layers
+from intents.listed_lengths import lengths
 from intents.listed_money import prices
 from intents.listed_openings import openings
 from intents.listed_pieces import pieces
