@@ -139,7 +139,11 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         named = pending.topics[1:2]
     if not named:
         return False
-    c.finish(record, c.ways(named[0]), named[0])
+    chosen, ways = named[0], c.ways(named[0])
+    more = read_as(text, chosen.topic, c.parameters) if readings_in(text) else None
+    if more and more.givens:  # the reply names the topic and tells more of it
+        chosen, ways = more, c.ways(more, ways[0].asked)
+    c.finish(record, ways, chosen)
     return True
 
 
