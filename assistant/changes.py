@@ -164,7 +164,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
     for target in _targets(wanted, last) or [ANYTHING]:
         more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
         if target != ANYTHING:
-            replies.to_the_wanted(more, last, target)
+            replies.to_the_wanted(more, last, target, bool(wanted.old))
         if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted, last) or _steep(more):
             continue
         if target in more.givens:

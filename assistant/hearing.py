@@ -21,7 +21,7 @@ _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 ABOUT_LAST = frozenset(("correct", "follow-up", "compare", "explain"))  # what came before, where something did
-GISTS_OVER = frozenset(("correct", "follow-up"))  # loose talk of these may be something surer that is said at length
+GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
 
 
 def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
@@ -29,15 +29,27 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
     whole = bool(questions) and not questions[0].missing
     said = _plainly(c, text)
     plain = said is not None
-    if not whole and (said is None or (said.loose and said.topic in GISTS_OVER)):
+    if not whole and (said is None or _may_be_more(said)):
         said = _gist(c, text, reading, questions) or said
-    if said and said.topic == "remember" and (_is_question(text, questions) or (not plain and _names(questions))):
+    elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
+        gist = gist_of(text, c.places)
+        said = gist if gist and "asked" in gist.words else said
+    if said and said.topic == "remember" and (
+        _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
+    ):
         said = None
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
     return said
+
+
+def _may_be_more(said: Said) -> bool:
+    """Whether talk that took the whole line may be something surer that is said at length."""
+    rest = said.words.get("rest", "")
+    loosely = "loose" in said.words and said.topic in GISTS_OVER
+    return loosely or (said.topic in acts.CHANGES and bool(rest) and not numbers_in(rest))
 
 
 def _something_before(c: Conversation) -> bool:
@@ -87,11 +99,12 @@ def _names(questions: list[Question]) -> bool:
     return len(best.words) > PLAIN or set(best.topic.split()) <= set(best.words)
 
 
-def _is_question(text: str, questions: list[Question]) -> bool:
+def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     """Whether what could be a statement asks: "gable is 24 feet wide, how tall is it", "air gap 3/4"."""
     if _KEEPS.search(text):
         return False
     best = questions[0] if questions else None
     whole = best is not None and not (best.missing or best.unplaced or best.lacking)
     named = best is not None and set(best.topic.split()) <= set(best.words)
-    return bool(_ASKS.search(text)) or (whole and named and not _STATES.search(text))
+    asks = "?" in text if stated else bool(_ASKS.search(text))
+    return asks or (whole and named and not _STATES.search(text))

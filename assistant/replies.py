@@ -183,9 +183,12 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     return True
 
 
-def to_the_wanted(more: Question, asked: Asked, wanted: str) -> None:
-    """A bare value that went to what is known already is what was asked for, where it can be."""
-    if more.words or len(more.givens) != 1:
+def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False) -> None:
+    """A bare value that went to what is known already is what was asked for, where it can be.
+
+    `sure`: the number it takes the place of was said, so that no words beside it tell more.
+    """
+    if (more.words and not sure) or len(more.givens) != 1:
         return
     ((name, heard),) = more.givens.items()
     if name == wanted or name not in asked.givens:

@@ -81,7 +81,11 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
 def gist_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
     """What a long line that is no question comes to, as talk about the job, or None."""
     rules = compiled(folder).rules
-    return _Line(text, rules[GIST] | rules[JOB], tuple(names), GAP).find(rules[GIST])
+    line = _Line(text, rules[GIST] | rules[JOB], tuple(names), GAP)
+    found = line.find(rules[GIST])
+    if found is None and line.respell(_speller(folder)):
+        found = line.find(rules[GIST])
+    return found
 
 
 def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
