@@ -100,7 +100,8 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     _weigh(chart, phrases)
     finder = _Finder(chart, phrases)
     for start in range(len(words)):
-        if words[start] not in phrases.fillers or found[start]:  # "a quarter inch" begins with a filler
+        # "a quarter inch" begins with a filler, and so does "up 7 feet", whose filler is of a class.
+        if words[start] not in phrases.fillers or found[start] or chart.classes[start]:
             finder.start = start
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits

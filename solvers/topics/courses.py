@@ -138,7 +138,7 @@ def _exact(work: Working, height: Term) -> Fraction:
 @topic("height of courses", "courses")
 def height_of_courses(
     work: Working,
-    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, name="courses")],
+    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses")],
     exposure: Exposure,
 ) -> None:
     """How high so many courses come at an exposure, inches, from the bottom of the first to the top of the last.
