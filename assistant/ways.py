@@ -42,8 +42,8 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
     kinds = {parameter.name: parameter.kind for parameter in parameters}
     slots = {parameter.name: parameter.slot for parameter in parameters}
     found: list[dict[str, Given]] = []
-    for heard in [question.givens, *question.swaps]:
-        heard = _one_unit(heard, slots)
+    for said in [question.givens, *question.swaps]:
+        heard = _one_unit(said, slots)
         choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
         for way in product(*choices):
             if len(found) < MOST_WAYS and _one_scale(way):
