@@ -6,14 +6,17 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
 from intents.phrases import compiled
 from intents.question import Question, Reading
-from intents.talk import Said, gist_of, numbers_in, talk_of
+from intents.talk import Said, gists_of, numbers_in, talk_of
 from intents.tokens import tokenize
+from solvers.quantities import Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
+    from assistant.pending import Asked
 
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
 _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
@@ -26,14 +29,13 @@ GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of the
 
 def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
     """The line as talk, or None where it is rather a question."""
-    whole = bool(questions) and not questions[0].missing
+    whole = bool(questions) and not questions[0].missing and not questions[0].lacking
     said = _plainly(c, text)
     plain = said is not None
     if not whole and (said is None or _may_be_more(said)):
         said = _gist(c, text, reading, questions) or said
     elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
-        gist = gist_of(text, c.places)
-        said = gist if gist and "asked" in gist.words else said
+        said = next((gist for gist in gists_of(text, c.places) if "asked" in gist.words), said)
     if said and said.topic == "remember" and (
         _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
     ):
@@ -70,17 +72,40 @@ def _plainly(c: Conversation, text: str) -> Said | None:
 
 
 def _gist(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
-    """What a long line comes to; a value is read back only where there is one of that name."""
-    said = gist_of(text, c.places)
-    if said and said.topic in ABOUT_LAST and not _something_before(c):
-        return None
-    if said is None or said.topic != "recall" or said.words["what"] == "everything":
-        return said
+    """What a long line comes to; the first that there is ground for."""
+    grounds = (said for said in gists_of(text, c.places) if _grounded(c, said, text, reading, questions))
+    return next(grounds, None)
+
+
+def _grounded(c: Conversation, said: Said, text: str, reading: Reading, questions: list[Question]) -> bool:
+    """Whether there is something for the act to go by: a question before it, a value of that name."""
+    if said.topic in ABOUT_LAST and not _something_before(c):
+        return False
+    if said.topic == "compare":
+        return c.last is None or _compares(c.last, said, text)
+    if said.topic != "recall" or said.words["what"] == "everything":
+        return True
     name = said.words["what"]
     known = name in c.facts.values or (c.last is not None and line_named(c.last.record, name) is not None)
-    if not known or ("bare" in said.words and not _names_only(text, said.words["bare"], reading, questions)):
-        return None
-    return said
+    return known and ("bare" not in said.words or _names_only(text, said.words["bare"], reading, questions))
+
+
+def _compares(last: Asked, said: Said, text: str) -> bool:
+    """Whether one number is said that can stand beside the last answer; "I need 16 foot stock" is rather a change."""
+    answer = last.record.get("answer")
+    values = {row.value.value for row in numbers_in(text) if isinstance(row.value, Quantity)}
+    if not answer or len(values) > 1 or in_unit(said.values.get("value", ()), answer["unit"]) is None:
+        return False
+    return "weak" not in said.words or not _names_a_place(last, text)
+
+
+def _names_a_place(last: Asked, text: str) -> bool:
+    """Whether the words name what the last question was given, or could be."""
+    phrases = compiled()
+    words = {token.text for token in tokenize(text)} - phrases.ordinary - phrases.fillers
+    labels = {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    topics = {word for word in words - phrases.talk if last.topic.name in phrases.topics_of.get(word, ())}
+    return bool((words & labels) | topics)
 
 
 def _names_only(text: str, name: str, reading: Reading, questions: list[Question]) -> bool:

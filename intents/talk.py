@@ -78,20 +78,22 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
     return found
 
 
-def gist_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
-    """What a long line that is no question comes to, as talk about the job, or None."""
+def gists_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Iterator[Said]:
+    """What a long line that is no question may come to, as talk about the job, the likeliest first."""
     rules = compiled(folder).rules
     line = _Line(text, rules[GIST] | rules[JOB], tuple(names), GAP)
-    found = line.find(rules[GIST])
-    if found is None and line.respell(_speller(folder)):
-        found = line.find(rules[GIST])
-    return found
+    found = 0
+    for said in line.find(rules[GIST]):
+        found += 1
+        yield said
+    if not found and line.respell(_speller(folder)):
+        yield from line.find(rules[GIST])
 
 
 def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
     """What in the line is another trade's to work out, or None."""
     rules = compiled(folder).rules[OUTSIDE]
-    return _Line(text, rules, (), GAP).find(rules)
+    return next(_Line(text, rules, (), GAP).find(rules), None)
 
 
 @cache
@@ -175,14 +177,14 @@ class _Line:
             return {at}
         return {at, *(end for end, _ in self._repeat(self.rules[name][1], at, 0, True))}
 
-    def find(self, rules: Rules) -> Said | None:
-        """The first rule found anywhere in the line, as long as it can be."""
+    def find(self, rules: Rules) -> Iterator[Said]:
+        """The rules found anywhere in the line, each once, as long as it can be."""
         for topic, body in rules.values():
             for start in range(min(len(self.words), OUTSIDE_SHORT)) if topic and self._possible(body) else ():
                 found = max(self.match(body, start), key=lambda way: way[0], default=None)
                 if found:
-                    return self._said(topic, found[1])
-        return None
+                    yield self._said(topic, found[1])
+                    break
 
     def _possible(self, part: Part) -> bool:
         """Whether the line has every word the part can't do without."""
