@@ -89,10 +89,14 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     words = [token.text for token in tokens]
     found = readings(tokens)
+    listed = [*lists(tokens, found)]
     for i, here in enumerate(found[:-1]):
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
-            found[i + 1] = []
-    composed = [*lists(tokens, found), *sums(tokens, found), *grades(tokens, found)]
+            # No area is below zero: "minus 45 sq ft of openings" takes them out of what was said before.
+            taken = [r for r in found[i + 1] if r.kind == "area"] if any(found[:i]) else []
+            found[i] = [r for r in here if r.kind != "area"] if taken else here
+            found[i + 1] = taken
+    composed = [*listed, *sums(tokens, found), *grades(tokens, found)]
     found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)
