@@ -23,6 +23,7 @@ SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not 
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
 SIZED = ("length", "number")
+COUNTED = frozenset("courses rows pieces parts pcs".split())  # a number before one of these counts them
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
 NEW_PHRASE = frozenset(
     "at for with from and by or to if what which how where".split()
@@ -229,6 +230,11 @@ class _Finder:
         after = readings[at + 1] if words[at] == "of" else readings[at] if apart else ()
         return any(r.kind in SIZED and r.sure >= SURE_WHOLE for r in after)
 
+    def _counts(self, reading: Reading) -> bool:
+        """Whether a bare number is of things, and no length: the height of 11 courses."""
+        after = self.chart.words[reading.end] if reading.end < len(self.chart.words) else ""
+        return reading.kind == "number" and after in COUNTED
+
     def _of_last(self) -> bool:
         """Whether the words an island begins with are those of the quantity before them: 52 inches of | run and 30 of rise."""
         before = self.start - 1
@@ -249,7 +255,7 @@ class _Finder:
                 r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here
             )
             for edge, kinds in EDGE_KINDS.items():
-                if edge == "length" and slopes:  # "seven to the weather on a nine twelve" shows seven
+                if edge == "length" and (slopes or self._counts(reading)):  # "seven to the weather on a nine twelve"
                     continue
                 below = node.get("#" + edge) if edge != kind and kind in kinds else None
                 # On its own a bare number is no length or pitch: some word beside it must tell.
