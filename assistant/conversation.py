@@ -163,8 +163,9 @@ class Conversation:
         best = questions[0] if questions else None
         if said.topic in ("explain", "compare", "note", "review"):
             return best is None or bool(best.missing)
-        if said.topic == "remember" and not self.last:  # "roof 6/12" names no topic, "air gap 3/4" does
-            return best is None or not set(best.topic.split()) <= set(best.words)
+        if said.topic == "remember" and not self.last:  # "roof 6/12" asks nothing, "gap behind cladding 12 mm" does
+            whole = best is not None and not (best.missing or best.unplaced or best.lacking)
+            return best is None or not (whole or set(best.topic.split()) <= set(best.words))
         return best is None and said.topic != "remember"
 
     def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:

@@ -108,6 +108,8 @@ def _grounded(c: Conversation, said: Said, text: str, reading: Reading, question
     """Whether there is something for the act to go by: a question before it, a value of that name."""
     if said.topic in ABOUT_LAST and not _something_before(c):
         return False
+    if said.topic in ("flag", "tag", "strike") and c.target is None:
+        return False
     if said.topic == "compare":
         return c.last is None or _compares(c.last, said, text)
     if said.topic != "recall" or said.words["what"] == "everything":
