@@ -5,22 +5,32 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 # After one of these verbs, "at" and a small number is an hour.
-_CALLERS = frozenset("due here coming arrives arriving leaving leave lunch supper home meeting shows".split())
+_CALLERS = frozenset(
+    "due here coming arrives arriving leaving leave leaves lunch supper home meeting shows close closes quit quits quitting opens"
+    " back rain shuts dark".split()
+)
 _AT = frozenset("at by around before after until till".split())
-_WHO = frozenset(["us"])
+_WHO = frozenset("us them those these it".split())
+_COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
     "pm kids dogs coffees miles beers".split()
 )
 _NAMED = frozenset("phase lot page detail drawing crew truck".split())  # a number after one of these is its name
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())
+_HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
 LATEST = 12  # o'clock
+
+
+def only_cold(words: Sequence[str], at: int) -> bool:
+    """Whether "freezing" at a place is said of a person: my hands are freezing."""
+    return words[at] == "freezing" and not _COLD_THINGS.isdisjoint(words[max(0, at - 3) : at])
 
 
 def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
     """Whether the number at a place is none of the job's; `words` has empty words after its last."""
     after, before = words[at + 1], words[at - 1] if at else ""
-    if after == "of" and words[at + 2] in _WHO:
+    if after == "of" and words[at + 2] in _WHO and (words[at + 2] == "us" or (0 < value < 1 and words[at + 3] in _HAPPENS)):
         return True
     if after in _COUNTED or (before in _NAMED and after in (",", ".", "")):
         return True

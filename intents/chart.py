@@ -30,6 +30,7 @@ NEW_PHRASE = frozenset(
 )  # after a quantity: a new phrase
 T = TypeVar("T")
 NOT_BESIDE = frozenset("in with from by per".split())  # what follows one of these has no role from the word before it
+_EIGHTHS = (["eights"], ["eighths"], ["sixteenths"])
 MOST_SKIPS = 2  # filler words in a row inside one phrase
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
 
@@ -141,6 +142,7 @@ def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
 
     A spoken pitch is not so sure ("six twelve foot boards"), nor is a size "by" another, so their pieces stay.
     """
+    found = [[r for r in row if not _cuts_fraction(r, words)] for row in found]
     kept: list[list[Reading]] = []
     holding: list[tuple[int, int]] = []
     for start, here in enumerate(found):
@@ -156,6 +158,12 @@ def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
             if _before_footers(r, words) or not any(r.end <= b and (a, b) != (start, r.end) for a, b in holding)
         ])  # fmt: skip
     return kept
+
+
+def _cuts_fraction(reading: Reading, words: list[str]) -> bool:
+    """Whether a number ends within a fraction: a hundred and fifty feet three | eights wide."""
+    cut = words[reading.end : reading.end + 1] in _EIGHTHS and words[reading.end - 1].isalpha()
+    return cut and reading.kind in ("length", "number") and words[reading.end - 1] not in ("feet", "foot", "inches", "inch")
 
 
 def _before_footers(reading: Reading, words: list[str]) -> bool:

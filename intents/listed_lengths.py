@@ -38,6 +38,7 @@ _WAYS = frozenset(
         "and",
     ]
 )
+_SIDES_OF_BEND = frozenset("back front top bottom vertical horizontal upper lower first second third".split())
 _BY = frozenset(("by", "×"))
 _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the end of a list, these belong to what follows
 _HOLDS = frozenset("penetration bite embedment".split())  # what a nail has in the stud is no layer of those before
@@ -53,6 +54,15 @@ def lengths(listing: Listing) -> Iterator[Reading]:
 
 
 def _length(listing: Listing, i: int) -> Item | None:
+    """A length at i, or after the name of its leg: back leg 2 3/4."""
+    if listing.words[i] in _SIDES_OF_BEND:
+        named = listing.past(i, _SIDES_OF_BEND | _WAYS)
+        found = _plain_length(listing, named) if listing.words[named - 1] in ("leg", "flange", "lip", "return", "hem") else None
+        return Item(i, found.end, found.sizes) if found else None
+    return _plain_length(listing, i)
+
+
+def _plain_length(listing: Listing, i: int) -> Item | None:
     for amount in listing.amounts(listing.past(i, frozenset(("a", "an")), 1)) or listing.amounts(i):
         if _of_something_else(listing, amount):
             continue

@@ -16,6 +16,9 @@ _NOUNS = frozenset(
 _AT = frozenset(("at", "for", "@", ":", "cost", "costs", "are", "is"))
 _EACH = frozenset(("each", "apiece", "ea", "a", "stick", "piece"))
 LONGEST_FEET = 30  # no stock is sold that long: a bare number from here on is inches
+_WASTE = frozenset("waste waist wastage extra spare overage".split())
+_LEFT_OUT = frozenset("skip forget ignore omit".split())
+_SMALL_WORDS = frozenset("the any about".split())
 _NOTHING = frozenset(("no", "without", "zero"))
 
 
@@ -61,10 +64,12 @@ def nothings(listing: Listing) -> Iterator[Reading]:
     for i, word in enumerate(listing.words[: len(listing.tokens)]):
         if word in ("foot", "inch", "metre", "meter") and listing.words[i - 1] == "every" and i:
             yield Reading("length", i, i + 1, Length(Fraction(1), {"foot": "ft", "inch": "in"}.get(word, "m")))
-        if word in ("don't", "dont") and "waste" in listing.words[i : i + 5]:
+        if word in ("don't", "dont") and "waste" in listing.words[i : i + 5] and "to" not in listing.words[i : i + 4]:
+            yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
+        if word in _LEFT_OUT and listing.words[listing.past(i + 1, _SMALL_WORDS)] in _WASTE:
             yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
         if word in _NOTHING:
             if listing.words[i + 1] in ("kerf", "lap", "laps", "blade"):
                 yield Reading("length", i, i + 1, Length(Fraction(0), "in"))
-            elif listing.words[i + 1] in ("waste", "waist", "wastage", "extra", "spare"):
+            elif listing.words[i + 1] in _WASTE:
                 yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))

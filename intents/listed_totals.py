@@ -21,6 +21,7 @@ _EACH = frozenset("each apiece ea".split())
 _PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", "around", "along"))
 _JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
 _TAKEN = frozenset(("total", "altogether", "combined", "all", "together", "overall"))  # the size is of them all already
+_NO_NAMES = frozenset("and deep wide long high tall thick in of for at on with to by ft feet foot inch inches".split())
 _WITHIN = 7  # words between the things and their size
 _UNIT_AREAS = frozenset(("per", "a", "an", "each", "/", "every"))  # pounds a square foot: no area of its own
 _TOGETHER = frozenset(("together", "total", "altogether", "combined", "all", "both", "plus", "another", "+"))
@@ -48,9 +49,11 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
         if not 1 < count <= MOST_TIMES:
             continue
         for at in range(end, end + 3):
-            if listing.words[at] in NOUNS and not any(listing.number_at(k) for k in range(end, at)):
+            if listing.words[at] in NOUNS:
                 yield at + 1 + (listing.words[at + 1] in NOUNS), count
                 return
+            if not listing.words[at].isalpha() or listing.words[at] in _NO_NAMES or listing.number_at(at):
+                break
 
 
 def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:

@@ -227,7 +227,8 @@ def _homophone(line: Line, i: int) -> list[Piece]:
         return []
     if words[i - 1 : i] == ["point"]:
         return []  # "to point for metres": a decimal misheard, and no 4 m
-    piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.2 if word == "to" else 0.5)  # convert 2 m to feet
+    listed = words[i - 1 : i] in (["are"], ["legs"])  # "legs are to inches"; "convert 2 m to feet" is none
+    piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.2 if word == "to" and not listed else 0.5)
     if after in SCALES or (after == "point" and words[i + 2] in SMALL):  # nothing else is said before "hundred"
         return _scaled(line, i + 1, piece.value) or [piece._replace(sure=0.8)]
     if after == "and" and words[i + 2] in ("a", "an") and fractions(line, i + 2):

@@ -110,10 +110,11 @@ def _turned(work: Working, openings: tuple[Opening, ...], length: Term, height: 
     for opening in openings:
         wide, high = opening.width.to("in").value, opening.height.to("in").value
         if high > tall and wide <= tall and high <= long:
-            opening = replace(opening, width=opening.height, height=opening.width)
             sizes = work.text(work.term("", high, "in"), "ft"), work.text(work.term("", wide, "in"), "ft")
             work.caution(f"Assumed: the {opening.what} is {sizes[0]} wide and {sizes[1]} high, since it fits no other way.")
-        found.append(opening)
+            found.append(replace(opening, width=opening.height, height=opening.width))
+        else:
+            found.append(opening)
     return tuple(found)
 
 

@@ -21,6 +21,11 @@ GableTall = Annotated[
     Length,
     Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True),
 ]
+OverWall = Annotated[
+    Length,
+    Slot("How high is the gable over the wall?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True,
+         name="height of the gable"),
+]  # fmt: skip
 
 
 @topic("wall area", "takeoff")
@@ -31,12 +36,13 @@ def wall_area(
     openings: WallOpenings | None = None,
     pitch: GableOver | None = None,
     opened: OpenedArea | None = None,
+    peak: OverWall | None = None,
 ) -> None:
     """Net area of a wall, ft², with its openings taken out and the gable over it put in.
 
     Refuses openings that are greater than the wall, in one or all together. Source: geometry.
     """
-    wall = measure_wall(work, length, height, openings, pitch, opened)
+    wall = measure_wall(work, length, height, openings, pitch, opened, peak)
     work.answer("net wall area", wall.net)
     work.also("gross area", wall.gross)
     if wall.openings is not None:

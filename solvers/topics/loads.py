@@ -32,10 +32,13 @@ class Per(Choice):
     M2 = "a square metre"
     FT = "a foot"
     M = "a metre"
+    HUNDRED = "a hundred"
+    THOUSAND = "a thousand"
 
 
 PER_AREA = (Per.FT2, Per.SQUARE, Per.M2)
 PER_LENGTH = (Per.FT, Per.M)
+LOTS = {Per.HUNDRED: 100, Per.THOUSAND: 1000}
 PerWhat = Annotated[Per, Slot("Is that each, a foot, a square foot, a square or a square metre?", name="per")]
 
 
@@ -118,7 +121,7 @@ def _amount(
 ) -> Term:
     """How many times the weight or price counts, in what it is for."""
     if count is not None and per not in (*PER_AREA, *PER_LENGTH):
-        return count
+        return _lots(work, count, per)
     area = face.measured(work) if per not in PER_LENGTH or per is Per.FT else None
     if area is not None and (per not in PER_LENGTH or (per is Per.FT and length is None)):
         return _area_amount(work, area, per)
@@ -128,7 +131,17 @@ def _amount(
         raise NeedMore("area", "How much area is there?")
     if per in PER_LENGTH:
         raise NeedMore("length", "What is the length?")
+    if per in LOTS:
+        raise NeedMore("count")
     raise NeedMore(missing, question)
+
+
+def _lots(work: Working, count: Term, per: Per | None) -> Term:
+    """The count in what the price or weight is for: each, or hundreds or thousands, not rounded up."""
+    if per not in LOTS:
+        return count
+    name = "hundreds" if per is Per.HUNDRED else "thousands"
+    return work.step(name, count / LOTS[per], "the price or weight is for so many", "none")
 
 
 def _area_amount(work: Working, area: Term, per: Per | None) -> Term:
