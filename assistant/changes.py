@@ -112,15 +112,12 @@ def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
     unit = UNITS.get(words[0], "") if len(words) == 1 and wanted.corrects else ""
     known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
     lengths = {
-        name: given
-        for name, given in known.items()
-        if unit and isinstance(given.value, Length) and given.value.unit != unit
+        name: given for name, given in known.items() if unit and isinstance(given.value, Length) and given.value.unit != unit
     }
     heard = last.record.get("heard", "").lower()
     bare = {n: given for n, given in lengths.items() if _bare(given.value) and not _shared(given.value.text, heard)}
     givens = {
-        name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest)
-        for name, given in (bare or lengths).items()
+        name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest) for name, given in (bare or lengths).items()
     }
     return [Question(last.topic.name, givens, len(givens))] if givens else []
 
@@ -214,7 +211,9 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
 
     sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, type(new)) and g.source != "assumed"]
     end = _END.search(wanted.rest)
+    named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     tests: list[Callable[[Given], bool]] = [
+        lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: bool(end and sizes) and given.value.value == (min if end and end[1] else max)(sizes),
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and _twins(given.value.value, new.value),
@@ -288,9 +287,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked) -> list[str]:
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
     light = phrases.fillers | phrases.ordinary | LIGHT
-    classes = {
-        word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known
-    }
+    classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
     return [word for i, word in enumerate(chart.words)
             if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
 
@@ -328,6 +325,4 @@ def _correct_facts(c: Conversation, record: Record, last: Asked, more: Question)
         if before and before.source == "job" and parameter.slot.kept and isinstance(heard.value, Quantity):
             was = c.facts.remember(parameter.slot.kept, replace(heard.value, text=""))
             if was is not None:
-                record["say"] += (
-                    f" The {parameter.slot.kept} kept for this job is now {short(heard.value)}; it was {short(was)}."
-                )
+                record["say"] += f" The {parameter.slot.kept} kept for this job is now {short(heard.value)}; it was {short(was)}."

@@ -52,8 +52,10 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
             said = gist
     elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
         said = next((gist for gist in gists_of(text, c.places) if "asked" in gist.words), said)
-    if said and said.topic == "remember" and (
-        _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
+    if (
+        said
+        and said.topic == "remember"
+        and (_is_question(text, questions, plain and not said.loose) or (not plain and _names(questions)))
     ):
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):

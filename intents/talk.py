@@ -141,8 +141,7 @@ class _Line:
     def _take(self, words: list[str]) -> None:
         self.words = words
         self.passable = [
-            at in self.soft or word in self.fluff or not (word[0].isalnum() or word[0] in "'\"-")
-            for at, word in enumerate(words)
+            at in self.soft or word in self.fluff or not (word[0].isalnum() or word[0] in "'\"-") for at, word in enumerate(words)
         ]
         self.all = {*words, NUMBER} if any(self.rows) else set(words)
         self.begins: dict[tuple[int, bool], set[str]] = {}

@@ -32,7 +32,7 @@ APART = {
     "dont": "do not", "doesnt": "does not", "didnt": "did not", "isnt": "is not", "wasnt": "was not", "cant": "can not",
     "couldnt": "could not", "shouldnt": "should not", "wouldnt": "would not", "howd": "how did", "whatd": "what did",
     "id": "i would", "ill": "i will", "lets": "let us", "theyve": "they have", "cannot": "can not",
-    "shouldve": "should have", "wouldve": "would have", "youd": "you would", "whens": "when is", "whos": "who is",
+    "whered": "where did", "shouldve": "should have", "wouldve": "would have", "youd": "you would", "whens": "when is", "whos": "who is",
     "wats": "what is", "wat": "what", "wot": "what", "eye": "i", "inn": "in", "reed": "read", "rite": "right",
     "arent": "are not", "werent": "were not", "hasnt": "has not", "havent": "have not", "wont": "will not",
     "theyre": "they are", "shes": "she is", "hes": "he is", "wood": "would", "wrongs": "wrong is",

@@ -13,11 +13,10 @@ from assistant.record import put_asked, put_noted
 
 NO_WORDS = "What should I look for? Say it in one go, like “what did I ask about soffit”."
 MOST = 6  # entries read out; the newest, since those are asked for most
-TALK = frozenset(
-    [*"review recall explain help greeting flag tag strike compare forget".split(), "never mind", "not known"]
-)
+TALK = frozenset([*"review recall explain help greeting flag tag strike compare forget".split(), "never mind", "not known"])
 _SMALL = frozenset(
-    "the a an my our your any some of to for on about in it that this please i we you me one ones again there before earlier already yet previously".split()
+    "the a an my our your any some of to for on about in it that this please i we you me one ones again there before "
+    "earlier already yet previously".split()
 )
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 # Words at either end of what is looked for that say when, and not what.
