@@ -19,7 +19,7 @@ from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.reading import Reading
-from intents.talk import Said, gist_of, numbers_in, readings_in, talk_of
+from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from solvers.quantities import Length, Pitch, Quantity
 from solvers.slots import Given
 
@@ -68,8 +68,9 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
 
 def _by_gist(c: Conversation, record: Record, text: str, wanted: Wanted, questions: list[Question]) -> bool:
     """The change in a line that says more than it: "I read the gauge upside down, it should have been 95"."""
-    said = gist_of(text, c.places) if wanted.led else None
-    if said is None or said.topic not in acts.CHANGES:
+    found = gists_of(text, c.places) if wanted.led else ()
+    said = next((gist for gist in found if gist.topic in acts.CHANGES), None)
+    if said is None:
         return False
     inner = _wanted(text, said)
     return inner is not None and inner.rest != wanted.rest and _ask_again(c, record, text, inner, questions)
@@ -163,6 +164,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
     found: list[Question] = []
     for target in _targets(wanted, last) or [ANYTHING]:
         more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
+        if target != ANYTHING:
+            replies.to_the_wanted(more, last, target, bool(wanted.old))
         if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted, last) or _steep(more):
             continue
         if target in more.givens:

@@ -95,12 +95,11 @@ def _answer(c: Conversation, record: Record, ways: list[Way], question: Question
     """Answer it, with what was stated before named as such."""
     way = ways[0]
     early = {name for name, heard in question.givens.items() if heard.start < before}
-    way.worked.givens[:] = [replace(g, source="earlier") if g.name in early else g for g in way.worked.givens]
-    way.asked.givens = {
-        name: replace(given, source="earlier") if name in early else given for name, given in way.asked.givens.items()
-    }
+    said = [replace(g, source="earlier") if g.name in early else g for g in way.worked.givens]
+    known = {name: replace(g, source="earlier") if name in early else g for name, g in way.asked.givens.items()}
+    way = Way(replace(way.asked, givens=known), replace(way.worked, givens=said))
     record["ask"], c.pending = "", None
     c.finish(record, [way], question)
     labels = [(way.asked.topic.parameter(given.name).label, given) for given in way.worked.givens if given.name in early]
-    said = [f"{label} {value_line(given.value)[2].split(' (')[0]}" for label, given in labels]
-    record["say"] = spoken(f"With {listed(said, 'and')}. ") + record["say"]
+    named = [f"{label} {value_line(given.value)[2].split(' (')[0]}" for label, given in labels]
+    record["say"] = spoken(f"With {listed(named, 'and')}. ") + record["say"]

@@ -176,7 +176,7 @@ class Conversation:
         if said is None or said.topic not in acts.CHANGES or said.loose or self.last is not None:
             return False
         rest = read(said.words.get("rest", ""), self.parameters).questions
-        return not any(question.score > 0 for question in rest)
+        return not any(question.score > 0 and question.words for question in rest)
 
     def _nothing_to_change(self, said: Said) -> bool:
         """Talk that is answered although it does nothing: a change of no question, or of nothing that was named."""

@@ -6,35 +6,56 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
 from intents.phrases import compiled
 from intents.question import Question, Reading
-from intents.talk import Said, gist_of, numbers_in, talk_of
+from intents.talk import Said, gists_of, numbers_in, talk_of
 from intents.tokens import tokenize
+from solvers.quantities import Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
+    from assistant.pending import Asked
 
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
 _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
-GISTS_OVER = frozenset(("correct", "follow-up"))  # loose talk of these may be something surer that is said at length
+ABOUT_LAST = frozenset(("correct", "follow-up", "compare", "explain"))  # what came before, where something did
+GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
 
 
 def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
     """The line as talk, or None where it is rather a question."""
-    whole = bool(questions) and not questions[0].missing
+    whole = bool(questions) and not questions[0].missing and not questions[0].lacking
     said = _plainly(c, text)
     plain = said is not None
-    if not whole and (said is None or (said.loose and said.topic in GISTS_OVER)):
+    if not whole and (said is None or _may_be_more(said)):
         said = _gist(c, text, reading, questions) or said
-    if said and said.topic == "remember" and (_is_question(text, questions) or (not plain and _names(questions))):
+    elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
+        said = next((gist for gist in gists_of(text, c.places) if "asked" in gist.words), said)
+    if said and said.topic == "remember" and (
+        _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
+    ):
         said = None
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
+    if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
+        said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
     return said
+
+
+def _may_be_more(said: Said) -> bool:
+    """Whether talk that took the whole line may be something surer that is said at length."""
+    rest = said.words.get("rest", "")
+    loosely = "loose" in said.words and said.topic in GISTS_OVER
+    return loosely or (said.topic in acts.CHANGES and bool(rest) and not numbers_in(rest))
+
+
+def _something_before(c: Conversation) -> bool:
+    return bool(c.last or c.pending or c.just_kept)
 
 
 def _plainly(c: Conversation, text: str) -> Said | None:
@@ -51,15 +72,40 @@ def _plainly(c: Conversation, text: str) -> Said | None:
 
 
 def _gist(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
-    """What a long line comes to; a value is read back only where there is one of that name."""
-    said = gist_of(text, c.places)
-    if said is None or said.topic != "recall" or said.words["what"] == "everything":
-        return said
+    """What a long line comes to; the first that there is ground for."""
+    grounds = (said for said in gists_of(text, c.places) if _grounded(c, said, text, reading, questions))
+    return next(grounds, None)
+
+
+def _grounded(c: Conversation, said: Said, text: str, reading: Reading, questions: list[Question]) -> bool:
+    """Whether there is something for the act to go by: a question before it, a value of that name."""
+    if said.topic in ABOUT_LAST and not _something_before(c):
+        return False
+    if said.topic == "compare":
+        return c.last is None or _compares(c.last, said, text)
+    if said.topic != "recall" or said.words["what"] == "everything":
+        return True
     name = said.words["what"]
     known = name in c.facts.values or (c.last is not None and line_named(c.last.record, name) is not None)
-    if not known or ("bare" in said.words and not _names_only(text, said.words["bare"], reading, questions)):
-        return None
-    return said
+    return known and ("bare" not in said.words or _names_only(text, said.words["bare"], reading, questions))
+
+
+def _compares(last: Asked, said: Said, text: str) -> bool:
+    """Whether one number is said that can stand beside the last answer; "I need 16 foot stock" is rather a change."""
+    answer = last.record.get("answer")
+    values = {row.value.value for row in numbers_in(text) if isinstance(row.value, Quantity)}
+    if not answer or len(values) > 1 or in_unit(said.values.get("value", ()), answer["unit"]) is None:
+        return False
+    return "weak" not in said.words or not _names_a_place(last, text)
+
+
+def _names_a_place(last: Asked, text: str) -> bool:
+    """Whether the words name what the last question was given, or could be."""
+    phrases = compiled()
+    words = {token.text for token in tokenize(text)} - phrases.ordinary - phrases.fillers
+    labels = {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    topics = {word for word in words - phrases.talk if last.topic.name in phrases.topics_of.get(word, ())}
+    return bool((words & labels) | topics)
 
 
 def _names_only(text: str, name: str, reading: Reading, questions: list[Question]) -> bool:
@@ -73,14 +119,17 @@ def _names_only(text: str, name: str, reading: Reading, questions: list[Question
 def _names(questions: list[Question]) -> bool:
     """Whether the best reading has its topic's own words: "end cut along the rake please, exposure is 6"."""
     best = questions[0] if questions else None
-    return best is not None and not best.lacking and len(best.words) > PLAIN
+    if best is None or best.lacking:
+        return False
+    return len(best.words) > PLAIN or set(best.topic.split()) <= set(best.words)
 
 
-def _is_question(text: str, questions: list[Question]) -> bool:
+def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     """Whether what could be a statement asks: "gable is 24 feet wide, how tall is it", "air gap 3/4"."""
     if _KEEPS.search(text):
         return False
     best = questions[0] if questions else None
     whole = best is not None and not (best.missing or best.unplaced or best.lacking)
     named = best is not None and set(best.topic.split()) <= set(best.words)
-    return bool(_ASKS.search(text)) or (whole and named and not _STATES.search(text))
+    asks = "?" in text if stated else bool(_ASKS.search(text))
+    return asks or (whole and named and not _STATES.search(text))

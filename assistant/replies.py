@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
-from assistant.pending import Pending
+from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import chosen_way
+from intents.fitting import fit
 from intents.matcher import read_as
 from intents.question import Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
@@ -137,7 +139,11 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         named = pending.topics[1:2]
     if not named:
         return False
-    c.finish(record, c.ways(named[0]), named[0])
+    chosen, ways = named[0], c.ways(named[0])
+    more = read_as(text, chosen.topic, c.parameters) if readings_in(text) else None
+    if more and more.givens:  # the reply names the topic and tells more of it
+        chosen, ways = more, c.ways(more, ways[0].asked)
+    c.finish(record, ways, chosen)
     return True
 
 
@@ -165,7 +171,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
     more = read_as(text, topic.name, c.parameters, wanted=pending.wanted)
-    _to_what_was_asked(more, pending)
+    if pending.asked and pending.wanted:
+        to_the_wanted(more, pending.asked, pending.wanted)
     if not (more.givens or more.manner) or (best and best.topic != topic.name and best.score > more.score + ENOUGH):
         return False
     if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
@@ -176,14 +183,19 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     return True
 
 
-def _to_what_was_asked(more: Question, pending: Pending) -> None:
-    """A bare value that went to what is known already is what was asked for, where it can be."""
-    asked, wanted = pending.asked, pending.wanted
-    if asked is None or not wanted or more.words or len(more.givens) != 1:
+def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False) -> None:
+    """A bare value that went to what is known already is what was asked for, where it can be.
+
+    `sure`: the number it takes the place of was said, so that no words beside it tell more.
+    """
+    if (more.words and not sure) or len(more.givens) != 1:
         return
     ((name, heard),) = more.givens.items()
-    if name != wanted and name in asked.givens and isinstance(heard.value, asked.topic.parameter(wanted).kind):
-        more.givens = {wanted: heard}
+    if name == wanted or name not in asked.givens:
+        return
+    fitted = [fit(row, asked.topic.parameter(wanted), heard.text, cued=True) for row in numbers_in(heard.text)]
+    if len(fitted) == 1 and fitted[0] is not None:
+        more.givens = {wanted: replace(heard, value=fitted[0].value, others=fitted[0].others)}
 
 
 # ── words heard with doubt ──

@@ -13,9 +13,9 @@ from intents.measures import readings
 from intents.question import Heard, Question
 from intents.tokens import tokenize
 from solvers.exact import real
-from solvers.quantities import Quantity, Temperature, TemperatureChange
+from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
 from solvers.registry import Worked
-from solvers.slots import Given, Parameter
+from solvers.slots import Given, Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
@@ -40,13 +40,33 @@ class Way:
 def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[str, Given]]:
     """All ways to give the question's quantities to its parameters, the likeliest first."""
     kinds = {parameter.name: parameter.kind for parameter in parameters}
+    slots = {parameter.name: parameter.slot for parameter in parameters}
     found: list[dict[str, Given]] = []
-    for heard in [question.givens, *question.swaps]:
+    for said in [question.givens, *question.swaps]:
+        heard = _one_unit(said, slots)
         choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
         for way in product(*choices):
             if len(found) < MOST_WAYS and _one_scale(way):
                 found.append({given.name: given for given in way})
     return found
+
+
+def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Heard]:
+    """Two sides of one thing said with no unit are of one unit: 82 1/2 can only be inches, so 38 beside it is too."""
+    bare = {n: h for n, h in heard.items() if isinstance(h.value, Length) and n in slots and slots[n].doubt and _no_unit(h)}
+    doubtful = [name for name, given in bare.items() if given.others]
+    if len(bare) != 2 or len(doubtful) != 1:
+        return heard
+    (name,), (other,) = doubtful, [n for n in bare if n not in doubtful]
+    slot, sure = slots[name], bare[other].value
+    if slots[other].doubt != slot.doubt or sure.unit == "ft":  # 36 by 12 may be either
+        return heard
+    likely = [value for value in (bare[name].value, *bare[name].others) if value.unit == sure.unit]
+    return {**heard, name: replace(bare[name], value=likely[0], others=())} if likely else heard
+
+
+def _no_unit(heard: Heard) -> bool:
+    return heard.text[-1:].isdigit()
 
 
 def _one_scale(way: tuple[Given, ...]) -> bool:

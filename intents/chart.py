@@ -100,7 +100,8 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     _weigh(chart, phrases)
     finder = _Finder(chart, phrases)
     for start in range(len(words)):
-        if words[start] not in phrases.fillers or found[start]:  # "a quarter inch" begins with a filler
+        # "a quarter inch" begins with a filler, and so does "up 7 feet", whose filler is of a class.
+        if words[start] not in phrases.fillers or found[start] or chart.classes[start]:
             finder.start = start
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits
@@ -220,7 +221,7 @@ class _Finder:
     def _of_next(self, at: int, found: tuple[tuple[int, Reading], ...]) -> bool:
         """Whether an island that ends in words ends in those of the next quantity: 1600 mm has a | diagonal of 1994."""
         words, readings = self.chart.words, self.chart.readings
-        if not found or found[-1][1].kind not in SIZED or not found[-1][1].end < at < len(words) - 1:
+        if not found or found[-1][1].kind != "length" or not found[-1][1].end < at < len(words) - 1:
             return False
         apart = not {"a", "an"}.isdisjoint(words[found[-1][1].end : at])
         after = readings[at + 1] if words[at] == "of" else readings[at] if apart else ()

@@ -67,6 +67,7 @@ TWO_PART = re.compile(
     r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)",
     re.I,
 )
+TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where a phrase asks for them
 LEAST_FEET = 200  # of wall, from which on they are square feet
 TAKEN = ", taken as "  # in the text of a value: what it was said as, and what it was taken as
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
@@ -87,6 +88,9 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
     if kind is tuple:
         listed = isinstance(reading.value, tuple) and (parameter.name.startswith(reading.kind) or cued)
         return Fit(reading.value, reading.sure) if listed else None
+    if reading.kind in TOTALS:
+        total, *rest = reading.value if isinstance(reading.value, tuple) else ()
+        return Fit(total, reading.sure, tuple(rest)) if cued and type(total) is kind else None
     if kind not in KINDS or reading.kind not in KINDS[kind] or isinstance(reading.value, Dims):
         return None
     if reading.kind == "number":

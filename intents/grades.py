@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from intents.reading import Reading
 from intents.tokens import Token
@@ -16,6 +17,8 @@ _RISE = frozenset(
 )
 _RUN = frozenset("run runs running level horizontal horizontally across out back along flat".split())
 _PER = frozenset("in over per every each across for".split())
+_EACH = frozenset("every each per".split())
+_LONG = frozenset("long length lengths distance hypotenuse".split())  # asked of a rise and a run, they are no pitch
 _SMALL = frozenset("a an the of is are at by to and with on its it it's it’s , ; for in over per every each from that".split())
 
 
@@ -23,8 +26,11 @@ def grades(tokens: list[Token], found: list[list[Reading]]) -> Iterator[Reading]
     """The pitches that two lengths said one after the other make, where words tell which is the rise."""
     words = [token.text for token in tokens]
     sized = [length for row in found if (length := _length(row)) is not None]
-    for first, second in zip(sized, sized[1:], strict=False):
+    sizes_matter = not _LONG.isdisjoint(words)
+    for first, second in pairwise(sized):
         between = words[first.end : second.start]
+        if sizes_matter and _EACH.isdisjoint(between):
+            continue
         if not 0 < len(between) <= MOST_BETWEEN or not set(between) <= _SMALL | _RISE | _RUN:
             continue
         order = _order(words, first, second, between)

@@ -201,6 +201,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
             continue
         if words[unit] in INCHES and not into:
             preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
+            if preposition and words[unit + 1] in ("12", "twelve"):  # run 14 ft, 4 in 12
+                continue
             most = 0.3 if preposition or joint == "," else 0.7 if piece.value >= 12 else 1.0
             for end, inches, sure in _with_fraction(line, piece, unit + 1):
                 yield _reading(i, end, head.value * 12 + sign * inches, "in", min(most, sure) * head.sure)

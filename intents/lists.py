@@ -5,17 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from intents.listed import Listing
-from intents.listed_lengths import layers, lengths
+from intents.listed_layers import layers
+from intents.listed_lengths import lengths
 from intents.listed_money import prices
 from intents.listed_openings import openings
 from intents.listed_pieces import pieces
 from intents.listed_stocks import nothings, stocks
+from intents.listed_totals import totals
 from intents.reading import Reading
 from intents.tokens import Token
 
 
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
-    """Readings of kind pieces, openings, layers, lengths and stocks; noughts said as "no"; prices."""
+    """Readings of kind pieces, openings, layers, lengths and stocks, and totals; noughts said as "no"; prices."""
     listing = Listing(tokens, chart)
-    for read in (pieces, openings, layers, lengths, stocks, nothings, prices):
+    for read in (pieces, openings, layers, lengths, stocks, nothings, prices, totals):
         yield from read(listing)

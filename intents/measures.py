@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from intents.amounts import CURRENCIES, amounts, prefixed_money
+from intents.asides import counts_nothing
 from intents.degrees import degrees, led_changes, named_temperatures
 from intents.lengths import bare_lengths, lengths, spoken_pairs
 from intents.number_words import MINUS
@@ -37,7 +38,10 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
 
 def _at(line: Line, i: int) -> list[Reading]:
     word, row = line.words[i], list[Reading]()
-    if line.pieces(i):
+    pieces = line.pieces(i)
+    if pieces and pieces[0].end == i + 1 and counts_nothing(line.words, i, float(pieces[0].value)):
+        return row
+    if pieces:
         row += _numbers(line, i)
         row += spoken_pairs(line, i)
         row += slopes(line, i)

@@ -91,7 +91,7 @@ def summed_up(reader: Parts) -> Reading | None:
         return None
     if any(isinstance(found.part, Number) and found.part.value.denominator == 1 for _, found in said):
         return None  # a count of something
-    if said[-1][1].end + APART < at or not any(isinstance(found.part, Length) for _, found in said):
+    if said[-1][1].end + APART < at:
         return None
     parts = [found.part for _, found in said]
     if operation == MINUS:

@@ -78,16 +78,22 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
     return found
 
 
-def gist_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
-    """What a long line that is no question comes to, as talk about the job, or None."""
+def gists_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Iterator[Said]:
+    """What a long line that is no question may come to, as talk about the job, the likeliest first."""
     rules = compiled(folder).rules
-    return _Line(text, rules[GIST] | rules[JOB], tuple(names), GAP).find(rules[GIST])
+    line = _Line(text, rules[GIST] | rules[JOB], tuple(names), GAP)
+    found = 0
+    for said in line.find(rules[GIST]):
+        found += 1
+        yield said
+    if not found and line.respell(_speller(folder)):
+        yield from line.find(rules[GIST])
 
 
 def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
     """What in the line is another trade's to work out, or None."""
     rules = compiled(folder).rules[OUTSIDE]
-    return _Line(text, rules, (), GAP).find(rules)
+    return next(_Line(text, rules, (), GAP).find(rules), None)
 
 
 @cache
@@ -171,13 +177,14 @@ class _Line:
             return {at}
         return {at, *(end for end, _ in self._repeat(self.rules[name][1], at, 0, True))}
 
-    def find(self, rules: Rules) -> Said | None:
-        """The first rule found anywhere in the line."""
+    def find(self, rules: Rules) -> Iterator[Said]:
+        """The rules found anywhere in the line, each once, as long as it can be."""
         for topic, body in rules.values():
             for start in range(min(len(self.words), OUTSIDE_SHORT)) if topic and self._possible(body) else ():
-                for _, captures in self.match(body, start):
-                    return self._said(topic, captures)
-        return None
+                found = max(self.match(body, start), key=lambda way: way[0], default=None)
+                if found:
+                    yield self._said(topic, found[1])
+                    break
 
     def _possible(self, part: Part) -> bool:
         """Whether the line has every word the part can't do without."""
@@ -277,6 +284,8 @@ class _Line:
             if not self.passable[at]:
                 if self.words[at] in DENIALS:
                     return
+                if self.rows[at] and self.words[at] != "one":
+                    return  # a number is somebody's
                 passed += 1
                 if passed > self.gap or (first and self.gap):
                     return
@@ -324,7 +333,7 @@ class _Line:
             else:
                 words[name] = self._spoken(start, end)
                 found = [row for at in range(start, end) for row in self.rows[at] if row.end == end]
-                first = self._past(start)
+                first = max(self._past(start), min((row.start for row in found), default=0) if self.gap else 0)
                 if found and min(row.start for row in found) <= first:
                     values[name] = tuple(row for row in found if row.start <= first)
         return Said(topic, values, words, free)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from intents.listed_lengths import LAYER_WORDS
+from intents.listed_layers import LAYER_WORDS
 from intents.numbers import GROUPS, ORDINALS, SCALES, SMALL, TENS
 
 UNIT_WORDS = frozenset(

@@ -155,7 +155,8 @@ def _complete(topic: Topic, givens: dict[str, Given]) -> tuple[list[Given], Para
         if given is not None:
             known.append(replace(given, name=parameter.name))
         elif not parameter.required:
-            if parameter.default is not None:
+            beside = parameter.slot.beside
+            if parameter.default is not None and (not beside or beside in givens):
                 known.append(Given(parameter.name, parameter.default, "assumed"))
         elif missing is None:
             missing = parameter

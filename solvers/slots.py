@@ -29,6 +29,7 @@ class Slot:
     alike: bool = False  # a number said with no unit takes that of the one length said with feet beside it
     cued: bool = False  # taken only where the words beside it tell its role, never as what is left over
     over: str = ""  # the parameter it is more than, which tells the two apart where no words do
+    beside: str = ""  # the parameter it says something of: no default is assumed where that is not known
     kept: str = ""  # the name it is remembered under for the job; "" never takes it from the job
 
 

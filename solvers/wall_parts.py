@@ -42,13 +42,20 @@ def measure_wall(
     openings: tuple[Opening, ...] | None,
     pitch: Slope | None = None,
     opened: Term | None = None,
+    peak: Term | None = None,
 ) -> Wall:
-    """Work the areas and check them by the corners. Refuses openings that do not fit the wall."""
+    """Work the areas and check them by the corners; `peak` is the gable's height over the wall, where that was said.
+
+    Refuses openings that do not fit the wall.
+    """
     wall = work.step("wall", length * height, "length by height", "ft2")
     rise = gable = None
     gross = wall
-    if pitch is not None:
+    if peak is not None:
+        rise = peak
+    elif pitch is not None:
         rise = work.step("gable height", length / 2 * pitch.rise / pitch.run, "the pitch over half the width", "ft")
+    if rise is not None:
         gable = work.step("gable", length * rise / 2, "half of width by height, a triangle", "ft2")
         gross = work.step("gross", wall + gable, "the wall and the gable over it", "ft2")
     taken = opening_area(work, openings or ())

@@ -40,7 +40,7 @@ def compare(talk: Talk) -> None:
         talk.conversation.pending = Pending(compare=True)
         put_asked(talk.record, "compare", f"I have {answer['name']} {answer['text']}. What do you get?")
         return
-    other = _in_unit(talk.said.values.get("value", ()), answer["unit"])
+    other = in_unit(talk.said.values.get("value", ()), answer["unit"])
     if other is None:
         words, unit = talk.said.words["value"], answer["text"]
         put_asked(talk.record, "compare", f"“{words}” can't be set beside {unit}. What is your number, with its unit?")
@@ -48,7 +48,7 @@ def compare(talk: Talk) -> None:
     put_noted(talk.record, "compare", spoken(_sentence(record, answer, other)))
 
 
-def _in_unit(found: Sequence[Reading], unit: str) -> float | None:
+def in_unit(found: Sequence[Reading], unit: str) -> float | None:
     """The number that was said, in the answer's unit; a bare one is taken in it."""
     quantities = [row.value for row in found if isinstance(row.value, Quantity)]
     for value in quantities:

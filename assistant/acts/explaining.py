@@ -59,7 +59,9 @@ def explain(talk: Talk) -> bool | None:
         put_asked(talk.record, "explain", _pending_why(talk) or NOTHING)
         return None
     turn = said.words.get("turn", "")
-    if turn == "check":
+    if "assumed" in said.words:
+        _put(talk, _assumed(record))
+    elif turn == "check":
         _put(talk, _checks(record))
     elif "about" in said.words:
         return _about(talk, record, said.words["about"])
@@ -76,6 +78,13 @@ def explain(talk: Talk) -> bool | None:
 
 def _put(talk: Talk, words: str) -> None:
     put_noted(talk.record, "explain", spoken(words))
+
+
+def _assumed(record: dict[str, Any]) -> str:
+    """What was taken for granted, and what it was all worked from."""
+    took = [f"{line['name']} {line['text']}" for line in record["givens"] if line.get("from") == "assumed"]
+    lead = f"I assumed the {listed(took, 'and')}" if took else "I assumed nothing: all of it was given"
+    return f"{lead}. {_worked_from(record)}"
 
 
 def _pending_why(talk: Talk) -> str:

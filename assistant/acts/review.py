@@ -14,42 +14,17 @@ from assistant.record import put_asked, put_noted
 NO_WORDS = "What should I look for? Say it in one go, like “what did I ask about soffit”."
 MOST = 6  # entries read out; the newest, since those are asked for most
 TALK = frozenset(
-    (
-        "review",
-        "recall",
-        "explain",
-        "help",
-        "greeting",
-        "never mind",
-        "not known",
-        "flag",
-        "tag",
-        "strike",
-        "compare",
-        "forget",
-    )
+    [*"review recall explain help greeting flag tag strike compare forget".split(), "never mind", "not known"]
 )
 _SMALL = frozenset(
-    (
-        "the",
-        "a",
-        "an",
-        "my",
-        "our",
-        "your",
-        "any",
-        "some",
-        "of",
-        "to",
-        "for",
-        "on",
-        "about",
-        "in",
-        "it",
-        "that",
-        "this",
-        "please",
-    )
+    "the a an my our your any some of to for on about in it that this please i we you me one ones again there".split()
+)
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+# Words at either end of what is looked for that say when, and not what.
+_WHEN = re.compile(
+    r"[\s,]*\b(?:(?:from|on|for|of|last|earlier|back|this)\s+)*"
+    r"(today|yesterday|(?:this |last )?week|morning|afternoon|" + "|".join(WEEKDAYS) + r")\b(?:\s+(?:morning|afternoon))?\W*$",
+    re.IGNORECASE,
 )
 
 
@@ -65,23 +40,43 @@ class Seen:
 
 
 @act("review")
-def review(talk: Talk) -> None:
+def review(talk: Talk) -> bool | None:
     """Read back a day, what was flagged, tagged or noted, or what is found about some words."""
     words = talk.said.words
-    if "find" in words or "tagged" in words:
-        wanted = words.get("tagged", "") or _wanted(words["find"])
-        if not wanted:
-            put_asked(talk.record, "review", NO_WORDS)
-            return
-        found = _tagged(talk, wanted) if "tagged" in words else _about(talk, wanted)
-        _put(talk, found, f"about “{wanted}”" if "find" in words else f"tagged “{wanted}”")
-        return
     day = words.get("day", "")
-    if "marked" in words:
+    if "tagged" in words:
+        wanted = words["tagged"].strip(" ?.!")
+        _put(talk, _tagged(talk, wanted), f"tagged “{wanted}”")
+    elif "find" in words:
+        return _find(talk, words["find"], day)
+    elif "marked" in words:
         _marked(talk, words["marked"], day)
-        return
-    label = {"": "today", "week": "in the last seven days"}.get(day, day)
-    _put(talk, _of_day(talk, day or "today"), label)
+    else:
+        _put(talk, _of_day(talk, day or "today"), LABELS.get(day, day))
+    return None
+
+
+LABELS = {"": "today", "week": "in the last seven days"}
+
+
+def _find(talk: Talk, said: str, day: str) -> bool | None:
+    """What is found about the words, on the day where one was said with them."""
+    when = _WHEN.search(said)
+    if when and when.start() > 0:
+        said = said[: when.start()]
+        day = "today" if when[1].lower() in ("morning", "afternoon") else when[1].lower().split()[-1]
+    wanted = _wanted(said)
+    if not wanted:
+        put_asked(talk.record, "review", NO_WORDS)
+        return None
+    found = _about(talk, wanted)
+    if day:
+        first, last = _days(day)
+        found = [seen for seen in found if first <= _date(seen) <= last]
+    if not found and talk.said.loose:
+        return False  # "find the gable height": a question, where the notebook has nothing of it
+    _put(talk, found, f"about “{wanted}”" + (f" {LABELS.get(day, day)}" if day else ""))
+    return None
 
 
 def _wanted(words: str) -> str:
@@ -100,10 +95,22 @@ def _all(talk: Talk) -> list[Seen]:
 
 
 def _of_day(talk: Talk, day: str) -> list[Seen]:
+    first, last = _days(day)
+    return [seen for seen in _all(talk) if first <= _date(seen) <= last]
+
+
+def _date(seen: Seen) -> date:
+    return datetime.fromisoformat(seen.record["at"]).date()
+
+
+def _days(day: str) -> tuple[date, date]:
+    """The first and the last day that are meant; a weekday is the last one of that name."""
     today = date.today()
-    first = {"today": today, "yesterday": today - timedelta(days=1), "week": today - timedelta(days=6)}[day]
-    last = first if day == "yesterday" else today
-    return [seen for seen in _all(talk) if first <= datetime.fromisoformat(seen.record["at"]).date() <= last]
+    if day in WEEKDAYS:
+        on = today - timedelta(days=(today.weekday() - WEEKDAYS.index(day)) % 7)
+        return on, on
+    back = {"yesterday": 1, "week": 6}.get(day, 0)
+    return today - timedelta(days=back), today - timedelta(days=1 if day == "yesterday" else 0)
 
 
 def _about(talk: Talk, words: str) -> list[Seen]:

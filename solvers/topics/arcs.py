@@ -12,11 +12,17 @@ from solvers.errors import NeedMore
 from solvers.exact import Exact, Term, add, asin, atan, cos, real, root, sin, snapped, times
 from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 SPACES = 8  # equal spaces across the width when none are asked for
 MOST_MARKS = 100
+
+
+class Head(Choice):
+    """A round head by its name."""
+
+    HALF = "half round"
 
 
 @topic("arc", "triangles")
@@ -27,11 +33,14 @@ def arc(
     radius: Annotated[Length, Slot("What is the radius of the arc?", bare=("in",), above=0)] | None = None,
     every: Annotated[Length, Slot("How far apart are the marks?", bare=("in",), above=0, cued=True, name="marks every")]
     | None = None,
+    head: Head | None = None,
 ) -> None:
     """Radius of an arc or round head from its width and rise, inches (or its rise, from the radius).
 
     Refuses a radius that does not reach across, and a rise over half the width. Source: intersecting chords.
     """
+    if rise is None and radius is None and head is Head.HALF:
+        rise = work.step("half round", width / 2, "a half round rises half its width", unit="in")
     if rise is not None:
         _refuse_horseshoe(work, width, rise)
         swing, half = _radius(work, width, rise)

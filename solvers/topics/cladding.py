@@ -22,6 +22,8 @@ from solvers.exact import Term, ceil, floor
 from solvers.quantities import Area, Count, Length
 from solvers.registry import topic
 from solvers.slots import Slot
+from solvers.wall_faces import Face, FaceLong, FaceTall, GablePitch, GableTall
+from solvers.wall_parts import OpenedArea, WallOpenings
 from solvers.working import Working
 
 CourseLength = Annotated[
@@ -34,9 +36,6 @@ SoffitRun = Annotated[
 SquaresArea = Annotated[
     Area, Slot("How much area, in square feet?", bare=("ft",), above=0, most=1_000_000, name="area")
 ]  # squares are of area alone, so plain feet are square feet
-SideOfWall = Annotated[
-    Length, Slot("How long or high is the wall?", unit="ft", bare=("ft",), above=0, most=2000, cued=True)
-]
 SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240)]
 PanelCover = Annotated[
     Length,
@@ -57,8 +56,14 @@ def cladding_boards(
     board_length: BoardLength | None = None,
     course_length: CourseLength | None = None,
     waste: Waste = TEN_PERCENT,
+    wall_length: FaceLong | None = None,
+    wall_height: FaceTall | None = None,
+    pitch: GablePitch | None = None,
+    gable_height: GableTall | None = None,
+    openings: WallOpenings | None = None,
+    opened: OpenedArea | None = None,
 ) -> None:
-    """How many boards clad an area at an exposure, or so many courses of a length; waste of 10 % assumed.
+    """How many boards clad an area, a wall or a gable at an exposure, or so many courses of a length; waste of 10 % assumed.
 
     Refuses nothing but sizes that can't be. Source: arithmetic; the waste is common practice.
     """
@@ -66,6 +71,7 @@ def cladding_boards(
         area = None  # courses of a length are nearer to what is nailed up than an area
         length = _from_courses(work, courses, course_length, board_length)
     else:
+        area = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened).measured(work)
         length = _from_area(work, area, exposure, board_length)
     assert board_length is not None
     need = with_waste(work, "with waste", length, waste)
@@ -117,17 +123,20 @@ def squares(
     work: Working,
     area: SquaresArea | None = None,
     waste: Waste = TEN_PERCENT,
-    length: SideOfWall | None = None,
-    height: SideOfWall | None = None,
+    wall_length: FaceLong | None = None,
+    wall_height: FaceTall | None = None,
+    pitch: GablePitch | None = None,
+    gable_height: GableTall | None = None,
+    openings: WallOpenings | None = None,
+    opened: OpenedArea | None = None,
 ) -> None:
-    """Squares of cladding or shingles to cover an area, or a wall, 100 ft² each; waste of 10 % assumed.
+    """Squares of cladding or shingles to cover an area, a wall or a gable, 100 ft² each; waste of 10 % assumed.
 
     Shown to a hundredth; `also` has whole squares to order. Source: arithmetic; the waste is common practice.
     """
+    area = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened).measured(work)
     if area is None:
-        if length is None or height is None:
-            raise NeedMore("area", "How much area, in square feet?")
-        area = work.step("area", length * height, "length by height of the wall", "ft2")
+        raise NeedMore("area", "How much area, in square feet?")
     need = with_waste(work, "with waste", area, waste)
     found = work.answer("squares", need / 100, "a square is 100 ft²", "square", "squares")
     whole = work.step("whole squares", ceil(found), "rounded up to order", "square")

@@ -7,8 +7,9 @@ from itertools import pairwise
 from typing import Annotated
 
 from solvers.common import HEIGHT_CAUTION, Exposure
+from solvers.errors import NeedMore
 from solvers.exact import Term, ceil, larger, nearest, to_nearest
-from solvers.quantities import Length
+from solvers.quantities import Count, Length
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
 from solvers.story_pole import Mark, courses_between, draw_pole, put_marks, refuse_crowd
@@ -30,20 +31,31 @@ def course_layout(
     height: Annotated[
         Length, Slot("What is the height to fill?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0)
     ],
-    exposure: Exposure,
+    exposure: Exposure | None = None,
     least: Annotated[
         Length, Slot("What is the least exposure?", bare=("in",), above=0, cued=True, name="least exposure")
     ]
     | None = None,
     meant: Annotated[
-        Meant, Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure said")
+        Meant,
+        Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure said", beside="exposure"),
     ] = Meant.GREATEST,
+    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses")] | None = None,
 ) -> None:
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
 
-    A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count. Refuses an exposure
-    higher than the wall, and a range that no whole number of courses meets. Source: common practice of the story pole.
+    A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count; a count that is said
+    is kept to. Refuses an exposure higher than the wall, and a range that no whole number of courses meets. Source:
+    common practice of the story pole.
     """
+    if count is not None:
+        refuse_crowd(work, work.value(count), "courses", height)
+        even = _lay_out(work, height, count)
+        if exposure is not None:
+            work.also("change from what you said", even - exposure, "in")
+        return
+    if exposure is None:
+        raise NeedMore("exposure")
     work.refuse_when(
         work.value(exposure) > work.value(height),
         f"a course of {work.text(exposure)} is higher than the wall of {work.text(height)}: "
@@ -53,19 +65,25 @@ def course_layout(
     courses = _count(work, height, exposure, meant)
     if least is not None:
         _refuse_out_of_range(work, height, exposure, least, courses)
+    even = _lay_out(work, height, courses)
+    work.also("change from what you said", even - exposure, "in")
+    if meant is Meant.GREATEST:
+        work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)
+
+
+def _lay_out(work: Working, height: Term, courses: Term) -> Term:
+    """The exposure of so many courses on a height, their marks and the pole."""
     even = work.answer("exposure", height / courses, "the same for every course, so the last lands on the top", "in")
     work.also("courses", courses)
-    work.also("change from what you said", even - exposure, "in")
     _drift(work, even, courses)
     marks = courses_between(Fraction(0), _exact(work, height), int(work.value(courses)))
     put_marks(work, marks)
     work.check("courses times exposure is the height", courses * even, "=", height)
     _check_marks(work, marks, height)
-    if meant is Meant.GREATEST:
-        work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)
     work.caution(POLE_CAUTION, HEIGHT_CAUTION)
     work.source("common practice: the story pole")
     draw_pole(work, marks, float(work.value(height)))
+    return even
 
 
 def _count(work: Working, height: Term, exposure: Term, meant: Meant) -> Term:
@@ -115,3 +133,18 @@ def _exact(work: Working, height: Term) -> Fraction:
     value = work.value(height)
     assert isinstance(value, Fraction)
     return value
+
+
+@topic("height of courses", "courses")
+def height_of_courses(
+    work: Working,
+    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses")],
+    exposure: Exposure,
+) -> None:
+    """How high so many courses come at an exposure, inches, from the bottom of the first to the top of the last.
+
+    Refuses a count that is not whole. Source: arithmetic.
+    """
+    height = work.answer("height", count * exposure, "every course shows as much", "in", "height")
+    work.check("the height in courses of that exposure", height / exposure, "=", count)
+    work.caution(POLE_CAUTION, HEIGHT_CAUTION)

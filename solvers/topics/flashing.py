@@ -30,6 +30,7 @@ SlopeRun = Annotated[
     ),
 ]
 ShingleExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]
+Sides = Annotated[Count, Slot("How many sides?", least=1, most=100, name="sides", cued=True)]
 Legs = Annotated[tuple[Length, ...], Slot("How wide is each leg?", name="legs")]
 Coil = Annotated[
     Length,
@@ -38,16 +39,23 @@ Coil = Annotated[
 
 
 @topic("step flashing", "takeoff")
-def step_flashing(work: Working, length: SlopeRun, exposure: ShingleExposure) -> None:
-    """Pieces of step flashing up a rake or wall, one to a course; one more for the start is named beside it.
+def step_flashing(work: Working, length: SlopeRun, exposure: ShingleExposure, sides: Sides | None = None) -> None:
+    """Pieces of step flashing up a rake or wall, or each of several sides, one to a course; one more for the start beside.
 
     The length is along the roof. Refuses an exposure of nothing. Source: arithmetic; the size is IRC R905.2.8.3.
     """
     refuse_crowd(work, work.value(12 * length / exposure), "pieces", exposure)
-    pieces = whole_pieces(
-        work, "pieces", 12 * length, exposure, "one for every course, rounded up", "the pieces, an exposure apart,"
-    )
-    more = work.step("with the start", pieces + 1, "one more under the first course", "count")
+    if sides is None:
+        pieces = whole_pieces(
+            work, "pieces", 12 * length, exposure, "one for every course, rounded up", "the pieces, an exposure apart,"
+        )
+        more = work.step("with the start", pieces + 1, "one more under the first course", "count")
+    else:
+        pieces = work.step("pieces a side", ceil(12 * length / exposure), "one for every course, rounded up", "count")
+        check_whole(work, pieces, 12 * length, exposure, "the pieces of a side, an exposure apart,")
+        work.answer("pieces", sides * pieces, "for all sides", "count")
+        more = work.step("with the start", sides * (pieces + 1), "one more under the first course of each", "count")
+        work.caution(f"Taken as {work.text(length)} on each side.")
     work.also("with one more for the start, to spare", more)
     last = work.step("last course", 12 * length - (pieces - 1) * exposure, "what the last one covers", "in")
     work.check("full courses and the last one make the length", (pieces - 1) * exposure + last, "=", 12 * length)

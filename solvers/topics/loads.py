@@ -11,6 +11,8 @@ from solvers.exact import Term, ceil, floor
 from solvers.quantities import Count, Length, Money, Weight
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
+from solvers.wall_faces import Face, FaceLong, FaceTall, GablePitch, GableTall
+from solvers.wall_parts import OpenedArea, WallOpenings
 from solvers.working import Working
 
 LIFT_CAUTION = "Lift with a second person or make two trips: common practice is no more than about 50 lb (23 kg) each."
@@ -45,12 +47,19 @@ def weight(
     area: CoverArea | None = None,
     length: Run | None = None,
     per: PerWhat | None = None,
+    wall_length: FaceLong | None = None,
+    wall_height: FaceTall | None = None,
+    pitch: GablePitch | None = None,
+    gable_height: GableTall | None = None,
+    openings: WallOpenings | None = None,
+    opened: OpenedArea | None = None,
 ) -> None:
-    """What a load weighs, lb (kg in, kg out): pieces at so much each, or an area at so much a square foot or square.
+    """What a load weighs, lb (kg in, kg out): pieces at so much each, or an area, wall or gable at so much a square foot.
 
     Source: arithmetic. Refuses a weight of nothing or less.
     """
-    many = _amount(work, count, area, length, per, "area", "How many are there, or how much area?")
+    face = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened)
+    many = _amount(work, count, face, length, per, "area", "How many are there, or how much area?")
     total = work.answer("weight", many * weight, "all together", weight.unit)
     pound = Fraction(45359237, 10**8)
     other, factor = ("kg", pound) if weight.unit == "lb" else ("lb", 1 / pound)
@@ -71,12 +80,19 @@ def cost(
     area: CoverArea | None = None,
     length: Run | None = None,
     per: PerWhat | None = None,
+    wall_length: FaceLong | None = None,
+    wall_height: FaceTall | None = None,
+    pitch: GablePitch | None = None,
+    gable_height: GableTall | None = None,
+    openings: WallOpenings | None = None,
+    opened: OpenedArea | None = None,
 ) -> None:
-    """What so many, so much area or so much length costs at a price, no tax.
+    """What so many, so much area (or a wall or gable), or so much length costs at a price, no tax.
 
     Source: arithmetic. Refuses a price of nothing or less.
     """
-    many = _amount(work, count, area, length, per, "count", "How many, or how much area or length?")
+    face = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened)
+    many = _amount(work, count, face, length, per, "count", "How many, or how much area or length?")
     total = work.answer("cost", many * price, "all together", "money")
     work.also("each", price)
     _check_bounds(work, many, price, total)
@@ -94,7 +110,7 @@ def _check_bounds(work: Working, many: Term, each: Term, total: Term) -> None:
 def _amount(
     work: Working,
     count: Term | None,
-    area: Term | None,
+    face: Face,
     length: Term | None,
     per: Per | None,
     missing: str,
@@ -103,6 +119,7 @@ def _amount(
     """How many times the weight or price counts, in what it is for."""
     if count is not None and per not in (*PER_AREA, *PER_LENGTH):
         return count
+    area = face.measured(work) if per not in PER_LENGTH or per is Per.FT else None
     if area is not None and (per not in PER_LENGTH or (per is Per.FT and length is None)):
         return _area_amount(work, area, per)
     if length is not None and per not in PER_AREA:

@@ -20,7 +20,7 @@ from solvers.working import Working
 
 Sides = Annotated[Count, Slot("How many sides?", least=3, most=60, name="number of sides")]
 Bay = Annotated[Angle, Slot("What is the bay angle, in degrees?", above=0, below=180, name="bay angle")]
-Parts = Annotated[Count, Slot("How many pieces?", least=2, most=1000, name="number of pieces")]
+Parts = Annotated[Count, Slot("How many pieces?", cued=True, least=2, most=1000, name="number of pieces")]
 MOST_DRAWN = 24  # sides; past it a ring reads as a circle
 
 

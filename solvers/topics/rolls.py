@@ -7,10 +7,13 @@ from typing import Annotated
 
 from solvers.common import CODE_CAUTION, HEIGHT_CAUTION
 from solvers.coverage import NO_WASTE, CoverArea, Waste, whole_pieces, with_waste
+from solvers.errors import NeedMore
 from solvers.exact import Term
 from solvers.quantities import Length, Volume
 from solvers.registry import topic
 from solvers.slots import Slot
+from solvers.wall_faces import Face, FaceLong, FaceTall, GablePitch, GableTall
+from solvers.wall_parts import OpenedArea, WallOpenings
 from solvers.working import Working
 
 RollWidth = Annotated[
@@ -48,13 +51,19 @@ TUBE = Volume(Fraction(101, 10), "floz", "10.1 fl oz (US)")
 @topic("membrane rolls", "takeoff")
 def membrane_rolls(
     work: Working,
-    area: CoverArea,
     roll_width: RollWidth,
     roll_length: RollLength,
+    area: CoverArea | None = None,
     lap: Lap = SIX_INCHES,
     waste: Waste = NO_WASTE,
+    wall_length: FaceLong | None = None,
+    wall_height: FaceTall | None = None,
+    pitch: GablePitch | None = None,
+    gable_height: GableTall | None = None,
+    openings: WallOpenings | None = None,
+    opened: OpenedArea | None = None,
 ) -> None:
-    """How many rolls of membrane cover an area, every run lapping the one below it; laps of 6 in unless said.
+    """How many rolls of membrane cover an area, a wall or a gable, every run lapping the one below it; laps of 6 in unless said.
 
     Refuses a lap as wide as the roll. Source: arithmetic; the laps of IRC R703.2 are named as the common minimum.
     """
@@ -64,6 +73,9 @@ def membrane_rolls(
         )  # fmt: skip
         work.caution(f"Taken as a roll {work.text(roll_width)} wide and {work.text(roll_length)} long.")
     refuse_wide_lap(work, lap, roll_width)
+    area = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened).measured(work)
+    if area is None:
+        raise NeedMore("area")
     need = with_waste(work, "area with waste", area, waste)
     shows = work.step("covers", roll_width - lap, "the roll's width less the lap", "in")
     each = work.step("one roll covers", shows / 12 * roll_length, "that by the roll's length", "ft2")

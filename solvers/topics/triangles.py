@@ -73,9 +73,9 @@ def out_of_square(
         f"({work.text(side + other_side, 'in')}), so measure the diagonal again",
     )
     work.refuse_when(
-        work.value(diagonal) <= abs(work.value(side - other_side)),
+        work.value(diagonal) <= max(work.value(side), work.value(other_side)),  # no frame leans so far that is built
         f"a diagonal of {work.text(diagonal)} can't be right: it is too short to reach across sides of "
-        f"{work.text(side)} and {work.text(other_side)}, so measure the diagonal again",
+        f"{work.text(side)} and {work.text(other_side)}, so check which number is which",
     )
     true = work.step("true diagonal", sqrt(side**2 + other_side**2), "what a square frame would measure", "in")
     out = work.answer("out of square", diagonal - true, "measured less true", "in")

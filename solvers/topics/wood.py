@@ -37,7 +37,7 @@ class Moisture(Choice):
 
 
 def _moisture(ask: str, name: str) -> Slot:
-    return Slot(ask, name=name, least=0, most=200, cued=True)
+    return Slot(ask, name=name, least=0, most=200)
 
 
 @topic("wood movement", "movement")
@@ -48,9 +48,7 @@ def wood_movement(
     grain: Grain = Grain.FLAT,
     wet: Annotated[Percent | None, _moisture(ASK_MOISTURE, "moisture before")] = None,
     dry: Annotated[Percent | None, _moisture("What moisture does it go to, in percent?", "moisture after")] = None,
-    change: Annotated[
-        Percent | None, Slot(ASK_MOISTURE, name="moisture change", least=-200, most=200, cued=True)
-    ] = None,
+    change: Annotated[Percent | None, Slot(ASK_MOISTURE, name="moisture change", least=-200, most=200, cued=True)] = None,
     way: Annotated[Moisture | None, Slot("Is it drying or gaining moisture?")] = None,
 ) -> None:
     """Change of a board's width, inches, between two moistures: positive for swelling, negative for shrinkage.
@@ -58,6 +56,8 @@ def wood_movement(
     Refuses a negative moisture. Moisture over fibre saturation moves nothing and is not counted.
     Source: USDA Wood Handbook, table 13-5, meant for 6 to 14 % moisture.
     """
+    if (change is None and (wet is None or dry is None)) or (change is not None and (wet is None) != (dry is None)):
+        raise NeedMore("dry" if wet is not None else "wet", ASK_MOISTURE if wet is None else "")
     if species is None:
         raise NeedMore("species", ASK_SPECIES)
     row = MOVEMENT[species]
@@ -87,9 +87,7 @@ def wood_movement(
     growth_view(work, width, moved)
 
 
-def _change(
-    work: Working, row: Movement, wet: Term | None, dry: Term | None, change: Term | None, way: Moisture | None
-) -> Term:
+def _change(work: Working, row: Movement, wet: Term | None, dry: Term | None, change: Term | None, way: Moisture | None) -> Term:
     """The change of moisture that moves the board, in percent, signed."""
     if wet is not None and dry is not None:
         limit = work.term("fibre saturation", row.saturation, "percent")
@@ -100,8 +98,7 @@ def _change(
             for name, term in (("M1", wet), ("M2", dry))
         ]
         return work.step("ΔM", ends[1] - ends[0], "from before to after", unit="percent")
-    if change is None:
-        raise NeedMore("dry" if wet is not None else "wet", ASK_MOISTURE if wet is None else "")
+    assert change is not None
     if way is Moisture.LOSES and change.value > 0:
         return work.step("ΔM", -change, "it dries, so it shrinks", unit="percent")
     return change
@@ -123,6 +120,4 @@ def _check_table(work: Working, row: Movement, coefficient: Term, tangential: bo
 def _outside(work: Working, *moistures: Term | None) -> None:
     said = [term for term in moistures if term is not None]
     if any(not VALID[0] <= term.value <= VALID[1] for term in said):
-        work.caution(
-            f"The coefficients are meant for {VALID[0]} to {VALID[1]} % moisture; outside that this is a little rough."
-        )
+        work.caution(f"The coefficients are meant for {VALID[0]} to {VALID[1]} % moisture; outside that this is a little rough.")

@@ -98,6 +98,36 @@ def test_layers(text: str, meant: list[Any]) -> None:
     assert [short(layer) for layer in read(text, "layers")] == meant
 
 
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("two layers of half inch ply", [(Fraction(1, 2), "ply")] * 2),
+        ("5/4 trim, that's an inch thick, over half inch sheathing", [(1, "trim"), (Fraction(1, 2), "sheathing")]),
+        ("3/4 claddex and 1/2 sheathing", [(Fraction(3, 4), "claddex"), (Fraction(1, 2), "sheathing")]),
+        ("1/2 sheathing, 3/4 strapping, 1 1/2 penetration", [(Fraction(1, 2), "sheathing"), (Fraction(3, 4), "strapping")]),
+        ("12 feet of siding", []),
+        ("3/4 kerf and 1/2 spacing", []),
+    ],
+)
+def test_layers_told_otherwise(text: str, meant: list[Any]) -> None:
+    assert [short(layer) for layer in read(text, "layers")] == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "numbers"),
+    [
+        ("inspector's due at two", 0),
+        ("two of us on site", 0),
+        ("it took 3 hours", 0),
+        ("boards due at two feet", 1),
+        ("11 of them", 1),
+        ("detail 7:12", 2),
+    ],
+)
+def test_numbers_of_nothing(text: str, numbers: int) -> None:
+    assert len([row for row in readings(tokenize(text)) if row]) == numbers
+
+
 @pytest.mark.parametrize(("text", "meant"), LENGTHS.items())
 def test_lengths(text: str, meant: list[Any]) -> None:
     assert [short(length)[0] for length in read(text, "lengths")] == meant

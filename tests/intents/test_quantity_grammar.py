@@ -36,6 +36,8 @@ COMPOSED = [
     "openings",
     "pieces",
     "stocks",
+    "runs",
+    "areas",
 ]  # made of other readings: tests/intents/test_sums.py and the tests of lists
 
 

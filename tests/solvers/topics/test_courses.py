@@ -290,3 +290,17 @@ def test_metric_in_gives_metric_out() -> None:
     assert worked.working.result.unit == "mm"
     assert [mark.unit for mark in worked.working.marks] == ["mm"] * 15
     assert worked.working.marks[-1].text == "2650 mm"
+
+
+def test_a_count_that_is_said_is_kept_to() -> None:
+    worked = work("course layout", height="347/4 in", count="13 count")
+    assert len(marks(worked)) == 13 and marks(worked)[0] == Fraction(347, 4) / 13
+    assert not [given for given in worked.givens if given.source == "assumed"]  # of an exposure nobody said
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.integers(1, 60), EXPOSURES)
+def test_a_height_of_courses_laid_out_again_has_as_many(count: int, exposure: int) -> None:
+    height = answer("height of courses", count=f"{count} count", exposure=inches(exposure))
+    again = answer("course layout", height=f"{Fraction(height)} in", count=f"{count} count")
+    assert again == pytest.approx(exposure / 8)

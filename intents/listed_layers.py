@@ -1,0 +1,171 @@
+"""Layers of a wall said in a row: "7/16 sheathing and 3/4 strapping", "siding is 5/8 and the mesh is 3/8"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from intents.listed import Amount, Item, Listing, beginnings, with_units
+from intents.reading import Reading
+from solvers.quantities import Length
+from solvers.slots import Layer
+
+_ONE = (
+    "sheathing sheeting sheath shthg shtg ply plywood osb board foam insulation strapping straping strap batten furring "
+    "lath siding cladding clapboard clapbd mesh mat drainage panel trim casing shim gypsum drywall membrane wrap housewrap "
+    "flashing shingle shake fascia soffit fiberboard fibreboard plank slat counterbatten stucco weatherboard shiplap lap "
+    "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
+    "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
+    "moulding molding backer nailer bracing"
+).split()
+LAYER_WORDS = frozenset(word for one in _ONE for word in (one, one + "s"))
+# A thickness before one of these is of something else than a layer whose name nobody here has heard of.
+_ROLES = frozenset(
+    "penetration pen bite biting embedment embed grip hold exposure exposed reveal overhang kerf spacing spaced centres "
+    "centers centre center oc apart long wide high tall deep length width height depth pitch slope miter mitre cut total "
+    "nail nails screw screws fastener fasteners stud studs framing frame how what thick inch inches face opening window "
+    "door wall roof gable of more less plus minus times and or by showing lands percent into coil legs leg hem drop rise "
+    "run bevel radius square wood plate stick sticks stock drip kick kickout flange return lip up down sizes each courses "
+    "course joint bead diagonal out back under between minimum min least max bigger smaller longer shorter wider gaps off "
+    "past".split()
+)
+_THICK = frozenset(("of", "thick", "a"))
+_NAME_ENDS = frozenset(
+    "into to on over with from for behind under at and plus through then is are in how what , ; & + the".split()
+)
+_STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
+_AGAIN = frozenset(", that thats which is it so really actually about only measures just".split())
+_SEVERAL = frozenset("layers layer courses sheets plies thicknesses".split())
+_HOLDS = frozenset("penetration pen bite biting embedment embed into hold grip".split())
+_ENDS = frozenset(("", ",", ";", "&", "+", ".", "?", *"and over on plus then behind under with onto total".split()))
+MOST_LAYERS, MOST_BETWEEN, MOST_APART = 20, 10, 3
+MOST_ALIKE = 4  # layers of one thickness said together
+MOST_INCHES = 14
+MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many inches
+
+
+def layers(listing: Listing) -> Iterator[Reading]:
+    """Lists of layers: a thickness and what it is, either first."""
+    for chain in _layer_chains(listing):
+        for part in beginnings(chain):
+            every = [item for item in part for _ in range(item.count)]
+            amounts = [item.sizes[0] for item in every]
+            default = "mm" if max(amount.value for amount in amounts) >= 4 else "in"
+            value, plain = with_units(amounts, default)
+            found = tuple(Layer(length, item.what) for length, item in zip(value, every, strict=True))
+            sure = (1.0 if plain else 0.7) * min(item.sure for item in part)
+            yield Reading("layers", part[0].start, part[-1].end, found, sure)
+
+
+def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
+    """The layers from each place on, with a few words between ("over", "on", "if I run") but no other quantity."""
+    items = [_several(listing, i) or _layer(listing, i) for i in range(len(listing.chart))]
+    if not any(items):
+        return
+    items = [item or _unheard_of(listing, i) for i, item in enumerate(items)]
+    for first in items:
+        if first is None:
+            continue
+        chain = [first]
+        while len(chain) < MOST_LAYERS:
+            at = _next_layer(listing, items, chain[-1].end)
+            if at is None:
+                break
+            chain.append(at)
+        if any(item.led for item in chain):
+            yield chain
+
+
+def _next_layer(listing: Listing, items: list[Item | None], end: int) -> Item | None:
+    for at in range(end, min(end + MOST_BETWEEN + 1, len(items))):
+        item = items[at]
+        if item is not None:
+            return item if item.led or at - end <= MOST_APART else None
+        nominal = listing.words[at + 1] == "×" or listing.words[at] == "×"  # 1x strapping: a name, not a thickness
+        if listing.number_at(at) and not nominal and listing.words[at] not in ("a", "an"):
+            return None
+    return None
+
+
+def _several(listing: Listing, i: int) -> Item | None:
+    """Two layers of half inch ply, double 5/8 drywall."""
+    starts = [(i + 1, 2)] if listing.words[i] == "double" else list(listing.counts(i))
+    for end, count in starts:
+        told = listing.words[end] in _SEVERAL
+        if not 1 < count <= MOST_ALIKE or (listing.words[i] != "double" and not told):
+            continue
+        at = listing.past(end, _SEVERAL | _THICK, 3)
+        one = _layer(listing, at)
+        if one is not None:
+            return replace(one, start=i, count=count)
+        for amount in listing.amounts(at) if told else ():
+            return Item(i, amount.end, (amount,), count, "layer")
+    return None
+
+
+def _layer(listing: Listing, i: int) -> Item | None:
+    for amount in listing.amounts(i):
+        if not _thin(listing, amount):
+            continue
+        start = listing.past(amount.end, _THICK, 2)
+        end = _name_end(listing, start)
+        if end > start:
+            return _restated(listing, Item(i, end, (amount,), what=" ".join(listing.words[start:end])))
+    end = _name_end(listing, i)
+    if end > i:
+        for amount in listing.amounts(listing.past(end, _STANDS, 5)):
+            after = listing.past(amount.end, _THICK, 2)
+            if _name_end(listing, after) == after and _thin(listing, amount) and listing.words[after] not in _HOLDS:
+                return Item(i, amount.end, (amount,), what=" ".join(listing.words[i:end]))
+    return None
+
+
+def _restated(listing: Listing, item: Item) -> Item:
+    """With the true thickness that is said after a nominal one: "5/4 trim, that's an inch thick"."""
+    at = listing.past(item.end, _AGAIN, 5)
+    if not {"that", "thats", "which", "actually", "really"} & set(listing.words[item.end : at]):
+        return item
+    for amount in listing.amounts(at):
+        after = listing.words[amount.end]
+        if after in ("thick", "actual", "actually", "really", "net", ",") and _thin(listing, amount):
+            return replace(item, end=amount.end + (after != ","), sizes=(amount,))
+    return item
+
+
+def _thin(listing: Listing, amount: Amount) -> bool:
+    """Whether a size can be how thick a layer is: 22 straps are so many, 12 feet of siding are so long."""
+    if not amount.unit:
+        return abs(amount.value) < MOST_BARE or bool(listing.metric)
+    return Length(amount.value, amount.unit).to("in").value <= MOST_INCHES
+
+
+def _unheard_of(listing: Listing, i: int) -> Item | None:
+    """A thickness and the name of a layer that nobody here has heard of, where known ones are said too."""
+    for amount in listing.amounts(i):
+        told = amount.unit in ("in", "mm") or amount.value.denominator > 1
+        if not told or not _thin(listing, amount):
+            continue
+        start = listing.past(amount.end, _THICK, 2)
+        end = start
+        while end < start + 2 and _names(listing, end):
+            end += 1
+        if end > start and listing.words[end] in _ENDS:
+            return Item(i, end, (amount,), what=" ".join(listing.words[start:end]), sure=0.9, led=False)
+    return None
+
+
+def _names(listing: Listing, at: int) -> bool:
+    word = listing.words[at]
+    return len(word) > 2 and word.isalpha() and word not in _ROLES | _NAME_ENDS and not listing.number_at(at)
+
+
+def _name_end(listing: Listing, start: int) -> int:
+    """The end of a layer's name: up to three plain words, the last of them a layer's."""
+    end = start
+    for at in range(start, start + 3):
+        word = listing.words[at]
+        if not word.isalpha() or word in _NAME_ENDS or listing.number_at(at):
+            break
+        if word in LAYER_WORDS:
+            end = at + 1
+    return end

@@ -1,0 +1,137 @@
+"""Several of one size and sizes of several, as one: "both eaves, 36 ft each", "three walls at 320 square feet each",
+"lake wall 432 sq ft and ramp wall 268 sq ft together"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+from itertools import pairwise
+
+from intents.listed import Listing
+from intents.reading import Reading
+from solvers.quantities import Area, Length
+
+NOUNS = frozenset(
+    "sides eaves eves overhangs walls windows doors openings rakes gables joints beads runs perimeters corners edges ends faces"
+    " elevations chimneys dormers roofs posts columns frames valleys jambs slopes verges barges lines cheeks cheek".split()
+)
+SINGLE = {"eave": "eaves", "side": "sides", "chimney": "chimneys"}
+BOTH = {"both": 2, "twin": 2, "two": 2}
+_EACH = frozenset("each apiece ea".split())
+_PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", "around", "along"))
+_JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
+_TAKEN = frozenset(("total", "altogether", "combined", "all", "together", "overall"))  # the size is of them all already
+_WITHIN = 7  # words between the things and their size
+_UNIT_AREAS = frozenset(("per", "a", "an", "each", "/", "every"))  # pounds a square foot: no area of its own
+_TOGETHER = frozenset(("together", "total", "altogether", "combined", "all", "both", "plus", "another", "+"))
+_NOT_COVERED = frozenset(
+    "opening openings window windows door doors glass less minus off out deduct subtract per at weighs covers cover".split()
+)
+MOST_TIMES, SURE, DOUBTED = 200, 1.0, 0.5
+SAID, DOUBTED_UNIT = 0.6, 0.3  # how sure a size is whose unit was said, and one whose "in" may be a small word
+
+
+def totals(listing: Listing) -> Iterator[Reading]:
+    """Lengths of several runs (kind `runs`) and areas of several faces (kind `areas`): a tuple of what each could be."""
+    for i in range(len(listing.tokens)):
+        for end, count in _things(listing, i):
+            yield from _after(listing, i, end, count)
+            yield from _before(listing, i, end, count)
+    yield from _summed(listing)
+
+
+def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
+    """Both eaves, four joints, nine window perimeters: where the words end, and how many."""
+    word = listing.words[i]
+    counts = [(i + 1, BOTH[word])] if word in BOTH else []
+    for end, count in (*listing.counts(i), *counts):
+        if not 1 < count <= MOST_TIMES:
+            continue
+        for at in range(end, end + 3):
+            if listing.words[at] in NOUNS and not any(listing.number_at(k) for k in range(end, at)):
+                yield at + 1 + (listing.words[at + 1] in NOUNS), count
+                return
+
+
+def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
+    """The size after the things: both eaves, 36 ft each; four joints of 11 ft; both sides of a chimney, 38 in a side."""
+    for at in range(end, min(end + _WITHIN, len(listing.chart))):
+        if listing.number_at(at):
+            for size in _sizes(listing, at):
+                each = _each(listing, size.end)
+                joined = all(word in _JOINTS for word in listing.words[end:at])
+                said = listing.words[end : end + 1] != [","] and joined and at > end
+                if _TAKEN & set(listing.words[size.end : size.end + 3]):
+                    continue
+                if each or said or "each" in listing.words[end:at]:
+                    yield _times(listing, i, each or size.end, size, count, SURE)
+                elif joined:
+                    yield _times(listing, i, size.end, size, count, DOUBTED)
+            return
+
+
+def _before(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
+    """The size before the things: 64 feet per side, two sides; 16 ft each for nine windows."""
+    for at in range(i - 1, max(i - _WITHIN, -1), -1):
+        sizes = [(size, each) for size in _sizes(listing, at) if (each := _each(listing, size.end)) and each <= i]
+        for size, _ in sizes:
+            yield _times(listing, at, end, size, count, SURE)
+        if sizes:
+            return
+
+
+def _each(listing: Listing, at: int) -> int:
+    """Where "each" or "a side" after a size ends; 0 where nothing like it is said."""
+    at += listing.words[at] in ("long", "high", "tall")
+    if listing.words[at] in _EACH and listing.words[at + 1] not in ("way", "end"):
+        return at + 1
+    past = listing.past(at, _PER, 2)
+    word = listing.words[past]
+    return past + 1 if past > at and (f"{word}s" in NOUNS or SINGLE.get(word) or word == "each") else 0
+
+
+def _sizes(listing: Listing, at: int) -> list[Reading]:
+    """Lengths and areas said with their unit at a place, none of them a part of sizes said together."""
+    row = listing.chart[at] if at < len(listing.chart) else []
+    if any(r.kind == "dims" for r in row) or listing.words[at - 1] in ("by", "×"):
+        return []
+    found = [r for r in row if r.kind in ("length", "area") and isinstance(r.value, Length | Area)]
+    found = [r for r in found if r.sure >= SAID or (r.sure >= DOUBTED_UNIT and _each(listing, r.end))]  # 38 in a side
+    return sorted(found, key=lambda r: -r.end)[:1]
+
+
+def _times(listing: Listing, start: int, end: int, size: Reading, count: int, sure: float) -> Reading:
+    value = size.value
+    assert isinstance(value, Length | Area)
+    total = _said(type(value)(value.value * count, value.unit), f"{count} × {listing.said(size.start, size.end)}")
+    kind = "areas" if isinstance(value, Area) else "runs"
+    others = () if sure == SURE else (value.said(listing.said(size.start, size.end)),)
+    return Reading(kind, start, end, (total, *others), sure)
+
+
+def _said(value: Length | Area, how: str) -> Length | Area:
+    number = f"{float(value.value):g}"
+    return value.said(f"{how} = {number} {value.unit.replace('ft2', 'sq ft')}")
+
+
+def _summed(listing: Listing) -> Iterator[Reading]:
+    """Areas with "together", "plus" or "and another": all of them, or two with "less" between."""
+    areas = [r for at in range(len(listing.chart)) for r in _areas(listing, at)]
+    if len(areas) < 2 or any(a.value.unit != areas[0].value.unit for a in areas):  # type: ignore[union-attr]
+        return
+    words = set(listing.words)
+    between = [w for a, b in pairwise(areas) for w in listing.words[a.end : b.start]]
+    numbers = any(listing.number_at(k) for a, b in pairwise(areas) for k in range(a.end, b.start)
+                  if listing.words[k] not in ("a", "an", "one", "another"))  # fmt: skip
+    near = set(between) | set(listing.words[areas[-1].end : areas[-1].end + 3])
+    if numbers or near & _NOT_COVERED or not words & _TOGETHER:
+        return
+    total = sum((a.value.value for a in areas), Fraction(0))  # type: ignore[union-attr]
+    how = " + ".join(listing.said(a.start, a.end) for a in areas)
+    yield Reading("areas", areas[0].start, areas[-1].end, (_said(Area(total, areas[0].value.unit), how),))  # type: ignore[union-attr]
+
+
+def _areas(listing: Listing, at: int) -> Iterator[Reading]:
+    found = [r for r in listing.chart[at] if r.kind == "area" and isinstance(r.value, Area) and r.sure >= 0.6]
+    if found and listing.words[at] not in _UNIT_AREAS and listing.words[at - 1] not in _UNIT_AREAS:
+        yield max(found, key=lambda r: r.end)
