@@ -20,8 +20,9 @@ from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
-LIKELY = 0.5  # the share from which on a topic is read again
-POSSIBLE = 0.2  # the share from which on a topic that can be read whole is asked about
+LIKELY = 0.5  # the share from which on a sentence that no rule fits is about something else
+READ = 0.3  # the share from which on a topic that can be read whole is answered
+POSSIBLE = 0.15  # and from which on it is asked about
 DOUBTED = 0.15  # a topic less likely than this is doubted though a rule fits
 PLAINLY = 5.5  # score from which on a rule that fits is not doubted
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
@@ -78,7 +79,7 @@ def _read_again(reading: Reading, top: Question | None, second: Second | None, l
     if _whole(question):
         if not same and likely < POSSIBLE:
             return
-        question.lacking = int(not same and likely < LIKELY)
+        question.lacking = int(not same and (likely < READ or second.sure < ROLES))
     elif not (_less(question, top) if same and top else likely >= CERTAIN):
         return
     question.score = AHEAD + max(0.0, top.score if top else 0.0)

@@ -15,7 +15,7 @@ from typing import NamedTuple
 from intents.chart import Chart, Hit, span
 from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
-from intents.listed_lengths import LAYER_WORDS
+from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
 from intents.placing import fixed_value, heard_as, place_of
 from intents.question import Heard, Question
