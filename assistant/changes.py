@@ -31,11 +31,13 @@ MISSING = 0.35  # what the matcher charges for a piece that was not said; the la
 NEAR, FAR = 2, 2  # a new number within twice of one given, and twice as far from every other, is for that one
 STEEP = 24  # rise in 12; a bare number over it is no pitch
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
+SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
 TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
+_END = re.compile(r"\b(?:(short\w*|small\w*|narrow\w*)|(?:long\w*|big\w*|larg\w*|wide\w*)) (?:side|one|leg|way|end)\b", re.I)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -114,7 +116,8 @@ def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
         for name, given in known.items()
         if unit and isinstance(given.value, Length) and given.value.unit != unit
     }
-    bare = {name: given for name, given in lengths.items() if _bare(given.value)}
+    heard = last.record.get("heard", "").lower()
+    bare = {n: given for n, given in lengths.items() if _bare(given.value) and not _shared(given.value.text, heard)}
     givens = {
         name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest)
         for name, given in (bare or lengths).items()
@@ -152,6 +155,8 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
         return False
     if more.manner and not more.givens and best.missing:
         return False
+    if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
+        return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else 0)
 
@@ -165,7 +170,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
     for target in _targets(wanted, last) or [ANYTHING]:
         more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
         if target != ANYTHING:
-            replies.to_the_wanted(more, last, target, bool(wanted.old))
+            replies.to_the_wanted(more, last, target, bool(wanted.old) or not _named(more, wanted, last))
         if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted, last) or _steep(more):
             continue
         if target in more.givens:
@@ -174,6 +179,12 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
     return found
+
+
+def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Whether the words name what the value went to: "the wall is 32 foot" does not say that it is high."""
+    labels = {word for name in more.givens for word in last.topic.parameter(name).label.split()}
+    return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | SIZES))
 
 
 def _targets(wanted: Wanted, last: Asked) -> list[str]:
@@ -201,7 +212,10 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
         return bool(lead) and before[-1:] == lead
 
+    sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, type(new)) and g.source != "assumed"]
+    end = _END.search(wanted.rest)
     tests: list[Callable[[Given], bool]] = [
+        lambda given: bool(end and sizes) and given.value.value == (min if end and end[1] else max)(sizes),
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and _twins(given.value.value, new.value),
         lambda given: given.value.unit == new.unit,
@@ -278,7 +292,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked) -> list[str]:
         word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known
     }
     return [word for i, word in enumerate(chart.words)
-            if word[0].isalpha() and i not in numbers and word not in known | light | classes]  # fmt: skip
+            if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
 
 
 def _work_again(c: Conversation, record: Record, wanted: Wanted, found: Sequence[Question]) -> None:

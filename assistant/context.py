@@ -24,6 +24,11 @@ if TYPE_CHECKING:
 
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
+TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
+_TAKES_BACK = re.compile(
+    r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget)\b",
+    re.IGNORECASE,
+)
 _SAYS = re.compile(r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there)\b|'s\b", re.IGNORECASE)
 _ASKS = re.compile(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
@@ -58,6 +63,8 @@ def rather_joined(c: Conversation, record: Record, text: str, questions: list[Qu
 
 def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:
     """After a line: what it stated stays in mind; a question that needed none of that leaves it behind."""
+    if record["topic"] in TAKEN_BACK or c.points.kind == "correction" or _TAKES_BACK.match(text):
+        c.told = []
     asked = waited.asked if waited else None
     replied = asked is not None and asked.topic.name == record["topic"]
     stated = _states(text) and not replied and record["outcome"] != "noted"

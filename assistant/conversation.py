@@ -192,7 +192,8 @@ class Conversation:
         near = [q for q in questions[1:] if best.score - q.score < NEAR and q.topic in self.topics]
         near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
         best, near = self._whole_first(best, near)
-        carry = self.last if said and said.topic == "follow-up" and not said.loose else None
+        follows = (said is not None and said.topic == "follow-up" and not said.loose) or hearing.same_as_before(record["heard"])
+        carry = self.last if follows else None
         ways = self.ways(best, carry or self._pointed(record["heard"], best)) + self._doubted(record["heard"], best)
         vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
         if best.lacking or (near and not vain and not self._agree(ways, near)):  # half its words told no topic

@@ -22,9 +22,23 @@ PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in t
 _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
+_SAME = re.compile(
+    r"\b(?:same|that|this) (?:roof|pitch|slope|exposure|gable|stock|overhang|spacing|reveal|saw|wall|one)\b"
+    r"|\b(?:that|the) same\b",
+    re.IGNORECASE,
+)
+_OTHERWISE = re.compile(
+    r"^\W*(?:and|now|ok|so|then)?\W*(?:make|change|set|switch|try|bump)\b|\b(?:actually|really|sorry|wrong|mistake|should|instead)\b",
+    re.IGNORECASE,
+)
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 ABOUT_LAST = frozenset(("correct", "follow-up", "compare", "explain"))  # what came before, where something did
 GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
+
+
+def same_as_before(text: str) -> bool:
+    """Whether the line says that something is as it was: "the plumb cut for that same roof"."""
+    return bool(_SAME.search(text))
 
 
 def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
@@ -33,18 +47,31 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
     said = _plainly(c, text)
     plain = said is not None
     if not whole and (said is None or _may_be_more(said)):
-        said = _gist(c, text, reading, questions) or said
+        gist = _gist(c, text, reading, questions)
+        if gist and not (said and c.last and gist.topic == "remember"):  # "centres are 24, not 16" corrects
+            said = gist
     elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
         said = next((gist for gist in gists_of(text, c.places) if "asked" in gist.words), said)
     if said and said.topic == "remember" and (
         _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
     ):
         said = None
+    if said and said.topic == "remember" and _changes_last(c, said, text):
+        return Said("correct", words={"rest": text})
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
     return said
+
+
+def _changes_last(c: Conversation, said: Said, text: str) -> bool:
+    """Whether a value is stated as other than the last question had it: "actually the pitch is 6/12"."""
+    last, name = c.last, said.words.get("what")
+    if last is None or not _OTHERWISE.search(text) or c.just_kept:
+        return False
+    return any(given.source in ("asked", "earlier") and last.topic.parameter(given.name).slot.kept == name
+               for given in last.givens.values())  # fmt: skip
 
 
 def _may_be_more(said: Said) -> bool:

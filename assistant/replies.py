@@ -191,7 +191,8 @@ def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False)
     if (more.words and not sure) or len(more.givens) != 1:
         return
     ((name, heard),) = more.givens.items()
-    if name == wanted or name not in asked.givens:
+    kind = asked.topic.parameter(wanted).kind
+    if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
         return
     fitted = [fit(row, asked.topic.parameter(wanted), heard.text, cued=True) for row in numbers_in(heard.text)]
     if len(fitted) == 1 and fitted[0] is not None:

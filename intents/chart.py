@@ -23,6 +23,7 @@ SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not 
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
 SIZED = ("length", "number")
+COUNTED = frozenset("courses rows pieces parts pcs".split())  # a number before one of these counts them
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
 NEW_PHRASE = frozenset(
     "at for with from and by or to if what which how where".split()
@@ -89,10 +90,14 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     words = [token.text for token in tokens]
     found = readings(tokens)
+    listed = [*lists(tokens, found)]
     for i, here in enumerate(found[:-1]):
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
-            found[i + 1] = []
-    composed = [*lists(tokens, found), *sums(tokens, found), *grades(tokens, found)]
+            # No area is below zero: "minus 45 sq ft of openings" takes them out of what was said before.
+            taken = [r for r in found[i + 1] if r.kind == "area"] if any(found[:i]) else []
+            found[i] = [r for r in here if r.kind != "area"] if taken else here
+            found[i + 1] = taken
+    composed = [*listed, *sums(tokens, found), *grades(tokens, found)]
     found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)
@@ -227,6 +232,11 @@ class _Finder:
         after = readings[at + 1] if words[at] == "of" else readings[at] if apart else ()
         return any(r.kind in SIZED and r.sure >= SURE_WHOLE for r in after)
 
+    def _counts(self, reading: Reading) -> bool:
+        """Whether a bare number is of things, and no length: the height of 11 courses."""
+        after = self.chart.words[reading.end] if reading.end < len(self.chart.words) else ""
+        return reading.kind == "number" and after in COUNTED
+
     def _of_last(self) -> bool:
         """Whether the words an island begins with are those of the quantity before them: 52 inches of | run and 30 of rise."""
         before = self.start - 1
@@ -247,7 +257,7 @@ class _Finder:
                 r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here
             )
             for edge, kinds in EDGE_KINDS.items():
-                if edge == "length" and slopes:  # "seven to the weather on a nine twelve" shows seven
+                if edge == "length" and (slopes or self._counts(reading)):  # "seven to the weather on a nine twelve"
                     continue
                 below = node.get("#" + edge) if edge != kind and kind in kinds else None
                 # On its own a bare number is no length or pitch: some word beside it must tell.

@@ -10,7 +10,7 @@ from intents.numbers import Line
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
 
-_BY = frozenset(("by", "×"))
+_BY = frozenset(("by", "×", "buy", "bye"))  # the last two heard for the first
 _SIDES = frozenset(["wide", "high", "long", "deep", "tall", "thick"])
 _SHARES = frozenset(
     ["divide", "divided", "divvy", "split", "times", "multiply", "multiplied", "halve", "cut"]

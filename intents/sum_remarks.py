@@ -17,7 +17,7 @@ MOST_NAMING = 5  # words before the first length
 MOST_SAID = 6  # lengths before a sum that it may say again
 BEFORE = 4  # words between the verb and the length that is cut off
 ENDS = frozenset("left leftover over remaining remains it off from of".split())
-APART = 9  # words between the last length and what is to be done with all
+APART = 14  # words between the last length and what is to be done with all
 MOST_SUMMED = 12
 _ADDED = (
     "add them|add those|add these|add it up|add it all|add that up|add up to|add them up|all together|put together|end to end"

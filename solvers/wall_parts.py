@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import Annotated, Any
 
 from solvers.binding import Slope
@@ -33,6 +34,7 @@ class Wall:
     openings: Term | None
     gable: Term | None
     rise: Term | None  # height of the gable over the wall, ft
+    placed: tuple[Opening, ...] = ()  # the openings, turned where only that way they fit
 
 
 def measure_wall(
@@ -58,14 +60,15 @@ def measure_wall(
     if rise is not None:
         gable = work.step("gable", length * rise / 2, "half of width by height, a triangle", "ft2")
         gross = work.step("gross", wall + gable, "the wall and the gable over it", "ft2")
-    taken = opening_area(work, openings or ())
+    placed = _turned(work, openings or (), length, height + rise if rise else height)
+    taken = opening_area(work, placed)
     if opened is not None:
         taken = (
             opened if taken is None else work.step("all openings", taken + opened, "those by size and the rest", "ft2")
         )
     net = gross
     if taken is not None:
-        _refuse_misfits(work, openings or (), length, height + rise if rise else height)
+        _refuse_misfits(work, placed, length, height + rise if rise else height)
         work.refuse_when(
             work.value(gross - taken) <= 0,
             f"the openings come to {work.text(taken)} and the whole wall is {work.text(gross)}: check their sizes",
@@ -74,7 +77,7 @@ def measure_wall(
         work.check("net and openings make the gross", net + taken, "=", gross)
     corners = [(0, 0), (length, 0), (length, height), *([(length / 2, height + rise)] if rise else []), (0, height)]
     work.check("gross area by the corners (shoelace rule)", shoelace(corners), "=", gross)
-    return Wall(gross, net, taken, gable, rise)
+    return Wall(gross, net, taken, gable, rise, placed)
 
 
 def shoelace(corners: Sequence[tuple[Any, Any]]) -> Any:
@@ -100,6 +103,20 @@ def opening_area(work: Working, openings: tuple[Opening, ...]) -> Term | None:
     return work.step("openings", total, "width by height of each", "ft2") if openings else None
 
 
+def _turned(work: Working, openings: tuple[Opening, ...], length: Term, height: Any) -> tuple[Opening, ...]:
+    """The openings, those turned that are higher than the wall as said and fit it the other way: a 7 by 9 garage door."""
+    long, tall = Fraction(work.value(12 * length)), Fraction(work.value(12 * height))
+    found = []
+    for opening in openings:
+        wide, high = opening.width.to("in").value, opening.height.to("in").value
+        if high > tall and wide <= tall and high <= long:
+            opening = replace(opening, width=opening.height, height=opening.width)
+            sizes = work.text(work.term("", high, "in"), "ft"), work.text(work.term("", wide, "in"), "ft")
+            work.caution(f"Assumed: the {opening.what} is {sizes[0]} wide and {sizes[1]} high, since it fits no other way.")
+        found.append(opening)
+    return tuple(found)
+
+
 def _refuse_misfits(work: Working, openings: tuple[Opening, ...], length: Term, height: Any) -> None:
     for opening in openings:
         for size, room, way in ((opening.width, length, "wide"), (opening.height, height, "high")):
@@ -110,15 +127,15 @@ def _refuse_misfits(work: Working, openings: tuple[Opening, ...], length: Term, 
             )
 
 
-def draw_wall(work: Working, wall: Wall, length: Term, height: Term, openings: tuple[Opening, ...] | None) -> None:
+def draw_wall(work: Working, wall: Wall, length: Term, height: Term) -> None:
     """The wall to scale; openings stand evenly along it, as where they are was not said."""
     long, tall = float(length.value), float(height.value)
-    view = work.view("the wall, openings not in place" if openings else "the wall")
+    view = work.view("the wall, openings not in place" if wall.placed else "the wall")
     corners = [(0.0, 0.0), (long, 0.0), (long, tall)]
     if wall.rise is not None:
         corners.append((long / 2, tall + float(wall.rise.value)))
     view.polygon([*corners, (0.0, tall)], fill="wall")
-    each = [opening for opening in openings or () for _ in range(min(opening.count, 12))]
+    each = [opening for opening in wall.placed for _ in range(min(opening.count, 12))]
     room = (long - sum(float(o.width.to("ft").value) for o in each)) / (len(each) + 1) if each else 0.0
     at = max(room, 0.0)
     for opening in each:

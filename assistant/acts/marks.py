@@ -59,7 +59,7 @@ def strike(talk: Talk) -> None:
         return
     taken = _taken_back(talk) if target["topic"] == "remember" else ""
     _point(talk, "strike", target)
-    put_noted(talk.record, "strike", f"Struck out: {what(target)}.{taken}" + _written(talk))
+    put_noted(talk.record, "strike", f"Struck out: {what(target)}{taken}" + _written(talk))
     conversation.strike(target)
 
 
@@ -71,7 +71,7 @@ def _taken_back(talk: Talk) -> str:
             facts.forget(name)
         else:
             facts.remember(name, before)
-    return f" What it kept ({', '.join(kept)}) is taken back." if kept else ""
+    return f". What it kept ({', '.join(kept)}) is taken back" if kept else ""
 
 
 def what(record: dict[str, Any]) -> str:

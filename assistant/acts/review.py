@@ -17,7 +17,7 @@ TALK = frozenset(
     [*"review recall explain help greeting flag tag strike compare forget".split(), "never mind", "not known"]
 )
 _SMALL = frozenset(
-    "the a an my our your any some of to for on about in it that this please i we you me one ones again there".split()
+    "the a an my our your any some of to for on about in it that this please i we you me one ones again there before earlier already yet previously".split()
 )
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 # Words at either end of what is looked for that say when, and not what.
@@ -56,7 +56,7 @@ def review(talk: Talk) -> bool | None:
     return None
 
 
-LABELS = {"": "today", "week": "in the last seven days"}
+LABELS = {"": "today", "week": "in the last seven days", **{day: f"on {day.title()}" for day in WEEKDAYS}}
 
 
 def _find(talk: Talk, said: str, day: str) -> bool | None:

@@ -44,7 +44,7 @@ def wall_area(
     if wall.gable is not None:
         work.also("gable area", wall.gable)
     work.also("net area in squares", wall.net / 100, "square")
-    draw_wall(work, wall, length, height, openings)
+    draw_wall(work, wall, length, height)
 
 
 @topic("gable area", "takeoff")

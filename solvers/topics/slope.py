@@ -6,8 +6,7 @@ from fractions import Fraction
 from typing import Annotated
 
 from solvers.common import AnyPitch
-from solvers.errors import NeedMore
-from solvers.exact import Term, atan, cos, nearest, sin, sqrt, tan
+from solvers.exact import atan, cos, nearest, sin, tan
 from solvers.quantities import Angle, Length
 from solvers.registry import topic
 from solvers.roof import RiseLength, RunLength, rise_per_inch, sloped, theta_of
@@ -80,35 +79,17 @@ def pitch_from_rise_and_run(work: Working, rise: MeasuredRise, run: MeasuredRun)
 
 
 @topic("sloped length", "slope")
-def sloped_length(
-    work: Working, pitch: AnyPitch | None = None, run: RunLength | None = None, rise: RiseLength | None = None
-) -> None:
-    """Length along the slope, inches, over a level run (or up a rise) at a pitch, or of a run and a rise.
+def sloped_length(work: Working, pitch: AnyPitch, run: RunLength | None = None, rise: RiseLength | None = None) -> None:
+    """Length along the slope, inches, over a level run (or up a rise) at a pitch.
 
     Refuses a run or rise of nothing, and a rise and run that are not at that pitch. Source: geometry.
     """
-    if pitch is None:
-        _measured_slope(work, run, rise)
-        return
     run, rise, theta = sloped(work, pitch, run, rise)
     slope = work.answer("sloped length", run / cos(theta), "the run is the slope's shadow on the level", "in", "slope")
     work.also("rise", rise)
     work.also("run", run)
     work.also("roof angle", theta)
     work.check("squares of rise and run", rise**2 + run**2, "=", slope**2)
-    slope_view(work, run, rise, theta, slope)
-
-
-def _measured_slope(work: Working, run: Term | None, rise: Term | None) -> None:
-    """The length along the slope of a run and a rise that were measured, at whatever pitch."""
-    if run is None or rise is None:
-        raise NeedMore("pitch")
-    slope = work.answer("sloped length", sqrt(rise**2 + run**2), "the long side over the rise and the run", "in", "slope")
-    theta = work.step("θ", atan(rise / run), "how steep that is")
-    work.also("rise", rise)
-    work.also("run", run)
-    work.also("roof angle", theta)
-    work.check("the run by its angle", run / cos(theta), "=", slope)
     slope_view(work, run, rise, theta, slope)
 
 

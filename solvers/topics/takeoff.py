@@ -53,13 +53,13 @@ def take_off(
     """
     wall = measure_wall(work, length, height, openings, pitch, opened)
     _boards(work, wall, exposure, board_length, waste)
-    _trim(work, length, height, openings or ())
+    _trim(work, length, height, wall.placed)
     _strapping(work, wall, length, height, exposure, strap_spacing)
     _membrane(work, wall, roll_width, roll_length, lap)
     work.caution("Two outside corners are taken, and a plain rectangle but for its gable.", ORDER_CAUTION)
     work.caution(HEIGHT_CAUTION, DUST_CAUTION)
     work.source("waste, two outside corners, one fastener for each course at each strap: common practice")
-    draw_wall(work, wall, length, height, openings)
+    draw_wall(work, wall, length, height)
 
 
 def _boards(work: Working, wall: Wall, exposure: Term, board_length: Term, waste: Term) -> None:

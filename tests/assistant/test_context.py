@@ -52,3 +52,13 @@ def test_what_was_stated_is_left_behind_by_a_question_that_needs_none_of_it() ->
 
 def test_numbers_that_have_no_place_are_not_used() -> None:
     assert last("the pad is 15 feet by 20 feet by 4 inches by 9", "what diagonal makes it square?")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize("back", ["forget everything", "no, it is not", "sorry, wrong wall"])
+def test_what_was_taken_back_is_not_used(back: str) -> None:
+    assert last("the pad is 15 feet by 20 feet", back, "what diagonal makes it square?")["outcome"] == "asks"
+
+
+def test_what_was_put_right_is_used() -> None:
+    record = last("the pad is 15 feet by 21 feet", "no, the pad is 15 feet by 20 feet", "what diagonal makes it square?")
+    assert record["answer"]["value"] == 300
