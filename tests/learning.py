@@ -37,6 +37,7 @@ PLACES = places(load_topics().values())
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.05, 0.5  # how strongly weights are held near nothing (L2)
 ROUNDS = 150
+LEAST_WORD, LEAST_ROLE = 8, 4  # weights smaller than this many hundredths are left out of the file
 TENTH = 4  # every so many sentences one is said again beside a remark
 PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
 
@@ -162,7 +163,7 @@ def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
 
     best = _least(loss, size + len(labels))
     matrix = np.rint(best[:size].reshape(len(index), -1) * SCALE).astype(int)
-    words = {f: [int(n) for t in np.flatnonzero(matrix[i]) for n in (t, matrix[i, t])] for f, i in index.items()}
+    words = {f: [int(n) for t in np.flatnonzero(abs(matrix[i]) >= LEAST_WORD) for n in (t, matrix[i, t])] for f, i in index.items()}
     bias = [int(n) for n in np.rint(best[size:] * SCALE)]
     return {"topics": labels, "bias": bias, "words": {f: pairs for f, pairs in words.items() if pairs}}
 
@@ -197,7 +198,7 @@ def learn_roles(known: list[Mentioned]) -> dict[str, dict[str, int]]:
     weights = np.rint(_least(loss, len(index)) * SCALE).astype(int)
     models: dict[str, dict[str, int]] = {}
     for sign, n in index.items():
-        if weights[n]:
+        if abs(weights[n]) >= LEAST_ROLE:
             name, feature = sign.split("|", 1)
             models.setdefault(name, {})[feature] = int(weights[n])
     return models
