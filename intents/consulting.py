@@ -1,60 +1,113 @@
 """Where the grammar's reading and the second reader's are held against each other, and which one goes on.
 
 A sentence that a rule fits whole goes on as the rule reads it, unless the second reader is all but sure that it is about
-something else. Otherwise the likeliest topic is read again with each quantity in its likeliest role.
+something else; where it would hand out the quantities another way, both ways go on, and the conversation asks where they
+differ. Where no rule fits whole, the likeliest topic is read again with each quantity in its likeliest role.
 """
 
 from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
 
 from intents.chart import Chart
 from intents.features import of_sentence
 from intents.learned import Learned
 from intents.phrases import Phrases
-from intents.question import Question, Reading
+from intents.question import Heard, Question, Reading
 from intents.second_reader import Second, read_again
+from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
-DOUBTED = 0.05  # a topic less likely than this is doubted though a rule fits
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
-LIKELY = 0.5  # the share from which on a topic is read again
-ROLES = 0.5  # how sure the roles must be, to be answered by
+LIKELY = 0.5  # the share from which on a sentence that no rule fits is about something else
+READ = 0.3  # the share from which on a topic that can be read whole is answered
+POSSIBLE = 0.15  # and from which on it is asked about
+DOUBTED = 0.15  # a topic less likely than this is doubted though a rule fits
+PLAINLY = 5.5  # score from which on a rule that fits is not doubted
+ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
+OUTSIDE = "outside"  # what is no question for this program
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 
+Topics = Mapping[str, tuple[Parameter, ...]]
 
-def consult(
-    reading: Reading, chart: Chart, phrases: Phrases, topics: dict[str, tuple[Parameter, ...]], model: Learned
-) -> None:  # fmt: skip
+
+def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned) -> None:
     """Put the reading's questions right by what sentences like this one meant."""
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return
     likely = model.likely(of_sentence(chart, phrases))
     best = max(likely, key=lambda topic: likely[topic])
-    reading.trace.append(f"second reader: {best} {likely[best]:.2f}")
-    fits = top is not None and plain(top)
-    if fits and (likely[top.topic] >= DOUBTED or likely[best] < CERTAIN):  # type: ignore[union-attr]
-        return
-    if likely[best] < LIKELY:
-        return
-    if best not in topics:
-        if not fits or likely[best] >= CERTAIN:
+
+    def again(topic: str) -> Second | None:
+        first = next((q for q in reading.questions if q.topic == topic), None)
+        return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
+
+    if top is not None and plain(top):
+        second = again(top.topic)
+        if second is not None and second.sure >= ROLES and _whole(second.question) and _differ(top, second.question):
+            top.swaps.append(second.question.givens)
+        if best == OUTSIDE and likely[best] >= CERTAIN:
             reading.questions = []
+        elif best != top.topic:
+            _other_topic(reading, top, again(best), likely[top.topic], likely[best])
+    elif best in topics:
+        _read_again(reading, top, again(best), likely[best])
+    elif best == OUTSIDE and likely[best] >= LIKELY:
+        reading.questions = []
+
+
+def _other_topic(reading: Reading, top: Question, second: Second | None, mine: float, other: float) -> None:
+    """A rule fits, but sentences like this one are about something else."""
+    if second is None or not _whole(second.question):
         return
-    first = next((q for q in reading.questions if q.topic == best), None)
-    second = read_again(chart, phrases, model, best, topics[best], first)
-    if second is not None and better(second, first, likely[best]):
-        second.question.score = AHEAD + max(0.0, top.score if top else 0.0)
+    if other >= CERTAIN:
+        second.question.score = top.score
         reading.questions = [second.question]
+    elif mine < DOUBTED and top.score < PLAINLY:
+        second.question.score = top.score
+        reading.questions = [top, second.question]
 
 
-def better(second: Second, first: Question | None, likely: float) -> bool:
+def _read_again(reading: Reading, top: Question | None, second: Second | None, likely: float) -> None:
+    """No rule fits whole."""
+    if second is None:
+        return
     question = second.question
-    if first is None or first.score <= 0:
-        return not (question.missing or question.unplaced) or likely >= CERTAIN
-    rest = len(question.missing) + len(question.unplaced)
-    return rest < len(first.missing) + len(first.unplaced) + bool(first.lacking) + bool(first.swaps)
+    same = top is not None and top.topic == question.topic
+    if _whole(question):
+        if not same and likely < POSSIBLE:
+            return
+        question.lacking = int(not same and (likely < READ or second.sure < ROLES))
+    elif not (_less(question, top) if same and top else likely >= CERTAIN):
+        return
+    question.score = AHEAD + max(0.0, top.score if top else 0.0)
+    reading.questions = [question]
+
+
+def _less(question: Question, top: Question) -> bool:
+    """Whether less is open than in the grammar's reading of the same topic."""
+    mine, other = (len(q.missing) + len(q.unplaced) for q in (question, top))
+    return mine < other
 
 
 def plain(question: Question) -> bool:
-    """Whether a rule fits whole: nothing missing, nothing left over, no two ways."""
-    return not (question.missing or question.unplaced or question.lacking or question.swaps)
+    """Whether a rule fits whole, in one way."""
+    return _whole(question) and not question.swaps
+
+
+def _whole(question: Question) -> bool:
+    """Whether nothing is missing, nothing left over, and no word of the topic lacks."""
+    return not (question.missing or question.unplaced or question.lacking)
+
+
+def _differ(top: Question, other: Question) -> bool:
+    """Whether the same quantities go to other parameters; a reading that drops one is none."""
+    mine, theirs = ({name: _value(heard) for name, heard in q.givens.items()} for q in (top, other))
+    return mine != theirs and len(theirs) >= len(mine)
+
+
+def _value(heard: Heard) -> Any:
+    value = heard.value
+    return (value.value, value.unit) if isinstance(value, Quantity) else str(value)

@@ -7,7 +7,7 @@ words also count as the class of words.jsgf they belong to. See second_reader.py
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from itertools import pairwise
 from math import log2
 from typing import NamedTuple
@@ -34,10 +34,13 @@ class Mention(NamedTuple):
     end: int
 
 
-def mentions(chart: Chart, without: int = 0) -> list[Mention]:
-    """The quantities of the sentence from left to right, the longest at each place; none in the mask `without`."""
+def mentions(chart: Chart, without: int = 0, spans: Collection[tuple[int, int]] = ()) -> list[Mention]:
+    """The quantities of the sentence from left to right, the longest at each place; none in the mask `without`.
+
+    Where `spans` name the tokens of a quantity, it is taken so.
+    """
     found: list[Mention] = []
-    for reading in _wholes(chart):
+    for reading in _wholes(chart, spans):
         if without >> reading.start & 1:
             continue
         if isinstance(reading.value, Dims):
@@ -48,10 +51,10 @@ def mentions(chart: Chart, without: int = 0) -> list[Mention]:
     return found
 
 
-def _wholes(chart: Chart) -> Iterator[Reading]:
+def _wholes(chart: Chart, spans: Collection[tuple[int, int]] = ()) -> Iterator[Reading]:
     at = 0
     while at < len(chart.words):
-        reading = _longest(chart, at)
+        reading = _longest(chart, at, spans)
         if reading is None:
             at += 1
         else:
@@ -59,8 +62,9 @@ def _wholes(chart: Chart) -> Iterator[Reading]:
             at = reading.end
 
 
-def _longest(chart: Chart, at: int) -> Reading | None:
-    here = [r for r in chart.readings[at] if isinstance(r.value, Quantity | Dims) and r.sure >= LEAST_SURE]
+def _longest(chart: Chart, at: int, spans: Collection[tuple[int, int]]) -> Reading | None:
+    here = [r for r in chart.readings[at] if isinstance(r.value, Quantity | Dims)]
+    here = [r for r in here if (r.start, r.end) in spans] or [r for r in here if r.sure >= LEAST_SURE]
     return max(here, key=lambda r: (r.end, r.sure, r.kind != "number"), default=None)
 
 

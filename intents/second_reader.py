@@ -8,17 +8,20 @@ kept as other ways to read the sentence, which the conversation works and asks a
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from math import exp, log
 from typing import NamedTuple
 
 from intents.chart import Chart, Hit, span
 from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
+from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
 from intents.placing import fixed_value, heard_as, place_of
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
-from solvers.slots import Parameter
+from solvers.quantities import Length, Quantity
+from solvers.slots import Layer, Parameter, Slot
 from solvers.sums import Sum
 
 WIDTH = 16  # ways to hand out the quantities that are followed at once
@@ -26,6 +29,7 @@ LEAST_ROLE = 0.01  # a role less likely than this is not tried
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
+GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
 
@@ -58,9 +62,12 @@ def read_again(
         return None
     hits = [hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == topic]
     question = Question(topic, manner=first.manner if first else {})
-    covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, first, question)
-    by_name = {p.name: p for p in parameters if p.name not in question.givens}
-    sentence = Sentence(chart, topic, by_name, mentions(chart, covered), told_by(hits))
+    if first is not None:
+        covered = _kept(chart, first, question)
+    else:
+        covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
+    by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
+    sentence = Sentence(chart, topic, by_name, mentions(chart, covered, spans_of(chart, first)), told_by(hits))
     if len(sentence.found) > MOST_MENTIONS:
         return None
     likely = _roles(sentence, model)
@@ -69,14 +76,18 @@ def read_again(
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and shares[NOTHING] < IDLE
+        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE)
+        and not _in_choice(chart, question, mention)
     ]
     question.missing = [p.name for p in parameters if p.required and p.name not in question.givens]
-    for way, other in others:
-        if way - best > log(LIKELY):
+    idle = {n for n, role in enumerate(roles) if role == NOTHING}
+    for way, other in others:  # a quantity that has a role is not let fall in another way to read the sentence
+        if way - best > log(LIKELY) and idle.issuperset(n for n, role in enumerate(other) if role == NOTHING):
             swap = {name: heard for name, heard in question.givens.items() if name not in roles}
             _give(sentence, swap, other)
             question.swaps.append(swap)
+    if first is not None:
+        _named_as(first, [question.givens, *question.swaps])
     question.words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(question, 1 / (1 + sum(exp(way - best) for way, _ in others)))
 
@@ -94,20 +105,68 @@ def _choices(chart: Chart, hits: list[Hit], parameters: tuple[Parameter, ...], q
     return covered & ~chart.numbers
 
 
-def _lists(chart: Chart, parameters: tuple[Parameter, ...], first: Question | None, question: Question) -> int:
-    """Give the lists (pieces, openings, layers) as the grammar read them, or the longest; their tokens as a mask."""
+def _kept(chart: Chart, first: Question, question: Question) -> int:
+    """Keep what the grammar's reading has by words alone, and its lists of pieces and openings; the lists as a mask."""
     covered = 0
-    for parameter in (p for p in parameters if p.kind is tuple):
-        heard = first.givens.get(parameter.name) if first else None
-        if heard is None:
-            said = [r for row in chart.readings for r in row if isinstance(r.value, tuple)]
-            fits = [r for r in said if not covered & span(r.start, r.end) and heard_as(chart, parameter, r, False)]
-            longest = max(fits, key=lambda r: r.end - r.start, default=None)
-            heard = heard_as(chart, parameter, longest, False) if longest else None
+    for name, heard in first.givens.items():
+        by_words = isinstance(heard.value, str) or not _tokens(chart, heard) & chart.numbers
+        if by_words or (isinstance(heard.value, tuple) and not _gathered(name)):
+            question.givens[name] = heard
+            covered |= _tokens(chart, heard) if isinstance(heard.value, tuple) else 0
+    return covered
+
+
+def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
+    """Whether a number is part of the words of a choice: the ratio of "one to one fifty"."""
+    choices = (heard for heard in question.givens.values() if isinstance(heard.value, str))
+    return any(_tokens(chart, heard) >> mention.start & 1 for heard in choices)
+
+
+def spans_of(chart: Chart, first: Question | None) -> set[tuple[int, int]]:
+    """The tokens of each quantity as the grammar took it."""
+    said = first.givens.values() if first else ()
+    masks = [_tokens(chart, heard) for heard in said if isinstance(heard.value, Quantity)]
+    return {((mask & -mask).bit_length() - 1, mask.bit_length()) for mask in masks if mask}
+
+
+def _lists(chart: Chart, parameters: tuple[Parameter, ...], question: Question) -> int:
+    """Give the longest list that a topic must have; its tokens as a mask."""
+    covered = 0
+    said = [r for row in chart.readings for r in row if isinstance(r.value, tuple)]
+    for parameter in (p for p in parameters if p.kind is tuple and p.required and not _gathered(p.name)):
+        fits = [r for r in said if not covered & span(r.start, r.end) and heard_as(chart, parameter, r, False)]
+        longest = max(fits, key=lambda r: r.end - r.start, default=None)
+        heard = heard_as(chart, parameter, longest, False) if longest else None
         if heard is not None:
             question.givens[parameter.name] = heard
             covered |= _tokens(chart, heard)
     return covered
+
+
+def _gathered(name: str) -> bool:
+    """Whether a list is gathered from its sizes wherever they stand: layers and legs, not pieces with their counts."""
+    return name.startswith(GATHERED)
+
+
+def each_of(parameter: Parameter) -> Parameter:
+    """The parameter, or what one size of a gathered list is asked as."""
+    if parameter.kind is tuple and _gathered(parameter.name):
+        return Parameter(parameter.name, Length, Slot(parameter.slot.ask, bare=("in",)), parameter.required)
+    return parameter
+
+
+def _named_as(first: Question, ways: list[dict[str, Heard]]) -> None:
+    """Take a list as the grammar read it, with its names, where it has the same sizes."""
+    for name, heard in first.givens.items():
+        for givens in ways if _gathered(name) else ():
+            if name in givens and sizes_in(givens[name].value) == sizes_in(heard.value):
+                givens[name] = heard
+
+
+def sizes_in(listed: tuple[object, ...]) -> list[Length]:
+    """The sizes of a list of lengths or layers."""
+    lengths = [item.thickness if isinstance(item, Layer) else item for item in listed]
+    return sorted((length.said("") for length in lengths if isinstance(length, Length)), key=lambda each: each.to("in").value)
 
 
 def _tokens(chart: Chart, heard: Heard) -> int:
@@ -139,11 +198,18 @@ def _roles(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
     chart, topic, by_name, found, told = sentence
     for mention, features in zip(found, of_mentions(chart, found), strict=True):
         reading = mention.reading
-        names = [n for n, p in by_name.items() if p.kind is not tuple and heard_as(chart, p, reading, True)]
+        names = [n for n, p in by_name.items() if p.kind is not tuple and heard_any(chart, p, reading)]
         said = told.get((reading.start, reading.end), set()) & set(names)
         shares = model.role(topic, [*names, NOTHING], features, said)
         likely.append(dict(zip([*names, NOTHING], shares, strict=True)))
     return likely
+
+
+def heard_any(chart: Chart, parameter: Parameter, reading: Reading) -> Heard | None:
+    """What the same words are for a parameter, by whichever of their readings it takes: 1/300 is a ratio or a number."""
+    same = (r for r in chart.readings[reading.start] if r.end == reading.end and reading.kind == "number" != r.kind)
+    found = (heard_as(chart, parameter, r, cued=True) for r in (reading, *same))
+    return next((heard for heard in found if heard is not None), None)
 
 
 def _ways(likely: list[dict[str, float]]) -> list[Way]:
@@ -154,15 +220,36 @@ def _ways(likely: list[dict[str, float]]) -> list[Way]:
             (sure + log(share), (*taken, role))
             for sure, taken in ways
             for role, share in roles.items()
-            if role == NOTHING or (share >= LEAST_ROLE and role not in taken)
+            if role == NOTHING or (share >= LEAST_ROLE and (role not in taken or _gathered(role)))
         ]
         ways = sorted(ways, key=lambda way: -way[0])[:WIDTH]
     return ways
 
 
 def _give(sentence: Sentence, givens: dict[str, Heard], roles: tuple[str, ...]) -> None:
+    """Give each quantity to its role; the sizes of a list together."""
+    listed: dict[str, list[Heard]] = {}
     for mention, role in zip(sentence.found, roles, strict=True):
-        if role != NOTHING:
-            heard = heard_as(sentence.chart, sentence.by_name[role], mention.reading, True)
-            if heard is not None:
-                givens[role] = heard
+        heard = heard_any(sentence.chart, sentence.by_name[role], mention.reading) if role != NOTHING else None
+        if heard is not None and _gathered(role):
+            what = _thing(sentence, mention)
+            value = Layer(heard.value, what) if role.startswith("layers") else heard.value
+            listed.setdefault(role, []).append(replace(heard, value=value))
+        elif heard is not None:
+            givens[role] = heard
+    for name, items in listed.items():
+        start, end = min(item.start for item in items), max(item.end for item in items)
+        sure = min(item.sure for item in items)
+        givens[name] = Heard(tuple(item.value for item in items), start, end, sentence.chart.text[start:end], sure)
+
+
+def _thing(sentence: Sentence, mention: Mention) -> str:
+    """What a layer is: the name after its size, before the next size; else the name before it."""
+    words, taken = sentence.chart.words, {at for other in sentence.found for at in range(other.start, other.end)}
+    for way in (range(mention.end, len(words)), range(mention.start - 1, -1, -1)):
+        for at in way:
+            if at in taken:
+                break
+            if words[at] in LAYER_WORDS:
+                return words[at]
+    return "layer"

@@ -10,6 +10,7 @@ import json
 import sys
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -17,22 +18,27 @@ import numpy as np
 from scipy.optimize import minimize
 from scipy.sparse import csr_matrix
 
+from assistant.facts import places
 from intents.chart import Chart, chart_of
+from intents.consulting import OUTSIDE, plain
 from intents.features import mentions, of_mentions, of_sentence
 from intents.grammars import FOLDER
 from intents.learned import FILE, NOTHING, SCALE, signs_of
 from intents.matcher import read, speller
 from intents.phrases import compiled
-from intents.placing import heard_as
 from intents.question import Question
-from intents.second_reader import told_by
+from intents.second_reader import each_of, heard_any, sizes_in, spans_of, told_by
+from intents.talk import talk_of
 from solvers.registry import load_topics
+from tests.remarks import REMARKS
 from tests.understanding import QUESTIONS, ask_all, judge, lines, load
 
-OUTSIDE = "outside"
+PLACES = places(load_topics().values())
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.05, 0.5  # how strongly weights are held near nothing (L2)
 ROUNDS = 150
+LEAST_WORD, LEAST_ROLE = 8, 4  # weights smaller than this many hundredths are left out of the file
+TENTH = 4  # every so many sentences one is said again beside a remark
 PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
 
 
@@ -46,32 +52,61 @@ class Mentioned(NamedTuple):
     told: set[str]
 
 
-def sentences(folders: list[Path]) -> Iterator[tuple[str, dict[str, Any]]]:
-    """What was said with its case, where the line stands alone."""
+def sentences(folders: list[Path]) -> Iterator[tuple[str, str, dict[str, Any]]]:
+    """Every line that tells its topic by itself, with the topic and its case."""
     for folder in folders:
         for family, cases in load(folder).items():
             for case in cases:
-                if len(lines(case)) == 1:
-                    yield lines(case)[0], {**case, "family": family}
+                *before, last = lines(case)
+                told = [(line, talk_in(line)) for line in before]
+                told.append((last, label(case, family) if not before and family != "job" else talk_in(last)))
+                yield from ((line, topic, case if line is last else {}) for line, topic in told if topic)
 
 
-def label(case: dict[str, Any]) -> str:
-    return OUTSIDE if case["family"] == OUTSIDE else str(case.get("topic", "")) if case["family"] != "job" else ""
+def label(case: dict[str, Any], family: str) -> str:
+    return OUTSIDE if family == OUTSIDE else str(case.get("topic", ""))
 
 
-def roles_in(text: str, chart: Chart, question: Question) -> Iterator[Mentioned]:
+def talk_in(line: str) -> str:
+    """The act of talk a line is, or the topic that a rule fits whole."""
+    said = talk_of(line, PLACES)
+    if said is not None and not said.loose:
+        return str(said.topic)
+    best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
+    return best.topic if best and best.score > 0 and said is None and plain(best) else ""
+
+
+def beside_a_remark(line: str, question: Question, turn: int) -> tuple[tuple[set[str], str], list[Mentioned]]:
+    """The same question with a remark before or after it: no number of the remark has a role."""
+    remark = REMARKS[turn % len(REMARKS)]
+    before = f"{remark}{', ' if turn % 3 else ' so '}" if turn % 2 else ""
+    chart = chart_of(before + line if before else f"{line.rstrip('?. ')}, {remark}", compiled(), speller())
+    moved = {
+        name: replace(heard, start=heard.start + len(before), end=heard.end + len(before))
+        for name, heard in question.givens.items()
+    }
+    return (of_sentence(chart, compiled()), question.topic), list(roles_in(chart, replace(question, givens=moved)))
+
+
+def roles_in(chart: Chart, question: Question) -> Iterator[Mentioned]:
     """The roles of the quantities of a sentence that the grammar read right."""
     parameters = PARAMETERS[question.topic]
     hits = [hit for hit in chart.hits if compiled().patterns[hit.pattern].topic == question.topic]
-    told, found = told_by(hits), mentions(chart)
+    told, found = told_by(hits), mentions(chart, 0, spans_of(chart, question))
     given = {(h.start, h.end): name for name, h in question.givens.items() if not isinstance(h.value, str | tuple)}
     taken = [(h.start, h.end) for h in question.givens.values()]
     for mention, features in zip(found, of_mentions(chart, found), strict=True):
         reading = mention.reading
         place = chart.tokens[reading.start].start, chart.tokens[reading.end - 1].end
-        names = [p.name for p in parameters if p.kind is not tuple and heard_as(chart, p, reading, True)]
+        names = [p.name for p in parameters if each_of(p).kind is not tuple and heard_any(chart, each_of(p), reading)]
         role = given.get(place, NOTHING)
+        for name, heard in question.givens.items():
+            inside = isinstance(heard.value, tuple) and name in names and heard.start <= place[0] and place[1] <= heard.end
+            if inside and any(size.value == reading.value.value for size in sizes_in(heard.value)):
+                role = name
         cut = role == NOTHING and any(a < place[1] and place[0] < b and (a, b) in given for a, b in taken)
+        chosen = (h for h in question.givens.values() if isinstance(h.value, str))
+        cut = cut or (role == NOTHING and any(h.start <= place[0] and place[1] <= h.end for h in chosen))
         if names and not cut and (role == NOTHING or role in names):
             yield Mentioned(question.topic, features, names, role, told.get((reading.start, reading.end), set()) & set(names))
 
@@ -81,16 +116,21 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
     topics: list[tuple[set[str], str]] = []
     roles: list[Mentioned] = []
     known = list(sentences(folders))
-    records = ask_all([case for _, case in known])
-    for (text, case), record in zip(known, records, strict=True):
-        chart = chart_of(text, compiled(), speller())
-        if label(case):
-            topics.append((of_sentence(chart, compiled()), label(case)))
-        if judge(case, record).grade != "right" or "declined" in case or label(case) not in PARAMETERS:
+    alone = [(line, case) for line, _, case in known if case and len(lines(case)) == 1]
+    records = {line: (case, record) for (line, case), record in zip(alone, ask_all([case for _, case in alone]), strict=True)}
+    for line, topic, _ in known:
+        chart = chart_of(line, compiled(), speller())
+        topics.append((of_sentence(chart, compiled()), topic))
+        case, record = records.get(line, ({}, None))
+        if record is None or topic not in PARAMETERS or "declined" in case or judge(case, record).grade != "right":
             continue
-        best = next(iter(read(text, PARAMETERS, seconds=False).questions), None)
-        if best and best.topic == case["topic"] and not (best.unplaced or best.swaps or best.lacking or best.claim):
-            roles += roles_in(text, chart, best)
+        best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
+        if best and best.topic == topic and plain(best) and not best.claim:
+            roles += roles_in(chart, best)
+            if len(roles) % TENTH == 0:
+                topics_too, roles_too = beside_a_remark(line, best, len(roles))
+                topics.append(topics_too)
+                roles += roles_too
     return topics, roles
 
 
@@ -123,7 +163,7 @@ def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
 
     best = _least(loss, size + len(labels))
     matrix = np.rint(best[:size].reshape(len(index), -1) * SCALE).astype(int)
-    words = {f: [int(n) for t in np.flatnonzero(matrix[i]) for n in (t, matrix[i, t])] for f, i in index.items()}
+    words = {f: [int(n) for t in np.flatnonzero(abs(matrix[i]) >= LEAST_WORD) for n in (t, matrix[i, t])] for f, i in index.items()}
     bias = [int(n) for n in np.rint(best[size:] * SCALE)]
     return {"topics": labels, "bias": bias, "words": {f: pairs for f, pairs in words.items() if pairs}}
 
@@ -158,7 +198,7 @@ def learn_roles(known: list[Mentioned]) -> dict[str, dict[str, int]]:
     weights = np.rint(_least(loss, len(index)) * SCALE).astype(int)
     models: dict[str, dict[str, int]] = {}
     for sign, n in index.items():
-        if weights[n]:
+        if abs(weights[n]) >= LEAST_ROLE:
             name, feature = sign.split("|", 1)
             models.setdefault(name, {})[feature] = int(weights[n])
     return models
