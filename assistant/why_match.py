@@ -26,6 +26,7 @@ def why_match(text: str) -> str:
         lines += [f"  {chart.said(start, end)!r} as {name}" for name, end in row_of_classes]
     lines += _talk(text)
     reading_of = read(text, parameters)
+    lines += reading_of.trace
     lines.append("candidates:" if reading_of.questions else "candidates: none")
     for question in reading_of.questions:
         lines += _candidate(question)

@@ -27,6 +27,8 @@ DOUBTED = 0.15  # a topic less likely than this is doubted though a rule fits
 PLAINLY = 5.5  # score from which on a rule that fits is not doubted
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 OUTSIDE = "outside"  # what is no question for this program
+BEYOND_DOUBT = 0.998  # how sure the roles must be where the grammar finds that they could be swapped
+SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 
 Topics = Mapping[str, tuple[Parameter, ...]]
@@ -38,7 +40,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     if top is not None and (top.topic not in model.topics or top.claim):
         return
     likely = model.likely(of_sentence(chart, phrases))
-    best = max(likely, key=lambda topic: likely[topic])
+    best, *others = sorted(likely, key=lambda topic: -likely[topic])[:3]
+    reading.trace = [f"second reader: {', '.join(f'{topic} {likely[topic]:.2f}' for topic in (best, *others))}"]
 
     def again(topic: str) -> Second | None:
         first = next((q for q in reading.questions if q.topic == topic), None)
@@ -53,7 +56,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         elif best != top.topic:
             _other_topic(reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
-        _read_again(reading, top, again(best), likely[best])
+        _read_again(chart, reading, top, again(best), likely[best])
     elif best == OUTSIDE and likely[best] >= LIKELY:
         reading.questions = []
 
@@ -70,12 +73,16 @@ def _other_topic(reading: Reading, top: Question, second: Second | None, mine: f
         reading.questions = [top, second.question]
 
 
-def _read_again(reading: Reading, top: Question | None, second: Second | None, likely: float) -> None:
+def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Second | None, likely: float) -> None:
     """No rule fits whole."""
     if second is None:
         return
     question = second.question
     same = top is not None and top.topic == question.topic
+    if same and top.swaps and second.sure < BEYOND_DOUBT:  # type: ignore[union-attr]
+        return
+    if top is None and (chart.weighs & ~chart.numbers).bit_count() < SAID:
+        return
     if _whole(question):
         if not same and likely < POSSIBLE:
             return

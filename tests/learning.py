@@ -163,7 +163,8 @@ def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
 
     best = _least(loss, size + len(labels))
     matrix = np.rint(best[:size].reshape(len(index), -1) * SCALE).astype(int)
-    words = {f: [int(n) for t in np.flatnonzero(abs(matrix[i]) >= LEAST_WORD) for n in (t, matrix[i, t])] for f, i in index.items()}
+    kept = {feature: np.flatnonzero(abs(matrix[i]) >= LEAST_WORD) for feature, i in index.items()}
+    words = {feature: [int(n) for t in kept[feature] for n in (t, matrix[i, t])] for feature, i in index.items()}
     bias = [int(n) for n in np.rint(best[size:] * SCALE)]
     return {"topics": labels, "bias": bias, "words": {f: pairs for f, pairs in words.items() if pairs}}
 
