@@ -106,6 +106,8 @@ class Conversation:
             return
         questions = [question for question in reading.questions if question.score > 0]
         said = hearing.talk_in(self, text, reading, questions)
+        if said and reading.elsewhere and self.last is None and said.topic in acts.BEFORE:
+            said = None  # "why does the drain gurgle" asks nothing about an answer that was never given
         if self._acted_first(record, said, text, questions):
             return
         if reading.too_long and said is None:

@@ -145,9 +145,9 @@ def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
     found = [[r for r in row if not _cuts_fraction(r, words)] for row in found]
     kept: list[list[Reading]] = []
     holding: list[tuple[int, int]] = []
-    for start, here in enumerate(found):
-        if start > 1 and words[start - 1] == "/" and words[start - 2].isdecimal():
-            here = []  # no number begins with the denominator of another: 1 1/2 and 1/2
+    for start, row in enumerate(found):
+        # No number begins with the denominator of another: 1 1/2 and 1/2.
+        here = [] if start > 1 and words[start - 1] == "/" and words[start - 2].isdecimal() else row
         holding = [(a, b) for a, b in holding if b > start]
         holding += [
             (r.start, r.end) for r in here if r.kind in WHOLE and r.sure >= (1.0 if r.kind == "pitch" else SURE_WHOLE)

@@ -20,10 +20,11 @@ from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
-LIKELY = 0.5  # the share from which on a sentence that no rule fits is about something else
+LIKELY = 0.2  # the share from which on a sentence that no rule fits is about something else
 READ = 0.3  # the share from which on a topic that can be read whole is answered
 POSSIBLE = 0.15  # and from which on it is asked about
 DOUBTED = 0.15  # a topic less likely than this is doubted though a rule fits
+ELSEWHERE = 0.6  # the share from which on a sentence is no question for this program, where a rule hardly fits
 PLAINLY = 5.5  # score from which on a rule that fits is not doubted
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 OUTSIDE = "outside"  # what is no question for this program
@@ -40,6 +41,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     if top is not None and (top.topic not in model.topics or top.claim):
         return
     likely = model.likely(of_sentence(chart, phrases))
+    reading.elsewhere = likely.get(OUTSIDE, 0) >= ELSEWHERE
     best, *others = sorted(likely, key=lambda topic: -likely[topic])[:3]
     reading.trace = [f"second reader: {', '.join(f'{topic} {likely[topic]:.2f}' for topic in (best, *others))}"]
 
@@ -51,7 +53,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         second = again(top.topic)
         if second is not None and second.sure >= ROLES and _whole(second.question) and _differ(top, second.question):
             top.swaps.append(second.question.givens)
-        if best == OUTSIDE and likely[best] >= CERTAIN:
+        if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
         elif best != top.topic:
             _other_topic(reading, top, again(best), likely[top.topic], likely[best])

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
 CHANGES = frozenset(("follow-up", "correct"))  # acts that work the last question again, changed
 VALUES = frozenset(("remember", "compare"))  # acts whose words could also be the piece that was asked for
+BEFORE = frozenset(("follow-up", "correct", "explain", "compare"))  # acts about an answer before
 ACTS = Registry()
 
 
