@@ -8,13 +8,14 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.listed import Listing
-from intents.reading import Reading
+from intents.reading import Dims, Reading
 from solvers.quantities import Area, Length
 
 NOUNS = frozenset(
     "sides eaves eves overhangs walls windows doors openings rakes gables joints beads runs perimeters corners edges ends faces"
     " elevations chimneys dormers roofs posts columns frames valleys jambs slopes verges barges lines cheeks cheek".split()
 )
+_FACES = frozenset("walls elevations faces".split())
 SINGLE = {"eave": "eaves", "side": "sides", "chimney": "chimneys"}
 BOTH = {"both": 2, "twin": 2, "two": 2}
 _EACH = frozenset("each apiece ea".split())
@@ -60,6 +61,7 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
     """The size after the things: both eaves, 36 ft each; four joints of 11 ft; both sides of a chimney, 38 in a side."""
     for at in range(end, min(end + _WITHIN, len(listing.chart))):
         if listing.number_at(at):
+            yield from _faces(listing, i, at, count, listing.words[end - 1])
             for size in _sizes(listing, at):
                 each = _each(listing, size.end)
                 joined = all(word in _JOINTS for word in listing.words[end:at])
@@ -71,6 +73,19 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
                 elif joined:
                     yield _times(listing, i, size.end, size, count, DOUBTED)
             return
+
+
+def _faces(listing: Listing, i: int, at: int, count: int, name: str) -> Iterator[Reading]:
+    """Three walls 30 by 8: their area, all together."""
+    sizes = [r for r in listing.chart[at] if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= SAID]
+    if name not in _FACES or not sizes:
+        return
+    size = max(sizes, key=lambda r: r.end)
+    assert isinstance(size.value, Dims)
+    sides = [part.value if isinstance(part.value, Length) else Length(part.value.value, "ft") for part in size.value.parts]  # type: ignore[union-attr]
+    area = count * sides[0].to("ft").value * sides[1].to("ft").value
+    total = _said(Area(area, "ft2"), f"{count} × {listing.said(size.start, size.end)}")
+    yield Reading("areas", i, _each(listing, size.end) or size.end, (total,))
 
 
 def _before(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:

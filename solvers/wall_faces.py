@@ -28,9 +28,12 @@ GableTall = Annotated[
     Slot("How high is the gable?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, name="gable height",
          cued=True),
 ]  # fmt: skip
+FaceOpenings = Annotated[tuple[Opening, ...], Slot("What openings are in it?", cued=True)]
 GablePitch = Annotated[
     Pitch, Slot("What is the pitch of the gable, or its height?", above=0, name="pitch of the gable", cued=True)
 ]
+
+MOST_APART = 0.05  # a height off a tape, or rounded in the telling, may differ so much from the pitch
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,10 +83,13 @@ class Face:
 
     def _gable(self, work: Working, width: Term) -> Term:
         peak = self.peak
-        if peak is None:
-            assert self.pitch is not None
+        if self.pitch is not None:
             why = "the pitch over half the width"
-            peak = work.step("gable height", width / 2 * self.pitch.rise / self.pitch.run, why, "ft")
+            name = "gable height" if peak is None else "height by the pitch"
+            rise = work.step(name, width / 2 * self.pitch.rise / self.pitch.run, why, "ft")
+            refuse_unlike(work, width, peak, rise)
+            peak = peak or rise
+        assert peak is not None
         area = work.step("gable", width * peak / 2, "half of width by height, a triangle", "ft2")
         work.check("two right triangles, one each side of the peak", 2 * (width / 2 * peak / 2), "=", area)
         return area
@@ -102,3 +108,14 @@ class Face:
             f"the openings come to {work.text(taken)} and all there is to cover is {work.text(area)}: check their sizes",
         )
         return work.step("net", area - taken, "what is left when the openings are out", "ft2")
+
+
+def refuse_unlike(work: Working, width: Term, peak: Term | None, rise: Term) -> None:
+    """Refuse a height said for a gable that its pitch does not make: it may be of the wall under it."""
+    if peak is not None:
+        apart = abs(float(work.value(peak)) / float(work.value(rise)) - 1)
+        work.refuse_when(
+            apart > MOST_APART,
+            f"a gable {work.text(width)} wide at that pitch is {work.text(rise)} high, and you said {work.text(peak)}: leave "
+            "one out, or call it the height of the wall",
+        )

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Annotated, Any
 
 from solvers.binding import Slope
@@ -105,12 +104,12 @@ def opening_area(work: Working, openings: tuple[Opening, ...]) -> Term | None:
 
 def _turned(work: Working, openings: tuple[Opening, ...], length: Term, height: Any) -> tuple[Opening, ...]:
     """The openings, those turned that are higher than the wall as said and fit it the other way: a 7 by 9 garage door."""
-    long, tall = Fraction(work.value(12 * length)), Fraction(work.value(12 * height))
+    long, tall = float(work.value(12 * length)), float(work.value(12 * height))
     found = []
     for opening in openings:
         wide, high = opening.width.to("in").value, opening.height.to("in").value
         if high > tall and wide <= tall and high <= long:
-            sizes = work.text(work.term("", high, "in"), "ft"), work.text(work.term("", wide, "in"), "ft")
+            sizes = [work.text(work.term("", side / 12, "ft")) for side in (high, wide)]
             work.caution(f"Assumed: the {opening.what} is {sizes[0]} wide and {sizes[1]} high, since it fits no other way.")
             found.append(replace(opening, width=opening.height, height=opening.width))
         else:

@@ -11,6 +11,7 @@ from solvers.exact import Term, sqrt
 from solvers.quantities import Length, Pitch
 from solvers.registry import topic
 from solvers.slots import Slot
+from solvers.wall_faces import refuse_unlike
 from solvers.wall_parts import GableOver, OpenedArea, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
 from solvers.working import Working
 
@@ -64,8 +65,10 @@ def gable_area(
 
     Refuses a flat roof, which has no gable. Source: geometry.
     """
-    if height is None:
-        height = _height(work, width, pitch)
+    if height is None or pitch is not None:
+        rise = _height(work, width, pitch, "height" if height is None else "height by the pitch")
+        refuse_unlike(work, width, height, rise)
+        height = height or rise
     area = work.answer("gable area", width * height / 2, "half of width by height, a triangle", "ft2")
     rake = work.step("rake", sqrt((width / 2) ** 2 + height**2), "each rake, over half the width", "ft")
     work.also("height of the gable", height)
@@ -79,14 +82,14 @@ def gable_area(
     _draw_gable(work, width, height, area)
 
 
-def _height(work: Working, width: Term, pitch: Slope | None) -> Term:
+def _height(work: Working, width: Term, pitch: Slope | None, name: str) -> Term:
     if pitch is None:
         raise NeedMore("pitch", "What is the pitch, or the height of the gable?")
     said = pitch.given.text or work.text(work.term("", pitch.given.value, pitch.given.unit))
     work.refuse_when(
         pitch.rise.value == 0, f"a roof of {said} is flat, so there is no gable: give a pitch over 0 in 12"
     )
-    return work.step("height", width / 2 * pitch.rise / pitch.run, "the pitch over half the width", "ft")
+    return work.step(name, width / 2 * pitch.rise / pitch.run, "the pitch over half the width", "ft")
 
 
 def _draw_gable(work: Working, width: Term, height: Term, area: Term) -> None:

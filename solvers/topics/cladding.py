@@ -22,8 +22,8 @@ from solvers.exact import Term, ceil, floor
 from solvers.quantities import Area, Count, Length
 from solvers.registry import topic
 from solvers.slots import Slot
-from solvers.wall_faces import Face, FaceLong, FaceTall, GablePitch, GableTall
-from solvers.wall_parts import OpenedArea, WallOpenings
+from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
+from solvers.wall_parts import OpenedArea
 from solvers.working import Working
 
 CourseLength = Annotated[
@@ -60,7 +60,7 @@ def cladding_boards(
     wall_height: FaceTall | None = None,
     pitch: GablePitch | None = None,
     gable_height: GableTall | None = None,
-    openings: WallOpenings | None = None,
+    openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
 ) -> None:
     """How many boards clad an area, a wall or a gable at an exposure, or so many courses of a length; waste of 10 % assumed.
@@ -127,7 +127,7 @@ def squares(
     wall_height: FaceTall | None = None,
     pitch: GablePitch | None = None,
     gable_height: GableTall | None = None,
-    openings: WallOpenings | None = None,
+    openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
 ) -> None:
     """Squares of cladding or shingles to cover an area, a wall or a gable, 100 ft² each; waste of 10 % assumed.

@@ -11,8 +11,8 @@ from solvers.exact import Term, ceil, floor
 from solvers.quantities import Count, Length, Money, Weight
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
-from solvers.wall_faces import Face, FaceLong, FaceTall, GablePitch, GableTall
-from solvers.wall_parts import OpenedArea, WallOpenings
+from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
+from solvers.wall_parts import OpenedArea
 from solvers.working import Working
 
 LIFT_CAUTION = "Lift with a second person or make two trips: common practice is no more than about 50 lb (23 kg) each."
@@ -54,7 +54,7 @@ def weight(
     wall_height: FaceTall | None = None,
     pitch: GablePitch | None = None,
     gable_height: GableTall | None = None,
-    openings: WallOpenings | None = None,
+    openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
 ) -> None:
     """What a load weighs, lb (kg in, kg out): pieces at so much each, or an area, wall or gable at so much a square foot.
@@ -87,7 +87,7 @@ def cost(
     wall_height: FaceTall | None = None,
     pitch: GablePitch | None = None,
     gable_height: GableTall | None = None,
-    openings: WallOpenings | None = None,
+    openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
 ) -> None:
     """What so many, so much area (or a wall or gable), or so much length costs at a price, no tax.

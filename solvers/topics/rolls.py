@@ -12,8 +12,8 @@ from solvers.exact import Term
 from solvers.quantities import Length, Volume
 from solvers.registry import topic
 from solvers.slots import Slot
-from solvers.wall_faces import Face, FaceLong, FaceTall, GablePitch, GableTall
-from solvers.wall_parts import OpenedArea, WallOpenings
+from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
+from solvers.wall_parts import OpenedArea
 from solvers.working import Working
 
 RollWidth = Annotated[
@@ -60,7 +60,7 @@ def membrane_rolls(
     wall_height: FaceTall | None = None,
     pitch: GablePitch | None = None,
     gable_height: GableTall | None = None,
-    openings: WallOpenings | None = None,
+    openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
 ) -> None:
     """How many rolls of membrane cover an area, a wall or a gable, every run lapping the one below it; laps of 6 in unless said.

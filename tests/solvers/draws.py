@@ -167,6 +167,14 @@ COUNT = stepped(Fraction(2), Fraction(9), Fraction(1)).map(lambda value: Count(v
 FEET = stepped(Fraction(8), Fraction(20), Fraction(1)).map(lambda value: Length(value, "ft"))
 ACUTE = stepped(Fraction(1), Fraction(88), Fraction(1, 4)).map(lambda value: Angle(value, "deg"))
 BOARD = length(96, 192)
+_NO_FACE = dict.fromkeys(("wall_length", "wall_height", "pitch", "gable_height", "openings", "opened"))
+_FACE_FEET = {"wall_length": length(20, 60, Fraction(1, 2), "ft"), "wall_height": length(8, 20, Fraction(1, 2), "ft")}
+# An area outright, a wall, and a gable: what every topic takes that covers one.
+FACES: list[dict[str, Draw | None]] = [
+    _NO_FACE,
+    {**_NO_FACE, **_FACE_FEET, "area": None},
+    {**_NO_FACE, "wall_length": _FACE_FEET["wall_length"], "gable_height": length(4, 12, Fraction(1, 2), "ft"), "area": None},
+]
 # Topics whose givens must go together: ways to draw them, each a strategy by parameter (None leaves one out).
 SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
     "arc": [
@@ -202,7 +210,8 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
         {"length": length(60, 240), "width": length(1, 6), "gap": length(2, 8), "count": None},
     ],
     "gable courses": [{"width": length(120, 360), "exposure": length(4, 12), "stock": None, "studs": None}],
-    "membrane rolls": [{"roll_width": length(36, 108), "lap": length(2, 8)}],
+    "membrane rolls": [{"roll_width": length(36, 108), "lap": length(2, 8), **face} for face in FACES],
+    "squares": FACES,
     "right triangle": [
         {"rise": length(12, 60), "run": length(12, 60), "slope": None, "angle": None, "lengths": None},
         {"rise": length(12, 36), "slope": length(40, 90), "run": None, "angle": None, "lengths": None},

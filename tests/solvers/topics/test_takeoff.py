@@ -43,12 +43,19 @@ def word(worked: Worked, name: str) -> str:
 @given(feet, feet, st.integers(1, 3), st.integers(1, 8), st.integers(1, 8))
 def test_net_and_openings_are_the_wall(long: Fraction, high: Fraction, count: int, wide: int, tall: int) -> None:
     worked = work("wall area", length=f"{long} ft", height=f"{high} ft", openings=(window(count, wide, tall),))
-    if wide > long or tall > high or count * wide * tall >= long * high:
+    turned = tall > high and wide <= high and tall <= long  # taken the other way round, and said so
+    if count * wide * tall >= long * high or not (turned or (wide <= long and tall <= high)):
         assert "opening" in worked.refused
     else:
         net = answer("wall area", length=f"{long} ft", height=f"{high} ft", openings=(window(count, wide, tall),))
         assert net == pytest.approx(float(long * high - count * wide * tall))
         assert net + also(worked, "openings") == pytest.approx(also(worked, "gross area"))
+
+
+def test_a_door_that_fits_only_the_other_way_is_turned_and_said_so() -> None:
+    worked = work("wall area", length="18 ft", height="8 ft", openings=(window(1, 7, 9),))
+    assert worked.working is not None and any("9 ft wide and 7 ft high" in each for each in worked.working.cautions)
+    assert answer("wall area", length="18 ft", height="8 ft", openings=(window(1, 7, 9),)) == 81
 
 
 @settings(max_examples=40, deadline=None)
