@@ -25,6 +25,7 @@ class Learned:
 
     def __init__(self, topics: list[str], bias: list[int], words: dict[str, list[int]], roles: dict[str, dict[str, int]]):
         self.topics, self.bias, self.words, self.roles = topics, bias, words, roles
+        self._merged: dict[str, dict[str, int]] = {}
 
     def likely(self, features: Iterable[str]) -> dict[str, float]:
         """How likely each topic is, and each act of talk, and a question of another trade; adds up to 1."""
@@ -34,8 +35,8 @@ class Learned:
             weights = self.words.get(feature)
             if weights is not None:
                 known += 1
-                for at in range(0, len(weights), 2):
-                    scores[weights[at]] += weights[at + 1]
+                for at, weight in zip(weights[::2], weights[1::2], strict=True):
+                    scores[at] += weight
         share = 1 / (SCALE * max(1, known) ** 0.5)
         return dict(zip(self.topics, _shares([s * share + b / SCALE for s, b in zip(scores, self.bias, strict=True)]),
                         strict=True))  # fmt: skip
@@ -44,10 +45,19 @@ class Learned:
         """How likely a quantity has each of the roles (parameter names, or NOTHING); `told` by the grammar's islands."""
         scores = []
         for name in names:
-            models = [m for key in (name, f"{topic}.{name}") if (m := self.roles.get(key))]
-            signs = [*features, *signs_of(name, told)]
-            scores.append(sum(model.get(sign, 0) for model in models for sign in signs) / SCALE)
+            weights = self._of(topic, name).get
+            scores.append(sum([weights(sign, 0) for sign in (*features, *signs_of(name, told))]) / SCALE)
         return _shares(scores)
+
+    def _of(self, topic: str, name: str) -> dict[str, int]:
+        """The weights for a role: those it has in any topic, and those of this one, added up when first asked for."""
+        key = f"{topic}.{name}"
+        if key not in self._merged:
+            whole = dict(self.roles.get(name, {}))
+            for sign, weight in self.roles.get(key, {}).items():
+                whole[sign] = whole.get(sign, 0) + weight
+            self._merged[key] = whole
+        return self._merged[key]
 
 
 def signs_of(name: str, told: set[str]) -> list[str]:

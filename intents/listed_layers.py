@@ -36,6 +36,7 @@ _NAME_ENDS = frozenset(
 _STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
 _AGAIN = frozenset(", that thats which is it so really actually about only measures just".split())
 _SEVERAL = frozenset("layers layer courses sheets plies thicknesses".split())
+_TELLING = LAYER_WORDS | _SEVERAL
 _HOLDS = frozenset("penetration pen bite biting embedment embed into hold grip".split())
 _ENDS = frozenset(("", ",", ";", "&", "+", ".", "?", *"and over on plus then behind under with onto total".split()))
 MOST_LAYERS, MOST_BETWEEN, MOST_APART = 20, 10, 3
@@ -59,6 +60,8 @@ def layers(listing: Listing) -> Iterator[Reading]:
 
 def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
     """The layers from each place on, with a few words between ("over", "on", "if I run") but no other quantity."""
+    if _TELLING.isdisjoint(listing.words):
+        return
     items = [_several(listing, i) or _layer(listing, i) for i in range(len(listing.chart))]
     if not any(items):
         return

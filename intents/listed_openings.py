@@ -56,6 +56,8 @@ def openings(listing: Listing) -> Iterator[Reading]:
         if listing.words[i] in _NONE and listing.words[i + 1] in _ONE:
             end = i + 2 + 2 * (listing.words[i + 2] in ("or", "and", "nor") and listing.words[i + 3] in _ONE)
             yield Reading("openings", i, end, ())
+    if _ONE.keys().isdisjoint(listing.words):
+        return
     for chain in chains(listing, lambda i: _item(listing, i), lambda before, item, separated: separated or item.led):
         if not chain[0].what:
             continue

@@ -20,8 +20,10 @@ def of_something_else(
     chart: Chart, phrases: Phrases, placed: Placed, parameters: tuple[Parameter, ...]
 ) -> list[str]:  # fmt: skip
     """The lengths with no role from their topic, as they were said, that stand after another thing's name."""
+    if not placed.loosely:
+        return []
     small = phrases.fillers | LIGHT
-    own = {p.name: f"{p.label} {p.slot.ask} {p.slot.kept or ''}".lower() for p in parameters}
+    own = {p.name: f"{p.label} {p.slot.ask} {p.slot.kept or ''}".lower() for p in parameters if p.name in placed.loosely}
     found = ((name, heard) for name, heard in placed.givens.items() if name in placed.loosely)
     return [
         heard.text

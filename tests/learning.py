@@ -37,7 +37,7 @@ PLACES = places(load_topics().values())
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.05, 0.5  # how strongly weights are held near nothing (L2)
 ROUNDS = 150
-LEAST_WORD, LEAST_ROLE = 8, 4  # weights smaller than this many hundredths are left out of the file
+LEAST_WORD, LEAST_ROLE = 15, 5  # weights smaller than this many hundredths are left out of the file
 TENTH = 4  # every so many sentences one is said again beside a remark
 PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
 
