@@ -86,6 +86,8 @@ def _named_first(listing: Listing, i: int) -> Item | None:
         return None
     after = next((end for end, _ in listing.counts(at + 1) if listing.words[at + 1] == "("), at + 1)
     found = _sizes(listing, listing.past(after, _BETWEEN, 5))
+    if found and what == "door":
+        found = _with_inches(listing, *found)
     count = next((n for end, n in listing.counts(at + 1) if end == after), 1) if after > at + 1 else 1  # windows (2)
     return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
 
@@ -131,6 +133,16 @@ def _amount(part: Reading) -> Amount:
     assert isinstance(part.value, Quantity)
     unit = part.value.unit if part.kind == "length" else ""
     return Amount(part.end, part.value.value, unit, unit)
+
+
+def _with_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> tuple[int, tuple[Amount, ...]]:
+    """A door three by six eight is 6 ft 8 in high."""
+    wide, high = sizes
+    inches = next((n for at, n in listing.counts(end) if at == end + 1 and 0 <= n < 12), None)
+    more = listing.words[end + 1] in ("", ".", ",", "!", "?", "and", "in", "please", "what", "how")
+    if inches is None or not more or high.unit or wide.unit or high.value not in (6, 7, 8):
+        return end, sizes
+    return end + 1, (Amount(wide.end, wide.value, "ft", "ft"), Amount(end + 1, _feet(int(high.value), inches), "in", "ft"))
 
 
 def _pair_door(listing: Listing, i: int) -> Item | None:

@@ -16,6 +16,7 @@ _JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "ar
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
+_ROW_FROM = 24  # inches; bare pairs of less are spoken feet and inches, or a pitch
 _FEET_DOUBT = 12  # a bare number under this may be feet: a piece of 8 inches, or of 8 foot
 
 
@@ -42,7 +43,13 @@ def _joined(before: Item, item: Item, separated: bool) -> bool:
     """Bare sizes stand only beside bare sizes, or after counted ones; counted ones need no comma between."""
     if not before.led and item.led:
         return False
-    return separated or item.led
+    return separated or item.led or _bare_row(before, item)
+
+
+def _bare_row(before: Item, item: Item) -> bool:
+    """Sizes with nothing between: 55 55 55 40. From a foot on: smaller ones are more likely a size and its fraction."""
+    sizes = (*before.sizes, *item.sizes)
+    return not before.led and not item.led and all(not size.unit and size.value >= _ROW_FROM for size in sizes)
 
 
 def _item(listing: Listing, i: int) -> Item | None:
