@@ -55,11 +55,11 @@ UNANSWERED: Record = {
 
 def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks if the saw reaches a joint that it names; then that is answered, or asked about."""
+    asks = _ASKS.search(text)
+    if (asks and _WHAT.search(text[: asks.start()])) or not (asks or _HOW.search(text)):
+        return False
     saw = read_as(text, SAW, c.parameters)
     limit = _limit(text, saw)
-    asks = _ASKS.search(text)
-    if asks and _WHAT.search(text[: asks.start()]):
-        return False
     if not (asks or (limit is not None and _HOW.search(text))):
         return False
     joint = _joint(c, text, limit)

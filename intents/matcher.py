@@ -8,7 +8,7 @@ conversation, which asks where two are near.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 from intents.chart import LIGHT, Chart, Hit, chart_of
@@ -30,6 +30,7 @@ Topics = Mapping[str, tuple[Parameter, ...]]
 
 LONGEST = 440  # tokens of a cut list: sixty pieces with their fractions and commas
 MOST = 110  # tokens of anything else: the longest question of the sets has 73, and a page is none
+CHARTS = 8  # sentences kept as they were read: one is read as a question, as a reply, as a change
 COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
 UNKNOWN = 0.25  # what a word that means nothing here costs
@@ -60,6 +61,11 @@ def speller(folder: Path = FOLDER) -> Speller:
     return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT)
 
 
+@lru_cache(maxsize=CHARTS)
+def _chart(text: str, folder: Path) -> Chart:
+    return chart_of(text, compiled(folder), speller(folder), tokenize(text[: LONGEST * 12])[:LONGEST])
+
+
 def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = (), seconds: bool = True) -> Reading:
     """All ways worth considering to read a sentence, best first.
 
@@ -72,7 +78,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     if len(typed) > (LONGEST if listed else MOST):
         reading.too_long = TOO_LONG
         return reading
-    chart = chart_of(text, phrases, speller(folder), typed)
+    chart = _chart(text, folder)
     reading.changed = chart.changed
     reading.broken = broken_number(chart.tokens) or ""
     wanted = set(only)
@@ -180,7 +186,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     `wanted` is the parameter that was asked for: it comes first for whatever no other words claim.
     """
     phrases = compiled(folder)
-    chart = chart_of(text, phrases, speller(folder), tokenize(text[: LONGEST * 12])[:LONGEST])
+    chart = _chart(text, folder)
     by_pattern = _by_pattern(chart)
     manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
     parameters = topics[topic]
