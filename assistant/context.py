@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
+TOGETHER = 280  # characters of what was stated and a question
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = re.compile(
     r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget)\b",
@@ -39,6 +40,8 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line is whole with what was stated before it; if so that is answered."""
     for back in range(1, len(c.told) + 1):
         told = "; ".join(c.told[-back:]) + "; "
+        if len(told) + len(text) > TOGETHER:
+            return False
         question = _whole(c, told, text)
         if question and question.topic != (record["topic"] or question.topic):
             return False
