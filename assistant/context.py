@@ -8,11 +8,13 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.record import Record, listed, value_line
 from assistant.speech import spoken
 from assistant.ways import Way, same_answer
+from intents.lists import layers_in
 from intents.matcher import read
 from intents.question import Question
 from intents.talk import numbers_in, outside_of
@@ -24,6 +26,8 @@ if TYPE_CHECKING:
 
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
+OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
+INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = re.compile(
     r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget)\b",
@@ -55,10 +59,37 @@ def rather_joined(c: Conversation, record: Record, text: str, questions: list[Qu
     "Corner's 95 degrees", and then "do it in three pieces": no other corner, but another question about it.
     """
     last, best = c.last, questions[0] if questions else None
+    if best is not None and _more_layers(c, record, text, best):
+        return True
     if last is None or best is None or not c.told or last.record.get("heard") != c.told[-1]:
         return False
     other = best.topic != last.topic.name and bool(best.missing) and len(best.words) > 1
     return other and joined(c, record, text)
+
+
+def _more_layers(c: Conversation, record: Record, text: str, best: Question) -> bool:
+    """Whether layers were stated right before, and this line tells more of the wall: "with 9/16 cladding on top"; answered.
+
+    A sum of the layers of one line alone would leave the others out.
+    """
+    lines = [kept["heard"] for kept in c.records[-MOST:]]
+    own = best.givens.get("layers")
+    words = {token.text for token in tokenize(text)}
+    more = (best.topic == "build-out" or words & OVER) and not words & INSTEAD
+    if own is None or not more or best.missing or best.unplaced:
+        return False
+    stated = [*takewhile(bool, (layers_in(line) if _states(line) else 0 for line in reversed(lines)))]
+    told = "; ".join(lines[len(lines) - len(stated) :]) + "; "
+    whole = [q for q in read(told + text, c.parameters).questions[:1] if q.topic == best.topic]
+    if not stated or not whole or whole[0].missing or whole[0].unplaced:
+        return False
+    if len(whole[0].givens["layers"].value) != sum(stated) + len(own.value):
+        return False
+    ways = c.ways(whole[0])
+    if not (same_answer([way.worked for way in ways]) and ways[0].worked.working):
+        return False
+    _answer(c, record, ways, whole[0], len(told))
+    return True
 
 
 def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:

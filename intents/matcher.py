@@ -57,7 +57,7 @@ def speller(folder: Path = FOLDER) -> Speller:
     """The speller of a folder's grammars."""
     phrases = compiled(folder)
     known = phrases.vocabulary | NUMBER_WORDS
-    return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT)
+    return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT, phrases.ordinary)
 
 
 def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = (), seconds: bool = True) -> Reading:

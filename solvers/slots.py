@@ -83,9 +83,9 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Layer:
-    """A thickness, with what it is."""
+    """A thickness, with what it is; None where it was named and its thickness not said."""
 
-    thickness: Quantity
+    thickness: Quantity | None
     what: str = "layer"
 
 
