@@ -76,14 +76,14 @@ def _more_layers(c: Conversation, record: Record, text: str, best: Question) -> 
     own = best.givens.get("layers")
     words = {token.text for token in tokenize(text)}
     more = (best.topic == "build-out" or words & OVER) and not words & INSTEAD
-    if own is None or not more or best.missing or best.unplaced:
+    if not more or best.missing != ([] if own else ["layers"]) or best.unplaced:
         return False
     stated = [*takewhile(bool, (layers_in(line) if _states(line) else 0 for line in reversed(lines)))]
     told = "; ".join(lines[len(lines) - len(stated) :]) + "; "
     whole = [q for q in read(told + text, c.parameters).questions[:1] if q.topic == best.topic]
     if not stated or not whole or whole[0].missing or whole[0].unplaced:
         return False
-    if len(whole[0].givens["layers"].value) != sum(stated) + len(own.value):
+    if len(whole[0].givens["layers"].value) != sum(stated) + (len(own.value) if own else 0):
         return False
     ways = c.ways(whole[0])
     if not (same_answer([way.worked for way in ways]) and ways[0].worked.working):

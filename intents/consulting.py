@@ -51,26 +51,32 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
 
     if top is not None and plain(top):
         second = again(top.topic)
-        if second is not None and second.sure >= ROLES and _whole(second.question) and _differ(top, second.question):
+        if (
+            second is not None and second.sure >= ROLES and _whole(second.question)
+            and _differ(top, second.question) and not _drops(chart, top, second.question)
+        ):  # fmt: skip
             top.swaps.append(second.question.givens)
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
         elif best != top.topic:
-            _other_topic(reading, top, again(best), likely[top.topic], likely[best])
+            _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
         _read_again(chart, reading, top, again(best), likely[best])
     elif best == OUTSIDE and likely[best] >= LIKELY:
         reading.questions = []
 
 
-def _other_topic(reading: Reading, top: Question, second: Second | None, mine: float, other: float) -> None:
+def _other_topic(
+    chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
+) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
     if second is None or not _whole(second.question):
         return
-    if other >= CERTAIN:
+    drops = _drops(chart, top, second.question)
+    if other >= CERTAIN and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
-    elif mine < DOUBTED and top.score < PLAINLY:
+    elif other >= CERTAIN or (mine < DOUBTED and top.score < PLAINLY):
         second.question.score = top.score
         reading.questions = [top, second.question]
 
@@ -115,6 +121,15 @@ def _differ(top: Question, other: Question) -> bool:
     """Whether the same quantities go to other parameters; a reading that drops one is none."""
     mine, theirs = ({name: _value(heard) for name, heard in q.givens.items()} for q in (top, other))
     return mine != theirs and len(theirs) >= len(mine)
+
+
+def _drops(chart: Chart, top: Question, other: Question) -> bool:
+    """Whether a number that has its place in the rule's reading is none in the other: the 0.6 of "0.6 of a foot"."""
+    mine, theirs = (
+        sum(1 << i for i, token in enumerate(chart.tokens) if any(h.start <= token.start < h.end for h in q.givens.values()))
+        for q in (top, other)
+    )  # fmt: skip
+    return bool(mine & ~theirs & chart.numbers)
 
 
 def _value(heard: Heard) -> Any:

@@ -11,6 +11,7 @@ from rapidfuzz.distance import OSA
 SHORTEST = 4  # letters; shorter words are too near to each other
 LEAST_PART = 3  # letters in each of two words that were run together
 NEAREST = 6  # words as near that are looked at
+SHORT = {"haf": "half", "hlf": "half", "qtr": "quarter"}  # slips of words too short for that
 LONG = 7  # from this length on two slips are forgiven, below only one
 
 
@@ -30,6 +31,8 @@ class Speller:
 
     def _read(self, word: str) -> str:
         """The word it stands for, or the word itself."""
+        if word in SHORT:
+            return SHORT[word]
         if word in self.leave or len(word) < SHORTEST or not word.isalpha() or self._form_of_known(word):
             return word
         slips = 2 if len(word) >= LONG else 1
