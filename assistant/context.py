@@ -19,6 +19,7 @@ from intents.matcher import read
 from intents.question import Question
 from intents.talk import numbers_in, outside_of
 from intents.tokens import tokenize
+from solvers.slots import Layer
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -27,6 +28,7 @@ if TYPE_CHECKING:
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
+LAYERED = ("build-out", "fastener length")  # what is asked of layers
 INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = re.compile(
@@ -72,24 +74,31 @@ def _more_layers(c: Conversation, record: Record, text: str, best: Question) -> 
 
     A sum of the layers of one line alone would leave the others out.
     """
-    lines = [kept["heard"] for kept in c.records[-MOST:]]
     own = best.givens.get("layers")
     words = {token.text for token in tokenize(text)}
     more = (best.topic == "build-out" or words & OVER) and not words & INSTEAD
     if not more or best.missing != ([] if own else ["layers"]) or best.unplaced:
         return False
-    stated = [*takewhile(bool, (layers_in(line) if _states(line) else 0 for line in reversed(lines)))]
+    lines = [kept["heard"] for kept in c.records[-MOST:]]
+    stated = [*takewhile(bool, (_layers_stated(c, line) for line in reversed(lines)))]
     told = "; ".join(lines[len(lines) - len(stated) :]) + "; "
-    whole = [q for q in read(told + text, c.parameters).questions[:1] if q.topic == best.topic]
-    if not stated or not whole or whole[0].missing or whole[0].unplaced:
+    whole = next((q for q in read(told + text, c.parameters).questions[:1] if q.topic == best.topic), None)
+    if not stated or whole is None or whole.missing or whole.unplaced:
         return False
-    if len(whole[0].givens["layers"].value) != sum(stated) + (len(own.value) if own else 0):
+    names = [layer.what.split()[-1] for group in (*stated, own.value if own else ()) for layer in group]
+    if len(whole.givens["layers"].value) != len(names) or len(set(names)) < len(names):  # the same again is another wall
         return False
-    ways = c.ways(whole[0])
+    ways = c.ways(whole)
     if not (same_answer([way.worked for way in ways]) and ways[0].worked.working):
         return False
-    _answer(c, record, ways, whole[0], len(told))
+    _answer(c, record, ways, whole, len(told))
     return True
+
+
+def _layers_stated(c: Conversation, line: str) -> tuple[Layer, ...]:
+    """The layers of a line that asked for nothing."""
+    asked = any(q.topic in LAYERED for q in read(line, c.parameters, seconds=False).questions)
+    return layers_in(line) if _states(line) and not asked else ()
 
 
 def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:

@@ -21,8 +21,9 @@ _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sen
 _HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
 # After "three times" a number that is multiplied, or what is.
 _MULTIPLIED = frozenset(
-    "a an the that this it as of by my half one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen "
-    "sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred quarter point minus".split()
+    "a an the that this it as of by my half quarter point minus one two three four five six seven eight nine ten eleven twelve "
+    "thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety "
+    "hundred".split()
 )
 LATEST = 12  # o'clock
 

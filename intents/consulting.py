@@ -72,7 +72,7 @@ def _other_topic(
     """A rule fits, but sentences like this one are about something else."""
     if second is None or not _whole(second.question):
         return
-    drops = _drops(chart, top, second.question)
+    drops = _drops(chart, top, second.question, counts=False)
     if other >= CERTAIN and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
@@ -123,13 +123,25 @@ def _differ(top: Question, other: Question) -> bool:
     return mine != theirs and len(theirs) >= len(mine)
 
 
-def _drops(chart: Chart, top: Question, other: Question) -> bool:
-    """Whether a number that has its place in the rule's reading is none in the other: the 0.6 of "0.6 of a foot"."""
-    mine, theirs = (
-        sum(1 << i for i, token in enumerate(chart.tokens) if any(h.start <= token.start < h.end for h in q.givens.values()))
-        for q in (top, other)
-    )  # fmt: skip
-    return bool(mine & ~theirs & chart.numbers)
+def _drops(chart: Chart, top: Question, other: Question, counts: bool = True) -> bool:
+    """Whether a number that has its place in the rule's reading is none in the other: the 0.6 of "0.6 of a foot".
+
+    Without `counts` a lone whole number may go: "already cut three" is a remark.
+    """
+    mine, theirs = (_numbers_in(chart, question) for question in (top, other))
+    left = mine & ~theirs
+    alone = left & ~(left << 1) & ~(left >> 1)
+    for i, word in enumerate(chart.words):
+        if not counts and alone >> i & 1 and "." not in word:
+            left &= ~(1 << i)
+    return bool(left)
+
+
+def _numbers_in(chart: Chart, question: Question) -> int:
+    """Mask of the numbers of a question's givens."""
+    spans = [(heard.start, heard.end) for heard in question.givens.values()]
+    tokens = (1 << i for i, token in enumerate(chart.tokens) if any(start <= token.start < end for start, end in spans))
+    return sum(tokens) & chart.numbers
 
 
 def _value(heard: Heard) -> Any:

@@ -7,8 +7,8 @@ from dataclasses import replace
 
 from intents.listed import SEPARATORS, Amount, Item, Listing, beginnings, with_units
 from intents.reading import Reading
-from solvers.quantities import Length
 from intents.untold_layers import nominal, with_untold
+from solvers.quantities import Length
 from solvers.slots import Layer
 
 _ONE = (
@@ -50,9 +50,7 @@ MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many in
 def layers(listing: Listing) -> Iterator[Reading]:
     """Lists of layers: a thickness and what it is, either first."""
     for chain in (*_layer_chains(listing), *_counted_chains(listing)):
-        for part in beginnings(chain):
-            if part is chain:
-                part = with_untold(listing, chain)
+        for part in (with_untold(listing, chain), *list(beginnings(chain))[1:]):
             every = [item for item in part for _ in range(item.count)]
             amounts = [item.sizes[0] for item in every if item.sizes]
             default = "mm" if max((amount.value for amount in amounts), default=0) >= 4 else "in"

@@ -15,6 +15,7 @@ from intents.listed_totals import totals
 from intents.measures import readings
 from intents.reading import Reading
 from intents.tokens import Token, tokenize
+from solvers.slots import Layer
 
 
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
@@ -24,10 +25,10 @@ def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
         yield from read(listing)
 
 
-def layers_in(text: str) -> int:
-    """How many layers a line tells, where it tells no other quantity; else 0."""
+def layers_in(text: str) -> tuple[Layer, ...]:
+    """The layers a line tells, where it tells no other quantity; else none."""
     tokens = tokenize(text)
     chart = readings(tokens)
     said = max(layers(Listing(tokens, chart)), key=lambda reading: reading.end - reading.start, default=None)
     outside = said is None or any(row and not said.start <= i < said.end for i, row in enumerate(chart))
-    return 0 if outside or said is None else len(said.value)  # type: ignore[arg-type]
+    return () if outside or said is None else said.value  # type: ignore[return-value]

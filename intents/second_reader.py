@@ -121,7 +121,8 @@ def _kept(chart: Chart, first: Question, question: Question) -> int:
 
 def _nominal(chart: Chart, heard: Heard) -> bool:
     """Whether a list has numbers in it that are no thickness of a layer: those of 1x4 strapping, and of two layers."""
-    times = any(chart.words[i] in ("×", "layers", "double", "each") for i in range(len(chart.words)) if _tokens(chart, heard) >> i & 1)
+    said = {word for i, word in enumerate(chart.words) if _tokens(chart, heard) >> i & 1}
+    times = not said.isdisjoint(("×", "layers", "double", "each"))
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
 
 

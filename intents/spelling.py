@@ -48,10 +48,11 @@ class Speller:
         """Whether it is a common word with a regular ending: hates, wanted, hoping."""
         for ending in ("s", "ed", "ing"):
             stem = word.removesuffix(ending)
-            if stem != word and len(stem) >= LEAST_PART:
-                whole = stem + "e"
-                if (stem in self.ordinary and not (ending != "s" and stem[-1] == "e")) or (ending != "s" and whole in self.ordinary):
-                    return True
+            if stem == word or len(stem) < LEAST_PART:
+                continue
+            bare = stem in self.ordinary and (ending == "s" or stem[-1] != "e")
+            if bare or (ending != "s" and stem + "e" in self.ordinary):
+                return True
         return False
 
     def _parted(self, word: str) -> str:
