@@ -142,7 +142,7 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
                 or inches.sure <= 0.5
                 or not _can_be_inches(line, inches)
                 or words[after] in UNITS
-                or words[after - 1] == "eights"  # five eights is five eighths
+                or words[after - 1] in ("eights", "sixteens")  # five eights is five eighths
                 or _goes_on(line, after)
             ):
                 continue
