@@ -12,6 +12,7 @@ from assistant.conversation import Conversation
     [
         ("five sixteens plus three eights", 11 / 16, "in"),
         ("haf of 9 foot 5 and 3/8", 56.6875, "in"),
+        ("number of 8' sticks of quarter round trim for 61 feet, no waste", 8, "count"),
         ("0.6 of a foot in inches", 7.2, "in"),
         ("5 US gallons is how many litres", 5 * 3.785411784, "L"),
         ("how many pounds is a 20 kg pail", 20 / 0.45359237, "lb"),
