@@ -48,6 +48,7 @@ KEEP = 4  # readings handed on
 MARGIN = 1.0  # a topic this far behind the best is neither answered nor asked about
 REFINED = 3  # leading topics whose quantities are tried in other places
 POSSIBLE = 0.2  # a given less sure than this can hardly be right
+OWN_WORDS = 3  # words of its own from which on a choice may share a word with the name of the topic
 SURE = 0.9  # a given this sure was said outright
 MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
 HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
@@ -282,7 +283,7 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
     filled: set[str] = set()
     for hit in sorted(hits, key=rank):
         # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
-        if numbers >> hit.number & 1 or hit.mask & (taken if hit.found or _says_number(hit) else used):
+        if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
             continue
         gives = {name for name, _, _ in hit.captures}
         if gives & filled:
@@ -295,9 +296,11 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
     return chosen
 
 
-def _says_number(hit: Hit) -> bool:
-    """Whether an island's words are a number in themselves: a square corner is one of 90°."""
-    return any(fixed.isdecimal() for _, _, fixed in hit.captures)
+def _may_share(chart: Chart, hit: Hit, used: int) -> bool:
+    """Whether an island may share the word that names the topic: it places a quantity, is a number in itself (a square
+    corner is one of 90°), or tells a choice by more words of its own ("equal gaps, and one at each end")."""
+    own = (hit.mask & chart.weighs & ~used).bit_count()
+    return bool(hit.found) or any(fixed.isdecimal() or own >= OWN_WORDS for _, _, fixed in hit.captures)
 
 
 def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -> None:

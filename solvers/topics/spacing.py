@@ -17,7 +17,7 @@ from solvers.working import Working
 ONE_END_CAUTION = "Pull every mark from the one end, tape hooked once: stepping off lets the error grow."
 NOTHING = Length(Fraction(0), "in", "0 in")
 
-Whole = Annotated[Length, Slot("What is the whole length?", bare=("ft", "in"), plain=40, above=0, name="length")]
+Whole = Annotated[Length, Slot("What is the whole length?", bare=("ft", "in"), plain=40, doubt=(2, 41), above=0, name="length")]
 PieceWidth = Annotated[Length, Slot("What is the width of each piece?", bare=("in",), above=0, name="width")]
 
 
