@@ -127,7 +127,8 @@ def _states(text: str) -> bool:
 def _whole(c: Conversation, told: str, text: str) -> Question | None:
     """The question of both together where it is whole, is asked by the last line, and uses what was stated."""
     alone = read(text, c.parameters).questions
-    if alone and alone[0].score > 0 and not (alone[0].missing or alone[0].unplaced or alone[0].lacking):
+    whole = alone and alone[0].score > 0 and not (alone[0].missing or alone[0].unplaced or alone[0].lacking)
+    if whole and not all(way.worked.asks for way in c.ways(alone[0])):  # a polygon may be told by its sides or its bay
         return None
     found = [q for q in read(told + text, c.parameters).questions if q.score > 0]
     best = found[0] if found else None

@@ -84,7 +84,15 @@ def _settled(
         return _topic(c, record, text, words, pending)
     if pending.ways and _way(c, record, text, words, pending):
         return True
-    return _piece(c, record, text, reading, pending)
+    return not _asks_it_back(text, pending) and _piece(c, record, text, reading, pending)
+
+
+def _asks_it_back(text: str, pending: Pending) -> bool:
+    """Whether the line asks for the very value that it was asked for: "it rises 9 foot 4, what's my pitch"."""
+    if pending.asked is None or not pending.wanted:
+        return False
+    label = pending.asked.topic.parameter(pending.wanted).label
+    return re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
 
 
 def _forget(c: Conversation, record: Record, words: set[str]) -> bool:

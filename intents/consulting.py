@@ -50,17 +50,20 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     if top is not None and plain(top):
-        second = again(top.topic)
+        second = again(top.topic) if _all_learned(top, model) else None
         if (
             second is not None and second.sure >= ROLES and _whole(second.question)
             and _differ(top, second.question) and not _drops(chart, top, second.question)
         ):  # fmt: skip
             top.swaps.append(second.question.givens)
+            top.rival = True
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
         elif best != top.topic:
             _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
+        if top is not None and best != top.topic and _lacks_only(top) and READ <= likely[top.topic] and likely[best] < CERTAIN:
+            return
         _read_again(chart, reading, top, again(best), likely[best])
     elif best == OUTSIDE and likely[best] >= LIKELY:
         reading.questions = []
@@ -77,7 +80,7 @@ def _other_topic(
         second.question.score = top.score
         reading.questions = [second.question]
     elif other >= CERTAIN or (mine < DOUBTED and top.score < PLAINLY):
-        second.question.score = top.score
+        second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
 
 
@@ -99,6 +102,16 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
         return
     question.score = AHEAD + max(0.0, top.score if top else 0.0)
     reading.questions = [question]
+
+
+def _lacks_only(question: Question) -> bool:
+    """Whether a rule takes all that was said, and only a value is missing: that is asked for."""
+    return bool(question.missing) and not (question.unplaced or question.swaps or question.lacking)
+
+
+def _all_learned(question: Question, model: Learned) -> bool:
+    """Whether the second reader knows the role of every quantity that a rule placed."""
+    return all(model.knows(question.topic, n) for n, heard in question.givens.items() if isinstance(heard.value, Quantity))
 
 
 def _less(question: Question, top: Question) -> bool:

@@ -261,7 +261,7 @@ def _question(
     how = [hit for hit in _chosen(chart, HOW, manner, ()) if not used & hit.mask] if manner else []
     placed = place(chart, chosen, parameters, wanted, how)
     question = Question(pattern.topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
-    question.missing = [p.name for p in parameters if p.required and p.name not in placed.givens]
+    question.missing = [p.name for p in parameters if p.lacks(placed.givens)]
     question.unplaced, question.unplaced_kinds = placed.unplaced, placed.unplaced_kinds
     _score(question, chart, phrases, placed)
     if not wanted:  # counted in no score: the topic stays as likely, but it asks

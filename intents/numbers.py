@@ -28,7 +28,10 @@ from intents.number_words import (
 from intents.tokens import Token, literal
 
 _LEADS_COUNT = frozenset("in into with of has need using makes".split())
-_COUNTED = frozenset("sided sides side pieces parts panels slats boards pickets posts courses equal even sections".split())
+_COUNTED = frozenset("sided sides side pieces peaces parts panels slats boards pickets posts courses equal even sections".split())
+
+# What no "for" or "to" stands before: where one follows a number of tens, it was part of the number.
+_NO_OBJECT = frozenset(["", "?", ".", ",", ";", "can", "could", "will", "would", "does", "do", "is", "how", "and", "so", "but"])
 
 
 class Piece(NamedTuple):
@@ -223,6 +226,11 @@ def _homophone(line: Line, i: int) -> list[Piece]:
             Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=sure),
             Piece(i + 1, Fraction(TENS[word]), sure=0.4),
         ]
+    if word in TENS and after in HOMOPHONES and words[i + 2] in _NO_OBJECT:  # "can it cut fifty for"
+        both = Fraction(TENS[word] + HOMOPHONES[after])
+        if after == "too":  # "also" as likely
+            return [Piece(i + 1, Fraction(TENS[word]), also=(both,))]
+        return [Piece(i + 2, both, sure=0.8), Piece(i + 1, Fraction(TENS[word]), sure=0.4)]
     if word not in HOMOPHONES:
         return []
     if words[i - 1 : i] == ["point"]:

@@ -17,7 +17,7 @@ from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
-from intents.placing import fixed_value, heard_as, place_of
+from intents.placing import fixed_value, heard_as, place_of, said_again
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
@@ -80,9 +80,9 @@ def read_again(
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
         if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE)
-        and not _in_choice(chart, question, mention)
+        and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
-    question.missing = [p.name for p in parameters if p.required and p.name not in question.givens]
+    question.missing = [p.name for p in parameters if p.lacks(question.givens)]
     idle = {n for n, role in enumerate(roles) if role == NOTHING}
     for way, other in others:  # a quantity that has a role is not let fall in another way to read the sentence
         if way - best > log(LIKELY) and idle.issuperset(n for n, role in enumerate(other) if role == NOTHING):
