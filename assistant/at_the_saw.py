@@ -47,7 +47,9 @@ _REACH = re.compile(
     r"(?:\s+(?:is|out|up|only|at|to|of|past))*\s*$",
     re.IGNORECASE,
 )
-_COMES_TO = re.compile(r"\b(?:(?:work|come)s?|came|worked) (?:out|to)(?: (?:at|to|as|about))?\s*$|\b(?:wants|needs|calls for)\s*$", re.IGNORECASE)
+_COMES_TO = re.compile(
+    r"\b(?:(?:work|come)s?|came|worked) (?:out|to)(?: (?:at|to|as|about))?\s*$|\b(?:wants|needs|calls for)\s*$", re.IGNORECASE
+)
 _STOPS = re.compile(r"[\s°]*(?:deg(?:ree)?s?\s+)?(?:saw|stop|limit|swing|max)\b", re.IGNORECASE)
 UNANSWERED: Record = {
     "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [], "sources": []

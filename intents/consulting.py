@@ -62,9 +62,9 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         elif best != top.topic:
             _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
-        if top is not None and best != top.topic and _lacks_only(top) and READ <= likely[top.topic] and likely[best] < CERTAIN:
-            return
-        _read_again(chart, reading, top, again(best), likely[best])
+        other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN
+        if not (other and _lacks_only(top)):
+            _read_again(chart, reading, top, again(best), likely[best])
     elif best == OUTSIDE and likely[best] >= LIKELY:
         reading.questions = []
 
@@ -104,9 +104,9 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
     reading.questions = [question]
 
 
-def _lacks_only(question: Question) -> bool:
+def _lacks_only(question: Question | None) -> bool:
     """Whether a rule takes all that was said, and only a value is missing: that is asked for."""
-    return bool(question.missing) and not (question.unplaced or question.swaps or question.lacking)
+    return question is not None and bool(question.missing) and not (question.unplaced or question.swaps or question.lacking)
 
 
 def _all_learned(question: Question, model: Learned) -> bool:

@@ -5,7 +5,7 @@ Where two lengths could change places, both ways are kept as swaps: the conversa
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import reduce
@@ -17,10 +17,10 @@ from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
+from intents.repeats import said_again
 from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
-STEM = 4  # letters in which the forms of a word are alike
 MOST_SWAPS = 6
 LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
@@ -56,23 +56,6 @@ class Placed:
             return
         self.unplaced.append(chart.said(reading.start, reading.end))
         self.unplaced_kinds |= {kind.__name__ for kind, kinds in KINDS.items() if reading.kind in kinds}
-
-
-def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> bool:
-    """Whether a quantity without a place is one that has its place, said again in the same words ("seven sides … a seven
-    sided box"), or counts what is still to do ("twelve more rafters")."""
-    if reading.kind == "number" and chart.words[reading.end : reading.end + 1] == ["more"]:
-        return True
-    said = chart.said(reading.start, reading.end).lower()
-    same = [heard for heard in givens.values() if heard.text.lower() == said and isinstance(heard.value, Quantity)]
-    if reading.kind not in ("number", "length"):
-        return bool(same)
-    return any(_next_word(chart, heard.end) == _next_word(chart, chart.tokens[reading.end - 1].end) for heard in same)
-
-
-def _next_word(chart: Chart, after: int) -> str:
-    """The beginning of the word after a place in the text; "side" of both sides and sided."""
-    return next((token.text[:STEM] for token in chart.tokens if token.start >= after), "")
 
 
 def place(

@@ -17,9 +17,10 @@ from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
-from intents.placing import fixed_value, heard_as, place_of, said_again
+from intents.placing import fixed_value, heard_as, place_of
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
+from intents.repeats import said_again
 from solvers.quantities import Length, Quantity
 from solvers.slots import Layer, Parameter, Slot
 from solvers.sums import Sum
