@@ -15,7 +15,7 @@ from intents.features import of_sentence
 from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
-from intents.second_reader import Second, read_again
+from intents.second_reader import Second, read_again, spans_of, told_by
 from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
@@ -56,7 +56,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             and _differ(top, second.question) and not _drops(chart, top, second.question)
         ):  # fmt: skip
             top.swaps.append(second.question.givens)
-            top.rival = True
+            top.rival = _told_outright(chart, phrases, top)
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
         elif best != top.topic:
@@ -107,6 +107,13 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
 def _lacks_only(question: Question | None) -> bool:
     """Whether a rule takes all that was said, and only a value is missing: that is asked for."""
     return question is not None and bool(question.missing) and not (question.unplaced or question.swaps or question.lacking)
+
+
+def _told_outright(chart: Chart, phrases: Phrases, question: Question) -> bool:
+    """Whether the words beside every quantity tell the one role that it has."""
+    told = told_by(hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == question.topic)
+    said = ((n, heard) for n, heard in question.givens.items() if isinstance(heard.value, Quantity))
+    return all(told.get(span) == {name} for name, heard in said for span in spans_of(chart, Question("", {name: heard})))
 
 
 def _all_learned(question: Question, model: Learned) -> bool:

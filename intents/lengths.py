@@ -52,7 +52,7 @@ _AFTER_ONE = frozenset(
 _ROLES = frozenset(
     "exposure exp expo exposed reveal reveals lap laps overlap gap gaps cavity slot mesh screen cover covers coverage"
     " deep depth overhang penetration bite centres centers centre center oc apart spacing spaced thick kerf blade"
-    " coil joint showing weather legs strapping boards sticks footers stock".split()
+    " first coil joint showing weather legs strapping boards sticks footers stock".split()
 )
 _SMALL = frozenset(
     "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split()
