@@ -47,6 +47,9 @@ _REACH = re.compile(
     r"(?:\s+(?:is|out|up|only|at|to|of|past))*\s*$",
     re.IGNORECASE,
 )
+_COMES_TO = re.compile(
+    r"\b(?:(?:work|come)s?|came|worked) (?:out|to)(?: (?:at|to|as|about))?\s*$|\b(?:wants|needs|calls for)\s*$", re.IGNORECASE
+)
 _STOPS = re.compile(r"[\s°]*(?:deg(?:ree)?s?\s+)?(?:saw|stop|limit|swing|max)\b", re.IGNORECASE)
 UNANSWERED: Record = {
     "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [], "sources": []
@@ -62,8 +65,9 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     limit = _limit(text, saw)
     if not (asks or (limit is not None and _HOW.search(text))):
         return False
-    joint = _joint(c, text, limit)
-    if joint is None:
+    rest = _without(text, limit)
+    joint = _joint(c, rest)
+    if joint is None or _set_already(rest, joint):
         return False
     givens: dict[str, Given] = {}
     if limit is not None:
@@ -100,16 +104,26 @@ def _limit(text: str, saw: Question) -> Heard | None:
     return None
 
 
-def _joint(c: Conversation, text: str, limit: Heard | None) -> Question | None:
-    """The joint that is named, read without the saw's own limit."""
-    rest = text
-    if limit is not None:
-        before = text[: limit.start]
-        reach = _REACH.search(before)
-        rest = (before[: reach.start()] if reach else before) + " " + text[limit.end :].lstrip(" °")
-    found = [q for q in read(rest, c.parameters, only=JOINTS).questions if q.score > 0]
+def _without(text: str, limit: Heard | None) -> str:
+    """The line without the saw's own limit."""
+    if limit is None:
+        return text
+    before = text[: limit.start]
+    reach = _REACH.search(before)
+    return (before[: reach.start()] if reach else before) + " " + text[limit.end :].lstrip(" °")
+
+
+def _joint(c: Conversation, text: str) -> Question | None:
+    """The joint that is named."""
+    found = [q for q in read(text, c.parameters, only=JOINTS).questions if q.score > 0]
     best = found[0] if found else None
     return None if best is None or best.unplaced or best.lacking else best
+
+
+def _set_already(text: str, joint: Question) -> bool:
+    """Whether the degrees of the joint are what the saw is to be set to: "the return works out at sixty"."""
+    angles = (heard for heard in joint.givens.values() if getattr(heard.value, "unit", "") == "deg")
+    return any(_COMES_TO.search(text[: heard.start]) for heard in angles)
 
 
 def _pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) -> None:

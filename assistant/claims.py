@@ -9,6 +9,7 @@ from assistant.record import Record
 from intents.question import Claim
 from solvers.quantities import Quantity
 
+SAME = Fraction(1, 20)  # of the answer's unit: as near as it is read off a tool
 _BARE = ("count", "money", "in", "ft2", "in2", "square", "lb", "deg", "degF", "degC")  # what a number may be, unsaid
 
 
@@ -26,6 +27,8 @@ def _verdict(claim: Claim, answer: dict[str, Any]) -> str:
     needed = Fraction(str(answer["value"]))
     if claim.way == "enough":
         return "enough" if value >= needed else "not enough"
+    if claim.way == "same":
+        return "yes, that is it" if abs(value - needed) <= SAME else "no, it is not that"
     passed = needed > value if claim.way == "more" else needed < value
     return f"yes, it is {claim.way}" if passed else f"no, it is not {claim.way}"
 

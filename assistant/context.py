@@ -8,15 +8,18 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.record import Record, listed, value_line
 from assistant.speech import spoken
 from assistant.ways import Way, same_answer
+from intents.lists import layers_in
 from intents.matcher import read
 from intents.question import Question
 from intents.talk import numbers_in, outside_of
 from intents.tokens import tokenize
+from solvers.slots import Layer
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -25,6 +28,9 @@ if TYPE_CHECKING:
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
 TOGETHER = 280  # characters of what was stated and a question
+OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
+LAYERED = ("build-out", "fastener length")  # what is asked of layers
+INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = re.compile(
     r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget)\b",
@@ -58,10 +64,44 @@ def rather_joined(c: Conversation, record: Record, text: str, questions: list[Qu
     "Corner's 95 degrees", and then "do it in three pieces": no other corner, but another question about it.
     """
     last, best = c.last, questions[0] if questions else None
+    if best is not None and _more_layers(c, record, text, best):
+        return True
     if last is None or best is None or not c.told or last.record.get("heard") != c.told[-1]:
         return False
     other = best.topic != last.topic.name and bool(best.missing) and len(best.words) > 1
     return other and joined(c, record, text)
+
+
+def _more_layers(c: Conversation, record: Record, text: str, best: Question) -> bool:
+    """Whether layers were stated right before, and this line tells more of the wall: "with 9/16 cladding on top"; answered.
+
+    A sum of the layers of one line alone would leave the others out.
+    """
+    own = best.givens.get("layers")
+    words = {token.text for token in tokenize(text)}
+    more = (best.topic == "build-out" or words & OVER) and not words & INSTEAD
+    if not more or best.missing != ([] if own else ["layers"]) or best.unplaced:
+        return False
+    lines = [kept["heard"] for kept in c.records[-MOST:]]
+    stated = [*takewhile(bool, (_layers_stated(c, line) for line in reversed(lines)))]
+    told = "; ".join(lines[len(lines) - len(stated) :]) + "; "
+    whole = next((q for q in read(told + text, c.parameters).questions[:1] if q.topic == best.topic), None)
+    if not stated or whole is None or whole.missing or whole.unplaced:
+        return False
+    names = [layer.what.split()[-1] for group in (*stated, own.value if own else ()) for layer in group]
+    if len(whole.givens["layers"].value) != len(names) or len(set(names)) < len(names):  # the same again is another wall
+        return False
+    ways = c.ways(whole)
+    if not (same_answer([way.worked for way in ways]) and ways[0].worked.working):
+        return False
+    _answer(c, record, ways, whole, len(told))
+    return True
+
+
+def _layers_stated(c: Conversation, line: str) -> tuple[Layer, ...]:
+    """The layers of a line that asked for nothing."""
+    asked = any(q.topic in LAYERED for q in read(line, c.parameters, seconds=False).questions)
+    return layers_in(line) if _states(line) and not asked else ()
 
 
 def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:
@@ -90,7 +130,8 @@ def _states(text: str) -> bool:
 def _whole(c: Conversation, told: str, text: str) -> Question | None:
     """The question of both together where it is whole, is asked by the last line, and uses what was stated."""
     alone = read(text, c.parameters).questions
-    if alone and alone[0].score > 0 and not (alone[0].missing or alone[0].unplaced or alone[0].lacking):
+    whole = alone and alone[0].score > 0 and not (alone[0].missing or alone[0].unplaced or alone[0].lacking)
+    if whole and not all(way.worked.asks for way in c.ways(alone[0])):  # a polygon may be told by its sides or its bay
         return None
     found = [q for q in read(told + text, c.parameters).questions if q.score > 0]
     best = found[0] if found else None

@@ -209,7 +209,8 @@ class Conversation:
     def _whole_first(self, best: Question, near: list[Question]) -> tuple[Question, list[Question]]:
         """Without the near ones that lack a piece or can't be, where the best (or one as good) comes to an answer."""
         whole = [q for q in (best, *near) if near and self.ways(q)[0].worked.working]
-        if not whole or best.score - whole[0].score > LEVEL:
+        vain = best not in whole and bool(self.ways(best)[0].worked.refused)
+        if not whole or best.score - whole[0].score > LEVEL or (vain and whole[0].rival):
             return best, near
         return whole[0], whole[1:]
 
@@ -266,6 +267,8 @@ class Conversation:
         for givens in ways_of(question, asked.topic.parameters):
             found.append(self.worked(asked, running(asked.topic, {**earlier, **givens}, self.last)))
         answered = [way for way in found if not way.worked.refused]
+        if question.rival and found[0].worked.refused:  # what the words say is impossible: no other reading puts that right
+            return found[:1]
         # Where what the job knows makes one way whole, a way that says it again and lacks something else was not meant.
         whole = [way for way in answered if way.worked.working]
         known = any(given.source == "job" for way in whole for given in way.asked.givens.values())

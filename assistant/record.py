@@ -87,7 +87,7 @@ def _structured(part: Any) -> str:
     if isinstance(part, Opening):
         return f"{part.count} {part.what} {_short(part.width)} by {_short(part.height)}"
     if isinstance(part, Layer):
-        return f"{_short(part.thickness)} {part.what}"
+        return f"{_short(part.thickness)} {part.what}" if part.thickness else part.what
     return _short(part) if isinstance(part, Quantity) else str(part)
 
 

@@ -13,9 +13,11 @@ from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import chosen_way
 from intents.fitting import fit
 from intents.matcher import read_as
-from intents.question import Question, Reading
+from intents.question import Heard, Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
+from solvers.quantities import Length
+from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -82,7 +84,15 @@ def _settled(
         return _topic(c, record, text, words, pending)
     if pending.ways and _way(c, record, text, words, pending):
         return True
-    return _piece(c, record, text, reading, pending)
+    return not _asks_it_back(text, pending) and _piece(c, record, text, reading, pending)
+
+
+def _asks_it_back(text: str, pending: Pending) -> bool:
+    """Whether the line asks for the very value that it was asked for: "it rises 9 foot 4, what's my pitch"."""
+    if pending.asked is None or not pending.wanted:
+        return False
+    label = pending.asked.topic.parameter(pending.wanted).label
+    return re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
 
 
 def _forget(c: Conversation, record: Record, words: set[str]) -> bool:
@@ -171,8 +181,9 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
     more = read_as(text, topic.name, c.parameters, wanted=pending.wanted)
-    if pending.asked and pending.wanted:
+    if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)
+        thickness_told(more, pending.asked, pending.wanted, text)
     if not (more.givens or more.manner) or (best and best.topic != topic.name and best.score > more.score + ENOUGH):
         return False
     if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
@@ -181,6 +192,23 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         more.swaps = []
     c.finish(record, c.ways(more, pending.asked), more)
     return True
+
+
+def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None:
+    """Put the thickness that was asked for into the list of layers, unless the reply says the whole list again."""
+    before = asked.givens[wanted].value if wanted in asked.givens else ()
+    open_ = [n for n, layer in enumerate(before if isinstance(before, tuple) else ()) if getattr(layer, "thickness", 1) is None]
+    again = more.givens.get(wanted)
+    if not open_ or (again and len(again.value) >= len(before)):
+        return
+    said = numbers_in(text)
+    found = fit(said[0], Parameter(wanted, Length, Slot("", bare=("in",)), True), text, cued=True) if len(said) == 1 else None
+    if found is None or not isinstance(found.value, Length):
+        return
+    layers = list(before)
+    layers[open_[0]] = replace(layers[open_[0]], thickness=found.value)
+    more.givens = {wanted: Heard(tuple(layers), 0, len(text), text, found.sure)}
+    more.unplaced, more.missing, more.swaps = [], [], []
 
 
 def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False) -> None:

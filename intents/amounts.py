@@ -47,6 +47,8 @@ _words("dollar dollars bucks buck euro euros", "money", Money, "money")
 _words("cent cents", "money", Money, "money", Fraction(1, 100))
 
 CURRENCIES = frozenset("$€£")
+_AMERICAN = frozenset(["us", "american"])
+_GALLONS = frozenset("gallon gallons gal gals quart quarts pint pints".split())
 _OUNCES = frozenset(["oz", "ounce", "ounces"])
 _FLUID = frozenset(["fluid", "fl", "us"])
 # after "square" and "cubic": (unit, how many of it)
@@ -69,6 +71,7 @@ _CUBES = (
 def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """The percents, areas, volumes, weights and money made of a head at i and the unit after it."""
     words, at = line.words, head.unit
+    at += words[at] in _AMERICAN and words[at + 1] in _GALLONS  # 5 US gallons: no others are meant here
     word, after = words[at], words[at + 1]
     if word in _WORDS:
         kind, sort, unit, size, sure = _WORDS[word]

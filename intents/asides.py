@@ -19,6 +19,12 @@ _COUNTED = frozenset(
 _NAMED = frozenset("phase lot page detail drawing crew truck".split())  # a number after one of these is its name
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())
 _HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
+# After "three times" a number that is multiplied, or what is.
+_MULTIPLIED = frozenset(
+    "a an the that this it as of by my half quarter point minus one two three four five six seven eight nine ten eleven twelve "
+    "thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety "
+    "hundred".split()
+)
 LATEST = 12  # o'clock
 
 
@@ -32,8 +38,12 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
     after, before = words[at + 1], words[at - 1] if at else ""
     if after == "of" and words[at + 2] in _WHO and (words[at + 2] == "us" or (0 < value < 1 and words[at + 3] in _HAPPENS)):
         return True
+    if value == 0.25 and after == "round":
+        return True  # quarter round, a moulding
     if after in _COUNTED or (before in _NAMED and after in (",", ".", "")):
         return True
+    if after == "times" and words[at + 2].isalpha() and words[at + 2] not in _MULTIPLIED:
+        return True  # measured it three times because
     if value == 0 and after in _NOTHING:
         return True
     hour = 0 < value <= LATEST and value == int(value) and after in ("", ",", ".", ";", "!", "?", "so", "and", "today")

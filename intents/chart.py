@@ -11,6 +11,7 @@ from intents.grades import grades
 from intents.lengths import FOOTERS
 from intents.lists import lists
 from intents.measures import readings
+from intents.number_words import ORDINALS, SMALL
 from intents.phrases import END, Capture, Phrases, Trie
 from intents.reading import Dims, Reading
 from intents.spelling import Speller
@@ -22,6 +23,9 @@ MINUS = frozenset(["-", "−", "minus", "negative"])
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
+GO_ON = frozenset("go get hold reach bite make have be give find catch clear finish".split())  # "two" before one is "to"
+POINTS_AT = DETERMINERS | {"the", "these", "those"}
+WHAT_FOR = frozenset("screw screws nail nails fastener fasteners staple out buildout".split())  # and "four" after one "for"
 SIZED = ("length", "number")
 COUNTED = frozenset("courses rows pieces parts pcs".split())  # a number before one of these counts them
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
@@ -84,8 +88,8 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     """Read a sentence (or no more than its tokens `typed`) against the phrases of all topics."""
     typed = tokenize(text) if typed is None else typed
     tokens, changed = [], []
-    for token, after in zip(typed, [*(t.text for t in typed[1:]), ""], strict=False):
-        word = speller.read(unnumbered(token.text, after))
+    for token, heard in zip(typed, unnumbered(typed), strict=True):
+        word = speller.read(heard)
         if word != token.text:
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
@@ -114,9 +118,21 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     return chart
 
 
-def unnumbered(word: str, after: str) -> str:
-    """The small word that a number was heard for: "miter four a corner", "what miter four the joint"."""
-    return {"four": "for", "two": "to"}.get(word, word) if after in DETERMINERS else word
+def unnumbered(typed: list[Token]) -> list[str]:
+    """The words, with the small word that a number was heard for: "miter four a corner", "screw four half inch siding"."""
+    words = ["", *(token.text for token in typed), "", ""]
+    return [_unnumbered(words, at) for at in range(1, len(words) - 2)]
+
+
+def _unnumbered(words: list[str], at: int) -> str:
+    word, before, after = words[at], words[at - 1], words[at + 1]
+    small = {"four": "for", "two": "to"}.get(word, word)
+    if small == word or after in DETERMINERS:
+        return small
+    if word == "two":  # "two go an inch into the stud"; those two go
+        return small if after in GO_ON and before not in POINTS_AT else word
+    part = after in ("half", "quarter") or (after in SMALL and words[at + 2] in ORDINALS)
+    return small if before in WHAT_FOR and part else word
 
 
 def span(start: int, end: int) -> int:

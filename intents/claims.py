@@ -15,6 +15,7 @@ _ASKS = frozenset("will would is are does do can".split())
 _ENOUGH = frozenset("enough do cover covers plenty suffice sufficient".split())
 _MORE = frozenset("over above more exceed beyond past".split())
 _LESS = frozenset("under below less".split())
+_TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says".split())
 _LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from it to "enough"
 
 
@@ -33,6 +34,16 @@ def claim_of(chart: Chart) -> Claim | None:
                 return Claim(best.value, chart.said(best.start, best.end), way, best.start, best.end)
             if at > i + _LED:
                 break
+    return _told(chart)
+
+
+def _told(chart: Chart) -> Claim | None:
+    """What somebody is told to hold the answer for: "he swears it's sixty degrees"."""
+    for at in range(1, len(chart.words)):
+        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
+        if found and not _TOLD.isdisjoint(chart.words[max(0, at - 3) : at]):
+            best = max(found, key=lambda r: (r.end, r.kind != "number"))
+            return Claim(best.value, chart.said(best.start, best.end), "same", best.start, best.end)
     return None
 
 

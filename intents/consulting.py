@@ -15,7 +15,7 @@ from intents.features import of_sentence
 from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
-from intents.second_reader import Second, read_again
+from intents.second_reader import Second, read_again, spans_of, told_by
 from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
@@ -50,28 +50,37 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     if top is not None and plain(top):
-        second = again(top.topic)
-        if second is not None and second.sure >= ROLES and _whole(second.question) and _differ(top, second.question):
+        second = again(top.topic) if _all_learned(top, model) else None
+        if (
+            second is not None and second.sure >= ROLES and _whole(second.question)
+            and _differ(top, second.question) and not _drops(chart, top, second.question)
+        ):  # fmt: skip
             top.swaps.append(second.question.givens)
+            top.rival = _told_outright(chart, phrases, top)
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
         elif best != top.topic:
-            _other_topic(reading, top, again(best), likely[top.topic], likely[best])
+            _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
-        _read_again(chart, reading, top, again(best), likely[best])
+        other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN
+        if not (other and _lacks_only(top)):
+            _read_again(chart, reading, top, again(best), likely[best])
     elif best == OUTSIDE and likely[best] >= LIKELY:
         reading.questions = []
 
 
-def _other_topic(reading: Reading, top: Question, second: Second | None, mine: float, other: float) -> None:
+def _other_topic(
+    chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
+) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
     if second is None or not _whole(second.question):
         return
-    if other >= CERTAIN:
+    drops = _drops(chart, top, second.question, counts=False)
+    if other >= CERTAIN and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
-    elif mine < DOUBTED and top.score < PLAINLY:
-        second.question.score = top.score
+    elif other >= CERTAIN or (mine < DOUBTED and top.score < PLAINLY):
+        second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
 
 
@@ -95,6 +104,23 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
     reading.questions = [question]
 
 
+def _lacks_only(question: Question | None) -> bool:
+    """Whether a rule takes all that was said, and only a value is missing: that is asked for."""
+    return question is not None and bool(question.missing) and not (question.unplaced or question.swaps or question.lacking)
+
+
+def _told_outright(chart: Chart, phrases: Phrases, question: Question) -> bool:
+    """Whether the words beside every quantity tell the one role that it has."""
+    told = told_by(hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == question.topic)
+    said = ((n, heard) for n, heard in question.givens.items() if isinstance(heard.value, Quantity))
+    return all(told.get(span) == {name} for name, heard in said for span in spans_of(chart, Question("", {name: heard})))
+
+
+def _all_learned(question: Question, model: Learned) -> bool:
+    """Whether the second reader knows the role of every quantity that a rule placed."""
+    return all(model.knows(question.topic, n) for n, heard in question.givens.items() if isinstance(heard.value, Quantity))
+
+
 def _less(question: Question, top: Question) -> bool:
     """Whether less is open than in the grammar's reading of the same topic."""
     mine, other = (len(q.missing) + len(q.unplaced) for q in (question, top))
@@ -115,6 +141,27 @@ def _differ(top: Question, other: Question) -> bool:
     """Whether the same quantities go to other parameters; a reading that drops one is none."""
     mine, theirs = ({name: _value(heard) for name, heard in q.givens.items()} for q in (top, other))
     return mine != theirs and len(theirs) >= len(mine)
+
+
+def _drops(chart: Chart, top: Question, other: Question, counts: bool = True) -> bool:
+    """Whether a number that has its place in the rule's reading is none in the other: the 0.6 of "0.6 of a foot".
+
+    Without `counts` a lone whole number may go: "already cut three" is a remark.
+    """
+    mine, theirs = (_numbers_in(chart, question) for question in (top, other))
+    left = mine & ~theirs
+    alone = left & ~(left << 1) & ~(left >> 1)
+    for i, word in enumerate(chart.words):
+        if not counts and alone >> i & 1 and "." not in word:
+            left &= ~(1 << i)
+    return bool(left)
+
+
+def _numbers_in(chart: Chart, question: Question) -> int:
+    """Mask of the numbers of a question's givens."""
+    spans = [(heard.start, heard.end) for heard in question.givens.values()]
+    tokens = (1 << i for i, token in enumerate(chart.tokens) if any(start <= token.start < end for start, end in spans))
+    return sum(tokens) & chart.numbers
 
 
 def _value(heard: Heard) -> Any:

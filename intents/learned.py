@@ -41,6 +41,10 @@ class Learned:
         return dict(zip(self.topics, _shares([s * share + b / SCALE for s, b in zip(scores, self.bias, strict=True)]),
                         strict=True))  # fmt: skip
 
+    def knows(self, topic: str, name: str) -> bool:
+        """Whether a parameter's role was learned at all: one that a topic was given since was not."""
+        return name in self.roles or f"{topic}.{name}" in self.roles
+
     def role(self, topic: str, names: list[str], features: list[str], told: set[str]) -> list[float]:
         """How likely a quantity has each of the roles (parameter names, or NOTHING); `told` by the grammar's islands."""
         scores = []

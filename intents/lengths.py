@@ -52,7 +52,7 @@ _AFTER_ONE = frozenset(
 _ROLES = frozenset(
     "exposure exp expo exposed reveal reveals lap laps overlap gap gaps cavity slot mesh screen cover covers coverage"
     " deep depth overhang penetration bite centres centers centre center oc apart spacing spaced thick kerf blade"
-    " coil joint showing weather legs strapping boards sticks footers stock".split()
+    " first coil joint showing weather legs strapping boards sticks footers stock".split()
 )
 _SMALL = frozenset(
     "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split()
@@ -142,7 +142,7 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
                 or inches.sure <= 0.5
                 or not _can_be_inches(line, inches)
                 or words[after] in UNITS
-                or words[after - 1] == "eights"  # five eights is five eighths
+                or words[after - 1] in ("eights", "sixteens")  # five eights is five eighths
                 or _goes_on(line, after)
             ):
                 continue

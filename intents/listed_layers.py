@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from intents.listed import Amount, Item, Listing, beginnings, with_units
+from intents.listed import SEPARATORS, Amount, Item, Listing, beginnings, with_units
 from intents.reading import Reading
+from intents.untold_layers import nominal, with_untold
 from solvers.quantities import Length
 from solvers.slots import Layer
 
@@ -38,8 +39,10 @@ _AGAIN = frozenset(", that thats which is it so really actually about only measu
 _SEVERAL = frozenset("layers layer courses sheets plies thicknesses".split())
 _TELLING = LAYER_WORDS | _SEVERAL
 _HOLDS = frozenset("penetration pen bite biting embedment embed into hold grip".split())
+_LEADS = frozenset((",", ":", "of", "at", "are", "-", "one"))
 _ENDS = frozenset(("", ",", ";", "&", "+", ".", "?", *"and over on plus then behind under with onto total".split()))
 MOST_LAYERS, MOST_BETWEEN, MOST_APART = 20, 10, 3
+MOST_COUNTED = 6  # layers whose count is said before their thicknesses
 MOST_ALIKE = 4  # layers of one thickness said together
 MOST_INCHES = 14
 MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many inches
@@ -47,13 +50,14 @@ MOST_BARE = 4  # inches; a layer said with no unit is a fraction, or not many in
 
 def layers(listing: Listing) -> Iterator[Reading]:
     """Lists of layers: a thickness and what it is, either first."""
-    for chain in _layer_chains(listing):
-        for part in beginnings(chain):
+    for chain in (*_layer_chains(listing), *_counted_chains(listing)):
+        for part in (with_untold(listing, chain), *list(beginnings(chain))[1:]):
             every = [item for item in part for _ in range(item.count)]
-            amounts = [item.sizes[0] for item in every]
-            default = "mm" if max(amount.value for amount in amounts) >= 4 else "in"
+            amounts = [item.sizes[0] for item in every if item.sizes]
+            default = "mm" if max((amount.value for amount in amounts), default=0) >= 4 else "in"
             value, plain = with_units(amounts, default)
-            found = tuple(Layer(length, item.what) for length, item in zip(value, every, strict=True))
+            thick = iter(value)
+            found = tuple(Layer(next(thick) if item.sizes else None, item.what) for item in every)
             sure = (1.0 if plain else 0.7) * min(item.sure for item in part)
             yield Reading("layers", part[0].start, part[-1].end, found, sure)
 
@@ -62,7 +66,7 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
     """The layers from each place on, with a few words between ("over", "on", "if I run") but no other quantity."""
     if _TELLING.isdisjoint(listing.words):
         return
-    items = [_several(listing, i) or _layer(listing, i) for i in range(len(listing.chart))]
+    items = [nominal(listing, i, LAYER_WORDS) or _several(listing, i) or _layer(listing, i) for i in range(len(listing.chart))]
     if not any(items):
         return
     items = [item or _unheard_of(listing, i) for i, item in enumerate(items)]
@@ -71,7 +75,7 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
             continue
         chain = [first]
         while len(chain) < MOST_LAYERS:
-            at = _next_layer(listing, items, chain[-1].end)
+            at = _next_layer(listing, items, chain[-1])
             if at is None:
                 break
             chain.append(at)
@@ -79,11 +83,27 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
             yield chain
 
 
-def _next_layer(listing: Listing, items: list[Item | None], end: int) -> Item | None:
+def _counted_chains(listing: Listing) -> Iterator[list[Item]]:
+    """So many layers and then as many thicknesses: "two layers, 1/2 inch and 3/4 inch"."""
+    for i in range(len(listing.chart)):
+        for end, count in listing.counts(i):
+            if not 1 < count <= MOST_COUNTED or listing.words[end] != "layers":
+                continue
+            chain: list[Item] = []
+            at = listing.past(end + 1, _LEADS, 2)
+            while (amount := next(iter(listing.amounts(at)), None)) and _thin(listing, amount) and len(chain) <= count:
+                chain.append(Item(at if chain else i, amount.end, (amount,), what="layer"))
+                at = listing.past(amount.end, SEPARATORS, 2)
+            if len(chain) == count and listing.words[chain[-1].end] not in _HOLDS:
+                yield chain
+
+
+def _next_layer(listing: Listing, items: list[Item | None], last: Item) -> Item | None:
+    end = last.end
     for at in range(end, min(end + MOST_BETWEEN + 1, len(items))):
         item = items[at]
-        if item is not None:
-            return item if item.led or at - end <= MOST_APART else None
+        if item is not None:  # a name that nobody here has heard of has to stand beside one that is known
+            return item if (item.led and last.led) or at - end <= MOST_APART else None
         nominal = listing.words[at + 1] == "×" or listing.words[at] == "×"  # 1x strapping: a name, not a thickness
         if listing.number_at(at) and not nominal and listing.words[at] not in ("a", "an"):
             return None
@@ -98,6 +118,8 @@ def _several(listing: Listing, i: int) -> Item | None:
         if not 1 < count <= MOST_ALIKE or (listing.words[i] != "double" and not told):
             continue
         at = listing.past(end, _SEVERAL | _THICK, 3)
+        if told and (each := _each(listing, listing.past(at, _LEADS, 2))):
+            return Item(i, each.end + 1, (each,), count, "layer")
         one = _layer(listing, at)
         if one is not None:
             return replace(one, start=i, count=count)
@@ -106,9 +128,14 @@ def _several(listing: Listing, i: int) -> Item | None:
     return None
 
 
+def _each(listing: Listing, at: int) -> Amount | None:
+    """The thickness of every one of them: "(two layers,) half inch each"."""
+    return next((amount for amount in listing.amounts(at) if listing.words[amount.end] in ("each", "apiece")), None)
+
+
 def _layer(listing: Listing, i: int) -> Item | None:
     for amount in listing.amounts(i):
-        if not _thin(listing, amount):
+        if not _thin(listing, amount) or _counts_layers(listing, amount):
             continue
         start = listing.past(amount.end, _THICK, 2)
         end = _name_end(listing, start)
@@ -133,6 +160,11 @@ def _restated(listing: Listing, item: Item) -> Item:
         if after in ("thick", "actual", "actually", "really", "net", ",") and _thin(listing, amount):
             return replace(item, end=amount.end + (after != ","), sizes=(amount,))
     return item
+
+
+def _counts_layers(listing: Listing, amount: Amount) -> bool:
+    """Whether a number says how many layers there are: two layers are not 2 in of something."""
+    return not amount.unit and amount.value.denominator == 1 and listing.words[amount.end] == "layers"
 
 
 def _thin(listing: Listing, amount: Amount) -> bool:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from intents.listed import STOCK, Amount, Item, Listing, beginnings, chains, with_units
+from intents.listed_layers import LAYER_WORDS
 from intents.reading import Reading
+from intents.untold_layers import nominal
 
 _WAYS = frozenset(
     [
@@ -67,6 +69,8 @@ def _plain_length(listing: Listing, i: int) -> Item | None:
         if _of_something_else(listing, amount):
             continue
         end = amount.end
+        if nominal(listing, i, LAYER_WORDS):
+            return None  # 1 by 3 strapping
         if listing.words[end] in _BY and listing.number_at(end + 1):
             end += 1
         else:

@@ -12,8 +12,10 @@ from intents.listed_openings import openings
 from intents.listed_pieces import pieces
 from intents.listed_stocks import nothings, stocks
 from intents.listed_totals import totals
+from intents.measures import readings
 from intents.reading import Reading
-from intents.tokens import Token
+from intents.tokens import Token, tokenize
+from solvers.slots import Layer
 
 
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
@@ -21,3 +23,12 @@ def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     listing = Listing(tokens, chart)
     for read in (pieces, openings, layers, lengths, stocks, nothings, prices, totals):
         yield from read(listing)
+
+
+def layers_in(text: str) -> tuple[Layer, ...]:
+    """The layers a line tells, where it tells no other quantity; else none."""
+    tokens = tokenize(text)
+    chart = readings(tokens)
+    said = max(layers(Listing(tokens, chart)), key=lambda reading: reading.end - reading.start, default=None)
+    outside = said is None or any(row and not said.start <= i < said.end for i, row in enumerate(chart))
+    return () if outside or said is None else said.value  # type: ignore[return-value]

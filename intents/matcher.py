@@ -22,6 +22,7 @@ from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING, Placed, place, sureness
 from intents.question import Question, Reading
 from intents.spelling import Speller
+from intents.sum_words import DOING
 from intents.tokens import tokenize
 from intents.vocabulary import NUMBER_WORDS
 from solvers.slots import Parameter
@@ -48,6 +49,7 @@ KEEP = 4  # readings handed on
 MARGIN = 1.0  # a topic this far behind the best is neither answered nor asked about
 REFINED = 3  # leading topics whose quantities are tried in other places
 POSSIBLE = 0.2  # a given less sure than this can hardly be right
+OWN_WORDS = 3  # words of its own from which on a choice may share a word with the name of the topic
 SURE = 0.9  # a given this sure was said outright
 MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
 HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
@@ -57,8 +59,8 @@ HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 def speller(folder: Path = FOLDER) -> Speller:
     """The speller of a folder's grammars."""
     phrases = compiled(folder)
-    known = phrases.vocabulary | NUMBER_WORDS
-    return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT)
+    known = phrases.vocabulary | NUMBER_WORDS | DOING.keys()
+    return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT, phrases.ordinary)
 
 
 @lru_cache(maxsize=CHARTS)
@@ -265,7 +267,7 @@ def _question(
     how = [hit for hit in _chosen(chart, HOW, manner, ()) if not used & hit.mask] if manner else []
     placed = place(chart, chosen, parameters, wanted, how)
     question = Question(pattern.topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
-    question.missing = [p.name for p in parameters if p.required and p.name not in placed.givens]
+    question.missing = [p.name for p in parameters if p.lacks(placed.givens)]
     question.unplaced, question.unplaced_kinds = placed.unplaced, placed.unplaced_kinds
     _score(question, chart, phrases, placed)
     if not wanted:  # counted in no score: the topic stays as likely, but it asks
@@ -287,7 +289,7 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
     filled: set[str] = set()
     for hit in sorted(hits, key=rank):
         # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
-        if numbers >> hit.number & 1 or hit.mask & (taken if hit.found or _says_number(hit) else used):
+        if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
             continue
         gives = {name for name, _, _ in hit.captures}
         if gives & filled:
@@ -300,9 +302,11 @@ def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[P
     return chosen
 
 
-def _says_number(hit: Hit) -> bool:
-    """Whether an island's words are a number in themselves: a square corner is one of 90°."""
-    return any(fixed.isdecimal() for _, _, fixed in hit.captures)
+def _may_share(chart: Chart, hit: Hit, used: int) -> bool:
+    """Whether an island may share the word that names the topic: it places a quantity, is a number in itself (a square
+    corner is one of 90°), or tells a choice by more words of its own ("equal gaps, and one at each end")."""
+    own = (hit.mask & chart.weighs & ~used).bit_count()
+    return bool(hit.found) or any(fixed.isdecimal() or own >= OWN_WORDS for _, _, fixed in hit.captures)
 
 
 def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -> None:

@@ -50,7 +50,7 @@ _DENOMINATORS = {
     "thousandth": 1000,
 }
 ORDINALS = {"half": 2, "halves": 2} | _DENOMINATORS | {word + "s": size for word, size in _DENOMINATORS.items()}
-ORDINALS |= {"eights": 8, "ates": 8}  # as they are heard, and often written
+ORDINALS |= {"eights": 8, "ates": 8, "sixteens": 16}  # as they are heard, and often written
 ORDINALS |= {f"{size}th{s}": size for size in (4, 5, 6, 8, 10, 12, 16, 64, 100) for s in ("", "s")}
 ORDINALS |= {"3rd": 3, "3rds": 3, "32nd": 32, "32nds": 32, "32th": 32, "32ths": 32}
 LONG_ORDINALS = {("thirty", "second"): 32, ("sixty", "fourth"): 64}

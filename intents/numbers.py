@@ -28,7 +28,10 @@ from intents.number_words import (
 from intents.tokens import Token, literal
 
 _LEADS_COUNT = frozenset("in into with of has need using makes".split())
-_COUNTED = frozenset("sided sides side pieces parts panels slats boards pickets posts courses equal even sections".split())
+_COUNTED = frozenset("sided sides side pieces peaces parts panels slats boards pickets posts courses equal even sections".split())
+
+# What no "for" or "to" stands before: where one follows a number of tens, it was part of the number.
+_NO_OBJECT = frozenset(["", "?", ".", ",", ";", "can", "could", "will", "would", "does", "do", "is", "how", "and", "so", "but"])
 
 
 class Piece(NamedTuple):
@@ -223,6 +226,11 @@ def _homophone(line: Line, i: int) -> list[Piece]:
             Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=sure),
             Piece(i + 1, Fraction(TENS[word]), sure=0.4),
         ]
+    if word in TENS and after in HOMOPHONES and words[i + 2] in _NO_OBJECT:  # "can it cut fifty for"
+        both = Fraction(TENS[word] + HOMOPHONES[after])
+        if after == "too":  # "also" as likely
+            return [Piece(i + 1, Fraction(TENS[word]), also=(both,))]
+        return [Piece(i + 2, both, sure=0.8), Piece(i + 1, Fraction(TENS[word]), sure=0.4)]
     if word not in HOMOPHONES:
         return []
     if words[i - 1 : i] == ["point"]:
@@ -273,7 +281,7 @@ def fractions(line: Line, i: int) -> list[Piece]:
     word = line.words[i]
     if literal(word):
         return _slashed(line, i) or _said(line, i, i + 1, int(word) if word.isdecimal() else 0)
-    bare = _ordinal(line, i)
+    bare = _ordinal(line, i) if word != "sixteens" else None
     found: list[Piece] = []
     if bare and bare[1] in (2, 4):
         found.append(Piece(bare[0], Fraction(1, bare[1]), "bare"))
@@ -289,8 +297,8 @@ def fractions(line: Line, i: int) -> list[Piece]:
 def _said(line: Line, i: int, end: int, top: int) -> list[Piece]:
     """`top` over the denominator word at `end`."""
     bottom = _ordinal(line, end)
-    if not bottom or not top:
-        return []
+    if not bottom or not top or (line.words[end] == "sixteens" and not (top % 2 and top < 16)):
+        return []  # four sixteens are sticks
     singular = not line.words[bottom[0] - 1].endswith("s")
     if singular and top > 19:
         return []  # "twenty fourth" is a place in a row
@@ -298,7 +306,7 @@ def _said(line: Line, i: int, end: int, top: int) -> list[Piece]:
     if tens and top % 10:  # "twenty five eighths": 25/8 or 20 5/8
         mixed = top - top % 10 + Fraction(top % 10, bottom[1])
         return [Piece(bottom[0], value, "fraction", 0.7 if value < 1 else 0.4, (mixed,))]
-    certain = (value < 1 or top == 1) and line.words[end] not in ("eights", "ates")
+    certain = (value < 1 or top == 1) and line.words[end] not in ("eights", "ates", "sixteens")
     return [Piece(bottom[0], value, "fraction", 1.0 if certain else 0.7)]
 
 

@@ -17,6 +17,7 @@ from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
+from intents.repeats import said_again
 from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
@@ -28,6 +29,7 @@ UNNAMED = frozenset("for and is how what can will if on".split())  # words after
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
+CONTRASTED = {("instead", "of"), ("rather", "than")}  # what stands after these is what it is not
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
@@ -45,8 +47,12 @@ class Placed:
 
     def leave(self, chart: Chart, reading: Reading) -> None:
         """Name a quantity that found no place; "the one window", "each one" and "the two ends" count nothing."""
+        if tuple(chart.words[max(0, reading.start - 2) : reading.start]) in CONTRASTED:
+            return  # seven sixteenths instead of three quarters
         word, before = chart.words[reading.start], chart.words[reading.start - 1] if reading.start else ""
         if reading.end == reading.start + 1 and (word == "one" or (word == "two" and before == "the")):
+            return
+        if said_again(chart, reading, self.givens):
             return
         self.unplaced.append(chart.said(reading.start, reading.end))
         self.unplaced_kinds |= {kind.__name__ for kind, kinds in KINDS.items() if reading.kind in kinds}

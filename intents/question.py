@@ -39,6 +39,7 @@ class Question:
     lacking: int = 0  # plain words of its rule that were not said
     # Other ways to hand the same words to the same parameters, when their roles could be swapped.
     swaps: list[dict[str, Heard]] = field(default_factory=list)
+    rival: bool = False  # whether it, or its last swap, is the second reader's alone: it asks, and never saves what can't be
     missing: list[str] = field(default_factory=list)
     unplaced: list[str] = field(default_factory=list)  # quantities said that no parameter took
     unplaced_kinds: set[str] = field(default_factory=set)  # the dimensions those could be, as class names

@@ -49,6 +49,8 @@ def heads(line: Line, i: int) -> Iterator[Head]:
     for piece in line.pieces(i):
         end, form = piece.end, piece.form
         yield Head(end, piece.value, piece.sure, piece.also, form)
+        if form == "decimal" and words[end] == "of" and words[end + 1] in ("a", "an"):
+            yield Head(end + 2, piece.value, piece.sure, piece.also, form)  # 0.6 of a foot
         if form in ("fraction", "bare", "mixed"):
             after = end + 1 if words[end] == "of" else end
             if words[after] in ("a", "an"):

@@ -20,6 +20,7 @@ from intents.phrases import Phrases
 from intents.placing import fixed_value, heard_as, place_of
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
+from intents.repeats import said_again
 from solvers.quantities import Length, Quantity
 from solvers.slots import Layer, Parameter, Slot
 from solvers.sums import Sum
@@ -42,6 +43,7 @@ class Sentence(NamedTuple):
     by_name: dict[str, Parameter]
     found: list[Mention]
     told: dict[tuple[int, int], set[str]]
+    listed: int = 0  # mask of the layers as the grammar listed them; -1 where it listed none
 
 
 class Second(NamedTuple):
@@ -67,7 +69,9 @@ def read_again(
     else:
         covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
     by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
-    sentence = Sentence(chart, topic, by_name, mentions(chart, covered, spans_of(chart, first)), told_by(hits))
+    layers = first.givens.get("layers") if first else None
+    listed = _tokens(chart, layers) if layers else -1
+    sentence = Sentence(chart, topic, by_name, mentions(chart, covered, spans_of(chart, first)), told_by(hits), listed)
     if len(sentence.found) > MOST_MENTIONS:
         return None
     likely = _roles(sentence, model)
@@ -77,9 +81,9 @@ def read_again(
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
         if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE)
-        and not _in_choice(chart, question, mention)
+        and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
-    question.missing = [p.name for p in parameters if p.required and p.name not in question.givens]
+    question.missing = [p.name for p in parameters if p.lacks(question.givens)]
     idle = {n for n, role in enumerate(roles) if role == NOTHING}
     for way, other in others:  # a quantity that has a role is not let fall in another way to read the sentence
         if way - best > log(LIKELY) and idle.issuperset(n for n, role in enumerate(other) if role == NOTHING):
@@ -110,10 +114,17 @@ def _kept(chart: Chart, first: Question, question: Question) -> int:
     covered = 0
     for name, heard in first.givens.items():
         by_words = isinstance(heard.value, str) or not _tokens(chart, heard) & chart.numbers
-        if by_words or (isinstance(heard.value, tuple) and not _gathered(name)):
+        if by_words or (isinstance(heard.value, tuple) and (not _gathered(name) or _nominal(chart, heard))):
             question.givens[name] = heard
             covered |= _tokens(chart, heard) if isinstance(heard.value, tuple) else 0
     return covered
+
+
+def _nominal(chart: Chart, heard: Heard) -> bool:
+    """Whether a list has numbers in it that are no thickness of a layer: those of 1x4 strapping, and of two layers."""
+    said = {word for i, word in enumerate(chart.words) if _tokens(chart, heard) >> i & 1}
+    times = not said.isdisjoint(("×", "layers", "double", "each"))
+    return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
@@ -195,14 +206,22 @@ def _parts(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
 def _roles(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
     """For each quantity the roles it could have, with how likely each is."""
     likely = []
-    chart, topic, by_name, found, told = sentence
+    chart, topic, by_name, found, told, _ = sentence
     for mention, features in zip(found, of_mentions(chart, found), strict=True):
         reading = mention.reading
         names = [n for n, p in by_name.items() if p.kind is not tuple and heard_any(chart, p, reading)]
+        if reading.kind == "number" and _whole_number(reading) and (
+            not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
+        ):
+            names = [name for name in names if name != "layers"]  # two layers are no 2 in of anything, nor is detail 4
         said = told.get((reading.start, reading.end), set()) & set(names)
         shares = model.role(topic, [*names, NOTHING], features, said)
         likely.append(dict(zip([*names, NOTHING], shares, strict=True)))
     return likely
+
+
+def _whole_number(reading: Reading) -> bool:
+    return isinstance(reading.value, Quantity) and reading.value.value.denominator == 1
 
 
 def heard_any(chart: Chart, parameter: Parameter, reading: Reading) -> Heard | None:
@@ -240,7 +259,14 @@ def _give(sentence: Sentence, givens: dict[str, Heard], roles: tuple[str, ...]) 
     for name, items in listed.items():
         start, end = min(item.start for item in items), max(item.end for item in items)
         sure = min(item.sure for item in items)
-        givens[name] = Heard(tuple(item.value for item in items), start, end, sentence.chart.text[start:end], sure)
+        value = _as_listed(sentence.chart, name, tuple(item.value for item in items))
+        givens[name] = Heard(value, start, end, sentence.chart.text[start:end], sure)
+
+
+def _as_listed(chart: Chart, name: str, found: tuple[object, ...]) -> tuple[object, ...]:
+    """The list as it was said in a row somewhere, with its names, where that has the same sizes."""
+    said = (r.value for row in chart.readings for r in row if name.startswith(r.kind) and isinstance(r.value, tuple))
+    return next((value for value in said if sizes_in(value) == sizes_in(found)), found)
 
 
 def _thing(sentence: Sentence, mention: Mention) -> str:

@@ -21,6 +21,8 @@ _AFTER_PITCH = frozenset("pitch pitched roof slope gable rake rafter".split())
 _IS = frozenset("is it's its thats that's at on".split())
 _AFTER_ALL = frozenset(["", ",", ".", "?", ";", "so", "what", "whats", "how", "and"])
 _HEARD_IN = frozenset(["in", "and", "an", "n", "on", "over"])
+_EVERY_JOINT = frozenset(["for", "in", "per", "to"])  # six for every twelve
+_LEVEL = frozenset(["across", "over", "along", "out", "sideways", "horizontal"])
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 
@@ -33,6 +35,9 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
         word = line.words[rise.end]
         if word in _PITCH:
             yield from _separated(line, i, rise, word)
+        elif word in _EVERY_JOINT or word == "up":
+            yield from _every_twelve(line, i, rise)
+            yield from _separated(line, i, rise, word) if word in _PITCH else _said_after(line, i, rise)
         elif word == "out" and line.words[rise.end + 1] == "of":
             yield from _ratios(line, i, rise, rise.end + 2, 0.9)
         else:
@@ -129,6 +134,18 @@ def _said_after(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
         yield Reading("ratio", i, at + 2, Ratio(Fraction(1, 150), "ratio"), 0.9)
 
 
+def _every_twelve(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
+    """Six for every twelve across, 6 up in each 12."""
+    words = line.words
+    at = rise.end + (words[rise.end] == "up")
+    if words[at] not in _EVERY_JOINT or words[at + 1] not in ("every", "each"):
+        return
+    for run in line.pieces(at + 2):
+        if run.value == 12 and run.form == "whole" and words[run.end] not in FEET:
+            end = run.end + (words[run.end] in INCHES and words[run.end] != "in")
+            yield Reading("pitch", i, end + (words[end] in _LEVEL), Pitch(rise.value, "in12"), rise.sure)
+
+
 def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Pitches whose rise is in inches: 5 inches in 12, a quarter inch per foot."""
     words, unit = line.words, head.unit
@@ -138,8 +155,9 @@ def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
     at += words[at] in ("a", "each", "every", "one")
     if words[at] in ("foot", "ft"):
         yield Reading("pitch", i, at + 1, Pitch(head.value, "in12"), 0.8 * head.sure)
-    if words[unit + 1] in ("in", "per"):
+    if words[unit + 1] in ("in", "per") or words[at - 1] in ("every", "each"):
         for run in line.pieces(at):
             if run.value == 12 and words[run.end] not in FEET:
                 end = run.end + (words[run.end] in INCHES)
+                end += words[end] in _LEVEL
                 yield Reading("pitch", i, end, Pitch(head.value, "in12"), 0.8 * head.sure)

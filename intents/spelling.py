@@ -11,13 +11,15 @@ from rapidfuzz.distance import OSA
 SHORTEST = 4  # letters; shorter words are too near to each other
 LEAST_PART = 3  # letters in each of two words that were run together
 NEAREST = 6  # words as near that are looked at
+SHORT = {"haf": "half", "hlf": "half", "qtr": "quarter"}  # slips of words too short for that
 LONG = 7  # from this length on two slips are forgiven, below only one
 
 
 class Speller:
-    """Reads words against a vocabulary; `leave` are words that are right as they are."""
+    """Reads words against a vocabulary; `leave` are words that are right as they are, `ordinary` in any form."""
 
-    def __init__(self, vocabulary: Collection[str], leave: Collection[str]) -> None:
+    def __init__(self, vocabulary: Collection[str], leave: Collection[str], ordinary: Collection[str] = ()) -> None:
+        self.ordinary = frozenset(ordinary)
         self.known = frozenset(vocabulary)
         self.leave = frozenset(leave) | self.known
         self.by_letter: dict[str, list[str]] = {}
@@ -29,7 +31,9 @@ class Speller:
 
     def _read(self, word: str) -> str:
         """The word it stands for, or the word itself."""
-        if word in self.leave or len(word) < SHORTEST or not word.isalpha():
+        if word in SHORT:
+            return SHORT[word]
+        if word in self.leave or len(word) < SHORTEST or not word.isalpha() or self._form_of_known(word):
             return word
         slips = 2 if len(word) >= LONG else 1
         # Few people slip on the first letter; where they do, one slip is all that is forgiven.
@@ -39,6 +43,17 @@ class Speller:
                 letters = sorted(word)
                 return str(min(found, key=lambda near: (near[1], sorted(near[0]) != letters))[0])
         return self._parted(word)
+
+    def _form_of_known(self, word: str) -> bool:
+        """Whether it is a common word with a regular ending: hates, wanted, hoping."""
+        for ending in ("s", "ed", "ing"):
+            stem = word.removesuffix(ending)
+            if stem == word or len(stem) < LEAST_PART:
+                continue
+            bare = stem in self.ordinary and (ending == "s" or stem[-1] != "e")
+            if bare or (ending != "s" and stem + "e" in self.ordinary):
+                return True
+        return False
 
     def _parted(self, word: str) -> str:
         """Two known words run together, with the space put back ("stepflashing"); else the word itself."""

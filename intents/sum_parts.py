@@ -9,12 +9,15 @@ from fractions import Fraction
 from intents.reading import Reading
 from intents.sum_words import (
     BY_FIRST,
+    DOING,
+    EACH,
     FACTORS,
     LEAST_SURE,
     MOST_DEPTH,
     PRONOUNS,
     SEVERAL,
     SKIPPED,
+    TOTALS,
 )
 from intents.tokens import Token
 from solvers.quantities import Length, Number
@@ -29,6 +32,7 @@ class Found:
     end: int
 
 
+ARTICLES = frozenset("a an the my that this".split())
 OTHERS = frozenset("weight money percent angle temperature volume".split())
 
 
@@ -37,7 +41,7 @@ class Parts(ABC):
 
     def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
         self.tokens, self.chart, self.free = tokens, chart, free
-        self.words = [token.text for token in tokens] + [""] * 4
+        self.words = [DOING.get(token.text, token.text) for token in tokens] + [""] * 4
         self.depth = 0
 
     @abstractmethod
@@ -89,10 +93,11 @@ class Parts(ABC):
             return Found(_times(factor, whole.part), whole.end) if whole else None
         for reading in self.chart[i]:
             share = reading.value.value if isinstance(reading.value, Number) else Fraction(1)
-            joint = self.words[reading.end] == "of" if reading.end < len(self.tokens) else False
-            if reading.kind != "number" or not 0 < share < 1 or not joint:
+            after = self.words[reading.end]
+            if reading.kind != "number" or not 0 < share < 1 or (after != "of" and after not in ARTICLES):
                 continue
-            whole = self.pronoun(reading.end + 1) or self.part(self.past(reading.end + 1))
+            start = reading.end + (after == "of")
+            whole = self.pronoun(start) or self.part(self.past(start)) or self.part(start + (self.words[start] in ARTICLES))
             if whole is None or self._longest(i) >= whole.end:
                 continue
             if share.numerator == 1:
@@ -115,10 +120,16 @@ class Parts(ABC):
         for reading in self.chart[i]:
             at = reading.end
             count = reading.kind == "number" and isinstance(reading.value, Number) and reading.value.value >= 1
-            if count and self.words[at] in SEVERAL and self.words[at + 1] in ("of", "at", "@"):
-                each = self._value(at + 2)
-                if each is not None and isinstance(reading.value, Number):
-                    return Found(Sum(TIMES, reading.value.said(self.words[i]), each.part), each.end)
+            named = self.words[at] in SEVERAL
+            if not count or self.words[at + named] not in ("of", "at", "@"):
+                continue
+            each = self._value(at + named + 1)
+            told = each is not None and self.words[each.end] in EACH
+            if each is None or not (named or (told and not TOTALS.isdisjoint(self.words[each.end :]))):
+                continue
+            assert isinstance(reading.value, Number)
+            said = " ".join(self.words[i : reading.end])
+            return Found(Sum(TIMES, reading.value.said(said), each.part), each.end + told)
         return None
 
     def _longest(self, i: int) -> int:

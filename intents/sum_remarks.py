@@ -30,7 +30,7 @@ for _phrases, _operation in ((_ADDED, PLUS), (_SUBTRACTED, MINUS)):
     for _words in (tuple(phrase.split()) for phrase in _phrases.split("|")):
         _SUMMED.setdefault(_words[0], []).append((_words, _operation))
 _SIDES = frozenset("the side hand end edge one gable wall".split())  # left is a side beside these
-_CUTS = CUT | TAKE | frozenset("off comes used use minus less out".split())
+_CUTS = CUT | TAKE | frozenset("off comes used use minus less out lose loses losing".split())
 
 
 def with_remarks(reader: Parts, sum_: Reading) -> Reading:
@@ -62,7 +62,7 @@ def remainder(reader: Parts) -> Reading | None:
     if not tells:
         return None
     said = _said_before(reader, len(reader.tokens))
-    if len(said) != 2 or not any(isinstance(found.part, Length) for _, found in said):
+    if len(said) != 2 or not any(isinstance(found.part, Length) or _in_parts(found.part) for _, found in said):
         return None
     sizes = [_size(found.part) for _, found in said]
     if any(isinstance(found.part, Number) and found.part.value.denominator == 1 for _, found in said):
@@ -119,6 +119,11 @@ def _said_before(reader: Parts, end: int) -> list[tuple[int, Found]]:
         found.append((at, part))
         at = part.end
     return found
+
+
+def _in_parts(part: Part | None) -> bool:
+    """Whether a number with no unit is read off a tape: 81 5/8."""
+    return isinstance(part, Number) and part.value.denominator > 1 and part.value > 1
 
 
 def _size(part: Part | None) -> Fraction:

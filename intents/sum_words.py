@@ -4,6 +4,11 @@ from __future__ import annotations
 
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES
 
+# "what do you get adding 4 and 5": the verbs as they are bid.
+DOING = {
+    "adding": "add", "subtracting": "subtract", "deducting": "deduct", "knocking": "knock", "dividing": "divide",
+    "splitting": "split", "multiplying": "multiply", "halving": "halve", "doubling": "double", "tripling": "triple",
+}  # fmt: skip
 AGAIN = "again"  # what was done before is done once more; plus when nothing was
 # Operations as words, the longest first where one begins another; those in SIGNS are typed signs.
 OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
@@ -51,6 +56,11 @@ TOGETHER = (
 SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
+EACH = frozenset(("each", "apiece"))
+TOTALS = frozenset("end total altogether together long all".split())  # so many of a length, and how long they are
+# What is taken off, by its name: "11 foot minus a kerf of 1/8".
+TAKEN = frozenset("kerf blade cut gap trim reveal casing jamb door window frame for".split())
+ASKED = frozenset("what whats what's is be left".split())  # before "7/8 off 15 1/2", which no verb leads
 SKIPPED = frozenset("the another and ok then so now that it to".split())  # before a part, or a running total
 PRONOUNS = frozenset("it that this".split())
 # Before a length that something is taken off: "take 3/8 off a board that is 14 feet".
@@ -71,7 +81,7 @@ MOST_DEPTH = 12
 CLAUSE = 8  # words
 TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | CUT | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)}
-    | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve"}
+    | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve", "half", "off", "from"} | EACH
 )  # fmt: skip  # without one of these nothing is a sum
 BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _words, _operation in OPERATIONS:

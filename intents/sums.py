@@ -17,11 +17,13 @@ from intents.sum_parts import Found, Parts
 from intents.sum_remarks import remainder, summed_up, with_remarks
 from intents.sum_words import (
     AGAIN,
+    ASKED,
     BETWEEN,
     CLAUSE,
     COMPARED,
     CUT,
     DIVIDE,
+    DOING,
     DONE,
     HALVED,
     LEADING,
@@ -33,6 +35,7 @@ from intents.sum_words import (
     SIGNS,
     SKIPPED,
     TAKE,
+    TAKEN,
     TELLS,
     TOGETHER,
 )
@@ -46,7 +49,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
 
     Feet and inches with a free dash between may be a difference: both ways are kept.
     """
-    if not any(token.text in TELLS for token in tokens):
+    if not any(DOING.get(token.text, token.text) in TELLS for token in tokens):
         return
     joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
     rest = remainder(splitting) or summed_up(splitting)
@@ -80,6 +83,8 @@ def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     parts = leaves(found.part)
     sizes = found.part.operation == TIMES and all(isinstance(part, Number) and part.value >= 1 for part in parts)
     said = any(token.text == "times" for token in tokens[start : found.end])
+    each = len(parts) == 2 and isinstance(parts[1], Number) and parts[1].value.denominator > 1 and "/" in parts[1].text
+    said = said or (each and any(token.text in ("of", "each", "apiece") for token in tokens[start : found.end]))
     return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
 
 
@@ -88,7 +93,7 @@ class _Reader(Parts):
 
     def sum_at(self, i: int) -> Found | None:
         """The sum that starts at token i, if one does."""
-        return self._verb(i) or self._leading(i) or self._series(i) or self._compared(i) or self.chain(i)
+        return self._verb(i) or self._leading(i) or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
 
     # ── shapes ──
 
@@ -210,7 +215,7 @@ class _Reader(Parts):
             operation = self.operation(end) or self._after_clause(end) or self._then_done(end)
             if operation is None:
                 break
-            after = self.part(self.past(operation[1])) or self.below_zero(end)
+            after = self.part(self.past(operation[1])) or self.below_zero(end) or self._named_part(operation[1])
             if after is None and (operation[1] < len(self.tokens) or self.words[end] in SIGNS - {"+"}):
                 break
             signs = signs and self.words[end] in SIGNS
@@ -221,6 +226,13 @@ class _Reader(Parts):
             if after is None:
                 break
         return Found(folded(parts, operations, signs), end)
+
+    def _named_part(self, i: int) -> Found | None:
+        """The part after its name: "(minus) a kerf of 1/8"."""
+        at = i
+        while at - i < 4 and self.words[at] in NAMED | TAKEN and not self.chart[at]:
+            at += 1
+        return self.part(at) if at > i and self.words[at - 1] in ("of", "is") else None
 
     def _after_clause(self, i: int) -> tuple[str, int] | None:
         """The operation after a few words about the part before: "thirteen feet that I measured and knock off"."""
@@ -243,7 +255,7 @@ class _Reader(Parts):
         if at == i or word not in DONE:
             return None
         if word in CUT or word in TAKE:
-            start = at + 1 + (self.words[at + 1] == "off")
+            start = at + 1 + (self.words[at + 1] in ("off", "away"))
             what = self.part(start)
             if what is None or (start == at + 1 and word in CUT and not self.one_of(OFF, what.end)):
                 return None
@@ -256,6 +268,18 @@ class _Reader(Parts):
         if not off or self.part(self._named(off)):
             return i
         return off + 1 if self.words[off] in PRONOUNS else off if self.words[off - 1] == "off" else i
+
+    def _off(self, i: int) -> Found | None:
+        """7/8 off 15 1/2: a whole line with no verb."""
+        first = self.part(i) if self.chart[i] and all(word in SKIPPED | ASKED for word in self.words[:i]) else None
+        joint = self.one_of(OFF, first.end) if first else 0
+        second = self.part(self._named(joint)) if joint else None
+        if first is None or second is None or any(word not in ("?", "") for word in self.words[second.end :]):
+            return None
+        sized = any(isinstance(each, Length) or (isinstance(each, Number) and each.value.denominator > 1)
+                    for each in (first.part, second.part))  # fmt: skip
+        less = sized and 0 < _size(first.part) < _size(second.part)
+        return Found(Sum(MINUS, second.part, first.part), second.end) if less else None
 
     def _compared(self, i: int) -> Found | None:
         """3/8 less than 4 foot 2, an inch more than 12 feet."""

@@ -120,8 +120,7 @@ _plain = lru_cache(maxsize=4096)(apart)
 def _tokens_of(text: str) -> tuple[list[Token], list[list[Reading]]]:
     typed = tokenize(text[:LONGEST])
     starts = {token.start for token in typed}
-    after = [*(token.text for token in typed[1:]), ""][: len(typed)]
-    typed = [Token(unnumbered(t.text, then), t.start, t.end) for t, then in zip(typed, after, strict=True)]
+    typed = [Token(word, t.start, t.end) for t, word in zip(typed, unnumbered(typed), strict=True)]
     tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
     return tokens, readings(tokens)
 

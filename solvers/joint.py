@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from solvers.common import SAW_CAUTION, SMALL_PIECE_CAUTION
+from solvers.errors import NeedMore
 from solvers.exact import Term, cos, sin, tan
 from solvers.saw_drawing import on_the_saw
 from solvers.working import Working
@@ -19,6 +20,19 @@ def shared_joint(work: Working, turn: Term, pieces: tuple[str, str] = ("piece 1"
     saw_cautions(work, saw, edge)
     on_the_saw(work, saw, edge, pieces)
     return saw, edge
+
+
+def corner_and_turn(work: Working, corner: Term | None, turn: Term | None) -> tuple[Term, Term]:
+    """The corner, and how far the trim turns at it, degrees, from either. Refuses the two of different corners."""
+    if corner is None:
+        if turn is None:
+            raise NeedMore("corner")
+        return work.step("γ", 180 - turn, "what the turn leaves of straight on"), turn
+    work.refuse_when(
+        turn is not None and work.value(corner + turn) != 180,
+        f"a corner of {work.text(corner)} is no turn of {work.text(turn or corner)}: say one of the two",
+    )
+    return corner, work.step("τ", 180 - corner, "how far the trim changes direction")
 
 
 def closes(work: Working, saw: Term, turn: Term) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from solvers.errors import NeedMore
 from solvers.exact import Term
 from solvers.quantities import Length
 from solvers.slots import Layer
@@ -14,17 +15,17 @@ def named(layers: tuple[Layer | Length, ...]) -> tuple[Layer, ...]:
 
 
 def layer_terms(work: Working, layers: tuple[Layer | Length, ...]) -> list[Term]:
-    """The thicknesses, in inches. Declines a layer that has none."""
-    found = named(layers)
-    for layer in found:
-        said = layer.thickness.text or work.text(work.term("", layer.thickness.to("in").value, "in"))
-        work.refuse_when(layer.thickness.value <= 0, f"the {layer.what} can't be {said} thick: say its thickness again")
-    names = [layer.what for layer in found]
+    """The thicknesses, in inches. Asks for one that was not said, and declines a layer that has none."""
+    names, inches = [], []
+    for layer in named(layers):
+        if layer.thickness is None:
+            raise NeedMore("layers", f"How thick is the {layer.what}?")
+        size = layer.thickness.to("in").value
+        said = layer.thickness.text or work.text(work.term("", size, "in"))
+        work.refuse_when(size <= 0, f"the {layer.what} can't be {said} thick: say its thickness again")
+        names.append(layer.what)
+        inches.append(size)
     return [
-        work.term(
-            f"{name} {names[: n + 1].count(name)}" if names.count(name) > 1 else name,
-            layer.thickness.to("in").value,
-            "in",
-        )
-        for n, (name, layer) in enumerate(zip(names, found, strict=True))
+        work.term(f"{name} {names[: n + 1].count(name)}" if names.count(name) > 1 else name, size, "in")
+        for n, (name, size) in enumerate(zip(names, inches, strict=True))
     ]

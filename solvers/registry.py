@@ -96,8 +96,8 @@ def _parameters(function: Callable[..., None]) -> Iterable[Parameter]:
     hints = get_type_hints(function, include_extras=True)
     for name, parameter in list(inspect.signature(function).parameters.items())[1:]:
         kind, slot = _kind(hints[name], function, name)
-        required = parameter.default is inspect.Parameter.empty
-        yield Parameter(name, kind, slot, required, None if required else parameter.default)
+        empty = parameter.default is inspect.Parameter.empty
+        yield Parameter(name, kind, slot, empty or bool(slot.unless), None if empty else parameter.default)
 
 
 def _kind(hint: Any, function: Callable[..., None], name: str) -> tuple[type, Slot]:
@@ -158,7 +158,7 @@ def _complete(topic: Topic, givens: dict[str, Given]) -> tuple[list[Given], Para
             beside = parameter.slot.beside
             if parameter.default is not None and (not beside or beside in givens):
                 known.append(Given(parameter.name, parameter.default, "assumed"))
-        elif missing is None:
+        elif missing is None and parameter.lacks(givens):
             missing = parameter
     return known, missing
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Container
 from dataclasses import dataclass, field
 from enum import Enum
 from fractions import Fraction
@@ -30,6 +31,7 @@ class Slot:
     cued: bool = False  # taken only where the words beside it tell its role, never as what is left over
     over: str = ""  # the parameter it is more than, which tells the two apart where no words do
     beside: str = ""  # the parameter it says something of: no default is assumed where that is not known
+    unless: str = ""  # the parameter that does as well: needed only where that is not given
     kept: str = ""  # the name it is remembered under for the job; "" never takes it from the job
 
 
@@ -42,6 +44,10 @@ class Parameter:
     slot: Slot
     required: bool
     default: Any = None
+
+    def lacks(self, given: Container[str]) -> bool:
+        """Whether it must be known and is not, among the parameters that were given."""
+        return self.required and self.name not in given and self.slot.unless not in given
 
     @property
     def label(self) -> str:
@@ -83,9 +89,9 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Layer:
-    """A thickness, with what it is."""
+    """A thickness, with what it is; None where it was named and its thickness not said."""
 
-    thickness: Quantity
+    thickness: Quantity | None
     what: str = "layer"
 
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from solvers.common import CornerAngle, RoofPitch
+from solvers.common import Corner, RoofPitch, Turn
 from solvers.exact import acos, sqrt
-from solvers.joint import shared_joint
+from solvers.joint import corner_and_turn, shared_joint
 from solvers.registry import topic
 from solvers.roof import theta_of
 from solvers.saw_drawing import meeting
@@ -20,12 +20,13 @@ class Fascia(Choice):
 
 
 @topic("miter for a corner", "corners")
-def miter_for_a_corner(work: Working, corner: CornerAngle) -> None:
-    """Saw setting for each of two pieces that share a corner, degrees.
+def miter_for_a_corner(work: Working, corner: Corner | None = None, turn: Turn | None = None) -> None:
+    """Saw setting for each of two pieces that share a corner, degrees, from the corner or from the turn at it.
 
-    Refuses a corner outside 0–180°. Source: geometry, the turn of the trim is the supplement of its corner.
+    Refuses either outside 0–180°, and the two of different corners. Source: geometry, the turn of the trim is the
+    supplement of its corner.
     """
-    turn = work.step("τ", 180 - corner, "how far the trim changes direction")
+    corner, turn = corner_and_turn(work, corner, turn)
     _, edge = shared_joint(work, turn)
     work.also("turn", turn)
     work.check("two edge angles make the corner", 2 * edge, "=", corner)

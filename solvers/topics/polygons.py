@@ -6,12 +6,12 @@ from fractions import Fraction
 from math import cos, pi, sin
 from typing import Annotated
 
-from solvers.common import CornerAngle
+from solvers.common import Corner, Turn
 from solvers.errors import NeedMore
 from solvers.exact import Term, real
 from solvers.exact import cos as cosine
 from solvers.exact import sin as sine
-from solvers.joint import shared_joint
+from solvers.joint import corner_and_turn, shared_joint
 from solvers.quantities import Angle, Count
 from solvers.registry import topic
 from solvers.saw_drawing import meeting
@@ -84,13 +84,15 @@ def _ring(work: Working, sides: Term, corner: Term) -> None:
 
 
 @topic("corner in several pieces", "corners")
-def corner_in_several_pieces(work: Working, corner: CornerAngle, parts: Parts) -> None:
+def corner_in_several_pieces(
+    work: Working, parts: Parts, corner: Corner | None = None, turn: Turn | None = None
+) -> None:  # fmt: skip
     """Saw setting per joint where a corner is gone round in n pieces, both legs counted, degrees.
 
     Each of the n − 1 joints takes an equal share of the turn. Refuses one piece and a corner outside 0–180°.
     Source: geometry.
     """
-    turn = work.step("τ", 180 - corner, "how far the trim changes direction")
+    corner, turn = corner_and_turn(work, corner, turn)
     joints = work.step("joints", parts - 1, "one fewer than the pieces, both legs counted", unit="count")
     share = work.step("share", turn / joints, "each joint turns as much")
     _, edge = shared_joint(work, share)

@@ -17,7 +17,7 @@ from solvers.working import Working
 ONE_END_CAUTION = "Pull every mark from the one end, tape hooked once: stepping off lets the error grow."
 NOTHING = Length(Fraction(0), "in", "0 in")
 
-Whole = Annotated[Length, Slot("What is the whole length?", bare=("ft", "in"), plain=40, above=0, name="length")]
+Whole = Annotated[Length, Slot("What is the whole length?", bare=("ft", "in"), plain=40, doubt=(2, 41), above=0, name="length")]
 PieceWidth = Annotated[Length, Slot("What is the width of each piece?", bare=("in",), above=0, name="width")]
 
 
@@ -26,6 +26,10 @@ class Ends(Choice):
 
     BETWEEN = "between the pieces only"
     BOTH = "at both ends too"
+    HALF = "between, and half of one at each end"
+
+
+MORE_GAPS = {Ends.BETWEEN: -1, Ends.BOTH: 1, Ends.HALF: 0}  # than pieces
 
 
 @topic("equal spacing", "courses")
@@ -54,7 +58,7 @@ def equal_spacing(
         work.value(count) == 1 and ends is Ends.BETWEEN,
         "one piece has no gap between: say more pieces, or a gap at both ends too",
     )
-    gaps = work.step("gaps", count + (1 if ends is Ends.BOTH else -1), ends.value, "count")
+    gaps = work.step("gaps", count + MORE_GAPS[ends], ends.value, "count")
     even = work.answer("gap", (length - taken) / gaps, "what is left, shared out", "in")
     centre = work.step("centre to centre", even + width, "from the middle of one piece to the middle of the next", "in")
     if gap is not None:
@@ -64,7 +68,7 @@ def equal_spacing(
     starts = _starts(work, centre, even, count, ends)
     put_marks(work, starts)
     end = work.term("end of the last piece", Fraction(starts[-1].at) + Fraction(work.value(width)), "in")
-    left = even if ends is Ends.BOTH else 0
+    left = {Ends.BETWEEN: 0, Ends.BOTH: even, Ends.HALF: even / 2}[ends]
     work.check("the last piece ends where it should", end + left, "=", length)
     work.check("pieces and gaps fill the length", count * width + gaps * even, "=", length)
     work.caution(ONE_END_CAUTION)
@@ -74,9 +78,9 @@ def equal_spacing(
 def _best_count(work: Working, length: Term, width: Term, gap: Term | None, ends: Ends) -> Term:
     if gap is None:
         raise NeedMore("count", "How many pieces, or about what gap?")
-    sign = -1 if ends is Ends.BOTH else 1
+    sign = -MORE_GAPS[ends]
     refuse_crowd(work, work.value(length / (width + gap)), "pieces", gap)
-    least = 1 if ends is Ends.BOTH else 2
+    least = 2 if ends is Ends.BETWEEN else 1
     work.refuse_when(
         work.value(least * width) > work.value(length),
         f"{least} piece{'s' if least > 1 else ''} of {work.text(width)} take more than the "
@@ -87,7 +91,7 @@ def _best_count(work: Working, length: Term, width: Term, gap: Term | None, ends
 
 
 def _starts(work: Working, centre: Term, even: Term, count: Term, ends: Ends) -> list[Mark]:
-    first = Fraction(work.value(even)) if ends is Ends.BOTH else Fraction(0)
+    first = Fraction(work.value(even)) * {Ends.BETWEEN: 0, Ends.BOTH: 1, Ends.HALF: Fraction(1, 2)}[ends]
     pitch = Fraction(work.value(centre))
     return [Mark(f"piece {i + 1} starts", first + i * pitch) for i in range(int(work.value(count)))]
 

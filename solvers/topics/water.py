@@ -95,7 +95,7 @@ def water_in_a_channel(
     work: Working,
     width: Annotated[Length, Slot("How wide is the channel inside? What width?", bare=("in",), above=0)],
     depth: Annotated[Length, Slot("How deep is the channel? What depth?", bare=("in",), above=0)],
-    length: Annotated[Length, Slot("How long is the channel? What length?", bare=("ft", "in"), plain=40, above=0)],
+    length: Annotated[Length, Slot("How long is the channel? What length?", bare=("ft", "in"), plain=40, above=0, over="width")],
     held_in: Annotated[HeldIn | None, Slot("In cubic inches, gallons or litres?", name="held in")] = None,
 ) -> None:
     """Volume of water a channel holds with its mouth up, in³ (or gallons, litres): its inside, filled.

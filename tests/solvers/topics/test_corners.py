@@ -38,6 +38,22 @@ def turned(piece: Polygon, degrees: float, mirrored: bool = False) -> Polygon:
 
 @few
 @given(corners)
+def test_a_corner_by_its_turn_is_the_same_corner(corner: Angle) -> None:
+    turn = Angle(180 - corner.value, "deg")
+    three = Count(Fraction(3), "count")
+    assert answer("miter for a corner", turn=turn) == answer("miter for a corner", corner=corner)
+    several = answer("corner in several pieces", turn=turn, parts=three)
+    assert several == answer("corner in several pieces", corner=corner, parts=three)
+
+
+def test_a_turn_that_is_not_of_the_corner_is_refused_and_neither_is_asked_for() -> None:
+    corner, turn = Angle(Fraction(120), "deg"), Angle(Fraction(30), "deg")
+    assert "no turn" in str(work("miter for a corner", corner=corner, turn=turn).refused)
+    assert work("miter for a corner").asks == "What is the corner angle, in degrees?"
+
+
+@few
+@given(corners)
 def test_a_miter_and_its_mirror_close_any_corner(corner: Angle) -> None:
     saw, angle = answer("miter for a corner", corner=corner), float(corner.value)
     long = 20 + 3 * WIDE * max(1.0, tan(radians(saw)))

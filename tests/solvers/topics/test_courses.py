@@ -194,9 +194,10 @@ def test_pieces_and_gaps_fill_the_length(count: int, width: int, spare: int, end
     length = Fraction(count * width + spare, 8)
     worked = work("equal spacing", length=f"{length} in", width=inches(width), count=f"{count} count", ends=ends)
     starts = marks(worked)
-    gap = Fraction(spare, 8) / (count + (1 if ends is Ends.BOTH else -1))
+    at_each_end = {Ends.BETWEEN: Fraction(0), Ends.HALF: Fraction(1, 2), Ends.BOTH: Fraction(1)}[ends]
+    gap = Fraction(spare, 8) / (count - 1 + 2 * at_each_end)
     last = starts[-1] + Fraction(width, 8)
-    assert length - last == (gap if ends is Ends.BOTH else 0)
+    assert starts[0] == length - last == gap * at_each_end
     assert all(b - a == gap + Fraction(width, 8) for a, b in pairwise(starts))
 
 

@@ -1,0 +1,29 @@
+"""A quantity that is said twice, or that counts what is still to do: it asks for no place of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from intents.chart import Chart
+from intents.question import Heard
+from intents.reading import Reading
+from solvers.quantities import Quantity
+
+STEM = 4  # letters in which the forms of a word are alike: sides and sided
+
+
+def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> bool:
+    """Whether a quantity without a place is one that has its place, said again in the same words ("seven sides … a seven
+    sided box"), or counts what is still to do ("twelve more rafters")."""
+    if reading.kind == "number" and chart.words[reading.end : reading.end + 1] == ["more"]:
+        return True
+    said = chart.said(reading.start, reading.end).lower()
+    same = [heard for heard in givens.values() if heard.text.lower() == said and isinstance(heard.value, Quantity)]
+    if reading.kind not in ("number", "length"):
+        return bool(same)
+    return any(_next_word(chart, heard.end) == _next_word(chart, chart.tokens[reading.end - 1].end) for heard in same)
+
+
+def _next_word(chart: Chart, after: int) -> str:
+    """The beginning of the word after a place in the text; "side" of both sides and sided."""
+    return next((token.text[:STEM] for token in chart.tokens if token.start >= after), "")

@@ -1,0 +1,114 @@
+"""Layers that are named and whose thickness is not said: "over strapping", "and the sheathing", "1x4 strapping".
+
+A sum of layers that leaves one of them out is a wrong number, so such a layer goes into the list without a thickness,
+and the topic asks for it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+
+from intents.listed import Item, Listing
+
+# Words for one layer, by what it is: one that was told in other words is not asked for again.
+_KINDS = {
+    word: kind
+    for kind, words in {
+        "sheathing": "sheathing sheeting plywood ply osb",
+        "strapping": "strapping straping straps strap batten battens furring lath laths",
+        "foam": "foam insulation polyiso styrofoam rockwool eps xps",
+        "cladding": "siding cladding clapboard clapboards shiplap weatherboard weatherboards",
+    }.items()
+    for word in words.split()
+}
+_JOINS = frozenset("over on and plus onto & + behind under".split())
+_FIRST = frozenset("with for through : got have got had is".split())  # before a list of layers
+_SMALL = frozenset("the a my our some".split())
+_AFTER = frozenset("how what whats with into build total going in to so then screw nail fastener ? . ! ;".split()) | {""}
+_IS = frozenset("at is are being".split())
+_WHICH = frozenset("which that thats is at being".split())
+_THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"))
+_TIMES = frozenset(("×", "by"))
+MOST_NOMINAL = 8  # in; a whole number of inches said with another is a name: 1x4, 2 by 2
+LEAST_ACTUAL = 10  # what is said of a nominal size is how thick it is while it is less
+
+
+def with_untold(listing: Listing, chain: list[Item]) -> list[Item]:
+    """The layers of a list, and those named right before or after it without a thickness."""
+    before, after = _before(listing, chain), _after(listing, chain)
+    return [*([before] if before else ()), *chain, *([after] if after else ())]
+
+
+def _after(listing: Listing, chain: Iterable[Item]) -> Item | None:
+    *_, last = chain
+    at = last.end + (listing.words[last.end] == ",")
+    if listing.words[at] not in _JOINS:
+        return None
+    joint = listing.words[at]
+    start = listing.past(at + 1, _SMALL, 1)
+    end = _named(listing, start)
+    # The siding stands over what it is nailed to: "over the siding" is a place.
+    kind = _KINDS.get(listing.words[end - 1], "")
+    if end == start or _told(kind, chain) or (kind == "cladding" and joint not in ("and", "plus", "&", "+")):
+        return None
+    ends = listing.words[end] in _AFTER or (listing.words[end] == "," and not _sized(listing, end + 1))
+    return Item(last.end, end, (), what=" ".join(listing.words[start:end])) if ends else None
+
+
+def _before(listing: Listing, chain: list[Item]) -> Item | None:
+    at = chain[0].start - 1
+    while at > 0 and listing.words[at] in _SMALL:
+        at -= 1
+    if at < 1 or listing.words[at] not in _JOINS:
+        return None
+    start = at - 1
+    while start > 0 and at - start < 2 and listing.words[start - 1].isalpha() and listing.words[start - 1] in _KINDS:
+        start -= 1
+    kind = _KINDS.get(listing.words[at - 1], "")
+    led = start - 1 if listing.words[start - 1] not in _SMALL else start - 2
+    if not kind or led < 0 or listing.words[led] not in _FIRST or _told(kind, chain):
+        return None
+    return Item(start, chain[0].start, (), what=" ".join(listing.words[start:at]))
+
+
+def _told(kind: str, chain: Iterable[Item]) -> bool:
+    return any(_KINDS.get(word) == kind for item in chain for word in item.what.split())
+
+
+def _named(listing: Listing, start: int) -> int:
+    """The end of the name of a layer of one of the kinds, of one or two words, or `start`."""
+    for end in (start + 1, start + 2):
+        if listing.words[end - 1] in _KINDS and listing.words[end] not in _KINDS:
+            return end
+    return start
+
+
+def _sized(listing: Listing, start: int) -> bool:
+    """Whether a thickness is told right after a name and a comma: "strapping, which is 3/4", "sheathing, 1/2 inch, and"."""
+    if listing.words[start] in _WHICH:
+        return any(listing.number_at(at) for at in range(start, start + 4))
+    return any(listing.words[amount.end] in _THICK for amount in listing.amounts(start))
+
+
+def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
+    """1x4 strapping, 2 by 2 furring, 1x strapping: a name, and no thickness; 19x64 mm battens and 3/4x3 straps tell theirs."""
+    first = next(iter(listing.amounts(i)), None)
+    if first is None or listing.words[first.end] not in _TIMES:
+        return None
+    second = next(iter(listing.amounts(first.end + 1)), None)
+    if second is None and listing.words[first.end] == "by":
+        return None
+    end = second.end if second else first.end + 1
+    name = end + (listing.words[end] in names and listing.words[end] in _KINDS)
+    what = listing.words[end] if name > end else "layer"
+    told = next(iter(listing.amounts(name + 1)), None) if listing.words[name] in _IS else None
+    if told is not None and told.value < LEAST_ACTUAL:
+        return Item(i, told.end, (told,), what=what)
+    if name == end:
+        return None
+    if (second and second.unit in ("mm", "cm")) or first.unit in ("mm", "cm"):
+        unit = first.unit or (second.unit if second else "")
+        return Item(i, name, (replace(first, unit=unit, carries=unit),), what=what)
+    whole = first.value.denominator == 1 and first.value <= MOST_NOMINAL and first.unit in ("", "in")
+    return Item(i, name, () if whole else (first,), what=what) if whole or first.value < 1 else None

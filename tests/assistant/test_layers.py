@@ -1,0 +1,63 @@
+"""Layers over several lines, asked for where one was left out, and heard in other words; through the desk."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from assistant.conversation import Conversation
+
+Talk = Callable[..., dict[str, Any]]
+
+
+@pytest.fixture
+def talk() -> Talk:
+    def last(*lines: str) -> dict[str, Any]:
+        conversation = Conversation()
+        return [conversation.answer(line) for line in lines][-1]
+
+    return last
+
+
+@pytest.mark.parametrize(
+    ("lines", "inches"),
+    [
+        (["build-out with 1/2 sheathing and 5/8 clapboards over strapping", "3/4"], 1.875),
+        (["build-out with 1/2 sheathing and 5/8 clapboards over strapping", "the strapping is an inch"], 2.125),
+        (["build-out with 1/2 sheathing, 1x4 strapping and 5/8 siding", "19 mm"], 0.5 + 0.625 + 19 / 25.4),
+        (["build-out with 1/2 sheathing and 5/8 siding over strapping", "1/2 sheathing, 3/8 mesh and 5/8 siding"], 1.5),
+        (["sheathing is 1/2 inch and the strapping is 3/4", "with 9/16 cladding on top what's the build-out?"], 1.8125),
+        (["sheathing is 7/16", "strapping is 3/4", "siding is 5/8", "what's the build-out?"], 1.8125),
+        (["half inch sheathing and 3/4 strapping", "what screw for 5/8 cladding over that, 1 1/2 in the stud"], 3.375),
+        (["nail for two layers, 1/2 inch and 3/4 inch, with 1 inch of embedment"], 2.25),
+        (["screw four three quarter inch cladding over half inch sheathing two go one and a half into the stud"], 2.75),
+        (["he hates surprises, so the build-out for 5/8 sheathing and 3/4 cladding"], 1.375),
+        (['detail 4: 5/8" ply, 1/4" drain mesh, 11/16" siding. Stud to face?'], 1.5625),
+    ],
+)
+def test_every_layer_counts_once(talk: Talk, lines: list[str], inches: float) -> None:
+    record = talk(*lines)
+    assert record["outcome"] == "answered", record["ask"]
+    value, unit = record["answer"]["value"], record["answer"]["unit"]
+    assert value / (25.4 if unit == "mm" else 1) == pytest.approx(inches, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("line", "layer"),
+    [
+        ("nail through 3/4 strapping and the sheathing, 1 1/4 bite", "sheathing"),
+        ("nail through 1 by 3 strapping into the stud an inch and a half", "strapping"),
+        ("screw for siding over 3/4 strapping, 1 inch bite", "siding"),
+    ],
+)
+def test_a_layer_left_out_is_asked_for(talk: Talk, line: str, layer: str) -> None:
+    record = talk(line)
+    assert record["outcome"] == "asks"
+    assert record["ask"] == f"How thick is the {layer}?"
+
+
+def test_another_wall_is_not_added_to_the_last(talk: Talk) -> None:
+    record = talk("build-out with 1/2 sheathing and 3/4 strapping", "build-out with 7/16 sheathing and 5/8 siding")
+    assert record["answer"]["value"] == pytest.approx(1.0625)

@@ -1,0 +1,47 @@
+"""More shapes of sums: verbs in -ing, shares of a thing, so many of a length, one off another; and what is no sum."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+
+from intents.measures import readings
+from intents.sums import sums
+from intents.tokens import tokenize
+from solvers.sums import Sum, in_millimetres, is_length, with_units
+
+
+def inches(text: str) -> Fraction | None:
+    """What the one sum of a text comes to, worked in millimetres; None where there is none."""
+    tokens = tokenize(text)
+    found = [reading.value for reading in sums(tokens, readings(tokens))]
+    if len(found) != 1 or not isinstance(found[0], Sum):
+        return None
+    whole = with_units(found[0], "in")
+    return in_millimetres(whole) / (Fraction("25.4") if is_length(whole) else 1)
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("what do you get adding 4' 7 1/2\" and 2' 10 3/4\"", "90.25"),
+        ("subtracting 3/8 from 9 1/4", "8.875"),
+        ("doubling 17 3/8", "34.75"),
+        ("half of a thirty seven and a quarter inch opening", "18.625"),
+        ("half the 37 1/4 opening", "18.625"),
+        ("five pieces of 22 7/16 inches each, how long altogether", "112.1875"),
+        ("a dozen at 5 1/4 inches each, end to end", "63"),
+        ("7/8 off 15 1/2 inches", "14.625"),
+        ("eighty one and five eighths inches so take away three and a half inches", "78.125"),
+        ("11 feet minus a kerf of 1/8", "131.875"),
+        ("my board is 81 5/8 and I lose 3 1/2 for the trim, what's left", "78.125"),
+    ],
+)
+def test_sums(said: str, expected: str) -> None:
+    assert inches(said) == Fraction(expected)
+
+
+@pytest.mark.parametrize("said", ["3 off 95", "12 at 14.50 each", "half an inch", "half the crew", "it is half eaten"])
+def test_no_sums(said: str) -> None:
+    assert inches(said) is None
