@@ -34,7 +34,8 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     words = {token.text for token in tokenize(text)}
     if not pending.lines and doubted(c, record, text, pending):
         return True
-    if _settled(c, record, text, words, reading, pending):
+    alone = replace(reading, questions=reading.unaided)  # what is only likely a question is first of all a reply
+    if _settled(c, record, text, words, alone, pending):
         return True
     if _something_else(c, text, reading):
         return False

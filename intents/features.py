@@ -64,6 +64,8 @@ def _wholes(chart: Chart, spans: Collection[tuple[int, int]] = ()) -> Iterator[R
 
 def _longest(chart: Chart, at: int, spans: Collection[tuple[int, int]]) -> Reading | None:
     here = [r for r in chart.readings[at] if isinstance(r.value, Quantity | Dims)]
+    if chart.words[at] == "one":  # "one side" counts nothing
+        here = [r for r in here if r.end > at + 1]
     here = [r for r in here if (r.start, r.end) in spans] or [r for r in here if r.sure >= LEAST_SURE]
     return max(here, key=lambda r: (r.end, r.sure, r.kind != "number"), default=None)
 

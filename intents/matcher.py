@@ -85,6 +85,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading.broken = broken_number(chart.tokens) or ""
     wanted = set(only)
     _by_grammar(reading, chart, phrases, topics, wanted)
+    reading.unaided = reading.questions
     model = learned(folder) if seconds and not wanted else None
     if model is not None:
         consult(reading, chart, phrases, topics, model)

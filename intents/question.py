@@ -63,5 +63,6 @@ class Reading:
     too_long: str = ""  # one sentence about a line that is a page
     broken: str = ""  # one sentence about a number that can't be (7/0)
     changed: list[tuple[str, str]] = field(default_factory=list)  # misspellings forgiven: (as typed, as read)
+    unaided: list[Question] = field(default_factory=list)  # what the grammar made of it, without the second reader
     elsewhere: bool = False  # by its words it is no question for this program, nor talk about the job
     trace: list[str] = field(default_factory=list)

@@ -212,6 +212,7 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
     "gable courses": [{"width": length(120, 360), "exposure": length(4, 12), "stock": None, "studs": None}],
     "membrane rolls": [{"roll_width": length(36, 108), "lap": length(2, 8), **face} for face in FACES],
     "squares": FACES,
+    "out of square": [{"side": length(48, 240), "other_side": length(48, 240), "diagonal": length(241, 340)}],
     "right triangle": [
         {"rise": length(12, 60), "run": length(12, 60), "slope": None, "angle": None, "lengths": None},
         {"rise": length(12, 36), "slope": length(40, 90), "run": None, "angle": None, "lengths": None},
