@@ -16,6 +16,7 @@ from intents.grammars import FOLDER
 
 FILE = "learned.json"
 SCALE = 100  # of the whole numbers in the file
+KNOWN = 60  # weights from which on a role is learned well enough to doubt a rule
 NOTHING = "*"  # the role of a quantity that has none: "the 2 of us"
 GRAMMAR, ONLY, OTHER, NONE = "grammar", "grammar only", "grammar elsewhere", "grammar nowhere"
 
@@ -42,8 +43,8 @@ class Learned:
                         strict=True))  # fmt: skip
 
     def knows(self, topic: str, name: str) -> bool:
-        """Whether a parameter's role was learned at all: one that a topic was given since was not."""
-        return name in self.roles or f"{topic}.{name}" in self.roles
+        """Whether a parameter's role was learned from more than a few sentences: one that is new to a topic was not."""
+        return len(self._of(topic, name)) >= KNOWN
 
     def role(self, topic: str, names: list[str], features: list[str], told: set[str]) -> list[float]:
         """How likely a quantity has each of the roles (parameter names, or NOTHING); `told` by the grammar's islands."""
