@@ -86,7 +86,7 @@ def _more_layers(c: Conversation, record: Record, text: str, best: Question) -> 
     stated = [*takewhile(bool, (_layers_stated(c, line) for line in reversed(lines)))]
     told = "; ".join(lines[len(lines) - len(stated) :]) + "; "
     whole = next((q for q in read(told + text, c.parameters).questions[:1] if q.topic == best.topic), None)
-    if not stated or whole is None or whole.missing or whole.unplaced:
+    if not stated or whole is None or not whole.complete:
         return False
     names = [layer.what.split()[-1] for group in (*stated, own.value if own else ()) for layer in group]
     if len(whole.givens["layers"].value) != len(names) or len(set(names)) < len(names):  # the same again is another wall
@@ -130,7 +130,7 @@ def _states(text: str) -> bool:
 def _whole(c: Conversation, told: str, text: str) -> Question | None:
     """The question of both together where it is whole, is asked by the last line, and uses what was stated."""
     alone = read(text, c.parameters).questions
-    whole = alone and alone[0].score > 0 and not (alone[0].missing or alone[0].unplaced or alone[0].lacking)
+    whole = alone and alone[0].score > 0 and alone[0].whole
     if whole and not all(way.worked.asks for way in c.ways(alone[0])):  # a polygon may be told by its sides or its bay
         return None
     found = [q for q in read(told + text, c.parameters).questions if q.score > 0]

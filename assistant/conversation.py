@@ -106,8 +106,6 @@ class Conversation:
             return
         questions = [question for question in reading.questions if question.score > 0]
         said = hearing.talk_in(self, text, reading, questions)
-        if said and reading.elsewhere and self.last is None and said.topic in acts.BEFORE:
-            said = None  # "why does the drain gurgle" asks nothing about an answer that was never given
         if self._acted_first(record, said, text, questions):
             return
         if reading.too_long and said is None:
@@ -166,7 +164,7 @@ class Conversation:
         if said.topic in ("explain", "compare", "note", "review"):
             return best is None or bool(best.missing)
         if said.topic == "remember" and not self.last:  # "roof 6/12" asks nothing, "gap behind cladding 12 mm" does
-            whole = best is not None and not (best.missing or best.unplaced or best.lacking)
+            whole = best is not None and best.whole
             return best is None or not (whole or set(best.topic.split()) <= set(best.words))
         return best is None and said.topic != "remember"
 

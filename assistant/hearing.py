@@ -32,7 +32,6 @@ _OTHERWISE = re.compile(
     re.IGNORECASE,
 )
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
-ABOUT_LAST = frozenset(("correct", "follow-up", "compare", "explain"))  # what came before, where something did
 GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
 
 
@@ -64,6 +63,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
+    if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
+        return None  # "why does the drain gurgle" asks nothing about an answer that was never given
     return said
 
 
@@ -108,7 +109,7 @@ def _gist(c: Conversation, text: str, reading: Reading, questions: list[Question
 
 def _grounded(c: Conversation, said: Said, text: str, reading: Reading, questions: list[Question]) -> bool:
     """Whether there is something for the act to go by: a question before it, a value of that name."""
-    if said.topic in ABOUT_LAST and not _something_before(c):
+    if said.topic in acts.BEFORE and not _something_before(c):
         return False
     if said.topic in ("flag", "tag", "strike") and c.target is None:
         return False
@@ -160,7 +161,7 @@ def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     if _KEEPS.search(text):
         return False
     best = questions[0] if questions else None
-    whole = best is not None and not (best.missing or best.unplaced or best.lacking)
+    whole = best is not None and best.whole
     named = best is not None and set(best.topic.split()) <= set(best.words)
     asks = "?" in text if stated else bool(_ASKS.search(text))
     return asks or (whole and named and not _STATES.search(text))

@@ -8,6 +8,8 @@ differ. Where no rule fits whole, the likeliest topic is read again with each qu
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import reduce
+from operator import or_
 from typing import Any
 
 from intents.chart import Chart
@@ -15,7 +17,7 @@ from intents.features import of_sentence
 from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
-from intents.second_reader import Second, read_again, spans_of, told_by
+from intents.second_reader import Second, read_again, spans_of, tokens_of, told_by
 from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
@@ -49,10 +51,10 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         first = next((q for q in reading.questions if q.topic == topic), None)
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
-    if top is not None and plain(top):
+    if top is not None and top.plain:
         second = again(top.topic) if _all_learned(top, model) else None
         if (
-            second is not None and second.sure >= ROLES and _whole(second.question)
+            second is not None and second.sure >= ROLES and second.question.whole
             and _differ(top, second.question) and not _drops(chart, top, second.question)
         ):  # fmt: skip
             top.swaps.append(second.question.givens)
@@ -73,7 +75,7 @@ def _other_topic(
     chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
 ) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
-    if second is None or not _whole(second.question):
+    if second is None or not second.question.whole:
         return
     drops = _drops(chart, top, second.question, counts=False)
     if other >= CERTAIN and not drops:
@@ -94,7 +96,7 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
         return
     if top is None and (chart.weighs & ~chart.numbers).bit_count() < SAID:
         return
-    if _whole(question):
+    if question.whole:
         if not same and likely < POSSIBLE:
             return
         question.lacking = int(not same and (likely < READ or second.sure < ROLES))
@@ -113,7 +115,7 @@ def _told_outright(chart: Chart, phrases: Phrases, question: Question) -> bool:
     """Whether the words beside every quantity tell the one role that it has."""
     told = told_by(hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == question.topic)
     said = ((n, heard) for n, heard in question.givens.items() if isinstance(heard.value, Quantity))
-    return all(told.get(span) == {name} for name, heard in said for span in spans_of(chart, Question("", {name: heard})))
+    return all(told.get(span) == {name} for name, heard in said for span in spans_of(chart, [heard]))
 
 
 def _all_learned(question: Question, model: Learned) -> bool:
@@ -125,16 +127,6 @@ def _less(question: Question, top: Question) -> bool:
     """Whether less is open than in the grammar's reading of the same topic."""
     mine, other = (len(q.missing) + len(q.unplaced) for q in (question, top))
     return mine < other
-
-
-def plain(question: Question) -> bool:
-    """Whether a rule fits whole, in one way."""
-    return _whole(question) and not question.swaps
-
-
-def _whole(question: Question) -> bool:
-    """Whether nothing is missing, nothing left over, and no word of the topic lacks."""
-    return not (question.missing or question.unplaced or question.lacking)
 
 
 def _differ(top: Question, other: Question) -> bool:
@@ -159,9 +151,7 @@ def _drops(chart: Chart, top: Question, other: Question, counts: bool = True) ->
 
 def _numbers_in(chart: Chart, question: Question) -> int:
     """Mask of the numbers of a question's givens."""
-    spans = [(heard.start, heard.end) for heard in question.givens.values()]
-    tokens = (1 << i for i, token in enumerate(chart.tokens) if any(start <= token.start < end for start, end in spans))
-    return sum(tokens) & chart.numbers
+    return reduce(or_, (tokens_of(chart, heard) for heard in question.givens.values()), 0) & chart.numbers
 
 
 def _value(heard: Heard) -> Any:

@@ -23,7 +23,7 @@ from intents.placing import ANYTHING, Placed, place, sureness
 from intents.question import Question, Reading
 from intents.spelling import Speller
 from intents.sum_words import DOING
-from intents.tokens import tokenize
+from intents.tokens import Token, tokenize
 from intents.vocabulary import NUMBER_WORDS
 from solvers.slots import Parameter
 
@@ -64,8 +64,13 @@ def speller(folder: Path = FOLDER) -> Speller:
 
 
 @lru_cache(maxsize=CHARTS)
+def _typed(text: str) -> list[Token]:
+    return tokenize(text[: LONGEST * 12])
+
+
+@lru_cache(maxsize=CHARTS)
 def _chart(text: str, folder: Path) -> Chart:
-    return chart_of(text, compiled(folder), speller(folder), tokenize(text[: LONGEST * 12])[:LONGEST])
+    return chart_of(text, compiled(folder), speller(folder), _typed(text)[:LONGEST])
 
 
 def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = (), seconds: bool = True) -> Reading:
@@ -75,7 +80,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     """
     phrases = compiled(folder)
     reading = Reading(text)
-    typed = tokenize(text[: LONGEST * 12])
+    typed = _typed(text)
     listed = sum(token.text == "," for token in typed) >= COMMAS * len(typed)
     if len(typed) > (LONGEST if listed else MOST):
         reading.too_long = TOO_LONG
@@ -96,13 +101,13 @@ def _by_grammar(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics
     """What the rules of the grammar make of a sentence."""
     by_pattern = _by_pattern(chart)
     strict = _best(chart, phrases, by_pattern, topics, wanted, lacking=0)
-    if not strict or strict[0].score <= LEAST_SCORE or not _whole(strict[0]):
+    if not strict or strict[0].score <= LEAST_SCORE or not strict[0].complete:
         claimed = _claimed_in(chart, phrases, topics, wanted)
         if claimed:
             reading.questions = claimed
             return
         loose = _best(chart, phrases, by_pattern, topics, wanted, lacking=1)
-        strict += [q for q in loose if _whole(q) and q.topic not in {other.topic for other in strict if _whole(other)}]
+        strict += [q for q in loose if q.complete and q.topic not in {other.topic for other in strict if other.complete}]
     reading.questions = sorted(strict, key=lambda q: -q.score)[:KEEP]
     if not reading.questions or reading.questions[0].score <= LEAST_SCORE:
         _explain(reading, chart, phrases, by_pattern)
@@ -115,16 +120,11 @@ def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]
         return []
     rest = without(chart, claim)
     found = _best(rest, phrases, _by_pattern(rest), topics, wanted, lacking=0)
-    if not found or found[0].score <= LEAST_SCORE or not _whole(found[0]):
+    if not found or found[0].score <= LEAST_SCORE or not found[0].complete:
         return []
     for question in found:
         question.claim = claim
     return found[:KEEP]
-
-
-def _whole(question: Question) -> bool:
-    """Whether nothing is missing, and nothing that was said is left over."""
-    return not question.missing and not question.unplaced
 
 
 def _best(
@@ -231,7 +231,7 @@ def _refined(
     question: Question,
 ) -> Question:
     """The question, or a better one without some island that took a quantity another role needed."""
-    if not question.unplaced and not question.missing and all(h.sure >= SURE for h in question.givens.values()):
+    if question.complete and all(h.sure >= SURE for h in question.givens.values()):
         return question
     for hit in [hit for hit in _chosen(chart, pattern, hits, parameters) if hit.captures]:
         same = [h for h in hits if h.mask != hit.mask or h.captures != hit.captures]

@@ -22,6 +22,7 @@ from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat
 from intents.talk_rules import Rules
 from intents.tokens import tokenize
 
+KEPT = "phrases"  # the name of the copy beside the grammars
 MOST_WAYS = 4000  # ways to say one island; more is a sign that it wants splitting
 END = ""  # the trie's key for what ends at a node
 
@@ -85,14 +86,14 @@ class Phrases:
 @cache
 def compiled(folder: Path = FOLDER) -> Phrases:
     """The phrases of a folder of grammars; compiled once for as long as the files stay. Raises GrammarError."""
-    stamp = kept.stamp(folder, (jsgf, grammars, talk_rules, tokens, sys.modules[__name__]))
-    plain = kept.fetch(folder, stamp)
+    stamp = kept.stamp(sorted(folder.glob("*.jsgf")), (jsgf, grammars, talk_rules, tokens, sys.modules[__name__]))
+    plain = kept.fetch(folder, KEPT, stamp)
     if plain is not None:
         return Phrases([Pattern(*pattern) for pattern in plain[0]], *plain[1:])
     made = _Compiler(grammars.load(folder)).phrases()
     plain = [getattr(made, each.name) for each in fields(made)]
     plain[0] = [(pattern.topic, pattern.required, pattern.fills) for pattern in made.patterns]
-    kept.store(folder, stamp, plain)
+    kept.store(folder, KEPT, stamp, plain)
     return made
 
 

@@ -151,10 +151,15 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
                 placed.givens[name] = Heard(fixed_value(by_name[name].kind, fixed, at_words[2]), *at_words)
             continue
         reading = found[at]
-        names = [part.strip() for part in name.split(",")]
-        parts = reading.value.parts if isinstance(reading.value, Dims) and len(names) > 1 else (reading,)
-        for part_name, part in zip(names, parts, strict=False):
+        for part_name, part in parts_of(name, reading):
             _give(chart, by_name, part_name, part, placed, cued=True)
+
+
+def parts_of(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
+    """Each parameter that an island's tag names, with what it is given: "length,height" of 32 by 9 names two."""
+    names = [part.strip() for part in name.split(",")]
+    parts = reading.value.parts if isinstance(reading.value, Dims) and len(names) > 1 else (reading,)
+    return zip(names, parts, strict=False)
 
 
 def fixed_value(kind: type, fixed: str, text: str) -> Any:

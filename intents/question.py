@@ -50,6 +50,21 @@ class Question:
     unknown: list[str] = field(default_factory=list)  # words that meant nothing here
     words: list[str] = field(default_factory=list)  # words that told the topic
 
+    @property
+    def complete(self) -> bool:
+        """Whether nothing is missing, and nothing that was said is left over."""
+        return not (self.missing or self.unplaced)
+
+    @property
+    def whole(self) -> bool:
+        """Whether it is complete, and no word of its topic lacks."""
+        return self.complete and not self.lacking
+
+    @property
+    def plain(self) -> bool:
+        """Whether it is whole in one way."""
+        return self.whole and not self.swaps
+
 
 @dataclass(slots=True)
 class Reading:

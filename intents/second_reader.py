@@ -7,8 +7,9 @@ kept as other ways to read the sentence, which the conversation works and asks a
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import replace
+from functools import cache
 from math import exp, log
 from typing import NamedTuple
 
@@ -17,9 +18,9 @@ from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
-from intents.placing import fixed_value, heard_as, place_of
+from intents.placing import fixed_value, heard_as, parts_of, place_of
 from intents.question import Heard, Question
-from intents.reading import Dims, Reading
+from intents.reading import Reading
 from intents.repeats import said_again
 from solvers.quantities import Length, Quantity
 from solvers.slots import Layer, Parameter, Slot
@@ -70,8 +71,9 @@ def read_again(
         covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
     by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
     layers = first.givens.get("layers") if first else None
-    listed = _tokens(chart, layers) if layers else -1
-    sentence = Sentence(chart, topic, by_name, mentions(chart, covered, spans_of(chart, first)), told_by(hits), listed)
+    listed = tokens_of(chart, layers) if layers else -1
+    found = mentions(chart, covered, spans_of(chart, first.givens.values() if first else ()))
+    sentence = Sentence(chart, topic, by_name, found, told_by(hits), listed)
     if len(sentence.found) > MOST_MENTIONS:
         return None
     likely = _roles(sentence, model)
@@ -113,16 +115,16 @@ def _kept(chart: Chart, first: Question, question: Question) -> int:
     """Keep what the grammar's reading has by words alone, and its lists of pieces and openings; the lists as a mask."""
     covered = 0
     for name, heard in first.givens.items():
-        by_words = isinstance(heard.value, str) or not _tokens(chart, heard) & chart.numbers
+        by_words = isinstance(heard.value, str) or not tokens_of(chart, heard) & chart.numbers
         if by_words or (isinstance(heard.value, tuple) and (not _gathered(name) or _nominal(chart, heard))):
             question.givens[name] = heard
-            covered |= _tokens(chart, heard) if isinstance(heard.value, tuple) else 0
+            covered |= tokens_of(chart, heard) if isinstance(heard.value, tuple) else 0
     return covered
 
 
 def _nominal(chart: Chart, heard: Heard) -> bool:
     """Whether a list has numbers in it that are no thickness of a layer: those of 1x4 strapping, and of two layers."""
-    said = {word for i, word in enumerate(chart.words) if _tokens(chart, heard) >> i & 1}
+    said = {word for i, word in enumerate(chart.words) if tokens_of(chart, heard) >> i & 1}
     times = not said.isdisjoint(("×", "layers", "double", "each"))
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
 
@@ -130,13 +132,12 @@ def _nominal(chart: Chart, heard: Heard) -> bool:
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
     """Whether a number is part of the words of a choice: the ratio of "one to one fifty"."""
     choices = (heard for heard in question.givens.values() if isinstance(heard.value, str))
-    return any(_tokens(chart, heard) >> mention.start & 1 for heard in choices)
+    return any(tokens_of(chart, heard) >> mention.start & 1 for heard in choices)
 
 
-def spans_of(chart: Chart, first: Question | None) -> set[tuple[int, int]]:
-    """The tokens of each quantity as the grammar took it."""
-    said = first.givens.values() if first else ()
-    masks = [_tokens(chart, heard) for heard in said if isinstance(heard.value, Quantity)]
+def spans_of(chart: Chart, givens: Iterable[Heard]) -> set[tuple[int, int]]:
+    """The tokens of each quantity among these givens, as the grammar took it."""
+    masks = [tokens_of(chart, heard) for heard in givens if isinstance(heard.value, Quantity)]
     return {((mask & -mask).bit_length() - 1, mask.bit_length()) for mask in masks if mask}
 
 
@@ -150,7 +151,7 @@ def _lists(chart: Chart, parameters: tuple[Parameter, ...], question: Question) 
         heard = heard_as(chart, parameter, longest, False) if longest else None
         if heard is not None:
             question.givens[parameter.name] = heard
-            covered |= _tokens(chart, heard)
+            covered |= tokens_of(chart, heard)
     return covered
 
 
@@ -161,9 +162,13 @@ def _gathered(name: str) -> bool:
 
 def each_of(parameter: Parameter) -> Parameter:
     """The parameter, or what one size of a gathered list is asked as."""
-    if parameter.kind is tuple and _gathered(parameter.name):
-        return Parameter(parameter.name, Length, Slot(parameter.slot.ask, bare=("in",)), parameter.required)
-    return parameter
+    return _size_of(parameter) if parameter.kind is tuple and _gathered(parameter.name) else parameter
+
+
+@cache
+def _size_of(parameter: Parameter) -> Parameter:
+    """Made once: what a reading is for a parameter is kept by which parameter it is (see placing.heard_as)."""
+    return Parameter(parameter.name, Length, Slot(parameter.slot.ask, bare=("in",)), parameter.required)
 
 
 def _named_as(first: Question, ways: list[dict[str, Heard]]) -> None:
@@ -180,7 +185,8 @@ def sizes_in(listed: tuple[object, ...]) -> list[Length]:
     return sorted((length.said("") for length in lengths if isinstance(length, Length)), key=lambda each: each.to("in").value)
 
 
-def _tokens(chart: Chart, heard: Heard) -> int:
+def tokens_of(chart: Chart, heard: Heard) -> int:
+    """Mask of the tokens that a given was said in."""
     inside = (1 << i for i, t in enumerate(chart.tokens) if heard.start <= t.start and t.end <= heard.end)
     return sum(inside)
 
@@ -192,15 +198,9 @@ def told_by(hits: Iterable[Hit]) -> dict[tuple[int, int], set[str]]:
         found = dict(hit.found)
         for name, at, _ in hit.captures:
             if at in found:
-                for part_name, part in _parts(name, found[at]):
+                for part_name, part in parts_of(name, found[at]):
                     told.setdefault((part.start, part.end), set()).add(part_name)
     return told
-
-
-def _parts(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
-    names = [part.strip() for part in name.split(",")]
-    parts = reading.value.parts if isinstance(reading.value, Dims) and len(names) > 1 else (reading,)
-    return zip(names, parts, strict=False)
 
 
 def _roles(sentence: Sentence, model: Learned) -> list[dict[str, float]]:

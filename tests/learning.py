@@ -20,7 +20,7 @@ from scipy.sparse import csr_matrix
 
 from assistant.facts import places
 from intents.chart import Chart, chart_of
-from intents.consulting import OUTSIDE, plain
+from intents.consulting import OUTSIDE
 from intents.features import mentions, of_mentions, of_sentence
 from intents.grammars import FOLDER
 from intents.learned import FILE, NOTHING, SCALE, signs_of
@@ -73,7 +73,7 @@ def talk_in(line: str) -> str:
     if said is not None and not said.loose:
         return str(said.topic)
     best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
-    return best.topic if best and best.score > 0 and said is None and plain(best) else ""
+    return best.topic if best and best.score > 0 and said is None and best.plain else ""
 
 
 def beside_a_remark(line: str, question: Question, turn: int) -> tuple[tuple[set[str], str], list[Mentioned]]:
@@ -92,7 +92,7 @@ def roles_in(chart: Chart, question: Question) -> Iterator[Mentioned]:
     """The roles of the quantities of a sentence that the grammar read right."""
     parameters = PARAMETERS[question.topic]
     hits = [hit for hit in chart.hits if compiled().patterns[hit.pattern].topic == question.topic]
-    told, found = told_by(hits), mentions(chart, 0, spans_of(chart, question))
+    told, found = told_by(hits), mentions(chart, 0, spans_of(chart, question.givens.values()))
     given = {(h.start, h.end): name for name, h in question.givens.items() if not isinstance(h.value, str | tuple)}
     taken = [(h.start, h.end) for h in question.givens.values()]
     for mention, features in zip(found, of_mentions(chart, found), strict=True):
@@ -125,7 +125,7 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
         if record is None or topic not in PARAMETERS or "declined" in case or judge(case, record).grade != "right":
             continue
         best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
-        if best and best.topic == topic and plain(best) and not best.claim:
+        if best and best.topic == topic and best.plain and not best.claim:
             roles += roles_in(chart, best)
             if len(roles) % TENTH == 0:
                 topics_too, roles_too = beside_a_remark(line, best, len(roles))
