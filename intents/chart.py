@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
-from intents.fitting import EDGE_KINDS
+from intents.fitting import STANDS_IN
 from intents.grades import grades
 from intents.lengths import FOOTERS
 from intents.lists import lists
@@ -217,13 +217,14 @@ class _Finder:
 
     def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         ends = node.get(END)
-        mask = span(self.start, at)
-        # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
-        inside = not found and any(mask & whole == mask != whole for whole in self.wholes)
-        if ends is not None and not inside and not self._of_next(at, found):
-            self.hits += [Hit(number, part, gives, self.start, at, mask, found) for number, part, gives in ends]
-        if ends is not None and len(node) == 1:
-            return
+        if ends is not None:
+            mask = span(self.start, at)
+            # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
+            inside = not found and any(mask & whole == mask != whole for whole in self.wholes)
+            if not inside and not self._of_next(at, found):
+                self.hits += [Hit(number, part, gives, self.start, at, mask, found) for number, part, gives in ends]
+            if len(node) == 1:
+                return
         self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)
 
     def onward(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
@@ -275,22 +276,23 @@ class _Finder:
             below = node.get("#" + kind)
             if below is not None:
                 self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
-            if kind not in ("number", "angle", "temperature", "length"):
-                continue
-            slopes = kind == "number" and any(
-                r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here
-            )
-            for edge, kinds in EDGE_KINDS.items():
-                if edge == "length" and (slopes or self._counts(reading)):  # "seven to the weather on a nine twelve"
-                    continue
-                below = node.get("#" + edge) if edge != kind and kind in kinds else None
+            for edge, symbol in STANDS_IN.get(kind, ()):
+                below = node.get(symbol)
                 # On its own a bare number is no length or pitch: some word beside it must tell.
-                # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
-                if below is not None and any(r.kind == edge and r.end >= reading.end for r in here):
+                if below is None or not (depth or len(below) > (END in below)):
                     continue
-                if below is not None and (depth or len(below) > (END in below)):
-                    go = self.walk if depth else self.onward
-                    go(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
+                if edge == "length" and (_slopes(reading, here) or self._counts(reading)):
+                    continue
+                # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
+                if any(r.kind == edge and r.end >= reading.end for r in here):
+                    continue
+                go = self.walk if depth else self.onward
+                go(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
+
+
+def _slopes(reading: Reading, here: list[Reading]) -> bool:
+    """Whether a bare number is more likely a pitch than a length: "seven to the weather on a nine twelve"."""
+    return reading.kind == "number" and any(r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here)
 
 
 def quantity_word(word: str) -> bool:

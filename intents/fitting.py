@@ -59,6 +59,10 @@ EDGE_KINDS = {
     "weight": ("weight", "number"),
     "ratio": ("ratio",),
 }  # a symbol #kind in a phrase also takes these, since the words beside it tell the role
+STANDS_IN = {
+    kind: [(edge, f"#{edge}") for edge, kinds in EDGE_KINDS.items() if kind in kinds and edge != kind]
+    for kind in ("number", "angle", "temperature", "length")
+}  # the other way round, without itself
 OTHER_SCALE: dict[type, str] = {Temperature: "degC", TemperatureChange: "dC"}
 TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
 # "twenty two fifty" is a price of 22.50; a sum that large would be said with its hundreds.

@@ -43,6 +43,7 @@ class Parts(ABC):
         self.tokens, self.chart, self.free = tokens, chart, free
         self.words = [DOING.get(token.text, token.text) for token in tokens] + [""] * 4
         self.depth = 0
+        self.parts: dict[tuple[int, bool], Found | None] = {}  # asked for again by each shape of sum
 
     @abstractmethod
     def chain(self, i: int) -> Found | None:
@@ -70,11 +71,15 @@ class Parts(ABC):
 
     def part(self, i: int, listed: bool = False) -> Found | None:
         """A length, a number, a bracket, or half of one of these; in a list a comma is none of feet and inches."""
+        if (i, listed) in self.parts:
+            return self.parts[i, listed]
         if i >= len(self.tokens) or self.depth > MOST_DEPTH:
             return None
         self.depth += 1
         found = self._bracket(i) or self._share(i) or self._several(i) or self._value(i, listed)
         self.depth -= 1
+        if not self.depth:  # within another part the depth may have cut it short
+            self.parts[i, listed] = found
         return found
 
     def _bracket(self, i: int) -> Found | None:
