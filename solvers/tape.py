@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from solvers.errors import Refusal
 from solvers.exact import Exact, fraction, to_nearest
 
 MINUS = "−"
@@ -23,13 +24,19 @@ def nearest(value: Fraction, step: Fraction) -> Fraction:
     return to_nearest(value, step)
 
 
+class NotOnTape(Refusal, ValueError):
+    """A fraction that no tape is marked in."""
+
+
 def tape(value: Exact | float, denominator: int = 16, feet: bool = False) -> str:
     """Inches as read off a tape: "13 7/16 in", or with `feet` "12 ft 6 1/2 in".
 
-    `denominator` is the finest mark: 1, 2, 4 … 64. Raises ValueError for any other.
+    `denominator` is the finest mark: 1, 2, 4 … 64. Raises NotOnTape for any other.
     """
     if denominator not in (1, 2, 4, 8, 16, 32, FINEST):
-        raise ValueError(f"a tape has marks at halves, quarters and so on to 1/{FINEST} in, not at 1/{denominator}")
+        raise NotOnTape(
+            f"a tape has marks at halves, quarters and so on to 1/{FINEST} in, not at 1/{denominator}: say to the nearest 16th or 32nd"
+        )
     inches = nearest(_exact(value), Fraction(1, denominator))
     sign, size = (MINUS if inches < 0 else ""), abs(inches)
     if not feet or size < _FOOT:
