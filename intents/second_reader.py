@@ -63,22 +63,12 @@ def read_again(
     """
     if any(p.kind is Sum for p in parameters):  # a sum is parsed, not guessed
         return None
-    hits = [hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == topic]
-    question = Question(topic, manner=first.manner if first else {})
-    if first is not None:
-        covered = _kept(chart, first, question)
-    else:
-        covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
-    by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
-    layers = first.givens.get("layers") if first else None
-    listed = tokens_of(chart, layers) if layers else -1
-    found = mentions(chart, covered, spans_of(chart, first.givens.values() if first else ()))
-    sentence = Sentence(chart, topic, by_name, found, told_by(hits), listed)
+    question, sentence = prepared(chart, phrases, topic, parameters, first)
     if len(sentence.found) > MOST_MENTIONS:
         return None
-    likely = _roles(sentence, model)
-    (best, roles), *others = _ways(likely)
-    _give(sentence, question.givens, roles)
+    likely = roles_of(sentence, model)
+    (best, roles), *others = ways_of(likely)
+    give(sentence, question.givens, roles)
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
@@ -90,12 +80,29 @@ def read_again(
     for way, other in others:  # a quantity that has a role is not let fall in another way to read the sentence
         if way - best > log(LIKELY) and idle.issuperset(n for n, role in enumerate(other) if role == NOTHING):
             swap = {name: heard for name, heard in question.givens.items() if name not in roles}
-            _give(sentence, swap, other)
+            give(sentence, swap, other)
             question.swaps.append(swap)
     if first is not None:
         _named_as(first, [question.givens, *question.swaps])
     question.words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(question, 1 / (1 + sum(exp(way - best) for way, _ in others)))
+
+
+def prepared(
+    chart: Chart, phrases: Phrases, topic: str, parameters: tuple[Parameter, ...], first: Question | None
+) -> tuple[Question, Sentence]:
+    """The question with what its words alone give it, and what is left to hand out."""
+    hits = [hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == topic]
+    question = Question(topic, manner=first.manner if first else {})
+    if first is not None:
+        covered = _kept(chart, first, question)
+    else:
+        covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
+    by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
+    layers = first.givens.get("layers") if first else None
+    listed = tokens_of(chart, layers) if layers else -1
+    found = mentions(chart, covered, spans_of(chart, first.givens.values() if first else ()))
+    return question, Sentence(chart, topic, by_name, found, told_by(hits), listed)
 
 
 def _choices(chart: Chart, hits: list[Hit], parameters: tuple[Parameter, ...], question: Question) -> int:
@@ -203,7 +210,7 @@ def told_by(hits: Iterable[Hit]) -> dict[tuple[int, int], set[str]]:
     return told
 
 
-def _roles(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
+def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
     """For each quantity the roles it could have, with how likely each is."""
     likely = []
     chart, topic, by_name, found, told, _ = sentence
@@ -231,7 +238,7 @@ def heard_any(chart: Chart, parameter: Parameter, reading: Reading) -> Heard | N
     return next((heard for heard in found if heard is not None), None)
 
 
-def _ways(likely: list[dict[str, float]]) -> list[Way]:
+def ways_of(likely: list[dict[str, float]], width: int = WIDTH) -> list[Way]:
     """The likeliest ways to hand out the quantities, each role once; the likeliest first."""
     ways: list[Way] = [(0.0, ())]
     for roles in likely:
@@ -241,11 +248,11 @@ def _ways(likely: list[dict[str, float]]) -> list[Way]:
             for role, share in roles.items()
             if role == NOTHING or (share >= LEAST_ROLE and (role not in taken or _gathered(role)))
         ]
-        ways = sorted(ways, key=lambda way: -way[0])[:WIDTH]
+        ways = sorted(ways, key=lambda way: -way[0])[:width]
     return ways
 
 
-def _give(sentence: Sentence, givens: dict[str, Heard], roles: tuple[str, ...]) -> None:
+def give(sentence: Sentence, givens: dict[str, Heard], roles: tuple[str, ...]) -> None:
     """Give each quantity to its role; the sizes of a list together."""
     listed: dict[str, list[Heard]] = {}
     for mention, role in zip(sentence.found, roles, strict=True):

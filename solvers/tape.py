@@ -35,7 +35,8 @@ def tape(value: Exact | float, denominator: int = 16, feet: bool = False) -> str
     """
     if denominator not in (1, 2, 4, 8, 16, 32, FINEST):
         raise NotOnTape(
-            f"a tape has marks at halves, quarters and so on to 1/{FINEST} in, not at 1/{denominator}: say to the nearest 16th or 32nd"
+            f"a tape has marks at halves, quarters and so on to 1/{FINEST} in, not at 1/{denominator}:"
+            " say to the nearest 16th or 32nd"
         )
     inches = nearest(_exact(value), Fraction(1, denominator))
     sign, size = (MINUS if inches < 0 else ""), abs(inches)

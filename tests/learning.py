@@ -1,7 +1,8 @@
 """Learn the second reader's two models from the question sets: `python -m tests.learning [FOLDER …]`.
 
 Writes grammars/learned.json. Every case of tests/questions (and of the folders named) counts; those kept aside never do.
-The topic comes from the case. The roles come from what the grammar gives each quantity where its answer is right.
+The topic comes from the case. The roles come from what the grammar gives each quantity where its answer is right; and where it
+is not, from what gives the right answer (by_answer.py), found with a model learned from the others.
 """
 
 from __future__ import annotations
@@ -23,13 +24,14 @@ from intents.chart import Chart, chart_of
 from intents.consulting import OUTSIDE
 from intents.features import mentions, of_mentions, of_sentence
 from intents.grammars import FOLDER
-from intents.learned import FILE, NOTHING, SCALE, signs_of
+from intents.learned import FILE, NOTHING, SCALE, Learned, signs_of
 from intents.matcher import read, speller
 from intents.phrases import compiled
 from intents.question import Question
-from intents.second_reader import each_of, heard_any, sizes_in, spans_of, told_by
+from intents.second_reader import Sentence, each_of, heard_any, sizes_in, spans_of, told_by
 from intents.talk import talk_of
 from solvers.registry import load_topics
+from tests.by_answer import roles_by_answer
 from tests.remarks import REMARKS
 from tests.understanding import QUESTIONS, ask_all, judge, lines, load
 
@@ -134,6 +136,31 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
     return topics, roles
 
 
+def roles_of_misread(folders: list[Path], model: Learned) -> list[Mentioned]:
+    """The roles in the sentences that the grammar does not read plainly, told by their answers."""
+    roles: list[Mentioned] = []
+    for line, topic, case in sentences(folders):
+        if topic not in PARAMETERS or "value" not in case or case.get("topic") != topic or len(lines(case)) > 1:
+            continue
+        best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
+        if best and best.topic == topic and best.plain and not best.claim:
+            continue
+        found = roles_by_answer(case, PARAMETERS, model)
+        for mentioned in mentioned_in(*found) if found else ():
+            roles.append(mentioned)
+    return roles
+
+
+def mentioned_in(sentence: Sentence, roles: tuple[str, ...]) -> Iterator[Mentioned]:
+    """The quantities of a sentence whose roles are known."""
+    chart, topic, by_name, found, told, _ = sentence
+    for mention, features, role in zip(found, of_mentions(chart, found), roles, strict=True):
+        reading = mention.reading
+        names = [n for n, p in by_name.items() if p.kind is not tuple and heard_any(chart, p, reading)]
+        if names:
+            yield Mentioned(topic, features, names, role, told.get((reading.start, reading.end), set()) & set(names))
+
+
 def vocabulary(found: Iterator[set[str] | list[str]]) -> dict[str, int]:
     counts = Counter(feature for features in found for feature in features)
     return {feature: n for n, feature in enumerate(sorted(f for f, seen in counts.items() if seen >= LEAST_SEEN))}
@@ -217,11 +244,15 @@ def _least(loss: Any, size: int) -> np.ndarray:
 
 
 def main() -> None:
-    topics, roles = gather([QUESTIONS, *(Path(folder) for folder in sys.argv[1:])])
+    folders = [QUESTIONS, *(Path(folder) for folder in sys.argv[1:])]
+    topics, roles = gather(folders)
     made = {**learn_topics(topics), "roles": learn_roles(roles)}
+    more = roles_of_misread(folders, Learned(**made))
+    roles += more
+    made["roles"] = learn_roles(roles)
     text = json.dumps(made, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
     (FOLDER / FILE).write_text(text.replace('],"', '],\n"').replace('},"', '},\n"') + "\n", encoding="utf-8")
-    print(f"{len(topics)} sentences, {len(roles)} quantities, {len(text) // 1024} kB")
+    print(f"{len(topics)} sentences, {len(roles)} quantities, {len(more)} of them told by the answer, {len(text) // 1024} kB")
 
 
 if __name__ == "__main__":
