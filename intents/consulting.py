@@ -29,6 +29,8 @@ DOUBTED = 0.15  # a topic less likely than this is doubted though a rule fits
 ELSEWHERE = 0.6  # the share from which on a sentence is no question for this program, where a rule hardly fits
 PLAINLY = 5.5  # score from which on a rule that fits is not doubted
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
+SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
+MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.998  # how sure the roles must be where the grammar finds that they could be swapped
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
@@ -69,6 +71,15 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             _read_again(chart, reading, top, again(best), likely[best])
     elif best == OUTSIDE and likely[best] >= LIKELY:
         reading.questions = []
+    if likely[best] >= SETTLED:
+        _without_others(reading, best, likely)
+
+
+def _without_others(reading: Reading, best: str, likely: dict[str, float]) -> None:
+    """Where sentences like this one are about the topic that the rules put first, topics they are never about go."""
+    first = next(iter(reading.questions), None)
+    if first is not None and first.topic == best and not first.rival:
+        reading.questions = [q for q in reading.questions if q is first or q.rival or likely.get(q.topic, 0) >= NEVER]
 
 
 def _other_topic(
@@ -78,7 +89,7 @@ def _other_topic(
     if second is None or not second.question.whole:
         return
     drops = _drops(chart, top, second.question, counts=False)
-    if other >= CERTAIN and not drops:
+    if (other >= CERTAIN or (other >= MOSTLY and mine < HARDLY and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
     elif other >= CERTAIN or (mine < DOUBTED and top.score < PLAINLY):

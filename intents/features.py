@@ -22,6 +22,10 @@ NEAR = 5  # words to each side of a quantity that may tell its role
 PLACED = 3  # of those, how many count by their distance too
 MOST = 6  # a larger count or rank is all one
 POINTS = frozenset(",.?!;:")
+# What leads a question: with the two words after it, small ones too, it tells what is asked for ("how heavy", "is it safe").
+LEADS = frozenset(
+    "how what whats what's which who where when why is are can could should will does do did how's who's where's".split()
+)
 
 
 class Mention(NamedTuple):
@@ -72,12 +76,16 @@ def _longest(chart: Chart, at: int, spans: Collection[tuple[int, int]]) -> Readi
 
 def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
     """The features that tell the topic: words, pairs of neighbours, classes of words, how many quantities of a kind."""
-    content = [word for word in _flow(chart) if word not in phrases.fillers and word not in POINTS]
+    flow = _flow(chart)
+    content = [word for word in flow if word not in phrases.fillers and word not in POINTS]
     heavy = [word for word in content if word not in LIGHT and word[0] != "#"]
     kinds = Counter(word for word in content if word[0] == "#")
     found = set(content)
     found.update(f"{a} {b}" for a, b in zip(["^", *content], [*content, "$"], strict=True))
     found.update(f"{a}_{b}" for a, b in pairwise(heavy))
+    for first, second, third in zip(flow, [*flow[1:], "$"], [*flow[2:], "$", "$"], strict=True):
+        if first in LEADS:
+            found.update((f"?{first} {second}", f"?{first} {second} {third}"))
     found.update(name for row in chart.classes for name, _ in row)
     found.update(f"{kind}*{min(count, MOST // 2)}" for kind, count in kinds.items())
     found.update(f"@{r.kind}" for row in chart.readings for r in row if isinstance(r.value, tuple))
