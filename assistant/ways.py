@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from assistant.record import listed, value_line
 from intents.measures import readings
 from intents.question import Heard, Question
+from intents.sound_alikes import settled
 from intents.tokens import tokenize
 from solvers.exact import real
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
@@ -152,7 +153,7 @@ def _text(way: Way, name: str) -> str:
 
 def chosen_way(text: str, ways: list[Way]) -> Way | None:
     """The way a reply chooses, or None when it does not say."""
-    tokens = tokenize(text)
+    tokens = settled(tokenize(text)).tokens
     words = {token.text for token in tokens}
     if words & {"second", "other", "round", "latter", "no"} and len(ways) == 2:
         return ways[1]

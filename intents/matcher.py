@@ -73,6 +73,13 @@ def _chart(text: str, folder: Path) -> Chart:
     return chart_of(text, compiled(folder), speller(folder), _typed(text)[:LONGEST])
 
 
+def otherwise(text: str, folder: Path = FOLDER) -> list[str]:
+    """The line again for each small word of it that may have been a number ("forty for"), with the number in its place."""
+    chart = _chart(text, folder)
+    words = ((chart.tokens[at], number) for at, number in chart.doubts)
+    return [f"{text[: token.start]}{number}{text[token.end :]}" for token, number in words]
+
+
 def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = (), seconds: bool = True) -> Reading:
     """All ways worth considering to read a sentence, best first.
 
