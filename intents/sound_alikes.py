@@ -54,7 +54,7 @@ def _joined(tokens: list[Token]) -> list[Token]:
     texts = ["", "", *(token.text for token in tokens), "", ""]
     for at, token in enumerate(tokens, start=2):
         whole = beside.TEENS.get((texts[at - 1], texts[at])) if found else None
-        if whole and found[-1].text == texts[at - 1] and (texts[at] != "tea" or _no_drink(texts, at)):
+        if whole and found[-1].text == texts[at - 1] and (texts[at] not in ("tea", "tee") or _no_drink(texts, at)):
             found[-1] = Token(whole, found[-1].start, token.end)
         else:
             found.append(token)
@@ -64,8 +64,8 @@ def _joined(tokens: list[Token]) -> list[Token]:
 def _no_drink(texts: list[str], at: int) -> bool:
     """Whether "tea" at a place is the end of a number: what is counted, or ones, come after it."""
     after, before, first = texts[at + 1], texts[at - 2], texts[at - 3] if at > 2 else ""
-    told = after in UNITS or 0 < SMALL.get(after, 0) < 10 or after in ("by", "point", *WORTH) or after in ADJECTIVES
-    return told or before in ("hundred", "of", "by", "a", "at") or (before == "and" and first in _TIED)
+    told = after in UNITS or 0 < SMALL.get(after, 0) < 10 or after in ("by", "point", *WORTH, *beside.OUTRIGHT) or after in ADJECTIVES
+    return told or before in ("hundred", "of", "by", "a", "at", "the") or (before == "and" and first in _TIED)
 
 
 class _Sounds:
@@ -94,13 +94,14 @@ class _Sounds:
             self.words[at] = number
         elif means is Means.EITHER:
             self.doubts.append((at - _BEFORE, number))
-        elif self.words[at] == "too" and self.words[at - 1] in UNITS and self.words[at + 1] in UNITS:
+        elif self.words[at] == "too" and self.words[at - 1] in beside.MEASURES and self.words[at + 1] in UNITS:
             self.words[at] = "to"  # 1219 mm too inches
 
     def _outright(self, at: int) -> str:
         """What "ate", "won" and "fore" are: numbers, unless somebody eats or wins."""
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]
-        if before in beside.EATERS or after in beside.EATEN or after in beside.DETERMINERS or (word == "fore" and after == "and"):
+        aft = word == "fore" and self.words[at + 2] == "aft"
+        if before in beside.EATERS or after in beside.EATEN or after in beside.DETERMINERS or aft:
             return word
         first = self.words[at - 2]
         odd = word == "ate" and before in ("three", "five", "seven") and first not in TENS and first not in ("hundred", "and")
@@ -235,7 +236,7 @@ class _Sounds:
             return None
         if not after.isalpha():
             return Means.NUMBER
-        if before in UNITS and word != "for":  # "1219 mm to inches" converts; nothing is turned into itself
+        if before in beside.MEASURES and word != "for":  # "1219 mm to inches" converts; nothing is turned into itself
             same = any(before in names and after in names for names in _SAME)
             return Means.NUMBER if same else Means.WORD
         return self._before_units(at) if after in PLURAL_UNITS else self._before_one_unit(at)
@@ -312,7 +313,8 @@ class _Sounds:
         if before in beside.ALOFT and (after in ("", "?", ".", "for", "four") or (before in beside.SWINGS and after in TENS)):
             return "saw" in words
         ranged = (before in UNITS or SMALL.get(before, 0)) and (after in SMALL or after in TENS)
-        return bool(ranged) and "from" in words[max(0, at - 4) : at]
+        same = before in ("percent", "degrees") and before in words[at + 1 : at + 4]
+        return bool(ranged) and (same or "from" in words[max(0, at - 4) : at])
 
 
 def _number(word: str) -> bool:

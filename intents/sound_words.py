@@ -27,6 +27,7 @@ PLURAL_UNITS = _words(
     " lbs kilos gallons squares dollars bucks litres liters ounces footers square sq cubic sqft"
 )
 UNITS = SINGULAR_UNITS | PLURAL_UNITS | frozenset(("'", '"', "%", "°"))
+MEASURES = UNITS | _words("m m2 m3 mm2 cm2 ft2 ft3 in2 in3 sqm sf lb kg l gal oz ounce pound gallon litre yd yds")
 JOINTS = frozenset(("by", "×"))
 ADJECTIVES = _words("wide high long deep tall thick across apart oc centres centers centre center in on")  # after a size
 TOO_WHAT = _words(
