@@ -232,7 +232,7 @@ def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False)
 
 
 def other_lines(text: str, alternatives: Sequence[tuple[str, str]]) -> list[str]:
-    """The line with each doubtful word as what it may have been: one the ear doubted, or a small word that sounds like a number."""
+    """The line with each doubtful word as what it may have been: a word the ear doubted, or one that sounds like a number."""
     lines = [other.join(re.split(rf"\b{re.escape(word)}\b", text)) for word, other in alternatives] + otherwise(text)
     return [line for line in dict.fromkeys(lines) if line != text]
 

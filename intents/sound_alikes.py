@@ -62,10 +62,8 @@ def _joined(tokens: list[Token]) -> list[Token]:
 
 
 def _no_drink(texts: list[str], at: int) -> bool:
-    """Whether "tea" at a place is the end of a number: what is counted, or ones, come after it."""
-    after, before, first = texts[at + 1], texts[at - 2], texts[at - 3] if at > 2 else ""
-    told = after in UNITS or 0 < SMALL.get(after, 0) < 10 or after in ("by", "point", *WORTH, *beside.OUTRIGHT) or after in ADJECTIVES
-    return told or before in ("hundred", "of", "by", "a", "at", "the") or (before == "and" and first in _TIED)
+    """Whether "tea" at a place is the end of a number: nobody stops for it."""
+    return not (texts[at - 2] in beside.DRINKERS and texts[at + 1] in ENDS) and texts[at - 2] not in beside.EATERS
 
 
 class _Sounds:
@@ -87,6 +85,14 @@ class _Sounds:
                 self._settle_small(at, WORTH[word])
             elif word in ("two", "four") and self._unnumbered(at):
                 self.words[at] = "to" if word == "two" else "for"
+            elif word in ("an", "n") and self._joins(at):
+                self.words[at] = "and"
+
+    def _joins(self, at: int) -> bool:
+        """Whether "an" or "n" is the and of a mixed number: nine an a half."""
+        before, after, then = self.words[at - 1 : at] + self.words[at + 1 : at + 3]
+        part = after in ("half", "quarter") or ((after == "a" or after in SMALL) and then in ORDINALS)
+        return part and (_number(before) or before in UNITS)
 
     def _settle_small(self, at: int, number: str) -> None:
         means = self._means(at)
@@ -124,8 +130,10 @@ class _Sounds:
         if word == "too" and after in beside.TOO_WHAT:
             long = after in ADJECTIVES and (before in TENS or before in FEET)
             return Means.EITHER if long else Means.WORD
-        if before in JOINTS or before in ("minus", "negative") or (after in JOINTS and _number(following)):
+        if before in JOINTS or before in beside.SIGNS or (after in JOINTS and (_number(following) or following in beside.SOUNDS)):
             return Means.NUMBER
+        if word != "for" and (after == "thirds" or (_number(after) and following in JOINTS)):  # less to 3 x 5 windows
+            return Means.NUMBER if word == "too" or after == "thirds" or self._led(at) else Means.EITHER
         if self._fraction_follows(at) or (after == "at" and _number(following)):
             return Means.NUMBER
         led = before in beside.POINTS_AT or (before in ("a", "an") and after not in ("instance", "example"))
@@ -167,17 +175,18 @@ class _Sounds:
         if _thing(after):
             paid = word == "for" and not beside.MONEY.isdisjoint(words)
             return Means.EITHER if paid else Means.NUMBER
-        return Means.EITHER if word == "too" else Means.WORD
+        return Means.NUMBER if after in beside.NO_OBJECTS else Means.EITHER
 
     def _between_numbers(self, at: int) -> Means:
         """Tens before it and a number after it: a range, one number, or a number of things of a size."""
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]
         if word == "too":
             return Means.NUMBER
+        paid = not beside.MONEY.isdisjoint(self.words)  # at fifty four ninety nine a box
         if word == "for":  # forty four foot boards, or forty for twelve foot boards
-            return Means.EITHER if self.words[at + 2] in SINGULAR_UNITS else Means.WORD
+            return Means.EITHER if paid or self.words[at + 2] in SINGULAR_UNITS else Means.WORD
         worth = _worth(after)
-        falls = worth is not None and worth < TENS[before]
+        falls = paid or after in SCALES or (worth is not None and worth < TENS[before])
         return Means.EITHER if falls and not {"from", "between"} & set(self.words[:at]) else Means.WORD
 
     def _after_hundreds(self, at: int) -> Means | None:
@@ -186,7 +195,7 @@ class _Sounds:
         joined = words[at - 1] == "and" and words[at - 2] in _TIED
         if not joined and words[at - 1] not in _TIED:
             return None
-        if self._unit_at(at + 1):
+        if self._unit_at(at + 1) or (joined and after == "dozen"):
             return Means.EITHER if word == "to" and self.converts else Means.NUMBER
         if after in JOINTS or (after in ADJECTIVES and word != "too"):
             return Means.NUMBER
@@ -212,8 +221,10 @@ class _Sounds:
         if after in ADJECTIVES or after in ENDS:
             asked = after in beside.ASKING or (word == "to" and after in ("where", "and"))
             return Means.EITHER if asked or word == "too" else Means.NUMBER
-        part = after in SMALL and words[at + 2] in ORDINALS
-        return Means.EITHER if part and word != "to" else Means.WORD
+        if after in beside.NO_OBJECTS:
+            return Means.NUMBER
+        part = after in SMALL and words[at + 2] in ORDINALS and word != "to"
+        return Means.EITHER if part or (after.isalpha() and not _number(after)) else Means.WORD
 
     def _before_scale(self, at: int) -> Means | None:
         """A hundred or a dozen after it: "to dozen boards"."""
@@ -262,7 +273,8 @@ class _Sounds:
             return Means.WORD if self.converts else Means.NUMBER
         if _number(before):
             return Means.NUMBER if word == "for" else Means.EITHER
-        if self._led(at) and before not in ("", "and", "for"):
+        again = before == self.words[at + 2] != ""  # two inch leg for inch leg
+        if again or (self._led(at) and before not in ("", "and", "for")):
             return Means.NUMBER
         return Means.WORD if self.converts else Means.EITHER
 
@@ -279,7 +291,7 @@ class _Sounds:
             return Means.NUMBER if told else None
         if then in beside.PITCHED:
             return Means.NUMBER if twelve == "twelve" else Means.EITHER
-        if before == "pitch" and then in ENDS:
+        if (before in ("pitch", ",") and then in ENDS) or (word == "for" and twelve == "twelve" and _number(then)):
             return Means.EITHER
         told = (before in beside.ROOF_IS and then in ENDS) or (word == "too" and not before.isalpha())
         return Means.NUMBER if told else None
@@ -295,9 +307,11 @@ class _Sounds:
             sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or _number(then))
             if before in beside.SPLIT or sized:
                 return Means.NUMBER
-            return Means.EITHER if after in beside.NAMES and then in ("at", "too") else None
+            return Means.EITHER if then in ("at", "of", "too") and not beside.DETERMINERS & {words[place + 2]} else None
         counted = before in beside.HAVING or (before in beside.CARRIERS and after in beside.NAMES)
-        return Means.NUMBER if counted or (word == "too" and (before in beside.SPLIT or after in beside.NAMES)) else None
+        if counted or word == "too":
+            return Means.NUMBER
+        return Means.EITHER if after in beside.NAMES and _number(then) else None
 
     def _unnumbered(self, at: int) -> bool:
         """Whether a number was the small word: "miter four a corner", "screw four half inch siding", "set the saw two"."""

@@ -9,7 +9,7 @@ def _words(words: str) -> frozenset[str]:
 
 WORTH = {"for": "four", "to": "two", "too": "two"}  # small words that a number is heard as
 OUTRIGHT = {"ate": "eight", "won": "one", "fore": "four"}  # no words of the trade, so numbers nearly always
-SOUNDS = frozenset((*WORTH, *OUTRIGHT, "two", "four", "teen", "teens", "tea", "tee"))
+SOUNDS = frozenset((*WORTH, *OUTRIGHT, "two", "four", "teen", "teens", "tea", "tee", "an", "n"))
 _STEMS = {"thir": "thir", "fif": "fif", "six": "six", "seven": "seven", "ate": "eigh", "eight": "eigh", "nine": "nine"}
 _FOURS = ("for", "four", "fore")
 TEENS = (  # numbers of ten and more as two words
@@ -39,8 +39,11 @@ ASKING = frozenset(("what", "how", "which", "whats"))
 ENDS = ASKING | _words("? . , ; ! can could will would does do is and so but where with than then plus minus no") | {""}
 METERED = _words("a an the my our this")  # no number stands before one
 DETERMINERS = METERED | _words("it its it's me us you him them these those that his their your each every any both all")
+NO_OBJECTS = _words("into in of from at with along across out off down up")  # as little as there does before these
+SIGNS = _words("minus negative times plus less")
 POINTS_AT = _words("the my our this these those your his")  # and no small word after one
 EATERS = _words("i we he she they you who it just already ever never team dog kids guys crew")
+DRINKERS = _words("stop stops stopping break breaks home back in what whats is time ready gone off go going here wait knock")
 EATEN = _words("lunch breakfast supper dinner cake pie sandwich pizza out it them")
 PREPOSITIONS = _words(
     "of at is are was by from with over under about around plus minus and than every through between exactly for to on in its"
@@ -50,7 +53,7 @@ HAVING = _words(
     "with have has had got of are plus minus less and need needs want order buy get takes there's theres another"
 )  # fmt: skip
 CARRIERS = frozenset(("", ",", ";", ".", "then", "inches", "feet"))  # the list of openings goes on after one
-SPLIT = _words("in into with of has have need using makes are divided cut rip")
+SPLIT = _words("in into with of has have need using makes are divided cut rip get")
 MANY = _words("more other equal even full end long short big small separate")
 NAMES = _words(
     "windows doors openings vents pieces peaces lengths boards sticks rakes ends legs walls sides panels straps posts"
@@ -58,7 +61,7 @@ NAMES = _words(
 NO_THINGS = _words("this hours always gets goes runs does comes looks seems makes takes whats thats yours ours theirs hers")
 PITCHED = _words("pitch pitched roof slope gable rake rafter")
 ROOF_IS = _words("is it's its thats that's at on of roof roofs")
-MONEY = _words("paid pay cost costs price dollars bucks $ charge charged")
+MONEY = _words("paid pay cost costs price dollars bucks $ charge charged each apiece per box")
 CONVERSION = _words(
     "convert converts converted conversion change turn switch metric decimal decimals fraction fractions translate into"
 )

@@ -13,7 +13,12 @@ from intents.number_words import ORDINALS, PLURALS, SMALL, TENS
 SHORTEST = 4  # letters; shorter words are too near to each other
 LEAST_PART = 3  # letters in each of two words that were run together
 NEAREST = 6  # words as near that are looked at
-SHORT = {"haf": "half", "hlf": "half", "qtr": "quarter", "fiv": "five", "nin": "nine", "tow": "two"}  # slips of words too short for that
+AS_WRITTEN = {  # slips of words too short to be told by their letters, and words of the trade written as they sound
+    "haf": "half", "hlf": "half", "qtr": "quarter", "fiv": "five", "nin": "nine", "tow": "two", "inchs": "inches",
+    "milimeters": "millimeters", "milimetres": "millimetres", "hite": "height", "hites": "heights", "wether": "weather",
+    "tale": "tail", "tales": "tails", "coarses": "courses", "meats": "meets", "rap": "wrap", "raps": "wraps", "lode": "load",
+    "dose": "does", "tux": "tucks",
+}  # fmt: skip
 _WORTH = {**ORDINALS, **PLURALS, **TENS, **SMALL}
 LONG = 7  # from this length on two slips are forgiven, below only one
 
@@ -31,7 +36,7 @@ def _doubtful(word: str, best: str, slips: int) -> bool:
     No number begins with another letter ("sight"), is as near to another ("fift"), or is one letter off four ("nite").
     """
     near = process.extract(word, list(_WORTH), scorer=OSA.distance, score_cutoff=slips, limit=None)
-    values = {_WORTH[other] for other, _, _ in near}
+    values = {_WORTH[other] for other, _, _ in near if slips == 1 or other[0] == word[0]}
     return best[0] != word[0] or len(values) > 1 or len(best) == len(word) == SHORTEST
 
 
@@ -51,8 +56,8 @@ class Speller:
 
     def _read(self, word: str) -> str:
         """The word it stands for, or the word itself."""
-        if word in SHORT:
-            return SHORT[word]
+        if word in AS_WRITTEN:
+            return AS_WRITTEN[word]
         if word in self.leave or len(word) < SHORTEST or not word.isalpha() or self._form_of_known(word):
             return word
         slips = 2 if len(word) >= LONG else 1
