@@ -134,7 +134,7 @@ class _Sounds:
             return Means.NUMBER
         if word != "for" and (after == "thirds" or (_number(after) and following in JOINTS)):  # less to 3 x 5 windows
             return Means.NUMBER if word == "too" or after == "thirds" or self._led(at) else Means.EITHER
-        if self._fraction_follows(at) or (after == "at" and _number(following)):
+        if self._fraction_follows(at) or (after == "at" and _number(following) and before not in beside.COMING):
             return Means.NUMBER
         led = before in beside.POINTS_AT or (before in ("a", "an") and after not in ("instance", "example"))
         return Means.NUMBER if led and (after.isalnum() or after in UNITS) else None
@@ -208,7 +208,7 @@ class _Sounds:
     def _after_feet(self, at: int) -> Means | None:
         """Feet before it, as in "ate foot for"; "12 feet to inches" converts."""
         words, word, after = self.words, self.words[at], self.words[at + 1]
-        if words[at - 1] not in FEET or after in FEET:
+        if words[at - 1] not in FEET or (after not in INCHES and after not in JOINTS and self._unit_at(at + 1)):
             return None
         if after in INCHES:
             if word == "to" and self.converts:
@@ -291,7 +291,7 @@ class _Sounds:
             return Means.NUMBER if told else None
         if then in beside.PITCHED:
             return Means.NUMBER if twelve == "twelve" else Means.EITHER
-        if (before in ("pitch", ",") and then in ENDS) or (word == "for" and twelve == "twelve" and _number(then)):
+        if (before in ("pitch", ",") and then in ENDS) or (word == "for" and twelve == "twelve" != then and _number(then)):
             return Means.EITHER
         told = (before in beside.ROOF_IS and then in ENDS) or (word == "too" and not before.isalpha())
         return Means.NUMBER if told else None

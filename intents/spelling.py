@@ -26,7 +26,11 @@ LONG = 7  # from this length on two slips are forgiven, below only one
 def _nearest(word: str, found: list[tuple[str, float]]) -> str:
     """Of words as near, the one with the same letters: makrs is marks before it is makes, elevn eleven before elev."""
     letters = sorted(word)
-    best, slips = min(found, key=lambda near: (near[1], sorted(near[0]) != letters, set(near[0]) != set(letters)))
+
+    def unlike(near: tuple[str, float]) -> tuple[float, bool, bool]:
+        return near[1], sorted(near[0]) != letters, near[0] not in _WORTH or set(near[0]) != set(letters)
+
+    best, slips = min(found, key=unlike)
     return word if best in _WORTH and sorted(best) != letters and _doubtful(word, best, int(slips)) else best
 
 
