@@ -208,7 +208,8 @@ class _Sounds:
     def _after_feet(self, at: int) -> Means | None:
         """Feet before it, as in "ate foot for"; "12 feet to inches" converts."""
         words, word, after = self.words, self.words[at], self.words[at + 1]
-        if words[at - 1] not in FEET or (after not in INCHES and after not in JOINTS and self._unit_at(at + 1)):
+        other_unit = self._unit_at(at + 1) and after not in INCHES and after not in JOINTS
+        if words[at - 1] not in FEET or words[at - 2] in ("square", "sq", "cubic") or other_unit:
             return None
         if after in INCHES:
             if word == "to" and self.converts:
@@ -224,7 +225,8 @@ class _Sounds:
         if after in beside.NO_OBJECTS:
             return Means.NUMBER
         part = after in SMALL and words[at + 2] in ORDINALS and word != "to"
-        return Means.EITHER if part or (after.isalpha() and not _number(after)) else Means.WORD
+        noun = after.isalpha() and not _number(after) and not literal(words[at - 2])  # nine foot for wall; 9 ft is typed
+        return Means.EITHER if part or noun else Means.WORD
 
     def _before_scale(self, at: int) -> Means | None:
         """A hundred or a dozen after it: "to dozen boards"."""
@@ -265,7 +267,10 @@ class _Sounds:
             return Means.NUMBER
         if self.converts:
             return Means.WORD
-        return Means.NUMBER if self._led(at) or not _number(before) else Means.WORD
+        if self._led(at):
+            return Means.NUMBER
+        turned = word == "to" and (before in beside.USED or self.words[at + 1] in ("degrees", "degs", "percent"))
+        return Means.WORD if turned or _number(before) else Means.NUMBER
 
     def _before_one_unit(self, at: int) -> Means:
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]

@@ -42,6 +42,7 @@ DETERMINERS = METERED | _words("it its it's me us you him them these those that 
 NO_OBJECTS = _words("into in of from at with along across out off down up")  # as little as there does before these
 SIGNS = _words("minus negative times plus less")
 COMING = _words("come comes came go goes went up add adds amount amounts work works run runs sell sells")  # to so much
+USED = _words("used down up back close it go going switched changed turned read round rounded pitch slope")  # to feet
 POINTS_AT = _words("the my our this these those your his")  # and no small word after one
 EATERS = _words("i we he she they you who it just already ever never team dog kids guys crew")
 DRINKERS = _words("stop stops stopping break breaks home back in what whats is time ready gone off go going here wait knock")

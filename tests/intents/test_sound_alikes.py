@@ -114,6 +114,12 @@ def test_a_number_said_plainly_stays(frame: str, number: int) -> None:
         "need to know the run",
         "vent ratio one to three hundred",
         "space for two windows",
+        "i am used to degrees",
+        "5 feet to kilograms",
+        "1200 sq ft to cover",
+        "what would 37 lengths come to at 14.20 each",
+        "100 sq ft to square metres",
+        "same again for twelve twelve",
     ],
 )
 def test_small_words_stay_what_they_are(text: str) -> None:
