@@ -269,6 +269,8 @@ class _Sounds:
             return Means.WORD
         if self._led(at):
             return Means.NUMBER
+        if before == "it":
+            return Means.EITHER  # lap it two inches, turn it to inches
         turned = word == "to" and (before in beside.USED or self.words[at + 1] in ("degrees", "degs", "percent"))
         return Means.WORD if turned or _number(before) else Means.NUMBER
 
@@ -312,7 +314,8 @@ class _Sounds:
             sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or _number(then))
             if before in beside.SPLIT or sized:
                 return Means.NUMBER
-            return Means.EITHER if then in ("at", "of", "too") and not beside.DETERMINERS & {words[place + 2]} else None
+            told = then in ("at", "of", "too") or (not before.isalnum() and after in beside.NAMES and then in ENDS)
+            return Means.EITHER if told and not beside.DETERMINERS & {words[place + 2]} else None
         counted = before in beside.HAVING or (before in beside.CARRIERS and after in beside.NAMES)
         if counted or word == "too":
             return Means.NUMBER
