@@ -12,7 +12,7 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import chosen_way
 from intents.fitting import fit
-from intents.matcher import read_as
+from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
@@ -232,8 +232,8 @@ def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False)
 
 
 def other_lines(text: str, alternatives: Sequence[tuple[str, str]]) -> list[str]:
-    """The line with each doubtful word as what it may have been."""
-    lines = [other.join(re.split(rf"\b{re.escape(word)}\b", text)) for word, other in alternatives]
+    """The line with each doubtful word as what it may have been: a word the ear doubted, or one that sounds like a number."""
+    lines = [other.join(re.split(rf"\b{re.escape(word)}\b", text)) for word, other in alternatives] + otherwise(text)
     return [line for line in dict.fromkeys(lines) if line != text]
 
 

@@ -11,6 +11,8 @@ from typing import TYPE_CHECKING, Any
 from assistant.record import listed, value_line
 from intents.measures import readings
 from intents.question import Heard, Question
+from intents.sound_alikes import settled
+from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.exact import real
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
@@ -152,7 +154,7 @@ def _text(way: Way, name: str) -> str:
 
 def chosen_way(text: str, ways: list[Way]) -> Way | None:
     """The way a reply chooses, or None when it does not say."""
-    tokens = tokenize(text)
+    tokens = settled(tokenize(text)).tokens
     words = {token.text for token in tokens}
     if words & {"second", "other", "round", "latter", "no"} and len(ways) == 2:
         return ways[1]
@@ -160,6 +162,7 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
         return ways[0]
     said = {(r.value.value, r.value.unit) for row in readings(tokens) for r in row if isinstance(r.value, Quantity)}
     numbers = {value for value, unit in said if unit == "none"}
+    whole = {r.value.value for r in numbers_in(text) if isinstance(r.value, Quantity) and r.value.unit == "none"}
     names = _differences(ways)
     points = []
     for way in ways:
@@ -170,7 +173,7 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
                 continue
             label = set(way.worked.topic.parameter(name).label.split())
             exact = (value.value, value.unit) in said
-            score += 4 * exact + bool(words & UNIT_WORDS.get(value.unit, set())) * 2
+            score += 4 * exact + (value.value in whole) + bool(words & UNIT_WORDS.get(value.unit, set())) * 2
             score += bool(label & words) * (2 if exact or value.value in numbers or not said else 0)
         points.append(score)
     best = max(points)

@@ -11,9 +11,9 @@ from intents.grades import grades
 from intents.lengths import FOOTERS
 from intents.lists import lists
 from intents.measures import readings
-from intents.number_words import ORDINALS, SMALL
 from intents.phrases import END, Capture, Phrases, Trie
 from intents.reading import Dims, Reading
+from intents.sound_alikes import settled
 from intents.spelling import Speller
 from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
@@ -22,10 +22,6 @@ from solvers.quantities import Quantity
 MINUS = frozenset(["-", "−", "minus", "negative"])
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
-DETERMINERS = frozenset("a an the my our this".split())  # no number stands before one
-GO_ON = frozenset("go get hold reach bite make have be give find catch clear finish".split())  # "two" before one is "to"
-POINTS_AT = DETERMINERS | {"the", "these", "those"}
-WHAT_FOR = frozenset("screw screws nail nails fastener fasteners staple out buildout".split())  # and "four" after one "for"
 SIZED = ("length", "number")
 COUNTED = frozenset("courses rows pieces parts pcs".split())  # a number before one of these counts them
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
@@ -66,6 +62,7 @@ class Chart:
     numbers: int = 0  # mask of the tokens that are part of some quantity
     heard: dict[tuple[int, int, bool], Any] = field(default_factory=dict)  # what a reading is for a parameter
     changed: list[tuple[str, str]] = field(default_factory=list)
+    doubts: tuple[tuple[int, str], ...] = ()  # places of small words that may have been numbers, and which
     kept: dict[str, Any] = field(default_factory=dict)  # what was found of the whole sentence, by the question
 
     def said(self, start: int, end: int) -> str:
@@ -88,11 +85,12 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     """Read a sentence (or no more than its tokens `typed`) against the phrases of all topics."""
     typed = tokenize(text) if typed is None else typed
     tokens, changed = [], []
-    for token, heard in zip(typed, unnumbered(typed), strict=True):
-        word = speller.read(heard)
+    for token in typed:
+        word = speller.read(token.text)
         if word != token.text:
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
+    tokens, doubts = settled(tokens)
     words = [token.text for token in tokens]
     found = readings(tokens)
     listed = [*lists(tokens, found)]
@@ -106,7 +104,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)
-    chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed)
+    chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts)
     _weigh(chart, phrases)
     finder = _Finder(chart, phrases)
     for start in range(len(words)):
@@ -116,23 +114,6 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits
     return chart
-
-
-def unnumbered(typed: list[Token]) -> list[str]:
-    """The words, with the small word that a number was heard for: "miter four a corner", "screw four half inch siding"."""
-    words = ["", *(token.text for token in typed), "", ""]
-    return [_unnumbered(words, at) for at in range(1, len(words) - 2)]
-
-
-def _unnumbered(words: list[str], at: int) -> str:
-    word, before, after = words[at], words[at - 1], words[at + 1]
-    small = {"four": "for", "two": "to"}.get(word, word)
-    if small == word or after in DETERMINERS:
-        return small
-    if word == "two":  # "two go an inch into the stud"; those two go
-        return small if after in GO_ON and before not in POINTS_AT else word
-    part = after in ("half", "quarter") or (after in SMALL and words[at + 2] in ORDINALS)
-    return small if before in WHAT_FOR and part else word
 
 
 def span(start: int, end: int) -> int:

@@ -20,8 +20,6 @@ STOCK = frozenset(
     "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw"
     " wall".split()
 )
-PLURALS = frozenset("windows doors openings vents pieces lengths boards sticks".split())
-LEADING = SEPARATORS | {"minus", "less", "with", "inches", "feet"}  # before "to" where it is heard for two
 METRIC = ("mm", "cm", "m")
 REACH = 16  # words before the first number of a list's item: "two of the big sliding patio doors that are about 6 by 7"
 
@@ -99,9 +97,6 @@ class Listing:
         """Whole numbers at i: where each ends, and its value; longest first. (6) is six."""
         if self.words[i] == "(" and self.words[i + 2] == ")":
             yield from ((end + 1, count) for end, count in self.counts(i + 1) if end == i + 2)
-        heard = self.words[i] == "too" or (self.words[i] == "to" and self.words[i - 1] in LEADING)
-        if heard and self.words[i + 1] in PLURALS:
-            yield i + 1, 2
         for reading in self.chart[i] if i < len(self.chart) else ():
             if reading.kind != "number" or reading.sure < 0.4 or not isinstance(reading.value, Quantity):
                 continue

@@ -14,6 +14,7 @@ from intents.listed_stocks import nothings, stocks
 from intents.listed_totals import totals
 from intents.measures import readings
 from intents.reading import Reading
+from intents.sound_alikes import settled
 from intents.tokens import Token, tokenize
 from solvers.slots import Layer
 
@@ -27,7 +28,7 @@ def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
 
 def layers_in(text: str) -> tuple[Layer, ...]:
     """The layers a line tells, where it tells no other quantity; else none."""
-    tokens = tokenize(text)
+    tokens = settled(tokenize(text)).tokens
     chart = readings(tokens)
     said = max(layers(Listing(tokens, chart)), key=lambda reading: reading.end - reading.start, default=None)
     outside = said is None or any(row and not said.start <= i < said.end for i, row in enumerate(chart))

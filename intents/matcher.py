@@ -17,7 +17,7 @@ from intents.consulting import consult
 from intents.grammars import FOLDER
 from intents.learned import learned
 from intents.measures import broken_number
-from intents.neighbours import of_something_else
+from intents.neighbours import cut_off, of_something_else
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING, Placed, place, sureness
 from intents.question import Question, Reading
@@ -73,6 +73,13 @@ def _chart(text: str, folder: Path) -> Chart:
     return chart_of(text, compiled(folder), speller(folder), _typed(text)[:LONGEST])
 
 
+def otherwise(text: str, folder: Path = FOLDER) -> list[str]:
+    """The line again for each small word of it that may have been a number ("forty for"), with the number in its place."""
+    chart = _chart(text, folder)
+    words = ((chart.tokens[at], number) for at, number in chart.doubts)
+    return [f"{text[: token.start]}{number}{text[token.end :]}" for token, number in words]
+
+
 def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] = (), seconds: bool = True) -> Reading:
     """All ways worth considering to read a sentence, best first.
 
@@ -94,6 +101,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     model = learned(folder) if seconds and not wanted else None
     if model is not None:
         consult(reading, chart, phrases, topics, model)
+    for question in reading.questions:
+        question.unplaced = [*question.unplaced, *(cut_off(chart, phrases, question) if question.complete else ())]
     return reading
 
 

@@ -52,7 +52,6 @@ def _at(line: Line, i: int) -> list[Reading]:
     elif word not in ("a", "an"):
         row += named_temperatures(line, i)
         row += led_changes(line, i)
-        row += slopes(line, i)  # "for twelve pitch" as it is heard
         return row
     for head in heads(line, i):
         row += _with_unit(line, i, head)

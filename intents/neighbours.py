@@ -1,11 +1,13 @@
-"""A length that no word of its topic placed, right after the name of another thing: it may be of that thing."""
+"""What stands beside a quantity and casts doubt on it: the name of another thing, or more of the number."""
 
 from __future__ import annotations
 
 from intents.chart import LIGHT, Chart
+from intents.number_words import SCALES, SMALL, TENS
 from intents.phrases import Phrases
 from intents.placing import Placed
-from intents.question import Heard
+from intents.question import Heard, Question
+from intents.sound_words import UNITS
 from solvers.quantities import Length
 from solvers.slots import Parameter
 
@@ -41,3 +43,36 @@ def _thing(chart: Chart, small: frozenset[str], covered: int, heard: Heard) -> s
             before -= 1
     unused = before >= 0 and not covered >> before & 1
     return chart.words[before] if unused and chart.words[before] in THINGS else ""
+
+
+_TENS_ON = {word: value for word, value in (SMALL | TENS | SCALES).items() if value > 1}
+
+
+def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
+    """Numbers half of which no given took, with the words that may be their other half, as they were said.
+
+    A number word right after a given (or tens right before one) belongs to some number; so does a word nobody knows
+    between a number and its unit ("a hundred and elefen degrees"). What is left of such a number is no number to work with.
+    """
+    inside = 0
+    for heard in question.givens.values():
+        inside |= sum(1 << i for i, token in enumerate(chart.tokens) if heard.start <= token.start < heard.end)
+    found = []
+    for i, word in enumerate(chart.words):
+        value = _TENS_ON.get(word, 0)
+        after, before = i > 0 and inside >> (i - 1) & 1, inside >> (i + 1) & 1
+        if value and not inside >> i & 1 and (after or (before and value > 9)):
+            found.append(chart.said(i, i + 1))
+        elif _garbled(chart, phrases, i):
+            found.append(chart.said(i, i + 2))
+    return [text for text in found if text not in question.unplaced]
+
+
+def _garbled(chart: Chart, phrases: Phrases, i: int) -> bool:
+    """Whether a word that means nothing stands between a number in words and a unit."""
+    words = chart.words
+    if not 0 < i < len(words) - 1 or words[i + 1] not in UNITS or not words[i].isalpha() or chart.numbers >> i & 1:
+        return False
+    first = words[i - 2] if words[i - 1] == "and" and i > 1 else words[i - 1]
+    known = words[i] in phrases.vocabulary or words[i] in phrases.ordinary or words[i] in phrases.fillers or words[i] in LIGHT
+    return first in _TENS_ON and not known and (first == words[i - 1] or first in SCALES)

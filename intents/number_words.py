@@ -57,36 +57,12 @@ LONG_ORDINALS = {("thirty", "second"): 32, ("sixty", "fourth"): 64}
 LONG_ORDINALS |= {(first, second + "s"): size for (first, second), size in LONG_ORDINALS.items()}
 TAPE = frozenset((2, 4, 8, 16, 32, 64))
 MIXED = TAPE | {3, 5, 6, 10, 12}
-HOMOPHONES = {"for": 4, "fore": 4, "to": 2, "too": 2, "ate": 8, "won": 1}
-UNIT_WORDS = frozenset(
-    [
-        "foot",
-        "feet",
-        "ft",
-        "inch",
-        "inches",
-        "degree",
-        "degrees",
-        "percent",
-        "metre",
-        "metres",
-        "meter",
-        "meters",
-        "millimetres",
-        "millimeters",
-        "pounds",
-        "gallons",
-        "squares",
-        "dollars",
-    ]
-)
 STARTS = (
     frozenset(SMALL)
     | frozenset(TENS)
     | frozenset(PLURALS)
     | frozenset(SCALES)
     | frozenset(ORDINALS)
-    | frozenset(HOMOPHONES)
 ) | frozenset(["a", "an", "point", "minus", "negative", "-"])
 # Words before "point" that make it a place or a temperature and no decimal: dew point ten.
 POINTS = frozenset(

@@ -10,7 +10,6 @@ from typing import NamedTuple
 
 from intents.number_words import (
     GROUPS,
-    HOMOPHONES,
     LONG_ORDINALS,
     LONGEST_RUN,
     MINUS,
@@ -23,15 +22,8 @@ from intents.number_words import (
     STARTS,
     TAPE,
     TENS,
-    UNIT_WORDS,
 )
 from intents.tokens import Token, literal
-
-_LEADS_COUNT = frozenset("in into with of has need using makes".split())
-_COUNTED = frozenset("sided sides side pieces peaces parts panels slats boards pickets posts courses equal even sections".split())
-
-# What no "for" or "to" stands before: where one follows a number of tens, it was part of the number.
-_NO_OBJECT = frozenset(["", "?", ".", ",", ";", "can", "could", "will", "would", "does", "do", "is", "how", "and", "so", "but"])
 
 
 class Piece(NamedTuple):
@@ -97,7 +89,7 @@ def _signed(line: Line, i: int) -> list[Piece]:
 
 def _unsigned(line: Line, i: int) -> list[Piece]:
     found = fractions(line, i)
-    wholes = _homophone(line, i) or _wholes(line, i)
+    wholes = _wholes(line, i)
     for whole in wholes:
         found.append(whole)
         if whole.form == "whole":
@@ -208,56 +200,6 @@ def _hundreds_sure(first: int, second: int) -> float:
     if second == 12 or first % 10 == 0:
         return 0.2
     return 0.7 if first < 10 and second % 10 == 0 else 0.5
-
-
-def _thing(word: str) -> bool:
-    """Whether a word can be what was counted: sheets, boards, pounds."""
-    return (
-        len(word) > 3 and word.endswith("s") and word not in ("this", "hours", "always", "gets", "goes", "runs", "does")
-    )
-
-
-def _homophone(line: Line, i: int) -> list[Piece]:
-    """What a recogniser writes for a number when the next word shows that it was one: "for foot", "ate twelve"."""
-    words, word, after = line.words, line.words[i], line.words[i + 1]
-    if word in TENS and after in HOMOPHONES and (words[i + 2] in UNIT_WORDS or _thing(words[i + 2])):
-        sure = 0.5 if words[i + 2] in UNIT_WORDS and after in ("to", "for") else 0.8
-        return [
-            Piece(i + 2, Fraction(TENS[word] + HOMOPHONES[after]), sure=sure),
-            Piece(i + 1, Fraction(TENS[word]), sure=0.4),
-        ]
-    if word in TENS and after in HOMOPHONES and words[i + 2] in _NO_OBJECT:  # "can it cut fifty for"
-        both = Fraction(TENS[word] + HOMOPHONES[after])
-        if after == "too":  # "also" as likely
-            return [Piece(i + 1, Fraction(TENS[word]), also=(both,))]
-        return [Piece(i + 2, both, sure=0.8), Piece(i + 1, Fraction(TENS[word]), sure=0.4)]
-    if word not in HOMOPHONES:
-        return []
-    if words[i - 1 : i] == ["point"]:
-        return []  # "to point for metres": a decimal misheard, and no 4 m
-    listed = words[i - 1 : i] in (["are"], ["legs"])  # "legs are to inches"; "convert 2 m to feet" is none
-    piece = Piece(i + 1, Fraction(HOMOPHONES[word]), sure=0.2 if word == "to" and not listed else 0.5)
-    if after in SCALES or (after == "point" and words[i + 2] in SMALL):  # nothing else is said before "hundred"
-        return _scaled(line, i + 1, piece.value) or [piece._replace(sure=0.8)]
-    if after == "and" and words[i + 2] in ("a", "an") and fractions(line, i + 2):
-        return [piece._replace(sure=0.6)]  # two and a half, misheard
-    if after in UNIT_WORDS or (after == "and" and fractions(line, i + 2)):
-        return [piece]
-    counted = after in _COUNTED and (word == "ate" or (word == "for" and _before_count(words, i)))
-    if counted:  # "an ate sided box", "in for pieces"
-        return [piece._replace(sure=0.8)]
-    common = word in ("for", "to")
-    before = words[i - 1] if i else ""
-    if word in ("ate", "fore") and before in ("foot", "feet"):
-        return [piece]
-    if (after in SMALL or after in TENS) and (not common or before in ("a", "an", "is")):
-        return [piece._replace(sure=0.4)]
-    return []
-
-
-def _before_count(words: list[str], i: int) -> bool:
-    """Whether a count stands after the word before place i: "in for pieces", "into for parts"."""
-    return i > 0 and words[i - 1] in _LEADS_COUNT
 
 
 def _over_zero(line: Line, i: int) -> bool:

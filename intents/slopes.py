@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from intents.lengths import FEET, INCHES, UNITS
-from intents.number_words import HOMOPHONES, TAPE
+from intents.number_words import TAPE
 from intents.numbers import Line, Piece
 from intents.reading import Head, Reading
 from solvers.quantities import Pitch, Ratio
@@ -16,11 +16,6 @@ _PITCH = {"in": 1.0, "on": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "-": 0.9, "by":
 _RATIO = {"in": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "to": 0.8}
 _VENT = (150, 300)  # the runs of the two vent ratios, heard run together as "one three hundred"
 STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
-_BEFORE_PITCH = frozenset("a an the at on of".split())
-_AFTER_PITCH = frozenset("pitch pitched roof slope gable rake rafter".split())
-_IS = frozenset("is it's its thats that's at on".split())
-_AFTER_ALL = frozenset(["", ",", ".", "?", ";", "so", "what", "whats", "how", "and"])
-_HEARD_IN = frozenset(["in", "and", "an", "n", "on", "over"])
 _EVERY_JOINT = frozenset(["for", "in", "per", "to"])  # six for every twelve
 _LEVEL = frozenset(["across", "over", "along", "out", "sideways", "horizontal"])
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
@@ -28,7 +23,6 @@ _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 def slopes(line: Line, i: int) -> Iterator[Reading]:
     """The pitches and ratios whose first number is at i."""
-    yield from _misheard(line, i)
     for rise in line.pieces(i):
         if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
             continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
@@ -42,22 +36,6 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
             yield from _ratios(line, i, rise, rise.end + 2, 0.9)
         else:
             yield from _said_after(line, i, rise)
-
-
-def _misheard(line: Line, i: int) -> Iterator[Reading]:
-    """A pitch whose rise was heard as a small word: "a for twelve roof", "ate in twelve", "at to and a half twelve"."""
-    rise, words = HOMOPHONES.get(line.words[i]), line.words
-    if rise is None:
-        return
-    half = words[i + 1 : i + 4] == ["and", "a", "half"]
-    at = i + (4 if half else 1)
-    joint = words[at] if words[at] in _HEARD_IN else ""
-    at += bool(joint)
-    told = words[i - 1] in _BEFORE_PITCH or words[at + 1] in _AFTER_PITCH if i else words[at + 1] in _AFTER_PITCH
-    told = told or (joint == "in" and words[i] != "to")  # nothing else is said so
-    told = told or (words[i - 1] in _IS and words[at + 1] in _AFTER_ALL) if i else told
-    if words[at] in ("twelve", "12") and told and not (words[at + 1] in UNITS and words[at + 1] != "in"):
-        yield Reading("pitch", i, at + 1, Pitch(rise + Fraction(half, 2), "in12"), 1.0)
 
 
 def _separated(line: Line, i: int, rise: Piece, word: str) -> Iterator[Reading]:

@@ -8,11 +8,40 @@ from functools import lru_cache
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
+from intents.number_words import ORDINALS, PLURALS, SMALL, TENS
+
 SHORTEST = 4  # letters; shorter words are too near to each other
 LEAST_PART = 3  # letters in each of two words that were run together
 NEAREST = 6  # words as near that are looked at
-SHORT = {"haf": "half", "hlf": "half", "qtr": "quarter"}  # slips of words too short for that
+AS_WRITTEN = {  # slips of words too short to be told by their letters, and words of the trade written as they sound
+    "haf": "half", "hlf": "half", "qtr": "quarter", "fiv": "five", "nin": "nine", "tow": "two", "inchs": "inches",
+    "milimeters": "millimeters", "milimetres": "millimetres", "hite": "height", "hites": "heights", "wether": "weather",
+    "tale": "tail", "tales": "tails", "coarses": "courses", "meats": "meets", "rap": "wrap", "raps": "wraps", "lode": "load",
+    "dose": "does", "tux": "tucks",
+}  # fmt: skip
+_WORTH = {**ORDINALS, **PLURALS, **TENS, **SMALL}
 LONG = 7  # from this length on two slips are forgiven, below only one
+
+
+def _nearest(word: str, found: list[tuple[str, float]]) -> str:
+    """Of words as near, the one with the same letters: makrs is marks before it is makes, elevn eleven before elev."""
+    letters = sorted(word)
+
+    def unlike(near: tuple[str, float]) -> tuple[float, bool, bool]:
+        return near[1], sorted(near[0]) != letters, near[0] not in _WORTH or set(near[0]) != set(letters)
+
+    best, slips = min(found, key=unlike)
+    return word if best in _WORTH and sorted(best) != letters and _doubtful(word, best, int(slips)) else best
+
+
+def _doubtful(word: str, best: str, slips: int) -> bool:
+    """Whether a word is no sure slip of a number: a wrong number is worse than one that is asked about.
+
+    No number begins with another letter ("sight"), is as near to another ("fift"), or is one letter off four ("nite").
+    """
+    near = process.extract(word, list(_WORTH), scorer=OSA.distance, score_cutoff=slips, limit=None)
+    values = {_WORTH[other] for other, _, _ in near if slips == 1 or other[0] == word[0]}
+    return best[0] != word[0] or len(values) > 1 or len(best) == len(word) == SHORTEST
 
 
 class Speller:
@@ -31,17 +60,16 @@ class Speller:
 
     def _read(self, word: str) -> str:
         """The word it stands for, or the word itself."""
-        if word in SHORT:
-            return SHORT[word]
+        if word in AS_WRITTEN:
+            return AS_WRITTEN[word]
         if word in self.leave or len(word) < SHORTEST or not word.isalpha() or self._form_of_known(word):
             return word
         slips = 2 if len(word) >= LONG else 1
         # Few people slip on the first letter; where they do, one slip is all that is forgiven.
         for words, most in ((self.by_letter.get(word[0], []), slips), (self.all, 1)):
             found = process.extract(word, words, scorer=OSA.distance, score_cutoff=most, limit=NEAREST)
-            if found:  # of two as near, the one with the same letters: makrs is marks before it is makes
-                letters = sorted(word)
-                return str(min(found, key=lambda near: (near[1], sorted(near[0]) != letters))[0])
+            if found:
+                return _nearest(word, [(near, slips) for near, slips, _ in found])
         return self._parted(word)
 
     def _form_of_known(self, word: str) -> bool:

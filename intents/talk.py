@@ -14,12 +14,12 @@ from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
-from intents.chart import unnumbered
 from intents.fitting import EDGE_KINDS
 from intents.grammars import FOLDER
 from intents.measures import readings
 from intents.phrases import compiled
 from intents.reading import Reading
+from intents.sound_alikes import settled
 from intents.spelling import Speller
 from intents.talk_rules import (
     ANYTHING,
@@ -120,7 +120,7 @@ _plain = lru_cache(maxsize=4096)(apart)
 def _tokens_of(text: str) -> tuple[list[Token], list[list[Reading]]]:
     typed = tokenize(text[:LONGEST])
     starts = {token.start for token in typed}
-    typed = [Token(word, t.start, t.end) for t, word in zip(typed, unnumbered(typed), strict=True)]
+    typed = settled(typed).tokens
     tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
     return tokens, readings(tokens)
 
@@ -346,7 +346,7 @@ class _Line:
 
 def readings_in(text: str) -> tuple[Reading, ...]:
     """All readings of the first quantity of a text that are as long as the longest."""
-    for row in readings(tokenize(text)):
+    for row in readings(settled(tokenize(text)).tokens):
         longest = max((reading.end for reading in row if reading.kind in KINDS), default=0)
         if longest:
             return tuple(reading for reading in row if reading.end == longest)
@@ -355,7 +355,7 @@ def readings_in(text: str) -> tuple[Reading, ...]:
 
 def numbers_in(text: str) -> list[Reading]:
     """The quantities of a text, one after the other, the longest reading of each."""
-    rows = readings(tokenize(text))
+    rows = readings(settled(tokenize(text)).tokens)
     found: list[Reading] = []
     at = 0
     while at < len(rows):

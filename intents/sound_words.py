@@ -1,0 +1,78 @@
+"""The words beside a sound-alike that tell whether it is a number (see sound_alikes.py)."""
+
+from __future__ import annotations
+
+
+def _words(words: str) -> frozenset[str]:
+    return frozenset(words.split())
+
+
+WORTH = {"for": "four", "to": "two", "too": "two"}  # small words that a number is heard as
+OUTRIGHT = {"ate": "eight", "won": "one", "fore": "four"}  # no words of the trade, so numbers nearly always
+SOUNDS = frozenset((*WORTH, *OUTRIGHT, "two", "four", "teen", "teens", "tea", "tee", "an", "n"))
+_STEMS = {"thir": "thir", "fif": "fif", "six": "six", "seven": "seven", "ate": "eigh", "eight": "eigh", "nine": "nine"}
+_FOURS = ("for", "four", "fore")
+TEENS = (  # numbers of ten and more as two words
+    {(first, second): stem + "teen" for first, stem in _STEMS.items() for second in ("teen", "teens")}
+    | {(first, second): stem + "ty" for first, stem in _STEMS.items() for second in ("tea", "tee")}
+    | {(first, second): "fourteen" for first in _FOURS for second in ("teen", "teens")}
+    | {(first, second): "forty" for first in _FOURS for second in ("tea", "tee")}
+)
+
+FEET = frozenset(("foot", "feet", "ft", "'"))
+INCHES = frozenset(("inch", "inches", "ins", '"'))
+SINGULAR_UNITS = _words("foot ft inch degree deg metre meter millimetre millimeter centimetre centimeter mil yard")
+PLURAL_UNITS = _words(
+    "feet inches ins degrees degs metres meters millimetres millimeters centimetres centimeters mm cm mils yards percent pounds"
+    " lbs kilos gallons squares dollars bucks litres liters ounces footers square sq cubic sqft"
+)
+UNITS = SINGULAR_UNITS | PLURAL_UNITS | frozenset(("'", '"', "%", "°"))
+MEASURES = UNITS | _words("m m2 m3 mm2 cm2 ft2 ft3 in2 in3 sqm sf lb kg l gal oz ounce pound gallon litre yd yds")
+JOINTS = frozenset(("by", "×"))
+ADJECTIVES = _words("wide high long deep tall thick across apart oc centres centers centre center in on")  # after a size
+TOO_WHAT = _words(
+    "long short high low wide narrow deep shallow thick thin big small large much many far near steep flat tight loose hot cold"
+    " warm late early soon heavy light close fast slow hard"
+)
+ASKING = frozenset(("what", "how", "which", "whats"))
+# What no "for" or "to" stands before: where one follows a number, it was part of the number.
+ENDS = ASKING | _words("? . , ; ! can could will would does do is and so but where with than then plus minus no") | {""}
+METERED = _words("a an the my our this")  # no number stands before one
+DETERMINERS = METERED | _words("it its it's me us you him them these those that his their your each every any both all")
+NO_OBJECTS = _words("into in of from at with along across out off down up")  # as little as there does before these
+SIGNS = _words("minus negative times plus less")
+COMING = _words("come comes came go goes went up add adds amount amounts work works run runs sell sells")  # to so much
+USED = _words("used down up back close go going switched changed turned read round rounded pitch slope")  # to feet
+POINTS_AT = _words("the my our this these those your his")  # and no small word after one
+EATERS = _words("i we he she they you who it just already ever never team dog kids guys crew")
+DRINKERS = _words("stop stops stopping break breaks home back in what whats is time ready gone off go going here wait knock")
+EATEN = _words("lunch breakfast supper dinner cake pie sandwich pizza out it them")
+PREPOSITIONS = _words(
+    "of at is are was by from with over under about around plus minus and than every through between exactly for to on in its"
+    " it's be another only say"
+)
+HAVING = _words(
+    "with have has had got of are plus minus less and need needs want order buy get takes there's theres another"
+)  # fmt: skip
+CARRIERS = frozenset(("", ",", ";", ".", "then", "inches", "feet"))  # the list of openings goes on after one
+SPLIT = _words("in into with of has have need using makes are divided cut rip get")
+MANY = _words("more other equal even full end long short big small separate")
+NAMES = _words(
+    "windows doors openings vents pieces peaces lengths boards sticks rakes ends legs walls sides panels straps posts"
+)  # fmt: skip
+NO_THINGS = _words("this hours always gets goes runs does comes looks seems makes takes whats thats yours ours theirs hers")
+PITCHED = _words("pitch pitched roof slope gable rake rafter")
+ROOF_IS = _words("is it's its thats that's at on of roof roofs")
+MONEY = _words("paid pay cost costs price dollars bucks $ charge charged each apiece per box")
+CONVERSION = _words(
+    "convert converts converted conversion change turn switch metric decimal decimals fraction fractions translate into"
+)
+GO_ON = _words("go get hold reach bite make have be give find catch clear finish")  # "two" before one is "to"
+WHAT_FOR = _words("screw screws nail nails fastener fasteners staple out buildout")  # and "four" after one "for"
+CUT_FOR = WHAT_FOR | _words("cut cuts angle miter mitre miters mitres bevel setting settings")
+ALOFT = _words("saw set goes swings tilts turns")  # the saw, and what it does: "two" after one is "to"
+SWINGS = ALOFT - {"saw", "set"}
+LAYERS = _words(
+    "mesh siding cladding sheathing sheeting ply plywood osb strapping mat gap crown trim fascia soffit kerf felt batten lath"
+    " shiplap"
+)
