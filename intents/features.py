@@ -83,8 +83,9 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
     found = set(content)
     found.update(f"{a} {b}" for a, b in zip(["^", *content], [*content, "$"], strict=True))
     found.update(f"{a}_{b}" for a, b in pairwise(heavy))
-    for first, second, third in zip(flow, [*flow[1:], "$"], [*flow[2:], "$", "$"], strict=True):
+    for at, first in enumerate(flow):
         if first in LEADS:
+            second, third = [*flow[at + 1 : at + 3], "$", "$"][:2]
             found.update((f"?{first} {second}", f"?{first} {second} {third}"))
     found.update(name for row in chart.classes for name, _ in row)
     found.update(f"{kind}*{min(count, MOST // 2)}" for kind, count in kinds.items())
