@@ -12,12 +12,13 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.record import Record, listed, value_line
+from assistant.said_over import places_of
 from assistant.speech import spoken
 from assistant.ways import Way, same_answer
 from intents.lists import layers_in
 from intents.matcher import read
 from intents.question import Question
-from intents.talk import numbers_in, outside_of
+from intents.talk import numbers_in, outside_of, talk_of
 from intents.tokens import tokenize
 from solvers.slots import Layer
 
@@ -139,7 +140,28 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
         return None
     asks = set(best.words) & {token.text for token in tokenize(text)}
     uses = any(heard.start < len(told) for heard in best.givens.values())
-    return best if asks and uses else None
+    return best if asks and uses and _all_used(best, told, text) and not _kept_as_another(c, best, told) else None
+
+
+def _all_used(question: Question, told: str, text: str) -> bool:
+    """Whether every number of the last line is in the question: one that is left out would be answered as if not said."""
+    spans = [(heard.start - len(told), heard.end - len(told)) for heard in question.givens.values()]
+    return all(any(start < place.end and place.start < end for start, end in spans) for place in places_of(text))
+
+
+def _kept_as_another(c: Conversation, question: Question, told: str) -> bool:
+    """Whether what was kept under one name would be used for what has another: a stud spacing of 16 is no pitch."""
+    at = 0
+    for line in told.removesuffix("; ").split("; "):
+        said = talk_of(line, c.places)
+        name = said.words["what"] if said and said.topic == "remember" and not said.loose else ""
+        for parameter in c.topics[question.topic].parameters if name else ():
+            heard = question.givens.get(parameter.name)
+            here = heard is not None and at <= heard.start < at + len(line)
+            if here and parameter.slot.kept and name in c.places and parameter.slot.kept != name:
+                return True
+        at += len(line) + 2
+    return False
 
 
 def _answer(c: Conversation, record: Record, ways: list[Way], question: Question, before: int) -> None:

@@ -309,6 +309,7 @@ class Conversation:
         if question.claim:
             hold_against(record, question.claim)
         way.asked.record = record
+        way.asked.text = way.asked.text or record["heard"]
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
