@@ -33,6 +33,7 @@ STEEP = 24  # rise in 12; a bare number over it is no pitch
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
+LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
 BY_UNIT = (Length, Pitch, Angle, Temperature)  # what a bare number says nothing of until its unit is known
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
@@ -72,7 +73,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if c.last is None:
         return False
     best = questions[0] if questions else None
-    found, text_now = _unit_only(wanted, c.last) or _readings(c, wanted, c.last, not questions), ""
+    found, text_now = _unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None:
         found, text_now = [over[0]], over[1]
@@ -153,11 +154,13 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
 # ── what is to change ──
 
 
-def _readings(c: Conversation, wanted: Wanted, last: Asked, alone: bool) -> list[Question]:
+def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Question]) -> list[Question]:
     """The change read against the last topic, once for each place that it could be meant for.
 
-    `alone`: its words are no question for any topic.
+    `questions` is what its words come to alone: nothing, or as likely the last topic as any, and they can be read on.
     """
+    likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
+    loosely = last.topic.name in likely if likely else wanted.led
     found: list[Question] = []
     named = labelled(wanted, last)
     listed_in = _in_a_list(c, wanted, last)
@@ -170,7 +173,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, alone: bool) -> list
             replies.to_the_wanted(more, last, target)
         if not (more.givens or more.manner) or more.unplaced or _steep(more) or not _lists_told(more, wanted, last):
             continue
-        if _left_over(more, wanted, last, plain=alone and len(targets) == 1):
+        if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue
         if target in more.givens:
             more.swaps = []
@@ -223,23 +226,23 @@ def _steep(more: Question) -> bool:
     return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and v.text.isdecimal() for v in values)
 
 
-def _left_over(more: Question, wanted: Wanted, last: Asked, plain: bool = False) -> list[str]:
+def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:
     """Words of the change that nothing in the question explains; unless words led to it, those of its topic too.
 
-    Where words led to it, they are no question, and one given alone can be meant (`plain`), a word or two take nothing away.
+    `loosely`: where one given alone can be meant, and nothing else, a word or two take nothing away.
     """
     phrases = compiled()
     chart = chart_of(wanted.rest, phrases, speller())
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
     chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
-    known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen else set(PLAIN)
+    known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
     left = [word for i, word in enumerate(chart.words)
             if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
-    return [] if plain and wanted.led and len(left) <= MOST_STRANGE else left
+    return [] if loosely and len(left) <= MOST_STRANGE else left
 
 
 def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Question], text: str = "") -> None:

@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
+from assistant.choices import remember_choice, states_choice
 from intents.phrases import compiled
 from intents.question import Question, Reading
 from intents.talk import Said, gists_of, numbers_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Quantity
+from solvers.quantities import Angle, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -31,6 +32,12 @@ _OTHERWISE = re.compile(
     r"^\W*(?:and|now|ok|so|then)?\W*(?:make|change|set|switch|try|bump)\b|\b(?:actually|really|sorry|wrong|mistake|should|instead)\b",
     re.IGNORECASE,
 )
+_NONE = re.compile(r"\W*(?:no|without|zero)\s+\w", re.IGNORECASE)  # "with no waste" says how much
+_SETS = re.compile(r"\b(?:do|should|would|must|to|i'd)\s+(?:i\s+|we\s+|you\s+)?set\b.*\bsaw\b", re.IGNORECASE)
+_TOLD = re.compile(r"\b(?:said|say|told|tell|gave|give|remind|remember|recall|again|forgot|kept|keep|mentioned)\b", re.IGNORECASE)
+_SIZE = re.compile(r"\bhow (?:long|high|tall|far|wide)\b|\b(?:length|height)\b", re.IGNORECASE)
+_ANGLE = re.compile(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
+WEAK = 1.0  # under this a question is hardly one
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
 
@@ -50,7 +57,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         if gist and not (said and c.last and gist.topic == "remember"):  # "centres are 24, not 16" corrects
             said = gist
     elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
-        said = next((gist for gist in gists_of(text, c.places) if "asked" in gist.words), said)
+        weak = said is None and questions[0].score < WEAK
+        said = next((g for g in gists_of(text, c.places) if "asked" in g.words or (weak and _compared(c.last, g, text))), said)
     if (
         said
         and said.topic == "remember"
@@ -59,6 +67,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
+    if said and said.topic == "recall" and questions and _asks_another(c, said, text):
+        return _setting_of(c, text)
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
@@ -68,20 +78,43 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
     return said
 
 
+def _compared(last: Asked, said: Said, text: str) -> bool:
+    """Whether somebody's number is set beside the last answer: "I came up with 11 3/4, but my tape is worn"."""
+    return said.topic == "compare" and "weak" not in said.words and _compares(last, said, text)
+
+
+def _asks_another(c: Conversation, said: Said, text: str) -> bool:
+    """Whether what sounds like reading back a value asks for one of another kind: a pitch is not how long the slope is."""
+    if _TOLD.search(text):
+        return False
+    kept = c.places.get(said.words["what"])
+    if kept is None or said.words["what"] == "everything":
+        return False
+    if kept.kind is Angle:
+        return bool(_SETS.search(text))
+    return kept.kind is Pitch and bool(_SIZE.search(text) or _ANGLE.search(text))
+
+
+def _setting_of(c: Conversation, text: str) -> Said | None:
+    """What the saw is set to is read off the last answer, where that has it; else it is a question."""
+    setting = line_named(c.last.record, "saw setting") if c.last and _SETS.search(text) and not c.told else None
+    return Said("recall", words={"what": "saw setting"}) if setting else None
+
+
 def _changes_last(c: Conversation, said: Said, text: str) -> bool:
     """Whether a value is stated as other than the last question had it: "actually the pitch is 6/12"."""
     last, name = c.last, said.words.get("what")
     if last is None or not _OTHERWISE.search(text) or c.just_kept:
         return False
-    return any(given.source in ("asked", "earlier") and last.topic.parameter(given.name).slot.kept == name
-               for given in last.givens.values())  # fmt: skip
+    said = [last.topic.parameter(given.name) for given in last.givens.values() if given.source in ("asked", "earlier")]
+    return any(name in (parameter.slot.kept, parameter.label) for parameter in said)
 
 
 def _may_be_more(said: Said) -> bool:
     """Whether talk that took the whole line may be something surer that is said at length."""
     rest = said.words.get("rest", "")
     loosely = "loose" in said.words and said.topic in GISTS_OVER
-    return loosely or (said.topic in acts.CHANGES and bool(rest) and not numbers_in(rest))
+    return loosely or (said.topic in acts.CHANGES and bool(rest) and not numbers_in(rest) and not _NONE.match(rest))
 
 
 def _something_before(c: Conversation) -> bool:
@@ -93,9 +126,13 @@ def _plainly(c: Conversation, text: str) -> Said | None:
     c.statements = []
     said = talk_of(text, c.places)
     if said is None or said.topic in acts.CHANGES:
-        parts = [talk_of(part, c.places) for part in _AND.split(text)[:6]]
+        words = _AND.split(text)[:6]
+        parts = [talk_of(part, c.places) for part in words]
         told = [part for part in parts if part and part.topic == "remember" and not part.loose]
-        if len(told) > 1 and len(told) == len(parts):
+        rest = [part for part, talk in zip(words, parts, strict=True) if talk not in told]
+        if told and len(parts) > 1 and all(states_choice(c, part) for part in rest):
+            for part in rest:
+                remember_choice(c, part)
             c.statements = told
             return told[0]
     return said

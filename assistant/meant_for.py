@@ -8,12 +8,12 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
-from assistant.said_over import FAR, NEAR, places_of, twins
+from assistant.said_over import FAR, NEAR, places_of, twins, word_before
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
-from solvers.quantities import Quantity
+from solvers.quantities import Count, Quantity
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -97,7 +97,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     """What tells which given a new number is for: the number it replaces, its sound, its unit, the word before it."""
     old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
     heard = last.record.get("heard", "").lower()
-    lead = wanted.lead.lower().split()[-1:] if wanted.lead.split()[-1:] != ["it"] else []
+    lead = word_before(places_of(wanted.rest)[0], wanted.rest, wanted.lead)
 
     def led_alike(given: Given) -> bool:
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
@@ -154,6 +154,6 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
 
 
 def _takes(last: Asked, name: str, reading: Reading) -> bool:
-    return fit(reading, last.topic.parameter(name), "", cued=True) is not None
-
-
+    fitted = fit(reading, last.topic.parameter(name), "", cued=True)
+    broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
+    return fitted is not None and not broken  # nobody has 21.5 of anything

@@ -40,4 +40,6 @@ def _length_of(last: Asked) -> Length | None:
     result = worked.working.result if worked.working else None
     if result is None or result.value is None or result.unit not in LENGTH:
         return None
-    return Length(Fraction(fraction(result.value)), result.unit, result.text.split(" (")[0])
+    text = result.text.split(" (")[0]
+    total = Length(Fraction(fraction(result.value)), result.unit, text)
+    return total.to("mm") if text.endswith("mm") else total  # a number said next, with no unit, is of what is read out

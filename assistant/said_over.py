@@ -17,8 +17,9 @@ from intents.chart import LIGHT
 from intents.matcher import read
 from intents.phrases import compiled
 from intents.question import Heard, Question
+from intents.reading import Reading
 from intents.talk import numbers_in
-from intents.tokens import tokenize
+from intents.tokens import Token, tokenize
 from solvers.quantities import Number, Quantity
 
 if TYPE_CHECKING:
@@ -29,6 +30,7 @@ TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … ninet
 NEAR, FAR = 2, 2  # a new number within twice of an old one, and twice as far from every other, is for that one
 ALIKE = 2  # words more that a number said again shares with the one it corrects than with any other
 BESIDE = 3  # words between a name and its number, at most
+LED_BY = frozenset("at on for in from of by every over under with to past".split())  # words that tell one number from another
 OF_THEM = re.compile(r"\s*\bof (?:them|those|these|em)\b", re.IGNORECASE)
 UNIT_WORDS = {
     "in": "inches", "ft": "feet", "mm": "mm", "cm": "cm", "m": "metres", "deg": "degrees", "percent": "percent",
@@ -54,8 +56,13 @@ def places_of(text: str) -> list[Place]:
     return [
         Place(row.value, tuple(t.text for t in tokens[row.start : row.end]), row.start, row.end,
               tokens[row.start].start, tokens[row.end - 1].end)
-        for row in numbers_in(text) if isinstance(row.value, Quantity)
+        for row in numbers_in(text) if isinstance(row.value, Quantity) and not _thing(tokens, row)
     ]  # fmt: skip
+
+
+def _thing(tokens: Sequence[Token], row: Reading) -> bool:
+    """Whether a unit alone is no length: the foot of a ladder."""
+    return row.end == row.start + 1 and tokens[row.start].text in ("foot", "inch")
 
 
 def said_over(
@@ -121,7 +128,7 @@ def _place_for(
     named = _beside_its_name(held, text, rest)
     if named is not None:
         held = named
-    for test in _tests(new, held, text, old, corrects, lead):
+    for test in _tests(new, held, text, old, corrects, word_before(new, rest, lead)):
         fitting = [place for place in held if test(place)]
         held = fitting or held
         if len(held) == 1:
@@ -134,11 +141,10 @@ def _place_for(
 
 
 def _tests(
-    new: Place, held: list[Place], text: str, old: str, corrects: bool, lead: str
+    new: Place, held: list[Place], text: str, old: str, corrects: bool, led: list[str]
 ) -> list[Callable[[Place], bool]]:  # fmt: skip
     replaced = [row.value.value for row in numbers_in(old) if isinstance(row.value, Quantity)]
     words = [token.text for token in tokenize(text)]
-    led = lead.lower().split()[-1:]
     alike = {place: shared_words(place.words, new.words) for place in held}
     ranked = sorted(alike.values(), reverse=True)
     clear = ranked[0] if len(ranked) > 1 and ranked[0] - ranked[1] >= ALIKE else 99
@@ -147,9 +153,15 @@ def _tests(
         tests += [lambda place: twins(place.value.value, new.value.value), lambda place: alike[place] >= clear]
     tests += [
         lambda place: place.value.unit == new.value.unit,
-        lambda place: bool(led) and led != ["it"] and words[max(0, place.first - 1) : place.first] == led,
+        lambda place: bool(led) and words[max(0, place.first - 1) : place.first] == led,
     ]
     return tests
+
+
+def word_before(number: Place, rest: str, lead: str) -> list[str]:
+    """The word that a number of a change is said after, there or in what led to it: the at of "and at 14"."""
+    found = [token.text for token in tokenize(rest[: number.start])] or lead.lower().split()
+    return [word for word in found[-1:] if word in LED_BY]
 
 
 def _beside_its_name(held: Sequence[Place], text: str, rest: str) -> list[Place] | None:
