@@ -13,7 +13,7 @@ from assistant.listed_changes import merged
 from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
-from assistant.said_over import said_over, same_value
+from assistant.said_over import said_over, same_value, stem
 from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
 from intents.matcher import MANNER, read, read_as, speller
@@ -21,6 +21,7 @@ from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
+from intents.tokens import tokenize
 from solvers.quantities import Angle, Length, Pitch, Quantity, Temperature
 from solvers.slots import Given
 
@@ -148,7 +149,7 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
         return False
     change_score = more.score + MISSING * len(more.missing)
-    return best.score > change_score + (MARGIN if wanted.led else 0)
+    return best.score > change_score + (MARGIN if wanted.led else LEVEL)
 
 
 # ── what is to change ──
@@ -242,7 +243,8 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
     left = [word for i, word in enumerate(chart.words)
             if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
-    return [] if loosely and len(left) <= MOST_STRANGE else left
+    named = {stem(token.text) for token in tokenize(last.text)} & {stem(word) for word in left}  # of another number there
+    return [] if loosely and len(left) <= MOST_STRANGE and not named else left
 
 
 def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Question], text: str = "") -> None:

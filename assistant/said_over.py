@@ -172,11 +172,11 @@ def _beside_its_name(held: Sequence[Place], text: str, rest: str) -> list[Place]
     phrases = compiled()
     light = phrases.fillers | phrases.ordinary | LIGHT
     inside = {at for place in places_of(rest) for at in range(place.first, place.after)}
-    names = {_stem(token.text) for at, token in enumerate(tokenize(rest))
+    names = {stem(token.text) for at, token in enumerate(tokenize(rest))
              if at not in inside and token.text not in light and token.text.isalpha() and len(token.text) > 1}  # fmt: skip
     if not names:
         return None
-    words = [_stem(token.text) for token in tokenize(text)]
+    words = [stem(token.text) for token in tokenize(text)]
     at = [i for i, word in enumerate(words) if word in names]
     near: list[tuple[int, Place]] = []
     for place in held:
@@ -187,7 +187,8 @@ def _beside_its_name(held: Sequence[Place], text: str, rest: str) -> list[Place]
     return [place for gap, place in near if gap == least]
 
 
-def _stem(word: str) -> str:
+def stem(word: str) -> str:
+    """A word without the s of several."""
     return word.removesuffix("s") if len(word) > 3 else word
 
 
