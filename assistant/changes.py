@@ -10,7 +10,7 @@ from assistant import acts, replies
 from assistant.acts.memory import keep, short
 from assistant.heard_all import unheard
 from assistant.listed_changes import merged
-from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round
+from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
 from assistant.said_over import said_over, same_value, stem
@@ -22,7 +22,7 @@ from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Angle, Length, Pitch, Quantity, Temperature
+from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -36,9 +36,11 @@ SIZES = frozenset("high tall long wide deep thick across high height length widt
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
-BY_UNIT = (Length, Pitch, Angle, Temperature)  # what a bare number says nothing of until its unit is known
+BY_UNIT = (Length, Pitch, Angle, Area, Temperature)  # what a bare number says nothing of until its unit is known
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
+NONE = ("", "no", "without", "zero")
+_NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -96,7 +98,9 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
-    rest = words.get("rest", "")
+    rest = without_echo(words.get("rest", ""))
+    if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
+        return Wanted(text, "", corrects, True)  # "no waste" says how much
     return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 
 
@@ -146,6 +150,8 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
         return False
     if more.manner and not more.givens and best.missing:
         return False
+    if best.missing and wanted.led and labelled(wanted, last) in more.givens:
+        return False
     if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
         return False
     change_score = more.score + MISSING * len(more.missing)
@@ -160,6 +166,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
 
     `questions` is what its words come to alone: nothing, or as likely the last topic as any, and they can be read on.
     """
+    if numbers_in(wanted.old) and _only_in_words(wanted, last):
+        return []
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led
     found: list[Question] = []
@@ -182,6 +190,12 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
     return found
+
+
+def _only_in_words(wanted: Wanted, last: Asked) -> bool:
+    """Whether the number to give way is none of the givens that are one number, and stands in a list or sum: six at 31."""
+    single = [given for given in last.givens.values() if isinstance(given.value, Quantity)]
+    return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
 
 
 def _in_a_list(c: Conversation, wanted: Wanted, last: Asked) -> bool:
@@ -294,7 +308,8 @@ def _text_changed(last: Asked, more: Question) -> str:
 def _with_what(asked: Asked, more: Question) -> str:
     """What was changed, said before the answer, since words so short may have been meant for something else."""
     labels = {name: asked.topic.parameter(name).label for name in more.givens if name in asked.givens}
-    said = [f"{label} {value_line(asked.givens[name].value)[2].split(' (')[0]}" for name, label in labels.items()]
+    texts = {name: value_line(asked.givens[name].value)[2].split(" (")[0] for name in labels}
+    said = [f"{label} {'none' if texts[name].lower() in NONE else texts[name]}" for name, label in labels.items()]
     return spoken(f"With {listed(said, 'and')}. ") if said else ""
 
 

@@ -37,6 +37,7 @@ _SETS = re.compile(r"\b(?:do|should|would|must|to|i'd)\s+(?:i\s+|we\s+|you\s+)?s
 _TOLD = re.compile(r"\b(?:said|say|told|tell|gave|give|remind|remember|recall|again|forgot|kept|keep|mentioned)\b", re.IGNORECASE)
 _SIZE = re.compile(r"\bhow (?:long|high|tall|far|wide)\b|\b(?:length|height)\b", re.IGNORECASE)
 _ANGLE = re.compile(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
+NOWHERE_NEAR = 4  # times more or less
 WEAK = 1.0  # under this a question is hardly one
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
@@ -57,7 +58,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         if gist and not (said and c.last and gist.topic == "remember"):  # "centres are 24, not 16" corrects
             said = gist
     elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
-        weak = said is None and questions[0].score < WEAK
+        weak = said is None and (questions[0].score < WEAK or questions[0].words == ["tape"])
         said = next((g for g in gists_of(text, c.places) if "asked" in g.words or (weak and _compared(c.last, g, text))), said)
     if (
         said
@@ -67,8 +68,12 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
-    if said and said.topic == "recall" and questions and _asks_another(c, said, text):
-        return _setting_of(c, text)
+    if said and said.topic == "recall" and _asks_another(c, said, text):
+        setting = _setting_of(c, text, questions)
+        if setting or questions:
+            return setting
+    if said and said.topic == "compare" and c.last and "value" in said.words and _of_a_given(c.last, text):
+        said = next((gist for gist in gists_of(text, c.places) if gist.topic == "correct"), None)
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
@@ -95,10 +100,11 @@ def _asks_another(c: Conversation, said: Said, text: str) -> bool:
     return kept.kind is Pitch and bool(_SIZE.search(text) or _ANGLE.search(text))
 
 
-def _setting_of(c: Conversation, text: str) -> Said | None:
+def _setting_of(c: Conversation, text: str, questions: list[Question]) -> Said | None:
     """What the saw is set to is read off the last answer, where that has it; else it is a question."""
-    setting = line_named(c.last.record, "saw setting") if c.last and _SETS.search(text) and not c.told else None
-    return Said("recall", words={"what": "saw setting"}) if setting else None
+    name = "saw setting"
+    known = c.last is not None and line_named(c.last.record, name) and _SETS.search(text) and not (c.told and questions)
+    return Said("recall", words={"what": name}) if known else None
 
 
 def _changes_last(c: Conversation, said: Said, text: str) -> bool:
@@ -163,9 +169,24 @@ def _compares(last: Asked, said: Said, text: str) -> bool:
     """Whether one number is said that can stand beside the last answer; "I need 16 foot stock" is rather a change."""
     answer = last.record.get("answer")
     values = {row.value.value for row in numbers_in(text) if isinstance(row.value, Quantity)}
-    if not answer or len(values) > 1 or in_unit(said.values.get("value", ()), answer["unit"]) is None:
+    if _of_a_given(last, text) or not answer or len(values) > 1:
+        return False
+    if in_unit(said.values.get("value", ()), answer["unit"]) is None:
         return False
     return "weak" not in said.words or not _names_a_place(last, text)
+
+
+def _of_a_given(last: Asked, text: str) -> bool:
+    """Whether the one number said is near something that was given and nowhere near the answer: it is that, measured again."""
+    answer = last.record.get("answer")
+    said = [row.value for row in numbers_in(text) if isinstance(row.value, Quantity)]
+    if len(said) != 1 or not answer or not answer["value"] or said[0].value <= 0:
+        return False
+    mine = in_unit(numbers_in(text), answer["unit"])
+    if mine is None or max(mine / answer["value"], answer["value"] / mine) < NOWHERE_NEAR:
+        return False
+    given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
+    return any(abs(value.value - said[0].value) * 4 < value.value for value in given)
 
 
 def _names_a_place(last: Asked, text: str) -> bool:
@@ -182,7 +203,7 @@ def _names_only(text: str, name: str, reading: Reading, questions: list[Question
     phrases = compiled()
     ours = {token.text for token in tokenize(name)} | phrases.ordinary | phrases.fillers
     told = set(questions[0].words) if questions else set(reading.understood)
-    return not numbers_in(text) and told <= ours
+    return not numbers_in(text) and told <= ours and not _NONE.match(text)
 
 
 def _names(questions: list[Question]) -> bool:

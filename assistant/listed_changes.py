@@ -30,7 +30,9 @@ _INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b
 
 def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -> tuple[Any, ...] | None:
     """The list before with what is new in it, or None where it can't be told how; `old` is what gives way, as said."""
-    if not new or type(before[0]) not in (Layer, Opening, Piece) or type(before[0]) is not type(new[0]):
+    if not new:
+        return _without(before, text)
+    if type(before[0]) not in (Layer, Opening, Piece) or type(before[0]) is not type(new[0]):
         return new
     more = bool(_MORE.search(text)) and not _INSTEAD.search(text)
     found = list(before)
@@ -44,6 +46,13 @@ def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -
         else:
             found[at] = _in_place(found[at], item)
     return tuple(found)
+
+
+def _without(before: tuple[Any, ...], text: str) -> tuple[Any, ...] | None:
+    """The list without what the words say there is none of: no door; all of it, where they name the whole list."""
+    words = {word.removesuffix("s") for word in re.findall(r"[a-z]+", text.lower())}
+    kept = tuple(one for one in before if _name(one) not in words)
+    return kept if len(kept) < len(before) else () if "opening" in words else None
 
 
 def _anew(before: tuple[Any, ...], new: tuple[Any, ...]) -> tuple[Any, ...] | None:

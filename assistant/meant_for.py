@@ -19,6 +19,7 @@ from solvers.slots import Given
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
+DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 _END = re.compile(r"\b(?:(short\w*|small\w*|narrow\w*)|(?:long\w*|big\w*|larg\w*|wide\w*)) (?:side|one|leg|way|end)\b", re.I)
@@ -33,6 +34,17 @@ class Wanted:
     corrects: bool = False
     led: bool = False  # whether words said that a change follows
     lead: str = ""  # those words
+
+
+def without_echo(rest: str) -> str:
+    """The words of a change without its number's digits said once more: "a hundred and thirteen, one three"."""
+    before, comma, echo = rest.rpartition(",")
+    words = re.findall(r"[a-z]+|\d", echo.lower())
+    digits = "".join(DIGITS.get(word, word) for word in words)
+    said = numbers_in(before)
+    if not comma or len(words) < 2 or not digits.isdecimal() or len(said) != 1 or not isinstance(said[0].value, Quantity):
+        return rest
+    return before if str(said[0].value.value).endswith(digits) else rest
 
 
 def turned_round(wanted: Wanted, last: Asked) -> Wanted:

@@ -44,6 +44,4 @@ def _length_of(last: Asked) -> Length | None:
     result = worked.working.result if worked.working else None
     if result is None or result.value is None or result.unit not in LENGTH:
         return None
-    text = result.text.split(" (")[0]
-    total = Length(Fraction(fraction(result.value)), result.unit, text)
-    return total
+    return Length(Fraction(fraction(result.value)), result.unit, result.text.split(" (")[0])

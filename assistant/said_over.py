@@ -61,8 +61,9 @@ def places_of(text: str) -> list[Place]:
 
 
 def _thing(tokens: Sequence[Token], row: Reading) -> bool:
-    """Whether a unit alone is no length: the foot of a ladder."""
-    return row.end == row.start + 1 and tokens[row.start].text in ("foot", "inch")
+    """Whether what reads as a length is none: the foot of a ladder, 38 mm to inches."""
+    one = row.end == row.start + 1 and tokens[row.start].text in ("foot", "inch")
+    return one or (tokens[row.start].text in ("to", "too", "for") and row.start > 0)
 
 
 def said_over(
