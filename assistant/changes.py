@@ -13,7 +13,7 @@ from assistant.listed_changes import merged
 from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
-from assistant.said_over import said_over, same_value, stem
+from assistant.said_over import OF_THEM, said_over, same_value, stem
 from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
 from intents.matcher import MANNER, read, read_as, speller
@@ -166,7 +166,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
 
     `questions` is what its words come to alone: nothing, or as likely the last topic as any, and they can be read on.
     """
-    if numbers_in(wanted.old) and _only_in_words(wanted, last):
+    if (numbers_in(wanted.old) and _only_in_words(wanted, last)) or OF_THEM.search(wanted.rest):
         return []
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led

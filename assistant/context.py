@@ -157,7 +157,14 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
         return None
     asks = set(best.words) & {token.text for token in tokenize(text)}
     uses = any(heard.start < len(told) for heard in best.givens.values())
-    return best if asks and uses and _all_used(best, told, text) and not _kept_as_another(c, best, told) else None
+    right = asks and uses and _all_used(best, told, text) and _all_layers(best, told)
+    return best if right and not _kept_as_another(c, best, told) else None
+
+
+def _all_layers(question: Question, told: str) -> bool:
+    """Whether every layer that was stated is one of the question: the last of them is no penetration."""
+    layers = question.givens.get("layers")
+    return layers is None or len(layers.value) >= len(layers_in(told.removesuffix("; ")))
 
 
 def _all_used(question: Question, told: str, text: str) -> bool:

@@ -68,10 +68,9 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
-    if said and said.topic == "recall" and _asks_another(c, said, text):
-        setting = _setting_of(c, text, questions)
-        if setting or questions:
-            return setting
+    setting = _setting_of(c, text, questions)
+    if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting):
+        return setting
     if said and said.topic == "compare" and c.last and "value" in said.words and _of_a_given(c.last, text):
         said = next((gist for gist in gists_of(text, c.places) if gist.topic == "correct"), None)
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
@@ -103,7 +102,7 @@ def _asks_another(c: Conversation, said: Said, text: str) -> bool:
 def _setting_of(c: Conversation, text: str, questions: list[Question]) -> Said | None:
     """What the saw is set to is read off the last answer, where that has it; else it is a question."""
     name = "saw setting"
-    known = c.last is not None and line_named(c.last.record, name) and _SETS.search(text) and not (c.told and questions)
+    known = _SETS.search(text) and c.last is not None and line_named(c.last.record, name) and not (c.told and questions)
     return Said("recall", words={"what": name}) if known else None
 
 
@@ -112,13 +111,15 @@ def _changes_last(c: Conversation, said: Said, text: str) -> bool:
     last, name = c.last, said.words.get("what")
     if last is None or not _OTHERWISE.search(text) or c.just_kept:
         return False
-    said = [last.topic.parameter(given.name) for given in last.givens.values() if given.source in ("asked", "earlier")]
-    return any(name in (parameter.slot.kept, parameter.label) for parameter in said)
+    told = [last.topic.parameter(given.name) for given in last.givens.values() if given.source in ("asked", "earlier")]
+    return any(name in (parameter.slot.kept, parameter.label) for parameter in told)
 
 
 def _may_be_more(said: Said) -> bool:
     """Whether talk that took the whole line may be something surer that is said at length."""
     rest = said.words.get("rest", "")
+    if said.topic == "correct" and numbers_in(rest) and numbers_in(said.words.get("old", "")):
+        return False  # "sixteen I said, sixteen feet" says all there is to it
     loosely = "loose" in said.words and said.topic in GISTS_OVER
     return loosely or (said.topic in acts.CHANGES and bool(rest) and not numbers_in(rest) and not _NONE.match(rest))
 
@@ -135,10 +136,10 @@ def _plainly(c: Conversation, text: str) -> Said | None:
         words = _AND.split(text)[:6]
         parts = [talk_of(part, c.places) for part in words]
         told = [part for part in parts if part and part.topic == "remember" and not part.loose]
-        rest = [part for part, talk in zip(words, parts, strict=True) if talk not in told]
-        if told and len(parts) > 1 and all(states_choice(c, part) for part in rest):
-            for part in rest:
-                remember_choice(c, part)
+        rest = [word for word, part in zip(words, parts, strict=True) if part not in told]
+        if told and len(parts) > 1 and all(states_choice(c, word) for word in rest):
+            for word in rest:
+                remember_choice(c, word)
             c.statements = told
             return told[0]
     return said

@@ -93,6 +93,8 @@ def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
     values = numbers_in(rest)
     if target in more.givens or more.manner or len(more.givens) > 1 or len(values) != 1:
         return
+    if any(not isinstance(heard.value, Quantity) for heard in more.givens.values()):
+        return  # it is part of a list, a sum or a choice
     text = _words(rest)
     fitted = fit(values[0], last.topic.parameter(target), text, cued=True)
     if fitted is not None:

@@ -70,12 +70,13 @@ def said_over(
     c: Conversation, last: Asked, rest: str, old: str, corrects: bool, lead: str
 ) -> tuple[Question, str] | None:  # fmt: skip
     """The last question with the one number of `rest` in its place, and its words; None where its place can't be told."""
-    rest = OF_THEM.sub("", rest)
+    counted, rest = OF_THEM.search(rest), OF_THEM.sub("", rest)
     said = places_of(rest)
     if len(said) != 1 or not last.text:
         return None
     new = said[0]
     held = [place for place in places_of(last.text) if _takes_the_place(new.value, place.value)]
+    held = [place for place in held if isinstance(place.value, Number)] if counted else held
     place = _place_for(new, held, last.text, rest, old, corrects, lead)
     if place is None:
         return None
