@@ -3,24 +3,26 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
+from assistant.heard_all import unheard
+from assistant.listed_changes import merged
+from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
 from assistant.pending import Asked
-from assistant.record import Record, listed, put_noted, value_line
+from assistant.record import Record, listed, put_asked, put_noted, value_line
+from assistant.said_over import OF_THEM, said_over, same_value, stem
 from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
-from intents.fitting import fit
 from intents.matcher import MANNER, read, read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
-from intents.reading import Reading
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
-from solvers.quantities import Length, Pitch, Quantity
+from intents.tokens import tokenize
+from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -28,28 +30,18 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
-NEAR, FAR = 2, 2  # a new number within twice of one given, and twice as far from every other, is for that one
 STEEP = 24  # rise in 12; a bare number over it is no pitch
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
+MOST_STRANGE = 2  # words of a change that mean nothing here, at most
+LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
-TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
+BY_UNIT = (Length, Pitch, Angle, Area, Temperature)  # what a bare number says nothing of until its unit is known
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
-_BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
-_END = re.compile(r"\b(?:(short\w*|small\w*|narrow\w*)|(?:long\w*|big\w*|larg\w*|wide\w*)) (?:side|one|leg|way|end)\b", re.I)
+NONE = ("", "no", "without", "zero")
+_NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
-
-
-@dataclass(slots=True)
-class Wanted:
-    """What a line wants changed: the words of the change, the number it takes the place of, and whether it corrects."""
-
-    rest: str
-    old: str = ""
-    corrects: bool = False
-    led: bool = False  # whether words said that a change follows
-    lead: str = ""  # those words
 
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
@@ -65,6 +57,7 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return True
     if c.last is None or not wanted.rest:
         return False
+    wanted = turned_round(wanted, c.last)
     return _ask_again(c, record, text, wanted, questions) or _by_gist(c, record, text, wanted, questions)
 
 
@@ -83,12 +76,15 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if c.last is None:
         return False
     best = questions[0] if questions else None
-    found = _unit_only(wanted, c.last) or _readings(c, wanted, c.last)
+    found, text_now = _unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
+    over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
+    if over is not None:
+        found, text_now = [over[0]], over[1]
     if not found or _stands_alone(best, found[0], c.last, wanted):
         return False
     if replies.doubted(c, record, text):
         return True
-    _work_again(c, record, wanted, found)
+    _work_again(c, record, wanted, found, text_now)
     return True
 
 
@@ -102,7 +98,9 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
-    rest = words.get("rest", "")
+    rest = without_echo(words.get("rest", ""))
+    if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
+        return Wanted(text, "", corrects, True)  # "no waste" says how much
     return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 
 
@@ -115,7 +113,7 @@ def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
         name: given for name, given in known.items() if unit and isinstance(given.value, Length) and given.value.unit != unit
     }
     heard = last.record.get("heard", "").lower()
-    bare = {n: given for n, given in lengths.items() if _bare(given.value) and not _shared(given.value.text, heard)}
+    bare = {n: given for n, given in lengths.items() if said_bare(given.value) and not shared_unit(given.value.text, heard)}
     givens = {
         name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest) for name, given in (bare or lengths).items()
     }
@@ -152,23 +150,39 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
         return False
     if more.manner and not more.givens and best.missing:
         return False
+    if best.missing and wanted.led and labelled(wanted, last) in more.givens:
+        return False
     if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
         return False
     change_score = more.score + MISSING * len(more.missing)
-    return best.score > change_score + (MARGIN if wanted.led else 0)
+    return best.score > change_score + (MARGIN if wanted.led else LEVEL)
 
 
 # ── what is to change ──
 
 
-def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
-    """The change read against the last topic, once for each place that it could be meant for."""
+def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Question]) -> list[Question]:
+    """The change read against the last topic, once for each place that it could be meant for.
+
+    `questions` is what its words come to alone: nothing, or as likely the last topic as any, and they can be read on.
+    """
+    if (numbers_in(wanted.old) and _only_in_words(wanted, last)) or OF_THEM.search(wanted.rest):
+        return []
+    likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
+    loosely = last.topic.name in likely if likely else wanted.led
     found: list[Question] = []
-    for target in _targets(wanted, last) or [ANYTHING]:
+    named = labelled(wanted, last)
+    listed_in = _in_a_list(c, wanted, last)
+    targets = [] if listed_in else targets_of(wanted, last)
+    for target in targets or [ANYTHING]:
         more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
-        if target != ANYTHING:
-            replies.to_the_wanted(more, last, target, bool(wanted.old) or not _named(more, wanted, last))
-        if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted, last) or _steep(more):
+        if target != ANYTHING and (wanted.old or target == named or not _named(more, wanted, last)):
+            put_in_place(more, last, target, wanted.rest)
+        elif target != ANYTHING:
+            replies.to_the_wanted(more, last, target)
+        if not (more.givens or more.manner) or more.unplaced or _steep(more) or not _lists_told(more, wanted, last):
+            continue
+        if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue
         if target in more.givens:
             more.swaps = []
@@ -178,92 +192,41 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
     return found
 
 
+def _only_in_words(wanted: Wanted, last: Asked) -> bool:
+    """Whether the number to give way is none of the givens that are one number, and stands in a list or sum: six at 31."""
+    single = [given for given in last.givens.values() if isinstance(given.value, Quantity)]
+    return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
+
+
+def _in_a_list(c: Conversation, wanted: Wanted, last: Asked) -> bool:
+    """Whether the words make the number one of a list: three quarter strapping."""
+    more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=ANYTHING)
+    return not more.unplaced and any(isinstance(heard.value, tuple) and heard.value for heard in more.givens.values())
+
+
+def _lists_told(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Put what is told of one thing in a list into the list before; whether it could be told how."""
+    for name, heard in list(more.givens.items()):
+        before = last.givens.get(name)
+        if before is None or not isinstance(before.value, tuple) or not before.value or not isinstance(heard.value, tuple):
+            continue
+        whole = merged(before.value, heard.value, f"{wanted.lead} {wanted.rest}", wanted.old)
+        if whole is None:
+            return False
+        more.givens[name] = replace(heard, value=whole, others=())
+    return True
+
+
 def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether the words name what the value went to: "the wall is 32 foot" does not say that it is high."""
     labels = {word for name in more.givens for word in last.topic.parameter(name).label.split()}
     return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | SIZES))
 
 
-def _targets(wanted: Wanted, last: Asked) -> list[str]:
-    """The givens that one new number could be meant for, narrowed by all that tells them apart; all that are left."""
-    values = numbers_in(wanted.rest)
-    if len(values) != 1 or not isinstance(values[0].value, Quantity):
-        return []
-    known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
-    places = [name for name in known if _takes(last, name, values[0]) and isinstance(known[name].value, Quantity)]
-    for test in _tests(wanted, last, values[0].value):
-        fitting = [name for name in places if test(known[name])]
-        if len(fitting) == 1:
-            return fitting
-        places = fitting or places
-    return _nearest(places, last, values[0].value)
-
-
-def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:
-    """What tells which given a new number is for: the number it replaces, its sound, its unit, the word before it."""
-    old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
-    heard = last.record.get("heard", "").lower()
-    lead = wanted.lead.lower().split()[-1:] if wanted.lead.split()[-1:] != ["it"] else []
-
-    def led_alike(given: Given) -> bool:
-        before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
-        return bool(lead) and before[-1:] == lead
-
-    sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, type(new)) and g.source != "assumed"]
-    end = _END.search(wanted.rest)
-    named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
-    tests: list[Callable[[Given], bool]] = [
-        lambda given: last.topic.parameter(given.name).slot.kept in named,
-        lambda given: bool(end and sizes) and given.value.value == (min if end and end[1] else max)(sizes),
-        lambda given: given.value.value in old,
-        lambda given: wanted.corrects and _twins(given.value.value, new.value),
-        lambda given: given.value.unit == new.unit,
-        lambda given: new.unit != "none" and not (_bare(given.value) and not _shared(given.value.text, heard)),
-        lambda given: given.name in last.changed,
-        led_alike,
-    ]
-    if wanted.corrects:
-        tests.append(lambda given: new.unit == "none" and _bare(given.value))
-    return tests
-
-
-def _shared(text: str, heard: str) -> bool:
-    """Whether a bare number has the unit said after the next: the 9 of "9 by 12 feet"."""
-    return bool(re.search(rf"\b{re.escape(text.lower())}\s*{_BY_UNIT}", heard))
-
-
-def _bare(value: Quantity) -> bool:
-    """Whether a value was said without a unit."""
-    return value.text.replace(".", "").isdecimal()
-
-
-def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
-    """The one place whose value the new number is near while it is far from all others; or all."""
-    if len(places) < 2 or new.value <= 0:
-        return places
-    ratios = []
-    for name in places:
-        was = last.givens[name].value
-        value = new.to(was.unit).value if new.unit in was.units else new.value
-        if was.value <= 0:
-            return places
-        ratios.append((max(value / was.value, was.value / value), name))
-    ratios.sort()
-    return [ratios[0][1]] if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0] else places
-
-
-def _takes(last: Asked, name: str, reading: Reading) -> bool:
-    return fit(reading, last.topic.parameter(name), "", cued=True) is not None
-
-
-def _twins(one: object, other: object) -> bool:
-    return TEENS.get(one) == other or TEENS.get(other) == one  # type: ignore[call-overload]
-
-
 def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
     """A bare number takes the unit of the value in whose place it comes: 12 foot, then "if it was twenty"."""
     value = heard.value
-    if before is None or not isinstance(value, Length) or not isinstance(before.value, Length):
+    if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)
     if len(said) != 1 or said[0].kind != "number":
@@ -278,41 +241,75 @@ def _steep(more: Question) -> bool:
     return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and v.text.isdecimal() for v in values)
 
 
-def _left_over(more: Question, wanted: Wanted, last: Asked) -> list[str]:
-    """Words of the change that nothing in the question explains; unless words led to it, those of its topic too."""
+def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:
+    """Words of the change that nothing in the question explains; unless words led to it, those of its topic too.
+
+    `loosely`: where one given alone can be meant, and nothing else, a word or two take nothing away.
+    """
     phrases = compiled()
     chart = chart_of(wanted.rest, phrases, speller())
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
-    known = set(more.words) | set(last.topic.name.split()) if wanted.led else set(PLAIN)
+    chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
+    known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
-    return [word for i, word in enumerate(chart.words)
+    left = [word for i, word in enumerate(chart.words)
             if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
+    named = {stem(token.text) for token in tokenize(last.text)} & {stem(word) for word in left}  # of another number there
+    return [] if loosely and len(left) <= MOST_STRANGE and not named else left
 
 
-def _work_again(c: Conversation, record: Record, wanted: Wanted, found: Sequence[Question]) -> None:
+def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Question], text: str = "") -> None:
     last = c.last
     assert last is not None
     corrected = last.record.get("id")
-    ways: list[Way] = [way for more in found for way in c.ways(more, last)]
-    answered = [way for way in ways if not way.worked.refused]
-    c.finish(record, answered or ways[:1], found[0])
-    if c.last is not None:
-        c.last.changed = frozenset(found[0].givens)
+    ways: list[tuple[Way, Question]] = [(way, more) for more in found for way in c.ways(more, last)]
+    answered = [(way, more) for way, more in ways if not way.worked.refused] or ways[:1]
+    more = answered[0][1]
+    if not more.manner and _unchanged(wanted, last, answered[0][0].asked):
+        _ask_where(c, record, wanted, last)
+        return
+    c.finish(record, [way for way, _ in answered], more)
+    if c.last is not None and c.last is not last:
+        c.last.changed, c.last.text = frozenset(more.givens), text or _text_changed(last, more)
     if record["outcome"] == "answered" and c.last is not None:
-        record["say"] = _with_what(c.last, found[0]) + record["say"]
+        record["say"] = _with_what(c.last, more) + record["say"]
     if wanted.corrects:
         if corrected:
             c.points.kind, c.points.at = "correction", corrected
-        _correct_facts(c, record, last, found[0])
+        _correct_facts(c, record, last, more)
+
+
+def _unchanged(wanted: Wanted, last: Asked, now: Asked) -> bool:
+    """Whether a number was said and nothing is other than it was, that number nowhere in it."""
+    same = all(name in last.givens and same_value(given.value, last.givens[name].value) for name, given in now.givens.items())
+    return same and bool(unheard(wanted.rest, now.givens.values()))
+
+
+def _ask_where(c: Conversation, record: Record, wanted: Wanted, last: Asked) -> None:
+    """Ask what a number is for, rather than answer as if it had not been said."""
+    names = " or ".join(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in last.givens))
+    put_asked(record, "correct" if wanted.corrects else "follow-up", f"What is “{wanted.rest.strip()}”: {names}?")
+
+
+def _text_changed(last: Asked, more: Question) -> str:
+    """The words of the question as changed, where the old value's words stand in them once; else as they were."""
+    text = last.text
+    for name, heard in more.givens.items():
+        before = last.givens.get(name)
+        old = getattr(before.value, "text", "") if before else ""
+        if old and text.count(old) == 1:
+            text = text.replace(old, heard.text)
+    return text
 
 
 def _with_what(asked: Asked, more: Question) -> str:
     """What was changed, said before the answer, since words so short may have been meant for something else."""
     labels = {name: asked.topic.parameter(name).label for name in more.givens if name in asked.givens}
-    said = [f"{label} {value_line(asked.givens[name].value)[2].split(' (')[0]}" for name, label in labels.items()]
+    texts = {name: value_line(asked.givens[name].value)[2].split(" (")[0] for name in labels}
+    said = [f"{label} {'none' if texts[name].lower() in NONE else texts[name]}" for name, label in labels.items()]
     return spoken(f"With {listed(said, 'and')}. ") if said else ""
 
 

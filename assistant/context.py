@@ -12,12 +12,13 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.record import Record, listed, value_line
+from assistant.said_over import places_of
 from assistant.speech import spoken
 from assistant.ways import Way, same_answer
 from intents.lists import layers_in
 from intents.matcher import read
 from intents.question import Question
-from intents.talk import numbers_in, outside_of
+from intents.talk import numbers_in, outside_of, talk_of
 from intents.tokens import tokenize
 from solvers.slots import Layer
 
@@ -36,7 +37,10 @@ _TAKES_BACK = re.compile(
     r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget)\b",
     re.IGNORECASE,
 )
-_SAYS = re.compile(r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there)\b|'s\b", re.IGNORECASE)
+_SAYS = re.compile(
+    r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there|slopes?|goes up|go up|falls?|rises?|runs?|comes?)\b|'s\b",
+    re.IGNORECASE,
+)
 _ASKS = re.compile(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
@@ -55,7 +59,18 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         if question and same_answer([way.worked for way in ways]) and ways[0].worked.working:
             _answer(c, record, ways, question, len(told))
             return True
+        if question and len(ways) == 1 and ways[0].worked.asks and _knows_more(c, record, ways[0]):
+            record["ask"], c.pending = "", None
+            c.finish(record, ways, question)
+            return True
     return False
+
+
+def _knows_more(c: Conversation, record: Record, way: Way) -> bool:
+    """Whether the question lacks less with what was stated than without: the layers, and still no penetration."""
+    alone = c.pending.asked.givens if c.pending and c.pending.asked else {}
+    same = c.pending is not None and record["outcome"] == "asks" and record["topic"] == way.worked.topic.name
+    return same and not (c.pending and c.pending.ways) and alone.keys() < way.asked.givens.keys()
 
 
 def rather_joined(c: Conversation, record: Record, text: str, questions: list[Question]) -> bool:
@@ -119,7 +134,10 @@ def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | N
 
 
 def may_be_joined(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line came to nothing alone and what was stated before may help."""
+    """Whether the line came to nothing alone and what was stated before may help; a change of what was answered is none."""
+    before = (c.last.record.get("heard"), c.last.topic.name) if c.last else ()
+    if _TAKES_BACK.match(text) or (c.told and before == (c.told[-1], record["topic"])):
+        return False
     return bool(c.told) and record["outcome"] in ("asks", "declined") and outside_of(text) is None
 
 
@@ -139,7 +157,35 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
         return None
     asks = set(best.words) & {token.text for token in tokenize(text)}
     uses = any(heard.start < len(told) for heard in best.givens.values())
-    return best if asks and uses else None
+    right = asks and uses and _all_used(best, told, text) and _all_layers(best, told)
+    return best if right and not _kept_as_another(c, best, told) else None
+
+
+def _all_layers(question: Question, told: str) -> bool:
+    """Whether every layer that was stated is one of the question: the last of them is no penetration."""
+    layers = question.givens.get("layers")
+    return layers is None or len(layers.value) >= len(layers_in(told.removesuffix("; ")))
+
+
+def _all_used(question: Question, told: str, text: str) -> bool:
+    """Whether every number of the last line is in the question: one that is left out would be answered as if not said."""
+    spans = [(heard.start - len(told), heard.end - len(told)) for heard in question.givens.values()]
+    return all(any(start < place.end and place.start < end for start, end in spans) for place in places_of(text))
+
+
+def _kept_as_another(c: Conversation, question: Question, told: str) -> bool:
+    """Whether what was kept under one name would be used for what has another: a stud spacing of 16 is no pitch."""
+    at = 0
+    for line in told.removesuffix("; ").split("; "):
+        said = talk_of(line, c.places)
+        name = said.words["what"] if said and said.topic == "remember" and not said.loose else ""
+        for parameter in c.topics[question.topic].parameters if name else ():
+            heard = question.givens.get(parameter.name)
+            here = heard is not None and at <= heard.start < at + len(line)
+            if here and parameter.slot.kept and name in c.places and name not in (parameter.slot.kept, parameter.label):
+                return True
+        at += len(line) + 2
+    return False
 
 
 def _answer(c: Conversation, record: Record, ways: list[Way], question: Question, before: int) -> None:

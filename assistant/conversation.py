@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from assistant import acts, at_the_saw, changes, context, hearing, replies
+from assistant import acts, at_the_saw, changes, choices, context, hearing, replies
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.outside import outside_the_job
@@ -57,6 +57,7 @@ class Conversation:
         self.kept_by: list[tuple[Record, dict[str, Quantity | None]]] = []  # the same of every line that kept something
         self.statements: list[Said] = []  # of a line that says several things to keep
         self.told: list[str] = []  # lines before this that stated measurements and asked nothing
+        self.chosen: list[str] = []  # choices that were stated, the last first
         self.step_shown = self.mark_called = -1
         self.points = Points()
         self.alternatives: Sequence[tuple[str, str]] = ()
@@ -119,6 +120,8 @@ class Conversation:
         if at_the_saw.ask_the_saw(self, record, text):
             return
         if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
+            return
+        if (not questions or questions[0].missing) and choices.keep_choice(self, record, text):
             return
         if questions and not self._vain(said):
             self.work(record, questions, said)
@@ -274,6 +277,7 @@ class Conversation:
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""
+        givens = choices.with_choices(self, asked.topic, givens)
         full, lean = (self.facts.fill(asked.topic.parameters, givens, lean) for lean in (False, True))
         way = Way(replace(asked, givens=full), work_out(asked.topic, full, asked.tape_step, asked.metric))
         if lean == full:
@@ -309,6 +313,7 @@ class Conversation:
         if question.claim:
             hold_against(record, question.claim)
         way.asked.record = record
+        way.asked.text = way.asked.text or record["heard"]
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:

@@ -46,7 +46,8 @@ class Facts:
         filled = dict(givens)
         settled = {parameter.slot.ask for parameter in parameters if parameter.name in givens}
         for parameter in parameters:
-            value = self.values.get(parameter.slot.kept) if parameter.slot.kept else None
+            kept = parameter.slot.kept
+            value = self.values.get(kept, self.values.get(parameter.label)) if kept else None  # a stick that is a board
             if parameter.slot.ask in settled or (lean and not parameter.required and parameter.default is None):
                 continue
             if parameter.name not in filled and value is not None and isinstance(value, parameter.kind):

@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
+from assistant.choices import remember_choice, states_choice
 from intents.phrases import compiled
 from intents.question import Question, Reading
 from intents.talk import Said, gists_of, numbers_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Quantity
+from solvers.quantities import Angle, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -31,6 +32,13 @@ _OTHERWISE = re.compile(
     r"^\W*(?:and|now|ok|so|then)?\W*(?:make|change|set|switch|try|bump)\b|\b(?:actually|really|sorry|wrong|mistake|should|instead)\b",
     re.IGNORECASE,
 )
+_NONE = re.compile(r"\W*(?:no|without|zero)\s+\w", re.IGNORECASE)  # "with no waste" says how much
+_SETS = re.compile(r"\b(?:do|should|would|must|to|i'd)\s+(?:i\s+|we\s+|you\s+)?set\b.*\bsaw\b", re.IGNORECASE)
+_TOLD = re.compile(r"\b(?:said|say|told|tell|gave|give|remind|remember|recall|again|forgot|kept|keep|mentioned)\b", re.IGNORECASE)
+_SIZE = re.compile(r"\bhow (?:long|high|tall|far|wide)\b|\b(?:length|height)\b", re.IGNORECASE)
+_ANGLE = re.compile(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
+NOWHERE_NEAR = 4  # times more or less
+WEAK = 1.0  # under this a question is hardly one
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
 
@@ -50,7 +58,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         if gist and not (said and c.last and gist.topic == "remember"):  # "centres are 24, not 16" corrects
             said = gist
     elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
-        said = next((gist for gist in gists_of(text, c.places) if "asked" in gist.words), said)
+        weak = said is None and (questions[0].score < WEAK or questions[0].words == ["tape"])
+        said = next((g for g in gists_of(text, c.places) if "asked" in g.words or (weak and _compared(c.last, g, text))), said)
     if (
         said
         and said.topic == "remember"
@@ -59,6 +68,11 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
+    setting = _setting_of(c, text, questions)
+    if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting):
+        return setting
+    if said and said.topic == "compare" and c.last and "value" in said.words and _of_a_given(c.last, text):
+        said = next((gist for gist in gists_of(text, c.places) if gist.topic == "correct"), None)
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
@@ -68,20 +82,46 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
     return said
 
 
+def _compared(last: Asked, said: Said, text: str) -> bool:
+    """Whether somebody's number is set beside the last answer: "I came up with 11 3/4, but my tape is worn"."""
+    return said.topic == "compare" and "weak" not in said.words and _compares(last, said, text)
+
+
+def _asks_another(c: Conversation, said: Said, text: str) -> bool:
+    """Whether what sounds like reading back a value asks for one of another kind: a pitch is not how long the slope is."""
+    if _TOLD.search(text):
+        return False
+    kept = c.places.get(said.words["what"])
+    if kept is None or said.words["what"] == "everything":
+        return False
+    if kept.kind is Angle:
+        return bool(_SETS.search(text))
+    return kept.kind is Pitch and bool(_SIZE.search(text) or _ANGLE.search(text))
+
+
+def _setting_of(c: Conversation, text: str, questions: list[Question]) -> Said | None:
+    """What the saw is set to is read off the last answer, where that has it; else it is a question."""
+    name = "saw setting"
+    known = _SETS.search(text) and c.last is not None and line_named(c.last.record, name) and not (c.told and questions)
+    return Said("recall", words={"what": name}) if known else None
+
+
 def _changes_last(c: Conversation, said: Said, text: str) -> bool:
     """Whether a value is stated as other than the last question had it: "actually the pitch is 6/12"."""
     last, name = c.last, said.words.get("what")
     if last is None or not _OTHERWISE.search(text) or c.just_kept:
         return False
-    return any(given.source in ("asked", "earlier") and last.topic.parameter(given.name).slot.kept == name
-               for given in last.givens.values())  # fmt: skip
+    told = [last.topic.parameter(given.name) for given in last.givens.values() if given.source in ("asked", "earlier")]
+    return any(name in (parameter.slot.kept, parameter.label) for parameter in told)
 
 
 def _may_be_more(said: Said) -> bool:
     """Whether talk that took the whole line may be something surer that is said at length."""
     rest = said.words.get("rest", "")
+    if said.topic == "correct" and numbers_in(rest) and numbers_in(said.words.get("old", "")):
+        return False  # "sixteen I said, sixteen feet" says all there is to it
     loosely = "loose" in said.words and said.topic in GISTS_OVER
-    return loosely or (said.topic in acts.CHANGES and bool(rest) and not numbers_in(rest))
+    return loosely or (said.topic in acts.CHANGES and bool(rest) and not numbers_in(rest) and not _NONE.match(rest))
 
 
 def _something_before(c: Conversation) -> bool:
@@ -93,9 +133,13 @@ def _plainly(c: Conversation, text: str) -> Said | None:
     c.statements = []
     said = talk_of(text, c.places)
     if said is None or said.topic in acts.CHANGES:
-        parts = [talk_of(part, c.places) for part in _AND.split(text)[:6]]
+        words = _AND.split(text)[:6]
+        parts = [talk_of(part, c.places) for part in words]
         told = [part for part in parts if part and part.topic == "remember" and not part.loose]
-        if len(told) > 1 and len(told) == len(parts):
+        rest = [word for word, part in zip(words, parts, strict=True) if part not in told]
+        if told and len(parts) > 1 and all(states_choice(c, word) for word in rest):
+            for word in rest:
+                remember_choice(c, word)
             c.statements = told
             return told[0]
     return said
@@ -126,9 +170,24 @@ def _compares(last: Asked, said: Said, text: str) -> bool:
     """Whether one number is said that can stand beside the last answer; "I need 16 foot stock" is rather a change."""
     answer = last.record.get("answer")
     values = {row.value.value for row in numbers_in(text) if isinstance(row.value, Quantity)}
-    if not answer or len(values) > 1 or in_unit(said.values.get("value", ()), answer["unit"]) is None:
+    if _of_a_given(last, text) or not answer or len(values) > 1:
+        return False
+    if in_unit(said.values.get("value", ()), answer["unit"]) is None:
         return False
     return "weak" not in said.words or not _names_a_place(last, text)
+
+
+def _of_a_given(last: Asked, text: str) -> bool:
+    """Whether the one number said is near something that was given and nowhere near the answer: it is that, measured again."""
+    answer = last.record.get("answer")
+    said = [row.value for row in numbers_in(text) if isinstance(row.value, Quantity)]
+    if len(said) != 1 or not answer or not answer["value"] or said[0].value <= 0:
+        return False
+    mine = in_unit(numbers_in(text), answer["unit"])
+    if mine is None or max(mine / answer["value"], answer["value"] / mine) < NOWHERE_NEAR:
+        return False
+    given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
+    return any(abs(value.value - said[0].value) * 4 < value.value for value in given)
 
 
 def _names_a_place(last: Asked, text: str) -> bool:
@@ -145,7 +204,7 @@ def _names_only(text: str, name: str, reading: Reading, questions: list[Question
     phrases = compiled()
     ours = {token.text for token in tokenize(name)} | phrases.ordinary | phrases.fillers
     told = set(questions[0].words) if questions else set(reading.understood)
-    return not numbers_in(text) and told <= ours
+    return not numbers_in(text) and told <= ours and not _NONE.match(text)
 
 
 def _names(questions: list[Question]) -> bool:

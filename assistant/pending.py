@@ -21,6 +21,7 @@ class Asked:
     givens: dict[str, Given]
     tape_step: Fraction = SIXTEENTH
     metric: bool | None = None
+    text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
     record: dict[str, Any] = field(default_factory=dict)
 

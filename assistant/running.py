@@ -6,10 +6,10 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from solvers.exact import fraction
-from solvers.quantities import LENGTH, Length
+from solvers.quantities import LENGTH, Length, Number
 from solvers.registry import Topic, work_out
 from solvers.slots import Given
-from solvers.sums import Part, Sum
+from solvers.sums import Part, Sum, leaves
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
@@ -26,7 +26,11 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
     total = _length_of(last)
     if total is None:
         return givens
-    return {**givens, "other": Given("other", total, "earlier")}
+    gone_on = {**givens, "other": Given("other", total, "earlier")}
+    bare = all(isinstance(part, Number) for part in leaves(said.value) if part is not None)
+    if total.unit == "mm" and bare and "bare" not in givens:  # 12 less than 2049 mm is 12 mm less
+        gone_on["bare"] = Given("bare", topic.parameter("bare").kind["MILLIMETRES"], "earlier")  # type: ignore[index]
+    return gone_on
 
 
 def _goes_on(part: Part | None) -> bool:

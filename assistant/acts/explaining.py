@@ -9,6 +9,8 @@ from assistant.acts import Talk, act
 from assistant.acts.manners import why_needed
 from assistant.record import listed, put_asked, put_noted
 from assistant.speech import spoken
+from intents.chart import LIGHT
+from intents.phrases import compiled
 from solvers.quantities import Quantity
 
 if TYPE_CHECKING:
@@ -163,7 +165,7 @@ def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
         return False
     elif "used" in talk.said.words:
         _put(talk, f"No {_bare(about)} in that working. {_worked_from(record)}")
-    elif _number_in(about) is not None:
+    elif _number_in(about) is not None or _names_nothing(about):
         _put(talk, _start(talk, record))
     else:
         names = listed([line["name"] for line in (record["answer"], *record["also"])], "or")
@@ -189,6 +191,12 @@ def line_named(record: dict[str, Any], name: str) -> dict[str, Any] | None:
 
 def _lines(record: dict[str, Any]) -> Iterable[dict[str, Any]]:
     return (record["answer"], *record["also"], *record["givens"])
+
+
+def _names_nothing(words: str) -> bool:
+    """Whether these are only small words: why it "goes up so much"."""
+    phrases = compiled()
+    return set(_bare(words).split()) <= phrases.fillers | phrases.ordinary | LIGHT
 
 
 def _bare(words: str) -> str:

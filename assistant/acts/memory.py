@@ -90,6 +90,8 @@ def forget(talk: Talk) -> None:
     """Let go of what was kept, one value or all of them."""
     name = talk.said.words["what"]
     facts = talk.conversation.facts
+    if name == EVERYTHING:
+        talk.conversation.chosen = []
     if name != EVERYTHING:
         was = facts.values.get(name)
         facts.forget(name)

@@ -1,0 +1,89 @@
+"""A change of one thing in a list: the battens of four layers, one more door, the count of one kind of piece.
+
+A list that is said in a change is the whole list only where it says as much as the one before; else it tells of one
+thing in it, which takes the place of the one of its name, or is put to them where words say so. Where neither is
+plain nothing is changed, and the conversation asks.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import replace
+from typing import Any
+
+from solvers.slots import Layer, Opening, Piece
+
+# Layers that people call by another name the second time they speak of them.
+_ALIKE = (
+    "strapping strap batten furring lath", "cladding siding board clapboard", "sheathing sheeting ply plywood osb",
+    "mesh mat drainage",
+)  # fmt: skip
+KIND = {name: row.split()[0] for row in _ALIKE for name in row.split()}
+_MORE = re.compile(
+    r"\b(?:add|adds|added|adding|also|too|another|plus|as well|extra|more|put (?:in|on)|throw in|on top|over (?:that|it|them))\b",
+    re.IGNORECASE,
+)
+_AND = re.compile(r"^\W*and\b", re.IGNORECASE)
+_INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
+
+
+def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -> tuple[Any, ...] | None:
+    """The list before with what is new in it, or None where it can't be told how; `old` is what gives way, as said."""
+    if not new:
+        return _without(before, text)
+    if type(before[0]) not in (Layer, Opening, Piece) or type(before[0]) is not type(new[0]):
+        return new
+    more = bool(_MORE.search(text)) and not _INSTEAD.search(text)
+    found = list(before)
+    for item in new:
+        at = _replaced(found, item, old)
+        if at is None or (more and not isinstance(item, Layer)):
+            continues = isinstance(item, Opening) and _AND.search(text)
+            if old or not (more or continues):
+                return _anew(before, new)
+            found.append(item)
+        else:
+            found[at] = _in_place(found[at], item)
+    return tuple(found)
+
+
+def _without(before: tuple[Any, ...], text: str) -> tuple[Any, ...] | None:
+    """The list without what the words say there is none of: no door; all of it, where they name the whole list."""
+    words = {word.removesuffix("s") for word in re.findall(r"[a-z]+", text.lower())}
+    kept = tuple(one for one in before if _name(one) not in words)
+    return kept if len(kept) < len(before) else () if "opening" in words else None
+
+
+def _anew(before: tuple[Any, ...], new: tuple[Any, ...]) -> tuple[Any, ...] | None:
+    """The list said anew, where it says as many things as before and so can be no part of it."""
+    one = len(before) == 1 and not isinstance(before[0], Layer)
+    return new if one or (len(new) > 1 and len(new) >= len(before)) else None
+
+
+def _replaced(found: list[Any], item: Any, old: str) -> int | None:
+    """Which one of the list the new one takes the place of: the one named as old, or else the one of its name."""
+    names = [_name(one) for one in found]
+    if old and not isinstance(item, Piece):
+        words = [word.removesuffix("s") for word in re.findall(r"[a-z]+", old.lower())]
+        return _only(at for at, name in enumerate(names) if name in words or KIND.get(name, name) in map(KIND.get, words))
+    same = _only(at for at, name in enumerate(names) if name == _name(item))
+    if same is None and not isinstance(item, Piece):  # called by its own name before it is by another
+        return _only(at for at, name in enumerate(names) if name in KIND and KIND[name] == KIND.get(_name(item)))
+    return same
+
+
+def _only(places: Iterable[int]) -> int | None:
+    found = list(places)
+    return found[0] if len(found) == 1 else None
+
+
+def _name(item: Any) -> Any:
+    """What tells one thing of a list from the others: the word for a layer or opening, a piece's length."""
+    return item.length.to("in").value if isinstance(item, Piece) else str(item.what).split()[-1].removesuffix("s")
+
+
+def _in_place(before: Any, item: Any) -> Any:
+    if isinstance(item, Opening) and item.count == 1 and before.count > 1:
+        return replace(item, count=before.count)  # "the windows are 3 by 5": as many as there were
+    return item

@@ -1,0 +1,173 @@
+"""Which given of the last question a new number is meant for, by all that tells them apart."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from assistant.heard_all import unheard
+from assistant.said_over import FAR, NEAR, places_of, twins, word_before
+from intents.fitting import fit
+from intents.question import Heard, Question
+from intents.reading import Reading
+from intents.talk import gists_of, numbers_in
+from solvers.quantities import Count, Quantity
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
+FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
+_BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
+_END = re.compile(r"\b(?:(short\w*|small\w*|narrow\w*)|(?:long\w*|big\w*|larg\w*|wide\w*)) (?:side|one|leg|way|end)\b", re.I)
+
+
+@dataclass(slots=True)
+class Wanted:
+    """What a line wants changed: the words of the change, the number it takes the place of, and whether it corrects."""
+
+    rest: str
+    old: str = ""
+    corrects: bool = False
+    led: bool = False  # whether words said that a change follows
+    lead: str = ""  # those words
+
+
+def without_echo(rest: str) -> str:
+    """The words of a change without its number's digits said once more: "a hundred and thirteen, one three"."""
+    before, comma, echo = rest.rpartition(",")
+    words = re.findall(r"[a-z]+|\d", echo.lower())
+    digits = "".join(DIGITS.get(word, word) for word in words)
+    said = numbers_in(before)
+    if not comma or len(words) < 2 or not digits.isdecimal() or len(said) != 1 or not isinstance(said[0].value, Quantity):
+        return rest
+    return before if str(said[0].value.value).endswith(digits) else rest
+
+
+def turned_round(wanted: Wanted, last: Asked) -> Wanted:
+    """The change with its two numbers the other way round, where the question before has the one that was to be the new:
+    "I said sixteen not sixty" of a diagonal that has a sixty in it, and no sixteen."""
+    if not wanted.old or not numbers_in(wanted.old) or len(numbers_in(wanted.rest)) != 1:
+        return wanted
+    givens = [given for given in last.givens.values() if given.source != "assumed"]
+    other_way = unheard(wanted.old, givens) and not unheard(wanted.rest, givens)
+    return replace(wanted, rest=wanted.old, old=wanted.rest) if other_way else wanted
+
+
+def targets_of(wanted: Wanted, last: Asked) -> list[str]:
+    """The givens that one new number could be meant for, narrowed by all that tells them apart; all that are left."""
+    values = numbers_in(wanted.rest)
+    if len(values) != 1 or not isinstance(values[0].value, Quantity):
+        return []
+    named = labelled(wanted, last)
+    if named and _takes(last, named, values[0]):
+        return [named]
+    known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
+    places = [name for name in known if _takes(last, name, values[0]) and isinstance(known[name].value, Quantity)]
+    for test in _tests(wanted, last, values[0].value):
+        fitting = [name for name in places if test(known[name])]
+        if len(fitting) == 1:
+            return fitting
+        places = fitting or places
+    near = _nearest(places, last, values[0].value)
+    return near if len(near) == 1 else _bare_for_bare(near, known, values[0].value)
+
+
+def labelled(wanted: Wanted, last: Asked) -> str:
+    """The parameter whose whole name is said in the change, the longest name first; "" where none or two are."""
+    said = wanted.rest.lower()
+    labels = {p.name: p.label.lower() for p in last.topic.parameters}
+    found = {name: label for name, label in labels.items() if re.search(rf"\b{re.escape(label)}s?\b", said)}
+    most = max((len(label.split()) for label in found.values()), default=0)
+    longest = [name for name, label in found.items() if len(label.split()) == most]
+    if any(set(label.split()) > set(found[name].split()) for name in longest for label in labels.values()):
+        return ""  # "the second side" is the other side, and no side alone
+    return longest[0] if len(longest) == 1 else ""
+
+
+def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
+    """A number that no word placed goes to the given it is meant for, wherever else it could go."""
+    values = numbers_in(rest)
+    if target in more.givens or more.manner or len(more.givens) > 1 or len(values) != 1:
+        return
+    if any(not isinstance(heard.value, Quantity) for heard in more.givens.values()):
+        return  # it is part of a list, a sum or a choice
+    text = _words(rest)
+    fitted = fit(values[0], last.topic.parameter(target), text, cued=True)
+    if fitted is not None:
+        more.givens = {target: Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others)}
+        more.unplaced, more.swaps = [], []
+
+
+def _words(rest: str) -> str:
+    place = places_of(rest)[0]
+    return rest[place.start : place.end]
+
+
+def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:
+    """What tells which given a new number is for: the number it replaces, its sound, its unit, the word before it."""
+    old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
+    heard = last.record.get("heard", "").lower()
+    lead = word_before(places_of(wanted.rest)[0], wanted.rest, wanted.lead)
+
+    def led_alike(given: Given) -> bool:
+        before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
+        return bool(lead) and before[-1:] == lead
+
+    sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, type(new)) and g.source != "assumed"]
+    end = _END.search(wanted.rest)
+    named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
+    return [
+        lambda given: last.topic.parameter(given.name).slot.kept in named,
+        lambda given: bool(end and sizes) and given.value.value == (min if end and end[1] else max)(sizes),
+        lambda given: given.value.value in old,
+        lambda given: wanted.corrects and twins(given.value.value, new.value),
+        lambda given: given.value.unit == new.unit,
+        lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
+        lambda given: given.name in last.changed,
+        led_alike,
+    ]
+
+
+def _bare_for_bare(places: list[str], known: dict[str, Given], new: Quantity) -> list[str]:
+    """The one place that was said without a unit, for a number that is too."""
+    bare = [name for name in places if new.unit == "none" and said_bare(known[name].value)]
+    return bare if len(bare) == 1 else places
+
+
+def shared_unit(text: str, heard: str) -> bool:
+    """Whether a bare number has the unit said after the next: the 9 of "9 by 12 feet"."""
+    return bool(re.search(rf"\b{re.escape(text.lower())}\s*{_BY_UNIT}", heard))
+
+
+def said_bare(value: Quantity) -> bool:
+    """Whether a value was said without a unit: as a number in figures or in words, and no more."""
+    said = numbers_in(value.text)
+    whole = len(said) == 1 and said[0].kind == "number" and said[0].value.value.denominator == 1  # type: ignore[union-attr]
+    return whole or value.text.replace(".", "").isdecimal()
+
+
+def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
+    """The one place whose value the new number is near while it is far from all others; or all that it is not far from."""
+    if len(places) < 2 or new.value <= 0:
+        return places
+    ratios = []
+    for name in places:
+        was = last.givens[name].value
+        value = new.to(was.unit).value if new.unit in was.units else new.value
+        if was.value <= 0:
+            return places
+        ratios.append((max(value / was.value, was.value / value), name))
+    ratios.sort()
+    if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
+        return [ratios[0][1]]
+    return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
+
+
+def _takes(last: Asked, name: str, reading: Reading) -> bool:
+    fitted = fit(reading, last.topic.parameter(name), "", cued=True)
+    broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
+    return fitted is not None and not broken  # nobody has 21.5 of anything
