@@ -18,7 +18,7 @@ from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
-from intents.placing import fixed_value, heard_as, parts_of, place_of
+from intents.placing import fixed_value, heard_as, parts_of, place_of, possible
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.repeats import said_again
@@ -77,7 +77,7 @@ def read_again(
     if len(sentence.found) > MOST_MENTIONS:
         return None
     likely = _roles(sentence, model)
-    (best, roles), *others = _ways(likely)
+    (best, roles), *others = _filled(_ways(likely), parameters, question)
     _give(sentence, question.givens, roles)
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
@@ -209,7 +209,10 @@ def _roles(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
     chart, topic, by_name, found, told, _ = sentence
     for mention, features in zip(found, of_mentions(chart, found), strict=True):
         reading = mention.reading
-        names = [n for n, p in by_name.items() if p.kind is not tuple and heard_any(chart, p, reading)]
+        names = [
+            n for n, p in by_name.items()
+            if p.kind is not tuple and (heard := heard_any(chart, p, reading)) and (heard.others or possible(p, heard.value) == 1)
+        ]  # fmt: skip
         if reading.kind == "number" and _whole_number(reading) and (
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
@@ -243,6 +246,13 @@ def _ways(likely: list[dict[str, float]]) -> list[Way]:
         ]
         ways = sorted(ways, key=lambda way: -way[0])[:WIDTH]
     return ways
+
+
+def _filled(ways: list[Way], parameters: tuple[Parameter, ...], question: Question) -> list[Way]:
+    """The ways, without those that lack what must be known where one about as likely lacks nothing of it."""
+    near = [way for way in ways if way[0] - ways[0][0] > log(LIKELY)]
+    full = [way for way in near if not any(p.lacks({*question.givens, *way[1]}) for p in parameters)]
+    return ways if not full or ways[0] in full else [*full, *(way for way in ways if way not in near)]
 
 
 def _give(sentence: Sentence, givens: dict[str, Heard], roles: tuple[str, ...]) -> None:

@@ -27,7 +27,7 @@ Stock = Annotated[
 ]
 Studs = Annotated[
     Length,
-    Slot("How far apart are the studs?", bare=("in",), above=0, cued=True, kept="stud spacing", name="stud spacing"),
+    Slot("How far apart are the studs?", bare=("in",), above=0, most=96, cued=True, kept="stud spacing", name="stud spacing"),
 ]
 
 
