@@ -82,7 +82,7 @@ def read_again(
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE)
+        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE and not mention.parts)
         and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]

@@ -12,7 +12,7 @@ from solvers.quantities import Length, Pitch
 from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.wall_faces import refuse_unlike
-from solvers.wall_parts import GableOver, OpenedArea, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
+from solvers.wall_parts import GableIn, GableOver, OpenedArea, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
 from solvers.working import Working
 
 GableWidth = Annotated[
@@ -38,12 +38,13 @@ def wall_area(
     pitch: GableOver | None = None,
     opened: OpenedArea | None = None,
     peak: OverWall | None = None,
+    over: GableIn | None = None,
 ) -> None:
     """Net area of a wall, ft², with its openings taken out and the gable over it put in.
 
     Refuses openings that are greater than the wall, in one or all together. Source: geometry.
     """
-    wall = measure_wall(work, length, height, openings, pitch, opened, peak)
+    wall = measure_wall(work, length, height, openings, pitch, opened, peak, over)
     work.answer("net wall area", wall.net)
     work.also("gross area", wall.gross)
     if wall.openings is not None:
