@@ -27,7 +27,9 @@ GO_ON = frozenset("go get hold reach bite make have be give find catch clear fin
 POINTS_AT = DETERMINERS | {"the", "these", "those"}
 WHAT_FOR = frozenset("screw screws nail nails fastener fasteners staple out buildout".split())  # and "four" after one "for"
 SIZED = ("length", "number")
-COUNTED = frozenset("courses rows pieces parts pcs".split())  # a number before one of these counts them
+COUNTED = frozenset(
+    "courses rows pieces parts pcs walls pickets slats balusters spindles brackets blades fins posts corbels".split()
+)  # a number before one of these counts them
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
 NEW_PHRASE = frozenset(
     "at for with from and by or to if what which how where".split()

@@ -31,6 +31,7 @@ LEAST_ROLE = 0.01  # a role less likely than this is not tried
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
+NOMINAL = (1, 2)  # the first number of a stick's name: 1x3, 2 by 4
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
@@ -77,12 +78,12 @@ def read_again(
     if len(sentence.found) > MOST_MENTIONS:
         return None
     likely = _roles(sentence, model)
-    (best, roles), *others = _filled(_ways(likely), parameters, question)
+    (best, roles), *others = _ways(likely)
     _give(sentence, question.givens, roles)
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE and not mention.parts)
+        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE and not _of_a_size(sentence, mention))
         and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
@@ -127,6 +128,12 @@ def _nominal(chart: Chart, heard: Heard) -> bool:
     said = {word for i, word in enumerate(chart.words) if tokens_of(chart, heard) >> i & 1}
     times = not said.isdisjoint(("×", "layers", "double", "each"))
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
+
+
+def _of_a_size(sentence: Sentence, mention: Mention) -> bool:
+    """Whether a number is part of a size (16 by 7), and not of the name of a stick (1x3)."""
+    first = next((other for other in sentence.found if other.start == mention.start), mention)
+    return mention.parts > 0 and first.reading.value.value not in NOMINAL  # type: ignore[union-attr]
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
@@ -246,13 +253,6 @@ def _ways(likely: list[dict[str, float]]) -> list[Way]:
         ]
         ways = sorted(ways, key=lambda way: -way[0])[:WIDTH]
     return ways
-
-
-def _filled(ways: list[Way], parameters: tuple[Parameter, ...], question: Question) -> list[Way]:
-    """The ways, without those that lack what must be known where one about as likely lacks nothing of it."""
-    near = [way for way in ways if way[0] - ways[0][0] > log(LIKELY)]
-    full = [way for way in near if not any(p.lacks({*question.givens, *way[1]}) for p in parameters)]
-    return ways if not full or ways[0] in full else [*full, *(way for way in ways if way not in near)]
 
 
 def _give(sentence: Sentence, givens: dict[str, Heard], roles: tuple[str, ...]) -> None:
