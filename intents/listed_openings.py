@@ -81,7 +81,7 @@ def _item(listing: Listing, i: int) -> Item | None:
         end += 2 * (listing.words[end : end + 2] == ["no", "."] and end > at)  # 1 no. opening
         found = _named_first(listing, end) or (_sized_first(listing, end) or _pair_door(listing, end))
         if found is None and (end > at or led):
-            found = _bare_size(listing, at, end)
+            found = _bare_size(listing, start, at, end)
         if found is not None:
             found.start, found.count, found.led = start, max(count, found.count), led or end > at
             return found
@@ -114,11 +114,11 @@ def _sized_first(listing: Listing, i: int) -> Item | None:
     return Item(i, at + 1, found[1], what=what) if what else None
 
 
-def _bare_size(listing: Listing, at: int, end: int) -> Item | None:
+def _bare_size(listing: Listing, start: int, at: int, end: int) -> Item | None:
     """A size with its count and no name, in a list of openings (and one 2 by 3) or taken out (two 4x5s out)."""
     if end > at and any(r.end > end for r in listing.chart[at]):
         return None  # thirty | six by ten
-    found = _unnamed_size(listing, end) if any(listing.number_at(k) for k in range(at)) else None
+    found = _unnamed_size(listing, end) if any(listing.number_at(k) for k in range(start)) else None
     return found or (_sizes_only(listing, end) if end > at else None)
 
 
