@@ -38,6 +38,8 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
     after, before = words[at + 1], words[at - 1] if at else ""
     if after == "of" and words[at + 2] in _WHO and (words[at + 2] == "us" or (0 < value < 1 and words[at + 3] in _HAPPENS)):
         return True
+    if words[at] == "one" and before == "the" and after in ("below", "above", "under", "beneath"):
+        return True  # the board below, not a degree of frost
     if value == 0.25 and after == "round":
         return True  # quarter round, a moulding
     if after in _COUNTED or (before in _NAMED and after in (",", ".", "")):

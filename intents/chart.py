@@ -23,7 +23,9 @@ MINUS = frozenset(["-", "−", "minus", "negative"])
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 SIZED = ("length", "number")
-COUNTED = frozenset("courses rows pieces parts pcs".split())  # a number before one of these counts them
+COUNTED = frozenset(
+    "courses rows pieces parts pcs walls pickets slats balusters spindles brackets blades fins posts corbels".split()
+)  # a number before one of these counts them
 MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
 NEW_PHRASE = frozenset(
     "at for with from and by or to if what which how where".split()

@@ -71,6 +71,7 @@ TWO_PART = re.compile(
     r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)",
     re.I,
 )
+LEAST_QUARTERED = 12  # 20 1/4 comes off a tape too; of feet nobody says a quarter past twelve
 TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where a phrase asks for them
 LEAST_FEET = 200  # of wall, from which on they are square feet
 TAKEN = ", taken as "  # in the text of a value: what it was said as, and what it was taken as
@@ -147,6 +148,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Length:
         return _bare_length(value, slot, text, min(reading.sure, UNIT_GUESS if slot.bare else 0.6))
     if kind is Count:
+        if not cued and value.denominator != 1:
+            return None  # nobody counts three and a half of anything
         return Fit(Count(value, "count", text), reading.sure, tuple(Count(v, "count", text) for v in others))
     if kind is Number:
         return Fit(Number(value, "none", text), reading.sure)
@@ -189,6 +192,8 @@ def _bare_length(value: Fraction, slot: Slot, text: str, sure: float) -> Fit:
         return Fit(Length(value, "in", text), sure)
     length = Length(value, first, text)
     if len(units) > 1 and slot.doubt and slot.doubt[0] < abs(value) < slot.doubt[1]:
+        if "in" in units and value.denominator == 4 and abs(value) > LEAST_QUARTERED:
+            return Fit(Length(value, "in", text), sure)
         other = units[1] if first == units[0] else units[0]
         return Fit(length, 0.5, (Length(value, other, text),))
     return Fit(length, sure)

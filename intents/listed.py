@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from intents.lengths import FEET, UNITS
 from intents.reading import Reading
+from intents.stated_units import stated_metric
 from intents.tokens import Token
 from solvers.quantities import Length, Quantity
 
@@ -65,7 +66,7 @@ class Listing:
         units = (
             r.value.unit for row in self.chart for r in row if r.kind == "length" and isinstance(r.value, Quantity)
         )
-        self.metric = next((unit for unit in units if unit in METRIC), "")
+        self.metric = next((unit for unit in units if unit in METRIC), "") or stated_metric(self.words)
         numbers = [i for i, row in enumerate(self.chart) if row]
         self.near = {i for number in numbers for i in range(max(0, number - REACH), number + 1)}
 

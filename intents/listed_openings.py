@@ -21,6 +21,11 @@ _KINDS = frozenset(
     "little wee garage patio front back entry man big small sliding french double single overhead picture bathroom bay"
     " swing of the".split()
 )
+# A word before "door" or "window" that nobody here has heard of says which kind; these are things of their own, or no name.
+_NO_KIND = frozenset(
+    "wall walls and with a an no by in on at for from per to or over is are has have gable board boards roof siding trim plus less minus"
+    " stock stick sticks coil joint lap tall high wide long each two three four five six both exposure".split()
+)
 _BETWEEN = frozenset(
     (
         "at",
@@ -44,6 +49,8 @@ _BETWEEN = frozenset(
 )
 _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
 _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
+_OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
+_AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
@@ -56,7 +63,7 @@ def openings(listing: Listing) -> Iterator[Reading]:
         if listing.words[i] in _NONE and listing.words[i + 1] in _ONE:
             end = i + 2 + 2 * (listing.words[i + 2] in ("or", "and", "nor") and listing.words[i + 3] in _ONE)
             yield Reading("openings", i, end, ())
-    if _ONE.keys().isdisjoint(listing.words):
+    if _ONE.keys().isdisjoint(listing.words) and not _unnamed(listing):
         return
     for chain in chains(listing, lambda i: _item(listing, i), lambda before, item, separated: separated or item.led):
         if not chain[0].what:
@@ -71,7 +78,10 @@ def _item(listing: Listing, i: int) -> Item | None:
     led = i > start or listing.words[i] in ("a", "an", "one", "another")
     at = i + (listing.words[i] in ("a", "an", "another"))
     for end, count in (*listing.counts(at), (at, 1)):
+        end += 2 * (listing.words[end : end + 2] == ["no", "."] and end > at)  # 1 no. opening
         found = _named_first(listing, end) or (_sized_first(listing, end) or _pair_door(listing, end))
+        if found is None and (end > at or led):
+            found = _bare_size(listing, start, at, end)
         if found is not None:
             found.start, found.count, found.led = start, max(count, found.count), led or end > at
             return found
@@ -98,8 +108,42 @@ def _sized_first(listing: Listing, i: int) -> Item | None:
     if found is None:
         return None
     at = listing.past(found[0], _KINDS)
+    if listing.words[at] not in _ONE:
+        at = _past_unheard_kind(listing, at)
     what = _ONE.get(listing.words[at])
     return Item(i, at + 1, found[1], what=what) if what else None
+
+
+def _bare_size(listing: Listing, start: int, at: int, end: int) -> Item | None:
+    """A size with its count and no name, in a list of openings (and one 2 by 3) or taken out (two 4x5s out)."""
+    if end > at and any(r.end > end for r in listing.chart[at]):
+        return None  # thirty | six by ten
+    found = _unnamed_size(listing, end) if any(listing.number_at(k) for k in range(start)) else None
+    return found or (_sizes_only(listing, end) if end > at else None)
+
+
+def _unnamed(listing: Listing) -> bool:
+    """Whether sizes with no name are openings, being taken out of a wall: 30x10, two 4x5s out."""
+    return not _OUT.isdisjoint(listing.words) and not {"stock", "sticks", "pieces"} & set(listing.words)
+
+
+def _unnamed_size(listing: Listing, i: int) -> Item | None:
+    """4x5s, or a 3 by 7, that is taken out."""
+    found = _sizes(listing, i) if _unnamed(listing) else None
+    if found is None or listing.words[found[0]] not in _AFTER_UNNAMED:
+        return None
+    return Item(i, found[0] + (listing.words[found[0]] == "s"), found[1], what="opening", sure=0.9)
+
+
+def _past_unheard_kind(listing: Listing, at: int) -> int:
+    """Past one or two words for a kind of door or window: overhead, roll up, casement; the place given where they are none."""
+    for end in (at + 1, at + 2):
+        kind = listing.words[end - 1]
+        if not kind.isalpha() or kind in _NO_KIND or listing.number_at(end - 1):
+            return at
+        if listing.words[end] in _ONE:
+            return end
+    return at
 
 
 def _sizes_only(listing: Listing, i: int) -> Item | None:

@@ -10,6 +10,7 @@ from intents.listed_lengths import lengths
 from intents.listed_money import prices
 from intents.listed_openings import openings
 from intents.listed_pieces import pieces
+from intents.listed_rounds import faces, rounds
 from intents.listed_stocks import nothings, stocks
 from intents.listed_totals import totals
 from intents.measures import readings
@@ -22,7 +23,7 @@ from solvers.slots import Layer
 def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """Readings of kind pieces, openings, layers, lengths and stocks, and totals; noughts said as "no"; prices."""
     listing = Listing(tokens, chart)
-    for read in (pieces, openings, layers, lengths, stocks, nothings, prices, totals):
+    for read in (pieces, openings, layers, lengths, stocks, nothings, prices, totals, rounds, faces):
         yield from read(listing)
 
 

@@ -17,6 +17,7 @@ from intents.numbers import Line
 from intents.reading import Dims, Head, Reading, heads
 from intents.sizes import sizes
 from intents.slopes import rises, slopes
+from intents.stated_units import led_lengths
 from intents.tokens import Token, literal
 from solvers.quantities import Number
 
@@ -41,10 +42,14 @@ def _at(line: Line, i: int) -> list[Reading]:
     pieces = line.pieces(i)
     if only_cold(line.words, i) or (pieces and pieces[0].end == i + 1 and counts_nothing(line.words, i, float(pieces[0].value))):
         return row
+    if line.words[i + 1] in (":", "="):
+        row += led_lengths(line, i)
     if pieces:
         row += _numbers(line, i)
         row += spoken_pairs(line, i)
         row += slopes(line, i)
+    elif row:
+        return row
     elif word in _BARE_UNITS:
         return list(bare_lengths(line, i))
     elif word in CURRENCIES or (word in MINUS and line.words[i + 1] in CURRENCIES):

@@ -18,7 +18,8 @@ from intents.fitting import KINDS, Fit, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
-from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
+from intents.stated_units import in_millimetres, stated_metric
+from solvers.quantities import Angle, Area, Count, Length, Percent, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
@@ -85,17 +86,22 @@ def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float
         if reading is None or parameter is None or isinstance(reading.value, Dims):
             continue
         heard = heard_as(chart, parameter, reading, cued=True)
-        likely = 0.0 if heard is None else heard.sure * _possible(parameter, heard.value)
+        likely = 0.0 if heard is None else heard.sure * possible(parameter, heard.value)
         least = min(least, likely * _outdone(chart, reading))
     return least
 
 
-def _possible(parameter: Parameter, value: Any) -> float:
+def possible(parameter: Parameter, value: Any) -> float:
     """A length over what its parameter can be counts for next to nothing: an exposure of 16 ft."""
     most = parameter.slot.most
     if most is None or not isinstance(value, Length):
         return 1.0
     return 0.1 if value.to(parameter.slot.unit or "in").value > most else 1.0
+
+
+def _can_be(parameter: Parameter, heard: Heard) -> bool:
+    """Whether a quantity is within what its parameter can be, in the unit it was taken in or another it may have."""
+    return bool(heard.others) or possible(parameter, heard.value) == 1
 
 
 def _outdone(chart: Chart, reading: Reading) -> float:
@@ -128,6 +134,13 @@ def _in_feet(chart: Chart) -> bool:
     """Whether lengths are said in feet, and in nothing else."""
     lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
     return {r.value.unit for r in lengths} == {"ft"}  # type: ignore[union-attr]
+
+
+def _is_no(chart: Chart, kind: type, reading: Reading) -> bool:
+    """Whether a bare number can't be of a kind: "16s" are pieces of that length, and one wall is no area."""
+    if chart.words[reading.end : reading.end + 1] == ["s"]:
+        return kind in (Percent, Count, Area)
+    return kind is Area and _pronoun(chart, reading)
 
 
 def _in_twelve(chart: Chart, reading: Reading) -> bool:
@@ -193,6 +206,8 @@ def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
     if parameter.kind in (Length, Angle) and _slopes(chart, reading):
         return None
+    if reading.kind == "number" and _is_no(chart, parameter.kind, reading):
+        return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
@@ -204,7 +219,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
         return None
     bare_length = reading.kind == "number" and isinstance(fitted.value, Length)
-    if bare_length and (_metric(chart) or _millimetres(chart, reading)):
+    if bare_length and (_metric(chart) or _millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
         others = () if likely == "mm" else (Length(value, other, text),)
@@ -248,13 +263,18 @@ def _metric(chart: Chart) -> bool:
     units = {
         r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT
     }
-    return bool(units) and units <= {"mm", "cm", "m"}
+    return units <= {"mm", "cm", "m"} if units else bool(stated_metric(chart.words))
 
 
 def _millimetres(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is of millimetres by its size, as "900 by 1200" is where no other unit is said."""
     own = reading.value.value  # type: ignore[union-attr]
     return bool(own >= SOME_MM and own.denominator == 1 and _large_bare(chart) > 0)
+
+
+def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:
+    """Whether a bare number is past what its parameter can be in inches and feet, where millimetres are named: 150 cover."""
+    return possible(parameter, value) < 1 and in_millimetres(chart.words)
 
 
 @once
@@ -335,7 +355,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         (i, p.name): heard
         for i, reading in enumerate(waiting)
         for p in takers
-        if (heard := heard_as(chart, p, reading, cued=p.name == wanted)) is not None
+        if (heard := heard_as(chart, p, reading, cued=p.name == wanted)) is not None and (wanted or _can_be(p, heard))
     }
     usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
     for i, reading in enumerate(waiting):

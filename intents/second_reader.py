@@ -18,7 +18,7 @@ from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
-from intents.placing import fixed_value, heard_as, parts_of, place_of
+from intents.placing import fixed_value, heard_as, parts_of, place_of, possible
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.repeats import said_again
@@ -31,6 +31,7 @@ LEAST_ROLE = 0.01  # a role less likely than this is not tried
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
+NOMINAL = (1, 2)  # the first number of a stick's name: 1x3, 2 by 4
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
@@ -72,7 +73,7 @@ def read_again(
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE)
+        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE and not _of_a_size(sentence, mention))
         and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
@@ -134,6 +135,12 @@ def _nominal(chart: Chart, heard: Heard) -> bool:
     said = {word for i, word in enumerate(chart.words) if tokens_of(chart, heard) >> i & 1}
     times = not said.isdisjoint(("×", "layers", "double", "each"))
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
+
+
+def _of_a_size(sentence: Sentence, mention: Mention) -> bool:
+    """Whether a number is part of a size (16 by 7), and not of the name of a stick (1x3)."""
+    first = next((other for other in sentence.found if other.start == mention.start), mention)
+    return mention.parts > 0 and first.reading.value.value not in NOMINAL  # type: ignore[union-attr]
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
@@ -216,7 +223,10 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
     chart, topic, by_name, found, told, _ = sentence
     for mention, features in zip(found, of_mentions(chart, found), strict=True):
         reading = mention.reading
-        names = [n for n, p in by_name.items() if p.kind is not tuple and heard_any(chart, p, reading)]
+        names = [
+            n for n, p in by_name.items()
+            if p.kind is not tuple and (heard := heard_any(chart, p, reading)) and (heard.others or possible(p, heard.value) == 1)
+        ]  # fmt: skip
         if reading.kind == "number" and _whole_number(reading) and (
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):

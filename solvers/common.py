@@ -18,7 +18,7 @@ WallLength = Annotated[Length, Slot("How long is the wall?", bare=("ft",), above
 WallHeight = Annotated[
     Length, Slot("How high is it?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, name="height")
 ]
-Exposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, kept="exposure")]
+Exposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]
 StockLength = Annotated[
     Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")
 ]

@@ -7,9 +7,10 @@ from dataclasses import dataclass, replace
 from typing import Annotated, Any
 
 from solvers.binding import Slope
+from solvers.errors import NeedMore
 from solvers.exact import Term
 from solvers.quantities import Area, Length, Pitch
-from solvers.slots import Opening, Slot
+from solvers.slots import Choice, Opening, Slot
 from solvers.working import Working
 
 WallLong = Annotated[Length, Slot("What is the length of the wall?", unit="ft", bare=("ft",), above=0, most=2000)]
@@ -20,8 +21,19 @@ WallOpenings = Annotated[tuple[Opening, ...], Slot("What openings are in it?")]
 OpenedArea = Annotated[
     Area, Slot("How much area is open?", above=0, most=100_000, name="area of the openings", cued=True)
 ]
-# Not taken from the job's pitch: a wall has a gable over it only when that is said.
-GableOver = Annotated[Pitch, Slot("What is the pitch of the gable over it?", above=0, name="pitch of the gable")]
+# The job's pitch is taken only where it is said that there is a gable: it must not change the answer otherwise.
+GableOver = Annotated[
+    Pitch, Slot("What is the pitch of the gable over it?", above=0, kept="pitch", name="pitch of the gable")
+]
+
+
+class Gable(Choice):
+    """Whether the triangle over the wall counts."""
+
+    IN = "in"
+
+
+GableIn = Annotated[Gable, Slot("Is there a gable over it?", name="gable over the wall")]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,11 +56,14 @@ def measure_wall(
     pitch: Slope | None = None,
     opened: Term | None = None,
     peak: Term | None = None,
+    over: Gable | None = None,
 ) -> Wall:
     """Work the areas and check them by the corners; `peak` is the gable's height over the wall, where that was said.
 
-    Refuses openings that do not fit the wall.
+    `over` says that a gable counts: its pitch or height is asked for. Refuses openings that do not fit the wall.
     """
+    if over is Gable.IN and pitch is None and peak is None:
+        raise NeedMore("pitch", "What is the pitch of the gable over it?")
     wall = work.step("wall", length * height, "length by height", "ft2")
     rise = gable = None
     gross = wall

@@ -8,11 +8,11 @@ from solvers.binding import Slope
 from solvers.common import HEIGHT_CAUTION
 from solvers.errors import NeedMore
 from solvers.exact import Term, sqrt
-from solvers.quantities import Length, Pitch
+from solvers.quantities import Area, Length, Pitch
 from solvers.registry import topic
-from solvers.slots import Slot
+from solvers.slots import Opening, Slot
 from solvers.wall_faces import refuse_unlike
-from solvers.wall_parts import GableOver, OpenedArea, WallLong, WallOpenings, WallTall, draw_wall, measure_wall
+from solvers.wall_parts import GableIn, GableOver, OpenedArea, WallOpenings, draw_wall, measure_wall, opening_area
 from solvers.working import Working
 
 GableWidth = Annotated[
@@ -27,23 +27,38 @@ OverWall = Annotated[
     Slot("How high is the gable over the wall?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True,
          name="height of the gable"),
 ]  # fmt: skip
+EachLong = Annotated[
+    Length, Slot("What is the length of the wall?", unit="ft", bare=("ft",), above=0, most=2000, unless="faces")
+]
+EachTall = Annotated[
+    Length,
+    Slot("What is the height of the wall?", unit="ft", bare=("ft", "in"), plain=30, above=0, most=200, unless="faces"),
+]
+Faces = Annotated[
+    Area, Slot("How much area are the walls in all?", above=0, most=1_000_000, name="walls in all", cued=True)
+]
 
 
 @topic("wall area", "takeoff")
 def wall_area(
     work: Working,
-    length: WallLong,
-    height: WallTall,
+    length: EachLong | None = None,
+    height: EachTall | None = None,
     openings: WallOpenings | None = None,
     pitch: GableOver | None = None,
     opened: OpenedArea | None = None,
     peak: OverWall | None = None,
+    over: GableIn | None = None,
+    faces: Faces | None = None,
 ) -> None:
-    """Net area of a wall, ft², with its openings taken out and the gable over it put in.
+    """Net area of a wall, or of several together (`faces`), ft², openings taken out and the gable over it put in.
 
     Refuses openings that are greater than the wall, in one or all together. Source: geometry.
     """
-    wall = measure_wall(work, length, height, openings, pitch, opened, peak)
+    if faces is not None:
+        _several_walls(work, faces, openings or (), opened)
+        return
+    wall = measure_wall(work, length, height, openings, pitch, opened, peak, over)
     work.answer("net wall area", wall.net)
     work.also("gross area", wall.gross)
     if wall.openings is not None:
@@ -52,6 +67,21 @@ def wall_area(
         work.also("gable area", wall.gable)
     work.also("net area in squares", wall.net / 100, "square")
     draw_wall(work, wall, length, height)
+
+
+def _several_walls(work: Working, faces: Term, openings: tuple[Opening, ...], opened: Term | None) -> None:
+    """Walls of several sizes, whose faces were added up as they were said."""
+    taken = opening_area(work, openings)
+    if opened is not None:
+        taken = opened if taken is None else work.step("all openings", taken + opened, "those by size and the rest", "ft2")
+    net = faces if taken is None else faces - taken
+    work.refuse_when(work.value(net) <= 0, "the openings come to all of the walls or more: check their sizes")
+    answer = work.answer("net wall area", net, "the walls together, openings out", "ft2")
+    work.also("gross area", faces)
+    if taken is not None:
+        work.also("openings", taken)
+    work.also("net area in squares", answer / 100, "square")
+    work.check("net and openings make the walls", answer + (taken or 0), "=", faces)
 
 
 @topic("gable area", "takeoff")

@@ -10,7 +10,7 @@ from typing import Annotated
 from solvers.binding import Slope
 from solvers.common import HEIGHT_CAUTION, SAW_CAUTION, Exposure, RoofPitch
 from solvers.exact import Exact, Term, add, atan, ceil, fraction, snapped, tan, times
-from solvers.quantities import Length
+from solvers.quantities import Count, Length
 from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.stagger import lengths_between, row_joints
@@ -27,7 +27,7 @@ Stock = Annotated[
 ]
 Studs = Annotated[
     Length,
-    Slot("How far apart are the studs?", bare=("in",), above=0, cued=True, kept="stud spacing", name="stud spacing"),
+    Slot("How far apart are the studs?", bare=("in",), above=0, most=96, cued=True, kept="stud spacing", name="stud spacing"),
 ]
 
 
@@ -57,6 +57,8 @@ def gable_courses(
     exposure: Exposure,
     stock: Stock | None = None,
     studs: Studs | None = None,
+    nth: Annotated[Count, Slot("Which course, counted from the bottom?", least=1, most=2000, name="course asked for", cued=True)]
+    | None = None,
 ) -> None:
     """Length of every course of a gable, inches, the long edge of each, from the bottom up.
 
@@ -78,6 +80,12 @@ def gable_courses(
         "total", courses * width - shorter * courses * (courses - 1) / 2, "all long edges end to end", "in"
     )
     work.answer("longest course", width)
+    if nth is not None:
+        work.refuse_when(
+            work.value(nth - courses) > 0, f"there is no course {work.text(nth)}: the gable has {work.text(courses)}"
+        )
+        of_it = work.step(f"course {work.text(nth)}", width - shorter * (nth - 1), "the ones below it each lose as much", "in")
+        work.also(f"course {work.text(nth)}, counted from the bottom", of_it)
     work.also("courses", courses)
     work.also("total length", total)
     lengths = _lengths(work, width, shorter, int(work.value(courses)))

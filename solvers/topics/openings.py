@@ -22,8 +22,14 @@ NOTHING = Length(Fraction(0), "in", "0 in")
 
 Bottom = Annotated[Length, Slot("Where do the courses start?", bare=("in",), least=0)]
 Sill = Annotated[Length, Slot("How high is the sill?", bare=FEET_OR_INCHES, plain=12, above=0)]
-Head = Annotated[Length, Slot("How high is the head?", bare=FEET_OR_INCHES, plain=12, above=0)]
-Top = Annotated[Length, Slot("How high is the top of the wall?", bare=FEET_OR_INCHES, plain=20, above=0)]
+Head = Annotated[Length, Slot("How high is the head?", bare=FEET_OR_INCHES, plain=12, above=0, unless="window")]
+Top = Annotated[Length, Slot("How high is the top of the wall?", bare=FEET_OR_INCHES, plain=20, above=0, unless="over")]
+Window = Annotated[
+    Length, Slot("How far is it from sill to head?", bare=FEET_OR_INCHES, plain=12, above=0, name="sill to head", cued=True)
+]
+Over = Annotated[
+    Length, Slot("How far is it from head to top?", bare=FEET_OR_INCHES, plain=12, above=0, name="head to top", cued=True)
+]
 Least = Annotated[Length, Slot("What is the least exposure you allow?", bare=("in",), above=0, name="least exposure")]
 Greatest = Annotated[
     Length, Slot("What is the greatest exposure you allow?", bare=("in",), above=0, name="greatest exposure")
@@ -37,18 +43,24 @@ Lines = Annotated[
 def courses_to_openings(
     work: Working,
     sill: Sill,
-    head: Head,
-    top: Top,
     least: Least,
     greatest: Greatest,
+    head: Head | None = None,
+    top: Top | None = None,
     bottom: Bottom = NOTHING,
     lengths: Lines | None = None,
+    window: Window | None = None,
+    over: Over | None = None,
 ) -> None:
     """Exposure, inches, in the zone between sill and head, and in the others, whole courses that land on every line.
 
-    Of all whole counts in range it takes those whose exposures differ least. Refuses lines out of order, and a zone
+    Head and top are heights, or the distance from the line below them (`window`, `over`). Of all whole counts in range it takes those whose exposures differ least. Refuses lines out of order, and a zone
     that no exposure in range fills, with what the nearest choices cost. Source: common practice of the story pole.
     """
+    if head is None:
+        head = work.step("head", sill + window, "the sill, and the window above it", "in")
+    if top is None:
+        top = work.step("top", head + over, "the head, and the wall above it", "in")
     _refuse_disorder(work, bottom, sill, head, top)
     work.refuse_when(
         work.value(least) > work.value(greatest),

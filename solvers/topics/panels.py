@@ -22,7 +22,8 @@ WallHigh = Annotated[
     Length, Slot("How high is the wall?", bare=("ft", "in"), plain=30, above=0, name="height", cued=True)
 ]
 Studs = Annotated[
-    Length, Slot("What is the spacing of the studs?", bare=("in",), above=0, kept="stud spacing", name="stud spacing")
+    Length,
+    Slot("What is the spacing of the studs?", bare=("in",), above=0, most=96, kept="stud spacing", name="stud spacing"),
 ]
 Stock = Annotated[
     Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, cued=True, kept="stock length")

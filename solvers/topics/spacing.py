@@ -7,7 +7,7 @@ from typing import Annotated
 
 from solvers.common import DUST_CAUTION
 from solvers.errors import NeedMore
-from solvers.exact import Term, floor, larger, nearest
+from solvers.exact import Term, ceil, floor, larger, nearest
 from solvers.quantities import Count, Length
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
@@ -19,6 +19,7 @@ NOTHING = Length(Fraction(0), "in", "0 in")
 
 Whole = Annotated[Length, Slot("What is the whole length?", bare=("ft", "in"), plain=40, doubt=(2, 41), above=0, name="length")]
 PieceWidth = Annotated[Length, Slot("What is the width of each piece?", bare=("in",), above=0, name="width")]
+GreatestGap = Annotated[Length, Slot("What is the greatest gap?", bare=("in",), above=0, cued=True, name="greatest gap")]
 
 
 class Ends(Choice):
@@ -40,14 +41,18 @@ def equal_spacing(
     count: Annotated[Count, Slot("How many pieces?", least=1, most=2000, name="pieces")] | None = None,
     gap: Annotated[Length, Slot("About what gap?", bare=("in",), above=0, cued=True, name="gap wanted")] | None = None,
     ends: Annotated[Ends, Slot("Is there a gap at both ends too?", name="gaps")] = Ends.BETWEEN,
+    widest: GreatestGap | None = None,
 ) -> None:
     """The equal gap between pieces of one width in a length, inches, and where each piece starts.
 
-    From a count of pieces, or the count whose gap comes nearest a wanted gap. Refuses pieces that take more than the
-    length. Source: arithmetic.
+    From a count of pieces, or the count whose gap comes nearest a wanted gap, or the least count whose gap is no more
+    than the greatest allowed. Refuses pieces that take more than the length, and a count whose gap is over the greatest.
+    Source: arithmetic.
     """
+    counted = count
     if count is None:
-        count = _best_count(work, length, width, gap, ends)
+        most = widest is not None
+        count = _least_count(work, length, width, widest, ends) if most else _best_count(work, length, width, gap, ends)
     taken = work.step("taken", count * width, "what the pieces take by themselves", "in")
     work.refuse_when(
         work.value(taken) > work.value(length),
@@ -61,7 +66,13 @@ def equal_spacing(
     gaps = work.step("gaps", count + MORE_GAPS[ends], ends.value, "count")
     even = work.answer("gap", (length - taken) / gaps, "what is left, shared out", "in")
     centre = work.step("centre to centre", even + width, "from the middle of one piece to the middle of the next", "in")
-    if gap is not None:
+    if widest is not None:
+        work.refuse_when(
+            work.value(even) > work.value(widest),
+            f"{work.text(count)} pieces leave gaps of {work.text(even)}, over the greatest of {work.text(widest)}: say more pieces",
+        )
+        work.check("no gap is over the greatest", even, "<=", widest)
+    if counted is None:
         work.also("pieces", count)
     work.also("gaps", gaps)
     work.also("centre to centre", centre)
@@ -88,6 +99,14 @@ def _best_count(work: Working, length: Term, width: Term, gap: Term | None, ends
     )
     count = nearest((length + sign * gap) / (width + gap), 1)
     return work.step("pieces", larger(least, count), "the whole count whose gap comes nearest what you want", "count")
+
+
+def _least_count(work: Working, length: Term, width: Term, widest: Term, ends: Ends) -> Term:
+    """The fewest pieces that leave no gap over the greatest: a baluster more, never a gap a head goes through."""
+    refuse_crowd(work, work.value(length / (width + widest)), "pieces", widest)
+    least = 2 if ends is Ends.BETWEEN else 1
+    count = ceil((length - MORE_GAPS[ends] * widest) / (width + widest))
+    return work.step("pieces", larger(least, count), "the fewest that leave no gap over the greatest", "count")
 
 
 def _starts(work: Working, centre: Term, even: Term, count: Term, ends: Ends) -> list[Mark]:

@@ -1,0 +1,137 @@
+"""All the way round: the lengths round buildings and openings ("round a 24 by 32 building", "round six windows 3 by 4"),
+and the faces of several walls of different sizes ("two walls 36 by 9 and two 24 by 9")."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from intents.listed import Listing
+from intents.reading import Dims, Reading
+from solvers.quantities import Area, Length, Quantity
+
+_ROUND = frozenset("round around perimeter surround surrounding encircle circling".split())
+_LEADS = frozenset("all the way right clear full of a an the".split())
+_BETWEEN = frozenset("a an the of my our this that is are each with : , at about building house shed garage cabin barn boathouse".split())
+_WINDOWS = frozenset("window windows opening openings".split())
+_DOORS = frozenset("door doors".split())  # trim goes up, over and down: no perimeter
+_AFTER = frozenset("building house shed garage cabin barn boathouse footprint box".split())
+_FACES = frozenset("walls wall elevations faces sides gables ends".split())
+_SURE, _WITHIN = 0.6, 6
+_INCHES_FROM = 21  # no opening is 21 ft wide
+MOST_WALLS = 12
+
+
+def rounds(listing: Listing) -> Iterator[Reading]:
+    """Readings of kind `runs`: the length round what is said, from "round" to its sizes or from the sizes to "round"."""
+    if _ROUND.isdisjoint(listing.words):
+        return
+    for i, word in enumerate(listing.words[: len(listing.tokens)]):
+        if word not in _ROUND:
+            continue
+        start = _back(listing, i)
+        ahead = _sized_after(listing, i + 1)
+        if ahead is not None:
+            yield _perimeter(listing, start, *ahead)
+        for at in range(max(0, start - _WITHIN), start):
+            for size in _pairs(listing, at):
+                if size.end <= start and all(word in _AFTER | _BETWEEN | {"and"} for word in listing.words[size.end : start]):
+                    yield _perimeter(listing, at, i + 1, 1, size, False)
+
+
+def _back(listing: Listing, i: int) -> int:
+    """Where "all the way round" begins."""
+    while i and listing.words[i - 1] in _LEADS:
+        i -= 1
+    return i
+
+
+def _sized_after(listing: Listing, at: int) -> tuple[int, int, Reading, bool] | None:
+    """Where it ends, how many, the size, and whether of windows: round six windows 3 by 4, round a 24 by 32 building."""
+    at, count, windows = listing.past(at, _BETWEEN), 1, False
+    for end, number in listing.counts(at):
+        if listing.words[end] in _WINDOWS or any(r.start == end for r in _pairs(listing, end)):
+            at, count = end, number
+            break
+    if listing.words[at] in _WINDOWS:
+        at, windows = listing.past(at + 1, _BETWEEN), True
+    size = next(iter(_pairs(listing, at)), None)
+    if size is None or count < 1:
+        return None
+    after = listing.words[size.end]
+    if after in _DOORS:
+        return None
+    windows = windows or after in _WINDOWS
+    return size.end + (after in _AFTER | _WINDOWS), count, size, windows
+
+
+def _pairs(listing: Listing, at: int) -> list[Reading]:
+    row = listing.chart[at] if at < len(listing.chart) else []
+    found = [r for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= _SURE]
+    return sorted(found, key=lambda r: -r.end)[:1]
+
+
+def _perimeter(listing: Listing, start: int, end: int, count: int, size: Reading, windows: bool) -> Reading:
+    assert isinstance(size.value, Dims)
+    sides = _sides(size.value, windows)
+    total = 2 * count * sum((side.to(sides[0].unit).value for side in sides), Fraction(0))
+    unit = "ft" if sides[0].unit == "in" else sides[0].unit
+    value = Length(total, sides[0].unit).to(unit)
+    times = f"{count} × " if count > 1 else ""
+    said = f"{times}round {listing.said(size.start, size.end)} = {float(value.value):g} {unit}"
+    return Reading("runs", start, end, (value.said(said),))
+
+
+def _sides(size: Dims, windows: bool) -> list[Length]:
+    values = [part.value for part in size.parts if isinstance(part.value, Quantity)]
+    bare = [value.value for value in values if not isinstance(value, Length)]
+    unit = "in" if windows and bare and max(bare) >= _INCHES_FROM else "ft"
+    return [value if isinstance(value, Length) else Length(value.value, unit) for value in values]
+
+
+def faces(listing: Listing) -> Iterator[Reading]:
+    """Readings of kind `areas`: walls of two sizes or more, each said with how many: two walls 36 by 9 and two 24 by 9."""
+    if _FACES.isdisjoint(listing.words):
+        return
+    for i in range(len(listing.tokens)):
+        chain = [*_chain(listing, i)]
+        walls = _FACES & set(listing.words[max(0, i - 2) : i])  # four walls, two 30 by 8 and two 20 by 8
+        if len(chain) > 1 and (walls or any(named for *_, named in chain)):
+            yield _sum(listing, i, chain)
+
+
+def _chain(listing: Listing, i: int) -> Iterator[tuple[int, int, Reading, bool]]:
+    """Count and size, one after another: where each ends, how many, the size, whether it was called a wall."""
+    at = i
+    for _ in range(MOST_WALLS):
+        found = _counted_face(listing, at)
+        if found is None:
+            return
+        yield found
+        at = listing.past(found[0], frozenset((",", "and", "&", "plus", "+")), 2)
+        if at == found[0]:
+            return
+
+
+def _counted_face(listing: Listing, at: int) -> tuple[int, int, Reading, bool] | None:
+    starts = [*listing.counts(at), *([(at + 1, 1)] if listing.words[at] in ("a", "an", "another") else [])]
+    for end, count in starts:
+        named = listing.words[end] in _FACES
+        place = listing.past(end + named, frozenset(("at", "of", "@", ":", "are", "is", "that", "measuring", "each")), 2)
+        for size in _pairs(listing, place) if 0 < count <= MOST_WALLS else ():
+            after = size.end + (listing.words[size.end] == "s")
+            named = named or listing.words[after] in _FACES
+            if listing.words[after] not in _WINDOWS | _DOORS:
+                return after + (listing.words[after] in _FACES), count, size, named
+    return None
+
+
+def _sum(listing: Listing, start: int, chain: list[tuple[int, int, Reading, bool]]) -> Reading:
+    total, said = Fraction(0), []
+    for _, count, size, _ in chain:
+        assert isinstance(size.value, Dims)
+        first, second = (side.to("ft").value for side in _sides(size.value, False))
+        total += count * first * second
+        said.append((f"{count} × " if count > 1 else "") + listing.said(size.start, size.end))
+    value = Area(total, "ft2").said(f"{' + '.join(said)} = {float(total):g} sq ft")
+    return Reading("areas", start, chain[-1][0], (value,))
