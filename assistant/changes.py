@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
+from assistant.layer_changes import layers_changed
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_noted, value_line
 from assistant.speech import spoken
@@ -20,7 +21,7 @@ from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
-from solvers.quantities import Length, Pitch, Quantity
+from solvers.quantities import Length, Pitch, Quantity, Temperature
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -164,15 +165,18 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
 def _readings(c: Conversation, wanted: Wanted, last: Asked) -> list[Question]:
     """The change read against the last topic, once for each place that it could be meant for."""
     found: list[Question] = []
+    layered = layers_changed(wanted.rest, wanted.old, last, read_as(wanted.rest, last.topic.name, c.parameters))
+    if layered is not None:
+        return layered
     for target in _targets(wanted, last) or [ANYTHING]:
         more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
         if target != ANYTHING:
             replies.to_the_wanted(more, last, target, bool(wanted.old) or not _named(more, wanted, last))
+        more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _left_over(more, wanted, last) or _steep(more):
             continue
         if target in more.givens:
             more.swaps = []
-        more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
     return found
@@ -203,7 +207,9 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     """What tells which given a new number is for: the number it replaces, its sound, its unit, the word before it."""
     old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
     heard = last.record.get("heard", "").lower()
-    lead = wanted.lead.lower().split()[-1:] if wanted.lead.split()[-1:] != ["it"] else []
+    first = next((row.start for row in numbers_in(wanted.rest)), 0)
+    before_it = " ".join([wanted.lead, *wanted.rest.split()[:first]]).lower().split()[-1:]
+    lead = before_it if before_it != ["it"] else []
 
     def led_alike(given: Given) -> bool:
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
@@ -261,9 +267,9 @@ def _twins(one: object, other: object) -> bool:
 
 
 def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
-    """A bare number takes the unit of the value in whose place it comes: 12 foot, then "if it was twenty"."""
+    """A bare number takes the unit of the value in whose place it comes: 12 foot or 60 F, then "if it was twenty"."""
     value = heard.value
-    if before is None or not isinstance(value, Length) or not isinstance(before.value, Length):
+    if before is None or not isinstance(value, Length | Pitch | Temperature) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)
     if len(said) != 1 or said[0].kind != "number":
@@ -274,8 +280,8 @@ def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
 
 def _steep(more: Question) -> bool:
     """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
-    values = [heard.value for heard in more.givens.values()]
-    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and v.text.isdecimal() for v in values)
+    said = [(heard.value, heard.text) for heard in more.givens.values()]
+    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and text.isdecimal() for v, text in said)
 
 
 def _left_over(more: Question, wanted: Wanted, last: Asked) -> list[str]:

@@ -193,6 +193,8 @@ def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
     if parameter.kind in (Length, Angle) and _slopes(chart, reading):
         return None
+    if parameter.kind is TemperatureChange and chart.words[reading.start - 1] == "at" and reading.start:
+        return None  # hung at 30 F: how warm it was, and no change
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
@@ -342,7 +344,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         if i not in usable and isinstance(reading.value, Quantity | Dims):
             placed.leave(chart, reading)
     ways = _ways(usable, [p.name for p in takers], fits)
-    required = {p.name for p in takers if p.required}  # what must be known comes before what may be
+    required = {p.name for p in takers if p.required or p.name == wanted}  # what must be known comes before what may be
     most = max((len(required & way.keys()) for way in ways), default=0)
     ways = [way for way in ways if len(required & way.keys()) == most]
     ways = [way for way in ways if _in_order(way, takers, fits)] or ways
