@@ -15,7 +15,7 @@ from solvers.slots import Layer
 
 LAYERS = "layers"
 _INSTEAD = re.compile(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
-_SWAP = re.compile(r"\b(?:swap|change|switch|replace|trade)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
+_SWAP = re.compile(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
 _ADD = re.compile(r"\b(?:add|adds|added|adding|another|extra|plus|as well|too|on top|more)\b", re.I)
 
 Layers = tuple[Layer, ...]

@@ -191,10 +191,9 @@ def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: 
 
 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
-    if parameter.kind in (Length, Angle) and _slopes(chart, reading):
+    warm = parameter.kind is TemperatureChange and chart.words[reading.start - 1 : reading.start] == ["at"]  # hung at 30 F
+    if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
-    if parameter.kind is TemperatureChange and chart.words[reading.start - 1] == "at" and reading.start:
-        return None  # hung at 30 F: how warm it was, and no change
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
