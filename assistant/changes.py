@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
 from assistant.heard_all import unheard
+from assistant.layer_changes import layers_changed
 from assistant.listed_changes import merged
 from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
 from assistant.pending import Asked
@@ -171,6 +172,9 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led
     found: list[Question] = []
+    layered = layers_changed(wanted.rest, wanted.old, last, read_as(wanted.rest, last.topic.name, c.parameters))
+    if layered is not None:
+        return layered
     named = labelled(wanted, last)
     listed_in = _in_a_list(c, wanted, last)
     targets = [] if listed_in else targets_of(wanted, last)
@@ -186,7 +190,6 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             continue
         if target in more.givens:
             more.swaps = []
-        more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
     return found
@@ -224,7 +227,7 @@ def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
 
 
 def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
-    """A bare number takes the unit of the value in whose place it comes: 12 foot, then "if it was twenty"."""
+    """A bare number takes the unit of the value in whose place it comes: 12 foot or 60 F, then "if it was twenty"."""
     value = heard.value
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
@@ -237,8 +240,8 @@ def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
 
 def _steep(more: Question) -> bool:
     """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
-    values = [heard.value for heard in more.givens.values()]
-    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and v.text.isdecimal() for v in values)
+    said = [(heard.value, heard.text) for heard in more.givens.values()]
+    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and text.isdecimal() for v, text in said)
 
 
 def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:

@@ -15,10 +15,11 @@ from assistant.record import Record, listed, value_line
 from assistant.said_over import places_of
 from assistant.speech import spoken
 from assistant.ways import Way, same_answer
+from intents.elsewhere import outside_of
 from intents.lists import layers_in
 from intents.matcher import read
 from intents.question import Question
-from intents.talk import numbers_in, outside_of, talk_of
+from intents.talk import numbers_in, talk_of
 from intents.tokens import tokenize
 from solvers.slots import Layer
 

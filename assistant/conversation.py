@@ -19,9 +19,10 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
+from intents.elsewhere import outside_of
 from intents.matcher import read
 from intents.question import Question, Reading
-from intents.talk import Said, numbers_in, outside_of
+from intents.talk import Said, numbers_in
 from solvers.quantities import Quantity
 from solvers.registry import Worked, load_topics, work_out
 from solvers.slots import Given
@@ -132,7 +133,7 @@ class Conversation:
         """What no reply could be: another trade's work; marks, reading back, explaining; a value of another name."""
         maybe = said is None or said.loose or said.topic in acts.CHANGES
         plain = bool(questions) and not questions[0].missing and len(questions[0].words) >= hearing.PLAIN
-        other = outside_of(text) if maybe and not plain else None
+        other = outside_of(text, plain) if maybe else None
         if other is not None:
             return acts.perform(self, record, other, text)
         if said is None or maybe:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from assistant.facts import places
 from assistant.record import value_line
 from intents.chart import chart_of
+from intents.elsewhere import outside_of
 from intents.matcher import read, speller
 from intents.phrases import compiled
 from intents.question import Question
-from intents.talk import outside_of, talk_of
+from intents.talk import talk_of
 from solvers.registry import load_topics
 
 

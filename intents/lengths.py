@@ -89,6 +89,7 @@ _NOUNS = frozenset(
         "percent",
         "it",
         "there",
+        *"winter summer spring fall autumn january february march june july august december sun shade winters summers".split(),
     ]
 )
 

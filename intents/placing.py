@@ -204,7 +204,8 @@ def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: 
 
 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
-    if parameter.kind in (Length, Angle) and _slopes(chart, reading):
+    warm = parameter.kind is TemperatureChange and chart.words[reading.start - 1 : reading.start] == ["at"]  # hung at 30 F
+    if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
     if reading.kind == "number" and _is_no(chart, parameter.kind, reading):
         return None
@@ -362,7 +363,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         if i not in usable and isinstance(reading.value, Quantity | Dims):
             placed.leave(chart, reading)
     ways = _ways(usable, [p.name for p in takers], fits)
-    required = {p.name for p in takers if p.required}  # what must be known comes before what may be
+    required = {p.name for p in takers if p.required or p.name == wanted}  # what must be known comes before what may be
     most = max((len(required & way.keys()) for way in ways), default=0)
     ways = [way for way in ways if len(required & way.keys()) == most]
     ways = [way for way in ways if _in_order(way, takers, fits)] or ways

@@ -2,7 +2,7 @@
 
 Questions vary their order and are found by islands (matcher.py). Talk does not: what makes "show me step two" talk is
 that nothing else is said. So a rule of a talk grammar must account for every word of the line; <anything> stands for
-words of the person's own. Only the rules of `outside` are found anywhere in a line, with a few words between theirs.
+words of the person's own. Only the rules of `outside` are found anywhere in a line (see elsewhere.py).
 """
 
 from __future__ import annotations
@@ -40,13 +40,13 @@ from intents.talk_rules import (
 from intents.tokens import Token, tokenize
 from intents.vocabulary import NUMBER_WORDS
 
-JOB, GIST, OUTSIDE = "job", "gist", "outside"
+JOB, GIST = "job", "gist"
 LONGEST = 4800  # characters read for commands; a note keeps the rest as it stands
 MOST_PASSED = 12  # signs and small words in a row that are passed over; a page of brackets is no talk
 SHORT = 60  # tokens; in a longer line one's own words run to its end
 GAP = 5  # words that may stand between two of an outside rule
 DENIALS = frozenset(("not", "no", "never"))  # turn what follows round, so they are never passed over
-OUTSIDE_SHORT = 80  # tokens of a line that are searched for them
+SEARCHED = 80  # tokens of a line in which something is sought that may stand anywhere
 Captures = tuple[tuple[str, int, int], ...]  # tag, first token, token after the last
 
 
@@ -71,7 +71,7 @@ class Said:
 def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
     """The line as talk about the job, or None. `names`: what values are kept under, beside the grammar's own."""
     rules = compiled(folder).rules[JOB]
-    line = _Line(text, rules, tuple(names))
+    line = Line(text, rules, tuple(names))
     found = line.read()
     if found is None and line.respell(_speller(folder)):
         found = line.read()
@@ -81,19 +81,13 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
 def gists_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Iterator[Said]:
     """What a long line that is no question may come to, as talk about the job, the likeliest first."""
     rules = compiled(folder).rules
-    line = _Line(text, rules[GIST] | rules[JOB], tuple(names), GAP)
+    line = Line(text, rules[GIST] | rules[JOB], tuple(names), GAP)
     found = 0
     for said in line.find(rules[GIST]):
         found += 1
         yield said
     if not found and line.respell(_speller(folder)):
         yield from line.find(rules[GIST])
-
-
-def outside_of(text: str, folder: Path = FOLDER) -> Said | None:
-    """What in the line is another trade's to work out, or None."""
-    rules = compiled(folder).rules[OUTSIDE]
-    return next(_Line(text, rules, (), GAP).find(rules), None)
 
 
 @cache
@@ -125,7 +119,7 @@ def _tokens_of(text: str) -> tuple[list[Token], list[list[Reading]]]:
     return tokens, readings(tokens)
 
 
-class _Line:
+class Line:
     """One line being matched: `gap` is how many words that are nobody's may be passed over."""
 
     def __init__(self, text: str, rules: Rules, names: tuple[str, ...], gap: int = 0) -> None:
@@ -160,11 +154,11 @@ class _Line:
         best: Said | None = None
         starts, last = self._after("polite", 0), len(self.words)
         for topic, body in self.rules.values():
-            for start in starts if topic and self._possible(body) else ():
+            for start in starts if topic and self.possible(body) else ():
                 for end, captures in self.match(body, start):
                     if last not in {self._past(end) for end in self._after("close", end)}:
                         continue
-                    said = self._said(topic, captures)
+                    said = self.said(topic, captures)
                     if best is None or (said.loose, said.free) < (best.loose, best.free):
                         best = said
         return best
@@ -178,13 +172,13 @@ class _Line:
     def find(self, rules: Rules) -> Iterator[Said]:
         """The rules found anywhere in the line, each once, as long as it can be."""
         for topic, body in rules.values():
-            for start in range(min(len(self.words), OUTSIDE_SHORT)) if topic and self._possible(body) else ():
+            for start in range(min(len(self.words), SEARCHED)) if topic and self.possible(body) else ():
                 found = max(self.match(body, start), key=lambda way: way[0], default=None)
                 if found:
-                    yield self._said(topic, found[1])
+                    yield self.said(topic, found[1])
                     break
 
-    def _possible(self, part: Part) -> bool:
+    def possible(self, part: Part) -> bool:
         """Whether the line has every word the part can't do without."""
         key = id(part)
         found = self.could.get(key)
@@ -212,7 +206,7 @@ class _Line:
         if what == EITHER:
             begins = self._begins(at, first)
             for one in part[3]:
-                if (one[1] is None or not one[1].isdisjoint(begins)) and self._possible(one):
+                if (one[1] is None or not one[1].isdisjoint(begins)) and self.possible(one):
                     yield from self.match(one, at, first)
         elif what == SERIES:
             yield from self._series(part[3], at, first)
@@ -318,7 +312,7 @@ class _Line:
                 if reading.kind in kinds:
                     yield reading.end, ()
 
-    def _said(self, topic: str, captures: Captures) -> Said:
+    def said(self, topic: str, captures: Captures) -> Said:
         values: dict[str, tuple[Reading, ...]] = {}
         words: dict[str, str] = {}
         free = 0

@@ -34,6 +34,11 @@ MOST_NOMINAL = 8  # in; a whole number of inches said with another is a name: 1x
 LEAST_ACTUAL = 10  # what is said of a nominal size is how thick it is while it is less
 
 
+def kind_of(word: str) -> str:
+    """What a layer of this name is: plywood is sheathing, battens are strapping; else the name itself."""
+    return _KINDS.get(word, word.removesuffix("s"))
+
+
 def with_untold(listing: Listing, chain: list[Item]) -> list[Item]:
     """The layers of a list, and those named right before or after it without a thickness."""
     before, after = _before(listing, chain), _after(listing, chain)

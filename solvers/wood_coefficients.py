@@ -39,6 +39,15 @@ class Species(Choice):
     RED_OAK = "red oak"
     WALNUT = "black walnut"
     POPLAR = "yellow-poplar"
+    PONDEROSA_PINE = "ponderosa pine"
+    LODGEPOLE_PINE = "lodgepole pine"
+    LOBLOLLY_PINE = "loblolly pine"
+    ASPEN = "quaking aspen"
+    YELLOW_BIRCH = "yellow birch"
+    PAPER_BIRCH = "paper birch"
+    WHITE_ASH = "white ash"
+    BASSWOOD = "American basswood"
+    ELM = "American elm"
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +87,15 @@ MOVEMENT: dict[Species, Movement] = {
     Species.RED_OAK: _row(".00158", ".00369"),
     Species.WALNUT: _row(".00190", ".00274"),
     Species.POPLAR: _row(".00158", ".00289", "4.6 8.2", source=FROM_MEMORY),
+    Species.PONDEROSA_PINE: _row(".00133", ".00216", "3.9 6.2", source=FROM_MEMORY),
+    Species.LODGEPOLE_PINE: _row(".00148", ".00234", "4.3 6.7", source=FROM_MEMORY),
+    Species.LOBLOLLY_PINE: _row(".00165", ".00259", "4.8 7.4", source=FROM_MEMORY),
+    Species.ASPEN: _row(".00119", ".00234", "3.5 6.7", source=FROM_MEMORY),
+    Species.YELLOW_BIRCH: _row(".00256", ".00338", "7.3 9.5", source=FROM_MEMORY),
+    Species.PAPER_BIRCH: _row(".00219", ".00304", "6.3 8.6", source=FROM_MEMORY),
+    Species.WHITE_ASH: _row(".00169", ".00274", "4.9 7.8", source=FROM_MEMORY),
+    Species.BASSWOOD: _row(".00230", ".00330", "6.6 9.3", source=FROM_MEMORY),
+    Species.ELM: _row(".00144", ".00338", "4.2 9.5", source=FROM_MEMORY),
 }
 
 

@@ -61,3 +61,32 @@ def test_a_layer_left_out_is_asked_for(talk: Talk, line: str, layer: str) -> Non
 def test_another_wall_is_not_added_to_the_last(talk: Talk) -> None:
     record = talk("build-out with 1/2 sheathing and 3/4 strapping", "build-out with 7/16 sheathing and 5/8 siding")
     assert record["answer"]["value"] == pytest.approx(1.0625)
+
+
+WALL = "build-out: 1/2 sheathing, 3/4 strapping, 5/8 cladding"
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("and with 7/16 sheathing?", 1.8125),
+        ("what if the cladding is 3/4", 2.0),
+        ("swap the strapping for 3/8 mesh", 1.5),
+        ("and with 3/8 mesh instead of the strapping?", 1.5),
+        ("use 3/8 mesh rather than the strapping", 1.5),
+        ("and if I add an inch of foam?", 2.875),
+        ("no, the strapping's an inch", 2.125),
+        ("and with 1/2 sheathing, 3/8 mesh and 3/4 boards?", 1.625),
+    ],
+)
+def test_a_layer_changed_leaves_the_others(talk: Talk, line: str, inches: float) -> None:
+    assert talk(WALL, line)["answer"]["value"] == pytest.approx(inches)
+
+
+def test_a_layer_of_metric_names_keeps_its_unit(talk: Talk) -> None:
+    record = talk("nail length, 22 mm boards over 20 mm battens and 9 mm board, 35 mm into stud", "make the battens 38")
+    assert (record["answer"]["value"], record["answer"]["unit"]) == (104, "mm")
+
+
+def test_one_more_layer_or_another_in_its_place_is_asked_about(talk: Talk) -> None:
+    assert talk(WALL, "and with 1 inch foam?")["outcome"] == "asks"

@@ -1,0 +1,77 @@
+"""A wall asked about again with one layer other: "and if I add strapping", "instead of the mesh", "make the battens 38"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from assistant.pending import Asked
+from intents.question import Heard, Question
+from intents.reading import Reading
+from intents.talk import numbers_in
+from intents.untold_layers import kind_of
+from solvers.quantities import Length
+from solvers.slots import Layer
+
+LAYERS = "layers"
+_INSTEAD = re.compile(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
+_SWAP = re.compile(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
+_ADD = re.compile(r"\b(?:add|adds|added|adding|another|extra|plus|as well|too|on top|more)\b", re.I)
+
+Layers = tuple[Layer, ...]
+
+
+def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Question] | None:
+    """The last question with its layers as the line changes them: none where that can't be told, None where it changes none.
+
+    `old` is what the line says it takes the place of, `more` the line read as about the same topic.
+    """
+    before = last.givens.get(LAYERS)
+    if before is None or not all(isinstance(layer, Layer) for layer in before.value):
+        return None
+    heard = more.givens.get(LAYERS)
+    said: Layers = heard.value if heard else ()
+    if not said:
+        after = _thickness_of(text, before.value)
+        return None if after is None else [_question(last, after, text)]
+    named = _INSTEAD.search(text) or _SWAP.search(text)
+    gone = old or (named[1] if named else "")
+    if gone:
+        found = _swapped(before.value, gone, said)
+    elif _ADD.search(text):
+        found = (*before.value, *said)
+    elif len(said) > 1:
+        return None  # another wall
+    else:
+        found = _swapped(before.value, said[0].what, said)
+    return [] if found is None else [_question(last, found, text)]
+
+
+def _swapped(before: Layers, name: str, said: Layers) -> Layers | None:
+    """The layers with the one of that name taken out and those that were said in its place; None where none is its kind."""
+    kinds = {kind_of(word) for word in re.findall(r"[a-z]+", name.lower())}
+    at = [n for n, layer in enumerate(before) if kinds & {kind_of(word) for word in layer.what.split()}]
+    new = tuple(layer for layer in said if len(said) == 1 or not kinds & {kind_of(word) for word in layer.what.split()})
+    return (*before[: at[0]], *new, *before[at[0] + 1 :]) if len(at) == 1 and new else None
+
+
+def _thickness_of(text: str, before: Layers) -> Layers | None:
+    """The layers with the one that is named at the one thickness that is said, in its unit where none is: "the battens 38"."""
+    kinds = {kind_of(word) for word in re.findall(r"[a-z]+", text.lower())}
+    at = [n for n, layer in enumerate(before) if kind_of(layer.what.split()[-1]) in kinds]
+    numbers = [row for row in numbers_in(text) if row.kind in ("number", "length")]
+    if len(at) != 1 or len(numbers) != 1:
+        return None
+    thickness = _length(numbers[0], before[at[0]])
+    return (*before[: at[0]], replace(before[at[0]], thickness=thickness), *before[at[0] + 1 :])
+
+
+def _length(said: Reading, layer: Layer) -> Length:
+    if isinstance(said.value, Length):
+        return said.value
+    unit = layer.thickness.unit if isinstance(layer.thickness, Length) else "in"
+    return Length(said.value.value, unit)  # type: ignore[union-attr]
+
+
+def _question(last: Asked, layers: Layers, text: str) -> Question:
+    return Question(last.topic.name, {LAYERS: Heard(layers, 0, len(text), text)}, score=1.0 + len(layers))

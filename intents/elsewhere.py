@@ -1,0 +1,65 @@
+"""What a line asks that nobody here works out: another trade's work, how long it takes, what holds, what is legal.
+
+Two kinds of rule in grammars/outside.jsgf. Some words give a line away wherever it is no whole question of ours ("snow
+load"). The others tell it by what it asks for, though it holds all the givens of one of our topics; they hold unless the
+line asks, in other words, for something a topic gives.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from intents.grammars import FOLDER
+from intents.phrases import compiled
+from intents.talk import GAP, SEARCHED, Captures, Line, Said
+from intents.talk_rules import NUMBER, Part
+
+OUTSIDE, OURS = "outside", "ours"
+ASKED, UNLESS = "asked", "unless"  # tags: of a rule that tells by what is asked; of what says that it is ours after all
+BESIDE = 1  # words that may stand between two of such a rule
+MOST_BETWEEN = 12  # and where it says <anything>
+SENTENCE_ENDS = frozenset(".?!;")
+
+
+def outside_of(text: str, whole: bool = False, folder: Path = FOLDER) -> Said | None:
+    """What in the line is another's to work out, or None; of a `whole` question of ours only by what it asks for."""
+    rules = compiled(folder).rules[OUTSIDE]
+    line = _Asked(text, rules, (), BESIDE)
+    for topic, body in rules.values():
+        for start, end, captures in line.places(body) if topic else ():
+            said = line.said(topic, captures)
+            if ASKED in said.words and not line.is_ours(said, start, end):
+                return said
+    if whole:
+        return None
+    found = Line(text, rules, (), GAP).find(rules)
+    return next((said for said in found if ASKED not in said.words), None)
+
+
+class _Asked(Line):
+    """A line searched for what it asks: few words may stand between two, but any where a rule says <anything>."""
+
+    def places(self, body: Part) -> Iterator[tuple[int, int, Captures]]:
+        """Where a rule is found, as short as it can be."""
+        firsts = body[1]
+        for start in range(min(len(self.words), SEARCHED)) if self.possible(body) else ():
+            if firsts is not None and self.words[start] not in firsts and NUMBER not in firsts:
+                continue
+            found = min(self.match(body, start), key=lambda way: way[0], default=None)
+            if found:
+                yield start, *found
+
+    def is_ours(self, said: Said, start: int, end: int) -> bool:
+        """Whether other words of the line ask for what a topic gives, or these ask for it after all."""
+        names = [said.words[UNLESS]] if UNLESS in said.words else []
+        if any(True for name in names for _ in self.places(self.rules[name][1])):
+            return True
+        return any(not start <= at < end for at, _, _ in self.places(self.rules[OURS][1]))
+
+    def _anything(self, at: int) -> Iterator[tuple[int, Captures]]:
+        """No words, or up to a dozen of the same sentence."""
+        for end in range(at, min(len(self.words), at + MOST_BETWEEN) + 1):
+            yield end, ()
+            if end < len(self.words) and self.words[end] in SENTENCE_ENDS:
+                return
