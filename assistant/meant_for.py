@@ -90,28 +90,24 @@ def labelled(wanted: Wanted, last: Asked) -> str:
 
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
     """A number that no word placed goes to the given it is meant for, wherever else it could go."""
-    values = numbers_in(rest)
-    if target in more.givens or more.manner or len(more.givens) > 1 or len(values) != 1:
+    values, places = numbers_in(rest), places_of(rest)
+    if target in more.givens or more.manner or len(more.givens) > 1 or len(values) != 1 or not places:
         return
     if any(not isinstance(heard.value, Quantity) for heard in more.givens.values()):
         return  # it is part of a list, a sum or a choice
-    text = _words(rest)
+    text = rest[places[0].start : places[0].end]
     fitted = fit(values[0], last.topic.parameter(target), text, cued=True)
     if fitted is not None:
         more.givens = {target: Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others)}
         more.unplaced, more.swaps = [], []
 
 
-def _words(rest: str) -> str:
-    place = places_of(rest)[0]
-    return rest[place.start : place.end]
-
-
 def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:
     """What tells which given a new number is for: the number it replaces, its sound, its unit, the word before it."""
     old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
     heard = last.record.get("heard", "").lower()
-    lead = word_before(places_of(wanted.rest)[0], wanted.rest, wanted.lead)
+    places = places_of(wanted.rest)
+    lead = word_before(places[0], wanted.rest, wanted.lead) if places else []
 
     def led_alike(given: Given) -> bool:
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
