@@ -87,6 +87,9 @@ def _other_topic(
 ) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
     if second is None or not second.question.whole:
+        asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
+        if other >= CERTAIN and mine < HARDLY and _lacks_only(asks):
+            reading.questions = [asks]  # type: ignore[list-item]
         return
     drops = _drops(chart, top, second.question, counts=False)
     if (other >= CERTAIN or (other >= MOSTLY and mine < HARDLY and second.sure >= ROLES)) and not drops:
