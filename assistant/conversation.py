@@ -6,7 +6,6 @@ never picks one. Talk about the job goes to its act, a reply to replies.py, a ch
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -61,7 +60,7 @@ class Conversation:
         self.told: list[str] = []  # lines before this that stated measurements and asked nothing
         self.chosen: list[str] = []  # choices that were stated, the last first
         self.step_shown = self.mark_called = -1
-        self.points, self.line = Points(), ""
+        self.points = Points()
         self.alternatives: Sequence[tuple[str, str]] = ()
 
     def answer(
@@ -72,7 +71,7 @@ class Conversation:
         `alternatives` are pairs (word, what it may have been) for words that were heard with doubt.
         """
         record = blank(text, via, self.job, file)
-        self.points, self.alternatives, self.line = Points(), alternatives, text
+        self.points, self.alternatives = Points(), alternatives
         waited = self.pending
         self.take(record, text)
         at_the_saw.go_on_at_the_saw(self, record, waited)
@@ -285,8 +284,7 @@ class Conversation:
         if lean == full:
             return way
         other = Way(replace(asked, givens=lean), work_out(asked.topic, lean, asked.tape_step, asked.metric))
-        wanted = [asked.topic.parameter(name).label.split()[-1] for name in full.keys() - lean.keys()]
-        return way if adds(way.worked, other.worked) or any(_put_in(word, self.line) for word in wanted) else other
+        return way if adds(way.worked, other.worked) else other
 
     def finish(self, record: Record, ways: list[Way], question: Question) -> None:
         """Put the one answer, the one question back, or the refusal into the record."""
@@ -321,13 +319,6 @@ class Conversation:
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
-
-
-def _put_in(word: str, text: str) -> bool:
-    """Whether a line asks for a thing to be counted in: "how much wall with the gable in"."""
-    what = rf"(?:the )?{re.escape(word)}s?\b"
-    counted = rf"\b(?:including|counting|plus|with) {what}(?! (?:out|off))|\b{what} (?:in\b(?! \d)|included|as well|too|and all)"
-    return re.search(counted, text, re.IGNORECASE) is not None
 
 
 def sureness(question: Question) -> float:
