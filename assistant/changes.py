@@ -184,6 +184,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
+        more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _steep(more) or not _lists_told(more, wanted, last):
             continue
         if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):

@@ -11,6 +11,7 @@ from dataclasses import replace
 from itertools import takewhile
 from typing import TYPE_CHECKING
 
+from assistant.acts import CHANGES
 from assistant.record import Record, listed, value_line
 from assistant.said_over import places_of
 from assistant.speech import spoken
@@ -49,10 +50,11 @@ _ASKS = re.compile(
 
 def joined(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line is whole with what was stated before it; if so that is answered."""
+    partly: tuple[Question, list[Way]] | None = None  # it lacks less than it did
     for back in range(1, len(c.told) + 1):
         told = "; ".join(c.told[-back:]) + "; "
         if len(told) + len(text) > TOGETHER:
-            return False
+            break
         question = _whole(c, told, text)
         if question and question.topic != (record["topic"] or question.topic):
             return False
@@ -60,18 +62,20 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         if question and same_answer([way.worked for way in ways]) and ways[0].worked.working:
             _answer(c, record, ways, question, len(told))
             return True
-        if question and len(ways) == 1 and ways[0].worked.asks and _knows_more(c, record, ways[0]):
-            record["ask"], c.pending = "", None
-            c.finish(record, ways, question)
-            return True
-    return False
+        if question and len(ways) == 1 and ways[0].worked.asks and _knows_more(c, record, ways[0], partly):
+            partly = (question, ways)
+    if partly is not None:
+        record["ask"], c.pending = "", None
+        c.finish(record, partly[1], partly[0])
+    return partly is not None
 
 
-def _knows_more(c: Conversation, record: Record, way: Way) -> bool:
+def _knows_more(c: Conversation, record: Record, way: Way, before: tuple[Question, list[Way]] | None) -> bool:
     """Whether the question lacks less with what was stated than without: the layers, and still no penetration."""
     alone = c.pending.asked.givens if c.pending and c.pending.asked else {}
+    least = before[1][0].asked.givens if before else alone
     same = c.pending is not None and record["outcome"] == "asks" and record["topic"] == way.worked.topic.name
-    return same and not (c.pending and c.pending.ways) and alone.keys() < way.asked.givens.keys()
+    return same and not (c.pending and c.pending.ways) and least.keys() < way.asked.givens.keys()
 
 
 def rather_joined(c: Conversation, record: Record, text: str, questions: list[Question]) -> bool:
@@ -136,10 +140,15 @@ def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | N
 
 def may_be_joined(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line came to nothing alone and what was stated before may help; a change of what was answered is none."""
-    before = (c.last.record.get("heard"), c.last.topic.name) if c.last else ()
-    if _TAKES_BACK.match(text) or (c.told and before == (c.told[-1], record["topic"])):
+    if _TAKES_BACK.match(text) or (c.told and _changes(c, text)):
         return False
     return bool(c.told) and record["outcome"] in ("asks", "declined") and outside_of(text) is None
+
+
+def _changes(c: Conversation, text: str) -> bool:
+    """Whether the line names a new value for what was answered last."""
+    said = talk_of(text, c.places) if c.last is not None and numbers_in(text) else None
+    return said is not None and said.topic in CHANGES
 
 
 def _states(text: str) -> bool:
@@ -156,14 +165,24 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
     best = found[0] if found else None
     if best is None or best.unplaced or best.lacking or best.claim:
         return None
+    _take_all_layers(best, told)
     asks = set(best.words) & {token.text for token in tokenize(text)}
     uses = any(heard.start < len(told) for heard in best.givens.values())
     right = asks and uses and _all_used(best, told, text) and _all_layers(best, told)
     return best if right and not _kept_as_another(c, best, told) else None
 
 
+def _take_all_layers(question: Question, told: str) -> None:
+    """Read the last of the layers that were stated as one of them, and no penetration, where it could be either."""
+    for givens in question.swaps if not _all_layers(question, told) else ():
+        if "layers" in givens and len(givens["layers"].value) > len(question.givens["layers"].value):
+            question.givens = givens
+            question.swaps = []
+            return
+
+
 def _all_layers(question: Question, told: str) -> bool:
-    """Whether every layer that was stated is one of the question: the last of them is no penetration."""
+    """Whether every layer that was stated is one of the question."""
     layers = question.givens.get("layers")
     return layers is None or len(layers.value) >= len(layers_in(told.removesuffix("; ")))
 

@@ -12,14 +12,9 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import Any
 
+from intents.untold_layers import kind_of
 from solvers.slots import Layer, Opening, Piece
 
-# Layers that people call by another name the second time they speak of them.
-_ALIKE = (
-    "strapping strap batten furring lath", "cladding siding board clapboard", "sheathing sheeting ply plywood osb",
-    "mesh mat drainage",
-)  # fmt: skip
-KIND = {name: row.split()[0] for row in _ALIKE for name in row.split()}
 _MORE = re.compile(
     r"\b(?:add|adds|added|adding|also|too|another|plus|as well|extra|more|put (?:in|on)|throw in|on top|over (?:that|it|them))\b",
     re.IGNORECASE,
@@ -65,11 +60,11 @@ def _replaced(found: list[Any], item: Any, old: str) -> int | None:
     """Which one of the list the new one takes the place of: the one named as old, or else the one of its name."""
     names = [_name(one) for one in found]
     if old and not isinstance(item, Piece):
-        words = [word.removesuffix("s") for word in re.findall(r"[a-z]+", old.lower())]
-        return _only(at for at, name in enumerate(names) if name in words or KIND.get(name, name) in map(KIND.get, words))
+        words = [kind_of(word) for word in re.findall(r"[a-z]+", old.lower())]
+        return _only(at for at, name in enumerate(names) if kind_of(name) in words)
     same = _only(at for at, name in enumerate(names) if name == _name(item))
-    if same is None and not isinstance(item, Piece):  # called by its own name before it is by another
-        return _only(at for at, name in enumerate(names) if name in KIND and KIND[name] == KIND.get(_name(item)))
+    if same is None and isinstance(item, Layer):  # called by its own name before it is by another
+        return _only(at for at, name in enumerate(names) if kind_of(name) == kind_of(_name(item)))
     return same
 
 
