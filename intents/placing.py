@@ -92,11 +92,12 @@ def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float
 
 
 def possible(parameter: Parameter, value: Any) -> float:
-    """A length over what its parameter can be counts for next to nothing: an exposure of 16 ft."""
-    most = parameter.slot.most
-    if most is None or not isinstance(value, Length):
+    """A length past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
+    slot = parameter.slot
+    if not isinstance(value, Length) or (slot.most is None and not slot.least):
         return 1.0
-    return 0.1 if value.to(parameter.slot.unit or "in").value > most else 1.0
+    size = value.to(slot.unit or "in").value
+    return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0
 
 
 def _can_be(parameter: Parameter, heard: Heard) -> bool:
