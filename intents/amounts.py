@@ -73,6 +73,8 @@ def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
     words, at = line.words, head.unit
     at += words[at] in _AMERICAN and words[at + 1] in _GALLONS  # 5 US gallons: no others are meant here
     word, after = words[at], words[at + 1]
+    if word == "l" and head.form == "one":
+        return  # an L flashing
     if word in _WORDS:
         kind, sort, unit, size, sure = _WORDS[word]
         if kind == "money":

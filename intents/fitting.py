@@ -71,6 +71,7 @@ TWO_PART = re.compile(
     r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)",
     re.I,
 )
+STOCK = "stock length"  # sold by the foot: an 8 1/4 board is named by its width
 LEAST_QUARTERED = 12  # 20 1/4 comes off a tape too; of feet nobody says a quarter past twelve
 TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where a phrase asks for them
 LEAST_FEET = 200  # of wall, from which on they are square feet
@@ -188,7 +189,7 @@ def _bare_length(value: Fraction, slot: Slot, text: str, sure: float) -> Fit:
     first = units[0]
     if len(units) > 1 and slot.plain is not None and abs(value) > slot.plain:
         first = units[1]
-    if "in" in units and value.denominator in TAPE_PARTS:
+    if "in" in units and (value.denominator in TAPE_PARTS or (slot.kept == STOCK and value.denominator == 4)):
         return Fit(Length(value, "in", text), sure)
     length = Length(value, first, text)
     if len(units) > 1 and slot.doubt and slot.doubt[0] < abs(value) < slot.doubt[1]:

@@ -15,6 +15,7 @@ _NOUNS = frozenset(
 _JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is"))
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
+_NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "or", "to", "then", "plus", "also"}
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
 _ROW_FROM = 24  # inches; bare pairs of less are spoken feet and inches, or a pitch
 _FEET_DOUBT = 12  # a bare number under this may be feet: a piece of 8 inches, or of 8 foot
@@ -53,19 +54,22 @@ def _bare_row(before: Item, item: Item) -> bool:
 
 
 def _item(listing: Listing, i: int) -> Item | None:
-    return _counted(listing, i) or _size_first(listing, i) or _one(listing, i)
+    return _counted(listing, i) or _size_first(listing, i) or _name_first(listing, i) or _one(listing, i)
 
 
 def _counted(listing: Listing, i: int) -> Item | None:
     """Count, what they are, the size: six at 48, two jambs at 81 inches, three four foot pieces."""
     words = listing.words
-    for end, count in listing.counts(i):
+    one = [(i + 1, 1)] if words[i] in ("a", "an", "another") else []  # a head at 43
+    for end, count in (*listing.counts(i), *one):
         at = listing.past(end, _NOUNS)
         known = at > end
         if not known:
             at = _unknown_noun(listing, end)
         joint = listing.past(at, _JOINTS)
-        if joint == at and not known and at > end:
+        if joint == at and not known and at > end and not _each_at(listing, at):
+            continue
+        if one and (joint == at or at == end or words[at] not in ("at", "@")):
             continue
         for amount in listing.amounts(joint):
             named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"
@@ -88,7 +92,27 @@ def _unknown_noun(listing: Listing, at: int) -> int:
             return at
         if listing.words[end] in ("at", "@", "of") or listing.words[end : end + 2] == ["that", "are"]:
             return end
+        if _each_at(listing, end):
+            return end
     return at
+
+
+def _each_at(listing: Listing, at: int) -> bool:
+    """Whether the size of each is said there: nine battens | 1090 mm each."""
+    return any(size.unit and listing.words[size.end] in ("each", "ea", "apiece") for size in listing.amounts(at))
+
+
+def _name_first(listing: Listing, i: int) -> Item | None:
+    """What they are, count, size: heads 3 @ 34."""
+    word = listing.words[i]
+    if not word.isalpha() or word in _NO_NAMES or word in STOCK or listing.number_at(i):
+        return None
+    if not any(listing.words[end] in ("@", "at", "×") for end, _ in listing.counts(i + 1)):
+        return None
+    found = _counted(listing, i + 1)
+    if found is not None:
+        found.start = i
+    return found
 
 
 def _size_first(listing: Listing, i: int) -> Item | None:

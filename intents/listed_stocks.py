@@ -16,9 +16,12 @@ _NOUNS = frozenset(
 _AT = frozenset(("at", "for", "@", ":", "cost", "costs", "are", "is"))
 _EACH = frozenset(("each", "apiece", "ea", "a", "stick", "piece"))
 LONGEST_FEET = 30  # no stock is sold that long: a bare number from here on is inches
-_WASTE = frozenset("waste waist wastage extra spare overage".split())
+_WASTE = frozenset("waste waist wastage extra spare overage allowance".split())
+_NAUGHT = frozenset(("nothing", "none"))
+_THROWN = frozenset("throw throwing thrown threw".split())
 _LEFT_OUT = frozenset("skip forget ignore omit".split())
 _SMALL_WORDS = frozenset("the any about".split())
+_WASTE_SAID = _WASTE | {"wasted", "added"}
 _NOTHING = frozenset(("no", "without", "zero"))
 
 
@@ -66,6 +69,8 @@ def nothings(listing: Listing) -> Iterator[Reading]:
             yield Reading("length", i, i + 1, Length(Fraction(1), {"foot": "ft", "inch": "in"}.get(word, "m")))
         if word in ("don't", "dont") and "waste" in listing.words[i : i + 5] and "to" not in listing.words[i : i + 4]:
             yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
+        if word in _NAUGHT and (listing.words[i - 1] in _THROWN or not _WASTE_SAID.isdisjoint(listing.words[i + 1 : i + 3])):
+            yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))  # nothing for waste; throw none away
         if word in _LEFT_OUT and listing.words[listing.past(i + 1, _SMALL_WORDS)] in _WASTE:
             yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
         if word in _NOTHING:

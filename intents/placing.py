@@ -92,11 +92,12 @@ def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float
 
 
 def possible(parameter: Parameter, value: Any) -> float:
-    """A length over what its parameter can be counts for next to nothing: an exposure of 16 ft."""
-    most = parameter.slot.most
-    if most is None or not isinstance(value, Length):
+    """A length past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
+    slot = parameter.slot
+    if not isinstance(value, Length) or (slot.most is None and not slot.least):
         return 1.0
-    return 0.1 if value.to(parameter.slot.unit or "in").value > most else 1.0
+    size = value.to(slot.unit or "in").value
+    return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0
 
 
 def _can_be(parameter: Parameter, heard: Heard) -> bool:
@@ -140,6 +141,8 @@ def _is_no(chart: Chart, kind: type, reading: Reading) -> bool:
     """Whether a bare number can't be of a kind: "16s" are pieces of that length, and one wall is no area."""
     if chart.words[reading.end : reading.end + 1] == ["s"]:
         return kind in (Percent, Count, Area)
+    if kind is Length and chart.words[reading.end - 1] == "half" and chart.words[reading.end : reading.end + 1] == ["that"]:
+        return True  # half that deep: of what was said, and no half inch
     return kind is Area and _pronoun(chart, reading)
 
 

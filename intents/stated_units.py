@@ -15,6 +15,7 @@ _CENTIMETRES = frozenset("cm centimetres centimeters".split())
 _METRIC = _MILLIMETRES | _CENTIMETRES
 _STOPS = frozenset(("", ".", ",", ";", "(", ")", "!", "?"))
 _ALL = frozenset("all everything sizes numbers measurements dimensions".split())  # all in millimetres
+_OF_AREA = frozenset("square sq cubic cu".split())
 _FEET = frozenset(("feet", "foot", "ft"))
 
 
@@ -40,7 +41,7 @@ def in_millimetres(words: Sequence[str]) -> bool:
 def led_lengths(line: Line, i: int) -> Iterator[Reading]:
     """A length whose unit and a colon stand before its number: metres: 29."""
     word = line.words[i]
-    if line.words[i + 1] not in (":", "=") or (i and line.pieces(i - 1)):
+    if line.words[i + 1] not in (":", "=") or (i and (line.pieces(i - 1) or line.words[i - 1] in _OF_AREA)):
         return
     unit = "mm" if word in _MILLIMETRES else "cm" if word in _CENTIMETRES else "m" if word in METRES else ""
     unit = unit or ("ft" if word in _FEET else "in" if word in INCHES and len(word) > 2 else "")

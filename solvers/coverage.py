@@ -20,7 +20,7 @@ BoardExposure = Annotated[
 BoardLength = Annotated[
     Length,
     Slot(
-        "How long are the boards?", unit="ft", bare=("ft", "in"), plain=24, above=0, most=100, kept="stock length",
+        "How long are the boards?", unit="ft", bare=("ft", "in"), plain=24, least=1, most=40, kept="stock length",
         name="board length",
     ),
 ]  # fmt: skip

@@ -86,6 +86,7 @@ def gable_courses(
         )
         of_it = work.step(f"course {work.text(nth)}", width - shorter * (nth - 1), "the ones below it each lose as much", "in")
         work.also(f"course {work.text(nth)}, counted from the bottom", of_it)
+        work.caution(f"Course {work.text(nth)}, counted from the bottom, is {work.text(of_it)} long.")
     work.also("courses", courses)
     work.also("total length", total)
     lengths = _lengths(work, width, shorter, int(work.value(courses)))

@@ -21,6 +21,9 @@ HowMany = Annotated[Count, Slot("How many are there?", least=1, most=10_000_000,
 Run = Annotated[
     Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True)
 ]
+EachLong = Annotated[
+    Length, Slot("How long is each one?", unit="ft", bare=("ft",), above=0, most=100, name="length of each", cued=True)
+]
 
 
 class Per(Choice):
@@ -56,12 +59,14 @@ def weight(
     gable_height: GableTall | None = None,
     openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
+    piece: EachLong | None = None,
 ) -> None:
     """What a load weighs, lb (kg in, kg out): pieces at so much each, or an area, wall or gable at so much a square foot.
 
     Source: arithmetic. Refuses a weight of nothing or less.
     """
     face = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened)
+    length = _all_pieces(work, count, piece, length, per)
     many = _amount(work, count, face, length, per, "area", "How many are there, or how much area?")
     total = work.answer("weight", many * weight, "all together", weight.unit)
     pound = Fraction(45359237, 10**8)
@@ -89,12 +94,14 @@ def cost(
     gable_height: GableTall | None = None,
     openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
+    piece: EachLong | None = None,
 ) -> None:
     """What so many, so much area (or a wall or gable), or so much length costs at a price, no tax.
 
     Source: arithmetic. Refuses a price of nothing or less.
     """
     face = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened)
+    length = _all_pieces(work, count, piece, length, per)
     many = _amount(work, count, face, length, per, "count", "How many, or how much area or length?")
     total = work.answer("cost", many * price, "all together", "money")
     work.also("each", price)
@@ -108,6 +115,13 @@ def _check_bounds(work: Working, many: Term, each: Term, total: Term) -> None:
     """With each rounded down it must be less, and rounded up more."""
     work.check("with each rounded down", total, ">=", many * floor(each))
     work.check("with each rounded up", many * ceil(each), ">=", total)
+
+
+def _all_pieces(work: Working, count: Term | None, piece: Term | None, length: Term | None, per: Per | None) -> Term | None:
+    """The length in all: of so many pieces, where a foot of them is priced or weighed; else as it was said."""
+    if piece is None or count is None or length is not None or per not in PER_LENGTH:
+        return length
+    return work.step("length in all", count * piece, "so many pieces of that length", "ft")
 
 
 def _amount(

@@ -11,7 +11,7 @@ from solvers.errors import NeedMore
 from solvers.exact import Term
 from solvers.quantities import Length, Volume
 from solvers.registry import topic
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
 from solvers.wall_parts import OpenedArea
 from solvers.working import Working
@@ -41,11 +41,21 @@ JointDepth = Annotated[
     Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=6, name="joint depth")
 ]
 JointLength = Annotated[
-    Length, Slot("What is the length of the joint?", unit="ft", bare=("ft",), above=0, most=100_000, name="length")
+    Length,
+    Slot("What is the length of the joint?", unit="ft", bare=("ft",), above=0, most=100_000, name="length", unless="asked"),
 ]
 TubeSize = Annotated[Volume, Slot("How much is in a tube?", above=0, most=1000, name="tube")]
 SIX_INCHES = Length(Fraction(6), "in", "6 inches")
 TUBE = Volume(Fraction(101, 10), "floz", "10.1 fl oz (US)")
+
+
+class Tubes(Choice):
+    """What is asked of the tubes where no length of joint is told."""
+
+    REACH = "how far one goes"
+
+
+Reach = Annotated[Tubes, Slot("Do you want how far one tube goes?", name="asked of a tube")]
 
 
 @topic("membrane rolls", "takeoff")
@@ -118,15 +128,20 @@ def sealant(
     work: Working,
     width: JointWidth,
     depth: JointDepth,
-    length: JointLength,
+    length: JointLength | None = None,
     tube: TubeSize = TUBE,
     waste: Waste = NO_WASTE,
+    asked: Reach | None = None,
 ) -> None:
-    """How many tubes of sealant fill a joint; a tube of 10.1 US fl oz and no waste unless said.
+    """How many tubes of sealant fill a joint, or how far one goes; a tube of 10.1 US fl oz and no waste unless said.
 
     Source: volume, 1 US fl oz is exactly 231/128 in³ (NIST Handbook 44, appendix C).
     """
     section = work.step("section", width * depth, "what one inch of joint takes", "in2")
+    if length is None:
+        far = work.answer("length per tube", tube / section / 12, "what one tube fills", "ft")
+        work.check("a tube fills that much joint", section * 12 * far, "=", tube)
+        return
     volume = work.step("volume", section * 12 * length, "along the whole joint", "in3")
     need = with_waste(work, "with waste", volume, waste)
     tubes = whole_pieces(work, "tubes", need, tube, "whole tubes, rounded up", "the tubes")
