@@ -68,8 +68,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
-    setting = _setting_of(c, text, questions)
-    if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting):
+    setting = _setting_of(c, text)
+    if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting or c.told):
         return setting
     if said and said.topic == "compare" and c.last and "value" in said.words and _of_a_given(c.last, text):
         said = next((gist for gist in gists_of(text, c.places) if gist.topic == "correct"), None)
@@ -99,10 +99,10 @@ def _asks_another(c: Conversation, said: Said, text: str) -> bool:
     return kept.kind is Pitch and bool(_SIZE.search(text) or _ANGLE.search(text))
 
 
-def _setting_of(c: Conversation, text: str, questions: list[Question]) -> Said | None:
-    """What the saw is set to is read off the last answer, where that has it; else it is a question."""
+def _setting_of(c: Conversation, text: str) -> Said | None:
+    """What the saw is set to is read off the last answer, where that has it and nothing was stated since; or a question."""
     name = "saw setting"
-    known = _SETS.search(text) and c.last is not None and line_named(c.last.record, name) and not (c.told and questions)
+    known = _SETS.search(text) and c.last is not None and line_named(c.last.record, name) and not c.told
     return Said("recall", words={"what": name}) if known else None
 
 
