@@ -10,7 +10,7 @@ from assistant import acts, replies
 from assistant.acts.memory import keep, short
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
-from assistant.listed_changes import merged
+from assistant.listed_changes import put_into_lists
 from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
@@ -185,7 +185,9 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
         more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
-        if not (more.givens or more.manner) or more.unplaced or _steep(more) or not _lists_told(more, wanted, last):
+        if not (more.givens or more.manner) or more.unplaced or _steep(more):
+            continue
+        if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
             continue
         if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue
@@ -206,19 +208,6 @@ def _in_a_list(c: Conversation, wanted: Wanted, last: Asked) -> bool:
     """Whether the words make the number one of a list: three quarter strapping."""
     more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=ANYTHING)
     return not more.unplaced and any(isinstance(heard.value, tuple) and heard.value for heard in more.givens.values())
-
-
-def _lists_told(more: Question, wanted: Wanted, last: Asked) -> bool:
-    """Put what is told of one thing in a list into the list before; whether it could be told how."""
-    for name, heard in list(more.givens.items()):
-        before = last.givens.get(name)
-        if before is None or not isinstance(before.value, tuple) or not before.value or not isinstance(heard.value, tuple):
-            continue
-        whole = merged(before.value, heard.value, f"{wanted.lead} {wanted.rest}", wanted.old)
-        if whole is None:
-            return False
-        more.givens[name] = replace(heard, value=whole, others=())
-    return True
 
 
 def _named(more: Question, wanted: Wanted, last: Asked) -> bool:

@@ -124,7 +124,7 @@ class Conversation:
             return
         if (not questions or questions[0].missing) and choices.keep_choice(self, record, text):
             return
-        if questions and not self._vain(said):
+        if questions and not self._vain(said, questions[0]):
             self.work(record, questions, said)
         else:
             self._no_match(record, text, reading, said)
@@ -176,8 +176,10 @@ class Conversation:
         if said is None or not self._nothing_to_change(said) or not acts.perform(self, record, said, text):
             put_declined(record, outside_the_job(text, reading, self.topics))
 
-    def _vain(self, said: Said | None) -> bool:
-        """Whether the line wants a question changed that was never asked."""
+    def _vain(self, said: Said | None, best: Question) -> bool:
+        """Whether the line wants a question changed that was never asked, or changed how can't be told."""
+        if self.last is not None and said is not None and said.topic in acts.CHANGES and not best.words:
+            return True  # numbers alone, and words that lead to a change
         if said is None or said.topic not in acts.CHANGES or said.loose or self.last is not None:
             return False
         rest = read(said.words.get("rest", ""), self.parameters).questions

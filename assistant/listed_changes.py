@@ -10,10 +10,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import replace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
+from intents.question import Question
 from intents.untold_layers import kind_of
 from solvers.slots import Layer, Opening, Piece
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
 
 _MORE = re.compile(
     r"\b(?:add|adds|added|adding|also|too|another|plus|as well|extra|more|put (?:in|on)|throw in|on top|over (?:that|it|them))\b",
@@ -21,6 +25,19 @@ _MORE = re.compile(
 )
 _AND = re.compile(r"^\W*and\b", re.IGNORECASE)
 _INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
+
+
+def put_into_lists(more: Question, last: Asked, text: str, old: str = "") -> bool:
+    """Put what is told of one thing in a list into the list before; whether it could be told how."""
+    for name, heard in list(more.givens.items()):
+        before = last.givens.get(name)
+        if before is None or not isinstance(before.value, tuple) or not before.value or not isinstance(heard.value, tuple):
+            continue
+        whole = merged(before.value, heard.value, text, old)
+        if whole is None:
+            return False
+        more.givens[name] = replace(heard, value=whole, others=())
+    return True
 
 
 def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -> tuple[Any, ...] | None:

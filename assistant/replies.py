@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.listed_changes import put_into_lists
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import chosen_way
@@ -153,6 +154,8 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
     chosen, ways = named[0], c.ways(named[0])
     more = read_as(text, chosen.topic, c.parameters) if readings_in(text) else None
     if more and more.givens:  # the reply names the topic and tells more of it
+        if not put_into_lists(more, ways[0].asked, text):
+            return False
         chosen, ways = more, c.ways(more, ways[0].asked)
     c.finish(record, ways, chosen)
     return True
