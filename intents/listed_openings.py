@@ -23,8 +23,8 @@ _KINDS = frozenset(
 )
 # A word before "door" or "window" that nobody here has heard of says which kind; these are things of their own, or no name.
 _NO_KIND = frozenset(
-    "wall walls and with a an no by in on at for from per to or over is are has have gable board boards roof siding trim plus less minus"
-    " stock stick sticks coil joint lap tall high wide long each two three four five six both exposure".split()
+    "wall walls and with a an no by in on at for from per to or over is are has have gable board boards roof siding trim plus"
+    " less minus stock stick sticks coil joint lap tall high wide long each two three four five six both exposure".split()
 )
 _BETWEEN = frozenset(
     (
@@ -77,8 +77,8 @@ def _item(listing: Listing, i: int) -> Item | None:
     i += listing.words[i] in _LEADS
     led = i > start or listing.words[i] in ("a", "an", "one", "another")
     at = i + (listing.words[i] in ("a", "an", "another"))
-    for end, count in (*listing.counts(at), (at, 1)):
-        end += 2 * (listing.words[end : end + 2] == ["no", "."] and end > at)  # 1 no. opening
+    for after, count in (*listing.counts(at), (at, 1)):
+        end = after + 2 * (listing.words[after : after + 2] == ["no", "."] and after > at)  # 1 no. opening
         found = _named_first(listing, end) or (_sized_first(listing, end) or _pair_door(listing, end))
         if found is None and (end > at or led):
             found = _bare_size(listing, start, at, end)

@@ -69,7 +69,7 @@ def _counted(listing: Listing, i: int) -> Item | None:
         joint = listing.past(at, _JOINTS)
         if joint == at and not known and at > end and not _each_at(listing, at):
             continue
-        if one and (joint == at or at == end or words[at] not in ("at", "@")):
+        if (end, 1) in one and (at in (joint, end) or words[at] not in ("at", "@")):
             continue
         for amount in listing.amounts(joint):
             named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"

@@ -12,10 +12,10 @@ from solvers.quantities import Area, Length, Quantity
 
 _ROUND = frozenset("round around perimeter surround surrounding encircle circling".split())
 _LEADS = frozenset("all the way right clear full of a an the".split())
-_BETWEEN = frozenset("a an the of my our this that is are each with : , at about building house shed garage cabin barn boathouse".split())
+_AFTER = frozenset("building house shed garage cabin barn boathouse footprint box".split())
+_BETWEEN = _AFTER | frozenset("a an the of my our this that is are each with : , at about".split())
 _WINDOWS = frozenset("window windows opening openings".split())
 _DOORS = frozenset("door doors".split())  # trim goes up, over and down: no perimeter
-_AFTER = frozenset("building house shed garage cabin barn boathouse footprint box".split())
 _FACES = frozenset("walls wall elevations faces sides gables ends".split())
 _SURE, _WITHIN = 0.6, 6
 _INCHES_FROM = 21  # no opening is 21 ft wide

@@ -21,7 +21,8 @@ BOTH = {"both": 2, "twin": 2, "two": 2}
 _EACH = frozenset("each apiece ea".split())
 _PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", "around", "along"))
 _JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
-_TAKEN = frozenset(("total", "altogether", "combined", "all", "together", "overall", "between"))  # the size is of them all already
+_TAKEN = frozenset("total altogether combined all together overall between".split())  # the size is of them all already
+_THEM = frozenset(("them", "those", "these"))
 _NO_NAMES = frozenset("and deep wide long high tall thick in of for at on with to by ft feet foot inch inches".split())
 _WITHIN = 7  # words between the things and their size
 _UNIT_AREAS = frozenset(("per", "a", "an", "each", "/", "every"))  # pounds a square foot: no area of its own
@@ -47,8 +48,9 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
     word = listing.words[i]
     if word in NOUNS:  # butt joints: 96 of them
         at = listing.past(i + 1, frozenset((":", ",", "-")), 1)
-        yield from ((end + 2, n) for end, n in listing.counts(at)
-                    if 1 < n <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in ("them", "those", "these"))  # fmt: skip
+        for end, count in listing.counts(at):
+            if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in _THEM:
+                yield end + 2, count
     counts = [(i + 1, BOTH[word])] if word in BOTH else []
     for end, count in (*listing.counts(i), *counts):
         if not 1 < count <= MOST_TIMES:
@@ -71,7 +73,7 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
                 joined = all(word in _JOINTS for word in listing.words[end:at])
                 said = listing.words[end : end + 1] != [","] and joined and at > end
                 if _TAKEN & set(listing.words[size.end : size.end + 3]):
-                    if joined:  # two walls, 560 square feet between them
+                    if joined and "between" in listing.words[size.end : size.end + 2]:  # two walls, 560 square feet between them
                         assert isinstance(size.value, Length | Area)
                         yield _times(listing, i, size.end, size, 1, SURE)
                     continue

@@ -18,16 +18,15 @@ from intents.fitting import KINDS, Fit, fit
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
-from intents.stated_units import in_millimetres, stated_metric
+from intents.stated_units import in_millimetres
+from intents.unsaid_units import SURE_UNIT, in_feet, metric, millimetres
 from solvers.quantities import Angle, Area, Count, Length, Percent, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
 LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
-PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
 LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
-SURE_UNIT = 0.9  # a length this sure was said with its unit
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 CONTRASTED = {("instead", "of"), ("rather", "than")}  # what stands after these is what it is not
@@ -130,13 +129,6 @@ def _stands_alone(chart: Chart, reading: Reading) -> bool:
     return bare and LEAST_ANGLE <= reading.value.value <= MOST_ANGLE and not named  # type: ignore[union-attr]
 
 
-@once
-def _in_feet(chart: Chart) -> bool:
-    """Whether lengths are said in feet, and in nothing else."""
-    lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
-    return {r.value.unit for r in lengths} == {"ft"}  # type: ignore[union-attr]
-
-
 def _is_no(chart: Chart, kind: type, reading: Reading) -> bool:
     """Whether a bare number can't be of a kind: "16s" are pieces of that length, and one wall is no area."""
     if chart.words[reading.end : reading.end + 1] == ["s"]:
@@ -218,12 +210,12 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     fitted = fit(reading, parameter, text, cued)
     if fitted is None:
         return None
-    if reading.kind == "number" and isinstance(fitted.value, Length) and parameter.slot.alike and _in_feet(chart):
+    if reading.kind == "number" and isinstance(fitted.value, Length) and parameter.slot.alike and in_feet(chart):
         fitted = Fit(Length(fitted.value.value, "ft", text), fitted.sure)
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
         return None
     bare_length = reading.kind == "number" and isinstance(fitted.value, Length)
-    if bare_length and (_metric(chart) or _millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
+    if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
         others = () if likely == "mm" else (Length(value, other, text),)
@@ -261,33 +253,9 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
     return reading
 
 
-@once
-def _metric(chart: Chart) -> bool:
-    """Whether every length said with a unit is metric, and there is one: then a number said with none is too."""
-    units = {
-        r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT
-    }
-    return units <= {"mm", "cm", "m"} if units else bool(stated_metric(chart.words))
-
-
-def _millimetres(chart: Chart, reading: Reading) -> bool:
-    """Whether a bare number is of millimetres by its size, as "900 by 1200" is where no other unit is said."""
-    own = reading.value.value  # type: ignore[union-attr]
-    return bool(own >= SOME_MM and own.denominator == 1 and _large_bare(chart) > 0)
-
-
 def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:
     """Whether a bare number is past what its parameter can be in inches and feet, where millimetres are named: 150 cover."""
     return possible(parameter, value) < 1 and in_millimetres(chart.words)
-
-
-@once
-def _large_bare(chart: Chart) -> int:
-    """How many bare numbers are plainly millimetres by their size; none where anything is said in a unit."""
-    rows = [r for row in chart.readings for r in row]
-    if any(r.kind in ("length", "area", "money", "weight") and r.sure >= SURE_UNIT for r in rows):
-        return 0
-    return sum(r.value.value >= PLAIN_MM for r in rows if r.kind == "number" and isinstance(r.value, Quantity))
 
 
 def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:

@@ -31,7 +31,7 @@ LEAST_ROLE = 0.01  # a role less likely than this is not tried
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
-NOMINAL = (1, 2)  # the first number of a stick's name: 1x3, 2 by 4
+NOMINAL = frozenset((1, 2))  # the first number of a stick's name: 1x3, 2 by 4
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
@@ -73,7 +73,7 @@ def read_again(
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (mention.reading.kind == "number" and shares[NOTHING] >= IDLE and not _of_a_size(sentence, mention))
+        if role == NOTHING and not (shares[NOTHING] >= IDLE and _lone_number(sentence, mention))
         and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
@@ -137,10 +137,12 @@ def _nominal(chart: Chart, heard: Heard) -> bool:
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
 
 
-def _of_a_size(sentence: Sentence, mention: Mention) -> bool:
-    """Whether a number is part of a size (16 by 7), and not of the name of a stick (1x3)."""
-    first = next((other for other in sentence.found if other.start == mention.start), mention)
-    return mention.parts > 0 and first.reading.value.value not in NOMINAL  # type: ignore[union-attr]
+def _lone_number(sentence: Sentence, mention: Mention) -> bool:
+    """Whether a number may be let be: none with a unit, and no part of a size (16 by 7), but for a stick's name (1x3)."""
+    if mention.reading.kind != "number" or not mention.parts:
+        return mention.reading.kind == "number"
+    first = next(other.reading.value for other in sentence.found if other.start == mention.start)
+    return isinstance(first, Quantity) and first.value in NOMINAL
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:

@@ -54,8 +54,9 @@ def courses_to_openings(
 ) -> None:
     """Exposure, inches, in the zone between sill and head, and in the others, whole courses that land on every line.
 
-    Head and top are heights, or the distance from the line below them (`window`, `over`). Of all whole counts in range it takes those whose exposures differ least. Refuses lines out of order, and a zone
-    that no exposure in range fills, with what the nearest choices cost. Source: common practice of the story pole.
+    Head and top are heights, or the distance from the line below them (`window`, `over`). Of all whole counts in range
+    it takes those whose exposures differ least. Refuses lines out of order, and a zone that no exposure in range fills,
+    with what the nearest choices cost. Source: common practice of the story pole.
     """
     if head is None:
         head = work.step("head", sill + window, "the sill, and the window above it", "in")

@@ -69,7 +69,8 @@ def equal_spacing(
     if widest is not None:
         work.refuse_when(
             work.value(even) > work.value(widest),
-            f"{work.text(count)} pieces leave gaps of {work.text(even)}, over the greatest of {work.text(widest)}: say more pieces",
+            f"{work.text(count)} pieces leave gaps of {work.text(even)}, over the greatest of {work.text(widest)}: "
+            "say more pieces",
         )
         work.check("no gap is over the greatest", even, "<=", widest)
     if counted is None:

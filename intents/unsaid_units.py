@@ -1,0 +1,42 @@
+"""What the lengths said with a unit tell of those said without: feet among feet, millimetres among millimetres."""
+
+from __future__ import annotations
+
+from intents.chart import Chart, once
+from intents.reading import Reading
+from intents.stated_units import stated_metric
+from solvers.quantities import Length, Quantity
+
+PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
+SURE_UNIT = 0.9  # a length this sure was said with its unit
+
+
+@once
+def in_feet(chart: Chart) -> bool:
+    """Whether lengths are said in feet, and in nothing else."""
+    lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
+    return {r.value.unit for r in lengths} == {"ft"}  # type: ignore[union-attr]
+
+
+@once
+def metric(chart: Chart) -> bool:
+    """Whether every length said with a unit is metric, and there is one: then a number said with none is too."""
+    units = {
+        r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT
+    }
+    return units <= {"mm", "cm", "m"} if units else bool(stated_metric(chart.words))
+
+
+def millimetres(chart: Chart, reading: Reading) -> bool:
+    """Whether a bare number is of millimetres by its size, as "900 by 1200" is where no other unit is said."""
+    own = reading.value.value  # type: ignore[union-attr]
+    return bool(own >= SOME_MM and own.denominator == 1 and _large_bare(chart) > 0)
+
+
+@once
+def _large_bare(chart: Chart) -> int:
+    """How many bare numbers are plainly millimetres by their size; none where anything is said in a unit."""
+    rows = [r for row in chart.readings for r in row]
+    if any(r.kind in ("length", "area", "money", "weight") and r.sure >= SURE_UNIT for r in rows):
+        return 0
+    return sum(r.value.value >= PLAIN_MM for r in rows if r.kind == "number" and isinstance(r.value, Quantity))
