@@ -123,7 +123,7 @@ def _in_sizes(chart: Chart) -> int:
 def _stands_alone(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number counts nothing that is named after it: "corner 95, face 3 1/2"; not 12 pieces."""
     after = chart.words[reading.end] if reading.end < len(chart.words) else ""
-    if _in_sizes(chart) >> reading.start & 1:
+    if _in_sizes(chart) >> reading.start & 1 or _in_twelve(chart, reading):
         return False
     named = bool(after) and (chart.weighs >> reading.end & 1 or after in LIGHT) and after not in UNNAMED
     bare = reading.kind == "number" and isinstance(reading.value, Quantity)
@@ -179,10 +179,10 @@ def parts_of(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
 
 
 def fixed_value(kind: type, fixed: str, text: str) -> Any:
-    """What a tag gives outright: a count, an angle in degrees ("square corner"), or the name of a choice."""
+    """What a tag gives outright: a count, an angle in degrees ("square corner"), inches ("per foot"), or a choice."""
     if kind is Count:
         return Count(Fraction(fixed), "count", text)
-    return Angle(Fraction(fixed), "deg", text) if kind is Angle else fixed
+    return Angle(Fraction(fixed), "deg", text) if kind is Angle else Length(Fraction(fixed), "in") if kind is Length else fixed
 
 
 def place_of(chart: Chart, start: int, end: int) -> tuple[int, int, str]:
