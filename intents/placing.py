@@ -15,6 +15,7 @@ from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
+from intents.listed import CONTRASTED
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
@@ -30,7 +31,6 @@ UNNAMED = frozenset("for and is how what can will if on".split())  # words after
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
-CONTRASTED = {("instead", "of"), ("rather", "than")}  # what stands after these is what it is not
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
