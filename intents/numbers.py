@@ -225,6 +225,8 @@ def fractions(line: Line, i: int) -> list[Piece]:
         return _slashed(line, i) or _said(line, i, i + 1, int(word) if word.isdecimal() else 0)
     bare = _ordinal(line, i) if word not in ("sixteens", "halves") else None  # both halves of a joint
     found: list[Piece] = []
+    if word == "half" and line.words[i + 1] == "of" and line.words[i + 2] in ("that", "it", "this"):
+        return found  # the rise is half of that
     if bare and bare[1] in (2, 4):
         found.append(Piece(bare[0], Fraction(1, bare[1]), "bare"))
     elif bare:
