@@ -48,3 +48,29 @@ def test_the_twelve_of_in_twelve_is_no_angle() -> None:
 def test_what_the_saw_is_set_to_is_no_value_kept() -> None:
     record = last("the corner is 92 degrees", "what do I set the saw to?")
     assert (record["topic"], record["answer"]["value"]) == ("miter for a corner", 44)
+
+
+@pytest.mark.parametrize(
+    ("text", "topic", "value"),
+    [
+        ("a ramp climbs 18 inches over 12 feet of level run, length along the ramp?", "right triangle", 145.121),
+        ("guy wire fixed 12 ft up the pole and anchored 7 ft away, how long", "right triangle", 166.709),
+        ("triangle bracket with a right angle, 18 in up and 14 in out, length of the sloping side?", "right triangle", 22.8035),
+        ("half round louvre, 32 inches wide, so the rise is half of that; radius?", "arc", 16),
+        ("bearing point nineteen feet, foot out?", "ladder footing", 57),
+        ("stiles rest at 13 feet, pull the foot out how far", "ladder footing", 39),
+    ],
+)
+def test_braces_and_ladders(text: str, topic: str, value: float) -> None:
+    record = last(text)
+    assert (record["outcome"], record["topic"]) == ("answered", topic), record["say"] or record["ask"]
+    assert record["answer"]["value"] == pytest.approx(value, abs=0.01)
+
+
+def test_a_ramp_wall_is_no_ramp() -> None:
+    assert last("the ramp wall is 30 feet long and 9 high, what area")["topic"] == "wall area"
+
+
+@pytest.mark.parametrize(("limit", "says"), [(47, "yes"), (40, "no")])
+def test_a_square_corner_is_no_area(limit: int, says: str) -> None:
+    assert last(f"my saw stops at {limit}, can it do the 45s on a square corner")["answer"]["text"] == says
