@@ -23,6 +23,7 @@ PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in t
 _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
+_SETS = re.compile(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
 _SAME = re.compile(
     r"\b(?:same|that|this) (?:roof|pitch|slope|exposure|gable|stock|overhang|spacing|reveal|saw|wall|one)\b"
     r"|\b(?:that|the) same\b",
@@ -77,6 +78,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
+    if said and said.topic == "recall" and _SETS.search(text):
+        return None  # what the saw is set to is worked out; how far it swings is kept
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
     return said

@@ -51,6 +51,7 @@ _AMERICAN = frozenset(["us", "american"])
 _GALLONS = frozenset("gallon gallons gal gals quart quarts pint pints".split())
 _OUNCES = frozenset(["oz", "ounce", "ounces"])
 _FLUID = frozenset(["fluid", "fl", "us"])
+_SHAPES = frozenset("corner corners joint cut box end opening frame miter mitre edge".split())  # a square one of these is no area
 # after "square" and "cubic": (unit, how many of it)
 _SQUARES = (
     dict.fromkeys(FEET, ("ft2", Fraction(1)))
@@ -115,8 +116,8 @@ def _square(line: Line, i: int, head: Head) -> Iterator[Reading]:
         place = after in INCHES and after == "in" and bool(line.pieces(at + 2))
         sure = 0.4 if head.form == "one" else 0.7 if place else 1.0  # "a square foot" is mostly "per square foot"
         yield _reading("area", i, at + 2, head, Area, *_SQUARES[after], sure)
-    elif line.words[at] == "square" and after not in UNITS:
-        sure = 0.2 if head.form == "one" else 0.7  # "a square corner" is a shape
+    elif line.words[at] == "square" and after not in UNITS and not (head.form == "one" and after in _SHAPES):
+        sure = 0.2 if head.form == "one" else 0.7
         yield _reading("area", i, at + 1, head, Area, "square", Fraction(1), sure)
 
 

@@ -33,8 +33,8 @@ def outside_of(text: str, whole: bool = False, folder: Path = FOLDER) -> Said | 
                 return said
     if whole:
         return None
-    found = Line(text, rules, (), GAP).find(rules)
-    return next((said for said in found if ASKED not in said.words), None)
+    found = (said for said in Line(text, rules, (), GAP).find(rules) if ASKED not in said.words)
+    return next((said for said in found if not line.spared(said)), None)
 
 
 class _Asked(Line):
@@ -52,10 +52,12 @@ class _Asked(Line):
 
     def is_ours(self, said: Said, start: int, end: int) -> bool:
         """Whether other words of the line ask for what a topic gives, or these ask for it after all."""
+        return self.spared(said) or any(not start <= at < end for at, _, _ in self.places(self.rules[OURS][1]))
+
+    def spared(self, said: Said) -> bool:
+        """Whether words of the line say that these are something else after all: guy wire."""
         names = [said.words[UNLESS]] if UNLESS in said.words else []
-        if any(True for name in names for _ in self.places(self.rules[name][1])):
-            return True
-        return any(not start <= at < end for at, _, _ in self.places(self.rules[OURS][1]))
+        return any(True for name in names for _ in self.places(self.rules[name][1]))
 
     def _anything(self, at: int) -> Iterator[tuple[int, Captures]]:
         """No words, or up to a dozen of the same sentence."""

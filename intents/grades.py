@@ -11,6 +11,7 @@ from solvers.quantities import Length, Pitch
 
 SURE = 0.75  # the rise and the run stay lengths as well
 LEAST_SURE = 0.7  # of each of the two
+SLIGHT = 1 / 24  # of a run: half an inch in a foot
 MOST_BETWEEN = 6  # words between the two
 _RISE = frozenset(
     "rise rises rising rose climb climbs climbing up vertical vertically drop drops fall falls higher gains gain".split()
@@ -48,8 +49,16 @@ def _length(row: list[Reading]) -> Reading | None:
     return max(lengths, key=lambda r: (r.end, r.sure), default=None)
 
 
+def _slight(rise: Reading, run: Reading) -> bool:
+    """Whether the first is so small beside the second that the two are a fall."""
+    small, large = (reading.value.to("in").value for reading in (rise, run))  # type: ignore[union-attr]
+    return bool(0 < small <= SLIGHT * large)
+
+
 def _order(words: list[str], first: Reading, second: Reading, between: list[str]) -> tuple[Reading, Reading] | None:
     """(rise, run), or None where no words tell."""
+    if {*between} & _PER and {*between} <= _PER - {"over", "across", "for"} and _slight(first, second):
+        return first, second  # a quarter inch in ten feet
     before = next((word for word in reversed(words[: first.start]) if word not in _SMALL), "")
     after = words[second.end : second.end + 2]
     told = [word for word in between if word in _RISE | _RUN]

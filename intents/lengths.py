@@ -118,6 +118,8 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
     if word in ("foot", "inch") and not led and line.words[i + 1] == "of":
         yield _reading(i, i + 1, Fraction(1), "ft" if word == "foot" else "in", 0.9)  # 5/12, foot of overhang
+    if word == "foot" and not led and line.words[i + 1] in ("overhang", "overhangs"):
+        yield _reading(i, i + 1, Fraction(1), "ft", 0.9)  # a gable 22 feet wide, foot overhang
     if word == "foot" and line.words[i - 1] == "every" and i:
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)
     if word not in ("foot", "inch", "metre", "meter") or not _fraction_after(line, i + 1):
@@ -252,7 +254,8 @@ def _fraction_after(line: Line, at: int) -> Piece | None:
     if line.words[at] not in ("and", "&"):
         return None
     for part in fractions(line, at + 1):
-        after, place = line.words[part.end], line.words[part.end + 1] in _NOUNS  # an inch and five eighths in the stud
+        after = line.words[part.end]  # an inch and five eighths in the stud, an inch and a half in 4 feet
+        place = line.words[part.end + 1] in _NOUNS or _number_next(line, part.end + 1)
         if part.value < 1 and part.sure > 0.5 and (after not in UNITS or (after == "in" and place)) and (
             after != "of" or not line.pieces(part.end + 1)
         ):

@@ -15,6 +15,7 @@ from solvers.quantities import Length, Quantity
 MOST_ITEMS = 80  # in one list; a longer one is pasted, not said
 MOST_COUNT = 100_000
 PREFIXES = 6  # shorter beginnings of a list that are readings too, as its end may belong to what follows
+CONTRASTED = {("instead", "of"), ("rather", "than"), ("place", "of")}  # what stands after these is what it is not
 SEPARATORS = frozenset((",", "!", ".", "and", "&", "plus", "then", ";", "+", "also", "another"))
 # After an amount these make it the size of something else: 12 foot stock, 24 inch coil, 1/8 kerf.
 STOCK = frozenset(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from intents.listed import SEPARATORS, Amount, Item, Listing, beginnings, with_units
+from intents.listed import CONTRASTED, SEPARATORS, Amount, Item, Listing, beginnings, with_units
 from intents.reading import Reading
 from intents.untold_layers import nominal, with_untold
 from solvers.quantities import Length
@@ -70,6 +70,7 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
     if not any(items):
         return
     items = [item or _unheard_of(listing, i) for i, item in enumerate(items)]
+    items = [None if item and _contrasted(listing.words, i) else item for i, item in enumerate(items)]
     for first in items:
         if first is None:
             continue
@@ -81,6 +82,17 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
             chain.append(at)
         if any(item.led for item in chain):
             yield chain
+
+
+def _contrasted(words: list[str], i: int) -> bool:
+    """Whether a layer is the one that another stands in the place of: instead of (the) 3/8 mesh."""
+    at = i - (words[i - 1] in ("the", "a", "my"))
+    return tuple(words[max(0, at - 2) : at]) in CONTRASTED
+
+
+def _in_contrast(words: list[str], i: int) -> bool:
+    """Whether a number is part of the size of such a layer: the 3, the 8 of instead of 3/8 mesh."""
+    return any(_contrasted(words, start) for start in range(max(2, i - 2), i + 1))
 
 
 def _counted_chains(listing: Listing) -> Iterator[list[Item]]:
@@ -105,7 +117,7 @@ def _next_layer(listing: Listing, items: list[Item | None], last: Item) -> Item 
         if item is not None:  # a name that nobody here has heard of has to stand beside one that is known
             return item if (item.led and last.led) or at - end <= MOST_APART else None
         nominal = listing.words[at + 1] == "×" or listing.words[at] == "×"  # 1x strapping: a name, not a thickness
-        if listing.number_at(at) and not nominal and listing.words[at] not in ("a", "an"):
+        if listing.number_at(at) and not nominal and listing.words[at] not in ("a", "an") and not _in_contrast(listing.words, at):
             return None
     return None
 

@@ -15,6 +15,7 @@ from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
+from intents.listed import CONTRASTED
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
@@ -29,7 +30,6 @@ LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no wo
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
-CONTRASTED = {("instead", "of"), ("rather", "than")}  # what stands after these is what it is not
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
@@ -122,7 +122,7 @@ def _in_sizes(chart: Chart) -> int:
 def _stands_alone(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number counts nothing that is named after it: "corner 95, face 3 1/2"; not 12 pieces."""
     after = chart.words[reading.end] if reading.end < len(chart.words) else ""
-    if _in_sizes(chart) >> reading.start & 1:
+    if _in_sizes(chart) >> reading.start & 1 or _in_twelve(chart, reading):
         return False
     named = bool(after) and (chart.weighs >> reading.end & 1 or after in LIGHT) and after not in UNNAMED
     bare = reading.kind == "number" and isinstance(reading.value, Quantity)
@@ -171,10 +171,10 @@ def parts_of(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
 
 
 def fixed_value(kind: type, fixed: str, text: str) -> Any:
-    """What a tag gives outright: a count, an angle in degrees ("square corner"), or the name of a choice."""
+    """What a tag gives outright: a count, an angle in degrees ("square corner"), inches ("per foot"), or a choice."""
     if kind is Count:
         return Count(Fraction(fixed), "count", text)
-    return Angle(Fraction(fixed), "deg", text) if kind is Angle else fixed
+    return Angle(Fraction(fixed), "deg", text) if kind is Angle else Length(Fraction(fixed), "in") if kind is Length else fixed
 
 
 def place_of(chart: Chart, start: int, end: int) -> tuple[int, int, str]:

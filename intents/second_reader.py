@@ -9,13 +9,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from functools import cache
+from functools import cache, reduce
 from math import exp, log
+from operator import or_
 from typing import NamedTuple
 
-from intents.chart import Chart, Hit, span
+from intents.chart import Chart, Hit, once, span
 from intents.features import Mention, mentions, of_mentions
 from intents.learned import NOTHING, Learned
+from intents.listed import CONTRASTED
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
 from intents.placing import fixed_value, heard_as, parts_of, place_of, possible
@@ -99,6 +101,7 @@ def prepared(
         covered = _kept(chart, first, question)
     else:
         covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
+    covered |= _not_meant(chart)
     by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
     layers = first.givens.get("layers") if first else None
     listed = tokens_of(chart, layers) if layers else -1
@@ -117,6 +120,15 @@ def _choices(chart: Chart, hits: list[Hit], parameters: tuple[Parameter, ...], q
                 question.givens[name] = Heard(fixed_value(kinds[name], fixed, place[2]), *place)
                 covered |= hit.mask if not hit.found else 0
     return covered & ~chart.numbers
+
+
+@once
+def _not_meant(chart: Chart) -> int:
+    """Mask of the quantities that another stands in the place of: 3/4 strapping instead of 3/8 mesh."""
+    words = chart.words
+    after = [at + 2 for at in range(len(words) - 2) if tuple(words[at : at + 2]) in CONTRASTED]
+    rows = [chart.readings[at + (words[at] == "the" and at + 1 < len(words))] for at in after]
+    return reduce(or_, (span(r.start, r.end) for row in rows for r in row if isinstance(r.value, Quantity)), 0)
 
 
 def _kept(chart: Chart, first: Question, question: Question) -> int:
@@ -229,11 +241,13 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             n for n, p in by_name.items()
             if p.kind is not tuple and (heard := heard_any(chart, p, reading)) and (heard.others or possible(p, heard.value) == 1)
         ]  # fmt: skip
+        hinted = told.get((reading.start, reading.end), set())  # what no sentence taught, only words beside it can tell
+        names = [n for n in names if not by_name[n].slot.cued or n in hinted or model.knows(topic, n)]
         if reading.kind == "number" and _whole_number(reading) and (
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
             names = [name for name in names if name != "layers"]  # two layers are no 2 in of anything, nor is detail 4
-        said = told.get((reading.start, reading.end), set()) & set(names)
+        said = hinted & set(names)
         shares = model.role(topic, [*names, NOTHING], features, said)
         likely.append(dict(zip([*names, NOTHING], shares, strict=True)))
     return likely

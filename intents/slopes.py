@@ -17,6 +17,7 @@ _RATIO = {"in": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "to": 0.8}
 _VENT = (150, 300)  # the runs of the two vent ratios, heard run together as "one three hundred"
 STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
 _EVERY_JOINT = frozenset(["for", "in", "per", "to"])  # six for every twelve
+_TAPE_PARTS = (2, 4, 8, 16, 32)  # of an inch
 _LEVEL = frozenset(["across", "over", "along", "out", "sideways", "horizontal"])
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
@@ -27,6 +28,8 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
         if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
             continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
         word = line.words[rise.end]
+        if rise.value < 1:
+            yield from _part_a_foot(line, i, rise)
         if word in _PITCH:
             yield from _separated(line, i, rise, word)
         elif word in _EVERY_JOINT or word == "up":
@@ -36,6 +39,15 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
             yield from _ratios(line, i, rise, rise.end + 2, 0.9)
         else:
             yield from _said_after(line, i, rise)
+
+
+def _part_a_foot(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
+    """A fall whose inches are not said: a sixteenth per foot, an eighth to the foot, 1/4 a foot."""
+    words, at = line.words, rise.end
+    at += 2 if words[at : at + 2] in (["to", "the"], ["in", "the"], ["for", "every"], ["in", "every"]) else 1
+    led = words[rise.end] in _PER and words[at] in ("foot", "ft")
+    if led and rise.value.denominator in _TAPE_PARTS:
+        yield Reading("pitch", i, at + 1, Pitch(rise.value, "in12"), 0.9)
 
 
 def _separated(line: Line, i: int, rise: Piece, word: str) -> Iterator[Reading]:

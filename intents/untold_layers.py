@@ -30,6 +30,8 @@ _IS = frozenset("at is are being".split())
 _WHICH = frozenset("which that thats is at being".split())
 _THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"))
 _TIMES = frozenset(("×", "by"))
+_SEVERAL_SIZES = frozenset("twos threes fours sixes eights".split())
+_LAID = frozenset("laid flat on the for as edge".split())
 MOST_NOMINAL = 8  # in; a whole number of inches said with another is a name: 1x4, 2 by 2
 LEAST_ACTUAL = 10  # what is said of a nominal size is how thick it is while it is less
 
@@ -102,9 +104,11 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
     if first is None or listing.words[first.end] not in _TIMES:
         return None
     second = next(iter(listing.amounts(first.end + 1)), None)
-    if second is None and listing.words[first.end] == "by":
+    several = listing.words[first.end + 1] in _SEVERAL_SIZES  # two by fours
+    if second is None and listing.words[first.end] == "by" and not several:
         return None
-    end = second.end if second else first.end + 1
+    end = second.end if second else first.end + 1 + several
+    end = listing.past(end, _LAID, 3) if several else end
     name = end + (listing.words[end] in names and listing.words[end] in _KINDS)
     what = listing.words[end] if name > end else "layer"
     told = next(iter(listing.amounts(name + 1)), None) if listing.words[name] in _IS else None

@@ -7,11 +7,12 @@ from typing import Annotated
 
 from solvers.common import CODE_CAUTION
 from solvers.constants import MM_PER_INCH
+from solvers.errors import NeedMore
 from solvers.exact import Term
 from solvers.layers import layer_terms, named
 from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.slots import Layer, Slot
+from solvers.slots import Choice, Layer, Slot
 from solvers.strips import stack_view
 from solvers.working import Working
 
@@ -84,18 +85,29 @@ def _gap_view(work: Working, depth: Term, millimetres: Term) -> None:
     view.label((gap + 0.25, tall * 0.5), "cladding")
 
 
+class Swap(Choice):
+    """One layer in the place of another: of the two that were said, which goes."""
+
+    FOR = "the first out, the second in"
+
+
 @topic("build-out", "water")
 def build_out(
     work: Working,
     layers: Annotated[
         tuple[Layer, ...], Slot("Which layers, from the stud out, and how thick? Like 1/2 sheathing, 3/4 strapping.")
     ],
+    swap: Annotated[Swap | None, Slot("Is one layer taken out and the other put in?")] = None,
+    gone: Annotated[Length | None, Slot("How thick is the layer that goes out?", bare=("in",), above=0, cued=True)] = None,
 ) -> None:
-    """Depth from the stud to the face of the cladding, inches: the sum of the layers.
+    """Depth from the stud to the face of the cladding, inches: the sum of the layers; what a swap of two changes.
 
     Refuses a layer of nothing or less. `also` says what going from a 3/8 in to a 3/4 in gap adds.
     """
     terms = layer_terms(work, layers)
+    if swap is not None or (gone is not None and len(terms) == 1):
+        _swapped(work, [gone, *terms] if gone is not None else terms)  # type: ignore[list-item]
+        return
     total = terms[0]
     for term in terms[1:]:
         total = work.step("depth", total + term, f"and the {term.name}", unit="in")
@@ -118,3 +130,14 @@ def build_out(
         list(zip((layer.what for layer in named(layers)), terms, strict=True)),
         total,
     )
+
+
+def _swapped(work: Working, terms: list[Term]) -> None:
+    """How much further out the face comes when one layer takes the place of another; negative for less."""
+    if len(terms) != 2:
+        raise NeedMore("layers", "Which layer goes out and which comes in? Say the two, with their thicknesses.")
+    out, into = terms
+    more = work.answer("face further out by", into - out, "the one comes out where the other goes in", "in")
+    work.also("adds to trim and jamb depth", more)
+    work.also("adds to fastener length", more)
+    work.check("the old layer and what it gains make the new one", out + more, "=", into)

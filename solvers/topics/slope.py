@@ -17,7 +17,7 @@ from solvers.working import Working
 RoofAngle = Annotated[Angle, Slot("What is the angle, in degrees from level?", least=0, below=90)]
 # The pitch is a ratio of the two, so bare numbers only have to be in one unit: inches do.
 MeasuredRise = Annotated[Length, Slot("What is the rise?", bare=("in",), least=0)]
-MeasuredRun = Annotated[Length, Slot("What is the run?", bare=("in",), above=0)]
+MeasuredRun = Annotated[Length, Slot("What is the run?", bare=("in",), alike=True, above=0)]
 
 
 class SlopeAs(Choice):
@@ -25,6 +25,13 @@ class SlopeAs(Choice):
 
     ANGLE = "degrees"
     GRADE = "percent"
+
+
+class Across(Choice):
+    """What was measured along the level; the run unless said."""
+
+    RUN = "run"
+    GABLE = "width of the gable"
 
 
 @topic("roof angle", "slope")
@@ -65,11 +72,18 @@ def pitch_of_an_angle(work: Working, angle: RoofAngle) -> None:
 
 
 @topic("pitch from rise and run", "slope")
-def pitch_from_rise_and_run(work: Working, rise: MeasuredRise, run: MeasuredRun) -> None:
-    """Pitch, rise in 12, from a rise and a run as measured.
+def pitch_from_rise_and_run(
+    work: Working,
+    rise: MeasuredRise,
+    run: MeasuredRun,
+    across: Annotated[Across | None, Slot("Is that the run, or the whole width of the gable?")] = None,
+) -> None:
+    """Pitch, rise in 12, from a rise and a run as measured; the run of a gable is half its width.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
     """
+    if across is Across.GABLE:
+        run = work.step("run", run / 2, "the peak stands over the middle of the gable", unit="in")
     pitch = work.answer("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
     theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
     work.also("roof angle", theta)

@@ -53,6 +53,9 @@ def vent_opening(
     ] = None,
     length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), least=12)] = None,
     screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
+    closed: Annotated[
+        Percent | None, Slot("How much does the screen close, in percent?", least=0, below=100, name="closed share", cued=True)
+    ] = None,
     top_gap: Annotated[
         Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True)
     ] = None,
@@ -67,6 +70,8 @@ def vent_opening(
 
     Refuses an open share over 100 %. With a gap or screen of its own at the top, says which of the two limits.
     """
+    if share is None and closed is not None:
+        share = work.step("share", 100 - closed, "what the screen leaves open", unit="percent")
     share = _share(work, share, screen)
     per_foot = work.step(
         "per foot", gap * 12 * share / 100, "a foot of slot, less what the screen closes", unit="in2perft"
@@ -78,9 +83,9 @@ def vent_opening(
             "free area", gap * length * share / 100, "slot by length, less what the screen closes", "in2", "A"
         )
         work.also("free area per foot", per_foot)
-    closed = work.step("closed", gap * 12 * (100 - share) / 100, "what the screen closes, per foot", unit="in2perft")
+    shut = work.step("closed", gap * 12 * (100 - share) / 100, "what the screen closes, per foot", unit="in2perft")
     work.also("before the screen, per foot", gap * 12, "in2perft")
-    work.check("open and closed make the whole slot", per_foot + closed, "=", gap * 12)
+    work.check("open and closed make the whole slot", per_foot + shut, "=", gap * 12)
     if length is not None:
         work.check("per foot times the feet", per_foot * length / 12, "=", free)
     _limits(work, per_foot, gap, share, top_gap, top_share)

@@ -90,3 +90,22 @@ def test_a_layer_of_metric_names_keeps_its_unit(talk: Talk) -> None:
 
 def test_one_more_layer_or_another_in_its_place_is_asked_about(talk: Talk) -> None:
     assert talk(WALL, "and with 1 inch foam?")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("build-out: 1/2 sheathing, 3/4 strapping instead of 3/8 mesh, and 5/8 boards", 1.875),
+        ("how far out with 3/4 strapping rather than the 3/8 mesh over half inch sheathing", 1.25),
+        ("I want to swap the 3/8 mesh for 3/4 strapping. How much further out does the cladding come?", 0.375),
+        ("how much more does 3/4 strapping instead of 3/8 mesh stick out", 0.375),
+        ("if I swap 1/2 sheathing for 7/16 what does the build-out change by", -0.0625),
+    ],
+)
+def test_what_another_stands_in_the_place_of_is_no_layer_of_the_wall(talk: Talk, line: str, inches: float) -> None:
+    assert talk(line)["answer"]["value"] == pytest.approx(inches)
+
+
+def test_two_by_fours_laid_flat_are_a_layer(talk: Talk) -> None:
+    record = talk("Sheath is half inch, then two by fours laid flat for strapping, then 3/4 shiplap. How far off the stud?")
+    assert (record["outcome"], record["ask"]) == ("asks", "How thick is the strapping?")
