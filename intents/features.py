@@ -83,7 +83,7 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
     found = set(content)
     found.update(f"{a} {b}" for a, b in zip(["^", *content], [*content, "$"], strict=True))
     found.update(f"{a}_{b}" for a, b in pairwise(heavy))
-    for first, second, third in zip(flow, [*flow[1:], "$"], [*flow[2:], "$", "$"], strict=True):
+    for first, second, third in zip(flow, [*flow[1:], "$"], [*flow[2:], "$", "$"], strict=False):  # a line may be one word
         if first in LEADS:
             found.update((f"?{first} {second}", f"?{first} {second} {third}"))
     found.update(name for row in chart.classes for name, _ in row)
