@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
+from intents.allowances import allowances
 from intents.fitting import STANDS_IN
 from intents.grades import grades
 from intents.lengths import FOOTERS
@@ -103,7 +104,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             found[i] = [r for r in here if r.kind != "area"] if taken else here
             found[i + 1] = taken
     composed = [*listed, *sums(tokens, found), *grades(tokens, found)]
-    for reading in [*shares(tokens, found)]:
+    for reading in [*shares(tokens, found), *allowances(tokens, found)]:
         found[reading.start].insert(0, reading)
     found = _whole(found, words)
     for reading in composed:

@@ -165,8 +165,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
         return Fit(Temperature(value, "degF", text), 0.6, (Temperature(value, "degC", text),))
     if kind is TemperatureChange:
         return Fit(TemperatureChange(value, "dF", text), 0.6, (TemperatureChange(value, "dC", text),))
-    if kind is Percent and 0 < value < 1 and value.denominator in (2, 4, *TAPE_PARTS):
-        return None  # 3/8 is of an inch
+    if kind is Percent and 0 < value < 1:  # a tenth for waste, two thirds open; 3/8 is of an inch
+        return None if value.denominator in (2, 4, *TAPE_PARTS) else Fit(Percent(value * 100, "percent", text), reading.sure)
     units: dict[type, str] = {
         Percent: "percent",
         Area: "ft2",

@@ -23,6 +23,7 @@ _ARTICLES = frozenset(("a", "an", "the", "my"))
 _SIDES = frozenset("wide deep high long tall thick".split())
 _ENDS = _SIDES | frozenset(", . ; : ? ! and for so across again with on what how by".split()) | {""}  # after "half that"
 _COMPARING = frozenset("is are was does do".split())  # "is 3/8 less than 10 mm" asks which is more
+FINEST = 16  # 1/150 of a floor is a ratio of vents
 _FAR = 12  # words back to what "that" is
 _KINDS = ("length", "number", "area")
 
@@ -50,7 +51,7 @@ def _shares_at(words: list[str], row: list[Reading], at: int) -> Iterator[tuple[
     if before in ("and", "/", "&") or literal(before):
         return
     for reading in row:
-        if isinstance(reading.value, Number) and 0 < reading.value.value < 1:
+        if isinstance(reading.value, Number) and 0 < reading.value.value < 1 and reading.value.value.denominator <= FINEST:
             yield reading.end, reading.value.value
 
 

@@ -30,6 +30,8 @@ _BEING = frozenset(("being", "is", "are"))
 _POINTS = frozenset(("the", "that", "those", "these"))
 _SIDES = frozenset("wide high long deep tall thick across up down out face".split())
 _NAMED = frozenset("pitch angle slope corner waste degrees roof spring nearest top".split())  # a number after one has no length
+_SHARED = frozenset("divided divide split multiplied multiply cut".split())  # by 3
+_FACTORS = frozenset("times into over ÷ /".split())
 _LINKS = frozenset("of is at a an : =".split())
 _COUNTING = frozenset("at @ of no nr off pcs ea each courses pieces parts sided in".split())  # after a number, these make it a count
 _NO_THINGS = frozenset("across less plus minus times comes goes runs leaves thats this whats".split())
@@ -124,6 +126,8 @@ def _bare(tokens: list[Token], within: range) -> list[Reading]:
 def _is_size(words: list[str], number: Reading) -> bool:
     """Whether a bare number can be a length: it counts no things and is no angle or waste."""
     after, before = words[number.end], number.start - 1
+    if before >= 0 and (words[before] in _FACTORS or (words[before] == "by" and not _SHARED.isdisjoint(words[:before]))):
+        return False
     while before >= 0 and words[before] in _LINKS:
         before -= 1
     things = len(after) > 3 and after.endswith("s") and after not in _NO_THINGS and after not in _UNITS
