@@ -6,10 +6,10 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from solvers.exact import fraction
-from solvers.quantities import LENGTH, Length
+from solvers.quantities import LENGTH, Length, Number
 from solvers.registry import Topic, work_out
 from solvers.slots import Given
-from solvers.sums import Part, Sum
+from solvers.sums import Part, Sum, leaves
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
@@ -26,12 +26,21 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
     total = _length_of(last)
     if total is None:
         return givens
-    return {**givens, "other": Given("other", total, "earlier")}
+    more = {"other": Given("other", total, "earlier")}
+    if "bare" not in givens and total.text.endswith(" mm") and _whole_numbers(said.value):
+        more["bare"] = Given("bare", topic.parameter("bare").kind("millimetres"), "earlier")
+    return {**givens, **more}
 
 
 def _goes_on(part: Part | None) -> bool:
     """Whether the first part of a sum was not said."""
     return _goes_on(part.left) if isinstance(part, Sum) else part is None
+
+
+def _whole_numbers(part: Part) -> bool:
+    """Whether every number a sum tells without a unit is whole: 12 goes on in millimetres, 3/8 is read off a tape."""
+    bare = [leaf for leaf in leaves(part) if isinstance(leaf, Number)]
+    return bool(bare) and all(leaf.value.denominator == 1 for leaf in bare)
 
 
 def _length_of(last: Asked) -> Length | None:

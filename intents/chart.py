@@ -13,6 +13,8 @@ from intents.lengths import FOOTERS
 from intents.lists import lists
 from intents.measures import readings
 from intents.phrases import END, Capture, Phrases, Trie
+from intents.plurals import plural_sizes
+from intents.rates import plain_rates
 from intents.reading import Dims, Reading
 from intents.shares import shares
 from intents.sound_alikes import settled
@@ -93,7 +95,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
         if word != token.text:
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
-    tokens, doubts = settled(beside_numbers(tokens))
+    tokens, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
     words = [token.text for token in tokens]
     found = readings(tokens)
     listed = [*lists(tokens, found)]

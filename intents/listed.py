@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from intents.lengths import FEET, UNITS
+from intents.plurals import is_plural
 from intents.reading import Reading
 from intents.tokens import Token
 from solvers.quantities import Length, Quantity
@@ -75,6 +76,7 @@ class Listing:
             row = self.chart[i] if i < len(self.chart) else []
             said = [amount for r in row if r.kind == "length" and (amount := self._length(r))]
             bare = [r for r in row if r.kind == "number" and r.sure >= 0.4 and isinstance(r.value, Quantity)]
+            bare = [r for r in bare if not is_plural(self.words, r.start, r.end)]
             found = said[:1]
             if bare and (not found or bare[0].end > found[0].end):
                 number = bare[0]

@@ -15,6 +15,7 @@ from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
+from intents.plurals import KEPT, is_plural
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
@@ -30,6 +31,8 @@ SURE_UNIT = 0.9  # a length this sure was said with its unit
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 CONTRASTED = {("instead", "of"), ("rather", "than")}  # what stands after these is what it is not
+SAID_BARE = ("number", "plural")  # kinds with no unit
+LINEAL = frozenset(("linear", "lineal", "running"))  # feet are told so, and no things
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
@@ -194,6 +197,10 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if parameter.kind in (Length, Angle) and _slopes(chart, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
+    if parameter.slot.kept not in KEPT and reading.kind in SAID_BARE and is_plural(chart.words, reading.start, reading.end):
+        return None
+    if parameter.kind is Count and not LINEAL.isdisjoint(chart.words[reading.end : reading.end + 1]):
+        return None
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
     fitted = fit(reading, parameter, text, cued)

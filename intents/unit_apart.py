@@ -10,7 +10,7 @@ from itertools import takewhile
 
 from intents.lengths import METRES, PLAIN
 from intents.measures import readings
-from intents.number_words import TAPE
+from intents.number_words import SMALL, TAPE
 from intents.reading import Reading
 from intents.tokens import Token, literal
 from solvers.quantities import Number
@@ -23,6 +23,7 @@ _UNITS = (
     | dict.fromkeys(METRES, "m")
     | {word: unit for word, (unit, size, _) in PLAIN.items() if size == 1}
 )
+_ASKED = frozenset("pounds kilos kilograms kg lbs gallons litres liters fahrenheit celsius".split())
 _STOPS = frozenset((",", ".", ";", ":", "(", ")", "-", "?", "!", ""))
 _ALL = frozenset("all everything dimensions measurements measures sizes numbers figures units unit both them every".split())
 _SAYING = _ALL | frozenset("in is are the that's thats these those my of being given each".split())
@@ -38,17 +39,36 @@ _NO_THINGS = frozenset("across less plus minus times comes goes runs leaves that
 _BETWEEN = frozenset(", and & by × + wide high long deep up out down".split())  # between the numbers after "in mm:"
 _OTHERS = frozenset("length pitch angle area percent money weight volume temperature".split())
 _LEAST_WORDS = 2  # beside the numbers: with fewer, the unit is what they are to be turned into
+_NAMING = 4  # words before a bracket
 _MOST_COUNT = 12  # "4 × 800" counts, "90 × 45" does not
 
 
 def beside_numbers(tokens: list[Token]) -> list[Token]:
     """The tokens with a unit that stands apart put beside its numbers."""
     words = [token.text for token in tokens]
+    if "(" in words:
+        tokens = _exactly(tokens, words)
+        words = [token.text for token in tokens]
+    if len(words) > 3 and words[-1] == "?" and words[-3] == "." and (words[-2] in _UNITS or words[-2] in _ASKED):
+        return [*tokens[:-3], Token("in", tokens[-3].start, tokens[-3].end), *tokens[-2:]]  # 23 kg. Pounds?
     for place, word in enumerate(words):
         if word in _UNITS and not _follows_number(words, place):
             spread = _spread(tokens, words, place)
             if spread is not None:
                 return spread
+    return tokens
+
+
+def _exactly(tokens: list[Token], words: list[str]) -> list[Token]:
+    """A round number made the exact one that is given in brackets after it: "ten ounce tubes (10.1)"."""
+    for place in range(1, len(words) - 2):
+        if words[place] != "(" or words[place + 2] != ")" or "." not in words[place + 1] or not literal(words[place + 1]):
+            continue
+        near = round(float(words[place + 1]))
+        for before in range(max(0, place - _NAMING), place - 1):
+            if words[before] == str(near) or SMALL.get(words[before]) == near:
+                exact = Token(words[place + 1], tokens[before].start, tokens[before].end)
+                return [*tokens[:before], exact, *tokens[before + 1 : place], *tokens[place + 3 :]]
     return tokens
 
 
