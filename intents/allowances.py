@@ -21,7 +21,7 @@ _ALLOWED = frozenset("allowance allowances extra extras spare spares overage off
 _THROWN = frozenset("throw throwing thrown wasting wasted waste chuck lose losing".split())
 _PLENTY = 40  # percent: no one wastes more
 _SCREEN = frozenset("screen mesh bugscreen screening".split())
-_TAKES = frozenset("takes take blocks block cuts cut steals steal robs rob loses lose closes close eats eat stops stop shuts".split())
+_TAKES = frozenset("takes take blocks block cuts cut steals steal robs rob loses lose closes eats eat stops stop shuts".split())
 _SMALL = frozenset("away out off up down about around of some me only just roughly".split())
 _OPEN = frozenset(("open", "free", "clear"))
 _SHUT = frozenset("closed blocked solid shut wire".split())
@@ -77,7 +77,8 @@ def _through_screen(words: list[str], row: list[Reading]) -> Iterator[Reading]:
         while start > 0 and words[start - 1] in _SMALL:
             start -= 1
         end = reading.end
-        if start > 0 and words[start - 1] in _TAKES:
+        told = start > 0 and words[start - 1] in _TAKES and not _SCREEN.isdisjoint(words[max(0, start - 4) : start - 1])
+        if told and words[end] not in _OPEN:
             yield Reading("percent", start - 1, end, Percent(100 - share, "percent"), SURE)
             return
         if words[end] in _SHUT:
