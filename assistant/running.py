@@ -38,6 +38,12 @@ def _goes_on(part: Part | None) -> bool:
     return _goes_on(part.left) if isinstance(part, Sum) else part is None
 
 
+def _whole_numbers(part: Part) -> bool:
+    """Whether every number a sum tells without a unit is whole: 12 goes on in millimetres, 3/8 is read off a tape."""
+    bare = [leaf for leaf in leaves(part) if isinstance(leaf, Number)]
+    return bool(bare) and all(leaf.value.denominator == 1 for leaf in bare)
+
+
 def _length_of(last: Asked) -> Length | None:
     """The exact answer of the question before, when it is a length."""
     worked = work_out(last.topic, last.givens, last.tape_step, last.metric)

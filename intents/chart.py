@@ -6,17 +6,22 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
+from intents.allowances import allowances
 from intents.fitting import STANDS_IN
 from intents.grades import grades
 from intents.lengths import FOOTERS
 from intents.lists import lists
 from intents.measures import readings
 from intents.phrases import END, Capture, Phrases, Trie
+from intents.plurals import plural_sizes
+from intents.rates import plain_rates
 from intents.reading import Dims, Reading
+from intents.shares import shares
 from intents.sound_alikes import settled
 from intents.spelling import Speller
 from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
+from intents.unit_apart import beside_numbers
 from solvers.quantities import Quantity
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
@@ -92,7 +97,7 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
         if word != token.text:
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
-    tokens, doubts = settled(tokens)
+    tokens, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
     words = [token.text for token in tokens]
     found = readings(tokens)
     listed = [*lists(tokens, found)]
@@ -103,6 +108,8 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             found[i] = [r for r in here if r.kind != "area"] if taken else here
             found[i + 1] = taken
     composed = [*listed, *sums(tokens, found), *grades(tokens, found)]
+    for reading in [*shares(tokens, found), *allowances(tokens, found)]:
+        found[reading.start].insert(0, reading)
     found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)

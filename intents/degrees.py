@@ -20,6 +20,9 @@ _CHANGES = _DOWN | _UP
 _LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
 _SIDES = {"below": -1, "above": 1}
 _NOT_ZERO = frozenset(["the", "a", "an", "my", "that", "this", "its"])
+_MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
+# After 30' these leave it no length: "88° 30' corner".
+_AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
 _UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than Celsius here
 
 
@@ -34,6 +37,7 @@ def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:
         if scale in _SCALES:
             yield from _scaled(line, i, head, at + 2, _SCALES[scale])
         else:
+            yield from _with_minutes(line, i, head, at + 1)
             yield from _unscaled(line, i, head, at + 1)
     elif head.form == "one":
         return
@@ -43,6 +47,18 @@ def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:
         yield _change(i, _change_end(line, at + 1)[0], head.value, "dC", head.sure)
     elif word in _SIDES:
         yield from _either_side(line, i, head, at)
+
+
+def _with_minutes(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]:
+    """Degrees and the sixtieths after them: 75 degrees 30 minutes, 88° 30'."""
+    words = line.words
+    start = end + (words[end] in ("and", "&"))
+    for minutes in line.pieces(start) if head.form == "whole" else ():
+        mark = words[minutes.end]
+        said = mark in _MINUTES
+        signed = mark == "'" and line.tight(minutes.end - 1) and words[end - 1] == "°" and words[minutes.end + 1] in _AFTER_MINUTES
+        if (said or signed) and minutes.form == "whole" and 0 <= minutes.value < 60:
+            yield Reading("angle", i, minutes.end + 1, Angle(head.value + minutes.value / 60, "deg"), head.sure)
 
 
 def _scaled(line: Line, i: int, head: Head, end: int, scale: str) -> Iterator[Reading]:

@@ -30,7 +30,7 @@ from solvers.sums import Measure, Sum
 # Which kinds of reading may stand for a parameter's type, the best first. "number" only where words beside it tell the
 # role, or where the topic leaves no other reading (see `loose`).
 KINDS: dict[type, tuple[str, ...]] = {
-    Length: ("length", "number"),
+    Length: ("length", "number", "plural"),
     Pitch: ("pitch", "angle", "number"),
     Angle: ("angle", "number"),
     Count: ("number",),
@@ -99,7 +99,7 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
         return Fit(total, reading.sure, tuple(rest)) if cued and type(total) is kind else None
     if kind not in KINDS or reading.kind not in KINDS[kind] or isinstance(reading.value, Dims):
         return None
-    if reading.kind == "number":
+    if reading.kind in ("number", "plural"):
         return _bare(reading, parameter, text, cued)
     if kind is Area and reading.kind == "length":
         return _plain_feet(reading, parameter, text, cued)

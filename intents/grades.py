@@ -1,13 +1,14 @@
-"""Pitches told by what a roof rises in a run: "climbs 125 mm in every 300 mm", "rise 400 mm, run 1000 mm"."""
+"""Pitches told by what a roof rises in a run: "climbs 125 mm in every 300", "rise 400, run 1000", "7 inches of rise in 16"."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 from itertools import pairwise
 
 from intents.reading import Reading
 from intents.tokens import Token
-from solvers.quantities import Length, Pitch
+from solvers.quantities import Length, Number, Pitch
 
 SURE = 0.75  # the rise and the run stay lengths as well
 LEAST_SURE = 0.7  # of each of the two
@@ -20,33 +21,61 @@ _RUN = frozenset("run runs running level horizontal horizontally across out back
 _PER = frozenset("in over per every each across for".split())
 _EACH = frozenset("every each per".split())
 _LONG = frozenset("long length lengths distance hypotenuse".split())  # asked of a rise and a run, they are no pitch
-_SMALL = frozenset("a an the of is are at by to and with on its it it's it’s , ; for in over per every each from that".split())
+_SMALL = frozenset(
+    "a an the of is are at by to and with on its it it's it’s , ; for in over per every each from that = : its".split()
+)
+_NOUNS = frozenset(("rise", "run"))
+_SIZED = ("length", "number")
 
 
 def grades(tokens: list[Token], found: list[list[Reading]]) -> Iterator[Reading]:
-    """The pitches that two lengths said one after the other make, where words tell which is the rise."""
+    """The pitches that two sizes said one after the other make, where words tell which is the rise."""
     words = [token.text for token in tokens]
-    sized = [length for row in found if (length := _length(row)) is not None]
+    if (_RISE | _RUN).isdisjoint(words):
+        return
     sizes_matter = not _LONG.isdisjoint(words)
-    for first, second in pairwise(sized):
+    for first, second in pairwise(_sizes(words, found)):
         between = words[first.end : second.start]
         if sizes_matter and _EACH.isdisjoint(between):
             continue
         if not 0 < len(between) <= MOST_BETWEEN or not set(between) <= _SMALL | _RISE | _RUN:
             continue
-        order = _order(words, first, second, between)
-        if order is None:
+        bare = "number" in (first.kind, second.kind)
+        near = (*words[max(0, first.start - 2) : first.start], *between, *words[second.end : second.end + 2])
+        if bare and _PER.isdisjoint(between) and _NOUNS.isdisjoint(near):
             continue
-        rise, run = (reading.value.to("in").value for reading in order)  # type: ignore[union-attr]
-        if rise > 0 and run > 0 and rise <= 2 * run:
+        order = _order(words, first, second, between)
+        slope = _slope(*order) if order is not None else None
+        if slope is not None and 0 < slope <= 2:
             end = second.end + (words[second.end : second.end + 1] == ["run"])
-            yield Reading("pitch", first.start, end, Pitch(rise * 12 / run, "in12"), SURE)
+            end += 2 * (words[second.end : second.end + 2] == ["of", "run"])
+            yield Reading("pitch", first.start, end, Pitch(slope * 12, "in12"), SURE)
 
 
-def _length(row: list[Reading]) -> Reading | None:
-    """The longest length said with its unit at a place."""
-    lengths = [r for r in row if r.kind == "length" and r.sure >= LEAST_SURE and isinstance(r.value, Length)]
-    return max(lengths, key=lambda r: (r.end, r.sure), default=None)
+def _slope(rise: Reading, run: Reading) -> Fraction | None:
+    """Rise over run. Where one has no unit it has that of the other; where neither has, any will do."""
+    up, along = rise.value, run.value
+    if isinstance(up, Length) and isinstance(along, Length):
+        return up.to("in").value / along.to("in").value if along.value else None
+    if not isinstance(up, Length | Number) or not isinstance(along, Length | Number) or not along.value:
+        return None
+    feet = next((size for size in (up, along) if isinstance(size, Length) and size.unit in ("ft", "m")), None)
+    return None if feet is not None else up.value / along.value  # 4 feet in 12: feet, or 4 in 12
+
+
+def _sizes(words: list[str], found: list[list[Reading]]) -> Iterator[Reading]:
+    """The sizes and bare numbers of a line in order, none inside another."""
+    at = 0
+    while at < len(found):
+        sized = [r for r in found[at] if r.kind in _SIZED and r.sure >= LEAST_SURE and isinstance(r.value, Length | Number)]
+        best = max(sized, key=lambda r: (r.end, r.kind == "length", r.sure), default=None)
+        if best is None:
+            at += 1
+            continue
+        others = any(r.end > best.end and r.kind not in _SIZED for r in found[at])  # five degrees, 5/12, 40 %
+        if not others:
+            yield best
+        at = best.end
 
 
 def _slight(rise: Reading, run: Reading) -> bool:

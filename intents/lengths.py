@@ -59,6 +59,7 @@ _SMALL = frozenset(
 )
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
+LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is a millimetre
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 # after "6 in", these make it a place or a conversion
 _NOUNS = frozenset(
@@ -105,6 +106,7 @@ def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
         yield from _metres(line, i, head)
     elif word in PLAIN:
         unit, size, sure = PLAIN[word]
+        sure = 1.0 if head.value >= LEAST_MIL else sure
         also = (Length(head.value / 1000, "in"),) if sure < 1 else ()
         yield _reading(i, head.unit + 1, head.value * size, unit, head.sure * sure, also)
 
@@ -184,7 +186,7 @@ def _feet_and_part(line: Line, i: int, head: Head) -> Iterator[Reading]:
     of_inch = Length(head.value * 12 + sign * part.value, "in")
     if part.value.denominator > 4:
         yield Reading("length", i, part.end, of_inch, 0.9 * head.sure)
-    elif abs(head.value) == 1 and part.value == Fraction(1, 2):
+    elif part.value.denominator == 3 or (abs(head.value) == 1 and part.value == Fraction(1, 2)):  # no tape has thirds
         yield Reading("length", i, part.end, of_foot, head.sure)
     else:
         yield Reading("length", i, part.end, of_foot, 0.7 * head.sure, (of_inch,))
@@ -298,15 +300,16 @@ def _metres(line: Line, i: int, head: Head) -> Iterator[Reading]:
 
 
 def _metres_and_parts(line: Line, i: int, head: Head) -> Iterator[Reading]:
-    words = line.words
-    for piece in line.pieces(head.unit + 1) if head.form == "whole" and head.value > 0 else ():
+    words, joined = line.words, line.words[head.unit + 1] in ("and", "&")
+    for piece in line.pieces(head.unit + 1 + joined) if head.form == "whole" and head.value > 0 else ():
         size, unit = piece.value, words[piece.end]
         if piece.form != "whole" or not 0 < size < 1000:
             continue
         if unit in PLAIN and PLAIN[unit][0] in _SUBUNITS:
             scale = _SUBUNITS[PLAIN[unit][0]]
-            yield _reading(i, piece.end + 1, head.value + size * scale, "m", head.sure * PLAIN[unit][2])
-        elif not _goes_on(line, piece.end) and unit not in UNITS:
+            own = words[piece.end + 1] in _ROLES  # 6 m and 40 mm spacing
+            yield _reading(i, piece.end + 1, head.value + size * scale, "m", head.sure * (0.3 if own and joined else 1.0))
+        elif not joined and not _goes_on(line, piece.end) and unit not in UNITS:
             tenths = (Length(head.value + size / 10, "m"),) if size < 10 else ()
             value = head.value + size / (1000 if size >= 100 else 100)
             yield _reading(i, piece.end, value, "m", min(piece.sure, 0.4 if tenths else 0.9), tenths)

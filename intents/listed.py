@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from intents.lengths import FEET, UNITS
+from intents.plurals import is_plural
 from intents.reading import Reading
 from intents.stated_units import stated_metric
 from intents.tokens import Token
@@ -77,6 +78,7 @@ class Listing:
             row = self.chart[i] if i < len(self.chart) else []
             said = [amount for r in row if r.kind == "length" and (amount := self._length(r))]
             bare = [r for r in row if r.kind == "number" and r.sure >= 0.4 and isinstance(r.value, Quantity)]
+            bare = [r for r in bare if not is_plural(self.words, r.start, r.end)]
             found = said[:1]
             if bare and (not found or bare[0].end > found[0].end):
                 number = bare[0]

@@ -22,7 +22,7 @@ from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING, Placed, place, sureness
 from intents.question import Question, Reading
 from intents.spelling import Speller
-from intents.sum_words import DOING
+from intents.sum_words import OWN
 from intents.tokens import Token, tokenize
 from intents.vocabulary import NUMBER_WORDS
 from solvers.slots import Parameter
@@ -59,7 +59,7 @@ HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 def speller(folder: Path = FOLDER) -> Speller:
     """The speller of a folder's grammars."""
     phrases = compiled(folder)
-    known = phrases.vocabulary | NUMBER_WORDS | DOING.keys()
+    known = phrases.vocabulary | NUMBER_WORDS | OWN
     return Speller(known, phrases.fillers | phrases.ordinary | phrases.talk | LIGHT, phrases.ordinary)
 
 

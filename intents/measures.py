@@ -14,6 +14,7 @@ from intents.degrees import degrees, led_changes, named_temperatures
 from intents.lengths import bare_lengths, lengths, spoken_pairs
 from intents.number_words import MINUS
 from intents.numbers import Line
+from intents.plurals import is_plural
 from intents.reading import Dims, Head, Reading, heads
 from intents.sizes import sizes
 from intents.slopes import rises, slopes
@@ -67,6 +68,8 @@ def _numbers(line: Line, i: int) -> Iterator[Reading]:
     for piece in line.pieces(i):
         also = tuple(Number(other, "none") for other in piece.also)
         yield Reading("number", i, piece.end, Number(piece.value, "none"), piece.sure, also)
+        if is_plural(line.words, i, piece.end):
+            yield Reading("plural", i, piece.end, Number(piece.value, "none"), piece.sure)
 
 
 def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:

@@ -27,7 +27,7 @@ _SMALL_WORDS = [
 SMALL = {word: value for value, word in enumerate(_SMALL_WORDS)} | {"oh": 0, "nought": 0}
 PLURALS = {  # what stock comes in and studs stand on: sixteens, twenty fours
     word + "s": SMALL[word] for word in ["two", "four", "eight", "ten", "twelve", "fourteen", "sixteen", "eighteen"]
-} | {"sixes": 6}
+} | {"sixes": 6, "twenties": 20}
 TENS = {
     word: 10 * value
     for value, word in enumerate(

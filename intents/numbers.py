@@ -146,7 +146,7 @@ def _one_group(line: Line, i: int) -> list[Piece]:
         return _scaled(line, i + 1, Fraction(1))
     if word in SCALES:
         return [piece._replace(sure=0.9) for piece in _scaled(line, i, Fraction(1))]
-    dozen = i + (2 if after == "a" else 1)
+    dozen = i + (3 if line.words[i + 1 : i + 3] == ["of", "a"] else 2 if after == "a" else 1)
     return [Piece(dozen + 1, Fraction(6))] if word == "half" and line.words[dozen] == "dozen" else []
 
 
@@ -289,6 +289,8 @@ def _mixed(line: Line, i: int, whole: Piece) -> list[Piece]:
         if sure:
             value = whole.value + part.value
             found.append(Piece(part.end, value, "mixed", whole.sure * sure, also, whole.digits and part.digits))
+            if words[part.end] == "dozen":  # two and a half dozen
+                found.append(Piece(part.end + 1, value * GROUPS["dozen"], sure=whole.sure * sure))
     return found
 
 

@@ -16,6 +16,7 @@ from typing import Any
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
 from intents.listed import CONTRASTED
+from intents.plurals import KEPT, is_plural
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
@@ -30,6 +31,8 @@ LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no wo
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
+SAID_BARE = ("number", "plural")  # kinds with no unit
+LINEAL = frozenset(("linear", "lineal", "running"))  # feet are told so, and no things
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
@@ -205,6 +208,10 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if reading.kind == "number" and _is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
+    if parameter.slot.kept not in KEPT and reading.kind in SAID_BARE and is_plural(chart.words, reading.start, reading.end):
+        return None
+    if parameter.kind is Count and not LINEAL.isdisjoint(chart.words[reading.end : reading.end + 1]):
+        return None
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
     fitted = fit(reading, parameter, text, cued)

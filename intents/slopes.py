@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.lengths import FEET, INCHES, UNITS
+from intents.lengths import FEET, INCHES, METRES, PLAIN, UNITS
 from intents.number_words import TAPE
 from intents.numbers import Line, Piece
 from intents.reading import Head, Reading
@@ -14,6 +14,7 @@ from solvers.quantities import Pitch, Ratio
 # How sure it is that "5 ? 12" is a pitch, and that "1 ? 300" is a ratio.
 _PITCH = {"in": 1.0, "on": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "-": 0.9, "by": 0.5, "×": 0.3, "to": 0.4, "and": 0.4}
 _RATIO = {"in": 1.0, "over": 1.0, "/": 1.0, ":": 1.0, "to": 0.8}
+_PER_METRE = {"mm": Fraction(1, 1000), "cm": Fraction(1, 100)}
 _VENT = (150, 300)  # the runs of the two vent ratios, heard run together as "one three hundred"
 STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
 _EVERY_JOINT = frozenset(["for", "in", "per", "to"])  # six for every twelve
@@ -59,16 +60,16 @@ def _separated(line: Line, i: int, rise: Piece, word: str) -> Iterator[Reading]:
         yield from _ratios(line, i, rise, at, _RATIO[word])
 
 
-def _runs(line: Line, at: int) -> Iterator[Piece]:
-    """The numbers that a rise may be over: whole, above zero, and twelve even when more follows."""
+def _runs(line: Line, at: int, exact: bool = False) -> Iterator[Piece]:
+    """The numbers that a rise may be over: whole (of one they may be `exact`: 1 in 2.5), and twelve even when more follows."""
     pieces = line.pieces(at)
     for place, run in enumerate(pieces):
-        if run.form == "whole" and run.value > 0 and (place == 0 or run.sure > 0.5 or run.value == 12):
+        if (run.form == "whole" or (exact and run.form in ("decimal", "mixed"))) and run.value > 0 and (place == 0 or run.sure > 0.5 or run.value == 12):
             yield run
 
 
 def _pitches(line: Line, i: int, rise: Piece, at: int, word: str) -> Iterator[Reading]:
-    for run in _runs(line, at):
+    for run in _runs(line, at, exact=word in ("in", ":", "over") and rise.value == 1 and rise.form == "whole"):
         top = min(1.0, rise.sure * 2) if word == "/" else rise.sure  # 5/12 as a fraction does not make it less a pitch
         sure = min(top, run.sure) * _PITCH[word] * _after_run(line, run)
         if run.value != 12:
@@ -139,6 +140,8 @@ def _every_twelve(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
 def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Pitches whose rise is in inches: 5 inches in 12, a quarter inch per foot."""
     words, unit = line.words, head.unit
+    if PLAIN.get(words[unit], ("",))[0] in _PER_METRE and words[unit + 1] in _PER:
+        yield from _per_metre(line, i, head)
     if words[unit] not in INCHES or words[unit + 1] not in _PER:
         return
     at = unit + (3 if words[unit + 1 : unit + 3] == ["to", "the"] else 2)
@@ -151,3 +154,13 @@ def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
                 end = run.end + (words[run.end] in INCHES)
                 end += words[end] in _LEVEL
                 yield Reading("pitch", i, end, Pitch(head.value, "in12"), 0.8 * head.sure)
+
+
+def _per_metre(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """450 mm per metre, 40 cm to the metre, 350 mm in every metre."""
+    words, unit = line.words, head.unit
+    at = unit + 2
+    at += words[at] in ("a", "each", "every", "one", "the")
+    if words[at] in METRES - {"m"} or (words[at] == "m" and words[unit + 1] == "per"):
+        rise = head.value * _PER_METRE[PLAIN[words[unit]][0]]
+        yield Reading("pitch", i, at + 1, Pitch(rise * 12, "in12"), 0.8 * head.sure)

@@ -8,16 +8,21 @@ from fractions import Fraction
 
 from intents.reading import Reading
 from intents.sum_words import (
+    BIDS,
     BY_FIRST,
     DOING,
     EACH,
     FACTORS,
+    LAID,
     LEAST_SURE,
     MOST_DEPTH,
+    OVER,
     PRONOUNS,
     SEVERAL,
     SKIPPED,
+    STOPS,
     TOTALS,
+    WHOLE,
 )
 from intents.tokens import Token
 from solvers.quantities import Length, Number
@@ -130,11 +135,15 @@ class Parts(ABC):
                 continue
             each = self._value(at + named + 1)
             told = each is not None and self.words[each.end] in EACH
-            if each is None or not (named or (told and not TOTALS.isdisjoint(self.words[each.end :]))):
+            if each is None:
+                continue
+            summed = self.words[0] in ("sum", "total", "add") or self.one_of(LAID, self.past_stop(each.end)) > 0
+            if not (named or summed or (told and not TOTALS.isdisjoint(self.words[each.end :]))):
                 continue
             assert isinstance(reading.value, Number)
             said = " ".join(self.words[i : reading.end])
-            return Found(Sum(TIMES, reading.value.said(said), each.part), each.end + told)
+            laid = self.one_of(LAID, self.past_stop(each.end))
+            return Found(Sum(TIMES, reading.value.said(said), each.part), laid or each.end + told)
         return None
 
     def _longest(self, i: int) -> int:
@@ -179,6 +188,31 @@ class Parts(ABC):
 
     def _ends_well(self, end: int) -> bool:
         return end >= len(self.tokens) or self.operation(end) is not None or self.words[end] in (")", "]", "?")
+
+    # ── done over ──
+
+    def done_over(self, i: int) -> tuple[str, Number, int] | None:
+        """What is done to all before it: doubled, in half, four times, then halve it. The operation, by what, and its end."""
+        at = self.past_stop(i)
+        for words, operation, factor in OVER:
+            if tuple(self.words[at : at + len(words)]) == words:
+                end = at + len(words)
+                return operation, Number(Fraction(factor), "none"), end + (words[-1] in BIDS and self.words[end] in WHOLE)
+        then = at + (self.words[at] == "and")
+        then += self.words[then] == "then"
+        bid = BIDS.get(self.words[then]) if then > at else None
+        if bid is not None and self.words[then + 1] in WHOLE:
+            return bid[0], Number(Fraction(bid[1]), "none"), then + 2
+        for reading in self.chart[at] if at < len(self.chart) else ():
+            number, end = reading.value, reading.end
+            counts = reading.kind == "number" and isinstance(number, Number) and number.value.denominator == 1
+            if counts and self.words[end] == "times" and self.words[end + 1] in STOPS:
+                return TIMES, Number(number.value, "none", str(number.value)), end + 1  # type: ignore[union-attr]
+        return None
+
+    def past_stop(self, i: int) -> int:
+        """Past a comma or a full stop."""
+        return i + (self.words[i] in (",", "."))
 
     # ── words ──
 

@@ -49,13 +49,24 @@ TAKE = frozenset(("take", "subtract", "deduct", "knock"))
 CUT = frozenset("cut rip trim chop saw lop shave plane slice remove cutting taking ripping trimming".split())
 DIVIDE = frozenset(("divide", "divvy", "split"))
 OFF = (("away", "from"), ("off", "of"), ("out", "of"), ("off",), ("from",))
+LAID = (
+    ("laid", "end", "to", "end"), ("end", "to", "end"), ("stacked", "up"), ("stacked",), ("side", "by", "side"),
+)  # fmt: skip  # so many of a length, put one after the other
 TOGETHER = (
     ("together",), ("added", "together"), ("combined",), ("altogether",), ("in", "total"), ("all", "together"),
-    ("put", "together"), ("added", "up"), ("in", "all"),
+    ("put", "together"), ("added", "up"), ("in", "all"), *LAID,
 )  # fmt: skip
 SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
+OVER = (  # done to all before it
+    *((words, DIVIDED, 2) for words in HALVED), (("doubled",), TIMES, 2), (("tripled",), TIMES, 3), 
+)  # fmt: skip
+MULTIPLIED = frozenset("times doubled tripled laid stacked end side sum total add".split())  # said, so × is no size
+OWN = DOING.keys() | {word for words in LAID for word in words} | {words[0] for words, _, _ in OVER}  # no slips of others
+BIDS = {"halve": (DIVIDED, 2), "double": (TIMES, 2), "triple": (TIMES, 3)}  # then halve it
+WHOLE = frozenset(("it", "that", "them", "this"))
+STOPS = frozenset(("", "?", ".", ",", "="))
 EACH = frozenset(("each", "apiece"))
 TOTALS = frozenset("end total altogether together long all".split())  # so many of a length, and how long they are
 # What is taken off, by its name: "11 foot minus a kerf of 1/8".
@@ -82,6 +93,7 @@ CLAUSE = 8  # words
 TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | CUT | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)}
     | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve", "half", "off", "from"} | EACH
+    | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | {"sum", "total", "above", "below"}
 )  # fmt: skip  # without one of these nothing is a sum
 BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _words, _operation in OPERATIONS:

@@ -14,6 +14,7 @@ from fractions import Fraction
 from intents.reading import Reading
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
+from intents.sum_places import middle, placed_by_another, shared_over
 from intents.sum_remarks import remainder, summed_up, with_remarks
 from intents.sum_words import (
     AGAIN,
@@ -25,10 +26,10 @@ from intents.sum_words import (
     DIVIDE,
     DOING,
     DONE,
-    HALVED,
     LEADING,
     MOST_BETWEEN,
     MOST_OPERATIONS,
+    MULTIPLIED,
     NAMED,
     OFF,
     PRONOUNS,
@@ -52,7 +53,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     if not any(DOING.get(token.text, token.text) in TELLS for token in tokens):
         return
     joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
-    rest = remainder(splitting) or summed_up(splitting)
+    rest = remainder(splitting) or summed_up(splitting) or placed_by_another(splitting)
     if rest is not None:
         yield rest
         return
@@ -82,7 +83,7 @@ def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     assert isinstance(found.part, Sum)
     parts = leaves(found.part)
     sizes = found.part.operation == TIMES and all(isinstance(part, Number) and part.value >= 1 for part in parts)
-    said = any(token.text == "times" for token in tokens[start : found.end])
+    said = any(token.text in MULTIPLIED for token in tokens[start : found.end])
     each = len(parts) == 2 and isinstance(parts[1], Number) and parts[1].value.denominator > 1 and "/" in parts[1].text
     said = said or (each and any(token.text in ("of", "each", "apiece") for token in tokens[start : found.end]))
     return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
@@ -93,7 +94,7 @@ class _Reader(Parts):
 
     def sum_at(self, i: int) -> Found | None:
         """The sum that starts at token i, if one does."""
-        return self._verb(i) or self._leading(i) or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
+        return self._verb(i) or self._leading(i) or middle(self, i) or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
 
     # ── shapes ──
 
@@ -113,7 +114,7 @@ class _Reader(Parts):
             return Found(Sum(DIVIDED, whole.part, Number(Fraction(2), "none")), whole.end) if whole else None
         if word == "difference" and self.words[i + 1] in ("between", "of"):
             return self._difference(i + 2)
-        if word in ("sum", "total") and self.words[i + 1] == "of":
+        if word in ("sum", "total") and self.words[i + 1] in ("of", ":"):
             return self._all_of(i + 2)
         return None
 
@@ -187,10 +188,10 @@ class _Reader(Parts):
 
     def _series(self, i: int) -> Found | None:
         """A and B together."""
-        found = self._all_of(i) if self.chart[i] else None
+        found = (self._all_of(i) or self._all_of(i, listed=True)) if self.chart[i] else None
         if found is None:
             return None
-        end = self.one_of(TOGETHER, found.end)
+        end = self.one_of(TOGETHER, self.past_stop(found.end))
         alone = found.end == len(self.tokens) and not any(word not in SKIPPED for word in self.words[:i])
         return Found(found.part, end or found.end) if end or alone else None
 
@@ -207,12 +208,13 @@ class _Reader(Parts):
         signs = True
         end = first.end
         while len(operations) < MOST_OPERATIONS:
-            halved = self.one_of(HALVED, end)
-            if halved:
-                parts, operations, end = [*parts, Number(Fraction(2), "none")], [*operations, DIVIDED], halved
+            done = self.done_over(end)
+            if done:
+                parts, operations, end = [*parts, done[1]], [*operations, done[0]], done[2]
                 signs = False
                 continue
-            operation = self.operation(end) or self._after_clause(end) or self._then_done(end)
+            over = shared_over(self, first) if end == first.end else 0
+            operation = (DIVIDED, over) if over else self.operation(end) or self._after_clause(end) or self._then_done(end)
             if operation is None:
                 break
             after = self.part(self.past(operation[1])) or self.below_zero(end) or self._named_part(operation[1])

@@ -28,6 +28,7 @@ RULES = [
     "volume",
     "weight",
     "dims",
+    "plural",
 ]
 COMPOSED = [
     "sum",

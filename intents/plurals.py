@@ -1,0 +1,35 @@
+"""Sizes said as a plural: stock in sixteens, studs on 24s, twelves. They are lengths of stock or spacings, and nothing else."""
+
+from __future__ import annotations
+
+from intents.number_words import PLURALS, SMALL, TENS
+from intents.tokens import Token, literal
+
+_WORDS = {str(value): word for word, value in PLURALS.items()} | {"20": "twenties", "24": "twenty fours"}
+_BY = frozenset(("×", "by"))
+KEPT = frozenset(("stock length", "board length", "stud spacing", "fastener spacing"))  # what one can be, as it is remembered
+
+
+def plural_sizes(tokens: list[Token]) -> list[Token]:
+    """16s as sixteens; 4x5s, which are sizes, as 4x5."""
+    found: list[Token] = []
+    for token in tokens:
+        last = found[-1] if found else None
+        if token.text != "s" or last is None or not literal(last.text) or last.end != token.start:
+            found.append(token)
+        elif len(found) > 1 and found[-2].text in _BY:
+            found[-1] = Token(last.text, last.start, token.end)
+        elif last.text in _WORDS:
+            found[-1:] = [Token(word, last.start, token.end) for word in _WORDS[last.text].split()]
+        else:
+            found.append(token)
+    return found
+
+
+def is_plural(words: list[str], start: int, end: int) -> bool:
+    """Whether a number from start to end is said as a plural: sixteens, twenty fours; not three eights."""
+    if words[end - 1] not in PLURALS or PLURALS[words[end - 1]] == 2:
+        return False
+    return end - start == 1 and (not start or (words[start - 1] not in SMALL and words[start - 1] not in TENS)) or (
+        end - start == 2 and words[start] in TENS
+    )

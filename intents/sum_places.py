@@ -1,0 +1,92 @@
+"""Places on a tape told by one another: "the head is 44 7/8 above that", "centre of 133 and 3/8", "half 93 3/8"."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from intents.reading import Reading
+from intents.sum_parts import Found, Parts
+from intents.sum_words import ASKED, SKIPPED
+from solvers.quantities import Number
+from solvers.sums import DIVIDED, MINUS, PLUS, Sum
+
+_ABOVE = frozenset("above over past beyond up from higher further".split())
+_BELOW = frozenset("below under beneath lower short shy".split())
+_FROM = frozenset(("than", "of"))
+_THAT = frozenset(("that", "it", "this"))
+_MIDDLE = frozenset("centre center middle midpoint halfway".split())
+_LED = SKIPPED | ASKED | frozenset("where does what's whats find mark a get me".split())
+_HALF = Number(Fraction(2), "none")
+LEAST_SHARE = 2  # "5 inches over 9" is a slope, "100 inches over 3" none
+_ENDS = frozenset(("", "?", ".", "="))
+
+
+def placed_by_another(reader: Parts) -> Reading | None:
+    """A sum of two lengths that the whole line tells, one from the other."""
+    words = reader.words
+    if _THAT.isdisjoint(words) or (_ABOVE | _BELOW).isdisjoint(words):
+        return None
+    said = _two(reader)
+    if said is None:
+        return None
+    (start, first), (_, second) = said
+    at = second.end
+    if words[at] not in _ABOVE | _BELOW:
+        return None
+    end = at + 1 + (words[at + 1] in _FROM)
+    if words[end] not in _THAT or words[end + 1].isalpha() and words[end + 1] in ("wall", "roof", "board"):
+        return None
+    operation = PLUS if words[at] in _ABOVE else MINUS
+    rest = words[end + 1 :]
+    if not {"how", "what", "where", "whats", "?"} & set(rest):
+        return None
+    whole = Sum(operation, first.part, second.part)
+    return Reading("sum", 0 if start <= 6 else start, len(reader.tokens), whole)  # type: ignore[arg-type]
+
+
+def _two(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | None:
+    """The two lengths of a line that tells no other quantity."""
+    found: list[tuple[int, Found]] = []
+    at = 0
+    while at < len(reader.tokens):
+        part = reader.part(at) if reader.chart[at] else None
+        if part is None:
+            if any(r.sure >= 0.8 and r.kind not in ("tempchange", "plural") for r in reader.chart[at]):
+                return None
+            at += 1
+            continue
+        if isinstance(part.part, Sum):
+            return None
+        found.append((at, part))
+        at = part.end
+    return (found[0], found[1]) if len(found) == 2 else None
+
+
+def middle(reader: Parts, i: int) -> Found | None:
+    """Centre of 133 and 3/8; half 93 3/8, where that is all that is said."""
+    words = reader.words
+    if any(word not in _LED for word in words[:i]):
+        return None
+    if words[i] in _MIDDLE and words[i + 1] == "of":
+        start = reader.past(i + 2)
+    elif words[i] == "half" and reader.chart[i + 1 : i + 2] and words[i + 1] not in ("a", "an"):
+        start = i + 1
+    else:
+        return None
+    whole = reader.part(start)
+    if whole is None or words[whole.end] not in _ENDS or isinstance(whole.part, Sum):
+        return None
+    return Found(Sum(DIVIDED, whole.part, _HALF), whole.end)
+
+
+def shared_over(reader: Parts, first: Found) -> int:
+    """Where "over 3" after a length ends, when it shares the length out; 0 when it may be a slope or a place."""
+    words, at = reader.words, first.end
+    if words[at] != "over" or reader.depth:
+        return 0
+    among = reader.part(at + 1)
+    if among is None or not isinstance(among.part, Number) or words[among.end] not in _ENDS or isinstance(first.part, Sum):
+        return 0
+    size = first.part.value if first.part is not None else Fraction(0)
+    whole = among.part.value.denominator == 1 and among.part.value > 1
+    return at + 1 if whole and size / among.part.value > LEAST_SHARE else 0
