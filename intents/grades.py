@@ -80,8 +80,8 @@ def _sizes(words: list[str], found: list[list[Reading]]) -> Iterator[Reading]:
 
 def _slight(rise: Reading, run: Reading) -> bool:
     """Whether the first is so small beside the second that the two are a fall."""
-    small, large = (reading.value.to("in").value for reading in (rise, run))  # type: ignore[union-attr]
-    return bool(0 < small <= SLIGHT * large)
+    slope = _slope(rise, run) if isinstance(rise.value, Length) and isinstance(run.value, Length) else None
+    return slope is not None and 0 < slope <= SLIGHT
 
 
 def _order(words: list[str], first: Reading, second: Reading, between: list[str]) -> tuple[Reading, Reading] | None:
