@@ -34,14 +34,16 @@ def allowances(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Read
     if _TELLS.isdisjoint(words):
         return
     screened = not _SCREEN.isdisjoint(words)
+    past = 0
     for at, row in enumerate(chart):
+        if at < past:  # the quarters of three quarters
+            continue
         if words[at] in _NONE and _is_nothing(words, at):
             yield Reading("percent", at, at + 1, Percent(Fraction(0), "percent"), SURE)
-        share = _waste(words, row)
+        share = _waste(words, row) or (_through_screen(words, row) if screened else None)
         if share is not None:
+            past = share.end
             yield share
-        if screened:
-            yield from _through_screen(words, row)
 
 
 def _is_nothing(words: list[str], at: int) -> bool:
@@ -67,7 +69,7 @@ def _waste(words: list[str], row: list[Reading]) -> Reading | None:
     return Reading("percent", number.start, number.end, Percent(value, "percent"), SURE) if told and value <= _PLENTY else None
 
 
-def _through_screen(words: list[str], row: list[Reading]) -> Iterator[Reading]:
+def _through_screen(words: list[str], row: list[Reading]) -> Reading | None:
     """What is open of a screen that takes 45 percent away, that is a third closed, that is three quarters open."""
     for reading in row:
         share = _share(words, reading)
@@ -79,15 +81,13 @@ def _through_screen(words: list[str], row: list[Reading]) -> Iterator[Reading]:
         end = reading.end
         told = start > 0 and words[start - 1] in _TAKES and not _SCREEN.isdisjoint(words[max(0, start - 4) : start - 1])
         if told and words[end] not in _OPEN:
-            yield Reading("percent", start - 1, end, Percent(100 - share, "percent"), SURE)
-            return
+            return Reading("percent", start - 1, end, Percent(100 - share, "percent"), SURE)
         if words[end] in _SHUT:
-            yield Reading("percent", reading.start, end + 1, Percent(100 - share, "percent"), SURE)
-            return
+            return Reading("percent", reading.start, end + 1, Percent(100 - share, "percent"), SURE)
         near = not _SCREEN.isdisjoint(words[max(0, reading.start - 4) : reading.start])
         if reading.kind == "number" and near and words[end] in _OPEN and "/" not in words[reading.start : end]:
-            yield Reading("percent", reading.start, end, Percent(share, "percent"), SURE)
-            return
+            return Reading("percent", reading.start, end, Percent(share, "percent"), SURE)
+    return None
 
 
 def _share(words: list[str], reading: Reading) -> Fraction | None:

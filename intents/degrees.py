@@ -56,7 +56,7 @@ def _with_minutes(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]
     for minutes in line.pieces(start) if head.form == "whole" else ():
         mark = words[minutes.end]
         said = mark in _MINUTES
-        signed = mark == "'" and line.tight(minutes.end - 1) and words[end - 1] == "°" and words[minutes.end + 1] in _AFTER_MINUTES
+        signed = mark == "'" and words[end - 1] == "°" and words[minutes.end + 1] in _AFTER_MINUTES
         if (said or signed) and minutes.form == "whole" and 0 <= minutes.value < 60:
             yield Reading("angle", i, minutes.end + 1, Angle(head.value + minutes.value / 60, "deg"), head.sure)
 

@@ -16,7 +16,7 @@ from typing import Any
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.fitting import KINDS, Fit, fit
 from intents.listed import CONTRASTED
-from intents.plurals import KEPT, is_plural
+from intents.plurals import can_be
 from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
@@ -31,8 +31,6 @@ LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no wo
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
-SAID_BARE = ("number", "plural")  # kinds with no unit
-LINEAL = frozenset(("linear", "lineal", "running"))  # feet are told so, and no things
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
 
@@ -208,9 +206,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if reading.kind == "number" and _is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
-    if parameter.slot.kept not in KEPT and reading.kind in SAID_BARE and is_plural(chart.words, reading.start, reading.end):
-        return None
-    if parameter.kind is Count and not LINEAL.isdisjoint(chart.words[reading.end : reading.end + 1]):
+    if reading.kind in ("number", "plural") and not can_be(chart.words, reading.start, reading.end, parameter):
         return None
     reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
@@ -276,7 +272,7 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
     waiting: list[Reading] = []
     for reading in left:
         if isinstance(reading.value, Dims):
-            names = [p.name for p in takers if p.name not in placed.givens and _takes_length(p)]
+            names = [p.name for p in takers if p.name not in placed.givens and p.kind is Length]
             for name, part in zip(names, reading.value.parts, strict=False):
                 _give(chart, by_name, name, part, placed, cued=False)
             placed.covered |= span(reading.start, reading.end)
@@ -286,10 +282,6 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
             waiting.append(reading)
     takers = [p for p in takers if p.name not in placed.givens]
     _hand_out(chart, waiting, takers, placed, wanted)
-
-
-def _takes_length(parameter: Parameter) -> bool:
-    return parameter.kind.__name__ == "Length"
 
 
 def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) -> list[Reading]:
@@ -324,7 +316,7 @@ def _pronoun(chart: Chart, reading: Reading) -> bool:
 
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
     if isinstance(reading.value, Dims):
-        return sum(_takes_length(p) for p in takers) >= len(reading.value.parts)
+        return sum(p.kind is Length for p in takers) >= len(reading.value.parts)
     return any(heard_as(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
 
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.lengths import FEET
+from intents.lengths import FEET, UNITS
+from intents.number_words import SMALL, TENS
 from intents.reading import Reading
 from intents.tokens import Token, literal
 from solvers.quantities import Area, Length, Number, Quantity
@@ -48,11 +49,16 @@ def _shares_at(words: list[str], row: list[Reading], at: int) -> Iterator[tuple[
         yield at + 1, _TIMES[words[at]]
         return
     before = words[at - 1] if at else ""
-    if before in ("and", "/", "&") or literal(before):
+    if before == "/" or literal(before) or (before in ("and", "&") and at > 1 and _counts_on(words[at - 2])):
         return
     for reading in row:
         if isinstance(reading.value, Number) and 0 < reading.value.value < 1 and reading.value.value.denominator <= FINEST:
             yield reading.end, reading.value.value
+
+
+def _counts_on(word: str) -> bool:
+    """Whether a fraction after "and" belongs to what this word ends: seven | and a half, a foot | and a half."""
+    return literal(word) or word in SMALL or word in TENS or word in UNITS
 
 
 def _of_another(words: list[str], chart: list[list[Reading]], at: int, end: int, share: Fraction) -> Reading | None:

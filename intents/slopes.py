@@ -64,7 +64,8 @@ def _runs(line: Line, at: int, exact: bool = False) -> Iterator[Piece]:
     """The numbers that a rise may be over: whole (of one they may be `exact`: 1 in 2.5), and twelve even when more follows."""
     pieces = line.pieces(at)
     for place, run in enumerate(pieces):
-        if (run.form == "whole" or (exact and run.form in ("decimal", "mixed"))) and run.value > 0 and (place == 0 or run.sure > 0.5 or run.value == 12):
+        told = run.form == "whole" or (exact and run.form in ("decimal", "mixed"))
+        if told and run.value > 0 and (place == 0 or run.sure > 0.5 or run.value == 12):
             yield run
 
 

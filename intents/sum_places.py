@@ -34,7 +34,7 @@ def placed_by_another(reader: Parts) -> Reading | None:
     if words[at] not in _ABOVE | _BELOW:
         return None
     end = at + 1 + (words[at + 1] in _FROM)
-    if words[end] not in _THAT or words[end + 1].isalpha() and words[end + 1] in ("wall", "roof", "board"):
+    if words[end] not in _THAT or (words[end + 1].isalpha() and words[end + 1] in ("wall", "roof", "board")):
         return None
     operation = PLUS if words[at] in _ABOVE else MINUS
     rest = words[end + 1 :]

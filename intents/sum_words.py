@@ -60,7 +60,7 @@ SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
 OVER = (  # done to all before it
-    *((words, DIVIDED, 2) for words in HALVED), (("doubled",), TIMES, 2), (("tripled",), TIMES, 3), 
+    *((words, DIVIDED, 2) for words in HALVED), (("doubled",), TIMES, 2), (("tripled",), TIMES, 3),
 )  # fmt: skip
 MULTIPLIED = frozenset("times doubled tripled laid stacked end side sum total add".split())  # said, so × is no size
 OWN = DOING.keys() | {word for words in LAID for word in words} | {words[0] for words, _, _ in OVER}  # no slips of others

@@ -94,7 +94,8 @@ class _Reader(Parts):
 
     def sum_at(self, i: int) -> Found | None:
         """The sum that starts at token i, if one does."""
-        return self._verb(i) or self._leading(i) or middle(self, i) or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
+        bid = self._verb(i) or self._leading(i) or middle(self, i)
+        return bid or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
 
     # ── shapes ──
 

@@ -1,7 +1,7 @@
 """A unit said apart from its numbers: "75 up, 30 out, 20 down. Millimetres.", "225 wide (mm)", "metres: 29".
 
 The unit is put beside every number it was meant for, so that whatever reads the line after this sees it said the plain way.
-A unit that is only asked for ("23 kg. Pounds?", "in mm?") stays where it is. One look at each word; more where a unit stands free.
+A unit that is only asked for ("23 kg. Pounds?", "in mm?") is no number's. One look at each word; more where a unit stands free.
 """
 
 from __future__ import annotations
@@ -34,7 +34,7 @@ _NAMED = frozenset("pitch angle slope corner waste degrees roof spring nearest t
 _SHARED = frozenset("divided divide split multiplied multiply cut".split())  # by 3
 _FACTORS = frozenset("times into over ÷ /".split())
 _LINKS = frozenset("of is at a an : =".split())
-_COUNTING = frozenset("at @ of no nr off pcs ea each courses pieces parts sided in".split())  # after a number, these make it a count
+_COUNTING = frozenset("at @ of no nr off pcs ea each courses pieces parts sided in".split())  # after a number: it counts
 _NO_THINGS = frozenset("across less plus minus times comes goes runs leaves thats this whats".split())
 _BETWEEN = frozenset(", and & by × + wide high long deep up out down".split())  # between the numbers after "in mm:"
 _OTHERS = frozenset("length pitch angle area percent money weight volume temperature".split())

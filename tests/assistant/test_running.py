@@ -29,3 +29,8 @@ def test_what_was_rounded_on_the_page_is_not_rounded_in_the_total() -> None:
 def test_with_nothing_before_it_asks_what_to_add_to() -> None:
     record = Conversation().answer("plus another 4 and 3 eighths")
     assert record["outcome"] == "asks" and "what" in record["ask"].lower()
+
+
+def test_bare_whole_numbers_go_on_in_the_millimetres_of_the_total() -> None:
+    assert values("add 1150 and 640 mm", "less 15")[-1] == pytest.approx(1775)
+    assert values("2 m minus 40 mm", "less 3/8")[-1] == pytest.approx(1960 - 0.375 * 25.4)

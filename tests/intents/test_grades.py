@@ -28,6 +28,11 @@ def found(text: str) -> list[Fraction]:
         ("goes up 5 feet in a run of 10 feet", Fraction(6)),
         ("8 inches of rise over 12 inches of run", Fraction(8)),
         ("4 ft run with a 2 ft rise", Fraction(6)),
+        ("6 inches of rise in 20 of run", Fraction(18, 5)),
+        ("rises 90 mm in every 270", Fraction(4)),
+        ("goes up 200 for every 500 of run", Fraction(24, 5)),
+        ("rise is 120 and run is 360", Fraction(4)),
+        ("run 18, rise 9", Fraction(6)),
     ],
 )
 def test_a_rise_in_a_run_is_a_pitch(text: str, rise: Fraction) -> None:

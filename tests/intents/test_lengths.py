@@ -55,6 +55,11 @@ LENGTHS = [
     ("two metres forty", F(12, 5), "m"),
     ("1 m 20", F(6, 5), "m"),
     ("1 m 250 mm", F(5, 4), "m"),
+    ("three metres and eight mil", F(376, 125), "m"),
+    ("a foot and a third", F(4, 3), "ft"),
+    ("eighteen hundred mil", F(1800), "mm"),
+    ("two and a half dozen feet", F(30), "ft"),
+    ("half of a dozen feet", F(6), "ft"),
     ("two and a half meters", F(5, 2), "m"),
 ]
 
