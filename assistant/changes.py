@@ -14,11 +14,12 @@ from assistant.record import Record, listed, put_noted, value_line
 from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
 from intents.fitting import fit
-from intents.matcher import MANNER, read, read_as, speller
+from intents.matcher import read, read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
 from intents.reading import Reading
+from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from solvers.quantities import Length, Pitch, Quantity
 from solvers.slots import Given

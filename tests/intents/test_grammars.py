@@ -17,8 +17,9 @@ from assistant.conversation import Conversation
 from intents.chart import chart_of
 from intents.grammars import FOLDER, QUANTITIES, TALK, WORDS, load
 from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Rule, Series, Tagged
-from intents.matcher import MANNER, speller
+from intents.matcher import speller
 from intents.phrases import compiled
+from intents.searching import MANNER
 from intents.talk import OUTSIDE
 from solvers.quantities import Quantity
 from solvers.registry import load_topics
