@@ -7,6 +7,8 @@ numbers would otherwise be handed out to each of a hundred patterns.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import reduce
+from operator import or_
 from typing import NamedTuple
 
 from intents.chart import Chart, Hit, span
@@ -15,9 +17,9 @@ from intents.phrases import Phrases
 from intents.placing import CONTRASTED, Placed
 from intents.question import Question
 from intents.reading import Dims, Reading
-from solvers.quantities import Length, Quantity
+from solvers.quantities import Angle, Count, Length, Number, Quantity
 from solvers.slots import Parameter
-from solvers.sums import Sum
+from solvers.sums import Measure, Sum
 
 UNKNOWN = 0.25  # what a word that means nothing here costs
 STRAY = 0.8  # what a word that means something elsewhere costs
@@ -28,6 +30,7 @@ LOOSE = 0.05  # what a given costs whose place no words beside it told
 SLIP = 0.1  # what a forgiven misspelling costs
 LEAST_SCORE = 0.0  # below it too little of the sentence was understood
 LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
+BARE = (Length, Count, Number, Measure, Angle)  # what a number with no unit may be for where no word beside it tells
 ROUNDING = 1e-6  # of sums made in another order
 
 
@@ -63,6 +66,7 @@ class _Room(NamedTuple):
     """What a topic could take of a sentence's quantities without a word beside them."""
 
     takes: int  # how many
+    where: int  # mask of the tokens of those it could take
     listed: bool  # whether one of its parameters is a list, which takes any number of them
     names: frozenset[str]  # parameters
 
@@ -79,7 +83,9 @@ class Hope:
         self.unknown = sum(1 << i for i in new) & ~self.ordinary
         said = [reading for row in chart.readings for reading in row]
         plain = [reading for reading in said if isinstance(reading.value, Quantity | Dims)]
-        self.kinds = {reading.kind for reading in said}
+        self.kinds: dict[str, int] = {}  # where quantities of each kind stand
+        for reading in said:
+            self.kinds[reading.kind] = self.kinds.get(reading.kind, 0) | span(reading.start, reading.end)
         self.sized = any(isinstance(reading.value, Dims) for reading in plain)
         self.in_lists = 0
         for reading in said:
@@ -94,7 +100,9 @@ class Hope:
         room = self._room(topic, parameters)
         reach = islands | self.always | (self.in_lists if room.listed else 0)
         apart = self.apart_of_lists if room.listed else self.apart
-        over = max(0, sum(not mask & reach for mask in apart) - room.takes - self.free)
+        left = [mask for mask in apart if not mask & reach]
+        places = min(room.takes, sum(bool(mask & room.where) for mask in left))
+        over = max(0, len(left) - places - self.free)
         chart = self.chart
         explained = ((reach | chart.numbers) & chart.weighs).bit_count() - (0 if self.sized else over)
         strays = (self.strays & ~reach).bit_count()
@@ -113,17 +121,18 @@ class Hope:
 
     def _room(self, topic: str, parameters: tuple[Parameter, ...]) -> _Room:
         if topic not in self.rooms:
-            open_ = [p for p in parameters if (p.required or p.default is None) and not p.slot.cued and self._heard(p)]
-            listed = any(p.kind in (tuple, Sum) for p in open_)
-            self.rooms[topic] = _Room(len(open_), listed, frozenset(p.name for p in open_))
+            open_ = [p for p in parameters if (p.required or p.default is None) and not p.slot.cued]
+            where = {p.name: here for p in open_ if (here := self._where(p.kind))}
+            listed = any(p.kind in (tuple, Sum) for p in open_ if p.name in where)
+            self.rooms[topic] = _Room(len(where), reduce(or_, where.values(), 0), listed, frozenset(where))
         return self.rooms[topic]
 
-    def _heard(self, parameter: Parameter) -> bool:
-        """Whether any quantity of the sentence could be of a parameter's kind."""
-        if parameter.kind is tuple:
-            return bool(self.in_lists)
-        in_sizes = self.sized and parameter.kind is Length
-        return in_sizes or not self.kinds.isdisjoint(KINDS.get(parameter.kind, ()))
+    def _where(self, kind: type) -> int:
+        """Where quantities stand that a parameter of this kind could take with no word beside them."""
+        if kind is tuple:
+            return self.in_lists
+        kinds = [name for name in KINDS.get(kind, ()) if name != "number" or kind in BARE]
+        return reduce(or_, (self.kinds.get(name, 0) for name in kinds), self.kinds.get("dims", 0) if kind is Length else 0)
 
 
 def _apart(chart: Chart, plain: list[Reading], said: list[Reading]) -> list[int]:
@@ -131,13 +140,11 @@ def _apart(chart: Chart, plain: list[Reading], said: list[Reading]) -> list[int]
 
     `said` are the readings that could join two.
     """
-    text = chart.text.lower()
+    typed = [chart.said(i, i + 1).lower() for i in range(len(chart.tokens))]
     found: list[int] = []
     free = 0  # the first token that no reading of the last one reaches
     for at, shortest in _shortest(plain).items():
-        token = chart.tokens[at]
-        word = text[token.start : token.end]
-        if at < free or not chart.weighs >> at & 1 or text.count(word) > 1 or chart.words[at] in ("one", "two"):
+        if at < free or not chart.weighs >> at & 1 or typed.count(typed[at]) > 1 or chart.words[at] in ("one", "two"):
             continue
         found.append(span(at, shortest))
         free = max(reading.end for reading in said if reading.start <= at < reading.end)

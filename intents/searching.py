@@ -7,6 +7,7 @@ is passed over without being placed (see scoring.Hope): in a long line that is n
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from functools import cached_property, reduce
 from operator import or_
 from typing import NamedTuple
@@ -51,6 +52,16 @@ class _Best(NamedTuple):
     turn: int
 
 
+@dataclass(slots=True)
+class _Turn:
+    """A pattern of the loose search: the most its islands could explain, the most it could score, and what it came to."""
+
+    most: float
+    said: _Said
+    hope: float = 0.0
+    question: Question | None = None
+
+
 class Search:
     """One sentence searched for the questions of some topics."""
 
@@ -84,7 +95,7 @@ class Search:
             if len(best) >= KEEP and self._most(said)[0] < least:
                 self.passed.setdefault(topic, []).append((turn, said))
                 continue
-            self._try(best, turn, said, 0)
+            self._try(best, turn, said)
             top = max(top, best[topic].question.score)
             if len(best) >= KEEP:
                 least = sorted((found.question.score for found in best.values()), reverse=True)[KEEP - 1]
@@ -95,41 +106,43 @@ class Search:
 
     def loose(self, strict: list[Question]) -> list[Question]:
         """The complete questions that lack one of the plain islands of their rule, of topics not complete without."""
-        best: dict[str, _Best] = {}
-        passed: dict[str, list[tuple[int, _Said]]] = {}
         complete = {question.topic for question in strict if question.complete and question.topic not in self.passed}
-        turns: dict[str, int] = {}
+        turns = [_Turn(most, said) for most, said in self._promising(1)]
         top = LEAST_SCORE
-        for turn, (most, said) in enumerate(self._promising(1)):
-            if most < top - MARGIN:
+        for at, turn in enumerate(turns):
+            if turn.most < top - MARGIN:
+                turns = turns[:at]
                 break
-            topic = said.pattern.topic
-            turns.setdefault(topic, turn)
-            if self._vain(said, top, complete):
-                passed.setdefault(topic, []).append((turn, said))
-                continue
-            self._try(best, turn, said, 1)
-            top = max(top, best[topic].question.score)
-        found = [topic for topic in turns if topic in best and topic not in complete and best[topic].question.complete]
-        for topic in found:
-            for turn, said in passed.get(topic, ()):
-                self._try(best, turn, said, 1)
-        questions = [best[topic].question for topic in found if best[topic].question.complete]
-        return [q for q in sorted(questions, key=lambda q: -q.score) if not self._complete(q.topic, strict)]
+            topic = turn.said.pattern.topic
+            turn.hope, over = self._most(turn.said)
+            if not (over or topic in complete or self.hope.lacks(topic, self.topics[topic], turn.said.hits)):
+                top = max(top, self._loosely(turn).score)
+        found: dict[str, Question] = {}
+        for topic in dict.fromkeys(t.said.pattern.topic for t in turns if t.question and t.question.complete):
+            mine = [at for at, turn in enumerate(turns) if turn.said.pattern.topic == topic and self._in_time(turns, at)]
+            if mine:
+                found[topic] = max((self._loosely(turns[at]) for at in mine), key=lambda q: q.score)
+        return [q for q in sorted(found.values(), key=lambda q: -q.score) if q.complete and not self._complete(q.topic, strict)]
 
-    def _vain(self, said: _Said, top: float, complete: set[str]) -> bool:
-        """Whether a pattern of the loose search can be no complete question that is wanted, nor the best of all."""
-        topic = said.pattern.topic
-        most, over = self._most(said)
-        if most - LACKING > top:
-            return False
-        return over or topic in complete or self.hope.lacks(topic, self.topics[topic], said.hits)
+    def _in_time(self, turns: list[_Turn], at: int) -> bool:
+        """Whether no pattern before this one is so much better that the search ends there."""
+        limit = turns[at].most + MARGIN
+        return all(turn.hope - LACKING <= limit or self._loosely(turn).score <= limit for turn in turns[:at])
+
+    def _loosely(self, turn: _Turn) -> Question:
+        """The question of a pattern that lacks an island, placed when it is first asked for."""
+        if turn.question is None:
+            said = turn.said
+            turn.question = self.asker.question(said.pattern, said.hits, self.topics[said.pattern.topic])
+            turn.question.lacking = 1
+            turn.question.score -= LACKING
+        return turn.question
 
     def _complete(self, topic: str, strict: list[Question]) -> bool:
         """Whether a topic is complete without, be it by a pattern that had no hope to be among the best few."""
         best: dict[str, _Best] = {}
         for turn, said in self.passed.get(topic, ()):
-            self._try(best, turn, said, 0)
+            self._try(best, turn, said)
         least = best[topic].question.score if best else None
         better = (q for q in strict if q.topic == topic and (least is None or q.score >= least))
         question = next(better, best[topic].question if best else None)
@@ -138,12 +151,10 @@ class Search:
     def _most(self, said: _Said) -> tuple[float, bool]:
         return self.hope.most(said.pattern.topic, self.topics[said.pattern.topic], said.islands)
 
-    def _try(self, best: dict[str, _Best], turn: int, said: _Said, lacking: int) -> None:
+    def _try(self, best: dict[str, _Best], turn: int, said: _Said) -> None:
         """Place a pattern; it is kept where it is the best of its topic, of equals the one whose turn was first."""
         topic = said.pattern.topic
         question = self.asker.question(said.pattern, said.hits, self.topics[topic])
-        question.lacking = lacking
-        question.score -= LACKING * lacking
         kept = best.get(topic)
         if kept is None or (question.score, -turn) > (kept.question.score, -kept.turn):
             best[topic] = _Best(question, said, turn)
