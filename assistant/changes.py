@@ -14,7 +14,7 @@ from assistant.record import Record, listed, put_noted, value_line
 from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
 from intents.fitting import fit
-from intents.matcher import read, read_as, speller
+from intents.matcher import read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
@@ -61,7 +61,7 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
     if wanted.led:  # the words that lead to a change are no words of a question
-        questions = [question for question in read(wanted.rest, c.parameters).questions if question.score > 0]
+        questions = [question for question in c.read(wanted.rest).questions if question.score > 0]
     if c.just_kept and wanted.led and not questions and _keep_again(c, record, wanted, text):
         return True
     if c.last is None or not wanted.rest:
