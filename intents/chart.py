@@ -51,6 +51,9 @@ class Hit(NamedTuple):
     found: tuple[tuple[int, Reading], ...]
 
 
+Row = tuple[int, list[tuple[int, Reading]]]  # a token, and each reading that starts there with the mask of its tokens
+
+
 @dataclass(slots=True)
 class Chart:
     """One sentence, read."""
@@ -67,10 +70,17 @@ class Chart:
     heard: dict[tuple[int, int, bool], Any] = field(default_factory=dict)  # what a reading is for a parameter
     changed: list[tuple[str, str]] = field(default_factory=list)
     kept: dict[str, Any] = field(default_factory=dict)  # what was found of the whole sentence, by the question
+    rows: list[Row] = field(default_factory=list)
 
     def said(self, start: int, end: int) -> str:
         """The person's own words for tokens start to end."""
         return self.text[self.tokens[start].start : self.tokens[end - 1].end]
+
+    def starts(self) -> list[Row]:
+        """Where quantities start, from left to right, with all that can be read there."""
+        if not self.rows:
+            self.rows = [(at, [(span(r.start, r.end), r) for r in row]) for at, row in enumerate(self.readings) if row]
+        return self.rows
 
 
 def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
