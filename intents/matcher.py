@@ -11,7 +11,7 @@ from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
 from pathlib import Path
 
-from intents.chart import LIGHT, Chart, chart_of
+from intents.chart import LIGHT, Chart, Hit, chart_of
 from intents.claims import claim_of, without
 from intents.consulting import consult
 from intents.grammars import FOLDER
@@ -21,7 +21,7 @@ from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
 from intents.scoring import LEAST_SCORE, MISSING
-from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacks
+from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.spelling import Speller
 from intents.sum_words import DOING
 from intents.tokens import Token, tokenize
@@ -92,7 +92,7 @@ def _by_grammar(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics
         found += search.loose(found)
     reading.questions = sorted(found, key=lambda q: -q.score)[:KEEP]
     if not reading.questions or reading.questions[0].score <= LEAST_SCORE:
-        _explain(reading, chart, phrases)
+        _explain(reading, chart, phrases, search.by_pattern)
 
 
 def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> list[Question]:
@@ -124,7 +124,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     return max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
 
 
-def _explain(reading: Reading, chart: Chart, phrases: Phrases) -> None:
+def _explain(reading: Reading, chart: Chart, phrases: Phrases, said: dict[int, list[Hit]]) -> None:
     """Which words meant something, which did not, and the topics whose phrases account for most of what was said."""
     for i, word in enumerate(chart.words):
         if chart.weighs >> i & 1 and not chart.numbers >> i & 1:
@@ -132,14 +132,14 @@ def _explain(reading: Reading, chart: Chart, phrases: Phrases) -> None:
             means = any(phrases.topics_of.get(symbol) for symbol in symbols)
             (reading.understood if means else reading.unknown).append(word)
     best: dict[str, float] = {}
-    for number, hits in by_pattern(chart).items():
+    for number, hits in said.items():
         pattern = phrases.patterns[number]
-        lacking = lacks(pattern, hits)
-        if pattern.topic == MANNER or lacking > 1:
+        lacks = lacking(pattern, hits)
+        if pattern.topic == MANNER or lacks > 1:
             continue
         reach = 0
         for hit in hits:
             reach |= hit.mask
-        near = (reach & chart.weighs).bit_count() - NEAR_LACKING * lacking
+        near = (reach & chart.weighs).bit_count() - NEAR_LACKING * lacks
         best[pattern.topic] = max(best.get(pattern.topic, near), near)
     reading.near = sorted(best, key=lambda topic: -best[topic])[:3]

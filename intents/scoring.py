@@ -136,18 +136,23 @@ class Hope:
 
 
 def _apart(chart: Chart, plain: list[Reading], said: list[Reading]) -> list[int]:
-    """The masks of quantities no two of which could be one, each said in words that stand nowhere else in the sentence.
+    """The masks of quantities no two of which could be one. `said` are the readings that could join two.
 
-    `said` are the readings that could join two.
+    A quantity said again is not asked about where it has its place once, so of those with the same first word only one
+    is counted, and its mask is of all.
     """
     typed = [chart.said(i, i + 1).lower() for i in range(len(chart.tokens))]
     found: list[int] = []
+    seen: set[str] = set()
     free = 0  # the first token that no reading of the last one reaches
     for at, shortest in _shortest(plain).items():
-        if at < free or not chart.weighs >> at & 1 or typed.count(typed[at]) > 1 or chart.words[at] in ("one", "two"):
+        if at < free or not chart.weighs >> at & 1 or chart.words[at] in ("one", "two"):
             continue
-        found.append(span(at, shortest))
         free = max(reading.end for reading in said if reading.start <= at < reading.end)
+        if typed[at] not in seen:
+            again = (1 << i for i, word in enumerate(typed) if word == typed[at])
+            found.append(reduce(or_, again, span(at, shortest)))
+        seen.update(typed[at:free])
     return found
 
 

@@ -10,7 +10,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property, reduce
 from operator import or_
-from typing import NamedTuple
 
 from intents.chart import Chart, Hit
 from intents.neighbours import of_something_else
@@ -29,162 +28,166 @@ REFINED = 3  # leading topics whose quantities are tried in other places
 POSSIBLE = 0.2  # a given less sure than this can hardly be right
 OWN_WORDS = 3  # words of its own from which on a choice may share a word with the name of the topic
 SURE = 0.9  # a given this sure was said outright
+HOPEFUL = 1000.0  # more than any sentence can score
 NONE = 99  # islands lacking where nothing that must be there is
 MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
 HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 
 
-class _Said(NamedTuple):
-    """One pattern as far as it was said: its islands and the mask of them, and how many of those it needs are not there."""
+@dataclass(slots=True)
+class _Turn:
+    """A pattern of a search: its islands and the mask of them, how many it lacks, and what is to be hoped of it."""
 
     number: int
     pattern: Pattern
     hits: list[Hit]
     islands: int
     lacks: int
+    most: float  # words that its islands could explain, less those that mean something elsewhere
+    hope: float = HOPEFUL  # the most it could score, where that was looked into
+    question: Question | None = None  # what it came to
 
-
-class _Best(NamedTuple):
-    """The best question of a topic so far, which pattern it is of, and when that one's turn was."""
-
-    question: Question
-    said: _Said
-    turn: int
-
-
-@dataclass(slots=True)
-class _Turn:
-    """A pattern of the loose search: the most its islands could explain, the most it could score, and what it came to."""
-
-    most: float
-    said: _Said
-    hope: float = 0.0
-    question: Question | None = None
+    @property
+    def topic(self) -> str:
+        """What it asks for."""
+        return self.pattern.topic
 
 
 class Search:
-    """One sentence searched for the questions of some topics."""
+    """One sentence searched for the questions of some topics.
+
+    Patterns have their turns in the order of what their islands could explain; one so much worse than another before
+    it that it could be neither answered nor asked about ends the search. Of equals the first is the best.
+    """
 
     def __init__(self, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> None:
         self.chart, self.topics = chart, topics
         self.by_pattern = by_pattern(chart)
-        hits = {n: (phrases.patterns[n], found) for n, found in self.by_pattern.items()}
-        self.patterns = [
-            _Said(n, pattern, found, reduce(or_, [hit.mask for hit in found]), lacks(pattern, found))
-            for n, (pattern, found) in hits.items()
-            if pattern.topic in topics and not (wanted and pattern.topic not in wanted)
-        ]
-        self.asker = Asker(chart, phrases, [hit for pattern, found in hits.values() if pattern.topic == MANNER for hit in found])
-        self.passed: dict[str, list[tuple[int, _Said]]] = {}  # patterns of the strict search that were passed over, by topic
+        self.turns: tuple[list[_Turn], list[_Turn]] = ([], [])  # of the patterns that lack no plain island, and that lack one
+        manner: list[Hit] = []
+        for number, hits in self.by_pattern.items():
+            pattern = phrases.patterns[number]
+            if pattern.topic in topics and (not wanted or pattern.topic in wanted):
+                self._take_turn(number, pattern, hits)
+            elif pattern.topic == MANNER:
+                manner += hits
+        for turns in self.turns:
+            turns.sort(key=lambda turn: (-turn.most, turn.number))
+        self.asker = Asker(chart, phrases, manner)
+
+    def _take_turn(self, number: int, pattern: Pattern, hits: list[Hit]) -> None:
+        """Add a pattern whose words are there, if its islands could explain enough."""
+        lacks = lacking(pattern, hits)
+        if lacks > 1:
+            return
+        islands, chart = 0, self.chart
+        for hit in hits:
+            islands |= hit.mask
+        reach = chart.numbers | islands
+        most = (reach & chart.weighs).bit_count() - STRAY * (chart.known & ~reach).bit_count()
+        if most >= LEAST_SCORE - MARGIN:
+            self.turns[lacks].append(_Turn(number, pattern, hits, islands, lacks, most))
 
     @cached_property
     def hope(self) -> Hope:
-        """What to expect of patterns; most short lines never ask."""
+        """What to expect of patterns; a short line never asks."""
         return Hope(self.chart, self.asker.phrases, self.asker.manner_mask)
 
     def strict(self) -> list[Question]:
         """The best question of each topic that is among the best few, best first."""
-        best: dict[str, _Best] = {}
-        turns: dict[str, int] = {}  # of each topic's first pattern: of equals the first is the best
-        top = least = LEAST_SCORE
-        for turn, (most, said) in enumerate(self._promising(0)):
-            if most < top - MARGIN:
+        turns = self.turns[0]
+        top = max(LEAST_SCORE, self._question(turns[0]).score) if turns else LEAST_SCORE
+        turns = turns[:1] + [turn for turn in turns[1:] if turn.most >= top - MARGIN]  # most lines say one thing plainly
+        self.turns = (turns, self.turns[1])
+        if len({turn.topic for turn in turns}) > KEEP:
+            for turn in turns:
+                turn.hope = self._hope(turn)[0]
+        best: dict[str, int] = {}
+        for at in sorted(range(len(turns)), key=lambda at: -turns[at].hope):
+            scores = sorted((self._question(turns[kept]).score for kept in best.values()), reverse=True)
+            if len(scores) >= KEEP and turns[at].hope < scores[KEEP - 1]:
                 break
-            topic = said.pattern.topic
-            turns.setdefault(topic, turn)
-            if len(best) >= KEEP and self._most(said)[0] < least:
-                self.passed.setdefault(topic, []).append((turn, said))
-                continue
-            self._try(best, turn, said)
-            top = max(top, best[topic].question.score)
-            if len(best) >= KEEP:
-                least = sorted((found.question.score for found in best.values()), reverse=True)[KEEP - 1]
-        questions = {topic: best[topic].question for topic in turns if topic in best}
+            if self._in_time(turns, at):
+                self._try(best, turns, at)
+        order = sorted(best, key=lambda topic: next(at for at, turn in enumerate(turns) if turn.topic == topic))
+        questions = {topic: self._question(turns[best[topic]]) for topic in order}
         for question in sorted(questions.values(), key=lambda q: -q.score)[:REFINED]:
-            questions[question.topic] = self._refined(best[question.topic].said, question)
+            questions[question.topic] = self._refined(turns[best[question.topic]], question)
         return sorted(questions.values(), key=lambda q: -q.score)
 
     def loose(self, strict: list[Question]) -> list[Question]:
         """The complete questions that lack one of the plain islands of their rule, of topics not complete without."""
-        complete = {question.topic for question in strict if question.complete and question.topic not in self.passed}
-        turns = [_Turn(most, said) for most, said in self._promising(1)]
+        turns = self.turns[1]
+        complete = {question.topic for question in strict if question.complete and not self._passed(question.topic)}
         top = LEAST_SCORE
         for at, turn in enumerate(turns):
             if turn.most < top - MARGIN:
                 turns = turns[:at]
                 break
-            topic = turn.said.pattern.topic
-            turn.hope, over = self._most(turn.said)
-            if not (over or topic in complete or self.hope.lacks(topic, self.topics[topic], turn.said.hits)):
-                top = max(top, self._loosely(turn).score)
-        found: dict[str, Question] = {}
-        for topic in dict.fromkeys(t.said.pattern.topic for t in turns if t.question and t.question.complete):
-            mine = [at for at, turn in enumerate(turns) if turn.said.pattern.topic == topic and self._in_time(turns, at)]
-            if mine:
-                found[topic] = max((self._loosely(turns[at]) for at in mine), key=lambda q: q.score)
-        return [q for q in sorted(found.values(), key=lambda q: -q.score) if q.complete and not self._complete(q.topic, strict)]
+            turn.hope, over = self._hope(turn)
+            turn.hope -= LACKING
+            if not (over or turn.topic in complete or self.hope.lacks(turn.topic, self.topics[turn.topic], turn.hits)):
+                top = max(top, self._question(turn).score)
+        best: dict[str, int] = {}
+        for topic in dict.fromkeys(turn.topic for turn in turns if turn.question and turn.question.complete):
+            for at, turn in enumerate(turns):
+                if turn.topic == topic and self._in_time(turns, at):
+                    self._try(best, turns, at)
+        found = [self._question(turns[at]) for at in best.values()]
+        return [q for q in sorted(found, key=lambda q: -q.score) if q.complete and not self._complete(q.topic, strict)]
+
+    def _hope(self, turn: _Turn) -> tuple[float, bool]:
+        return self.hope.most(turn.topic, self.topics[turn.topic], turn.islands)
 
     def _in_time(self, turns: list[_Turn], at: int) -> bool:
         """Whether no pattern before this one is so much better that the search ends there."""
         limit = turns[at].most + MARGIN
-        return all(turn.hope - LACKING <= limit or self._loosely(turn).score <= limit for turn in turns[:at])
+        return all(turn.hope <= limit or self._question(turn).score <= limit for turn in turns[:at])
 
-    def _loosely(self, turn: _Turn) -> Question:
-        """The question of a pattern that lacks an island, placed when it is first asked for."""
+    def _try(self, best: dict[str, int], turns: list[_Turn], at: int) -> None:
+        """Keep a pattern where it is the best of its topic."""
+        topic, score = turns[at].topic, self._question(turns[at]).score
+        kept = best.get(topic)
+        if kept is None or (score, -at) > (self._question(turns[kept]).score, -kept):
+            best[topic] = at
+
+    def _question(self, turn: _Turn) -> Question:
+        """The question of a pattern, placed when it is first asked for."""
         if turn.question is None:
-            said = turn.said
-            turn.question = self.asker.question(said.pattern, said.hits, self.topics[said.pattern.topic])
-            turn.question.lacking = 1
-            turn.question.score -= LACKING
+            turn.question = self.asker.question(turn.pattern, turn.hits, self.topics[turn.topic])
+            turn.question.lacking = turn.lacks
+            turn.question.score -= LACKING * turn.lacks
         return turn.question
 
+    def _passed(self, topic: str) -> bool:
+        """Whether a strict pattern of a topic was never placed, having no hope to be among the best few."""
+        return any(turn.topic == topic and turn.question is None for turn in self.turns[0])
+
     def _complete(self, topic: str, strict: list[Question]) -> bool:
-        """Whether a topic is complete without, be it by a pattern that had no hope to be among the best few."""
-        best: dict[str, _Best] = {}
-        for turn, said in self.passed.get(topic, ()):
-            self._try(best, turn, said)
-        least = best[topic].question.score if best else None
-        better = (q for q in strict if q.topic == topic and (least is None or q.score >= least))
-        question = next(better, best[topic].question if best else None)
+        """Whether a topic is complete without lacking anything, be it by a pattern that was passed over."""
+        question = next((q for q in strict if q.topic == topic), None)
+        if self._passed(topic):
+            turns, best = self.turns[0], dict[str, int]()
+            for at, turn in enumerate(turns):
+                if turn.topic == topic and self._in_time(turns, at):
+                    self._try(best, turns, at)
+            other = self._question(turns[best[topic]]) if best else None
+            question = other if question is None or (other and other.score > question.score) else question
         return question is not None and question.complete
 
-    def _most(self, said: _Said) -> tuple[float, bool]:
-        return self.hope.most(said.pattern.topic, self.topics[said.pattern.topic], said.islands)
-
-    def _try(self, best: dict[str, _Best], turn: int, said: _Said) -> None:
-        """Place a pattern; it is kept where it is the best of its topic, of equals the one whose turn was first."""
-        topic = said.pattern.topic
-        question = self.asker.question(said.pattern, said.hits, self.topics[topic])
-        kept = best.get(topic)
-        if kept is None or (question.score, -turn) > (kept.question.score, -kept.turn):
-            best[topic] = _Best(question, said, turn)
-
-    def _promising(self, lacking: int) -> list[tuple[float, _Said]]:
-        """The patterns whose words are there, with the most their islands could explain, the most promising first."""
-        chart = self.chart
-        found: list[tuple[float, _Said]] = []
-        for said in self.patterns:
-            if said.lacks == lacking:
-                reach = chart.numbers | said.islands
-                strays = (chart.known & ~reach).bit_count()
-                found.append(((reach & chart.weighs).bit_count() - STRAY * strays, said))
-        return sorted(found, key=lambda pair: (-pair[0], pair[1].number))
-
-    def _refined(self, said: _Said, question: Question) -> Question:
+    def _refined(self, turn: _Turn, question: Question) -> Question:
         """The question, or a better one without some island that took a quantity another role needed."""
         if question.complete and all(h.sure >= SURE for h in question.givens.values()):
             return question
         parameters = self.topics[question.topic]
-        for hit in [hit for hit in self.asker.chosen(said.pattern, said.hits, parameters) if hit.captures]:
-            same = [h for h in said.hits if h.mask != hit.mask or h.captures != hit.captures]
-            if lacks(said.pattern, same):
+        for hit in [hit for hit in self.asker.chosen(turn.pattern, turn.hits, parameters) if hit.captures]:
+            same = [h for h in turn.hits if h.mask != hit.mask or h.captures != hit.captures]
+            islands = reduce(or_, [h.mask for h in same], 0)
+            if lacking(turn.pattern, same) or self.hope.most(question.topic, parameters, islands)[0] <= question.score:
                 continue
-            islands = reduce(or_, [h.mask for h in same])
-            if self.hope.most(question.topic, parameters, islands)[0] <= question.score:
+            if not _claimed(self.chart, hit, self.asker.chosen(turn.pattern, same, parameters)):
                 continue
-            if not _claimed(self.chart, hit, self.asker.chosen(said.pattern, same, parameters)):
-                continue
-            other = self.asker.question(said.pattern, same, parameters)
+            other = self.asker.question(turn.pattern, same, parameters)
             if other.score > question.score:
                 question = other
         return question
@@ -195,6 +198,7 @@ class Asker:
 
     def __init__(self, chart: Chart, phrases: Phrases, manner: list[Hit]) -> None:
         self.chart, self.phrases = chart, phrases
+        self.ranks: dict[int, tuple[bool, bool, int, float, int, int]] = {}  # by the island
         self.how = self.chosen(HOW, manner, ()) if manner else []
         self.manner_mask = reduce(or_, [hit.mask for hit in self.how], 0)
 
@@ -217,17 +221,12 @@ class Asker:
     def chosen(self, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]) -> list[Hit]:
         """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
         chart = self.chart
-
-        def rank(hit: Hit) -> tuple[bool, bool, int, float, int, int]:
-            plain = bool(pattern.plain >> hit.number & 1)
-            content = (hit.mask & chart.weighs).bit_count()
-            sure = sureness(chart, hit, parameters) if hit.captures else 1.0
-            return (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
-
+        ranks = [(*self._rank(pattern, hit, parameters), at) for at, hit in enumerate(hits)]
         chosen: list[Hit] = []
         used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word
         filled: set[str] = set()
-        for hit in sorted(hits, key=rank) if len(hits) > 1 else hits:
+        for *_, at in sorted(ranks):
+            hit = hits[at]
             # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
             if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
                 continue
@@ -241,6 +240,16 @@ class Asker:
             filled |= gives
         return chosen
 
+    def _rank(self, pattern: Pattern, hit: Hit, parameters: tuple[Parameter, ...]) -> tuple[bool, bool, int, float, int, int]:
+        """What comes first is chosen first. An island is of one pattern, so its rank stays the same."""
+        key = id(hit)
+        if key not in self.ranks:
+            plain = bool(pattern.plain >> hit.number & 1)
+            content = (hit.mask & self.chart.weighs).bit_count()
+            sure = sureness(self.chart, hit, parameters) if hit.captures else 1.0
+            self.ranks[key] = (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
+        return self.ranks[key]
+
 
 def by_pattern(chart: Chart) -> dict[int, list[Hit]]:
     """The islands found, by the number of their pattern."""
@@ -250,7 +259,7 @@ def by_pattern(chart: Chart) -> dict[int, list[Hit]]:
     return found
 
 
-def lacks(pattern: Pattern, hits: list[Hit]) -> int:
+def lacking(pattern: Pattern, hits: list[Hit]) -> int:
     """How many of the plain islands that must be there are not; NONE when nothing that must be there is."""
     there = 0
     for hit in hits:
