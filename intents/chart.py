@@ -215,6 +215,9 @@ def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:
     return found
 
 
+_hit = tuple.__new__  # hundreds a sentence: the class's own way to make one takes twice as long
+
+
 class _Finder:
     """Walks the trie of islands from one start after another."""
 
@@ -232,7 +235,8 @@ class _Finder:
             # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
             inside = not found and any(mask & whole == mask != whole for whole in self.wholes)
             if not inside and not self._of_next(at, found):
-                self.hits += [Hit(number, part, gives, self.start, at, mask, found) for number, part, gives in ends]
+                start = self.start
+                self.hits += [_hit(Hit, (number, part, gives, start, at, mask, found)) for number, part, gives in ends]
             if len(node) == 1:
                 return
         self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)
@@ -251,7 +255,7 @@ class _Finder:
                 below = node.get(name)
                 if below is not None:
                     self.walk(below, end, depth + 1, 0, found)
-            if not barred:
+            if not barred and self.chart.readings[at]:
                 self._quantities(node, at, depth, found)
             barred = barred or (depth > 0 and word in NOT_BESIDE) or (taken and word == "and")
             if skipped >= MOST_SKIPS or word not in self.skippable or (after_quantity and word in NEW_PHRASE):

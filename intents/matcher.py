@@ -120,7 +120,8 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     mine = [(hits.get(n, []), pattern) for n, pattern in enumerate(phrases.patterns) if pattern.topic == topic]
     bare = next((pattern for there, pattern in mine if not there), None)  # those of which nothing was said are all one
     said = [(there, pattern) for there, pattern in mine if there or pattern is bare] or [([], Pattern(topic))]
-    found = [asker.question(pattern, there, topics[topic], wanted or ANYTHING) for there, pattern in said]
+    chosen = (asker.chosen(pattern, there, topics[topic]) for there, pattern in said)
+    found = [asker.question(topic, islands, topics[topic], wanted or ANYTHING) for islands in chosen]
     return max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
 
 

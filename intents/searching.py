@@ -7,7 +7,7 @@ is passed over without being placed (see scoring.Hope): in a long line that is n
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property, reduce
 from operator import or_
 
@@ -45,6 +45,7 @@ class _Turn:
     lacks: int
     most: float  # words that its islands could explain, less those that mean something elsewhere
     hope: float = HOPEFUL  # the most it could score, where that was looked into
+    chosen: list[Hit] = field(default_factory=list)  # those of its islands that go together
     question: Question | None = None  # what it came to
 
     @property
@@ -154,7 +155,9 @@ class Search:
     def _question(self, turn: _Turn) -> Question:
         """The question of a pattern, placed when it is first asked for."""
         if turn.question is None:
-            turn.question = self.asker.question(turn.pattern, turn.hits, self.topics[turn.topic])
+            parameters = self.topics[turn.topic]
+            turn.chosen = self.asker.chosen(turn.pattern, turn.hits, parameters)
+            turn.question = self.asker.question(turn.topic, turn.chosen, parameters)
             turn.question.lacking = turn.lacks
             turn.question.score -= LACKING * turn.lacks
         return turn.question
@@ -180,14 +183,17 @@ class Search:
         if question.complete and all(h.sure >= SURE for h in question.givens.values()):
             return question
         parameters = self.topics[question.topic]
-        for hit in [hit for hit in self.asker.chosen(turn.pattern, turn.hits, parameters) if hit.captures]:
+        for hit in [hit for hit in turn.chosen if hit.captures]:
             same = [h for h in turn.hits if h.mask != hit.mask or h.captures != hit.captures]
+            if not _claimed(self.chart, hit, same) or lacking(turn.pattern, same):
+                continue
             islands = reduce(or_, [h.mask for h in same], 0)
-            if lacking(turn.pattern, same) or self.hope.most(question.topic, parameters, islands)[0] <= question.score:
+            if self.hope.most(question.topic, parameters, islands)[0] <= question.score:
                 continue
-            if not _claimed(self.chart, hit, self.asker.chosen(turn.pattern, same, parameters)):
+            chosen = self.asker.chosen(turn.pattern, same, parameters)
+            if not _claimed(self.chart, hit, chosen):
                 continue
-            other = self.asker.question(turn.pattern, same, parameters)
+            other = self.asker.question(question.topic, chosen, parameters)
             if other.score > question.score:
                 question = other
         return question
@@ -203,14 +209,13 @@ class Asker:
         self.manner_mask = reduce(or_, [hit.mask for hit in self.how], 0)
 
     def question(
-        self, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...], wanted: str = ""
+        self, topic: str, chosen: list[Hit], parameters: tuple[Parameter, ...], wanted: str = ""
     ) -> Question:  # fmt: skip
-        """What a pattern's islands ask, with every quantity of the sentence where it can go."""
+        """What a pattern's chosen islands ask, with every quantity of the sentence where it can go."""
         chart = self.chart
-        chosen = self.chosen(pattern, hits, parameters)
         used = reduce(or_, [hit.mask for hit in chosen], 0)
         placed = place(chart, chosen, parameters, wanted, [hit for hit in self.how if not used & hit.mask])
-        question = Question(pattern.topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
+        question = Question(topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
         question.missing = [p.name for p in parameters if p.lacks(placed.givens)]
         question.unplaced, question.unplaced_kinds = placed.unplaced, placed.unplaced_kinds
         score(question, chart, self.phrases, placed)
@@ -220,13 +225,14 @@ class Asker:
 
     def chosen(self, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]) -> list[Hit]:
         """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
-        chart = self.chart
-        ranks = [(*self._rank(pattern, hit, parameters), at) for at, hit in enumerate(hits)]
+        chart, ranks = self.chart, self.ranks
+        for hit in hits:
+            if id(hit) not in ranks:
+                ranks[id(hit)] = self._rank(pattern, hit, parameters)
         chosen: list[Hit] = []
         used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word
         filled: set[str] = set()
-        for *_, at in sorted(ranks):
-            hit = hits[at]
+        for hit in sorted(hits, key=lambda hit: ranks[id(hit)]):
             # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
             if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
                 continue
@@ -242,13 +248,10 @@ class Asker:
 
     def _rank(self, pattern: Pattern, hit: Hit, parameters: tuple[Parameter, ...]) -> tuple[bool, bool, int, float, int, int]:
         """What comes first is chosen first. An island is of one pattern, so its rank stays the same."""
-        key = id(hit)
-        if key not in self.ranks:
-            plain = bool(pattern.plain >> hit.number & 1)
-            content = (hit.mask & self.chart.weighs).bit_count()
-            sure = sureness(self.chart, hit, parameters) if hit.captures else 1.0
-            self.ranks[key] = (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
-        return self.ranks[key]
+        plain = bool(pattern.plain >> hit.number & 1)
+        content = (hit.mask & self.chart.weighs).bit_count()
+        sure = sureness(self.chart, hit, parameters) if hit.captures else 1.0
+        return (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
 
 
 def by_pattern(chart: Chart) -> dict[int, list[Hit]]:
