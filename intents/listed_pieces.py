@@ -15,6 +15,7 @@ _NOUNS = frozenset(
 _JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is"))
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
+_BEFORE = frozenset(("a", "an", "(", "to", "too"))  # a piece may begin with one of these, and else with a number
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
 _ROW_FROM = 24  # inches; bare pairs of less are spoken feet and inches, or a pitch
 _FEET_DOUBT = 12  # a bare number under this may be feet: a piece of 8 inches, or of 8 foot
@@ -53,6 +54,8 @@ def _bare_row(before: Item, item: Item) -> bool:
 
 
 def _item(listing: Listing, i: int) -> Item | None:
+    if not listing.chart[i] and listing.words[i] not in _BEFORE:
+        return None
     return _counted(listing, i) or _size_first(listing, i) or _one(listing, i)
 
 

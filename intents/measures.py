@@ -10,9 +10,9 @@ from fractions import Fraction
 
 from intents.amounts import CURRENCIES, amounts, prefixed_money
 from intents.asides import counts_nothing, only_cold
-from intents.degrees import degrees, led_changes, named_temperatures
+from intents.degrees import LED, degrees, led_changes, named_temperatures
 from intents.lengths import bare_lengths, lengths, spoken_pairs
-from intents.number_words import MINUS
+from intents.number_words import HOMOPHONES, MINUS
 from intents.numbers import Line
 from intents.reading import Dims, Head, Reading, heads
 from intents.sizes import sizes
@@ -23,6 +23,7 @@ from solvers.quantities import Number
 __all__ = ["Dims", "Reading", "broken_number", "readings"]
 
 _BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
+_STARTS = {*_BARE_UNITS, *CURRENCIES, *MINUS, *LED, *HOMOPHONES, "a", "an", "temperature", "freezing"}  # besides numbers
 
 
 def readings(tokens: list[Token]) -> list[list[Reading]]:
@@ -39,6 +40,8 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
 def _at(line: Line, i: int) -> list[Reading]:
     word, row = line.words[i], list[Reading]()
     pieces = line.pieces(i)
+    if not pieces and word not in _STARTS:
+        return row
     if only_cold(line.words, i) or (pieces and pieces[0].end == i + 1 and counts_nothing(line.words, i, float(pieces[0].value))):
         return row
     if pieces:

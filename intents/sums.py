@@ -25,6 +25,7 @@ from intents.sum_words import (
     DIVIDE,
     DOING,
     DONE,
+    FACTORS,
     HALVED,
     LEADING,
     MOST_BETWEEN,
@@ -88,11 +89,20 @@ def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
 
 
+STARTS = {*TAKE, *CUT, *DIVIDE, *FACTORS, "add", "multiply", "halve", "difference", "sum", "total", "(", "["}
+
+
 class _Reader(Parts):
     """Reads sums."""
 
+    def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
+        super().__init__(tokens, chart, free)
+        self.led = next(i for i, word in enumerate(self.words) if word not in SKIPPED)  # where all before says nothing
+
     def sum_at(self, i: int) -> Found | None:
-        """The sum that starts at token i, if one does."""
+        """The sum that starts at token i, if one does: with a number, with one of a few words, or where the line does."""
+        if not self.chart[i] and self.words[i] not in STARTS and i > self.led:
+            return None
         return self._verb(i) or self._leading(i) or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
 
     # ── shapes ──
