@@ -17,10 +17,11 @@ from assistant.record import Record, listed, put_asked, put_noted, value_line
 from assistant.said_over import OF_THEM, said_over, same_value, stem
 from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
-from intents.matcher import MANNER, read, read_as, speller
+from intents.matcher import read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
+from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
 from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature
@@ -53,7 +54,7 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
     if wanted.led:  # the words that lead to a change are no words of a question
-        questions = [question for question in read(wanted.rest, c.parameters).questions if question.score > 0]
+        questions = [question for question in c.read(wanted.rest).questions if question.score > 0]
     if c.just_kept and wanted.led and not questions and _keep_again(c, record, wanted, text):
         return True
     if c.last is None or not wanted.rest:

@@ -50,6 +50,8 @@ _ASKS = re.compile(
 
 def joined(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line is whole with what was stated before it; if so that is answered."""
+    if _whole_alone(c, text):
+        return False
     partly: tuple[Question, list[Way]] | None = None  # it lacks less than it did
     for back in range(1, len(c.told) + 1):
         told = "; ".join(c.told[-back:]) + "; "
@@ -105,7 +107,7 @@ def _more_layers(c: Conversation, record: Record, text: str, best: Question) -> 
     lines = [kept["heard"] for kept in c.records[-MOST:]]
     stated = [*takewhile(bool, (_layers_stated(c, line) for line in reversed(lines)))]
     told = "; ".join(lines[len(lines) - len(stated) :]) + "; "
-    whole = next((q for q in read(told + text, c.parameters).questions[:1] if q.topic == best.topic), None)
+    whole = next((q for q in c.read(told + text).questions[:1] if q.topic == best.topic), None)
     if not stated or whole is None or not whole.complete:
         return False
     names = [layer.what.split()[-1] for group in (*stated, own.value if own else ()) for layer in group]
@@ -155,13 +157,16 @@ def _states(text: str) -> bool:
     return len(text) <= LONGEST and not _ASKS.search(text) and bool(numbers_in(text))
 
 
+def _whole_alone(c: Conversation, text: str) -> bool:
+    """Whether the line is whole without what was stated before it; a polygon may be told by its sides or its bay."""
+    alone = c.read(text).questions
+    whole = bool(alone) and alone[0].score > 0 and alone[0].whole
+    return whole and not all(way.worked.asks for way in c.ways(alone[0]))
+
+
 def _whole(c: Conversation, told: str, text: str) -> Question | None:
     """The question of both together where it is whole, is asked by the last line, and uses what was stated."""
-    alone = read(text, c.parameters).questions
-    whole = alone and alone[0].score > 0 and alone[0].whole
-    if whole and not all(way.worked.asks for way in c.ways(alone[0])):  # a polygon may be told by its sides or its bay
-        return None
-    found = [q for q in read(told + text, c.parameters).questions if q.score > 0]
+    found = [q for q in c.read(told + text).questions if q.score > 0]
     best = found[0] if found else None
     if best is None or best.unplaced or best.lacking or best.claim:
         return None

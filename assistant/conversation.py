@@ -61,6 +61,7 @@ class Conversation:
         self.chosen: list[str] = []  # choices that were stated, the last first
         self.step_shown = self.mark_called = -1
         self.points = Points()
+        self.reads: dict[str, Reading] = {}  # what was read for the line being answered
         self.alternatives: Sequence[tuple[str, str]] = ()
 
     def answer(
@@ -71,7 +72,7 @@ class Conversation:
         `alternatives` are pairs (word, what it may have been) for words that were heard with doubt.
         """
         record = blank(text, via, self.job, file)
-        self.points, self.alternatives = Points(), alternatives
+        self.points, self.alternatives, self.reads = Points(), alternatives, {}
         waited = self.pending
         self.take(record, text)
         at_the_saw.go_on_at_the_saw(self, record, waited)
@@ -100,9 +101,15 @@ class Conversation:
 
     # ── one line ──
 
+    def read(self, text: str) -> Reading:
+        """Words as a question; each text once a line, which is asked again beside what was stated before it."""
+        if text not in self.reads:
+            self.reads[text] = read(text, self.parameters)
+        return self.reads[text]
+
     def take(self, record: Record, text: str) -> None:
         """Fill in the record of one line, as whatever it is."""
-        reading = read(text, self.parameters)
+        reading = self.read(text)
         if reading.broken:
             put_declined(record, reading.broken)
             return
@@ -182,7 +189,7 @@ class Conversation:
             return True  # numbers alone, and words that lead to a change
         if said is None or said.topic not in acts.CHANGES or said.loose or self.last is not None:
             return False
-        rest = read(said.words.get("rest", ""), self.parameters).questions
+        rest = self.read(said.words.get("rest", "")).questions
         return not any(question.score > 0 and question.words for question in rest)
 
     def _nothing_to_change(self, said: Said) -> bool:
@@ -239,7 +246,7 @@ class Conversation:
         """The question as it would be with each doubtful word heard the other way."""
         found: list[Way] = []
         for again in replies.other_lines(text, self.alternatives):
-            twin = next((q for q in read(again, self.parameters).questions if q.topic == question.topic), None)
+            twin = next((q for q in self.read(again).questions if q.topic == question.topic), None)
             if twin and twin.givens and not twin.unplaced:
                 found += self.ways(twin)[:1]
         return found

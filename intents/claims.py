@@ -65,4 +65,4 @@ def without(chart: Chart, claim: Claim) -> Chart:
     rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
     hits = [hit for hit in chart.hits if not hit.mask & mask]
     weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
-    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={})
+    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={}, rows=[])

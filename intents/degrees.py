@@ -17,7 +17,7 @@ _UP = frozenset(
     ["swing", "change", "rise", "difference", "spread", "range", "warmer", "hotter", "increase", "warming", "climb"]
 )
 _CHANGES = _DOWN | _UP
-_LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
+LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
 _SIDES = {"below": -1, "above": 1}
 _NOT_ZERO = frozenset(["the", "a", "an", "my", "that", "this", "its"])
 _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
@@ -132,7 +132,7 @@ def led_changes(line: Line, i: int) -> Iterator[Reading]:
     """A change said before its number: "swing of 100 degrees", "temperature drop of 40 C"."""
     words = line.words
     start = i + (words[i] == "temperature")
-    if words[start] not in _LED or words[start + 1] != "of":
+    if words[start] not in LED or words[start + 1] != "of":
         return
     sign = -1 if words[start] in _DOWN else 1
     for head in heads(line, start + 2):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cache
 from typing import Any
 
 from intents.reading import Dims, Reading
@@ -77,6 +78,19 @@ TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where
 LEAST_FEET = 200  # of wall, from which on they are square feet
 TAKEN = ", taken as "  # in the text of a value: what it was said as, and what it was taken as
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
+
+
+@cache
+def dimensions_of(said: str) -> frozenset[str]:
+    """The dimensions that a kind of reading could be, as class names."""
+    return frozenset(kind.__name__ for kind, kinds in KINDS.items() if said in kinds)
+
+
+def may_fit(kind: type, reading: Reading) -> bool:
+    """Whether a reading could be of a parameter's kind at all: nearly always the answer is no, and this is soon told."""
+    if kind is tuple:
+        return isinstance(reading.value, tuple)
+    return reading.kind in KINDS.get(kind, ()) or reading.kind in TOTALS
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,10 +183,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
         return Fit(Temperature(value, "degF", text), 0.6, (Temperature(value, "degC", text),))
     if kind is TemperatureChange:
         return Fit(TemperatureChange(value, "dF", text), 0.6, (TemperatureChange(value, "dC", text),))
-    if kind is Percent and 0 < value < 1 and value.denominator in (2, 4, *TAPE_PARTS):
-        return None  # 3/8 is of an inch
-    if kind is Percent and 0 < value < 1:
-        return Fit(Percent(value * 100, "percent", text), reading.sure)  # two thirds of it
+    if kind is Percent and 0 < value < 1:  # a tenth for waste, two thirds open; 3/8 is of an inch
+        return None if value.denominator in (2, 4, *TAPE_PARTS) else Fit(Percent(value * 100, "percent", text), reading.sure)
     units: dict[type, str] = {
         Percent: "percent",
         Area: "ft2",

@@ -38,7 +38,8 @@ class Learned:
             weights = self.words.get(feature)
             if weights is not None:
                 known += 1
-                for at, weight in zip(weights[::2], weights[1::2], strict=True):
+                each = iter(weights)
+                for at, weight in zip(each, each, strict=True):
                     scores[at] += weight
         share = 1 / (SCALE * max(1, known) ** 0.5)
         return dict(zip(self.topics, _shares([s * share + b / SCALE for s, b in zip(scores, self.bias, strict=True)]),

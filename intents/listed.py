@@ -62,6 +62,7 @@ class Listing:
     metric: str = ""  # the first metric unit said anywhere, for lists with no unit of their own
     near: set[int] = field(default_factory=set)  # where an item may begin: a number is no further than REACH
     _amounts: dict[int, tuple[Amount, ...]] = field(default_factory=dict)
+    _counts: dict[int, tuple[tuple[int, int], ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self.words = [token.text for token in self.tokens] + [""] * 8
@@ -97,8 +98,13 @@ class Listing:
         carries = "ft" if dashed or FEET & set(words) else value.unit
         return Amount(reading.end, value.value, value.unit, carries, self.said(reading.start, reading.end))
 
-    def counts(self, i: int) -> Iterator[tuple[int, int]]:
+    def counts(self, i: int) -> tuple[tuple[int, int], ...]:
         """Whole numbers at i: where each ends, and its value; longest first. (6) is six."""
+        if i not in self._counts:
+            self._counts[i] = tuple(self._counted(i))
+        return self._counts[i]
+
+    def _counted(self, i: int) -> Iterator[tuple[int, int]]:
         if self.words[i] == "(" and self.words[i + 2] == ")":
             yield from ((end + 1, count) for end, count in self.counts(i + 1) if end == i + 2)
         for reading in self.chart[i] if i < len(self.chart) else ():

@@ -42,6 +42,7 @@ _WAYS = frozenset(
 )
 _SIDES_OF_BEND = frozenset("back front top bottom vertical horizontal upper lower first second third".split())
 _BY = frozenset(("by", "×"))
+_ARTICLES = frozenset(("a", "an"))
 _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the end of a list, these belong to what follows
 _HOLDS = frozenset("penetration bite embedment".split())  # what a nail has in the stud is no layer of those before
 
@@ -65,7 +66,7 @@ def _length(listing: Listing, i: int) -> Item | None:
 
 
 def _plain_length(listing: Listing, i: int) -> Item | None:
-    for amount in listing.amounts(listing.past(i, frozenset(("a", "an")), 1)) or listing.amounts(i):
+    for amount in listing.amounts(listing.past(i, _ARTICLES, 1)) or listing.amounts(i):
         if _of_something_else(listing, amount):
             continue
         end = amount.end

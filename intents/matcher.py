@@ -17,10 +17,12 @@ from intents.consulting import consult
 from intents.grammars import FOLDER
 from intents.learned import learned
 from intents.measures import broken_number
-from intents.neighbours import cut_off, of_something_else
+from intents.neighbours import cut_off
 from intents.phrases import Pattern, Phrases, compiled
-from intents.placing import ANYTHING, Placed, place, sureness
+from intents.placing import ANYTHING
 from intents.question import Question, Reading
+from intents.scoring import LEAST_SCORE, MISSING
+from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.spelling import Speller
 from intents.sum_words import OWN
 from intents.tokens import Token, tokenize
@@ -34,25 +36,7 @@ MOST = 110  # tokens of anything else: the longest question of the sets has 73, 
 CHARTS = 8  # sentences kept as they were read: one is read as a question, as a reply, as a change
 COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
-UNKNOWN = 0.25  # what a word that means nothing here costs
-STRAY = 0.8  # what a word that means something elsewhere costs
-STRAY_NUMBER = 1.3  # what a quantity that no parameter takes costs
-MISSING = 0.35  # what a required parameter that was not said costs
-UNSURE = 0.5  # what a given costs whose unit or reading had to be guessed, when it is not sure at all
-LACKING = 1.5  # what a plain island costs that was not said, where nothing else fits
-LOOSE = 0.05  # what a given costs whose place no words beside it told
 NEAR_LACKING = 0.5  # what a plain island not said counts against a topic that is offered where nothing fits
-SLIP = 0.1  # what a forgiven misspelling costs
-LEAST_SCORE = 0.0  # below it too little of the sentence was understood
-LEAST_SHARE = 0.4  # of the words that carry meaning, what a topic must explain
-KEEP = 4  # readings handed on
-MARGIN = 1.0  # a topic this far behind the best is neither answered nor asked about
-REFINED = 3  # leading topics whose quantities are tried in other places
-POSSIBLE = 0.2  # a given less sure than this can hardly be right
-OWN_WORDS = 3  # words of its own from which on a choice may share a word with the name of the topic
-SURE = 0.9  # a given this sure was said outright
-MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
-HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 
 
 @cache
@@ -108,18 +92,17 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
 
 def _by_grammar(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> None:
     """What the rules of the grammar make of a sentence."""
-    by_pattern = _by_pattern(chart)
-    strict = _best(chart, phrases, by_pattern, topics, wanted, lacking=0)
-    if not strict or strict[0].score <= LEAST_SCORE or not strict[0].complete:
+    search = Search(chart, phrases, topics, wanted)
+    found = search.strict()
+    if not found or found[0].score <= LEAST_SCORE or not found[0].complete:
         claimed = _claimed_in(chart, phrases, topics, wanted)
         if claimed:
             reading.questions = claimed
             return
-        loose = _best(chart, phrases, by_pattern, topics, wanted, lacking=1)
-        strict += [q for q in loose if q.complete and q.topic not in {other.topic for other in strict if other.complete}]
-    reading.questions = sorted(strict, key=lambda q: -q.score)[:KEEP]
+        found += search.loose(found)
+    reading.questions = sorted(found, key=lambda q: -q.score)[:KEEP]
     if not reading.questions or reading.questions[0].score <= LEAST_SCORE:
-        _explain(reading, chart, phrases, by_pattern)
+        _explain(reading, chart, phrases, search.by_pattern)
 
 
 def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> list[Question]:
@@ -127,69 +110,12 @@ def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]
     claim = claim_of(chart)
     if claim is None:
         return []
-    rest = without(chart, claim)
-    found = _best(rest, phrases, _by_pattern(rest), topics, wanted, lacking=0)
+    found = Search(without(chart, claim), phrases, topics, wanted).strict()
     if not found or found[0].score <= LEAST_SCORE or not found[0].complete:
         return []
     for question in found:
         question.claim = claim
     return found[:KEEP]
-
-
-def _best(
-    chart: Chart,
-    phrases: Phrases,
-    by_pattern: dict[int, list[Hit]],
-    topics: Topics,
-    wanted: set[str],
-    lacking: int,
-) -> list[Question]:
-    """The best question of each topic, best first; `lacking` 1 lets a pattern do without one of its plain islands."""
-    manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
-    best: dict[str, Question] = {}
-    origin: dict[str, int] = {}
-    top = LEAST_SCORE
-    for most, number in _promising(chart, phrases, by_pattern, topics, wanted, lacking):
-        if most < top - MARGIN:
-            break
-        pattern = phrases.patterns[number]
-        question = _question(chart, phrases, pattern, by_pattern[number], topics[pattern.topic], manner)
-        question.lacking = lacking
-        question.score -= LACKING * lacking
-        top = max(top, question.score)
-        if pattern.topic not in best or question.score > best[pattern.topic].score:
-            best[pattern.topic] = question
-            origin[pattern.topic] = number
-    if lacking:
-        return sorted(best.values(), key=lambda q: -q.score)
-    for question in sorted(best.values(), key=lambda q: -q.score)[:REFINED]:
-        number = origin[question.topic]
-        parameters = topics[question.topic]
-        better = _refined(chart, phrases, phrases.patterns[number], by_pattern[number], parameters, manner, question)
-        best[question.topic] = better
-    return sorted(best.values(), key=lambda q: -q.score)
-
-
-def _promising(
-    chart: Chart,
-    phrases: Phrases,
-    by_pattern: dict[int, list[Hit]],
-    topics: Topics,
-    wanted: set[str],
-    lacking: int,
-) -> list[tuple[float, int]]:
-    """The patterns whose words are there, with the most each could score, the most promising first."""
-    found: list[tuple[float, int]] = []
-    for number, hits in by_pattern.items():
-        pattern = phrases.patterns[number]
-        if pattern.topic not in topics or (wanted and pattern.topic not in wanted) or _lacks(pattern, hits) != lacking:
-            continue
-        reach = chart.numbers
-        for hit in hits:
-            reach |= hit.mask
-        strays = (chart.known & ~reach).bit_count()
-        found.append(((reach & chart.weighs).bit_count() - STRAY * strays, number))
-    return sorted(found, key=lambda pair: (-pair[0], pair[1]))
 
 
 def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted: str = "") -> Question:
@@ -199,155 +125,17 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     """
     phrases = compiled(folder)
     chart = _chart(text, folder)
-    by_pattern = _by_pattern(chart)
-    manner = [hit for n, hits in by_pattern.items() if phrases.patterns[n].topic == MANNER for hit in hits]
-    parameters = topics[topic]
-    found = [
-        _question(chart, phrases, pattern, by_pattern.get(n, []), parameters, manner, wanted or ANYTHING)
-        for n, pattern in enumerate(phrases.patterns)
-        if pattern.topic == topic
-    ] or [_question(chart, phrases, Pattern(topic), [], parameters, manner, wanted or ANYTHING)]
+    hits = by_pattern(chart)
+    asker = Asker(chart, phrases, [hit for n, found in hits.items() if phrases.patterns[n].topic == MANNER for hit in found])
+    mine = [(hits.get(n, []), pattern) for n, pattern in enumerate(phrases.patterns) if pattern.topic == topic]
+    bare = next((pattern for there, pattern in mine if not there), None)  # those of which nothing was said are all one
+    said = [(there, pattern) for there, pattern in mine if there or pattern is bare] or [([], Pattern(topic))]
+    chosen = (asker.chosen(pattern, there, topics[topic]) for there, pattern in said)
+    found = [asker.question(topic, islands, topics[topic], wanted or ANYTHING) for islands in chosen]
     return max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
 
 
-def _by_pattern(chart: Chart) -> dict[int, list[Hit]]:
-    found: dict[int, list[Hit]] = {}
-    for hit in chart.hits:
-        found.setdefault(hit.pattern, []).append(hit)
-    return found
-
-
-def _has_words(pattern: Pattern, hits: list[Hit]) -> bool:
-    """Whether every plain island that must be there is, and any that must be there at all."""
-    return _lacks(pattern, hits) == 0
-
-
-def _lacks(pattern: Pattern, hits: list[Hit]) -> int:
-    """How many of the plain islands that must be there are not; 99 when nothing that must be there is."""
-    there = 0
-    for hit in hits:
-        there |= 1 << hit.number
-    return (pattern.plain & ~there).bit_count() if pattern.needed & there else 99
-
-
-def _refined(
-    chart: Chart,
-    phrases: Phrases,
-    pattern: Pattern,
-    hits: list[Hit],
-    parameters: tuple[Parameter, ...],
-    manner: list[Hit],
-    question: Question,
-) -> Question:
-    """The question, or a better one without some island that took a quantity another role needed."""
-    if question.complete and all(h.sure >= SURE for h in question.givens.values()):
-        return question
-    for hit in [hit for hit in _chosen(chart, pattern, hits, parameters) if hit.captures]:
-        same = [h for h in hits if h.mask != hit.mask or h.captures != hit.captures]
-        if not _has_words(pattern, same) or not _claimed(chart, hit, _chosen(chart, pattern, same, parameters)):
-            continue
-        other = _question(chart, phrases, pattern, same, parameters, manner)
-        if other.score > question.score:
-            question = other
-    return question
-
-
-def _claimed(chart: Chart, hit: Hit, chosen: list[Hit]) -> bool:
-    """Whether other islands claim the quantities of one left out: none may lose its role and go where there is room."""
-    claimed = 0
-    for other in chosen:
-        if other.captures:
-            claimed |= other.mask
-    return not hit.mask & chart.numbers & ~claimed
-
-
-def _question(
-    chart: Chart,
-    phrases: Phrases,
-    pattern: Pattern,
-    hits: list[Hit],
-    parameters: tuple[Parameter, ...],
-    manner: list[Hit],
-    wanted: str = "",
-) -> Question:
-    chosen = _chosen(chart, pattern, hits, parameters)
-    used = 0
-    for hit in chosen:
-        used |= hit.mask
-    how = [hit for hit in _chosen(chart, HOW, manner, ()) if not used & hit.mask] if manner else []
-    placed = place(chart, chosen, parameters, wanted, how)
-    question = Question(pattern.topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
-    question.missing = [p.name for p in parameters if p.lacks(placed.givens)]
-    question.unplaced, question.unplaced_kinds = placed.unplaced, placed.unplaced_kinds
-    _score(question, chart, phrases, placed)
-    if not wanted:  # counted in no score: the topic stays as likely, but it asks
-        question.unplaced = [*question.unplaced, *of_something_else(chart, phrases, placed, parameters)]
-    return question
-
-
-def _chosen(chart: Chart, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]) -> list[Hit]:
-    """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
-
-    def rank(hit: Hit) -> tuple[bool, bool, int, float, int, int]:
-        plain = bool(pattern.plain >> hit.number & 1)
-        content = (hit.mask & chart.weighs).bit_count()
-        sure = sureness(chart, hit, parameters) if hit.captures else 1.0
-        return (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
-
-    chosen: list[Hit] = []
-    used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word
-    filled: set[str] = set()
-    for hit in sorted(hits, key=rank):
-        # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
-        if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
-            continue
-        gives = {name for name, _, _ in hit.captures}
-        if gives & filled:
-            continue
-        chosen.append(hit)
-        used |= hit.mask
-        taken |= 0 if pattern.plain >> hit.number & 1 else hit.mask
-        numbers |= 1 << hit.number
-        filled |= gives
-    return chosen
-
-
-def _may_share(chart: Chart, hit: Hit, used: int) -> bool:
-    """Whether an island may share the word that names the topic: it places a quantity, is a number in itself (a square
-    corner is one of 90°), or tells a choice by more words of its own ("equal gaps, and one at each end")."""
-    own = (hit.mask & chart.weighs & ~used).bit_count()
-    return bool(hit.found) or any(fixed.isdecimal() or own >= OWN_WORDS for _, _, fixed in hit.captures)
-
-
-def _score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) -> None:
-    """Words explained, less what they leave unexplained."""
-    explained = (placed.covered & chart.weighs).bit_count()
-    total: float = explained
-    cost = 0.0
-    for i, word in enumerate(chart.words):
-        bit = 1 << i
-        if not chart.weighs & bit or chart.numbers & bit:
-            continue  # quantities are counted below, each once
-        if placed.covered & bit:
-            question.words.append(word)
-        elif chart.known & bit:
-            cost += STRAY
-            total += 1
-        elif word in phrases.ordinary:
-            cost += UNKNOWN / 2
-        else:
-            question.unknown.append(word)
-            cost += UNKNOWN
-            total += UNKNOWN
-    cost += STRAY_NUMBER * len(question.unplaced) + MISSING * len(question.missing)
-    cost += LOOSE * len(placed.loosely) + UNSURE * sum(1 - heard.sure for heard in placed.givens.values())
-    total += len(question.unplaced)
-    question.score = explained - cost - SLIP * len(chart.changed)
-    if total == 0 or explained / total < LEAST_SHARE:
-        question.score = min(question.score, LEAST_SCORE - 1)
-
-
-def _explain(reading: Reading, chart: Chart, phrases: Phrases, by_pattern: dict[int, list[Hit]]) -> None:
+def _explain(reading: Reading, chart: Chart, phrases: Phrases, said: dict[int, list[Hit]]) -> None:
     """Which words meant something, which did not, and the topics whose phrases account for most of what was said."""
     for i, word in enumerate(chart.words):
         if chart.weighs >> i & 1 and not chart.numbers >> i & 1:
@@ -355,9 +143,9 @@ def _explain(reading: Reading, chart: Chart, phrases: Phrases, by_pattern: dict[
             means = any(phrases.topics_of.get(symbol) for symbol in symbols)
             (reading.understood if means else reading.unknown).append(word)
     best: dict[str, float] = {}
-    for number, hits in by_pattern.items():
+    for number, hits in said.items():
         pattern = phrases.patterns[number]
-        lacks = _lacks(pattern, hits)
+        lacks = lacking(pattern, hits)
         if pattern.topic == MANNER or lacks > 1:
             continue
         reach = 0

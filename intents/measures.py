@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from intents.amounts import CURRENCIES, amounts, prefixed_money
 from intents.asides import counts_nothing, only_cold
-from intents.degrees import degrees, led_changes, named_temperatures
+from intents.degrees import LED, degrees, led_changes, named_temperatures
 from intents.lengths import bare_lengths, lengths, spoken_pairs
 from intents.number_words import MINUS
 from intents.numbers import Line
@@ -25,6 +25,7 @@ from solvers.quantities import Number
 __all__ = ["Dims", "Reading", "broken_number", "readings"]
 
 _BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
+_STARTS = {*_BARE_UNITS, *CURRENCIES, *MINUS, *LED, "a", "an", "temperature", "freezing"}  # besides numbers
 
 
 def readings(tokens: list[Token]) -> list[list[Reading]]:
@@ -41,6 +42,8 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
 def _at(line: Line, i: int) -> list[Reading]:
     word, row = line.words[i], list[Reading]()
     pieces = line.pieces(i)
+    if not pieces and word not in _STARTS and line.words[i + 1] not in (":", "="):
+        return row
     if only_cold(line.words, i) or (pieces and pieces[0].end == i + 1 and counts_nothing(line.words, i, float(pieces[0].value))):
         return row
     if line.words[i + 1] in (":", "="):

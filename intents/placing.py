@@ -14,7 +14,7 @@ from operator import or_
 from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
-from intents.fitting import KINDS, Fit, fit
+from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.plurals import can_be
 from intents.question import Heard
@@ -56,7 +56,7 @@ class Placed:
         if said_again(chart, reading, self.givens):
             return
         self.unplaced.append(chart.said(reading.start, reading.end))
-        self.unplaced_kinds |= {kind.__name__ for kind, kinds in KINDS.items() if reading.kind in kinds}
+        self.unplaced_kinds |= dimensions_of(reading.kind)
 
 
 def place(
@@ -191,7 +191,7 @@ def _give(chart: Chart, by_name: dict[str, Parameter], name: str, reading: Readi
 
 def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: bool) -> Heard | None:
     """What a reading is for a parameter; worked once a sentence, since every topic asks."""
-    if parameter is None:
+    if parameter is None or not may_fit(parameter.kind, reading):
         return None
     key = (id(reading), id(parameter), cued)
     if key not in chart.heard:
@@ -289,20 +289,15 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
     found: list[Reading] = []
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0
-    while at < len(chart.words):
-        if placed.covered >> at & 1:
-            at += 1
-            continue
-        here = [r for r in chart.readings[at] if not placed.covered & span(r.start, r.end)]
+    for start, row in chart.starts():
+        here = [r for mask, r in row if not placed.covered & mask] if start >= at else ()
         if not here:
-            at += 1
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]
-        plain = [r for r in here if isinstance(r.value, Quantity | Dims)]  # a list nobody takes hides what is in it
-        if not (useful or plain):
-            at += 1
+        plain = useful or [r for r in here if isinstance(r.value, Quantity | Dims)]  # a list nobody takes hides what is in it
+        if not plain:
             continue
-        best = max(useful or plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
+        best = max(plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
         if wanted or not _pronoun(chart, best):
             found.append(best)
         at = best.end
@@ -317,7 +312,7 @@ def _pronoun(chart: Chart, reading: Reading) -> bool:
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
     if isinstance(reading.value, Dims):
         return sum(p.kind is Length for p in takers) >= len(reading.value.parts)
-    return any(heard_as(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
+    return any(may_fit(p.kind, reading) and heard_as(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
 
 
 def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], placed: Placed, wanted: str) -> None:
@@ -326,7 +321,8 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         (i, p.name): heard
         for i, reading in enumerate(waiting)
         for p in takers
-        if (heard := heard_as(chart, p, reading, cued=p.name == wanted)) is not None and (wanted or _can_be(p, heard))
+        if may_fit(p.kind, reading) and (heard := heard_as(chart, p, reading, cued=p.name == wanted)) is not None
+        and (wanted or _can_be(p, heard))
     }
     usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
     for i, reading in enumerate(waiting):

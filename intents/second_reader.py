@@ -259,8 +259,11 @@ def _whole_number(reading: Reading) -> bool:
 
 def heard_any(chart: Chart, parameter: Parameter, reading: Reading) -> Heard | None:
     """What the same words are for a parameter, by whichever of their readings it takes: 1/300 is a ratio or a number."""
-    same = (r for r in chart.readings[reading.start] if r.end == reading.end and reading.kind == "number" != r.kind)
-    found = (heard_as(chart, parameter, r, cued=True) for r in (reading, *same))
+    heard = heard_as(chart, parameter, reading, cued=True)
+    if heard is not None or reading.kind != "number":
+        return heard
+    same = (r for r in chart.readings[reading.start] if r.end == reading.end and r.kind != "number")
+    found = (heard_as(chart, parameter, r, cued=True) for r in same)
     return next((heard for heard in found if heard is not None), None)
 
 

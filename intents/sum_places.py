@@ -14,7 +14,7 @@ _ABOVE = frozenset("above over past beyond up from higher further".split())
 _BELOW = frozenset("below under beneath lower short shy".split())
 _FROM = frozenset(("than", "of"))
 _THAT = frozenset(("that", "it", "this"))
-_MIDDLE = frozenset("centre center middle midpoint halfway".split())
+MIDDLE = frozenset("centre center middle midpoint halfway".split())
 _LED = SKIPPED | ASKED | frozenset("where does what's whats find mark a get me".split())
 _HALF = Number(Fraction(2), "none")
 LEAST_SHARE = 2  # "5 inches over 9" is a slope, "100 inches over 3" none
@@ -67,7 +67,7 @@ def middle(reader: Parts, i: int) -> Found | None:
     words = reader.words
     if any(word not in _LED for word in words[:i]):
         return None
-    if words[i] in _MIDDLE and words[i + 1] == "of":
+    if words[i] in MIDDLE and words[i + 1] == "of":
         start = reader.past(i + 2)
     elif words[i] == "half" and reader.chart[i + 1 : i + 2] and words[i + 1] not in ("a", "an"):
         start = i + 1

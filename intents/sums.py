@@ -14,7 +14,7 @@ from fractions import Fraction
 from intents.reading import Reading
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
-from intents.sum_places import middle, placed_by_another, shared_over
+from intents.sum_places import MIDDLE, middle, placed_by_another, shared_over
 from intents.sum_remarks import remainder, summed_up, with_remarks
 from intents.sum_words import (
     AGAIN,
@@ -26,6 +26,7 @@ from intents.sum_words import (
     DIVIDE,
     DOING,
     DONE,
+    FACTORS,
     LEADING,
     MOST_BETWEEN,
     MOST_OPERATIONS,
@@ -89,11 +90,20 @@ def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
 
 
+STARTS = {*TAKE, *CUT, *DIVIDE, *FACTORS, *MIDDLE, "add", "multiply", "halve", "difference", "sum", "total", "(", "["}
+
+
 class _Reader(Parts):
     """Reads sums."""
 
+    def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
+        super().__init__(tokens, chart, free)
+        self.led = next(i for i, word in enumerate(self.words) if word not in SKIPPED)  # where all before says nothing
+
     def sum_at(self, i: int) -> Found | None:
-        """The sum that starts at token i, if one does."""
+        """The sum that starts at token i, if one does: with a number, with one of a few words, or where the line does."""
+        if not self.chart[i] and self.words[i] not in STARTS and i > self.led:
+            return None
         bid = self._verb(i) or self._leading(i) or middle(self, i)
         return bid or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
 

@@ -18,8 +18,9 @@ from intents.chart import chart_of
 from intents.elsewhere import OUTSIDE
 from intents.grammars import FOLDER, QUANTITIES, TALK, WORDS, load
 from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Rule, Series, Tagged
-from intents.matcher import MANNER, speller
+from intents.matcher import speller
 from intents.phrases import compiled
+from intents.searching import MANNER
 from solvers.quantities import Quantity
 from solvers.registry import load_topics
 from tests.understanding import lines

@@ -53,6 +53,9 @@ def test_sums(said: str, expected: str) -> None:
     assert inches(said) == Fraction(expected)
 
 
-@pytest.mark.parametrize("said", ["3 off 95", "12 at 14.50 each", "half an inch", "half the crew", "it is half eaten", "4 inches over 9", "9 at 14 end"])
+@pytest.mark.parametrize(
+    "said",
+    ["3 off 95", "12 at 14.50 each", "half an inch", "half the crew", "it is half eaten", "4 inches over 9", "9 at 14 end"],
+)
 def test_no_sums(said: str) -> None:
     assert inches(said) is None
