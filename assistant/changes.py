@@ -152,7 +152,8 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
         return False
     if more.manner and not more.givens and best.missing:
         return False
-    if best.missing and wanted.led and labelled(wanted, last) in more.givens:
+    name = labelled(wanted, last) if wanted.led else ""
+    if name in more.givens and (best.missing or " " in last.topic.parameter(name).label):
         return False
     if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
         return False

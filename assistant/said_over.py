@@ -21,7 +21,7 @@ from intents.reading import Reading
 from intents.sound_alikes import settled
 from intents.talk import numbers_in
 from intents.tokens import Token, tokenize
-from solvers.quantities import Number, Quantity
+from solvers.quantities import Number, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -87,7 +87,8 @@ def said_over(
 
 
 def _takes_the_place(new: Quantity, old: Quantity) -> bool:
-    return type(new) is type(old) or isinstance(new, Number) or isinstance(old, Number)
+    bare = isinstance(new, Number) and not isinstance(old, Pitch)  # a slope of 30 said bare may be degrees or in twelve
+    return type(new) is type(old) or bare or isinstance(old, Number)
 
 
 def _in_the_unit(new: Place, old: Place, rest: str) -> str:
