@@ -163,9 +163,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Length:
         return _bare_length(value, slot, text, min(reading.sure, UNIT_GUESS if slot.bare else 0.6))
     if kind is Count:
-        if not cued and value.denominator != 1:
-            return None  # nobody counts three and a half of anything
-        return Fit(Count(value, "count", text), reading.sure, tuple(Count(v, "count", text) for v in others))
+        counted = Fit(Count(value, "count", text), reading.sure, tuple(Count(v, "count", text) for v in others))
+        return counted if cued or value.denominator == 1 else None  # nobody counts three and a half of anything
     if kind is Number:
         return Fit(Number(value, "none", text), reading.sure)
     if kind is Measure:  # five eighths in millimetres: a part of the tape is of an inch

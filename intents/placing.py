@@ -134,8 +134,6 @@ def _is_no(chart: Chart, kind: type, reading: Reading) -> bool:
     """Whether a bare number can't be of a kind: "16s" are pieces of that length, and one wall is no area."""
     if chart.words[reading.end : reading.end + 1] == ["s"]:
         return kind in (Percent, Count, Area)
-    if kind is Length and chart.words[reading.end - 1] == "half" and chart.words[reading.end : reading.end + 1] == ["that"]:
-        return True  # half that deep: of what was said, and no half inch
     return kind is Area and _pronoun(chart, reading)
 
 

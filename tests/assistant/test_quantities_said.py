@@ -58,6 +58,7 @@ def answer_to(*lines: str) -> dict[str, object]:
         (["cost of 30 12 foot boards at $1.10 a foot"], "cost", 396),
         (["forty boards at twenty two fifty apiece, what does it cost"], "cost", 900),
         (["how far does a 10.1 oz tube go on a 3/8 by 3/8 bead"], "sealant", 10.8014),
+        (["How many feet of joint per standard tube at 3/8 wide and half that deep?"], "sealant", 21.602778),
         (["how many screws down one 10 foot strap at 16 inch centers"], "fasteners", 9),
         (["squares for 900 square feet, nothing for waste"], "squares", 9),
     ],
@@ -73,7 +74,6 @@ def test_is_worked(lines: list[str], topic: str, value: float) -> None:
     "line",
     [
         "How many square feet in a gable-end wall, 24 wide, 9 to the eave, gable included?",  # no pitch is known
-        "How many feet of joint per standard tube at 3/8 wide and half that deep?",  # half of the width, not half an inch
         "how many tubes for a joint 1/4 wide and 1/4 deep",  # no word of how far one goes
         "how many boards for 575 square feet, 8 1/4 boards showing 7, 12 ft long",  # 8 1/4 is no length that is sold
         "story pole at 6 3/4 exposure",
