@@ -31,6 +31,7 @@ if TYPE_CHECKING:
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
 TOGETHER = 280  # characters of what was stated and a question
+TOKENS = 60  # and tokens: the longest of the question sets that is answered so has 35
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
 LAYERED = ("build-out", "fastener length")  # what is asked of layers
 INSTEAD = frozenset("instead rather not change make".split())
@@ -55,7 +56,7 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
     partly: tuple[Question, list[Way]] | None = None  # it lacks less than it did
     for back in range(1, len(c.told) + 1):
         told = "; ".join(c.told[-back:]) + "; "
-        if len(told) + len(text) > TOGETHER:
+        if len(told) + len(text) > TOGETHER or len(tokenize(told + text)) > TOKENS:
             break
         question = _whole(c, told, text)
         if question and question.topic != (record["topic"] or question.topic):

@@ -105,7 +105,7 @@ def _each_at(listing: Listing, at: int) -> bool:
 def _name_first(listing: Listing, i: int) -> Item | None:
     """What they are, count, size: heads 3 @ 34."""
     word = listing.words[i]
-    if not word.isalpha() or word in _NO_NAMES or word in STOCK or listing.number_at(i):
+    if not listing.number_at(i + 1) or not word.isalpha() or word in _NO_NAMES or word in STOCK or listing.number_at(i):
         return None
     if not any(listing.words[end] in ("@", "at", "×") for end, _ in listing.counts(i + 1)):
         return None
