@@ -27,8 +27,7 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
     if total is None:
         return givens
     gone_on = {**givens, "other": Given("other", total, "earlier")}
-    bare = all(isinstance(part, Number) for part in leaves(said.value) if part is not None)
-    if total.unit == "mm" and bare and "bare" not in givens:  # 12 less than 2049 mm is 12 mm less
+    if total.unit == "mm" and _whole_numbers(said.value) and "bare" not in givens:  # 12 less than 2049 mm is 12 mm less
         gone_on["bare"] = Given("bare", topic.parameter("bare").kind["MILLIMETRES"], "earlier")  # type: ignore[index]
     return gone_on
 

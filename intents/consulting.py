@@ -32,7 +32,7 @@ ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule th
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 OUTSIDE = "outside"  # what is no question for this program
-BEYOND_DOUBT = 0.998  # how sure the roles must be where the grammar finds that they could be swapped
+BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 

@@ -31,7 +31,7 @@ _SIZED = ("length", "number")
 def grades(tokens: list[Token], found: list[list[Reading]]) -> Iterator[Reading]:
     """The pitches that two sizes said one after the other make, where words tell which is the rise."""
     words = [token.text for token in tokens]
-    if (_RISE | _RUN).isdisjoint(words):
+    if (_RISE | _RUN | _PER).isdisjoint(words):
         return
     sizes_matter = not _LONG.isdisjoint(words)
     for first, second in pairwise(_sizes(words, found)):

@@ -218,9 +218,6 @@ def _ordinal(line: Line, i: int) -> tuple[int, int] | None:
     return (i + 2, size) if size else None
 
 
-_HALF_OF_IT = [[size, "is"] for size in ("rise", "height", "depth", "run", "width", "gap", "drop", "fall")]
-
-
 def fractions(line: Line, i: int) -> list[Piece]:
     """Fractions at i: 3/8, three eighths, a half, half."""
     word = line.words[i]
@@ -228,9 +225,6 @@ def fractions(line: Line, i: int) -> list[Piece]:
         return _slashed(line, i) or _said(line, i, i + 1, int(word) if word.isdecimal() else 0)
     bare = _ordinal(line, i) if word not in ("sixteens", "halves") else None  # both halves of a joint
     found: list[Piece] = []
-    halved = line.words[i - 2 : i] in _HALF_OF_IT and line.words[i + 1] == "of" and line.words[i + 2] in ("that", "it")
-    if word == "half" and halved:
-        return found  # 32 wide, so the rise is half of that
     if bare and bare[1] in (2, 4):
         found.append(Piece(bare[0], Fraction(1, bare[1]), "bare"))
     elif bare:
