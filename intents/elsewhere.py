@@ -12,7 +12,7 @@ from pathlib import Path
 
 from intents.grammars import FOLDER
 from intents.phrases import compiled
-from intents.talk import GAP, SEARCHED, Captures, Line, Said
+from intents.talk import DENIALS, GAP, SEARCHED, Captures, Line, Said
 from intents.talk_rules import NUMBER, Part
 
 OUTSIDE, OURS = "outside", "ours"
@@ -52,7 +52,14 @@ class _Asked(Line):
 
     def is_ours(self, said: Said, start: int, end: int) -> bool:
         """Whether other words of the line ask for what a topic gives, or these ask for it after all."""
-        return self.spared(said) or any(not start <= at < end for at, _, _ in self.places(self.rules[OURS][1]))
+        if self.spared(said) or self._stated(end):
+            return True
+        return any(not start <= at < end for at, _, _ in self.places(self.rules[OURS][1]))
+
+    def _stated(self, end: int) -> bool:
+        """Whether what was found stands in a sentence that only states something, and another after it asks."""
+        ends = (word for word in self.words[end - 1 :] if word in SENTENCE_ENDS)
+        return next(ends, "") in (".", "!", ";") and "?" in ends
 
     def spared(self, said: Said) -> bool:
         """Whether words of the line say that these are something else after all: guy wire."""
@@ -60,8 +67,8 @@ class _Asked(Line):
         return any(True for name in names for _ in self.places(self.rules[name][1]))
 
     def _anything(self, at: int) -> Iterator[tuple[int, Captures]]:
-        """No words, or up to a dozen of the same sentence."""
+        """No words, or up to a dozen of the same sentence; none that turns it round."""
         for end in range(at, min(len(self.words), at + MOST_BETWEEN) + 1):
             yield end, ()
-            if end < len(self.words) and self.words[end] in SENTENCE_ENDS:
+            if end < len(self.words) and self.words[end] in SENTENCE_ENDS | DENIALS:
                 return

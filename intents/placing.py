@@ -30,6 +30,7 @@ LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on,
 LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
+STATES = frozenset("at be from to too hits sees reaches".split())  # hung at 30 F, to 0 F: how warm it is, and no change
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
@@ -198,7 +199,7 @@ def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: 
 
 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
-    warm = parameter.kind is TemperatureChange and chart.words[reading.start - 1 : reading.start] == ["at"]  # hung at 30 F
+    warm = parameter.kind is TemperatureChange and chart.words[max(0, reading.start - 1)] in STATES
     if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
     if reading.kind == "number" and _is_no(chart, parameter.kind, reading):

@@ -62,6 +62,18 @@ def test_what_a_topic_gives_is_answered(text: str, topic: str, value: float | No
     assert value is None or record["answer"]["value"] == pytest.approx(value, abs=0.05)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Strong enough, the engineer says. How many marks at 24 on centre along a plate 19'6\", starting at zero?",
+        "Ramp's been passed as legal. It rises 2 foot over a 24 foot run: how long is the sloping side?",
+        "it won't bow, it's only hats on it: divide 14 foot 5 in nine, what's each part",
+    ],
+)
+def test_what_is_only_stated_is_not_asked(text: str) -> None:
+    assert outside_of(text, whole=True) is None
+
+
 @pytest.mark.parametrize("remark", REMARKS)
 def test_a_remark_beside_a_question_asks_for_nothing(remark: str) -> None:
     assert outside_of(remark, whole=True) is None

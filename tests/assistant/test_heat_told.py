@@ -33,8 +33,16 @@ def test_two_temperatures_are_a_change_and_three_a_gap(text: str, topic: str, va
     assert record["answer"]["value"] == pytest.approx(value, abs=0.04)
 
 
-def test_how_warm_it_was_is_no_change() -> None:
-    assert last("vinyl soffit 12 foot, put up at 30 F")["outcome"] == "asks"
+@pytest.mark.parametrize(
+    "text",
+    [
+        "vinyl soffit 12 foot, put up at 30 F",
+        "it'll be forty five celsius on that wall, board's pvc, 5.4 m, fitted at twenty. growth?",
+        "sixteen foot of steel trim cooling from eighty degrees f too zero f whats the change",
+    ],
+)
+def test_how_warm_it_is_is_no_change(text: str) -> None:
+    assert last(text)["outcome"] == "asks"
 
 
 def test_a_wood_not_in_the_table_is_asked_about() -> None:
