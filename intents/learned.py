@@ -7,7 +7,10 @@ grammars/learned.json as whole hundredths. Nothing is learned at run time.
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+import marshal
+import sys
+from array import array
+from collections.abc import Iterable, Mapping
 from functools import cache
 from math import exp
 from pathlib import Path
@@ -19,14 +22,21 @@ FILE = "learned.json"
 KEPT = "learned"  # the name of its copy, read in a third of the time
 SCALE = 100  # of the whole numbers in the file
 KNOWN = 60  # weights from which on a role is learned well enough to doubt a rule
+PACKED = "h"  # array code of packed weights: two bytes each
 NOTHING = "*"  # the role of a quantity that has none: "the 2 of us"
 GRAMMAR, ONLY, OTHER, NONE = "grammar", "grammar only", "grammar elsewhere", "grammar nowhere"
 
 
 class Learned:
-    """The two models. Weights by feature, as whole hundredths."""
+    """The two models. Weights by feature, as whole hundredths; those of most are packed until a sentence asks for them."""
 
-    def __init__(self, topics: list[str], bias: list[int], words: dict[str, list[int]], roles: dict[str, dict[str, int]]):
+    def __init__(
+        self,
+        topics: list[str],
+        bias: list[int],
+        words: Mapping[str, bytes | Iterable[int]],
+        roles: Mapping[str, bytes | dict[str, int]],
+    ):
         self.topics, self.bias, self.words, self.roles = topics, bias, words, roles
         self._merged: dict[str, dict[str, int]] = {}
 
@@ -38,7 +48,7 @@ class Learned:
             weights = self.words.get(feature)
             if weights is not None:
                 known += 1
-                each = iter(weights)
+                each = iter(array(PACKED, weights) if isinstance(weights, bytes) else weights)
                 for at, weight in zip(each, each, strict=True):
                     scores[at] += weight
         share = 1 / (SCALE * max(1, known) ** 0.5)
@@ -61,11 +71,15 @@ class Learned:
         """The weights for a role: those it has in any topic, and those of this one, added up when first asked for."""
         key = f"{topic}.{name}"
         if key not in self._merged:
-            whole = dict(self.roles.get(name, {}))
-            for sign, weight in self.roles.get(key, {}).items():
+            whole = self._role(name)
+            for sign, weight in self._role(key).items():
                 whole[sign] = whole.get(sign, 0) + weight
             self._merged[key] = whole
         return self._merged[key]
+
+    def _role(self, key: str) -> dict[str, int]:
+        weights = self.roles.get(key, {})
+        return dict(marshal.loads(weights) if isinstance(weights, bytes) else weights)
 
 
 def signs_of(name: str, told: set[str]) -> list[str]:
@@ -88,9 +102,11 @@ def learned(folder: Path = FOLDER) -> Learned | None:
     place = folder / FILE
     if not place.exists():
         return None
-    stamp = kept.stamp([place])
+    stamp = kept.stamp([place], [sys.modules[__name__]])
     found = kept.fetch(folder, KEPT, stamp)
     if found is None:
         found = json.loads(place.read_text(encoding="utf-8"))
+        found["words"] = {feature: array(PACKED, weights).tobytes() for feature, weights in found["words"].items()}
+        found["roles"] = {role: marshal.dumps(weights) for role, weights in found["roles"].items()}
         kept.store(folder, KEPT, stamp, found)
     return Learned(found["topics"], found["bias"], found["words"], found["roles"])
