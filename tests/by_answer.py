@@ -48,10 +48,11 @@ def _gives(case: dict[str, Any], question: Question, sentence: Sentence, roles: 
     """Whether the quantities in these roles give the answer that is right."""
     givens = dict(question.givens)
     give(sentence, givens, roles)
-    return any(judge(case, record).grade == "right" for record in _worked(replace(question, givens=givens, swaps=[])))
+    return any(judge(case, record).grade == "right" for record in records_of(replace(question, givens=givens, swaps=[])))
 
 
-def _worked(question: Question) -> Iterator[dict[str, Any]]:
+def records_of(question: Question) -> Iterator[dict[str, Any]]:
+    """The record of a question that can be answered."""
     for way in Conversation().ways(question)[:1]:
         if way.worked.working:
             record = blank("", "typed", None, None)

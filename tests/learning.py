@@ -31,17 +31,18 @@ from intents.question import Question
 from intents.second_reader import Sentence, each_of, heard_any, sizes_in, spans_of, told_by
 from intents.talk import talk_of
 from solvers.registry import load_topics
+from tests import marked
 from tests.by_answer import roles_by_answer
 from tests.remarks import REMARKS
 from tests.understanding import QUESTIONS, ask_all, judge, lines, load
 
+PARAMETERS = marked.PARAMETERS
 PLACES = places(load_topics().values())
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.05, 0.5  # how strongly weights are held near nothing (L2)
 ROUNDS = 150
 LEAST_WORD, LEAST_ROLE = 15, 5  # weights smaller than this many hundredths are left out of the file
 TENTH = 4  # every so many sentences one is said again beside a remark
-PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
 
 
 class Mentioned(NamedTuple):
@@ -124,6 +125,9 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
         chart = chart_of(line, compiled(), speller())
         topics.append((of_sentence(chart, compiled()), topic))
         case, record = records.get(line, ({}, None))
+        if "marked" in case:
+            roles += as_marked(case)
+            continue
         if record is None or topic not in PARAMETERS or "declined" in case or judge(case, record).grade != "right":
             continue
         best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
@@ -136,11 +140,18 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
     return topics, roles
 
 
+def as_marked(case: dict[str, Any]) -> list[Mentioned]:
+    """The roles of the quantities of a sentence whose writer marked them."""
+    each = marked.told(case["topic"], case["marked"])[0]
+    return [*mentioned_in(each.sentence, each.roles)]
+
+
 def roles_of_misread(folders: list[Path], model: Learned) -> list[Mentioned]:
     """The roles in the sentences that the grammar does not read plainly, told by their answers."""
     roles: list[Mentioned] = []
     for line, topic, case in sentences(folders):
-        if topic not in PARAMETERS or "value" not in case or case.get("topic") != topic or len(lines(case)) > 1:
+        known = "marked" in case or topic not in PARAMETERS
+        if known or "value" not in case or case.get("topic") != topic or len(lines(case)) > 1:
             continue
         best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
         if best and best.topic == topic and best.plain and not best.claim:
