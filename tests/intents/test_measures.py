@@ -114,6 +114,7 @@ def test_a_scale_left_unsaid_keeps_both(text: str, kind: str, first: tuple[F, st
         ("15/32 sheathing", "ratio", F(15, 32)),
         ("145 to 155 mm", "ratio", F(29, 31)),
         ("two pounds a square foot", "area", F(1)),
+        ("a point 5 up the wall", "number", F(1, 2)),
     ],
 )
 def test_never_read_with_confidence(text: str, kind: str, value: F) -> None:
