@@ -25,6 +25,7 @@ STOCK = frozenset(
 )
 METRIC = ("mm", "cm", "m")
 REACH = 16  # words before the first number of a list's item: "two of the big sliding patio doors that are about 6 by 7"
+TIGHT = ("'", '"', "/", "-", "°")  # signs that stand close to what is before and after them
 
 
 @dataclass(slots=True)
@@ -118,9 +119,11 @@ class Listing:
 
     def said(self, start: int, end: int) -> str:
         """The words of tokens start to end, as they are read."""
-        text = " ".join(self.words[start:end])
-        for sign in ("'", '"', "/", "-", "°"):
-            text = text.replace(f" {sign} ", sign).replace(f" {sign}", sign)
+        words = self.words[start:end]
+        text = " ".join(words)
+        for sign in TIGHT:
+            if sign in words:
+                text = text.replace(f" {sign} ", sign).replace(f" {sign}", sign)
         return text.replace("'", "' ").strip() if "'" in text else text
 
     def past(self, i: int, words: frozenset[str], most: int = 3) -> int:

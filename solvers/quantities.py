@@ -7,7 +7,7 @@ so tell the matcher what to look for.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import ClassVar, Self
 
@@ -59,11 +59,12 @@ class Quantity:
         """The same quantity in another unit of its dimension, exactly."""
         if unit not in self.units:
             raise UnitError(f"{unit} is not a unit of {self.dimension}")
-        return replace(self, value=self.value * self.units[self.unit] / self.units[unit], unit=unit)
+        value = self.value if unit == self.unit else self.value * self.units[self.unit] / self.units[unit]
+        return type(self)(value, unit, self.text)
 
     def said(self, text: str) -> Self:
         """The same quantity, remembering the words it was said in."""
-        return replace(self, text=text)
+        return type(self)(self.value, self.unit, text)
 
 
 class Number(Quantity):
@@ -163,7 +164,7 @@ class Temperature(Quantity):
         if unit == self.unit:
             return self
         value = (self.value - 32) * Fraction(5, 9) if unit == "degC" else self.value * Fraction(9, 5) + 32
-        return replace(self, value=value, unit=unit)
+        return type(self)(value, unit, self.text)
 
 
 class TemperatureChange(Quantity):
