@@ -212,7 +212,7 @@ class Conversation:
         vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
         if best.lacking or (near and not vain and not self._agree(ways, near)):  # half its words told no topic
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
-            names = listed(f"{article(q.topic)}" for q in [best, *near[:2]])
+            names = listed(_named(q) for q in [best, *near[:2]])
             put_asked(record, None, f"Do you mean {names}?")
             return
         self.finish(record, ways, best)
@@ -346,6 +346,12 @@ def _carried(base: Asked, parameters: Sequence[Any]) -> dict[str, Given]:
     }
     return {p.name: replace(known[p.slot.kept], name=p.name) for p in parameters
             if p.slot.kept in known and isinstance(known[p.slot.kept].value, p.kind)}  # fmt: skip
+
+
+def _named(question: Question) -> str:
+    """A topic as one asks whether it is meant; a sum as it was understood."""
+    whole = question.givens.get("sum")
+    return str(whole.value) if question.complete and whole and not whole.value.text else article(question.topic)
 
 
 def article(name: str) -> str:

@@ -12,6 +12,7 @@ from functools import reduce
 from operator import or_
 from typing import Any
 
+from intents import second_sums
 from intents.chart import Chart
 from intents.features import of_sentence
 from intents.learned import Learned
@@ -28,6 +29,7 @@ POSSIBLE = 0.15  # and from which on it is asked about
 DOUBTED = 0.15  # a topic less likely than this is doubted though a rule fits
 ELSEWHERE = 0.6  # the share from which on a sentence is no question for this program, where a rule hardly fits
 PLAINLY = 5.5  # score from which on a rule that fits is not doubted
+SUMMED = 0.93  # how sure a sum that no rule fits must be
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
@@ -51,6 +53,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
 
     def again(topic: str) -> Second | None:
         first = next((q for q in reading.questions if q.topic == topic), None)
+        if topic == second_sums.TOPIC:
+            return Second(first, 1.0) if first is not None and first.whole else second_sums.sum_again(chart, phrases, model)
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     if top is not None and top.plain:
@@ -86,6 +90,8 @@ def _other_topic(
     chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
 ) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
+    if second is not None and second.question.topic == second_sums.TOPIC and second.sure < SUMMED:
+        return
     if second is None or not second.question.whole:
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
         if other >= CERTAIN and mine < HARDLY and _lacks_only(asks):
@@ -110,7 +116,11 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
         return
     if top is None and (chart.weighs & ~chart.numbers).bit_count() < SAID:
         return
-    if question.whole:
+    if question.topic == second_sums.TOPIC:
+        if likely < MOSTLY or second.sure < SETTLED:
+            return
+        question.lacking = int(second.sure < SUMMED)
+    elif question.whole:
         if not same and likely < POSSIBLE:
             return
         question.lacking = int(not same and (likely < READ or second.sure < ROLES))

@@ -66,8 +66,10 @@ STARTS = (
 ) | frozenset(["a", "an", "point", "minus", "negative", "-"])
 # Words before "point" that make it a place or a temperature and no decimal: dew point ten.
 POINTS = frozenset(
-    ["dew", "due", "bearing", "high", "low", "mid", "center", "centre", "end", "start", "starting", "pivot", "fixed"]
-    + ["a", "the", "this", "that", "same", "some", "any", "each"]
-)
+    (
+        "dew", "due", "bearing", "high", "low", "mid", "center", "centre", "end", "start", "starting", "pivot", "fixed",
+        "a", "the", "this", "that", "same", "some", "any", "each",
+    )
+)  # fmt: skip
 MINUS = frozenset(("minus", "negative", "-"))
 LONGEST_RUN = 6  # single digits said one after another, as "one two five"

@@ -29,10 +29,12 @@ from intents.matcher import read, speller
 from intents.phrases import compiled
 from intents.question import Question
 from intents.second_reader import Sentence, each_of, heard_any, sizes_in, spans_of, told_by
+from intents.second_sums import TOPIC as SUM
 from intents.talk import talk_of
 from solvers.registry import load_topics
-from tests import marked
+from tests import marked, marked_sums
 from tests.by_answer import roles_by_answer
+from tests.marked_sums import Summed
 from tests.remarks import REMARKS
 from tests.understanding import QUESTIONS, ask_all, judge, lines, load
 
@@ -41,7 +43,7 @@ PLACES = places(load_topics().values())
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.05, 0.5  # how strongly weights are held near nothing (L2)
 ROUNDS = 150
-LEAST_WORD, LEAST_ROLE = 15, 5  # weights smaller than this many hundredths are left out of the file
+LEAST_WORD, LEAST_ROLE = 30, 5  # weights smaller than this many hundredths are left out of the file
 TENTH = 4  # every so many sentences one is said again beside a remark
 
 
@@ -142,8 +144,24 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
 
 def as_marked(case: dict[str, Any]) -> list[Mentioned]:
     """The roles of the quantities of a sentence whose writer marked them."""
+    if case["topic"] == SUM:
+        return [*of_sum(marked.summed(case["marked"], case.get("half", False)))]
     each = marked.told(case["topic"], case["marked"])[0]
     return [*mentioned_in(each.sentence, each.roles)]
+
+
+def of_sum(summed: Summed) -> Iterator[Mentioned]:
+    for features, names, role in marked_sums.mentioned(summed):
+        yield Mentioned(SUM, features, names, role, set())
+
+
+def sums_by_answer(folders: list[Path]) -> list[Mentioned]:
+    """What each length does in the sums whose writer marked nothing, told by the answer: first tried, then learned."""
+    cases = [case for _, topic, case in sentences(folders) if topic == SUM == case.get("topic") and "marked" not in case]
+    found = [summed for case in cases if (summed := marked_sums.by_answer(case, None))]
+    model = Learned([], [], {}, learn_roles([m for summed in found for m in of_sum(summed)]))
+    found = [summed for case in cases if (summed := marked_sums.by_answer(case, model) or marked_sums.by_answer(case, None))]
+    return [m for summed in found for m in of_sum(summed)]
 
 
 def roles_of_misread(folders: list[Path], model: Learned) -> list[Mentioned]:
@@ -257,6 +275,7 @@ def _least(loss: Any, size: int) -> np.ndarray:
 def main() -> None:
     folders = [QUESTIONS, *(Path(folder) for folder in sys.argv[1:])]
     topics, roles = gather(folders)
+    roles += sums_by_answer(folders)
     made = {**learn_topics(topics), "roles": learn_roles(roles)}
     more = roles_of_misread(folders, Learned(**made))
     roles += more

@@ -25,13 +25,16 @@ from intents.phrases import compiled
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.second_reader import GATHERED, Sentence, give, prepared
+from intents.second_sums import TOPIC as SUM
 from solvers.registry import load_topics
 from tests.by_answer import records_of
+from tests.marked_sums import Summed, as_marked, sum_question
 
 PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
 FAMILY = {name: topic.family for name, topic in load_topics().items()} | {"height of courses": "courses"}
 FILED = {"takeoff": "quantities"}  # families whose questions are filed under another name
-MARK = re.compile(r"\[([^\[\]|]+)\|(\w+)\]")
+MARK = re.compile(r"\[([^\[\]|]+)\|([^\[\]|]+)\]")
+HALVED = f"{SUM} half"  # the topic of a sum that is halved, as it stands in a file
 
 
 class Mark(NamedTuple):
@@ -92,6 +95,16 @@ def told(topic: str, marked: str) -> list[Told]:
     return found
 
 
+def summed(marked: str, half: bool = False) -> Summed:
+    """The sum as marked. Raises ValueError."""
+    line, marks = plain(marked)
+    chart = chart_of(line, compiled(), speller())
+    places = [(_tokens(chart, mark), mark.role) for mark in marks]
+    if not all(place for place, _ in places):
+        raise ValueError("a mark holds no word")
+    return as_marked(chart, [(*place, role) for place, role in places if place], half)
+
+
 def _tokens(chart: Chart, mark: Mark) -> tuple[int, int] | None:
     inside = [i for i, t in enumerate(chart.tokens) if mark.start <= t.start and t.end <= mark.end]
     return (inside[0], inside[-1] + 1) if inside else None
@@ -120,9 +133,14 @@ def case_of(topic: str, marked: str) -> dict[str, Any]:
     line, _ = plain(marked)
     if topic == OUTSIDE:
         return {"ask": line, "declined": ""}
-    records = [record for each in told(topic, marked) for record in records_of(each.question)]
+    if topic in (SUM, HALVED):
+        ways = [sum_question(summed(marked, topic == HALVED))]
+    else:
+        ways = [each.question for each in told(topic, marked)]
+    records = [record for way in ways for record in records_of(way)]
     answers = {(record["answer"]["value"], record["answer"]["unit"], record["answer"]["text"]) for record in records}
-    case: dict[str, Any] = {"ask": line, "topic": topic, "marked": marked}
+    case: dict[str, Any] = {"ask": line, "topic": topic.removesuffix(" half"), "marked": marked}
+    case |= {"half": True} if topic == HALVED else {}
     if not answers:
         return case | {"asks": ""}
     if len(answers) > 1:
@@ -139,9 +157,9 @@ def gather(files: Iterable[Path]) -> tuple[dict[str, list[dict[str, Any]]], list
         for line in filter(None, map(str.strip, file.read_text(encoding="utf-8").splitlines())):
             topic, _, marked = line.partition("\t")
             try:
-                if topic not in PARAMETERS and topic != OUTSIDE:
+                if topic not in PARAMETERS and topic not in (OUTSIDE, HALVED):
                     raise ValueError(f"no topic {topic}")
-                family = FAMILY.get(topic, topic)
+                family = FAMILY.get(topic.removesuffix(" half"), topic)
                 cases.setdefault(FILED.get(family, family), []).append(case_of(topic, marked))
             except ValueError as fault:
                 faults.append(f"{fault}: {line}")

@@ -1,0 +1,179 @@
+"""The second reader of sums: what each length of a story does in it, where no shape of a sum was said.
+
+"Floor to plate is 97 1/8, floor to head 82 1/2, how much above the head" has no plus and no less. What a length does (is added,
+taken off, taken off at both ends) and what a number counts are learned from the words around it and the rest of the sentence, as
+the roles of other quantities are. A sum that is not all but sure is asked about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
+from math import exp, log
+
+from intents.chart import LIGHT, Chart
+from intents.features import Mention, of_mentions
+from intents.learned import NOTHING, Learned
+from intents.phrases import Phrases
+from intents.question import Heard, Question
+from intents.reading import Reading
+from intents.second_reader import Second
+from solvers.quantities import Length, Number
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum
+
+TOPIC, SLOT = "tape arithmetic", "sum"
+# What a length does: added or taken off, once or twice ("both ends"); and a number: counts the next, or the last, or divides all.
+ADDED, TAKEN, ADDED_TWICE, TAKEN_TWICE, OF_NEXT, OF_LAST, DIVIDES = "+", "-", "++", "--", "xn", "xp", "/"
+SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWICE: (MINUS, 2)}
+COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
+HALF = "half"  # all of it halved, by no number: the middle of
+LEAST_SURE = 0.35  # of a quantity: a spoken pair ("twelve six") is likely feet and inches in a sum
+MOST = 9  # quantities
+LARGEST = 1000  # count
+WIDTH = 24  # ways followed at once
+LEAST = 0.004  # a role less likely is not tried
+TWO = Number(Fraction(2), "none")
+
+Way = tuple[float, tuple[str, ...]]
+
+
+def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
+    """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
+    found = lengths_of(chart)
+    if not 0 < len(found) <= MOST:
+        return None
+    halved = max(1e-6, min(1 - 1e-6, _halved(chart, phrases, model)))
+    made = [
+        (sure + log(share), sum_of(chart, found, roles, half))
+        for sure, roles in ways_of(chart, found, model)
+        for share, half in ((1 - halved, False), (halved, True))
+    ]
+    best, whole = max(made, key=lambda way: (way[1] is not None, way[0]))
+    if whole is None:
+        return None
+    start, end = chart.tokens[found[0].start].start, chart.tokens[found[-1].end - 1].end
+    givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
+    words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
+    return Second(Question(TOPIC, givens, words=words), exp(best) / sum(exp(sure) for sure, _ in made))
+
+
+def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Mention]:
+    """The lengths and numbers from left to right, the longest at each place; where `spans` name one's tokens, those."""
+    found: list[Mention] = []
+    at = 0
+    while at < len(chart.words):
+        reading = _longest(chart, at, spans)
+        if reading is None:
+            at += 1
+            continue
+        if reading.value.value < 0:  # type: ignore[union-attr]  # a minus is what is done with a length, and no part of it
+            reading = replace(reading, start=at + 1, value=replace(reading.value, value=-reading.value.value))  # type: ignore
+        found.append(Mention(reading, 0, 0, reading.start, reading.end))
+        at = reading.end
+    return found
+
+
+def _longest(chart: Chart, at: int, spans: Sequence[tuple[int, int]]) -> Reading | None:
+    here = [r for r in chart.readings[at] if isinstance(r.value, Length | Number) and r.value.value and r.kind != "ratio"]
+    marked = [r for r in here if (r.start, r.end) in spans]
+    here = marked or [r for r in here if r.sure >= LEAST_SURE and (chart.words[at] != "one" or r.end > at + 1)]
+    here = marked or [r for r in here if not any(a < r.end and r.start < b for a, b in spans)]
+    return max(here, key=lambda r: (r.end, r.sure, r.kind != "number"), default=None)
+
+
+def features_of(chart: Chart, found: list[Mention]) -> list[list[str]]:
+    """For each quantity the features that tell what it does: the words around it, and all others by side."""
+    words = [(i, w) for i, w in enumerate(chart.words) if w not in LIGHT and w[0].isalpha() and not chart.numbers >> i & 1]
+    rows: list[list[str]] = []
+    for n, (mention, near) in enumerate(zip(found, of_mentions(chart, found), strict=True)):
+        order = "first" if n == 0 else "later"
+        sides = {f"{'before' if i < mention.start else 'after'}:{w}" for i, w in words} | {f"{order}&{w}" for _, w in words}
+        rows.append([*near, f"counts:{_may_count(mention)}", *sorted(sides)])
+    return rows
+
+
+def _may_count(mention: Mention) -> bool:
+    value = mention.reading.value
+    return isinstance(value, Number) and value.value.denominator == 1 and 1 < value.value < LARGEST
+
+
+def names_of(mention: Mention) -> list[str]:
+    """What a quantity can do in a sum."""
+    return [*SIGNED, *(COUNTING if _may_count(mention) else ())]
+
+
+def half_features(chart: Chart, phrases: Phrases) -> list[str]:
+    """The features that tell whether all is halved: its words, and pairs of neighbours."""
+    words = [w for i, w in enumerate(chart.words) if w[0].isalpha() and not chart.numbers >> i & 1]
+    return sorted({*words, *(f"{a} {b}" for a, b in pairwise(words))} - phrases.fillers)
+
+
+def _halved(chart: Chart, phrases: Phrases, model: Learned) -> float:
+    return model.role(TOPIC, [HALF, NOTHING], half_features(chart, phrases), set())[0]
+
+
+def ways_of(chart: Chart, found: list[Mention], model: Learned) -> list[Way]:
+    """The likeliest ways to give each its part, with the log of how likely; the likeliest first."""
+    ways: list[Way] = [(0.0, ())]
+    for mention, features in zip(found, features_of(chart, found), strict=True):
+        names = [*names_of(mention), NOTHING]
+        shares = model.role(TOPIC, names, features, set())
+        ways = [
+            (sure + log(share), (*taken, name))
+            for sure, taken in ways
+            for name, share in zip(names, shares, strict=True)
+            if share >= LEAST
+        ]
+        ways = sorted(ways, key=lambda way: -way[0])[:WIDTH]
+    return ways
+
+
+def sum_of(chart: Chart, found: list[Mention], roles: Sequence[str], half: bool) -> Sum | None:
+    """The sum that these roles make; None where they make none."""
+    terms = list(_terms(chart, found, roles))
+    if not terms or any(part is None for _, part in terms):
+        return None
+    if terms[0][0] == MINUS:  # "an eighth short of 62" starts from the 62
+        terms.sort(key=lambda term: term[0] == MINUS)
+    (sign, total), *others = terms
+    if sign == MINUS:
+        return None
+    whole: Part = total  # type: ignore[assignment]
+    for operation, part in others:
+        whole = Sum(operation, whole, part)
+    for mention, role in zip(found, roles, strict=True):
+        if role == DIVIDES:
+            whole = Sum(DIVIDED, whole, _said(chart, mention))
+    whole = Sum(DIVIDED, whole, TWO) if half else whole
+    return whole if isinstance(whole, Sum) else None
+
+
+def _terms(chart: Chart, found: list[Mention], roles: Sequence[str]) -> Iterator[tuple[str, Part | None]]:
+    """Each length with its sign and how often; None for a count of nothing."""
+    times: Part | None = None
+    for n, (mention, role) in enumerate(zip(found, roles, strict=True)):
+        if role == OF_NEXT:
+            if times is not None:
+                yield PLUS, None
+            times = _said(chart, mention)
+        elif role in SIGNED:
+            operation, count = SIGNED[role]
+            part: Part = _said(chart, mention)
+            later = roles[n + 1 :]
+            if later and later[0] == OF_LAST:
+                part = Sum(TIMES, _said(chart, found[n + 1]), part)
+            if times is not None:
+                part, times = Sum(TIMES, times, part), None
+            yield operation, Sum(TIMES, TWO, part) if count == 2 else part
+        elif role == OF_LAST and (n == 0 or roles[n - 1] not in SIGNED):
+            yield PLUS, None
+    if times is not None:
+        yield PLUS, None
+
+
+def _said(chart: Chart, mention: Mention) -> Length | Number:
+    value = mention.reading.value
+    assert isinstance(value, Length | Number)
+    return value.said(chart.said(mention.start, mention.end))
