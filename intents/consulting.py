@@ -26,9 +26,11 @@ CERTAIN = 0.9  # the share from which on the second reader's topic goes before a
 LIKELY = 0.2  # the share from which on a sentence that no rule fits is about something else
 READ = 0.3  # the share from which on a topic that can be read whole is answered
 POSSIBLE = 0.15  # and from which on it is asked about
-DOUBTED = 0.15  # a topic less likely than this is doubted though a rule fits
+DOUBTED = 0.2  # a topic less likely than this is doubted though a rule fits
+NO_QUESTION = 0.4  # the share from which on a sentence may be no question for this program
 ELSEWHERE = 0.6  # the share from which on a sentence is no question for this program, where a rule hardly fits
-PLAINLY = 5.5  # score from which on a rule that fits is not doubted
+PLAINLY = 5.5  # score from which on a rule goes on though the sentence is no question for this program, unless that is certain
+WHOLLY = 9.0  # score from which on a rule that fits is not doubted
 SUMMED = 0.93  # how sure a sum that no rule fits must be
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
@@ -67,6 +69,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             top.rival = _told_outright(chart, phrases, top)
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
+        elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
+            top.lacking = 1
         elif best != top.topic:
             _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
@@ -101,7 +105,7 @@ def _other_topic(
     if (other >= CERTAIN or (other >= MOSTLY and mine < HARDLY and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
-    elif other >= CERTAIN or (mine < DOUBTED and top.score < PLAINLY):
+    elif other >= CERTAIN or (mine < DOUBTED and top.score < WHOLLY):
         second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
 

@@ -97,10 +97,11 @@ def _first_fit(cutting: Cutting, room: int) -> Counter[Pattern]:
     left: list[int] = []
     sticks: list[list[int]] = []
     for kind, (size, wanted) in enumerate(zip(cutting.sizes, cutting.wanted, strict=True)):
+        place = 0  # a stick with no room for one piece of a size has none for the next
         for _ in range(wanted):
-            place = next((at for at, space in enumerate(left) if space >= size), None)
-            if place is None:
-                place = len(left)
+            while place < len(left) and left[place] < size:
+                place += 1
+            if place == len(left):
                 left.append(room)
                 sticks.append([0] * len(cutting.sizes))
             left[place] -= size

@@ -24,7 +24,7 @@ from intents.matcher import read, speller
 from intents.phrases import compiled
 from intents.placing import heard_as
 from intents.question import Heard, Question
-from intents.second_reader import GATHERED, Sentence, give, prepared
+from intents.second_reader import GATHERED, Sentence, each_of, give, prepared
 from intents.second_sums import TOPIC as SUM
 from solvers.registry import load_topics
 from tests.by_answer import records_of
@@ -85,7 +85,8 @@ def told(topic: str, marked: str) -> list[Told]:
         question = replace(question, givens=own, swaps=[])
         held = [mark for mark in marks if mark.role in own]
         outside = [m for m in mentions(chart, 0, spans) if not any(_inside(chart, m, mark) for mark in held)]
-        sentence = sentence._replace(found=outside)
+        open_to = {p.name: each_of(p) for p in PARAMETERS[topic] if p.name not in own}
+        sentence = sentence._replace(found=outside, by_name=open_to)
         roles = tuple(_role(chart, mention, marks) for mention in outside)
         given = dict(question.givens)
         give(sentence, given, roles)

@@ -11,7 +11,7 @@ from solvers.exact import Term, ceil, floor, larger, nearest
 from solvers.quantities import Count, Length
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
-from solvers.story_pole import Mark, draw_strip, put_marks, refuse_crowd
+from solvers.story_pole import MOST_MARKS, Mark, draw_strip, put_marks, refuse_crowd
 from solvers.working import Working
 
 ONE_END_CAUTION = "Pull every mark from the one end, tape hooked once: stepping off lets the error grow."
@@ -38,7 +38,7 @@ def equal_spacing(
     work: Working,
     length: Whole,
     width: PieceWidth,
-    count: Annotated[Count, Slot("How many pieces?", least=1, most=2000, name="pieces")] | None = None,
+    count: Annotated[Count, Slot("How many pieces?", least=1, most=MOST_MARKS, name="pieces")] | None = None,
     gap: Annotated[Length, Slot("About what gap?", bare=("in",), above=0, cued=True, name="gap wanted")] | None = None,
     ends: Annotated[Ends, Slot("Is there a gap at both ends too?", name="gaps")] = Ends.BETWEEN,
     widest: GreatestGap | None = None,
