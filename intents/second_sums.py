@@ -77,7 +77,7 @@ def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Ment
 
 def _longest(chart: Chart, at: int, spans: Sequence[tuple[int, int]]) -> Reading | None:
     here = [r for r in chart.readings[at] if isinstance(r.value, Length | Number) and r.value.value and r.kind != "ratio"]
-    marked = [r for r in here if (r.start, r.end) in spans]
+    marked = [r for r in here if (r.start + (r.value.value < 0), r.end) in spans]  # type: ignore[union-attr]
     here = marked or [r for r in here if r.sure >= LEAST_SURE and (chart.words[at] != "one" or r.end > at + 1)]
     here = marked or [r for r in here if not any(a < r.end and r.start < b for a, b in spans)]
     return max(here, key=lambda r: (r.end, r.sure, r.kind != "number"), default=None)

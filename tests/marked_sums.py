@@ -90,16 +90,21 @@ def _values(whole: Sum) -> Iterator[Fraction]:
 def as_marked(chart: Chart, marks: Sequence[tuple[int, int, str]], half: bool) -> Summed:
     """The sum as marked: `marks` are tokens and what they do. Raises ValueError where one is no quantity, or no sum is made."""
     found = lengths_of(chart, [(start, end) for start, end, _ in marks])
-    by_place = {(start, end): role for start, end, role in marks}
-    roles = tuple(by_place.pop((mention.start, mention.end), NOTHING) for mention in found)
-    if by_place:
-        raise ValueError(f"not read: {', '.join(chart.said(*place) for place in by_place)}")
-    for mention, role in zip(found, roles, strict=True):
+    roles = []
+    left = list(marks)
+    for mention in found:
+        mark = next((mark for mark in left if mark[0] <= mention.start and mention.end <= mark[1]), None)
+        if mark is not None:
+            left.remove(mark)
+        role = mark[2] if mark else NOTHING
         if role not in (*names_of(mention), NOTHING):
             raise ValueError(f"{chart.said(mention.start, mention.end)} can't be {role}")
+        roles.append(role)
+    if lost := [chart.said(start, end) for start, end, role in left if chart.words[start:end] != ["one"]]:
+        raise ValueError(f"not read: {', '.join(lost)}")
     if sum_of(chart, found, roles, half) is None:
         raise ValueError("no sum")
-    return Summed(chart, found, roles, half)
+    return Summed(chart, found, tuple(roles), half)
 
 
 def mentioned(summed: Summed) -> Iterator[tuple[list[str], list[str], str]]:
