@@ -81,7 +81,7 @@ class Parts(ABC):
         if i >= len(self.tokens) or self.depth > MOST_DEPTH:
             return None
         self.depth += 1
-        found = self._bracket(i) or self._share(i) or self._several(i) or self._value(i, listed)
+        found = self._bracket(i) or self._share(i) or self._several(i) or self.value(i, listed)
         self.depth -= 1
         if not self.depth:  # within another part the depth may have cut it short
             self.parts[i, listed] = found
@@ -133,7 +133,7 @@ class Parts(ABC):
             named = self.words[at] in SEVERAL
             if not count or self.words[at + named] not in ("of", "at", "@"):
                 continue
-            each = self._value(at + named + 1)
+            each = self.value(at + named + 1)
             told = each is not None and self.words[each.end] in EACH
             if each is None:
                 continue
@@ -150,9 +150,10 @@ class Parts(ABC):
         """Where the longest length at i ends."""
         return max((r.end for r in self.chart[i] if r.kind == "length" and r.sure >= LEAST_SURE), default=0)
 
-    def _value(self, i: int, listed: bool = False) -> Found | None:
+    def value(self, i: int, listed: bool = False) -> Found | None:
         """The number or length at i: the longest that an operation or nothing follows, else the longest."""
-        readings = [r for r in self.chart[i] if r.kind in ("length", "number") and r.sure >= LEAST_SURE]
+        row = self.chart[i] if i < len(self.chart) else []
+        readings = [r for r in row if r.kind in ("length", "number") and r.sure >= LEAST_SURE]
         if listed:
             readings = [r for r in readings if "," not in self.words[r.start : r.end]]
         if self.free:

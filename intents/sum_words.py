@@ -82,6 +82,7 @@ BETWEEN = frozenset(
 )
 MOST_BETWEEN = 7
 DONE = frozenset("add plus minus take knock subtract deduct".split()) | CUT  # what may follow those
+AFTER_COMMA = frozenset("less times divided multiplied".split())  # 9 foot, less 5 inches
 COMPARED = {"less": MINUS, "shorter": MINUS, "smaller": MINUS, "narrower": MINUS, "more": PLUS, "longer": PLUS,
             "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS}  # fmt: skip
 LEFT = frozenset("left leftover remains remaining remainder remain rest".split())

@@ -12,11 +12,14 @@ from dataclasses import replace
 from fractions import Fraction
 
 from intents.reading import Reading
+from intents.sum_counts import both_ends, counted
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
 from intents.sum_places import MIDDLE, middle, placed_by_another, shared_over
 from intents.sum_remarks import remainder, summed_up, with_remarks
+from intents.sum_steps import walked
 from intents.sum_words import (
+    AFTER_COMMA,
     AGAIN,
     ASKED,
     BETWEEN,
@@ -54,7 +57,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     if not any(DOING.get(token.text, token.text) in TELLS for token in tokens):
         return
     joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
-    rest = remainder(splitting) or summed_up(splitting) or placed_by_another(splitting)
+    rest = walked(splitting) or remainder(splitting) or summed_up(splitting) or placed_by_another(splitting)
     if rest is not None:
         yield rest
         return
@@ -130,7 +133,11 @@ class _Reader(Parts):
         return None
 
     def _take(self, i: int) -> Found | None:
-        first = self.part(i)
+        first = counted(self, i) or self.part(i)
+        twice = both_ends(self, first) if first else None
+        if twice is not None and twice != first:  # half an inch off each end of 47
+            whole = self.chain(self._named(twice.end + 1)) if self.words[twice.end] == "of" else None
+            return Found(Sum(MINUS, whole.part if whole else None, twice.part), whole.end if whole else twice.end)
         joint = self.one_of(OFF, first.end) if first else 0
         if first is None or not joint:
             return None
@@ -150,6 +157,9 @@ class _Reader(Parts):
         first = self.part(i, listed=True) if "," in self.words[i:] else self.part(i)
         if first is None:
             return None
+        several = both_ends(self, counted(self, i) or first)
+        if several != first:
+            return Found(Sum(PLUS, None, several.part), several.end)
         if self.words[first.end] in ("to", "onto", "on"):
             start = self.past(first.end + 1)
             second = self.chain(start)
@@ -191,7 +201,7 @@ class _Reader(Parts):
             return Found(Sum(MINUS, None, size.part), size.end) if size and size.end == len(self.tokens) else None
         if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take", "knock")):
             return None
-        after = self.part(self.past(operation[1]))
+        after = self._stepped(operation)
         if after is None:
             return None
         name = PLUS if operation[0] == AGAIN else operation[0]
@@ -210,6 +220,9 @@ class _Reader(Parts):
 
     def chain(self, i: int) -> Found | None:
         """Parts with operations between, folded in their order; the last part may be missing."""
+        several = counted(self, i)
+        if several and (self.operation(several.end) or self._then_done(several.end)):
+            return self._more(several)
         first = self.part(i)
         return self._more(first) if first else None
 
@@ -228,7 +241,7 @@ class _Reader(Parts):
             operation = (DIVIDED, over) if over else self.operation(end) or self._after_clause(end) or self._then_done(end)
             if operation is None:
                 break
-            after = self.part(self.past(operation[1])) or self.below_zero(end) or self._named_part(operation[1])
+            after = self._stepped(operation) or self._below(operation[1] - 1) or self._named_part(operation[1])
             if after is None and (operation[1] < len(self.tokens) or self.words[end] in SIGNS - {"+"}):
                 break
             signs = signs and self.words[end] in SIGNS
@@ -239,6 +252,19 @@ class _Reader(Parts):
             if after is None:
                 break
         return Found(folded(parts, operations, signs), end)
+
+    def _stepped(self, operation: tuple[str, int]) -> Found | None:
+        """The part after an operation; of what is added or taken off, so many of a size, or the same at each end."""
+        start = self.past(operation[1])
+        if operation[0] not in (PLUS, MINUS, AGAIN):
+            return self.part(start)
+        found = counted(self, start) or self.part(start)
+        return both_ends(self, found) if found else None
+
+    def _below(self, i: int) -> Found | None:
+        """What a minus sign was read into, as much at each end where that is said."""
+        found = self.below_zero(i)
+        return both_ends(self, found) if found else None
 
     def _named_part(self, i: int) -> Found | None:
         """The part after its name: "(minus) a kerf of 1/8"."""
@@ -265,7 +291,7 @@ class _Reader(Parts):
         while at - i < MOST_BETWEEN and self.words[at] in BETWEEN and not self.chart[at]:
             at += 1
         word = self.words[at]
-        if at == i or word not in DONE:
+        if at == i or (word not in DONE and (word not in AFTER_COMMA or self.words[i:at] != [","])):
             return None
         if word in CUT or word in TAKE:
             start = at + 1 + (self.words[at + 1] in ("off", "away"))

@@ -1,0 +1,94 @@
+"""So many of a length within a sum: "three five-and-five-eighths courses", "two plates at 1 1/2", "half an inch each end"."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from intents.lengths import UNITS
+from intents.sum_parts import Found, Parts
+from intents.sum_words import BY_FIRST, EACH
+from solvers.quantities import Length, Number
+from solvers.sums import TIMES, Sum
+
+MOST_COUNT = 200
+_AT = frozenset(("at", "of", "@", "×"))
+_TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus"))
+_NO_THINGS = frozenset("this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split())
+_ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
+_BOTH = frozenset(("each", "either", "both", "every", "per"))
+_LEDS = frozenset(("at", "on", "off", "from", "to", "of", "for", "down"))
+_ROUND = (("all", "the", "way", "round"), ("all", "the", "way", "around"), ("all", "way", "round"), ("all", "round"),
+          ("all", "around"), ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("twice",),
+          ("two", "times"))  # fmt: skip
+MOST_NAMES = 2  # words that may stand between: "1/8 clearance | all round"
+
+
+def counted(reader: Parts, i: int) -> Found | None:
+    """The product of a count, what they are and the length of each."""
+    words, chart = reader.words, reader.chart
+    for reading in chart[i] if i < len(chart) else ():
+        if reading.kind != "number" or not isinstance(reading.value, Number) or reading.value.value.denominator != 1:
+            continue
+        if not 2 <= reading.value.value <= MOST_COUNT or reading.sure < 0.5:
+            continue
+        each = _at_each(reader, reading.end) or _plural_each(reader, reading.end)
+        if each is not None and each.part is not None:
+            said = " ".join(words[i : reading.end])
+            return Found(Sum(TIMES, reading.value.said(said), each.part), each.end)
+    return None
+
+
+def _at_each(reader: Parts, i: int) -> Found | None:
+    """Courses of six and three eighths; plates at 1 1/2 each."""
+    at = i
+    while at - i < MOST_NAMES and _thing(reader, at):
+        at += 1
+    if at == i or reader.words[at] not in _AT:
+        return None
+    each = reader.value(at + 1)
+    return Found(each.part, each.end + (reader.words[each.end] in EACH)) if each else None
+
+
+def _plural_each(reader: Parts, i: int) -> Found | None:
+    """Five and five eighths courses; 38 mm studs: a plural after the length tells that the number before it counted."""
+    each = reader.value(i)
+    if each is None or isinstance(each.part, Number) and each.part.value == 0:
+        return None
+    at = each.end
+    at += _thing(reader, at) and not _plural(reader, at) and _plural(reader, at + 1)
+    return Found(each.part, at + 1) if _plural(reader, at) else None
+
+
+def _thing(reader: Parts, at: int) -> bool:
+    word = reader.words[at]
+    return word.isalpha() and word not in _TIED and word not in UNITS and word not in BY_FIRST and not (at < len(reader.chart) and reader.chart[at])
+
+
+def _plural(reader: Parts, at: int) -> bool:
+    word = reader.words[at]
+    return _thing(reader, at) and word.endswith("s") and not word.endswith("ss") and len(word) > 3 and word not in _NO_THINGS
+
+
+def both_ends(reader: Parts, found: Found) -> Found:
+    """A part that is added or taken twice: 3/8 each end, an eighth clearance all round."""
+    if isinstance(found.part, Sum):
+        return found
+    end = ends_said(reader, found.end)
+    return Found(Sum(TIMES, Number(Fraction(2), "none", "2"), found.part), end) if end and found.part is not None else found
+
+
+def ends_said(reader: Parts, i: int) -> int:
+    """Where "each end" or its like after a length ends; 0 where nothing like it is said."""
+    words = reader.words
+    for skipped in range(MOST_NAMES + 1):
+        at = i + skipped
+        led = at + (words[at] in _LEDS)
+        led += words[led] == "the"
+        if words[led] in _BOTH and words[led + 1] in _ENDS:
+            return led + 2
+        past = reader.one_of(_ROUND, at)
+        if past:
+            return past
+        if not _thing(reader, at):
+            return 0
+    return 0
