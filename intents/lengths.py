@@ -59,6 +59,7 @@ _SMALL = frozenset(
 )
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
+PAIR = 0.4  # how sure a spoken pair of feet and inches is
 LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is a millimetre
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 # after "6 in", these make it a place or a conversion
@@ -151,7 +152,7 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
                 or _goes_on(line, after)
             ):
                 continue
-            sure = 0.6 if dashed else 0.4 if inches.form == "whole" else 0.6 if inches.digits else 0.5
+            sure = 0.6 if dashed else PAIR if inches.form == "whole" else 0.6 if inches.digits else 0.5
             yield _reading(i, inches.end, feet.value * 12 + inches.value, "in", min(sure, feet.sure))
 
 

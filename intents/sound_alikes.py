@@ -326,7 +326,7 @@ class _Sounds:
         words, word = self.words, self.words[at]
         before, after, then = words[at - 1], words[at + 1], words[at + 2]
         if after in beside.METERED:
-            return True
+            return before not in FEET or not _number(words[at - 2]) or then not in beside.DIMENSIONS  # five foot four | the width
         if word == "four":
             part = after in ("half", "quarter") or (after in SMALL and then in ORDINALS)
             return (before in beside.WHAT_FOR and part) or (before in beside.CUT_FOR and after in beside.LAYERS)

@@ -38,6 +38,7 @@ ASKING = frozenset(("what", "how", "which", "whats"))
 # What no "for" or "to" stands before: where one follows a number, it was part of the number.
 ENDS = ASKING | _words("? . , ; ! can could will would does do is and so but where with than then plus minus no") | {""}
 METERED = _words("a an the my our this")  # no number stands before one
+DIMENSIONS = _words("width height length depth rise run span diagonal overall thickness opening")  # told after their size
 DETERMINERS = METERED | _words("it its it's me us you him them these those that his their your each every any both all")
 NO_OBJECTS = _words("into in of from at with along across out off down up")  # as little as there does before these
 SIGNS = _words("minus negative times plus less")

@@ -73,8 +73,20 @@ def both_ends(reader: Parts, found: Found) -> Found:
     """A part that is added or taken twice: 3/8 each end, an eighth clearance all round."""
     if isinstance(found.part, Sum):
         return found
+    if reader.words[found.end : found.end + 3] == ["for", "each", "of"]:
+        cuts = _count(reader, found.end + 3)
+        if cuts is not None and found.part is not None:
+            return Found(Sum(TIMES, cuts.part, found.part), cuts.end)
     end = ends_said(reader, found.end)
     return Found(Sum(TIMES, Number(Fraction(2), "none", "2"), found.part), end) if end and found.part is not None else found
+
+
+def _count(reader: Parts, i: int) -> Found | None:
+    """The count of things: "(for each of) two cuts"."""
+    i += reader.words[i] == "the"
+    count = reader.value(i)
+    whole = count is not None and isinstance(count.part, Number) and count.part.value.denominator == 1
+    return Found(count.part, count.end + 1) if count and whole and _thing(reader, count.end) else None
 
 
 def ends_said(reader: Parts, i: int) -> int:

@@ -207,7 +207,7 @@ class Parts(ABC):
         for reading in self.chart[at] if at < len(self.chart) else ():
             number, end = reading.value, reading.end
             counts = reading.kind == "number" and isinstance(number, Number) and number.value.denominator == 1
-            if counts and self.words[end] == "times" and self.words[end + 1] in STOPS:
+            if counts and self.words[end] == "times" and (self.words[end + 1] in STOPS or self.operation(end + 1)):
                 return TIMES, Number(number.value, "none", str(number.value)), end + 1  # type: ignore[union-attr]
         return None
 

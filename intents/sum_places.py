@@ -26,7 +26,7 @@ def placed_by_another(reader: Parts) -> Reading | None:
     words = reader.words
     if _THAT.isdisjoint(words) or (_ABOVE | _BELOW).isdisjoint(words):
         return None
-    said = _two(reader)
+    said = two_lengths(reader)
     if said is None:
         return None
     (start, first), (_, second) = said
@@ -44,7 +44,7 @@ def placed_by_another(reader: Parts) -> Reading | None:
     return Reading("sum", 0 if start <= 6 else start, len(reader.tokens), whole)  # type: ignore[arg-type]
 
 
-def _two(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | None:
+def two_lengths(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | None:
     """The two lengths of a line that tells no other quantity."""
     found: list[tuple[int, Found]] = []
     at = 0

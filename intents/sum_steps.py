@@ -28,7 +28,7 @@ _STARTS = (("start",), ("starting",), ("begin",), ("beginning",), ("i'm", "at"),
            ("pole", "is", "at"), ("from", "the"), ("standing", "at"))  # fmt: skip
 _LEFT = frozenset("left leftover leaves leave remains remaining remain remainder rest".split())
 _SIDES = frozenset("hand side of the on end wall".split())
-_ASKS = frozenset("where what whats how mark left leftover leaves total".split())
+_ASKS = frozenset("where what whats how mark left leftover leaves over total".split())
 _KERFS = frozenset(("kerf", "kerfs", "blade"))
 _NO_KERF = (("ignoring", "kerf"), ("ignoring", "the", "kerf"), ("forget", "the", "kerf"), ("no", "kerf"), ("never", "mind", "the"),
             ("without", "the", "kerf"), ("without", "kerf"), ("ignore", "the", "kerf"), ("not", "counting", "the"))  # fmt: skip
@@ -58,10 +58,10 @@ def walked(reader: Parts) -> Reading | None:
     words = reader.words
     said = set(words)
     start = _start(words)
-    left = not said.isdisjoint(_LEFT) and _means_left(words)
+    left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
     if (start < 0 and not left) or said.isdisjoint(_ASKS) or not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
         return None
-    steps = _steps(reader)
+    steps = _steps(reader, start >= 0)
     if not 2 <= len(steps) <= MOST_STEPS:
         return None
     whole = _left_of(reader, steps) if left and start < 0 else _from_start(reader, steps, start)
@@ -79,10 +79,12 @@ def _start(words: list[str]) -> int:
 
 def _means_left(words: list[str]) -> bool:
     """Whether left is what remains, and no side."""
+    if words[len(words) - 5 : -4] in (["over"], ["?"]) and "over" in words[-6:]:
+        return True  # what's over
     return any(word in _LEFT and not (word == "left" and words[i + 1] in ("hand", "side", "end")) for i, word in enumerate(words))
 
 
-def _steps(reader: Parts) -> list[_Step]:
+def _steps(reader: Parts, begins: bool) -> list[_Step]:
     """Every quantity of the line, with so many of each as one; none when one is no length."""
     found: list[_Step] = []
     at = 0
@@ -96,7 +98,7 @@ def _steps(reader: Parts) -> list[_Step]:
         if reader.words[at] == "one" and part.end == at + 1:
             at += 1
             continue
-        twice = both_ends(reader, part) if found else part
+        twice = both_ends(reader, part) if found or not begins else part
         found.append(_Step(at, twice))
         at = twice.end
     return found

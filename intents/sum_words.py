@@ -38,6 +38,7 @@ OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
     (("×",), TIMES),
     (("multiplied", "by"), TIMES),
     (("divided", "by"), DIVIDED),
+    (("divided", "in"), DIVIDED),
     (("÷",), DIVIDED),
     (("/",), DIVIDED),
     (("split", "by"), DIVIDED),

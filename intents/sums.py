@@ -12,6 +12,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from intents.reading import Reading
+from intents.sum_apart import apart
 from intents.sum_counts import both_ends, counted
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
@@ -57,7 +58,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     if not any(DOING.get(token.text, token.text) in TELLS for token in tokens):
         return
     joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
-    rest = walked(splitting) or remainder(splitting) or summed_up(splitting) or placed_by_another(splitting)
+    rest = walked(splitting) or remainder(splitting) or summed_up(splitting) or placed_by_another(splitting) or apart(splitting)
     if rest is not None:
         yield rest
         return
