@@ -75,11 +75,18 @@ def _counted(listing: Listing, i: int) -> Item | None:
             named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"
             if joint == end and (not named or words[amount.end] in STOCK | {"lengths"}):
                 continue  # with nothing between, a unit or a plural tells the size: three four foot pieces, two 36s
+            if joint == end and _one_number(listing, i, amount):
+                continue
             times = words[joint - 1] == "×" and not amount.unit and count > _SMALL >= amount.value
             if times or words[amount.end] in ("kerf", "stock", "coil"):
                 continue
             return Item(i, listing.past(amount.end, _TAILS), (amount,), count)
     return None
+
+
+def _one_number(listing: Listing, i: int, amount: Amount) -> bool:
+    """Whether a count and a size with nothing between are one length: twenty two and a half inches."""
+    return any(r.kind == "length" and r.end == amount.end and r.sure >= 0.9 for r in listing.chart[i])
 
 
 def _unknown_noun(listing: Listing, at: int) -> int:

@@ -20,6 +20,7 @@ _LEDS = frozenset(("at", "on", "off", "from", "to", "of", "for", "down"))
 _ROUND = (("all", "the", "way", "round"), ("all", "the", "way", "around"), ("all", "way", "round"), ("all", "round"),
           ("all", "around"), ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("twice",),
           ("two", "times"))  # fmt: skip
+_ECHOES = frozenset("so that is thats that's which meaning ie just".split())
 MOST_NAMES = 2  # words that may stand between: "1/8 clearance | all round"
 
 
@@ -78,7 +79,21 @@ def both_ends(reader: Parts, found: Found) -> Found:
         if cuts is not None and found.part is not None:
             return Found(Sum(TIMES, cuts.part, found.part), cuts.end)
     end = ends_said(reader, found.end)
-    return Found(Sum(TIMES, Number(Fraction(2), "none", "2"), found.part), end) if end and found.part is not None else found
+    if not end or found.part is None:
+        return found
+    return Found(Sum(TIMES, Number(Fraction(2), "none", "2"), found.part), _past_echo(reader, found, end))
+
+
+def _past_echo(reader: Parts, found: Found, end: int) -> int:
+    """Past the same said again in other words: ", so a half off each side"."""
+    at = reader.past_stop(end)
+    led = at
+    while reader.words[led] in _ECHOES:
+        led += 1
+    again = reader.part(led) if led > at else None
+    if again is None or isinstance(again.part, Sum) or again.part is None or found.part is None:
+        return end
+    return (ends_said(reader, again.end) or end) if again.part.value == found.part.value else end  # type: ignore[union-attr]
 
 
 def _count(reader: Parts, i: int) -> Found | None:
