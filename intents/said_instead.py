@@ -50,6 +50,8 @@ def _around(words: list[str], chart: list[list[Reading]], at: int, end: int, str
     start = end + (words[end] in _STOPS)
     start = next((start + len(said) for said in _IT_IS if tuple(words[start : start + len(said)]) == said), start)
     instead = _longest(chart, start)
+    again = instead is None and words[start].isalpha()  # times six, no wait, times seven
+    instead = _longest(chart, start + 1) if again else instead
     if instead is None:
         return None
     before = at
@@ -61,7 +63,11 @@ def _around(words: list[str], chart: list[list[Reading]], at: int, end: int, str
     if words[instead.end].isalpha() and not strong and not named and not _goes_on(words[instead.end]):
         return None  # no 2 inch overhang
     first = _ends_at(chart, before, instead)
-    return (first.start, start) if first is not None else None
+    if first is None:
+        return None
+    if again:
+        return (first.start - 1, start) if words[first.start - 1] == words[start] else None
+    return first.start, start
 
 
 _AFTER = frozenset("less minus plus times divided take add and wide high long tall deep by over so what what's in for with at then".split())

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from intents.lengths import UNITS
+from intents.reading import Reading
 from intents.sum_parts import Found, Parts
 from intents.sum_words import BY_FIRST, EACH
 from solvers.quantities import Length, Number
@@ -12,10 +14,11 @@ from solvers.sums import TIMES, Sum
 
 MOST_COUNT = 200
 _AT = frozenset(("at", "of", "@", "×"))
-_TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus"))
+_AT_ALONE = frozenset(("at", "@"))  # three at 44
+_BOTH = frozenset(("each", "either", "both", "every", "per"))
+_TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus", *_BOTH))
 _NO_THINGS = frozenset("this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split())
 _ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
-_BOTH = frozenset(("each", "either", "both", "every", "per"))
 _LEDS = frozenset(("at", "on", "off", "from", "to", "of", "for", "down"))
 _ROUND = (("all", "the", "way", "round"), ("all", "the", "way", "around"), ("all", "way", "round"), ("all", "round"),
           ("all", "around"), ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("twice",),
@@ -26,48 +29,59 @@ MOST_NAMES = 2  # words that may stand between: "1/8 clearance | all round"
 
 def counted(reader: Parts, i: int) -> Found | None:
     """The product of a count, what they are and the length of each."""
-    words, chart = reader.words, reader.chart
-    for reading in chart[i] if i < len(chart) else ():
+    words = reader.words
+    for reading in _row(reader, i):
         if reading.kind != "number" or not isinstance(reading.value, Number) or reading.value.value.denominator != 1:
             continue
         if not 2 <= reading.value.value <= MOST_COUNT or reading.sure < 0.5:
             continue
-        each = _at_each(reader, reading.end) or _plural_each(reader, reading.end)
+        each = _at_each(reader, reading.end) or _plural_each(reader, i, reading.end)
         if each is not None and each.part is not None:
             said = " ".join(words[i : reading.end])
             return Found(Sum(TIMES, reading.value.said(said), each.part), each.end)
     return None
 
 
+def _row(reader: Parts, i: int) -> list[Reading]:
+    """What starts at a place; after a minus sign that was read into the number, the number without it."""
+    row = reader.chart[i] if i < len(reader.chart) else []
+    if row or i == 0 or reader.words[i - 1] not in ("minus", "-"):
+        return row
+    below = [r for r in reader.chart[i - 1] if r.kind == "number" and isinstance(r.value, Number) and r.value.value < 0]
+    return [replace(r, start=i, value=replace(r.value, value=-r.value.value)) for r in below]  # type: ignore[union-attr,type-var]
+
+
 def _at_each(reader: Parts, i: int) -> Found | None:
     """Courses of six and three eighths; plates at 1 1/2 each."""
     at = i
-    while at - i < MOST_NAMES and _thing(reader, at):
+    while at - i < MOST_NAMES and thing(reader, at):
         at += 1
-    if at == i or reader.words[at] not in _AT:
+    if reader.words[at] not in (_AT if at > i else _AT_ALONE):
         return None
     each = reader.value(at + 1)
     return Found(each.part, each.end + (reader.words[each.end] in EACH)) if each else None
 
 
-def _plural_each(reader: Parts, i: int) -> Found | None:
+def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
     """Five and five eighths courses; 38 mm studs: a plural after the length tells that the number before it counted."""
     each = reader.value(i)
     if each is None or isinstance(each.part, Number) and each.part.value == 0:
         return None
+    if any(r.kind == "number" and r.end == each.end for r in _row(reader, start)):
+        return None  # five eighths are no five of them
     at = each.end
-    at += _thing(reader, at) and not _plural(reader, at) and _plural(reader, at + 1)
+    at += thing(reader, at) and not _plural(reader, at) and _plural(reader, at + 1)
     return Found(each.part, at + 1) if _plural(reader, at) else None
 
 
-def _thing(reader: Parts, at: int) -> bool:
+def thing(reader: Parts, at: int) -> bool:
     word = reader.words[at]
     return word.isalpha() and word not in _TIED and word not in UNITS and word not in BY_FIRST and not (at < len(reader.chart) and reader.chart[at])
 
 
 def _plural(reader: Parts, at: int) -> bool:
     word = reader.words[at]
-    return _thing(reader, at) and word.endswith("s") and not word.endswith("ss") and len(word) > 3 and word not in _NO_THINGS
+    return thing(reader, at) and word.endswith("s") and not word.endswith("ss") and len(word) > 3 and word not in _NO_THINGS
 
 
 def both_ends(reader: Parts, found: Found) -> Found:
@@ -101,7 +115,7 @@ def _count(reader: Parts, i: int) -> Found | None:
     i += reader.words[i] == "the"
     count = reader.value(i)
     whole = count is not None and isinstance(count.part, Number) and count.part.value.denominator == 1
-    return Found(count.part, count.end + 1) if count and whole and _thing(reader, count.end) else None
+    return Found(count.part, count.end + 1) if count and whole and thing(reader, count.end) else None
 
 
 def ends_said(reader: Parts, i: int) -> int:
@@ -116,6 +130,6 @@ def ends_said(reader: Parts, i: int) -> int:
         past = reader.one_of(_ROUND, at)
         if past:
             return past
-        if not _thing(reader, at):
+        if not thing(reader, at):
             return 0
     return 0

@@ -59,7 +59,7 @@ def walked(reader: Parts) -> Reading | None:
     said = set(words)
     start = _start(words)
     left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
-    if (start < 0 and not left) or said.isdisjoint(_ASKS) or not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
+    if (start < 0 and not left) or said.isdisjoint(_ASKS | _LEFT) or not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
         return None
     steps = _steps(reader, start >= 0)
     if not 2 <= len(steps) <= MOST_STEPS:

@@ -83,6 +83,8 @@ BETWEEN = frozenset(
 )
 MOST_BETWEEN = 7
 DONE = frozenset("add plus minus take knock subtract deduct".split()) | CUT  # what may follow those
+PLAINLY = frozenset(("plus", "minus", "less"))  # no words of anything else after a name: 32 inch opening minus
+MOST_NAMED = 2  # words
 AFTER_COMMA = frozenset("less times divided multiplied".split())  # 9 foot, less 5 inches
 COMPARED = {"less": MINUS, "shorter": MINUS, "smaller": MINUS, "narrower": MINUS, "more": PLUS, "longer": PLUS,
             "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS}  # fmt: skip

@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from intents.reading import Reading
 from intents.sum_apart import apart
-from intents.sum_counts import both_ends, counted
+from intents.sum_counts import both_ends, counted, thing
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
 from intents.sum_places import MIDDLE, middle, placed_by_another, shared_over
@@ -33,10 +33,12 @@ from intents.sum_words import (
     FACTORS,
     LEADING,
     MOST_BETWEEN,
+    MOST_NAMED,
     MOST_OPERATIONS,
     MULTIPLIED,
     NAMED,
     OFF,
+    PLAINLY,
     PRONOUNS,
     SIGNS,
     SKIPPED,
@@ -122,6 +124,8 @@ class _Reader(Parts):
             return self._add(i + 1)
         if word in DIVIDE or word == "multiply":
             first = self.chain(i + 1) or self.pronoun(i + 1)
+            if first and word in DIVIDE and self.words[first.end - 1 : first.end + 1] == ["in", "half"]:
+                return Found(Sum(DIVIDED, first.part, Number(Fraction(2), "none")), first.end + 1)  # 19 foot five in | half
             if first and self.words[first.end] == "by" and (second := self.part(first.end + 1)):
                 return Found(Sum(DIVIDED if word in DIVIDE else TIMES, first.part, second.part), second.end)
         if word == "halve":
@@ -210,6 +214,9 @@ class _Reader(Parts):
 
     def _series(self, i: int) -> Found | None:
         """A and B together."""
+        several = counted(self, i)
+        if several is not None and (laid := self.one_of(TOGETHER, self.past_stop(several.end))):
+            return self._more(Found(several.part, laid))
         found = (self._all_of(i) or self._all_of(i, listed=True)) if self.chart[i] else None
         if found is None:
             return None
@@ -240,6 +247,7 @@ class _Reader(Parts):
                 continue
             over = shared_over(self, first) if end == first.end else 0
             operation = (DIVIDED, over) if over else self.operation(end) or self._after_clause(end) or self._then_done(end)
+            operation = operation or self._after_name(end)
             if operation is None:
                 break
             after = self._stepped(operation) or self._below(operation[1] - 1) or self._named_part(operation[1])
@@ -285,6 +293,13 @@ class _Reader(Parts):
             if operation is not None:
                 return operation
         return None
+
+    def _after_name(self, i: int) -> tuple[str, int] | None:
+        """The operation after a word or two that name the part before: "32 inch opening minus", "a 20 foot stick less"."""
+        at = i
+        while at - i < MOST_NAMED and thing(self, at):
+            at += 1
+        return self.operation(at) if at > i and self.words[at] in PLAINLY else None
 
     def _then_done(self, i: int) -> tuple[str, int] | None:
         """The operation after the person's part in it: "43 5/8 and I need to add", "9 foot, take"."""

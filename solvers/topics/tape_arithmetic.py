@@ -30,6 +30,7 @@ from solvers.tape import millimetres, tape
 from solvers.working import Working
 
 MOST_PARTS = 60
+SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many metres
 WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
 WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
 STRIP_CAUTION = "Cut the long one first, and measure again before the last cut."
@@ -114,6 +115,8 @@ def _ask_other(sum: Sum) -> str:
 def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     """The unit that numbers beside these lengths are in: theirs in metric; inches, but doubtful after whole feet."""
     units = {length.unit for length in said}
+    if units == {"m"} and any(leaf.value >= SURELY_MM for leaf in numbers):
+        return "mm"  # 5.4 m less 2100
     if units <= {"mm", "cm", "m"}:
         return said[0].unit if len(units) == 1 else None
     whole = all(leaf.value.denominator == 1 for leaf in (*said, *numbers))
