@@ -62,6 +62,8 @@ def _counted(listing: Listing, i: int) -> Item | None:
     words = listing.words
     one = [(i + 1, 1)] if words[i] in ("a", "an", "another") else []  # a head at 43
     for end, count in (*listing.counts(i), *one):
+        if count < 1:
+            continue  # minus two returns are taken off
         at = listing.past(end, _NOUNS)
         known = at > end
         if not known:

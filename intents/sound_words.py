@@ -66,7 +66,7 @@ PITCHED = _words("pitch pitched roof slope gable rake rafter")
 ROOF_IS = _words("is it's its thats that's at on of roof roofs")
 MONEY = _words("paid pay cost costs price dollars bucks $ charge charged each apiece per box")
 CONVERSION = _words(
-    "convert converts converted conversion change turn switch metric decimal decimals fraction fractions translate into"
+    "convert converts converted conversion nearest change turn switch metric decimal decimals fraction fractions translate into"
 )
 GO_ON = _words("go get hold reach bite make have be give find catch clear finish")  # "two" before one is "to"
 WHAT_FOR = _words("screw screws nail nails fastener fasteners staple out buildout")  # and "four" after one "for"

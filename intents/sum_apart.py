@@ -11,16 +11,20 @@ from intents.sum_places import two_lengths
 from solvers.quantities import Length, Number
 from solvers.sums import MINUS, Part, Sum
 
-_TELLS = frozenset("between longer shorter wider narrower taller bigger smaller thicker deeper higher lower far off add get make reach from".split())
+_TELLS = frozenset("between longer shorter wider narrower taller bigger smaller thicker deeper higher lower far off add get make reach from difference apart short".split())
 _MORE = _TELLS & frozenset("longer shorter wider narrower taller bigger smaller thicker deeper higher lower".split())
 _BETWEEN = frozenset("whats what's what how far much distance space gap room height".split())
 _TO_GET = (("to", "get"), ("to", "make"), ("to", "reach"), ("to", "leave"), ("to", "bring"), ("to", "have"), ("to", "be"), ("to", "end"), ("to", "hit"),
            ("to", "come"), ("to", "fit"))  # fmt: skip
 _CHANGED = frozenset("take add cut trim rip shave knock lose come comes put".split())
 _OTHERS = frozenset(
-    "degrees degree angle pitch wide by exposure exposures courses course studs stud rise run slope vinyl pvc oc apart spaced pickets"
-    " balusters many hot cold temperature gable square diagonal marks boards panels strips nails screws".split()
+    "degrees degree angle pitch by exposure exposures courses course studs stud rise run slope vinyl pvc oc pickets"
+    " balusters many hot cold temperature gable square diagonal marks corner spaced equal boards panels strips nails screws".split()
 )
+
+
+
+_OTHER_ASKS = frozenset("angle square out cost area drop fall".split())
 
 
 def apart(reader: Parts) -> Reading | None:
@@ -39,6 +43,7 @@ def apart(reader: Parts) -> Reading | None:
         or ("between" in before[-3:] and between == ["and"] and not _BETWEEN.isdisjoint(before))
         or (between == ["than"] and not _MORE.isdisjoint(before) and "how" in before)
         or _to_get(before, between)
+        or _asked_after(after)
     ):
         return None
     large, small = (first, second) if _inches(first.part) > _inches(second.part) else (second, first)
@@ -57,6 +62,15 @@ def _to_get(before: list[str], between: list[str]) -> bool:
     told = any(tuple(between[at : at + 2]) in _TO_GET for at in range(len(between)))
     asked = not {"what", "whats", "what's", "how"}.isdisjoint(before)
     return told and asked and not _CHANGED.isdisjoint(before) and before[-1] in ("off", "to", "from", "a", "the", "my", "of")
+
+
+def _asked_after(after: list[str]) -> bool:
+    """… how far apart are we; … difference?; … how much do I have to add on."""
+    said = {*after}
+    if "difference" in said or "apart" in said:
+        return True
+    much = ("how", "much") in zip(after, after[1:], strict=False)
+    return much and not said.isdisjoint(("add", "off", "short", "longer", "packing", "pack")) and said.isdisjoint(_OTHER_ASKS)
 
 
 def _said_as_length(part: Part | None) -> bool:

@@ -70,6 +70,7 @@ def remainder(reader: Parts) -> Reading | None:
     large, small = (said[0], said[1]) if sizes[0] > sizes[1] else (said[1], said[0])
     at, end = small[0], small[1].end
     cuts = [i for i in (*range(max(0, at - BEFORE), at), end, end + 1) if words[i] in _CUTS]
+    cuts += [i for i, word in enumerate(words) if word == "without"]  # how much wall is left without the door
     if not cuts:
         return None
     start, end = min(tells[0], cuts[0], said[0][0]), said[1][1].end

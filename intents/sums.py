@@ -31,6 +31,7 @@ from intents.sum_words import (
     DOING,
     DONE,
     FACTORS,
+    HOURS,
     LEADING,
     MOST_BETWEEN,
     MOST_NAMED,
@@ -58,6 +59,8 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     Feet and inches with a free dash between may be a difference: both ways are kept.
     """
     if not any(DOING.get(token.text, token.text) in TELLS for token in tokens):
+        return
+    if not HOURS.isdisjoint(token.text for token in tokens):
         return
     joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
     rest = walked(splitting) or remainder(splitting) or summed_up(splitting) or placed_by_another(splitting) or apart(splitting)
@@ -148,7 +151,7 @@ class _Reader(Parts):
             return None
         second = self.chain(self._named(joint))
         if second:
-            return Found(Sum(MINUS, second.part, first.part), second.end)
+            return self._more(Found(Sum(MINUS, second.part, first.part), second.end))
         return Found(Sum(MINUS, None, first.part), joint + (self.words[joint] in PRONOUNS))
 
     def _named(self, i: int) -> int:
@@ -199,11 +202,13 @@ class _Reader(Parts):
             return None
         operation = self.operation(i)
         if self.words[i] == "another":
-            more = self.part(i + 1)
-            return Found(Sum(PLUS, None, more.part), more.end) if more and more.end == len(self.tokens) else None
+            return self._another(i + 1)
         if self.words[i] in ("minus", "-"):  # on its own in a line it takes off what went before
-            size = self.below_zero(i)
-            return Found(Sum(MINUS, None, size.part), size.end) if size and size.end == len(self.tokens) else None
+            size = self._below(i)
+            alone = size is not None and not self.numbers_after(size.end)
+            return Found(Sum(MINUS, None, size.part), size.end) if size and alone else None
+        if self.words[i : i + 2] == ["and", "another"]:
+            return self._another(i + 2)
         if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take", "knock")):
             return None
         after = self._stepped(operation)
@@ -211,6 +216,14 @@ class _Reader(Parts):
             return None
         name = PLUS if operation[0] == AGAIN else operation[0]
         return self._more(Found(Sum(name, None, after.part), after.end))
+
+    def _another(self, i: int) -> Found | None:
+        """Another 3 5/8 (off that): the only quantity of its line."""
+        more = self.part(i)
+        if more is None or self.numbers_after(more.end):
+            return None
+        off = self.words[more.end] == "off"
+        return Found(Sum(MINUS if off else PLUS, None, more.part), self._off_it(more.end))
 
     def _series(self, i: int) -> Found | None:
         """A and B together."""
@@ -307,7 +320,7 @@ class _Reader(Parts):
         while at - i < MOST_BETWEEN and self.words[at] in BETWEEN and not self.chart[at]:
             at += 1
         word = self.words[at]
-        if at == i or (word not in DONE and (word not in AFTER_COMMA or self.words[i:at] != [","])):
+        if at == i or (word not in DONE and (word not in AFTER_COMMA or self.words[i:at] not in ([","], ["."]))):
             return None
         if word in CUT or word in TAKE:
             start = at + 1 + (self.words[at + 1] in ("off", "away"))
@@ -341,6 +354,10 @@ class _Reader(Parts):
         first = self.part(i) if self.words[i - 1 : i] != ["/"] else None
         if first is None or self.words[first.end] not in COMPARED:
             return None
+        if self.words[first.end] == "under" and first.part is not None:  # 3/16 under 27 5/8
+            second = self.part(first.end + 1)
+            less = second is not None and 0 < 2 * _size(first.part) < _size(second.part)
+            return Found(Sum(MINUS, second.part, first.part), second.end) if second and less else None
         if self.words[first.end + 1] not in ("than", "of") or self.words[i - 1 : i] in (["are"], ["does"]):
             return None
         if self.words[i - 1 : i] == ["is"] and self.words[i - 2 : i - 1] not in (["what"], ["that"]):

@@ -93,7 +93,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
     if not said:
         return _fractions_are_inches(whole)
-    unit = UNITS[bare] if bare else _bare_unit(said, numbers)
+    unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
         raise NeedMore("bare", f"Is the {shown(numbers[0])} feet or inches?")
@@ -110,6 +110,13 @@ def _ask_other(sum: Sum) -> str:
     what = shown(sum.right)
     asks = {PLUS: f"Add {what} to what?", MINUS: f"Take {what} off what?", TIMES: f"What times {what}?"}
     return asks.get(sum.operation, f"Divide what by {what}?")
+
+
+def _no_millimetres(bare: BareUnit, said: list[Length], numbers: list[Number]) -> bool:
+    """Whether "in millimetres" was said of the answer: numbers in eighths, or small ones beside feet, are no millimetres."""
+    feet = all(length.unit in ("in", "ft") for length in said)
+    in_parts = any(leaf.value.denominator in (2, 4, 8, 16, 32, 64) and leaf.value.denominator > 2 for leaf in numbers)
+    return bare is BareUnit.MILLIMETRES and feet and (in_parts or all(leaf.value < SURELY_MM for leaf in numbers))
 
 
 def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
