@@ -84,6 +84,23 @@ def _plural(reader: Parts, at: int) -> bool:
     return thing(reader, at) and word.endswith("s") and not word.endswith("ss") and len(word) > 3 and word not in _NO_THINGS
 
 
+def sized(reader: Parts, i: int) -> Found | None:
+    """A length, so many of one, or one so many times: "two legs at 49", "19 3/4, twice", "an eighth gap six times"."""
+    found = counted(reader, i) or reader.part(i)
+    if found is None or isinstance(found.part, Sum) or found.part is None:
+        return found
+    at = found.end
+    at += thing(reader, at) and not reader.words[at] in ("twice", "times")
+    at = reader.past_stop(at)
+    if reader.words[at] == "twice":
+        return Found(Sum(TIMES, Number(Fraction(2), "none", "2"), found.part), at + 1)
+    for reading in reader.chart[at] if at < len(reader.chart) else ():
+        whole = reading.kind == "number" and isinstance(reading.value, Number) and reading.value.value.denominator == 1
+        if whole and reader.words[reading.end] == "times" and not reader.numbers_after_one(reading.end):
+            return Found(Sum(TIMES, reading.value.said(str(reading.value.value)), found.part), reading.end + 1)  # type: ignore[union-attr]
+    return found
+
+
 def both_ends(reader: Parts, found: Found) -> Found:
     """A part that is added or taken twice: 3/8 each end, an eighth clearance all round."""
     if isinstance(found.part, Sum):

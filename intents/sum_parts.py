@@ -119,6 +119,10 @@ class Parts(ABC):
         """Whether any quantity begins at token i or later."""
         return any(r.sure >= LEAST_SURE and r.kind != "ratio" for row in self.chart[i:] for r in row)
 
+    def numbers_after_one(self, i: int) -> bool:
+        """Whether a quantity follows the word at i: "seven times | six"."""
+        return i + 1 < len(self.chart) and bool(self.chart[i + 1])
+
     def pronoun(self, i: int) -> Found | None:
         """it, that: what was said or worked before, where no part follows."""
         if self.words[i] not in PRONOUNS or self.part(self.past(i)):

@@ -8,6 +8,7 @@ from functools import reduce
 from typing import Any
 
 from intents.reading import Reading
+from intents.sum_counts import sized, thing
 from intents.sum_parts import Found, Parts
 from intents.sum_words import CUT, LEFT, TAKE
 from solvers.quantities import Length, Number
@@ -20,7 +21,8 @@ ENDS = frozenset("left leftover over remaining remains it off from of".split())
 APART = 14  # words between the last length and what is to be done with all
 MOST_SUMMED = 12
 _ADDED = (
-    "add them|add those|add these|add it up|add it all|add that up|add up to|add them up|all together|put together|end to end"
+    "overall|all in|stack it|stack them|add that up|add all that up|make what|makes what|come to what|the whole wall|the whole run"
+    "|whole thing|whole lot|the total|total length|add all that length up|all told|add them|add those|add these|add it up|add it all|add that up|add up to|add them up|all together|put together|end to end"
 )
 _SUBTRACTED = (
     "subtract it|subtract them|subtract that|take it off|take that off|take one from other|the difference|deduct it|deduct that"
@@ -87,10 +89,11 @@ def summed_up(reader: Parts) -> Reading | None:
         (i, size, how) for i in range(count) for size, how in _SUMMED.get(words[i], ()) if tuple(words[i : i + len(size)]) == size
     )
     at, size, operation = next(told, (0, (), ""))
-    said = _said_before(reader, at) if at else []
+    said = _without_count(reader, _said_before(reader, at, operation == PLUS)) if at else []
     if len(said) < 2 or len(said) > MOST_SUMMED or (operation == MINUS and len(said) != 2) or reader.numbers_after(at):
         return None
-    if any(isinstance(found.part, Number) and found.part.value.denominator == 1 for _, found in said):
+    metric = any(isinstance(found.part, Length) and found.part.unit == "mm" for _, found in said)
+    if not metric and any(isinstance(found.part, Number) and found.part.value.denominator == 1 for _, found in said):
         return None  # a count of something
     if said[-1][1].end + APART < at:
         return None
@@ -101,12 +104,21 @@ def summed_up(reader: Parts) -> Reading | None:
     return Reading("sum", _named_from(said[0][0]), at + len(size), whole)  # type: ignore[arg-type]
 
 
-def _said_before(reader: Parts, end: int) -> list[tuple[int, Found]]:
+def _without_count(reader: Parts, said: list[tuple[int, Found]]) -> list[tuple[int, Found]]:
+    """Without the number that counts the others: in three runs, …"""
+    if len(said) < 3:
+        return said
+    first = said[0][1]
+    counts = isinstance(first.part, Number) and first.part.value == len(said) - 1 and thing(reader, first.end)
+    return said[1:] if counts else said
+
+
+def _said_before(reader: Parts, end: int, several: bool = False) -> list[tuple[int, Found]]:
     """The lengths and numbers that stand before a place, each with where it starts."""
     found: list[tuple[int, Found]] = []
     at = 0
     while at < end:
-        part = reader.part(at) if reader.chart[at] else None
+        part = (sized(reader, at) if several else reader.part(at)) if reader.chart[at] else None
         if part is None:
             if any(r.sure >= 0.8 and r.kind != "tempchange" for r in reader.chart[at]):
                 return []  # pounds, degrees: the line is about more than lengths
@@ -115,7 +127,7 @@ def _said_before(reader: Parts, end: int) -> list[tuple[int, Found]]:
         if reader.words[at] == "one" and part.end == at + 1:
             at += 1  # one side, this one: no number
             continue
-        if part.end > end or isinstance(part.part, Sum):
+        if part.end > end or (isinstance(part.part, Sum) and not several):
             return []
         found.append((at, part))
         at = part.end

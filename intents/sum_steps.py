@@ -9,20 +9,22 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from intents.reading import Reading
-from intents.sum_counts import both_ends, counted
+from intents.sum_counts import both_ends, sized
 from intents.sum_parts import Found, Parts
 from solvers.quantities import Length, Number
 from solvers.sums import MINUS, PLUS, TIMES, Part, Sum
 
-_PLUS = frozenset("add adds adding added plus up rise climb gain higher extra more top".split())
+_PLUS = frozenset("add adds adding added plus up rise climb gain higher extra more".split())
 _MINUS = frozenset(
     "drop drops dropped down less minus lose loses lost losing off cut cuts cutting take takes took taking knock knocked back shave"
     " shaved chop chopped lop lopped trim trimmed rip ripped subtract deduct lower out remove removed used use saw sawed sawn"
     " gone comes came".split()
 )
 _AGAIN = frozenset("another then and also , ; again of a an the with i it".split())
+_PLACES = frozenset("at top bottom head sill other end one side left right on each first second last both them those".split())
 _AFTER = {"off": MINUS, "out": MINUS, "lower": MINUS, "down": MINUS, "higher": PLUS, "up": PLUS, "more": PLUS, "extra": PLUS}
 _STARTS = (("start",), ("starting",), ("begin",), ("beginning",), ("i'm", "at"), ("im", "at"), ("we're", "at"), ("i", "am", "at"),
            ("pole", "is", "at"), ("from", "the"), ("standing", "at"))  # fmt: skip
@@ -30,8 +32,7 @@ _LEFT = frozenset("left leftover leaves leave remains remaining remain remainder
 _SIDES = frozenset("hand side of the on end wall".split())
 _ASKS = frozenset("where what whats how mark left leftover leaves over total".split())
 _KERFS = frozenset(("kerf", "kerfs", "blade"))
-_NO_KERF = (("ignoring", "kerf"), ("ignoring", "the", "kerf"), ("forget", "the", "kerf"), ("no", "kerf"), ("never", "mind", "the"),
-            ("without", "the", "kerf"), ("without", "kerf"), ("ignore", "the", "kerf"), ("not", "counting", "the"))  # fmt: skip
+_LET_BE = frozenset("ignoring ignore forget forgetting mind no without skip skipping counting leaving discounting".split())
 # Words of other questions: the line asks for no sum of its own.
 _OTHERS = frozenset(
     "exposure degrees degree angle pitch roof studs stud centre center centres centers oc waste sticks many stock wall windows"
@@ -59,12 +60,15 @@ def walked(reader: Parts) -> Reading | None:
     said = set(words)
     start = _start(words)
     left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
-    if (start < 0 and not left) or said.isdisjoint(_ASKS | _LEFT) or not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
+    told = start < 0 and not left and said.isdisjoint(_OTHERS) and len(said & (_PLUS | _MINUS)) > 1
+    if (start < 0 and not left and not told) or said.isdisjoint(_ASKS | _LEFT) or not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
         return None
     steps = _steps(reader, start >= 0)
     if not 2 <= len(steps) <= MOST_STEPS:
         return None
-    whole = _left_of(reader, steps) if left and start < 0 else _from_start(reader, steps, start)
+    if told and (len(steps) < 3 or any(not _tell(words, a.found.end, b) for a, b in pairwise(steps))):
+        return None
+    whole = _left_of(reader, steps) if left and start < 0 else _from_start(reader, steps, max(0, start))
     return Reading("sum", 0, len(reader.tokens), whole) if whole is not None else None  # type: ignore[arg-type]
 
 
@@ -89,7 +93,7 @@ def _steps(reader: Parts, begins: bool) -> list[_Step]:
     found: list[_Step] = []
     at = 0
     while at < len(reader.tokens):
-        part = (counted(reader, at) or reader.part(at)) if reader.chart[at] else None
+        part = sized(reader, at) if reader.chart[at] else None
         if part is None:
             if any(r.sure >= 0.8 and r.kind not in ("tempchange", "plural") for r in reader.chart[at]):
                 return []
@@ -127,7 +131,7 @@ def _from_start(reader: Parts, steps: list[_Step], start: int) -> Part | None:
     for step in rest:
         told = _tell(words, before, step)
         if not told:
-            joined = set(words[before : step.start]) <= _AGAIN
+            joined = set(words[before : step.start]) <= _AGAIN | _PLACES
             told = done if joined and done else PLUS if not done and "then" in words[before : step.start] else ""
             if not told and joined is False and done == PLUS and "then" in words[before : step.start]:
                 told = PLUS
@@ -145,13 +149,13 @@ def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
     others = [step for step in steps if step is not kerf]
     if len(others) < 2 or (len(others) == 2 and kerf is None and not any(isinstance(s.found.part, Sum) for s in others)):
         return None
-    if kerf is None and not _KERFS.isdisjoint(words) and not any(reader.one_of(_NO_KERF, i) for i in range(len(words))):
+    if kerf is None and not _KERFS.isdisjoint(words) and not not _no_kerf(words):
         return None
     whole = _whole(reader, others)
     if whole is None:
         return None
     cut = [step for step in others if step is not whole]
-    if any(not _is_cut(words, step, steps) for step in cut) or not any(isinstance(s.found.part, Length) for s in others):
+    if any(not _is_cut(words, step, steps) for step in cut) or not any(_sized(s.found.part) for s in others):
         return None
     total: Part | None = whole.found.part
     for step in cut:
@@ -182,8 +186,18 @@ def _is_cut(words: list[str], step: _Step, steps: list[_Step]) -> bool:
     return not _MINUS.isdisjoint(near) or isinstance(step.found.part, Sum) or set(words[before : step.start]) <= _AGAIN
 
 
+def _no_kerf(words: list[str]) -> bool:
+    """Whether the saw is not to be counted: forgetting the blade, never mind the kerf, no kerf."""
+    return any(word in _KERFS and not _LET_BE.isdisjoint(words[max(0, i - 3) : i]) for i, word in enumerate(words))
+
+
 def _count(part: Part | None) -> int:
     return int(part.left.value) if isinstance(part, Sum) and isinstance(part.left, Number) else 1
+
+
+def _sized(part: Part | None) -> bool:
+    """Whether a part is surely a length: its unit is said, or it is read off a tape."""
+    return isinstance(part, Length) or (isinstance(part, Number) and part.value.denominator > 1)
 
 
 def _size(part: Part | None) -> Fraction:

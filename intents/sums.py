@@ -149,7 +149,7 @@ class _Reader(Parts):
         joint = self.one_of(OFF, first.end) if first else 0
         if first is None or not joint:
             return None
-        second = self.chain(self._named(joint))
+        second = self.part(self._named(joint))
         if second:
             return self._more(Found(Sum(MINUS, second.part, first.part), second.end))
         return Found(Sum(MINUS, None, first.part), joint + (self.words[joint] in PRONOUNS))
