@@ -60,6 +60,8 @@ def _item(listing: Listing, i: int) -> Item | None:
 def _counted(listing: Listing, i: int) -> Item | None:
     """Count, what they are, the size: six at 48, two jambs at 81 inches, three four foot pieces."""
     words = listing.words
+    if i and words[i - 1] in ("minus", "less", "-"):
+        return None  # what is taken off a length
     one = [(i + 1, 1)] if words[i] in ("a", "an", "another") else []  # a head at 43
     for end, count in (*listing.counts(i), *one):
         if count < 1:

@@ -13,7 +13,7 @@ from solvers.quantities import Length, Number
 from solvers.sums import TIMES, Sum
 
 MOST_COUNT = 200
-_AT = frozenset(("at", "of", "@", "×"))
+_AT = frozenset(("at", "of", "o", "@", "×"))
 _AT_ALONE = frozenset(("at", "@"))  # three at 44
 _BOTH = frozenset(("each", "either", "both", "every", "per"))
 _TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus", *_BOTH))

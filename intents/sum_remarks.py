@@ -31,6 +31,11 @@ _SUMMED: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _phrases, _operation in ((_ADDED, PLUS), (_SUBTRACTED, MINUS)):
     for _words in (tuple(phrase.split()) for phrase in _phrases.split("|")):
         _SUMMED.setdefault(_words[0], []).append((_words, _operation))
+_HEADS = frozenset("the boss says said wants he she they we it its it's that is cut make mark need needs i want ok so now right and".split())
+_TAILS = frozenset(
+    "what whats do i mark cut cutting leaves leave make makes does that come comes to is where how number on my tape the reading give"
+    " gives me get say so then final finished please left now end up we am are at have got it . ? , ! period".split()
+)
 _SIDES = frozenset("the side hand end edge one gable wall".split())  # left is a side beside these
 _CUTS = CUT | TAKE | frozenset("off comes used use minus less out lose loses losing".split())
 
@@ -55,6 +60,15 @@ def with_remarks(reader: Parts, sum_: Reading) -> Reading:
 def _named_from(start: int) -> int:
     """Where the words that name the first length begin: "the sill's at 34 1/2"; a sentence led by them is all theirs."""
     return 0 if start <= MOST_NAMING else start
+
+
+def whole_line(reader: Parts, sum_: Reading) -> Reading:
+    """The sum with what the line says round it, where that is nothing but who wants it and what is asked."""
+    end, last = sum_.end, len(reader.tokens)
+    start = 0 if sum_.start and all(word in _HEADS for word in reader.words[: sum_.start]) else sum_.start
+    tail = reader.words[end:last]
+    end = last if tail and _TAILS.issuperset(tail) and not reader.numbers_after(end) else end
+    return replace(sum_, start=start, end=end) if (start, end) != (sum_.start, sum_.end) else sum_
 
 
 def remainder(reader: Parts) -> Reading | None:
@@ -93,15 +107,16 @@ def summed_up(reader: Parts) -> Reading | None:
     if len(said) < 2 or len(said) > MOST_SUMMED or (operation == MINUS and len(said) != 2) or reader.numbers_after(at):
         return None
     metric = any(isinstance(found.part, Length) and found.part.unit == "mm" for _, found in said)
-    if not metric and any(isinstance(found.part, Number) and found.part.value.denominator == 1 for _, found in said):
+    whole = [found for _, found in said if isinstance(found.part, Number) and found.part.value.denominator == 1]
+    if whole and (not metric or any(thing(reader, found.end) for found in whole)):
         return None  # a count of something
     if said[-1][1].end + APART < at:
         return None
     parts = [found.part for _, found in said]
     if operation == MINUS:
         parts.sort(key=_size, reverse=True)
-    whole = reduce(lambda left, right: Sum(operation, left, right), parts)
-    return Reading("sum", _named_from(said[0][0]), at + len(size), whole)  # type: ignore[arg-type]
+    total = reduce(lambda left, right: Sum(operation, left, right), parts)
+    return Reading("sum", _named_from(said[0][0]), at + len(size), total)  # type: ignore[arg-type]
 
 
 def _without_count(reader: Parts, said: list[tuple[int, Found]]) -> list[tuple[int, Found]]:

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
 
 from intents.reading import Reading
 from intents.sum_counts import both_ends, sized
@@ -66,7 +65,7 @@ def walked(reader: Parts) -> Reading | None:
     steps = _steps(reader, start >= 0)
     if not 2 <= len(steps) <= MOST_STEPS:
         return None
-    if told and (len(steps) < 3 or any(not _tell(words, a.found.end, b) for a, b in pairwise(steps))):
+    if told and (len(steps) < 3 or not _tell(words, steps[0].found.end, steps[1])):
         return None
     whole = _left_of(reader, steps) if left and start < 0 else _from_start(reader, steps, max(0, start))
     return Reading("sum", 0, len(reader.tokens), whole) if whole is not None else None  # type: ignore[arg-type]
@@ -123,7 +122,7 @@ def _from_start(reader: Parts, steps: list[_Step], start: int) -> Part | None:
     first, rest = steps[0], steps[1:]
     if first.start < start or not words[start : first.start + 1] or isinstance(first.found.part, Sum):
         return None
-    if not {*words[start : first.start]}.isdisjoint(_PLUS | _MINUS):
+    if not {*words[start : first.start]}.isdisjoint(_PLUS | _MINUS) and words[: first.start] != ["take"]:
         return None
     total: Part | None = first.found.part
     done = ""
@@ -132,9 +131,8 @@ def _from_start(reader: Parts, steps: list[_Step], start: int) -> Part | None:
         told = _tell(words, before, step)
         if not told:
             joined = set(words[before : step.start]) <= _AGAIN | _PLACES
+            joined = joined or "another" in words[before : step.start]
             told = done if joined and done else PLUS if not done and "then" in words[before : step.start] else ""
-            if not told and joined is False and done == PLUS and "then" in words[before : step.start]:
-                told = PLUS
         if not told:
             return None
         total, done, before = Sum(told, total, step.found.part), told, step.found.end

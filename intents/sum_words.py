@@ -87,6 +87,8 @@ BETWEEN = frozenset(
 )
 MOST_BETWEEN = 7
 DONE = frozenset("divide multiply add plus minus take knock subtract deduct".split()) | CUT  # what may follow those
+PLACES = frozenset("top bottom left right head sill front back end ends one start".split())
+MOST_NAMING = 4  # words of the name of a part: "less | a door set of"
 PLAINLY = frozenset(("plus", "minus", "less"))  # no words of anything else after a name: 32 inch opening minus
 MOST_NAMED = 2  # words
 AFTER_COMMA = frozenset("plus minus less times divided multiplied".split())  # 9 foot, less 5 inches

@@ -17,7 +17,7 @@ from intents.sum_counts import both_ends, counted, thing
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
 from intents.sum_places import MIDDLE, middle, placed_by_another, shared_over
-from intents.sum_remarks import remainder, summed_up, with_remarks
+from intents.sum_remarks import remainder, summed_up, whole_line, with_remarks
 from intents.sum_steps import walked
 from intents.sum_words import (
     AFTER_COMMA,
@@ -35,10 +35,12 @@ from intents.sum_words import (
     LEADING,
     MOST_BETWEEN,
     MOST_NAMED,
+    MOST_NAMING,
     MOST_OPERATIONS,
     MULTIPLIED,
     NAMED,
     OFF,
+    PLACES,
     PLAINLY,
     PRONOUNS,
     SIGNS,
@@ -84,7 +86,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
             )
         start = at + (tokens[at].text in ("a", "an"))  # a phrase is not looked for at an article
         found_here = Reading("sum", start, split.end, value, 1.0, also)  # type: ignore[arg-type]
-        yield with_remarks(splitting, found_here)
+        yield whole_line(splitting, with_remarks(splitting, found_here))
         at = split.end
 
 
@@ -260,7 +262,7 @@ class _Reader(Parts):
                 continue
             over = shared_over(self, first) if end == first.end else 0
             operation = (DIVIDED, over) if over else self.operation(end) or self._after_clause(end) or self._then_done(end)
-            operation = operation or self._after_name(end)
+            operation = operation or self._after_name(end) or (self._elsewhere(end) if operations else None)
             if operation is None:
                 break
             after = self._stepped(operation) or self._below(operation[1] - 1) or self._named_part(operation[1])
@@ -291,9 +293,12 @@ class _Reader(Parts):
     def _named_part(self, i: int) -> Found | None:
         """The part after its name: "(minus) a kerf of 1/8"."""
         at = i
-        while at - i < 4 and self.words[at] in NAMED | TAKEN and not self.chart[at]:
+        while at - i < MOST_NAMING and (self.words[at] in NAMED | TAKEN or thing(self, at)) and not self.chart[at : at + 1] == []:
+            if self.chart[at]:
+                break
             at += 1
-        return self.part(at) if at > i and self.words[at - 1] in ("of", "is") else None
+        found = self.part(at) if at > i and self.words[at - 1] in ("of", "is") else None
+        return both_ends(self, found) if found else None
 
     def _after_clause(self, i: int) -> tuple[str, int] | None:
         """The operation after a few words about the part before: "thirteen feet that I measured and knock off"."""
@@ -306,6 +311,14 @@ class _Reader(Parts):
             if operation is not None:
                 return operation
         return None
+
+    def _elsewhere(self, i: int) -> tuple[str, int] | None:
+        """The same done again at another place: "add 3 at the top | and 6 at the bottom"."""
+        at = i + (self.words[i] in ("at", "on", "off", "from"))
+        at += self.words[at] == "the"
+        if at == i or self.words[at] not in PLACES or self.words[at + 1] != "and":
+            return None
+        return (AGAIN, at + 2) if self.part(at + 2) else None
 
     def _after_name(self, i: int) -> tuple[str, int] | None:
         """The operation after a word or two that name the part before: "32 inch opening minus", "a 20 foot stick less"."""

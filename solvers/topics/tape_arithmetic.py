@@ -114,7 +114,7 @@ def _ask_other(sum: Sum) -> str:
 
 def _no_millimetres(bare: BareUnit, said: list[Length], numbers: list[Number]) -> bool:
     """Whether "in millimetres" was said of the answer: numbers in eighths, or small ones beside feet, are no millimetres."""
-    feet = all(length.unit in ("in", "ft") for length in said)
+    feet = all(length.unit in ("in", "ft") and length.text for length in said)
     in_parts = any(leaf.value.denominator in (2, 4, 8, 16, 32, 64) and leaf.value.denominator > 2 for leaf in numbers)
     return bare is BareUnit.MILLIMETRES and feet and (in_parts or all(leaf.value < SURELY_MM for leaf in numbers))
 
