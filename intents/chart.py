@@ -20,6 +20,7 @@ from intents.said_instead import put_right
 from intents.shares import shares
 from intents.sound_alikes import settled
 from intents.spelling import Speller
+from intents.sum_steps import is_left
 from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
 from intents.unit_apart import beside_numbers
@@ -123,7 +124,10 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             taken = [r for r in found[i + 1] if r.kind == "area"] if any(found[:i]) else []
             found[i] = [r for r in here if r.kind != "area"] if taken else here
             found[i + 1] = taken
-    composed = [*listed, *sums(tokens, found), *grades(tokens, found)]
+    summed = [*sums(tokens, found)]
+    if listed and summed and is_left(words, summed):  # what is left of a board is no list of pieces to cut
+        listed = [r for r in listed if r.kind != "pieces"]
+    composed = [*listed, *summed, *grades(tokens, found)]
     for reading in [*shares(tokens, found), *allowances(tokens, found)]:
         found[reading.start].insert(0, reading)
     found = _whole(found, words)

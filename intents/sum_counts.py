@@ -29,6 +29,12 @@ MOST_NAMES = 2  # words that may stand between: "1/8 clearance | all round"
 
 def counted(reader: Parts, i: int) -> Found | None:
     """The product of a count, what they are and the length of each."""
+    if i not in reader.counts:
+        reader.counts[i] = _counted(reader, i)
+    return reader.counts[i]
+
+
+def _counted(reader: Parts, i: int) -> Found | None:
     words = reader.words
     for reading in _row(reader, i):
         if reading.kind != "number" or not isinstance(reading.value, Number) or reading.value.value.denominator != 1:

@@ -48,6 +48,7 @@ class Parts(ABC):
         self.tokens, self.chart, self.free = tokens, chart, free
         self.words = [DOING.get(token.text, token.text) for token in tokens] + [""] * 4
         self.depth = 0
+        self.counts: dict[int, Found | None] = {}  # so many of a length, as each is found
         self.parts: dict[tuple[int, bool], Found | None] = {}  # asked for again by each shape of sum
 
     @abstractmethod

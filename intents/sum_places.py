@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from intents.reading import Reading
 from intents.sum_counts import both_ends, thing
-from intents.sum_parts import Found, Parts
+from intents.sum_parts import ARTICLES, Found, Parts
 from intents.sum_words import ASKED, SKIPPED
 from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, MINUS, PLUS, Sum
@@ -74,6 +74,7 @@ def middle(reader: Parts, i: int) -> Found | None:
         return None
     if words[i] in MIDDLE and words[i + 1] == "of":
         start = reader.past(i + 2)
+        start += words[start] in ARTICLES and not reader.chart[start]
     elif words[i] == "half" and reader.chart[i + 1 : i + 2] and words[i + 1] not in ("a", "an"):
         start = i + 1
     else:

@@ -99,11 +99,12 @@ def remainder(reader: Parts) -> Reading | None:
 def summed_up(reader: Parts) -> Reading | None:
     """Lengths that were told, and what to do with them last: "the wall is 31'4\", the trim 5'9\", subtract it"."""
     words, count = reader.words, len(reader.tokens)
-    told = (
+    told = [
         (i, size, how) for i in range(count) for size, how in _SUMMED.get(words[i], ()) if tuple(words[i : i + len(size)]) == size
-    )
-    at, size, operation = next(told, (0, (), ""))
-    said = _without_count(reader, _said_before(reader, at, operation == PLUS)) if at else []
+    ]
+    at, size, operation = told[-1] if told else (0, (), "")
+    all_said = _said_before(reader, at, operation == PLUS) if at else []
+    said = _without_count(reader, all_said)
     if len(said) < 2 or len(said) > MOST_SUMMED or (operation == MINUS and len(said) != 2) or reader.numbers_after(at):
         return None
     metric = any(isinstance(found.part, Length) and found.part.unit == "mm" for _, found in said)
@@ -116,7 +117,7 @@ def summed_up(reader: Parts) -> Reading | None:
     if operation == MINUS:
         parts.sort(key=_size, reverse=True)
     total = reduce(lambda left, right: Sum(operation, left, right), parts)
-    return Reading("sum", _named_from(said[0][0]), at + len(size), total)  # type: ignore[arg-type]
+    return Reading("sum", _named_from(all_said[0][0]) if len(said) == len(all_said) else 0, at + len(size), total)  # type: ignore[arg-type]
 
 
 def _without_count(reader: Parts, said: list[tuple[int, Found]]) -> list[tuple[int, Found]]:

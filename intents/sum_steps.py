@@ -7,7 +7,7 @@ right after, each of the others stands a word that adds or takes off. One that h
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from intents.reading import Reading
@@ -22,11 +22,13 @@ _MINUS = frozenset(
     " shaved chop chopped lop lopped trim trimmed rip ripped subtract deduct lower out remove removed used use saw sawed sawn"
     " gone comes came".split()
 )
+_DONE = (_PLUS | _MINUS) - frozenset("up down out lower higher more extra back less off".split())  # verbs: none tells a place
 _AGAIN = frozenset("another then and also , ; again of a an the with i it".split())
 _PLACES = frozenset("at top bottom head sill other end one side left right on each first second last both them those".split())
 _AFTER = {"off": MINUS, "out": MINUS, "lower": MINUS, "down": MINUS, "higher": PLUS, "up": PLUS, "more": PLUS, "extra": PLUS}
 _STARTS = (("start",), ("starting",), ("begin",), ("beginning",), ("i'm", "at"), ("im", "at"), ("we're", "at"), ("i", "am", "at"),
            ("pole", "is", "at"), ("from", "the"), ("standing", "at"))  # fmt: skip
+_STARTING = frozenset(phrase[0] for phrase in _STARTS)
 _LEFT = frozenset("left leftover leaves leave remains remaining remain remainder rest".split())
 _SIDES = frozenset("hand side of the on end wall".split())
 _ASKS = frozenset("where what whats how mark left leftover leaves over total".split())
@@ -34,7 +36,7 @@ _KERFS = frozenset(("kerf", "kerfs", "blade"))
 _LET_BE = frozenset("ignoring ignore forget forgetting mind no without skip skipping counting leaving discounting".split())
 # Words of other questions: the line asks for no sum of its own.
 _OTHERS = frozenset(
-    "exposure degrees degree angle pitch roof studs stud centre center centres centers oc waste sticks many stock wall windows"
+    "flashing girth coil strip drip leg exposure degrees degree angle pitch roof studs stud centre center centres centers oc waste sticks many stock wall windows"
     " window door doors diagonal square area layers gap panels panel nails screws temperature price cost sheathing opening per"
     " ladder slope gable overhang radius arch rise run spacing lap".split()
 )
@@ -57,9 +59,9 @@ def walked(reader: Parts) -> Reading | None:
     """The sum that a whole line tells as steps from a start, or as cuts from a length."""
     words = reader.words
     said = set(words)
-    start = _start(words)
+    start = _start(words) if not said.isdisjoint(_STARTING) else -1
     left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
-    told = start < 0 and not left and said.isdisjoint(_OTHERS) and len(said & (_PLUS | _MINUS)) > 1
+    told = start < 0 and not left and said.isdisjoint(_OTHERS) and len(said & _DONE) > 1
     if (start < 0 and not left and not told) or said.isdisjoint(_ASKS | _LEFT) or not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
         return None
     steps = _steps(reader, start >= 0)
@@ -71,10 +73,15 @@ def walked(reader: Parts) -> Reading | None:
     return Reading("sum", 0, len(reader.tokens), whole) if whole is not None else None  # type: ignore[arg-type]
 
 
+def is_left(words: list[str], summed: list[Reading]) -> bool:
+    """Whether a whole line is one sum of what is left."""
+    return (summed[0].start, summed[0].end) == (0, len(words)) and not _LEFT.isdisjoint(words) and _means_left([*words, "", "", ""])
+
+
 def _start(words: list[str]) -> int:
     """Where the words end that say where the walk begins; -1 where none do."""
-    for at in range(len(words)):
-        for phrase in _STARTS:
+    for at, word in enumerate(words):
+        for phrase in _STARTS if word in _STARTING else ():
             if tuple(words[at : at + len(phrase)]) == phrase:
                 return at + len(phrase)
     return -1
@@ -98,6 +105,8 @@ def _steps(reader: Parts, begins: bool) -> list[_Step]:
                 return []
             at += 1
             continue
+        if isinstance(part.part, Length | Number) and part.part.value < 0:  # minus 11 foot 5, read below zero
+            part, at = Found(replace(part.part, value=-part.part.value), part.end), at + 1
         if reader.words[at] == "one" and part.end == at + 1:
             at += 1
             continue
@@ -143,11 +152,11 @@ def _from_start(reader: Parts, steps: list[_Step], start: int) -> Part | None:
 def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
     """The length that is cut less all that is cut from it, and the saw's kerf where that is said."""
     words = reader.words
-    kerf = next((step for step in steps if not _KERFS.isdisjoint(words[max(0, step.start - 3) : step.found.end + 2])), None)
+    kerf = next((step for step in steps if _is_kerf(words, step)), None)
     others = [step for step in steps if step is not kerf]
-    if len(others) < 2 or (len(others) == 2 and kerf is None and not any(isinstance(s.found.part, Sum) for s in others)):
+    if len(others) < 2:
         return None
-    if kerf is None and not _KERFS.isdisjoint(words) and not not _no_kerf(words):
+    if kerf is None and not _KERFS.isdisjoint(words) and not _no_kerf(words):
         return None
     whole = _whole(reader, others)
     if whole is None:
@@ -182,6 +191,14 @@ def _is_cut(words: list[str], step: _Step, steps: list[_Step]) -> bool:
     before = max((s.found.end for s in steps if s.found.end <= step.start), default=0)
     near = words[before : step.start] + words[step.start : step.found.end + 2]
     return not _MINUS.isdisjoint(near) or isinstance(step.found.part, Sum) or set(words[before : step.start]) <= _AGAIN
+
+
+def _is_kerf(words: list[str], step: _Step) -> bool:
+    """Whether a quantity is what the saw takes: kerf is an eighth, a 1/8 kerf, an eighth for the blade."""
+    after = words[step.found.end : step.found.end + 3]
+    named = (after[0] in _KERFS and after[1] not in ("is", "of", "at", "=", ":")) or (after[0] in ("for", "each", "per") and not _KERFS.isdisjoint(after))
+    led = [word for word in words[max(0, step.start - 3) : step.start] if word not in ("is", "of", "a", "an", "the", "at", "=", ":")]
+    return named or (bool(led) and led[-1] in _KERFS)
 
 
 def _no_kerf(words: list[str]) -> bool:

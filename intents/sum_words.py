@@ -87,6 +87,7 @@ BETWEEN = frozenset(
 )
 MOST_BETWEEN = 7
 DONE = frozenset("divide multiply add plus minus take knock subtract deduct".split()) | CUT  # what may follow those
+SIDES = frozenset("wide high long tall deep thick".split())
 PLACES = frozenset("top bottom left right head sill front back end ends one start".split())
 MOST_NAMING = 4  # words of the name of a part: "less | a door set of"
 PLAINLY = frozenset(("plus", "minus", "less"))  # no words of anything else after a name: 32 inch opening minus
@@ -104,7 +105,7 @@ CLAUSE = 8  # words
 TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | CUT | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)}
     | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve", "half", "off", "from"} | EACH
-    | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | {"sum", "total", "above", "below"}
+    | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | set("sum total above below middle centre center lose drop start starting begin beginning left leaves apart overall stack".split())
 )  # fmt: skip  # without one of these nothing is a sum
 BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _words, _operation in OPERATIONS:

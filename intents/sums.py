@@ -43,6 +43,7 @@ from intents.sum_words import (
     PLACES,
     PLAINLY,
     PRONOUNS,
+    SIDES,
     SIGNS,
     SKIPPED,
     TAKE,
@@ -329,6 +330,7 @@ class _Reader(Parts):
 
     def _then_done(self, i: int) -> tuple[str, int] | None:
         """The operation after the person's part in it: "43 5/8 and I need to add", "9 foot, take"."""
+        i += self.words[i] in SIDES  # 1981 high, add 3
         at = i
         while at - i < MOST_BETWEEN and self.words[at] in BETWEEN and not self.chart[at]:
             at += 1

@@ -92,6 +92,8 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     said = [leaf for leaf in leaves(whole) if isinstance(leaf, Length)]
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
     if not said:
+        if bare and not _no_millimetres(bare, said, numbers):
+            return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
         return _fractions_are_inches(whole)
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
@@ -137,6 +139,13 @@ def _fractions_are_inches(part: Part) -> Part:
     if not any(leaf.value.denominator > 1 and leaf.unit == "none" for leaf in leaves(part)):
         return part
     return with_units(_inches(part), "in")
+
+
+def _in_unit(part: Part, unit: str) -> Part:
+    """The first number of what is added or taken off, which gives the rest their unit."""
+    if isinstance(part, Sum) and part.left is not None:
+        return Sum(part.operation, _in_unit(part.left, unit), part.right, part.text, part.rule, part.other)
+    return Length(part.value, unit, part.text) if isinstance(part, Number) and part.unit == "none" else part
 
 
 def _inches(part: Part) -> Part:
