@@ -22,10 +22,12 @@ _BY_FIRST: dict[str, list[tuple[tuple[str, ...], bool]]] = {}
 for _strong, _phrases in ((True, _STRONG), (False, _WEAK)):
     for _words in sorted(_phrases, key=len, reverse=True):
         _BY_FIRST.setdefault(_words[0], []).append((_words, _strong))
-_IT_IS = (("but", "it", "is"), ("but", "its"), ("but", "it's"), ("it", "is"), ("it's",), ("its",), ("that", "is"), ("that's",), ("is",),
-          ("a",), ("the",), ("should", "be"), ("it", "should", "be"))  # fmt: skip
+_IT_IS = (("but", "it", "is"), ("but", "its"), ("but", "it's"), ("it", "is"), ("it's",), ("its",), ("that", "is"), ("that's",),
+          ("is",), ("a",), ("the",), ("should", "be"), ("it", "should", "be"))  # fmt: skip
 _STOPS = frozenset((",", ".", ";", ":", "-", "!", "?"))
-_WRITTEN = frozenset("written wrote down said up there here on the paper board pad it is its it's that was had and but no so".split())  # 900 | written down
+_WRITTEN = frozenset(
+    "written wrote down said up there here on the paper board pad it is its it's that was had and but no so".split()
+)  # 900 | written down
 _KINDS = frozenset("number length pitch angle temperature dims area percent money".split())
 MOST_BETWEEN = 8  # words between what was said first and what takes it back
 SURE = 0.4
@@ -70,7 +72,9 @@ def _around(words: list[str], chart: list[list[Reading]], at: int, end: int, str
     return first.start, start
 
 
-_AFTER = frozenset("less minus plus times divided take add and wide high long tall deep by over so what what's in for with at then".split())
+_AFTER = frozenset(
+    "less minus plus times divided take add and wide high long tall deep by over so what what's in for with at then".split()
+)
 
 
 def _goes_on(word: str) -> bool:

@@ -271,7 +271,8 @@ class _Sounds:
             return Means.NUMBER
         if before == "it":
             return Means.EITHER  # lap it two inches, turn it to inches
-        turned = word == "to" and (before in beside.USED or before in ORDINALS or self.words[at + 1] in ("degrees", "degs", "percent"))
+        turned = word == "to" and (before in beside.USED or before in ORDINALS)
+        turned = turned or (word == "to" and self.words[at + 1] in ("degrees", "degs", "percent"))
         return Means.WORD if turned or _number(before) else Means.NUMBER
 
     def _before_one_unit(self, at: int) -> Means:

@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 
 from intents.reading import Reading
 from intents.sum_parts import Parts
@@ -11,15 +12,20 @@ from intents.sum_places import two_lengths
 from solvers.quantities import Length, Number
 from solvers.sums import MINUS, Part, Sum
 
-_TELLS = frozenset("between longer shorter wider narrower taller bigger smaller thicker deeper higher lower far off add get make reach from difference apart short".split())
+_TELLS = frozenset(
+    "between longer shorter wider narrower taller bigger smaller thicker deeper higher lower far off add get make reach "
+    "from difference apart short".split()
+)
 _MORE = _TELLS & frozenset("longer shorter wider narrower taller bigger smaller thicker deeper higher lower".split())
 _BETWEEN = frozenset("whats what's what how far much distance space gap room height".split())
-_TO_GET = (("to", "get"), ("to", "make"), ("to", "reach"), ("to", "leave"), ("to", "bring"), ("to", "have"), ("to", "be"), ("to", "end"), ("to", "hit"),
+_TO_GET = (("to", "get"), ("to", "make"), ("to", "reach"), ("to", "leave"), ("to", "bring"), ("to", "have"), ("to", "be"),
+           ("to", "end"), ("to", "hit"),
            ("to", "come"), ("to", "fit"))  # fmt: skip
 _CHANGED = frozenset("take add cut trim rip shave knock lose come comes put".split())
 _OTHERS = frozenset(
     "degrees degree angle pitch by exposure exposures courses course studs stud rise run slope vinyl pvc oc pickets"
-    " balusters many hot cold temperature gable square diagonal marks corner spaced equal boards panels strips nails screws".split()
+    " balusters many hot cold temperature gable square diagonal marks corner spaced equal boards panels strips nails"
+    " screws".split()
 )
 
 
@@ -69,7 +75,7 @@ def _asked_after(after: list[str]) -> bool:
     said = {*after}
     if "difference" in said or "apart" in said:
         return True
-    much = ("how", "much") in zip(after, after[1:], strict=False)
+    much = ("how", "much") in pairwise(after)
     return much and not said.isdisjoint(("add", "off", "short", "longer", "packing", "pack")) and said.isdisjoint(_OTHER_ASKS)
 
 

@@ -9,7 +9,7 @@ from intents.lengths import UNITS
 from intents.reading import Reading
 from intents.sum_parts import Found, Parts
 from intents.sum_words import BY_FIRST, EACH
-from solvers.quantities import Length, Number
+from solvers.quantities import Number
 from solvers.sums import TIMES, Sum
 
 MOST_COUNT = 200
@@ -17,7 +17,9 @@ _AT = frozenset(("at", "of", "o", "@", "×"))
 _AT_ALONE = frozenset(("at", "@"))  # three at 44
 _BOTH = frozenset(("each", "either", "both", "every", "per"))
 _TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus", *_BOTH))
-_NO_THINGS = frozenset("this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split())
+_NO_THINGS = frozenset(
+    "this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split()
+)
 _ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
 _LEDS = frozenset(("at", "on", "off", "from", "to", "of", "for", "down"))
 _ROUND = (("all", "the", "way", "round"), ("all", "the", "way", "around"), ("all", "way", "round"), ("all", "round"),
@@ -71,7 +73,7 @@ def _at_each(reader: Parts, i: int) -> Found | None:
 def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
     """Five and five eighths courses; 38 mm studs: a plural after the length tells that the number before it counted."""
     each = reader.value(i)
-    if each is None or isinstance(each.part, Number) and each.part.value == 0:
+    if each is None or (isinstance(each.part, Number) and each.part.value == 0):
         return None
     if any(r.kind == "number" and r.end == each.end for r in _row(reader, start)):
         return None  # five eighths are no five of them
@@ -82,7 +84,8 @@ def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
 
 def thing(reader: Parts, at: int) -> bool:
     word = reader.words[at]
-    return word.isalpha() and word not in _TIED and word not in UNITS and word not in BY_FIRST and not (at < len(reader.chart) and reader.chart[at])
+    named = word.isalpha() and word not in _TIED and word not in UNITS and word not in BY_FIRST
+    return named and not (at < len(reader.chart) and reader.chart[at])
 
 
 def _plural(reader: Parts, at: int) -> bool:
@@ -96,14 +99,15 @@ def sized(reader: Parts, i: int) -> Found | None:
     if found is None or isinstance(found.part, Sum) or found.part is None:
         return found
     at = found.end
-    at += thing(reader, at) and not reader.words[at] in ("twice", "times")
+    at += thing(reader, at) and reader.words[at] not in ("twice", "times")
     at = reader.past_stop(at)
     if reader.words[at] == "twice":
         return Found(Sum(TIMES, Number(Fraction(2), "none", "2"), found.part), at + 1)
     for reading in reader.chart[at] if at < len(reader.chart) else ():
-        whole = reading.kind == "number" and isinstance(reading.value, Number) and reading.value.value.denominator == 1
-        if whole and reader.words[reading.end] == "times" and not reader.numbers_after_one(reading.end):
-            return Found(Sum(TIMES, reading.value.said(str(reading.value.value)), found.part), reading.end + 1)  # type: ignore[union-attr]
+        if not isinstance(reading.value, Number) or reading.kind != "number" or reading.value.value.denominator != 1:
+            continue
+        if reader.words[reading.end] == "times" and not reader.numbers_after_one(reading.end):
+            return Found(Sum(TIMES, reading.value.said(str(reading.value.value)), found.part), reading.end + 1)
     return found
 
 

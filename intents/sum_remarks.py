@@ -21,8 +21,10 @@ ENDS = frozenset("left leftover over remaining remains it off from of".split())
 APART = 14  # words between the last length and what is to be done with all
 MOST_SUMMED = 12
 _ADDED = (
-    "overall|all in|stack it|stack them|add that up|add all that up|make what|makes what|come to what|the whole wall|the whole run"
-    "|whole thing|whole lot|the total|total length|add all that length up|all told|add them|add those|add these|add it up|add it all|add that up|add up to|add them up|all together|put together|end to end"
+    "overall|all in|stack it|stack them|add that up|add all that up|make what|makes what|come to what|the whole wall|the "
+    "whole run"
+    "|whole thing|whole lot|the total|total length|add all that length up|all told|add them|add those|add these|add it up|"
+    "add it all|add that up|add up to|add them up|all together|put together|end to end"
 )
 _SUBTRACTED = (
     "subtract it|subtract them|subtract that|take it off|take that off|take one from other|the difference|deduct it|deduct that"
@@ -31,9 +33,12 @@ _SUMMED: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _phrases, _operation in ((_ADDED, PLUS), (_SUBTRACTED, MINUS)):
     for _words in (tuple(phrase.split()) for phrase in _phrases.split("|")):
         _SUMMED.setdefault(_words[0], []).append((_words, _operation))
-_HEADS = frozenset("the boss says said wants he she they we it its it's that is cut make mark need needs i want ok so now right and".split())
+_HEADS = frozenset(
+    "the boss says said wants he she they we it its it's that is cut make mark need needs i want ok so now right and".split()
+)
 _TAILS = frozenset(
-    "what whats do i mark cut cutting leaves leave make makes does that come comes to is where how number on my tape the reading give"
+    "what whats do i mark cut cutting leaves leave make makes does that come comes to is where how number on my tape the "
+    "reading give"
     " gives me get say so then final finished please left now end up we am are at have got it . ? , ! period".split()
 )
 _SIDES = frozenset("the side hand end edge one gable wall".split())  # left is a side beside these

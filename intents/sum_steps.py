@@ -18,7 +18,8 @@ from solvers.sums import MINUS, PLUS, TIMES, Part, Sum
 
 _PLUS = frozenset("add adds adding added plus up rise climb gain higher extra more".split())
 _MINUS = frozenset(
-    "drop drops dropped down less minus lose loses lost losing off cut cuts cutting take takes took taking knock knocked back shave"
+    "drop drops dropped down less minus lose loses lost losing off cut cuts cutting take takes took taking knock knocked "
+    "back shave"
     " shaved chop chopped lop lopped trim trimmed rip ripped subtract deduct lower out remove removed used use saw sawed sawn"
     " gone comes came".split()
 )
@@ -33,10 +34,13 @@ _LEFT = frozenset("left leftover leaves leave remains remaining remain remainder
 _SIDES = frozenset("hand side of the on end wall".split())
 _ASKS = frozenset("where what whats how mark left leftover leaves over total".split())
 _KERFS = frozenset(("kerf", "kerfs", "blade"))
+_IS = frozenset(("is", "of", "a", "an", "the", "at", "=", ":"))
+_STICKS = frozenset("footer stick board length".split())
 _LET_BE = frozenset("ignoring ignore forget forgetting mind no without skip skipping counting leaving discounting".split())
 # Words of other questions: the line asks for no sum of its own.
 _OTHERS = frozenset(
-    "flashing girth coil strip drip leg exposure degrees degree angle pitch roof studs stud centre center centres centers oc waste sticks many stock wall windows"
+    "flashing girth coil strip drip leg exposure degrees degree angle pitch roof studs stud centre center centres centers "
+    "oc waste sticks many stock wall windows"
     " window door doors diagonal square area layers gap panels panel nails screws temperature price cost sheathing opening per"
     " ladder slope gable overhang radius arch rise run spacing lap".split()
 )
@@ -62,7 +66,9 @@ def walked(reader: Parts) -> Reading | None:
     start = _start(words) if not said.isdisjoint(_STARTING) else -1
     left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
     told = start < 0 and not left and said.isdisjoint(_OTHERS) and len(said & _DONE) > 1
-    if (start < 0 and not left and not told) or said.isdisjoint(_ASKS | _LEFT) or not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
+    if (start < 0 and not left and not told) or said.isdisjoint(_ASKS | _LEFT):
+        return None
+    if not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):
         return None
     steps = _steps(reader, start >= 0)
     if not 2 <= len(steps) <= MOST_STEPS:
@@ -75,7 +81,8 @@ def walked(reader: Parts) -> Reading | None:
 
 def is_left(words: list[str], summed: list[Reading]) -> bool:
     """Whether a whole line is one sum of what is left."""
-    return (summed[0].start, summed[0].end) == (0, len(words)) and not _LEFT.isdisjoint(words) and _means_left([*words, "", "", ""])
+    whole = (summed[0].start, summed[0].end) == (0, len(words))
+    return whole and not _LEFT.isdisjoint(words) and _means_left([*words, "", "", ""])
 
 
 def _start(words: list[str]) -> int:
@@ -176,7 +183,7 @@ def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
 def _whole(reader: Parts, steps: list[_Step]) -> _Step | None:
     """What is cut: the stick of so many feet, else the largest where that comes first."""
     words = reader.words
-    sticks = [s for s in steps if words[s.found.end] in ("footer", "stick", "board", "length") or "footer" in words[s.start : s.found.end]]
+    sticks = [s for s in steps if not _STICKS.isdisjoint(words[s.start : s.found.end + 1])]
     if len(sticks) == 1:
         return sticks[0]
     plain = [s for s in steps if not isinstance(s.found.part, Sum)]
@@ -196,8 +203,9 @@ def _is_cut(words: list[str], step: _Step, steps: list[_Step]) -> bool:
 def _is_kerf(words: list[str], step: _Step) -> bool:
     """Whether a quantity is what the saw takes: kerf is an eighth, a 1/8 kerf, an eighth for the blade."""
     after = words[step.found.end : step.found.end + 3]
-    named = (after[0] in _KERFS and after[1] not in ("is", "of", "at", "=", ":")) or (after[0] in ("for", "each", "per") and not _KERFS.isdisjoint(after))
-    led = [word for word in words[max(0, step.start - 3) : step.start] if word not in ("is", "of", "a", "an", "the", "at", "=", ":")]
+    named = after[0] in _KERFS and after[1] not in _IS
+    named = named or (after[0] in ("for", "each", "per") and not _KERFS.isdisjoint(after))
+    led = [word for word in words[max(0, step.start - 3) : step.start] if word not in _IS]
     return named or (bool(led) and led[-1] in _KERFS)
 
 

@@ -95,7 +95,8 @@ MOST_NAMED = 2  # words
 AFTER_COMMA = frozenset("plus minus less times divided multiplied".split())  # 9 foot, less 5 inches
 HOURS = frozenset("hours hrs minutes wages invoices".split())  # sums that are none of the tape's
 COMPARED = {"less": MINUS, "shorter": MINUS, "smaller": MINUS, "narrower": MINUS, "more": PLUS, "longer": PLUS,
-            "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS, "under": MINUS, "over": PLUS}  # fmt: skip
+            "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS, "under": MINUS,
+            "over": PLUS}  # fmt: skip
 LEFT = frozenset("left leftover remains remaining remainder remain rest".split())
 MISSED = frozenset("equals makes gives comes plus minus times less feet inches this does metres meters".split())
 LEAST_SURE = 0.3
@@ -105,7 +106,10 @@ CLAUSE = 8  # words
 TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | CUT | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)}
     | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve", "half", "off", "from"} | EACH
-    | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | set("sum total above below middle centre center lose drop start starting begin beginning left leaves apart overall stack".split())
+    | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | set(
+        "sum total above below middle centre center lose drop start starting begin beginning left leaves apart overall "
+        "stack".split()
+    )
 )  # fmt: skip  # without one of these nothing is a sum
 BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _words, _operation in OPERATIONS:

@@ -294,8 +294,8 @@ class _Reader(Parts):
     def _named_part(self, i: int) -> Found | None:
         """The part after its name: "(minus) a kerf of 1/8"."""
         at = i
-        while at - i < MOST_NAMING and (self.words[at] in NAMED | TAKEN or thing(self, at)) and not self.chart[at : at + 1] == []:
-            if self.chart[at]:
+        while at - i < MOST_NAMING and at < len(self.chart) and not self.chart[at]:
+            if self.words[at] not in NAMED | TAKEN and not thing(self, at):
                 break
             at += 1
         found = self.part(at) if at > i and self.words[at - 1] in ("of", "is") else None
