@@ -14,6 +14,7 @@ _NOUNS = frozenset(
 )
 _JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is"))
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
+_TAKEN = frozenset(("minus", "less", "-"))
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
 _NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "or", "to", "then", "plus", "also"}
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
@@ -54,14 +55,15 @@ def _bare_row(before: Item, item: Item) -> bool:
 
 
 def _item(listing: Listing, i: int) -> Item | None:
+    before = listing.words[max(0, i - 2) : i]
+    if not _TAKEN.isdisjoint(before[-1:]) or (before[-1:] == ["a"] and not _TAKEN.isdisjoint(before)):
+        return None  # what is taken off a length: less a 9 foot 7 piece
     return _counted(listing, i) or _size_first(listing, i) or _name_first(listing, i) or _one(listing, i)
 
 
 def _counted(listing: Listing, i: int) -> Item | None:
     """Count, what they are, the size: six at 48, two jambs at 81 inches, three four foot pieces."""
     words = listing.words
-    if i and words[i - 1] in ("minus", "less", "-"):
-        return None  # what is taken off a length
     one = [(i + 1, 1)] if words[i] in ("a", "an", "another") else []  # a head at 43
     for end, count in (*listing.counts(i), *one):
         if count < 1:

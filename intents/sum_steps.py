@@ -39,11 +39,12 @@ _STICKS = frozenset("footer stick board length".split())
 _LET_BE = frozenset("ignoring ignore forget forgetting mind no without skip skipping counting leaving discounting".split())
 # Words of other questions: the line asks for no sum of its own.
 _OTHERS = frozenset(
-    "flashing girth coil strip drip leg exposure degrees degree angle pitch roof studs stud centre center centres centers "
+    "exposure degrees degree angle pitch roof studs stud centre center centres centers "
     "oc waste sticks many stock wall windows"
     " window door doors diagonal square area layers gap panels panel nails screws temperature price cost sheathing opening per"
     " ladder slope gable overhang radius arch rise run spacing lap".split()
 )
+_BENT = frozenset("flashing girth coil strip drip leg".split())  # how wide a flashing is, leg by leg
 _ASKED_COUNT = frozenset(("many", "count"))
 MOST_STEPS = 24
 NEAR = 3  # words after a quantity in which its own word may stand
@@ -65,7 +66,7 @@ def walked(reader: Parts) -> Reading | None:
     said = set(words)
     start = _start(words) if not said.isdisjoint(_STARTING) else -1
     left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
-    told = start < 0 and not left and said.isdisjoint(_OTHERS) and len(said & _DONE) > 1
+    told = start < 0 and not left and said.isdisjoint(_OTHERS | _BENT) and len(said & _DONE) > 1
     if (start < 0 and not left and not told) or said.isdisjoint(_ASKS | _LEFT):
         return None
     if not said.isdisjoint(_OTHERS if start >= 0 else _ASKED_COUNT):

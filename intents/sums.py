@@ -355,6 +355,10 @@ class _Reader(Parts):
     def _off(self, i: int) -> Found | None:
         """7/8 off 15 1/2: a whole line with no verb."""
         first = self.part(i) if self.chart[i] and all(word in SKIPPED | ASKED for word in self.words[:i]) else None
+        twice = both_ends(self, first) if first else None
+        if twice is not None and twice != first and self.words[twice.end] == "of":  # half an inch off each end of 47
+            whole = self.part(self._named(twice.end + 1))
+            return Found(Sum(MINUS, whole.part, twice.part), whole.end) if whole else None
         joint = self.one_of(OFF, first.end) if first else 0
         second = self.part(self._named(joint)) if joint else None
         if first is None or second is None or any(word not in ("?", "") for word in self.words[second.end :]):
