@@ -73,7 +73,7 @@ def _to_get(before: list[str], between: list[str]) -> bool:
 def _asked_after(after: list[str]) -> bool:
     """… how far apart are we; … difference?; … how much do I have to add on."""
     said = {*after}
-    if "difference" in said or "apart" in said:
+    if "difference" in said or ("far", "apart") in pairwise(after):
         return True
     much = ("how", "much") in pairwise(after)
     return much and not said.isdisjoint(("add", "off", "short", "longer", "packing", "pack")) and said.isdisjoint(_OTHER_ASKS)

@@ -29,6 +29,8 @@ _ADDED = (
 _SUBTRACTED = (
     "subtract it|subtract them|subtract that|take it off|take that off|take one from other|the difference|deduct it|deduct that"
 )
+_LOOSE = {("overall",), ("all", "in"), ("whole", "thing"), ("whole", "lot"), ("the", "total")}  # said of other things too
+NEAR = 7  # words from the last length to one of those
 _SUMMED: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _phrases, _operation in ((_ADDED, PLUS), (_SUBTRACTED, MINUS)):
     for _words in (tuple(phrase.split()) for phrase in _phrases.split("|")):
@@ -116,7 +118,7 @@ def summed_up(reader: Parts) -> Reading | None:
     whole = [found for _, found in said if isinstance(found.part, Number) and found.part.value.denominator == 1]
     if whole and (not metric or any(thing(reader, found.end) for found in whole)):
         return None  # a count of something
-    if said[-1][1].end + APART < at:
+    if said[-1][1].end + (NEAR if size in _LOOSE else APART) < at:
         return None
     parts = [found.part for _, found in said]
     if operation == MINUS:

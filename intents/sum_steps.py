@@ -48,7 +48,6 @@ _BENT = frozenset("flashing girth coil strip drip leg".split())  # how wide a fl
 _ASKED_COUNT = frozenset(("many", "count"))
 MOST_STEPS = 24
 NEAR = 3  # words after a quantity in which its own word may stand
-KERF = "nothing is taken off for the saw: each cut takes the width of its blade too"
 
 
 @dataclass(slots=True)

@@ -33,6 +33,7 @@ MOST_PARTS = 60
 SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many metres
 WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
 WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
+BELOW_ZERO = "That is less than nothing: more is taken off than there is, by as much as the answer says."
 STRIP_CAUTION = "Cut the long one first, and measure again before the last cut."
 
 
@@ -79,6 +80,8 @@ def tape_arithmetic(
         _remainder(work, steps)
     work.said = _spoken(work, total, sum.rule)
     _strip(work, whole, total)
+    if total.unit == "in" and total.value < 0:
+        work.caution(BELOW_ZERO)
 
 
 def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -> Part:
