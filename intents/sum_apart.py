@@ -52,6 +52,8 @@ def apart(reader: Parts) -> Reading | None:
         or _asked_after(after)
     ):
         return None
+    if _inches(first.part) == _inches(second.part):
+        return None  # one of them, said twice
     large, small = (first, second) if _inches(first.part) > _inches(second.part) else (second, first)
     return Reading("sum", 0, len(reader.tokens), Sum(MINUS, large.part, small.part))  # type: ignore[arg-type]
 
