@@ -83,6 +83,7 @@ def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
 
 
 def thing(reader: Parts, at: int) -> bool:
+    """Whether a word may be the name of what is counted or measured: no quantity, unit or operation."""
     word = reader.words[at]
     named = word.isalpha() and word not in _TIED and word not in UNITS and word not in BY_FIRST
     return named and not (at < len(reader.chart) and reader.chart[at])
