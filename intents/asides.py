@@ -21,7 +21,8 @@ _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sen
 _HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
 # After "three times" a number that is multiplied, or what is.
 _MULTIPLIED = frozenset(
-    "a an the that this it as of by my half quarter point minus one two three four five six seven eight nine ten eleven twelve "
+    "a an the that this it as of by plus minus less my half quarter point minus one two three four five six seven eight "
+    "nine ten eleven twelve "
     "thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety "
     "hundred".split()
 )

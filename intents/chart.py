@@ -16,9 +16,11 @@ from intents.phrases import END, Capture, Phrases, Trie
 from intents.plurals import plural_sizes
 from intents.rates import plain_rates
 from intents.reading import Dims, Reading
+from intents.said_instead import put_right
 from intents.shares import shares
 from intents.sound_alikes import settled
 from intents.spelling import Speller
+from intents.sum_steps import is_left
 from intents.sums import sums
 from intents.tokens import Token, literal, tokenize
 from intents.unit_apart import beside_numbers
@@ -54,6 +56,7 @@ class Hit(NamedTuple):
     found: tuple[tuple[int, Reading], ...]
 
 
+Doubts = tuple[tuple[int, str], ...]
 Row = tuple[int, list[tuple[int, Reading]]]  # a token, and each reading that starts there with the mask of its tokens
 
 
@@ -108,8 +111,12 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     tokens, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
-    words = [token.text for token in tokens]
     found = readings(tokens)
+    gone = put_right(tokens, found)
+    if gone is not None:
+        tokens, doubts = _without(tokens, doubts, *gone)
+        found = readings(tokens)
+    words = [token.text for token in tokens]
     listed = [*lists(tokens, found)]
     for i, here in enumerate(found[:-1]):
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
@@ -117,7 +124,10 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             taken = [r for r in found[i + 1] if r.kind == "area"] if any(found[:i]) else []
             found[i] = [r for r in here if r.kind != "area"] if taken else here
             found[i + 1] = taken
-    composed = [*listed, *sums(tokens, found), *grades(tokens, found)]
+    summed = [*sums(tokens, found)]
+    if listed and summed and is_left(words, summed):  # what is left of a board is no list of pieces to cut
+        listed = [r for r in listed if r.kind != "pieces"]
+    composed = [*listed, *summed, *grades(tokens, found)]
     for reading in [*shares(tokens, found), *allowances(tokens, found)]:
         found[reading.start].insert(0, reading)
     found = _whole(found, words)
@@ -133,6 +143,12 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             finder.walk(phrases.trie, start, 0, 0, ())
     chart.hits = finder.hits
     return chart
+
+
+def _without(tokens: list[Token], doubts: Doubts, start: int, end: int) -> tuple[list[Token], Doubts]:
+    """The tokens and their doubts with those from start to end left out."""
+    moved = tuple((at - (end - start) * (at >= end), word) for at, word in doubts if not start <= at < end)
+    return tokens[:start] + tokens[end:], moved
 
 
 def span(start: int, end: int) -> int:

@@ -59,7 +59,9 @@ _SMALL = frozenset(
 )
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
+PAIR = 0.4  # how sure a spoken pair of feet and inches is
 LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is a millimetre
+_RULES = frozenset(("tape", "tapes", "ruler", "rule", "scale"))  # "an inch tape" is what it is read with
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 # after "6 in", these make it a place or a conversion
 _NOUNS = frozenset(
@@ -151,7 +153,7 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
                 or _goes_on(line, after)
             ):
                 continue
-            sure = 0.6 if dashed else 0.4 if inches.form == "whole" else 0.6 if inches.digits else 0.5
+            sure = 0.6 if dashed else PAIR if inches.form == "whole" else 0.6 if inches.digits else 0.5
             yield _reading(i, inches.end, feet.value * 12 + inches.value, "in", min(sure, feet.sure))
 
 
@@ -267,6 +269,8 @@ def _fraction_after(line: Line, at: int) -> Piece | None:
 
 def _inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     end = head.unit + 1
+    if head.form == "one" and line.words[end] in _RULES:
+        return
     others = tuple(Length(other, "in") for other in head.also)
     after = _fraction_after(line, end) if head.form in ("whole", "one") else None
     sure = head.sure * _inch_word_sure(line, head)

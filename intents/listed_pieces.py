@@ -14,6 +14,7 @@ _NOUNS = frozenset(
 )
 _JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is"))
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
+_TAKEN = frozenset(("minus", "less", "-"))
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
 _NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "or", "to", "then", "plus", "also"}
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
@@ -54,6 +55,9 @@ def _bare_row(before: Item, item: Item) -> bool:
 
 
 def _item(listing: Listing, i: int) -> Item | None:
+    before = listing.words[max(0, i - 2) : i]
+    if not _TAKEN.isdisjoint(before[-1:]) or (before[-1:] == ["a"] and not _TAKEN.isdisjoint(before)):
+        return None  # what is taken off a length: less a 9 foot 7 piece
     return _counted(listing, i) or _size_first(listing, i) or _name_first(listing, i) or _one(listing, i)
 
 
@@ -62,6 +66,8 @@ def _counted(listing: Listing, i: int) -> Item | None:
     words = listing.words
     one = [(i + 1, 1)] if words[i] in ("a", "an", "another") else []  # a head at 43
     for end, count in (*listing.counts(i), *one):
+        if count < 1:
+            continue  # minus two returns are taken off
         at = listing.past(end, _NOUNS)
         known = at > end
         if not known:
@@ -75,11 +81,18 @@ def _counted(listing: Listing, i: int) -> Item | None:
             named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"
             if joint == end and (not named or words[amount.end] in STOCK | {"lengths"}):
                 continue  # with nothing between, a unit or a plural tells the size: three four foot pieces, two 36s
+            if joint == end and _one_number(listing, i, amount):
+                continue
             times = words[joint - 1] == "×" and not amount.unit and count > _SMALL >= amount.value
             if times or words[amount.end] in ("kerf", "stock", "coil"):
                 continue
             return Item(i, listing.past(amount.end, _TAILS), (amount,), count)
     return None
+
+
+def _one_number(listing: Listing, i: int, amount: Amount) -> bool:
+    """Whether a count and a size with nothing between are one length: twenty two and a half inches."""
+    return any(r.kind == "length" and r.end == amount.end and r.sure >= 0.9 for r in listing.chart[i])
 
 
 def _unknown_noun(listing: Listing, at: int) -> int:

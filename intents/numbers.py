@@ -276,7 +276,8 @@ def _mixed(line: Line, i: int, whole: Piece) -> list[Piece]:
     end, words = whole.end, line.words
     joined = words[end] in ("and", "&") or (words[end] == "-" and line.tight(end - 1) and line.tight(end))
     found = []
-    for part in fractions(line, end + 1 if joined else end):
+    start = end + joined + (joined and words[end + 1] == "a" and literal(words[end + 2]))  # 71 and a 1/4
+    for part in fractions(line, start):
         if part.value >= 1 and part.sure > 0.5:
             continue
         sure, also = _mixed_sure(line, whole, part, joined)

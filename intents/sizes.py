@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from intents.lengths import FEET
+from intents.lengths import FEET, PAIR
 from intents.numbers import Line
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
@@ -42,10 +42,19 @@ def _next(line: Line, chart: list[list[Reading]], part: Reading) -> Iterator[Rea
     if words[at] not in _BY or at + 1 >= len(chart):
         return
     seen: set[str] = set()
-    for reading in _parts(chart[at + 1]):
+    for reading in (*_feet_too(line, chart, part, at + 1), *_parts(chart[at + 1])):
         if reading.kind not in seen:
             seen.add(reading.kind)
             yield reading
+
+
+def _feet_too(line: Line, chart: list[list[Reading]], part: Reading, at: int) -> Iterator[Reading]:
+    """A spoken pair after feet, with neither said: nine foot by | fourteen six; "by ten six windows" counts the windows."""
+    if part.kind != "length" or FEET.isdisjoint(line.words[part.start : part.end]):
+        return
+    pairs = [r for r in chart[at] if r.kind == "length" and r.sure == PAIR and r.end == at + 2]
+    if pairs and not line.words[at + 2].endswith("s") and line.words[at + 2] not in ("foot", "by", "×", "and"):
+        yield replace(pairs[0], sure=0.9)
 
 
 def _dims(parts: tuple[Reading, ...], line: Line, sure: float) -> Reading:

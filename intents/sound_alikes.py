@@ -271,7 +271,8 @@ class _Sounds:
             return Means.NUMBER
         if before == "it":
             return Means.EITHER  # lap it two inches, turn it to inches
-        turned = word == "to" and (before in beside.USED or self.words[at + 1] in ("degrees", "degs", "percent"))
+        turned = word == "to" and (before in beside.USED or before in ORDINALS)
+        turned = turned or (word == "to" and self.words[at + 1] in ("degrees", "degs", "percent"))
         return Means.WORD if turned or _number(before) else Means.NUMBER
 
     def _before_one_unit(self, at: int) -> Means:
@@ -326,7 +327,7 @@ class _Sounds:
         words, word = self.words, self.words[at]
         before, after, then = words[at - 1], words[at + 1], words[at + 2]
         if after in beside.METERED:
-            return True
+            return before not in FEET or not _number(words[at - 2]) or then not in beside.DIMENSIONS  # five foot four | the width
         if word == "four":
             part = after in ("half", "quarter") or (after in SMALL and then in ORDINALS)
             return (before in beside.WHAT_FOR and part) or (before in beside.CUT_FOR and after in beside.LAYERS)

@@ -38,6 +38,7 @@ ASKING = frozenset(("what", "how", "which", "whats"))
 # What no "for" or "to" stands before: where one follows a number, it was part of the number.
 ENDS = ASKING | _words("? . , ; ! can could will would does do is and so but where with than then plus minus no") | {""}
 METERED = _words("a an the my our this")  # no number stands before one
+DIMENSIONS = _words("width height length depth rise run span diagonal overall thickness opening")  # told after their size
 DETERMINERS = METERED | _words("it its it's me us you him them these those that his their your each every any both all")
 NO_OBJECTS = _words("into in of from at with along across out off down up")  # as little as there does before these
 SIGNS = _words("minus negative times plus less")
@@ -65,7 +66,7 @@ PITCHED = _words("pitch pitched roof slope gable rake rafter")
 ROOF_IS = _words("is it's its thats that's at on of roof roofs")
 MONEY = _words("paid pay cost costs price dollars bucks $ charge charged each apiece per box")
 CONVERSION = _words(
-    "convert converts converted conversion change turn switch metric decimal decimals fraction fractions translate into"
+    "convert converts converted conversion nearest change turn switch metric decimal decimals fraction fractions translate into"
 )
 GO_ON = _words("go get hold reach bite make have be give find catch clear finish")  # "two" before one is "to"
 WHAT_FOR = _words("screw screws nail nails fastener fasteners staple out buildout")  # and "four" after one "for"

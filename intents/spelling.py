@@ -76,7 +76,7 @@ class Speller:
         """Whether it is a common word with a regular ending: hates, wanted, hoping."""
         for ending in ("s", "ed", "ing"):
             stem = word.removesuffix(ending)
-            if stem == word or len(stem) < LEAST_PART:
+            if stem == word or len(stem) < LEAST_PART or (ending == "s" and stem[-1] == "s"):  # pluss is no plural
                 continue
             bare = stem in self.ordinary and (ending == "s" or stem[-1] != "e")
             if bare or (ending != "s" and stem + "e" in self.ordinary):

@@ -48,6 +48,7 @@ class Parts(ABC):
         self.tokens, self.chart, self.free = tokens, chart, free
         self.words = [DOING.get(token.text, token.text) for token in tokens] + [""] * 4
         self.depth = 0
+        self.counts: dict[int, Found | None] = {}  # so many of a length, as each is found
         self.parts: dict[tuple[int, bool], Found | None] = {}  # asked for again by each shape of sum
 
     @abstractmethod
@@ -81,7 +82,7 @@ class Parts(ABC):
         if i >= len(self.tokens) or self.depth > MOST_DEPTH:
             return None
         self.depth += 1
-        found = self._bracket(i) or self._share(i) or self._several(i) or self._value(i, listed)
+        found = self._bracket(i) or self._share(i) or self._several(i) or self.value(i, listed)
         self.depth -= 1
         if not self.depth:  # within another part the depth may have cut it short
             self.parts[i, listed] = found
@@ -119,6 +120,10 @@ class Parts(ABC):
         """Whether any quantity begins at token i or later."""
         return any(r.sure >= LEAST_SURE and r.kind != "ratio" for row in self.chart[i:] for r in row)
 
+    def numbers_after_one(self, i: int) -> bool:
+        """Whether a quantity follows the word at i: "seven times | six"."""
+        return i + 1 < len(self.chart) and bool(self.chart[i + 1])
+
     def pronoun(self, i: int) -> Found | None:
         """it, that: what was said or worked before, where no part follows."""
         if self.words[i] not in PRONOUNS or self.part(self.past(i)):
@@ -133,7 +138,7 @@ class Parts(ABC):
             named = self.words[at] in SEVERAL
             if not count or self.words[at + named] not in ("of", "at", "@"):
                 continue
-            each = self._value(at + named + 1)
+            each = self.value(at + named + 1)
             told = each is not None and self.words[each.end] in EACH
             if each is None:
                 continue
@@ -150,9 +155,10 @@ class Parts(ABC):
         """Where the longest length at i ends."""
         return max((r.end for r in self.chart[i] if r.kind == "length" and r.sure >= LEAST_SURE), default=0)
 
-    def _value(self, i: int, listed: bool = False) -> Found | None:
+    def value(self, i: int, listed: bool = False) -> Found | None:
         """The number or length at i: the longest that an operation or nothing follows, else the longest."""
-        readings = [r for r in self.chart[i] if r.kind in ("length", "number") and r.sure >= LEAST_SURE]
+        row = self.chart[i] if i < len(self.chart) else []
+        readings = [r for r in row if r.kind in ("length", "number") and r.sure >= LEAST_SURE]
         if listed:
             readings = [r for r in readings if "," not in self.words[r.start : r.end]]
         if self.free:
@@ -206,7 +212,7 @@ class Parts(ABC):
         for reading in self.chart[at] if at < len(self.chart) else ():
             number, end = reading.value, reading.end
             counts = reading.kind == "number" and isinstance(number, Number) and number.value.denominator == 1
-            if counts and self.words[end] == "times" and self.words[end + 1] in STOPS:
+            if counts and self.words[end] == "times" and (self.words[end + 1] in STOPS or self.operation(end + 1)):
                 return TIMES, Number(number.value, "none", str(number.value)), end + 1  # type: ignore[union-attr]
         return None
 

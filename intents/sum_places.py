@@ -5,9 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 from intents.reading import Reading
-from intents.sum_parts import Found, Parts
+from intents.sum_counts import both_ends, thing
+from intents.sum_parts import ARTICLES, Found, Parts
 from intents.sum_words import ASKED, SKIPPED
-from solvers.quantities import Number
+from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, MINUS, PLUS, Sum
 
 _ABOVE = frozenset("above over past beyond up from higher further".split())
@@ -26,11 +27,12 @@ def placed_by_another(reader: Parts) -> Reading | None:
     words = reader.words
     if _THAT.isdisjoint(words) or (_ABOVE | _BELOW).isdisjoint(words):
         return None
-    said = _two(reader)
+    said = two_lengths(reader)
     if said is None:
         return None
     (start, first), (_, second) = said
     at = second.end
+    second = Found(both_ends(reader, Found(second.part, at + 2)).part, at)  # an inch past it | on both sides
     if words[at] not in _ABOVE | _BELOW:
         return None
     end = at + 1 + (words[at + 1] in _FROM)
@@ -44,7 +46,7 @@ def placed_by_another(reader: Parts) -> Reading | None:
     return Reading("sum", 0 if start <= 6 else start, len(reader.tokens), whole)  # type: ignore[arg-type]
 
 
-def _two(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | None:
+def two_lengths(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | None:
     """The two lengths of a line that tells no other quantity."""
     found: list[tuple[int, Found]] = []
     at = 0
@@ -57,6 +59,9 @@ def _two(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | None:
             continue
         if isinstance(part.part, Sum):
             return None
+        if isinstance(part.part, Number) and part.part.value == 2 and thing(reader, part.end):
+            at = part.end  # my two side legs came out at …
+            continue
         found.append((at, part))
         at = part.end
     return (found[0], found[1]) if len(found) == 2 else None
@@ -65,16 +70,18 @@ def _two(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | None:
 def middle(reader: Parts, i: int) -> Found | None:
     """Centre of 133 and 3/8; half 93 3/8, where that is all that is said."""
     words = reader.words
-    if any(word not in _LED for word in words[:i]):
+    if any(word not in _LED for word in words[:i]) and (words[i] not in MIDDLE or any(reader.chart[:i])):
         return None
     if words[i] in MIDDLE and words[i + 1] == "of":
         start = reader.past(i + 2)
+        start += words[start] in ARTICLES and not reader.chart[start]
     elif words[i] == "half" and reader.chart[i + 1 : i + 2] and words[i + 1] not in ("a", "an"):
         start = i + 1
     else:
         return None
     whole = reader.part(start)
-    if whole is None or words[whole.end] not in _ENDS or isinstance(whole.part, Sum):
+    loose = words[i] in MIDDLE and whole is not None and isinstance(whole.part, Length) and not reader.numbers_after(whole.end)
+    if whole is None or (words[whole.end] not in _ENDS and not loose) or isinstance(whole.part, Sum):
         return None
     return Found(Sum(DIVIDED, whole.part, _HALF), whole.end)
 

@@ -20,6 +20,9 @@ OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
     (("take", "off"), MINUS),
     (("cut", "off"), MINUS),
     (("and", "then", "add"), PLUS),
+    (("take", "of"), MINUS),  # off, as it is typed
+    (("divide", "by"), DIVIDED),
+    (("multiply", "by"), TIMES),
     (("added", "to"), PLUS),
     (("together", "with"), PLUS),
     (("plus",), PLUS),
@@ -38,6 +41,7 @@ OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
     (("×",), TIMES),
     (("multiplied", "by"), TIMES),
     (("divided", "by"), DIVIDED),
+    (("divided", "in"), DIVIDED),
     (("÷",), DIVIDED),
     (("/",), DIVIDED),
     (("split", "by"), DIVIDED),
@@ -58,7 +62,8 @@ TOGETHER = (
 )  # fmt: skip
 SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
-HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"))
+HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"),
+          ("split", "down", "the", "middle"), ("down", "the", "middle"))
 OVER = (  # done to all before it
     *((words, DIVIDED, 2) for words in HALVED), (("doubled",), TIMES, 2), (("tripled",), TIMES, 3),
 )  # fmt: skip
@@ -72,18 +77,26 @@ TOTALS = frozenset("end total altogether together long all".split())  # so many 
 # What is taken off, by its name: "11 foot minus a kerf of 1/8".
 TAKEN = frozenset("kerf blade cut gap trim reveal casing jamb door window frame for".split())
 ASKED = frozenset("what whats what's is be left".split())  # before "7/8 off 15 1/2", which no verb leads
-SKIPPED = frozenset("the another and ok then so now that it to".split())  # before a part, or a running total
+SKIPPED = frozenset("like um uh the another and ok then so now that it to".split())  # before a part, or a running total
 PRONOUNS = frozenset("it that this".split())
 # Before a length that something is taken off: "take 3/8 off a board that is 14 feet".
 NAMED = frozenset("a an the my this that which is board piece stick length measuring measured of".split())
 # Between a length and what is done to it: "43 5/8 inches and I need to add 1 1/2".
 BETWEEN = frozenset(
-    "and then i we you need want have got gotta must to now so , ; but should gonna also still just i'll we'll i'd".split()
+    "and then i we you need want have got gotta must to now so , ; . but should gonna also still just i'll we'll i'd".split()
 )
 MOST_BETWEEN = 7
-DONE = frozenset("add plus minus take knock subtract deduct".split()) | CUT  # what may follow those
+DONE = frozenset("divide multiply add plus minus take knock subtract deduct".split()) | CUT  # what may follow those
+SIDES = frozenset("wide high long tall deep thick".split())
+PLACES = frozenset("top bottom left right head sill front back end ends one start".split())
+MOST_NAMING = 4  # words of the name of a part: "less | a door set of"
+PLAINLY = frozenset(("plus", "minus", "less"))  # no words of anything else after a name: 32 inch opening minus
+MOST_NAMED = 2  # words
+AFTER_COMMA = frozenset("plus minus less times divided multiplied".split())  # 9 foot, less 5 inches
+HOURS = frozenset("hours hrs minutes wages invoices".split())  # sums that are none of the tape's
 COMPARED = {"less": MINUS, "shorter": MINUS, "smaller": MINUS, "narrower": MINUS, "more": PLUS, "longer": PLUS,
-            "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS}  # fmt: skip
+            "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS, "under": MINUS,
+            "over": PLUS}  # fmt: skip
 LEFT = frozenset("left leftover remains remaining remainder remain rest".split())
 MISSED = frozenset("equals makes gives comes plus minus times less feet inches this does metres meters".split())
 LEAST_SURE = 0.3
@@ -93,7 +106,10 @@ CLAUSE = 8  # words
 TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | CUT | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)}
     | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve", "half", "off", "from"} | EACH
-    | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | {"sum", "total", "above", "below"}
+    | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | set(
+        "sum total above below middle centre center lose drop start starting begin beginning left leaves apart overall "
+        "stack".split()
+    )
 )  # fmt: skip  # without one of these nothing is a sum
 BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _words, _operation in OPERATIONS:

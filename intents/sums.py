@@ -12,11 +12,15 @@ from dataclasses import replace
 from fractions import Fraction
 
 from intents.reading import Reading
+from intents.sum_apart import apart
+from intents.sum_counts import both_ends, counted, thing
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
 from intents.sum_places import MIDDLE, middle, placed_by_another, shared_over
-from intents.sum_remarks import remainder, summed_up, with_remarks
+from intents.sum_remarks import remainder, summed_up, whole_line, with_remarks
+from intents.sum_steps import walked
 from intents.sum_words import (
+    AFTER_COMMA,
     AGAIN,
     ASKED,
     BETWEEN,
@@ -27,13 +31,19 @@ from intents.sum_words import (
     DOING,
     DONE,
     FACTORS,
+    HOURS,
     LEADING,
     MOST_BETWEEN,
+    MOST_NAMED,
+    MOST_NAMING,
     MOST_OPERATIONS,
     MULTIPLIED,
     NAMED,
     OFF,
+    PLACES,
+    PLAINLY,
     PRONOUNS,
+    SIDES,
     SIGNS,
     SKIPPED,
     TAKE,
@@ -53,8 +63,10 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """
     if not any(DOING.get(token.text, token.text) in TELLS for token in tokens):
         return
+    if not HOURS.isdisjoint(token.text for token in tokens):
+        return
     joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
-    rest = remainder(splitting) or summed_up(splitting) or placed_by_another(splitting)
+    rest = walked(splitting) or remainder(splitting) or summed_up(splitting) or placed_by_another(splitting) or apart(splitting)
     if rest is not None:
         yield rest
         return
@@ -75,7 +87,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
             )
         start = at + (tokens[at].text in ("a", "an"))  # a phrase is not looked for at an article
         found_here = Reading("sum", start, split.end, value, 1.0, also)  # type: ignore[arg-type]
-        yield with_remarks(splitting, found_here)
+        yield whole_line(splitting, with_remarks(splitting, found_here))
         at = split.end
 
 
@@ -118,6 +130,8 @@ class _Reader(Parts):
             return self._add(i + 1)
         if word in DIVIDE or word == "multiply":
             first = self.chain(i + 1) or self.pronoun(i + 1)
+            if first and word in DIVIDE and self.words[first.end - 1 : first.end + 1] == ["in", "half"]:
+                return Found(Sum(DIVIDED, first.part, Number(Fraction(2), "none")), first.end + 1)  # 19 foot five in | half
             if first and self.words[first.end] == "by" and (second := self.part(first.end + 1)):
                 return Found(Sum(DIVIDED if word in DIVIDE else TIMES, first.part, second.part), second.end)
         if word == "halve":
@@ -130,13 +144,17 @@ class _Reader(Parts):
         return None
 
     def _take(self, i: int) -> Found | None:
-        first = self.part(i)
+        first = counted(self, i) or self.part(i)
+        twice = both_ends(self, first) if first else None
+        if twice is not None and twice != first:  # half an inch off each end of 47
+            whole = self.chain(self._named(twice.end + 1)) if self.words[twice.end] == "of" else None
+            return Found(Sum(MINUS, whole.part if whole else None, twice.part), whole.end if whole else twice.end)
         joint = self.one_of(OFF, first.end) if first else 0
         if first is None or not joint:
             return None
-        second = self.chain(self._named(joint))
+        second = self.part(self._named(joint))
         if second:
-            return Found(Sum(MINUS, second.part, first.part), second.end)
+            return self._more(Found(Sum(MINUS, second.part, first.part), second.end))
         return Found(Sum(MINUS, None, first.part), joint + (self.words[joint] in PRONOUNS))
 
     def _named(self, i: int) -> int:
@@ -150,6 +168,9 @@ class _Reader(Parts):
         first = self.part(i, listed=True) if "," in self.words[i:] else self.part(i)
         if first is None:
             return None
+        several = both_ends(self, counted(self, i) or first)
+        if several != first:
+            return Found(Sum(PLUS, None, several.part), several.end)
         if self.words[first.end] in ("to", "onto", "on"):
             start = self.past(first.end + 1)
             second = self.chain(start)
@@ -184,21 +205,34 @@ class _Reader(Parts):
             return None
         operation = self.operation(i)
         if self.words[i] == "another":
-            more = self.part(i + 1)
-            return Found(Sum(PLUS, None, more.part), more.end) if more and more.end == len(self.tokens) else None
+            return self._another(i + 1)
         if self.words[i] in ("minus", "-"):  # on its own in a line it takes off what went before
-            size = self.below_zero(i)
-            return Found(Sum(MINUS, None, size.part), size.end) if size and size.end == len(self.tokens) else None
+            size = self._below(i)
+            alone = size is not None and not self.numbers_after(size.end)
+            return Found(Sum(MINUS, None, size.part), size.end) if size and alone else None
+        if self.words[i : i + 2] == ["and", "another"]:
+            return self._another(i + 2)
         if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take", "knock")):
             return None
-        after = self.part(self.past(operation[1]))
+        after = self._stepped(operation)
         if after is None:
             return None
         name = PLUS if operation[0] == AGAIN else operation[0]
         return self._more(Found(Sum(name, None, after.part), after.end))
 
+    def _another(self, i: int) -> Found | None:
+        """Another 3 5/8 (off that): the only quantity of its line."""
+        more = self.part(i)
+        if more is None or self.numbers_after(more.end):
+            return None
+        off = self.words[more.end] == "off"
+        return Found(Sum(MINUS if off else PLUS, None, more.part), self._off_it(more.end))
+
     def _series(self, i: int) -> Found | None:
         """A and B together."""
+        several = counted(self, i)
+        if several is not None and (laid := self.one_of(TOGETHER, self.past_stop(several.end))):
+            return self._more(Found(several.part, laid))
         found = (self._all_of(i) or self._all_of(i, listed=True)) if self.chart[i] else None
         if found is None:
             return None
@@ -210,6 +244,9 @@ class _Reader(Parts):
 
     def chain(self, i: int) -> Found | None:
         """Parts with operations between, folded in their order; the last part may be missing."""
+        several = counted(self, i)
+        if several and (self.operation(several.end) or self._then_done(several.end)):
+            return self._more(several)
         first = self.part(i)
         return self._more(first) if first else None
 
@@ -226,9 +263,10 @@ class _Reader(Parts):
                 continue
             over = shared_over(self, first) if end == first.end else 0
             operation = (DIVIDED, over) if over else self.operation(end) or self._after_clause(end) or self._then_done(end)
+            operation = operation or self._after_name(end) or (self._elsewhere(end) if operations else None)
             if operation is None:
                 break
-            after = self.part(self.past(operation[1])) or self.below_zero(end) or self._named_part(operation[1])
+            after = self._stepped(operation) or self._below(operation[1] - 1) or self._named_part(operation[1])
             if after is None and (operation[1] < len(self.tokens) or self.words[end] in SIGNS - {"+"}):
                 break
             signs = signs and self.words[end] in SIGNS
@@ -240,12 +278,28 @@ class _Reader(Parts):
                 break
         return Found(folded(parts, operations, signs), end)
 
+    def _stepped(self, operation: tuple[str, int]) -> Found | None:
+        """The part after an operation; of what is added or taken off, so many of a size, or the same at each end."""
+        start = self.past(operation[1])
+        if operation[0] not in (PLUS, MINUS, AGAIN):
+            return self.part(start)
+        found = counted(self, start) or self.part(start)
+        return both_ends(self, found) if found else None
+
+    def _below(self, i: int) -> Found | None:
+        """What a minus sign was read into, as much at each end where that is said."""
+        found = self.below_zero(i)
+        return both_ends(self, found) if found else None
+
     def _named_part(self, i: int) -> Found | None:
         """The part after its name: "(minus) a kerf of 1/8"."""
         at = i
-        while at - i < 4 and self.words[at] in NAMED | TAKEN and not self.chart[at]:
+        while at - i < MOST_NAMING and at < len(self.chart) and not self.chart[at]:
+            if self.words[at] not in NAMED | TAKEN and not thing(self, at):
+                break
             at += 1
-        return self.part(at) if at > i and self.words[at - 1] in ("of", "is") else None
+        found = self.part(at) if at > i and self.words[at - 1] in ("of", "is") else None
+        return both_ends(self, found) if found else None
 
     def _after_clause(self, i: int) -> tuple[str, int] | None:
         """The operation after a few words about the part before: "thirteen feet that I measured and knock off"."""
@@ -259,13 +313,29 @@ class _Reader(Parts):
                 return operation
         return None
 
+    def _elsewhere(self, i: int) -> tuple[str, int] | None:
+        """The same done again at another place: "add 3 at the top | and 6 at the bottom"."""
+        at = i + (self.words[i] in ("at", "on", "off", "from"))
+        at += self.words[at] == "the"
+        if at == i or self.words[at] not in PLACES or self.words[at + 1] != "and":
+            return None
+        return (AGAIN, at + 2) if self.part(at + 2) else None
+
+    def _after_name(self, i: int) -> tuple[str, int] | None:
+        """The operation after a word or two that name the part before: "32 inch opening minus", "a 20 foot stick less"."""
+        at = i
+        while at - i < MOST_NAMED and thing(self, at):
+            at += 1
+        return self.operation(at) if at > i and self.words[at] in PLAINLY else None
+
     def _then_done(self, i: int) -> tuple[str, int] | None:
         """The operation after the person's part in it: "43 5/8 and I need to add", "9 foot, take"."""
+        i += self.words[i] in SIDES  # 1981 high, add 3
         at = i
         while at - i < MOST_BETWEEN and self.words[at] in BETWEEN and not self.chart[at]:
             at += 1
         word = self.words[at]
-        if at == i or word not in DONE:
+        if at == i or (word not in DONE and (word not in AFTER_COMMA or self.words[i:at] not in ([","], ["."]))):
             return None
         if word in CUT or word in TAKE:
             start = at + 1 + (self.words[at + 1] in ("off", "away"))
@@ -285,6 +355,10 @@ class _Reader(Parts):
     def _off(self, i: int) -> Found | None:
         """7/8 off 15 1/2: a whole line with no verb."""
         first = self.part(i) if self.chart[i] and all(word in SKIPPED | ASKED for word in self.words[:i]) else None
+        twice = both_ends(self, first) if first else None
+        if twice is not None and twice != first and self.words[twice.end] == "of":  # half an inch off each end of 47
+            whole = self.part(self._named(twice.end + 1))
+            return Found(Sum(MINUS, whole.part, twice.part), whole.end) if whole else None
         joint = self.one_of(OFF, first.end) if first else 0
         second = self.part(self._named(joint)) if joint else None
         if first is None or second is None or any(word not in ("?", "") for word in self.words[second.end :]):
@@ -299,6 +373,10 @@ class _Reader(Parts):
         first = self.part(i) if self.words[i - 1 : i] != ["/"] else None
         if first is None or self.words[first.end] not in COMPARED:
             return None
+        if self.words[first.end] == "under" and first.part is not None:  # 3/16 under 27 5/8
+            second = self.part(first.end + 1)
+            less = second is not None and 0 < 2 * _size(first.part) < _size(second.part)
+            return Found(Sum(MINUS, second.part, first.part), second.end) if second and less else None
         if self.words[first.end + 1] not in ("than", "of") or self.words[i - 1 : i] in (["are"], ["does"]):
             return None
         if self.words[i - 1 : i] == ["is"] and self.words[i - 2 : i - 1] not in (["what"], ["that"]):

@@ -30,8 +30,10 @@ from solvers.tape import millimetres, tape
 from solvers.working import Working
 
 MOST_PARTS = 60
+SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many metres
 WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
 WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
+BELOW_ZERO = "That is less than nothing: more is taken off than there is, by as much as the answer says."
 STRIP_CAUTION = "Cut the long one first, and measure again before the last cut."
 
 
@@ -78,6 +80,8 @@ def tape_arithmetic(
         _remainder(work, steps)
     work.said = _spoken(work, total, sum.rule)
     _strip(work, whole, total)
+    if total.unit == "in" and total.value < 0:
+        work.caution(BELOW_ZERO)
 
 
 def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -> Part:
@@ -91,8 +95,10 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     said = [leaf for leaf in leaves(whole) if isinstance(leaf, Length)]
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
     if not said:
+        if bare and not _no_millimetres(bare, said, numbers):
+            return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
         return _fractions_are_inches(whole)
-    unit = UNITS[bare] if bare else _bare_unit(said, numbers)
+    unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
         raise NeedMore("bare", f"Is the {shown(numbers[0])} feet or inches?")
@@ -111,9 +117,18 @@ def _ask_other(sum: Sum) -> str:
     return asks.get(sum.operation, f"Divide what by {what}?")
 
 
+def _no_millimetres(bare: BareUnit, said: list[Length], numbers: list[Number]) -> bool:
+    """Whether "in millimetres" was said of the answer: numbers in eighths, or small ones beside feet, are no millimetres."""
+    feet = all(length.unit in ("in", "ft") and length.text for length in said)
+    in_parts = any(leaf.value.denominator in (2, 4, 8, 16, 32, 64) and leaf.value.denominator > 2 for leaf in numbers)
+    return bare is BareUnit.MILLIMETRES and feet and (in_parts or all(leaf.value < SURELY_MM for leaf in numbers))
+
+
 def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     """The unit that numbers beside these lengths are in: theirs in metric; inches, but doubtful after whole feet."""
     units = {length.unit for length in said}
+    if units == {"m"} and any(leaf.value >= SURELY_MM for leaf in numbers):
+        return "mm"  # 5.4 m less 2100
     if units <= {"mm", "cm", "m"}:
         return said[0].unit if len(units) == 1 else None
     whole = all(leaf.value.denominator == 1 for leaf in (*said, *numbers))
@@ -127,6 +142,13 @@ def _fractions_are_inches(part: Part) -> Part:
     if not any(leaf.value.denominator > 1 and leaf.unit == "none" for leaf in leaves(part)):
         return part
     return with_units(_inches(part), "in")
+
+
+def _in_unit(part: Part, unit: str) -> Part:
+    """The first number of what is added or taken off, which gives the rest their unit."""
+    if isinstance(part, Sum) and part.left is not None:
+        return Sum(part.operation, _in_unit(part.left, unit), part.right, part.text, part.rule, part.other)
+    return Length(part.value, unit, part.text) if isinstance(part, Number) and part.unit == "none" else part
 
 
 def _inches(part: Part) -> Part:
