@@ -28,7 +28,7 @@ from intents.second_reader import GATHERED, Sentence, each_of, give, prepared
 from intents.second_sums import TOPIC as SUM
 from solvers.registry import load_topics
 from tests.by_answer import records_of
-from tests.marked_sums import Summed, as_marked, sum_question
+from tests.marked_sums import SLIGHT, Summed, as_marked, sum_question
 
 PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
 FAMILY = {name: topic.family for name, topic in load_topics().items()} | {"height of courses": "courses"}
@@ -88,6 +88,7 @@ def told(topic: str, marked: str) -> list[Told]:
         open_to = {p.name: each_of(p) for p in PARAMETERS[topic] if p.name not in own}
         sentence = sentence._replace(found=outside, by_name=open_to)
         roles = tuple(_role(chart, mention, marks) for mention in outside)
+        _all_read(chart, outside, [mark for mark in marks if mark not in held])
         given = dict(question.givens)
         give(sentence, given, roles)
         if lost := {mark.role for mark in marks} - given.keys():
@@ -109,6 +110,16 @@ def summed(marked: str, half: bool = False) -> Summed:
 def _tokens(chart: Chart, mark: Mark) -> tuple[int, int] | None:
     inside = [i for i, t in enumerate(chart.tokens) if mark.start <= t.start and t.end <= mark.end]
     return (inside[0], inside[-1] + 1) if inside else None
+
+
+def _all_read(chart: Chart, found: list[Mention], marks: list[Mark]) -> None:
+    """Each mark must be one quantity, but for a word or two. Raises ValueError: "inch and three quarter" read as the 3/4."""
+    for mark in marks:
+        start, end = _tokens(chart, mark) or (0, 0)
+        inside = {at for m in found if _inside(chart, m, mark) for at in range(m.reading.start, m.reading.end)}
+        left = [chart.words[at] for at in range(start, end) if at not in inside]
+        if not inside or not set(left) <= SLIGHT:
+            raise ValueError(f"read only in part: {chart.said(start, end)}")
 
 
 def _listed(chart: Chart, topic: str, mark: Mark) -> Heard | None:

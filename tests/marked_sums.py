@@ -35,6 +35,7 @@ from tests.understanding import SAME, lines
 
 IN_MM = {"in": Fraction(254, 10), "mm": Fraction(1), "ft": Fraction(3048, 10), "m": Fraction(1000), "cm": Fraction(10)}
 NEAR = Fraction(1, 2000)  # millimetres in one, relative
+SLIGHT = {"a", "an", "the", "even", "exactly", "about", "of", "-", "minus"}  # words in a mark that are no part of its quantity
 WIDTH = 4000  # ways tried where nothing is learned yet
 
 
@@ -96,6 +97,8 @@ def as_marked(chart: Chart, marks: Sequence[tuple[int, int, str]], half: bool) -
         mark = next((mark for mark in left if mark[0] <= mention.start and mention.end <= mark[1]), None)
         if mark is not None:
             left.remove(mark)
+            if not {*chart.words[mark[0] : mention.start], *chart.words[mention.end : mark[1]]} <= SLIGHT:
+                raise ValueError(f"read only in part: {chart.said(mark[0], mark[1])}")
         role = mark[2] if mark else NOTHING
         if role not in (*names_of(mention), NOTHING):
             raise ValueError(f"{chart.said(mention.start, mention.end)} can't be {role}")
