@@ -18,6 +18,7 @@ from solvers.exact import real
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
 from solvers.registry import Worked
 from solvers.slots import Given, Parameter, Slot
+from solvers.sums import Sum
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
@@ -149,6 +150,8 @@ def which_way(ways: list[Way]) -> str:
 
 def _text(way: Way, name: str) -> str:
     value = _value(way, name)
+    if isinstance(value, Sum):
+        return str(replace(value, text=""))
     return value_line(value)[2].split(" (")[0] if value is not None else "unsaid"
 
 

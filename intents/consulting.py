@@ -60,7 +60,9 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     if top is not None and top.plain:
-        second = again(top.topic) if _all_learned(top, model) else None
+        if top.topic == second_sums.TOPIC:
+            top.swaps += second_sums.otherwise(chart, phrases, model, top)
+        second = again(top.topic) if _all_learned(top, model) and not top.swaps else None
         if (
             second is not None and second.sure >= ROLES and second.question.whole
             and _differ(top, second.question) and not _drops(chart, top, second.question)
@@ -105,7 +107,7 @@ def _other_topic(
     if (other >= CERTAIN or (other >= MOSTLY and mine < HARDLY and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
-    elif other >= CERTAIN or (mine < DOUBTED and top.score < WHOLLY):
+    elif other >= CERTAIN or (mine < DOUBTED and top.score < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
         second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
 

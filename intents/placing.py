@@ -93,11 +93,11 @@ def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float
 
 
 def possible(parameter: Parameter, value: Any) -> float:
-    """A length past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
+    """A length or an angle past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
     slot = parameter.slot
-    if not isinstance(value, Length) or (slot.most is None and not slot.least):
+    if not isinstance(value, Length | Angle) or (slot.most is None and not slot.least):
         return 1.0
-    size = value.to(slot.unit or "in").value
+    size = value.to(slot.unit or "in").value if isinstance(value, Length) else value.value
     return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0
 
 

@@ -21,7 +21,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import Second
 from solvers.quantities import Length, Number
-from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, with_units
 
 TOPIC, SLOT = "tape arithmetic", "sum"
 # What a length does: added or taken off, once or twice ("both ends"); and a number: counts the next, or the last, or divides all.
@@ -32,6 +32,7 @@ HALF = "half"  # all of it halved, by no number: the middle of
 LEAST_SURE = 0.35  # of a quantity: a spoken pair ("twelve six") is likely feet and inches in a sum
 MOST = 9  # quantities
 LARGEST = 1000  # count
+CERTAIN = 0.9  # how sure another sum must be, to be asked about beside the one that was parsed
 WIDTH = 24  # ways followed at once
 LEAST = 0.004  # a role less likely is not tried
 TWO = Number(Fraction(2), "none")
@@ -57,6 +58,28 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
     words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(Question(TOPIC, givens, words=words), exp(best) / sum(exp(sure) for sure, _ in made))
+
+
+def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question) -> list[dict[str, Heard]]:
+    """The sum as sentences like this one meant it, where that is sure and comes to something else than the parsed sum."""
+    parsed = question.givens.get(SLOT)
+    if parsed is None or not isinstance(parsed.value, Sum) or None in _parts(parsed.value):
+        return []
+    told = sum_again(chart, phrases, model)
+    if told is None or told.sure < CERTAIN or _worth(told.question.givens[SLOT].value) == _worth(parsed.value):
+        return []
+    return [{**question.givens, **told.question.givens}]
+
+
+def _parts(part: Part | None) -> list[Part | None]:
+    return [*_parts(part.left), *_parts(part.right)] if isinstance(part, Sum) else [part]
+
+
+def _worth(whole: Sum) -> Fraction | None:
+    try:
+        return in_millimetres(with_units(whole, "in"))
+    except ZeroDivisionError:
+        return None
 
 
 def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Mention]:
