@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
+from intents.number_words import ORDINALS
 from intents.reading import Dims, Reading
 from solvers.quantities import (
     Angle,
@@ -163,6 +164,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Length:
         return _bare_length(value, slot, text, min(reading.sure, UNIT_GUESS if slot.bare else 0.6))
     if kind is Count:
+        if value.numerator == 1 and ORDINALS.get(text.lower()) == value.denominator > 2:  # the tenth course up
+            return Fit(Count(Fraction(value.denominator), "count", text), reading.sure)
         counted = Fit(Count(value, "count", text), reading.sure, tuple(Count(v, "count", text) for v in others))
         return counted if cued or value.denominator == 1 else None  # nobody counts three and a half of anything
     if kind is Number:

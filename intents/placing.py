@@ -21,7 +21,7 @@ from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SURE_UNIT, in_feet, metric, millimetres
+from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, metric, millimetres
 from solvers.quantities import Angle, Area, Count, Length, Percent, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
@@ -256,8 +256,11 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
 
 
 def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:
-    """Whether a bare number is past what its parameter can be in inches and feet, where millimetres are named: 150 cover."""
-    return possible(parameter, value) < 1 and in_millimetres(chart.words)
+    """Whether a bare number is past what its parameter can be in inches and feet, but not in millimetres: 155 a course."""
+    if possible(parameter, value) == 1:
+        return False
+    whole = value.value.denominator == 1 and value.value >= SOME_MM and possible(parameter, Length(value.value, "mm")) == 1
+    return whole or in_millimetres(chart.words)
 
 
 def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:

@@ -143,11 +143,19 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
 
 
 def as_marked(case: dict[str, Any]) -> list[Mentioned]:
-    """The roles of the quantities of a sentence whose writer marked them."""
+    """The roles of the quantities of a sentence whose writer marked them; none where they are no longer read so."""
+    try:
+        return [*_as_marked(case)]
+    except ValueError:
+        return []
+
+
+def _as_marked(case: dict[str, Any]) -> Iterator[Mentioned]:
     if case["topic"] == SUM:
-        return [*of_sum(marked.summed(case["marked"], case.get("half", False)))]
+        yield from of_sum(marked.summed(case["marked"], case.get("half", False)))
+        return
     each = marked.told(case["topic"], case["marked"])[0]
-    return [*mentioned_in(each.sentence, each.roles)]
+    yield from mentioned_in(each.sentence, each.roles)
 
 
 def of_sum(summed: Summed) -> Iterator[Mentioned]:

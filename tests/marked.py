@@ -16,6 +16,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any, NamedTuple
 
+from assistant.conversation import Conversation
 from intents.chart import Chart, chart_of
 from intents.consulting import OUTSIDE
 from intents.features import Mention, mentions
@@ -34,6 +35,7 @@ PARAMETERS = {name: topic.parameters for name, topic in load_topics().items()}
 FAMILY = {name: topic.family for name, topic in load_topics().items()} | {"height of courses": "courses"}
 FILED = {"takeoff": "quantities"}  # families whose questions are filed under another name
 MARK = re.compile(r"\[([^\[\]|]+)\|([^\[\]|]+)\]")
+NO_WAY = "lands on"  # of a refusal that is right: no exposure that is allowed lands on the openings
 HALVED = f"{SUM} half"  # the topic of a sum that is halved, as it stands in a file
 
 
@@ -154,7 +156,10 @@ def case_of(topic: str, marked: str) -> dict[str, Any]:
     case: dict[str, Any] = {"ask": line, "topic": topic.removesuffix(" half"), "marked": marked}
     case |= {"half": True} if topic == HALVED else {}
     if not answers:
-        return case | {"asks": ""}
+        refused = next((way.worked.refused for q in ways for way in Conversation().ways(q)[:1] if way.worked.refused), "")
+        if refused and NO_WAY not in refused:
+            raise ValueError(f"refused: {refused}")
+        return case | ({"declined": ""} if refused else {"asks": ""})
     if len(answers) > 1:
         raise ValueError(f"two answers: {answers}")
     ((value, unit, text),) = answers
