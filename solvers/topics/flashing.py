@@ -77,7 +77,7 @@ def bent_flashing(
     work: Working,
     lengths: Legs,
     coil: Coil | None = None,
-    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count", cued=True)] | None = None,
+    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count", cued=True, quiet=True)] | None = None,
 ) -> None:
     """Girth (stretch-out) of a bent flashing, inches, the bend lines, and how many come out of a coil's width.
 
