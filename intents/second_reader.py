@@ -34,6 +34,10 @@ LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
 NOMINAL = frozenset((1, 2))  # the first number of a stick's name: 1x3, 2 by 4
+# A number of these is a factor of what is asked, and is never let be.
+MULTIPLIED = frozenset(
+    "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles".split()
+)
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
@@ -75,7 +79,7 @@ def read_again(
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (shares[NOTHING] >= IDLE and _lone_number(sentence, mention))
+        if role == NOTHING and not (shares[NOTHING] >= IDLE and _lone_number(sentence, mention) and not _counts_a_thing(chart, mention))
         and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
@@ -155,6 +159,12 @@ def _lone_number(sentence: Sentence, mention: Mention) -> bool:
         return mention.reading.kind == "number"
     first = next(other.reading.value for other in sentence.found if other.start == mention.start)
     return isinstance(first, Quantity) and first.value in NOMINAL
+
+
+def _counts_a_thing(chart: Chart, mention: Mention) -> bool:
+    """Whether a number counts what an amount is multiplied by, and so is no mere remark: 2 screws each stud."""
+    after = chart.words[mention.reading.end : mention.reading.end + 1]
+    return isinstance(mention.reading.value, Quantity) and mention.reading.value.value > 1 and not MULTIPLIED.isdisjoint(after)
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
