@@ -30,6 +30,13 @@ LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on,
 LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
+POINTS = frozenset("this that which every other another last same".split())  # before a "one" that stands for a thing
+OPENINGS = frozenset("windows doors openings".split())  # a number before these is no length either
+# A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
+COUNTED = frozenset(
+    "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"
+    " battens straps slats planks panels strips sides sheets tubes flats flat bends folds".split()
+)
 STATES = frozenset("at be from to too hits sees reaches".split())  # hung at 30 F, to 0 F: how warm it is, and no change
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
@@ -132,10 +139,15 @@ def _stands_alone(chart: Chart, reading: Reading) -> bool:
 
 
 def _is_no(chart: Chart, kind: type, reading: Reading) -> bool:
-    """Whether a bare number can't be of a kind: "16s" are pieces of that length, and one wall is no area."""
-    if chart.words[reading.end : reading.end + 1] == ["s"]:
+    """Whether a bare number can't be of a kind: "16s" are pieces of that length, one wall or four windows no area, and
+    "this one" is no number at all."""
+    after = chart.words[reading.end : reading.end + 1]
+    if after == ["s"]:
         return kind in (Percent, Count, Area)
-    return kind is Area and _pronoun(chart, reading)
+    if _pronoun(chart, reading) and chart.words[max(0, reading.start - 1)] in POINTS:
+        return True
+    counts = not COUNTED.isdisjoint(after) and (kind in (Area, Percent) or not OPENINGS.isdisjoint(after))
+    return counts if kind is not Count and counts else kind is Area and _pronoun(chart, reading)
 
 
 def _in_twelve(chart: Chart, reading: Reading) -> bool:
@@ -159,8 +171,9 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
                 placed.givens[name] = Heard(fixed_value(by_name[name].kind, fixed, at_words[2]), *at_words)
             continue
         reading = found[at]
-        for part_name, part in parts_of(name, reading):
-            _give(chart, by_name, part_name, part, placed, cued=True)
+        given = [_give(chart, by_name, part_name, part, placed, cued=True) for part_name, part in parts_of(name, reading)]
+        if not any(given):
+            placed.covered &= ~span(reading.start, reading.end)  # no number is taken for explained that went nowhere
 
 
 def parts_of(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:

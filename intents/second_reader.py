@@ -20,7 +20,7 @@ from intents.learned import NOTHING, Learned
 from intents.listed import CONTRASTED
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
-from intents.placing import fixed_value, heard_as, parts_of, place_of, possible
+from intents.placing import COUNTED, fixed_value, heard_as, parts_of, place_of, possible
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.repeats import said_again
@@ -34,10 +34,6 @@ LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
 NOMINAL = frozenset((1, 2))  # the first number of a stick's name: 1x3, 2 by 4
-# A number of these is a factor of what is asked, and is never let be.
-MULTIPLIED = frozenset(
-    "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles".split()
-)
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
@@ -164,7 +160,7 @@ def _lone_number(sentence: Sentence, mention: Mention) -> bool:
 def _counts_a_thing(chart: Chart, mention: Mention) -> bool:
     """Whether a number counts what an amount is multiplied by, and so is no mere remark: 2 screws each stud."""
     after = chart.words[mention.reading.end : mention.reading.end + 1]
-    return isinstance(mention.reading.value, Quantity) and mention.reading.value.value > 1 and not MULTIPLIED.isdisjoint(after)
+    return isinstance(mention.reading.value, Quantity) and mention.reading.value.value > 1 and not COUNTED.isdisjoint(after)
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
@@ -257,6 +253,8 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
             names = [name for name in names if name != "layers"]  # two layers are no 2 in of anything, nor is detail 4
+        if _counts_a_thing(chart, mention):
+            names = [name for name in names if not _gathered(name)]  # five flats: no width of one
         said = hinted & set(names)
         shares = model.role(topic, [*names, NOTHING], features, said)
         likely.append(dict(zip([*names, NOTHING], shares, strict=True)))
