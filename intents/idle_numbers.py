@@ -1,0 +1,43 @@
+"""Which numbers may be a remark and nothing more: "already cut three". The rest have a role, or are asked about."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from intents.chart import Chart
+from intents.features import Mention
+from intents.placing import COUNTED
+from intents.reading import Reading
+from solvers.quantities import Quantity
+
+NOMINAL = frozenset((1, 2))  # the first number of a stick's name: 1x3, 2 by 4
+_LEADS = frozenset(("at", "@"))  # a number after these is a size, a price or a spacing
+
+
+def may_be_idle(chart: Chart, found: Sequence[Mention], mention: Mention, sticks: bool) -> bool:
+    """Whether a number may be let be: no quantity with a unit, no factor, and no part of another number.
+
+    `sticks` is whether the name of a stick (1x3) tells nothing that is asked: it does where layers are.
+    """
+    reading = mention.reading
+    if reading.kind != "number" or counts_a_thing(chart, mention) or _runs_on(chart, reading):
+        return False
+    if not mention.parts:
+        return chart.words[max(0, reading.start - 1)] not in _LEADS
+    first = next(other.reading.value for other in found if other.start == mention.start)
+    return sticks and isinstance(first, Quantity) and first.value in NOMINAL
+
+
+def counts_a_thing(chart: Chart, mention: Mention) -> bool:
+    """Whether a number counts what an amount is multiplied by, and so is no mere remark: 2 screws each stud."""
+    after = chart.words[mention.reading.end : mention.reading.end + 1]
+    return isinstance(mention.reading.value, Quantity) and mention.reading.value.value > 1 and not COUNTED.isdisjoint(after)
+
+
+def _runs_on(chart: Chart, reading: Reading) -> bool:
+    """Whether a number in digits stands right beside another, and is a part of it: the 2 of "2 300", the 8 of "6-8"."""
+    words, before = chart.words, reading.start - 1
+    before -= before > 0 and words[before] == "-"
+    after = reading.end + (words[reading.end : reading.end + 1] == ["-"])
+    near = [words[at] for at in (before, after) if 0 <= at < len(words)]
+    return words[reading.start][:1].isdecimal() and any(word[:1].isdecimal() for word in near)
