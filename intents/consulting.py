@@ -62,9 +62,10 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     if top is not None and top.plain:
-        other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
-    if top is not None and top.plain:
         second = again(top.topic) if _all_learned(top, model) else None
+        other = other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
+        if other is not None and (second is None or second.sure < BEYOND_DOUBT or _differ(top, second.question)):
+            top.swaps.append(other)
         if (
             second is not None and second.sure >= ROLES and second.question.whole
             and _differ(top, second.question) and not _drops(chart, top, second.question)

@@ -30,8 +30,10 @@ def may_be_idle(chart: Chart, found: Sequence[Mention], mention: Mention, sticks
 
 def counts_a_thing(chart: Chart, mention: Mention) -> bool:
     """Whether a number counts what an amount is multiplied by, and so is no mere remark: 2 screws each stud."""
-    after = chart.words[mention.reading.end : mention.reading.end + 1]
-    return isinstance(mention.reading.value, Quantity) and mention.reading.value.value > 1 and not COUNTED.isdisjoint(after)
+    reading = mention.reading
+    after = chart.words[reading.end : reading.end + 1]
+    lone = reading.kind == "number" and not mention.parts and isinstance(reading.value, Quantity)
+    return lone and reading.value.value > 1 and not COUNTED.isdisjoint(after)  # type: ignore[union-attr]
 
 
 def _runs_on(chart: Chart, reading: Reading) -> bool:

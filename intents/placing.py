@@ -58,6 +58,8 @@ class Placed:
         """Name a quantity that found no place; "the one window", "each one" and "the two ends" count nothing."""
         if tuple(chart.words[max(0, reading.start - 2) : reading.start]) in CONTRASTED:
             return  # seven sixteenths instead of three quarters
+        if reading.kind in ("length", "percent") and isinstance(reading.value, Quantity) and not reading.value.value:
+            return  # ignore the kerf
         word, before = chart.words[reading.start], chart.words[reading.start - 1] if reading.start else ""
         if reading.end == reading.start + 1 and (word == "one" or (word == "two" and before == "the")):
             return

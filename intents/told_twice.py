@@ -12,24 +12,43 @@ from intents.chart import Chart
 from intents.phrases import Phrases
 from intents.placing import possible
 from intents.question import Heard, Question
+from intents.reading import Dims
 from intents.second_reader import heard_any, spans_of, told_by
 from solvers.slots import Parameter
 
 Span = tuple[int, int]
+REACH = 8  # tokens of the longest size said together, to where it starts
 
 
-def other_way_round(chart: Chart, phrases: Phrases, question: Question, parameters: Mapping[str, Parameter]) -> None:
-    """Add the way in which a quantity has the other role that is told of it."""
+def other_way_round(
+    chart: Chart, phrases: Phrases, question: Question, parameters: Mapping[str, Parameter]
+) -> dict[str, Heard] | None:  # fmt: skip
+    """The way in which a quantity has the other role that is told of it.
+
+    Where the quantity it changes places with is told that role, there is no doubt: the question is put right.
+    """
     told = told_by(hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == question.topic)
     if not any(len(roles) > 1 for roles in told.values()):
-        return
+        return None
     where = {name: span for name, heard in question.givens.items() for span in spans_of(chart, [heard])}
     for name, span in where.items():
-        for other in told.get(span, set()) - {name}:
+        for other in sorted(told.get(span, set()) - {name}):
             loose = where.get(other)
-            if loose is not None and not told.get(loose):
-                swap = _swapped(chart, question, parameters, (name, span), (other, loose))
-                question.swaps += [swap] if swap is not None else []
+            if loose is None or other in told.get(loose, ()) or _in_size(chart, loose):
+                continue
+            swap = _swapped(chart, question, parameters, (name, span), (other, loose))
+            if swap is not None and name in told.get(loose, ()):
+                question.givens = swap
+                return None
+            if swap is not None:
+                return swap
+    return None
+
+
+def _in_size(chart: Chart, place: Span) -> bool:
+    """Whether a quantity is a part of a size, which is said in its order: 26 ft by 9 ft."""
+    rows = chart.readings[max(0, place[0] - REACH) : place[0] + 1]
+    return any(isinstance(r.value, Dims) and r.start <= place[0] and place[1] <= r.end for row in rows for r in row)
 
 
 def _swapped(
