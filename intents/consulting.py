@@ -63,9 +63,9 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
 
     if top is not None and top.plain:
         second = again(top.topic) if _all_learned(top, model) else None
-        other = other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
-        if other is not None and (second is None or second.sure < BEYOND_DOUBT or _differ(top, second.question)):
-            top.swaps.append(other)
+        turned = other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
+        if turned is not None and (second is None or second.sure < BEYOND_DOUBT or _differ(top, second.question)):
+            top.swaps.append(turned)
         if (
             second is not None and second.sure >= ROLES and second.question.whole
             and _differ(top, second.question) and not _drops(chart, top, second.question)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from intents.chart import Chart
+from intents.counting import COUNTED
 from intents.features import Mention
-from intents.placing import COUNTED
 from intents.reading import Reading
 from solvers.quantities import Quantity
 

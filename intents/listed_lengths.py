@@ -44,7 +44,8 @@ _SIDES_OF_BEND = frozenset("back front top bottom vertical horizontal upper lowe
 _BY = frozenset(("by", "×"))
 _ARTICLES = frozenset(("a", "an"))
 _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the end of a list, these belong to what follows
-_COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs".split())  # a bare number before these counts them
+# A bare number before one of these counts them.
+_COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs".split())
 _HOLDS = frozenset("penetration bite embedment".split())  # what a nail has in the stud is no layer of those before
 
 

@@ -14,7 +14,7 @@ AMOUNTS = frozenset(
     ("wall area", "gable area", "cladding boards", "squares", "soffit panels", "trim sticks", "membrane rolls", "fasteners",
      "sealant", "weight", "cost", "step flashing", "take-off", "strapping")
 )  # fmt: skip
-_TOGETHER = frozenset("total altogether combined together all overall between".split())
+_TOGETHER = frozenset("total altogether combined together all overall between comes come".split())
 _REACH = 3
 
 

@@ -14,6 +14,7 @@ from operator import or_
 from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
+from intents.counting import is_no, pronoun
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.plurals import can_be
@@ -22,7 +23,7 @@ from intents.reading import Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
 from intents.unsaid_units import SURE_UNIT, in_feet, metric, millimetres
-from solvers.quantities import Angle, Area, Count, Length, Percent, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
@@ -30,13 +31,6 @@ LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on,
 LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
-POINTS = frozenset("this that which every other another last same".split())  # before a "one" that stands for a thing
-OPENINGS = frozenset("windows doors openings".split())  # a number before these is no length either
-# A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
-COUNTED = frozenset(
-    "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"
-    " battens straps slats planks panels strips sides sheets tubes flats flat bends folds".split()
-)
 STATES = frozenset("at be from to too hits sees reaches".split())  # hung at 30 F, to 0 F: how warm it is, and no change
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
@@ -140,18 +134,6 @@ def _stands_alone(chart: Chart, reading: Reading) -> bool:
     return bare and LEAST_ANGLE <= reading.value.value <= MOST_ANGLE and not named  # type: ignore[union-attr]
 
 
-def _is_no(chart: Chart, kind: type, reading: Reading) -> bool:
-    """Whether a bare number can't be of a kind: "16s" are pieces of that length, one wall or four windows no area, and
-    "this one" is no number at all."""
-    after = chart.words[reading.end : reading.end + 1]
-    if after == ["s"]:
-        return kind in (Percent, Count, Area)
-    if _pronoun(chart, reading) and chart.words[max(0, reading.start - 1)] in POINTS:
-        return True
-    counts = not COUNTED.isdisjoint(after) and (kind in (Area, Percent) or not OPENINGS.isdisjoint(after))
-    return counts if kind is not Count and counts else kind is Area and _pronoun(chart, reading)
-
-
 def _in_twelve(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is the run of a pitch: "what's that in twelve"."""
     is_twelve = reading.kind == "number" and isinstance(reading.value, Quantity) and reading.value.value == 12
@@ -217,7 +199,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     warm = parameter.kind is TemperatureChange and chart.words[max(0, reading.start - 1)] in STATES
     if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
-    if reading.kind == "number" and _is_no(chart, parameter.kind, reading):
+    if reading.kind == "number" and is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     if reading.kind in ("number", "plural") and not can_be(chart.words, reading.start, reading.end, parameter):
@@ -312,15 +294,10 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
         if not plain:
             continue
         best = max(plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
-        if wanted or not _pronoun(chart, best):
+        if wanted or not pronoun(chart, best):
             found.append(best)
         at = best.end
     return found
-
-
-def _pronoun(chart: Chart, reading: Reading) -> bool:
-    """Whether a lone "one" stands for a thing ("this one", "one end") and not for a number, as it does with no unit."""
-    return reading.kind == "number" and reading.end == reading.start + 1 and chart.words[reading.start] == "one"
 
 
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:

@@ -22,7 +22,8 @@ Run = Annotated[
     Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True)
 ]
 EachLong = Annotated[
-    Length, Slot("How long is each one?", unit="ft", bare=("ft",), above=0, most=100, name="length of each", cued=True, quiet=True)
+    Length,
+    Slot("How long is each one?", unit="ft", bare=("ft",), above=0, most=100, name="length of each", cued=True, quiet=True),
 ]
 
 
