@@ -7,33 +7,36 @@ from collections.abc import Sequence
 from intents.chart import Chart
 from intents.counting import COUNTED
 from intents.features import Mention
+from intents.of_both import AMOUNTS
 from intents.reading import Reading
 from solvers.quantities import Quantity
 
 NOMINAL = frozenset((1, 2))  # the first number of a stick's name: 1x3, 2 by 4
-_LEADS = frozenset(("at", "@"))  # a number after these is a size, a price or a spacing
+LAYERED = frozenset(("fastener length", "build-out"))
+STRAP = 1  # of the sticks that are a layer; a 2x6 is the stud behind them
+COUNTS = AMOUNTS - {"strapping"} | {"cut list", "bent flashing"}  # topics in which what is counted multiplies
+_LEADS = frozenset(("at", "@"))  # a number after these is the size of a piece
 
 
-def may_be_idle(chart: Chart, found: Sequence[Mention], mention: Mention, sticks: bool) -> bool:
-    """Whether a number may be let be: no quantity with a unit, no factor, and no part of another number.
-
-    `sticks` is whether the name of a stick (1x3) tells nothing that is asked: it does where layers are.
-    """
+def may_be_idle(topic: str, chart: Chart, found: Sequence[Mention], mention: Mention) -> bool:
+    """Whether a number may be let be: no quantity with a unit, no factor, and no part of another number."""
     reading = mention.reading
-    if reading.kind != "number" or counts_a_thing(chart, mention) or _runs_on(chart, reading):
+    if reading.kind != "number" or counts_a_thing(topic, chart, mention) or _runs_on(chart, reading):
         return False
     if not mention.parts:
-        return chart.words[max(0, reading.start - 1)] not in _LEADS
+        return topic != "cut list" or chart.words[max(0, reading.start - 1)] not in _LEADS
     first = next(other.reading.value for other in found if other.start == mention.start)
-    return sticks and isinstance(first, Quantity) and first.value in NOMINAL
+    layer = topic in LAYERED and isinstance(first, Quantity) and first.value == STRAP
+    return isinstance(first, Quantity) and first.value in NOMINAL and not layer
 
 
-def counts_a_thing(chart: Chart, mention: Mention) -> bool:
+def counts_a_thing(topic: str, chart: Chart, mention: Mention) -> bool:
     """Whether a number counts what an amount is multiplied by, and so is no mere remark: 2 screws each stud."""
     reading = mention.reading
     after = chart.words[reading.end : reading.end + 1]
     lone = reading.kind == "number" and not mention.parts and isinstance(reading.value, Quantity)
-    return lone and reading.value.value > 1 and not COUNTED.isdisjoint(after)  # type: ignore[union-attr]
+    more = lone and reading.value.value > 1  # type: ignore[union-attr]
+    return more and topic in COUNTS and not COUNTED.isdisjoint(after)
 
 
 def _runs_on(chart: Chart, reading: Reading) -> bool:

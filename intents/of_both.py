@@ -8,6 +8,7 @@ from __future__ import annotations
 from intents.chart import Chart
 from intents.listed_totals import NOUNS
 from intents.question import Question
+from solvers.quantities import Count
 
 # Topics whose answer is an amount, which is double for two of a thing.
 AMOUNTS = frozenset(
@@ -15,7 +16,7 @@ AMOUNTS = frozenset(
      "sealant", "weight", "cost", "step flashing", "take-off", "strapping")
 )  # fmt: skip
 _TOGETHER = frozenset("total altogether combined together all overall between comes come".split())
-_REACH = 3
+_REACH, _PAIR = 3, 2
 
 
 def of_both(chart: Chart, question: Question) -> list[str]:
@@ -34,5 +35,7 @@ def of_both(chart: Chart, question: Question) -> list[str]:
 def _taken(chart: Chart, question: Question, start: int, noun: int) -> bool:
     """Whether a given was said in these words, or they come with the whole: both eaves, 72 ft altogether."""
     at, end = chart.tokens[start].start, chart.tokens[noun].end
-    inside = any(heard.start < end and at < heard.end for heard in question.givens.values())
-    return inside or not _TOGETHER.isdisjoint(chart.words)
+    heard = question.givens.values()
+    inside = any(given.start < end and at < given.end for given in heard)
+    counted = any(isinstance(given.value, Count) and given.value.value == _PAIR for given in heard)
+    return inside or counted or not _TOGETHER.isdisjoint(chart.words)

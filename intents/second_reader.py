@@ -72,11 +72,10 @@ def read_again(
     likely = roles_of(sentence, model)
     (best, roles), *others = ways_of(likely)
     give(sentence, question.givens, roles)
-    sticks = all(p.name != "layers" for p in parameters)
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (shares[NOTHING] >= IDLE and may_be_idle(chart, sentence.found, mention, sticks))
+        if role == NOTHING and not (shares[NOTHING] >= IDLE and may_be_idle(topic, chart, sentence.found, mention))
         and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
@@ -240,7 +239,7 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
             names = [name for name in names if name != "layers"]  # two layers are no 2 in of anything, nor is detail 4
-        if counts_a_thing(chart, mention):
+        if counts_a_thing(topic, chart, mention):
             names = [name for name in names if not _gathered(name)]  # five flats: no width of one
         said = hinted & set(names)
         shares = model.role(topic, [*names, NOTHING], features, said)

@@ -56,11 +56,20 @@ def _swapped(
 ) -> dict[str, Heard] | None:  # fmt: skip
     """The givens with two of them in each other's place, where both can be that."""
     swap = dict(question.givens)
-    for (name, _), (_, (start, end)) in ((one, two), (two, one)):
+    for (name, _), (place, (start, end)) in ((one, two), (two, one)):
         parameter = parameters[name]
         found = (heard_any(chart, parameter, r) for r in chart.readings[start] if r.end == end)
         heard = next((heard for heard in found if heard is not None), None)
-        if heard is None or possible(parameter, heard.value) < 1:
+        if heard is None or possible(parameter, heard.value) < 1 or heard.value.unit != question.givens[place].value.unit:
             return None
         swap[name] = heard
-    return swap
+    return swap if _in_order(swap, parameters) else None
+
+
+def _in_order(givens: Mapping[str, Heard], parameters: Mapping[str, Parameter]) -> bool:
+    """Whether what is always more than something else is so: the total of a trim and a stick of it."""
+    for name, heard in givens.items():
+        less = givens.get(parameters[name].slot.over) if name in parameters else None
+        if less is not None and heard.value.to("in").value <= less.value.to("in").value:
+            return False
+    return True
