@@ -14,6 +14,7 @@ from typing import Any
 from assistant import acts, at_the_saw, changes, choices, context, hearing, replies
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
+from assistant.idle import of_no_effect
 from assistant.outside import outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
@@ -309,9 +310,9 @@ class Conversation:
         elif worked.asks:
             self.pending = Pending(first.asked, worked.wanted)
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
-        elif question.unplaced:
+        elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
             self.pending = Pending(first.asked, ways=ways)
-            named = listed(question.unplaced, "and")
+            named = listed(unplaced, "and")
             doubt = f"What is the {named}? I have no place for it in {article(worked.topic.name)}."
             put_asked(record, worked.topic.name, doubt, self._lines(worked))
         else:

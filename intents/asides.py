@@ -14,7 +14,7 @@ _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees miles beers".split()
+    "pm kids dogs coffees miles beers psi mph".split()
 )
 _NAMED = frozenset("phase lot page detail drawing crew truck".split())  # a number after one of these is its name
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())

@@ -19,8 +19,9 @@ from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_by
+from intents.told_twice import other_way_round
 from solvers.quantities import Quantity
-from solvers.slots import Parameter
+from solvers.slots import Layer, Parameter
 
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
 LIKELY = 0.2  # the share from which on a sentence that no rule fits is about something else
@@ -38,6 +39,7 @@ MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first w
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
+UNNAMED = frozenset(("layer", "stud"))  # layers that may be a penetration
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 
 Topics = Mapping[str, tuple[Parameter, ...]]
@@ -63,6 +65,9 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         if top.topic == second_sums.TOPIC:
             top.swaps += second_sums.otherwise(chart, phrases, model, top)
         second = again(top.topic) if _all_learned(top, model) and not top.swaps else None
+        turned = other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
+        if turned is not None and (second is None or second.sure < BEYOND_DOUBT or _differ(top, second.question)):
+            top.swaps.append(turned)
         if (
             second is not None and second.sure >= ROLES and second.question.whole
             and _differ(top, second.question) and not _drops(chart, top, second.question)
@@ -120,6 +125,8 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
     same = top is not None and top.topic == question.topic
     if same and top.swaps and second.sure < BEYOND_DOUBT:  # type: ignore[union-attr]
         return
+    if same and _out_of_list(top, question):
+        return
     if top is None and (chart.weighs & ~chart.numbers).bit_count() < SAID:
         return
     if question.topic == second_sums.TOPIC:
@@ -134,6 +141,15 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
         return
     question.score = AHEAD + max(0.0, top.score if top else 0.0)
     reading.questions = [question]
+
+
+def _out_of_list(top: Question | None, question: Question) -> bool:
+    """Whether what is missing is taken out of a list of named layers: "18 mm cladding and 25 mm battens" into the stud."""
+    layers = top.givens.get("layers") if top is not None and _lacks_only(top) else None
+    mine = question.givens.get("layers")
+    if layers is None or mine is None or len(mine.value) >= len(layers.value):
+        return False
+    return all(isinstance(layer, Layer) and layer.what not in UNNAMED for layer in layers.value)
 
 
 def _lacks_only(question: Question | None) -> bool:

@@ -24,6 +24,7 @@ _LONG = frozenset("long length lengths distance hypotenuse".split())  # asked of
 _SMALL = frozenset(
     "a an the of is are at by to and with on its it it's it’s , ; for in over per every each from that = : its".split()
 )
+_GABLES = frozenset("gable gables peak ridge apex span".split())  # what these are across is their width: twice the run
 _NOUNS = frozenset(("rise", "run"))
 _SIZED = ("length", "number")
 
@@ -39,6 +40,8 @@ def grades(tokens: list[Token], found: list[list[Reading]]) -> Iterator[Reading]
         if sizes_matter and _EACH.isdisjoint(between):
             continue
         if not 0 < len(between) <= MOST_BETWEEN or not set(between) <= _SMALL | _RISE | _RUN:
+            continue
+        if "across" in (*between, *words[second.end : second.end + 1]) and not _GABLES.isdisjoint(words):
             continue
         bare = "number" in (first.kind, second.kind)
         near = (*words[max(0, first.start - 2) : first.start], *between, *words[second.end : second.end + 2])

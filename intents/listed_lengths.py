@@ -44,6 +44,8 @@ _SIDES_OF_BEND = frozenset("back front top bottom vertical horizontal upper lowe
 _BY = frozenset(("by", "×"))
 _ARTICLES = frozenset(("a", "an"))
 _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the end of a list, these belong to what follows
+# A bare number before one of these counts them.
+_COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs".split())
 _HOLDS = frozenset("penetration bite embedment".split())  # what a nail has in the stud is no layer of those before
 
 
@@ -85,6 +87,8 @@ def _of_something_else(listing: Listing, amount: Amount) -> bool:
     word, after = listing.words[amount.end], listing.words[amount.end + 1]
     if word in ("leg", "legs"):
         return not amount.unit and after in (",", ":", "of", "at") and listing.number_at(amount.end + 2)
+    if word in _COUNTED or (word == "of" and after == "them"):
+        return not amount.unit  # 3, 4 and 5, 8 pieces
     of_it = word in ("coil", "exposure") and listing.number_at(amount.end + 1)
     return word in _HOLDS or (word in STOCK and not of_it)
 

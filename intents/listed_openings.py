@@ -51,6 +51,7 @@ _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
 _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
 _OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
+_AT = frozenset(("at", "of", "@"))
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
@@ -69,7 +70,17 @@ def openings(listing: Listing) -> Iterator[Reading]:
         if not chain[0].what:
             continue
         for part in beginnings(chain):
-            yield _reading(listing, part)
+            if not _takes_the_wall(listing, part):
+                yield _reading(listing, part)
+
+
+def _takes_the_wall(listing: Listing, part: list[Item]) -> bool:
+    """Whether the last size is that of the wall itself, no other being said: a door 3 by 5 ft, 49 by 12."""
+    last = part[-1]
+    if last.what or last.led or len(part) < 2:
+        return False
+    places = (k for k in range(len(listing.tokens)) if not part[0].start <= k < last.end)
+    return not any(listing.number_at(k) for k in places)
 
 
 def _item(listing: Listing, i: int) -> Item | None:
@@ -118,13 +129,15 @@ def _bare_size(listing: Listing, start: int, at: int, end: int) -> Item | None:
     """A size with its count and no name, in a list of openings (and one 2 by 3) or taken out (two 4x5s out)."""
     if end > at and any(r.end > end for r in listing.chart[at]):
         return None  # thirty | six by ten
-    found = _unnamed_size(listing, end) if any(listing.number_at(k) for k in range(start)) else None
+    end = listing.past(end, _AT, 1) if end > at else end
+    told = any(listing.number_at(k) or listing.words[k] in _ONE for k in range(start))
+    found = _unnamed_size(listing, end) if told else None
     return found or (_sizes_only(listing, end) if end > at else None)
 
 
 def _unnamed(listing: Listing) -> bool:
     """Whether sizes with no name are openings, being taken out of a wall: 30x10, two 4x5s out."""
-    return not _OUT.isdisjoint(listing.words) and not {"stock", "sticks", "pieces"} & set(listing.words)
+    return not (_OUT | {"net"}).isdisjoint(listing.words) and not {"stock", "sticks", "pieces"} & set(listing.words)
 
 
 def _unnamed_size(listing: Listing, i: int) -> Item | None:

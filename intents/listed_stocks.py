@@ -19,10 +19,11 @@ LONGEST_FEET = 30  # no stock is sold that long: a bare number from here on is i
 _WASTE = frozenset("waste waist wastage extra spare overage allowance".split())
 _NAUGHT = frozenset(("nothing", "none"))
 _THROWN = frozenset("throw throwing thrown threw".split())
-_LEFT_OUT = frozenset("skip forget ignore omit".split())
+_LEFT_OUT = frozenset("skip forget ignore ignoring omit omitting neglect".split())
 _SMALL_WORDS = frozenset("the any about".split())
 _WASTE_SAID = _WASTE | {"wasted", "added"}
 _NOTHING = frozenset(("no", "without", "zero"))
+_KERFS = frozenset("kerf kerfs lap laps blade".split())
 
 
 def stocks(listing: Listing) -> Iterator[Reading]:
@@ -71,10 +72,18 @@ def nothings(listing: Listing) -> Iterator[Reading]:
             yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
         if word in _NAUGHT and (listing.words[i - 1] in _THROWN or not _WASTE_SAID.isdisjoint(listing.words[i + 1 : i + 3])):
             yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))  # nothing for waste; throw none away
-        if word in _LEFT_OUT and listing.words[listing.past(i + 1, _SMALL_WORDS)] in _WASTE:
-            yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
+        if word in _LEFT_OUT:
+            yield from _left_out(i, listing.words[listing.past(i + 1, _SMALL_WORDS)])
         if word in _NOTHING:
-            if listing.words[i + 1] in ("kerf", "lap", "laps", "blade"):
+            if listing.words[i + 1] in _KERFS:
                 yield Reading("length", i, i + 1, Length(Fraction(0), "in"))
             elif listing.words[i + 1] in _WASTE:
                 yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
+
+
+def _left_out(i: int, what: str) -> Iterator[Reading]:
+    """Forget the waste; ignore the kerf."""
+    if what in _WASTE:
+        yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
+    elif what in _KERFS:
+        yield Reading("length", i, i + 1, Length(Fraction(0), "in"))

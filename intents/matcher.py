@@ -18,6 +18,7 @@ from intents.grammars import FOLDER
 from intents.learned import learned
 from intents.measures import broken_number
 from intents.neighbours import cut_off
+from intents.of_both import of_both
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
@@ -86,7 +87,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     if model is not None:
         consult(reading, chart, phrases, topics, model)
     for question in reading.questions:
-        question.unplaced = [*question.unplaced, *(cut_off(chart, phrases, question) if question.complete else ())]
+        if question.complete:
+            question.unplaced = cut_off(chart, phrases, question) or of_both(chart, question)
     return reading
 
 

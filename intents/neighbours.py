@@ -12,9 +12,11 @@ from solvers.quantities import Length
 from solvers.slots import Parameter
 
 MOST_BETWEEN = 2  # small words between a name and its size: "window is at 36 in"
+BEING = frozenset("which that is are being".split())  # between a name and its size: sheathing which is half inch
 # Things with a size of their own that people mention beside a question about something else.
 THINGS = frozenset(
-    "window windows door doors ladder ladders exposure reveal overhang eave kerf board boards siding cladding".split()
+    "window windows door doors ladder ladders exposure reveal overhang eave kerf board boards siding cladding sheathing plywood"
+    " ply osb foam strapping".split()
 )
 
 
@@ -24,7 +26,7 @@ def of_something_else(
     """The lengths with no role from their topic, as they were said, that stand after another thing's name."""
     if not placed.loosely:
         return []
-    small = phrases.fillers | LIGHT
+    small = phrases.fillers | LIGHT | BEING
     own = {p.name: f"{p.label} {p.slot.ask} {p.slot.kept or ''}".lower() for p in parameters if p.name in placed.loosely}
     found = ((name, heard) for name, heard in placed.givens.items() if name in placed.loosely)
     return [

@@ -25,6 +25,9 @@ from intents.number_words import (
 )
 from intents.tokens import Token, literal
 
+AREA_WORDS = frozenset("square sq sqft sf ft2 m2 sqm lineal linear".split())  # after thousands written with a space
+_EACH_OF = frozenset(("walls", "sides", "gables", "faces"))  # two 300 square foot walls
+
 
 class Piece(NamedTuple):
     """One number in the line: where it ends, its value, its form and what else it may be."""
@@ -136,7 +139,16 @@ def _figures(line: Line, i: int) -> list[Piece]:
         first = Piece(i + 1, Fraction(int(word)), digits=True)
     else:
         first = Piece(i + 1, Fraction(word), "decimal", digits=True)
-    return [first, *_scaled(line, first.end, first.value)]
+    return [first, *_scaled(line, first.end, first.value), *_spaced(line, i)]
+
+
+def _spaced(line: Line, i: int) -> list[Piece]:
+    """Thousands with a space after them, as they are written abroad: 2 300 square feet."""
+    word, after = line.words[i], line.words[i + 1]
+    if not (word.isdecimal() and after.isdecimal() and len(after) == 3 and len(word) <= 3) or word[0] == "0":
+        return []
+    told = line.words[i + 2] in AREA_WORDS and _EACH_OF.isdisjoint(line.words[i + 3 : i + 7])
+    return [Piece(i + 2, Fraction(int(word + after)), digits=True)] if told else []
 
 
 def _one_group(line: Line, i: int) -> list[Piece]:

@@ -14,6 +14,7 @@ from operator import or_
 from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
+from intents.counting import is_no, pronoun
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.plurals import can_be
@@ -22,7 +23,7 @@ from intents.reading import Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
 from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, metric, millimetres
-from solvers.quantities import Angle, Area, Count, Length, Percent, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
 MOST_SWAPS = 6
@@ -51,6 +52,8 @@ class Placed:
         """Name a quantity that found no place; "the one window", "each one" and "the two ends" count nothing."""
         if tuple(chart.words[max(0, reading.start - 2) : reading.start]) in CONTRASTED:
             return  # seven sixteenths instead of three quarters
+        if reading.kind in ("length", "percent") and isinstance(reading.value, Quantity) and not reading.value.value:
+            return  # ignore the kerf
         word, before = chart.words[reading.start], chart.words[reading.start - 1] if reading.start else ""
         if reading.end == reading.start + 1 and (word == "one" or (word == "two" and before == "the")):
             return
@@ -131,13 +134,6 @@ def _stands_alone(chart: Chart, reading: Reading) -> bool:
     return bare and LEAST_ANGLE <= reading.value.value <= MOST_ANGLE and not named  # type: ignore[union-attr]
 
 
-def _is_no(chart: Chart, kind: type, reading: Reading) -> bool:
-    """Whether a bare number can't be of a kind: "16s" are pieces of that length, and one wall is no area."""
-    if chart.words[reading.end : reading.end + 1] == ["s"]:
-        return kind in (Percent, Count, Area)
-    return kind is Area and _pronoun(chart, reading)
-
-
 def _in_twelve(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is the run of a pitch: "what's that in twelve"."""
     is_twelve = reading.kind == "number" and isinstance(reading.value, Quantity) and reading.value.value == 12
@@ -159,8 +155,9 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
                 placed.givens[name] = Heard(fixed_value(by_name[name].kind, fixed, at_words[2]), *at_words)
             continue
         reading = found[at]
-        for part_name, part in parts_of(name, reading):
-            _give(chart, by_name, part_name, part, placed, cued=True)
+        given = [_give(chart, by_name, part_name, part, placed, cued=True) for part_name, part in parts_of(name, reading)]
+        if not any(given):
+            placed.covered &= ~span(reading.start, reading.end)  # no number is taken for explained that went nowhere
 
 
 def parts_of(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
@@ -202,7 +199,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     warm = parameter.kind is TemperatureChange and chart.words[max(0, reading.start - 1)] in STATES
     if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
-    if reading.kind == "number" and _is_no(chart, parameter.kind, reading):
+    if reading.kind == "number" and is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     if reading.kind in ("number", "plural") and not can_be(chart.words, reading.start, reading.end, parameter):
@@ -300,15 +297,10 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
         if not plain:
             continue
         best = max(plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
-        if wanted or not _pronoun(chart, best):
+        if wanted or not pronoun(chart, best):
             found.append(best)
         at = best.end
     return found
-
-
-def _pronoun(chart: Chart, reading: Reading) -> bool:
-    """Whether a lone "one" stands for a thing ("this one", "one end") and not for a number, as it does with no unit."""
-    return reading.kind == "number" and reading.end == reading.start + 1 and chart.words[reading.start] == "one"
 
 
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:

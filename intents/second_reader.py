@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from intents.chart import Chart, Hit, once, span
 from intents.features import Mention, mentions, of_mentions
+from intents.idle_numbers import counts_a_thing, may_be_idle
 from intents.learned import NOTHING, Learned
 from intents.listed import CONTRASTED
 from intents.listed_layers import LAYER_WORDS
@@ -33,7 +34,6 @@ LEAST_ROLE = 0.01  # a role less likely than this is not tried
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
-NOMINAL = frozenset((1, 2))  # the first number of a stick's name: 1x3, 2 by 4
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
@@ -75,7 +75,7 @@ def read_again(
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
         for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (shares[NOTHING] >= IDLE and _lone_number(sentence, mention))
+        if role == NOTHING and not (shares[NOTHING] >= IDLE and may_be_idle(topic, chart, sentence.found, mention))
         and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
@@ -147,14 +147,6 @@ def _nominal(chart: Chart, heard: Heard) -> bool:
     said = {word for i, word in enumerate(chart.words) if tokens_of(chart, heard) >> i & 1}
     times = not said.isdisjoint(("×", "layers", "double", "each"))
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
-
-
-def _lone_number(sentence: Sentence, mention: Mention) -> bool:
-    """Whether a number may be let be: none with a unit, and no part of a size (16 by 7), but for a stick's name (1x3)."""
-    if mention.reading.kind != "number" or not mention.parts:
-        return mention.reading.kind == "number"
-    first = next(other.reading.value for other in sentence.found if other.start == mention.start)
-    return isinstance(first, Quantity) and first.value in NOMINAL
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
@@ -247,6 +239,8 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
             names = [name for name in names if name != "layers"]  # two layers are no 2 in of anything, nor is detail 4
+        if counts_a_thing(topic, chart, mention):
+            names = [name for name in names if not _gathered(name)]  # five flats: no width of one
         said = hinted & set(names)
         shares = model.role(topic, [*names, NOTHING], features, said)
         likely.append(dict(zip([*names, NOTHING], shares, strict=True)))

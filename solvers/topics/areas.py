@@ -8,7 +8,7 @@ from solvers.binding import Slope
 from solvers.common import HEIGHT_CAUTION
 from solvers.errors import NeedMore
 from solvers.exact import Term, sqrt
-from solvers.quantities import Area, Length, Pitch
+from solvers.quantities import Area, Count, Length, Pitch
 from solvers.registry import topic
 from solvers.slots import Opening, Slot
 from solvers.wall_faces import refuse_unlike
@@ -90,8 +90,9 @@ def gable_area(
     width: GableWidth,
     pitch: Annotated[Pitch, Slot("What is the pitch, or the height of the gable?", kept="pitch")] | None = None,
     height: GableTall | None = None,
+    count: Annotated[Count, Slot("How many gables?", least=1, most=100, name="gables", cued=True)] | None = None,
 ) -> None:
-    """Area of the triangle of a gable, ft², from its width and the pitch, or its height where that is said.
+    """Area of the triangle of a gable, ft², from its width and the pitch, or its height where that is said; or of so many.
 
     Refuses a flat roof, which has no gable. Source: geometry.
     """
@@ -99,7 +100,7 @@ def gable_area(
         rise = _height(work, width, pitch, "height" if height is None else "height by the pitch")
         refuse_unlike(work, width, height, rise)
         height = height or rise
-    area = work.answer("gable area", width * height / 2, "half of width by height, a triangle", "ft2")
+    area = _of_one(work, width * height / 2, count)
     rake = work.step("rake", sqrt((width / 2) ** 2 + height**2), "each rake, over half the width", "ft")
     work.also("height of the gable", height)
     work.also("each rake, no overhang", rake)
@@ -110,6 +111,17 @@ def gable_area(
     work.check("area from the three sides alone (Heron's rule)", heron, "=", area)
     work.caution(HEIGHT_CAUTION)
     _draw_gable(work, width, height, area)
+
+
+def _of_one(work: Working, half: object, count: Term | None) -> Term:
+    """The area of one gable; the answer is that, or of so many alike."""
+    why = "half of width by height, a triangle"
+    if count is None:
+        return work.answer("gable area", half, why, "ft2")
+    area = work.step("area of one", half, why, "ft2")
+    work.answer("gable area", area * count, "so many alike", "ft2")
+    work.also("area of one", area)
+    return area
 
 
 def _height(work: Working, width: Term, pitch: Slope | None, name: str) -> Term:

@@ -33,7 +33,7 @@ def course_layout(
     ],
     exposure: Exposure | None = None,
     least: Annotated[
-        Length, Slot("What is the least exposure?", bare=("in",), above=0, cued=True, name="least exposure")
+        Length, Slot("What is the least exposure?", bare=("in",), above=0, cued=True, quiet=True, name="least exposure")
     ]
     | None = None,
     meant: Annotated[

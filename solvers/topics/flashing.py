@@ -7,6 +7,7 @@ from typing import Annotated, Any
 
 from solvers.common import HEIGHT_CAUTION
 from solvers.coverage import check_whole, whole_pieces
+from solvers.errors import NeedMore
 from solvers.exact import Term, ceil, floor
 from solvers.quantities import Count, Length
 from solvers.registry import topic
@@ -16,7 +17,7 @@ from solvers.working import Working
 
 METAL_CAUTION = "Cut metal is sharp: gloves and eyes; it holds the sun's heat too."
 MOST_MARKS = 60
-MOST_LEGS = 12
+MOST_LEGS, LEAST_LEGS = 12, 2
 SlopeRun = Annotated[
     Length,
     Slot(
@@ -77,13 +78,15 @@ def bent_flashing(
     work: Working,
     lengths: Legs,
     coil: Coil | None = None,
-    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count", cued=True)] | None = None,
+    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count", cued=True, quiet=True)] | None = None,
 ) -> None:
     """Girth (stretch-out) of a bent flashing, inches, the bend lines, and how many come out of a coil's width.
 
     Legs are measured outside; a hem is a leg of its own. Nothing is allowed for the bends: on thin metal that is usual
     (common practice). Refuses a leg of nothing or less. Source: arithmetic.
     """
+    if len(lengths) < LEAST_LEGS:
+        raise NeedMore("lengths", "How wide is each leg?")
     legs = _leg_terms(work, lengths)
     total: Any = sum(legs[1:], start=legs[0])
     girth = work.answer("girth", total, "all legs laid flat", "in")

@@ -22,8 +22,12 @@ Run = Annotated[
     Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True)
 ]
 EachLong = Annotated[
-    Length, Slot("How long is each one?", unit="ft", bare=("ft",), above=0, most=100, name="length of each", cued=True)
+    Length,
+    Slot("How long is each one?", unit="ft", bare=("ft",), above=0, most=100, name="length of each", cued=True, quiet=True),
 ]
+
+
+Bundles = Annotated[Count, Slot("How many bundles to a square?", least=1, most=20, name="bundles to a square", cued=True)]
 
 
 class Per(Choice):
@@ -60,6 +64,7 @@ def weight(
     openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
     piece: EachLong | None = None,
+    bundles: Bundles | None = None,
 ) -> None:
     """What a load weighs, lb (kg in, kg out): pieces at so much each, or an area, wall or gable at so much a square foot.
 
@@ -67,6 +72,7 @@ def weight(
     """
     face = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened)
     length = _all_pieces(work, count, piece, length, per)
+    count = _all_bundles(work, face, bundles, per) or count
     many = _amount(work, count, face, length, per, "area", "How many are there, or how much area?")
     total = work.answer("weight", many * weight, "all together", weight.unit)
     pound = Fraction(45359237, 10**8)
@@ -95,6 +101,7 @@ def cost(
     openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
     piece: EachLong | None = None,
+    bundles: Bundles | None = None,
 ) -> None:
     """What so many, so much area (or a wall or gable), or so much length costs at a price, no tax.
 
@@ -102,6 +109,7 @@ def cost(
     """
     face = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened)
     length = _all_pieces(work, count, piece, length, per)
+    count = _all_bundles(work, face, bundles, per) or count
     many = _amount(work, count, face, length, per, "count", "How many, or how much area or length?")
     total = work.answer("cost", many * price, "all together", "money")
     work.also("each", price)
@@ -122,6 +130,15 @@ def _all_pieces(work: Working, count: Term | None, piece: Term | None, length: T
     if piece is None or count is None or length is not None or per not in PER_LENGTH:
         return length
     return work.step("length in all", count * piece, "so many pieces of that length", "ft")
+
+
+def _all_bundles(work: Working, face: Face, bundles: Term | None, per: Per | None) -> Term | None:
+    """The bundles that an area takes, whole ones, where each of them is priced or weighed."""
+    area = face.measured(work) if bundles is not None and per in (None, Per.EACH) else None
+    if area is None:
+        return None
+    squares = work.step("squares", area / 100, "a square is 100 ft²", "square")
+    return work.step("bundles", ceil(squares * bundles), "so many to a square, whole ones", "count")
 
 
 def _amount(

@@ -85,14 +85,17 @@ def fasteners(
     length: RowLength,
     spacing: FastenerSpacing,
     box: Annotated[Count, Slot("How many in a box?", least=1, most=100_000, name="box", cued=True)] | None = None,
+    at_each: Annotated[Count, Slot("How many at each place?", least=1, most=20, name="at each place", cued=True)] | None = None,
 ) -> None:
-    """How many nails or screws for courses or straps of a length: one at each end and at most the spacing between.
+    """How many nails or screws for courses or straps of a length: one at each end and at most the spacing between, or
+    so many at each place (`at_each`).
 
     Source: arithmetic. For the greatest spacing that is allowed, ask the cladding's maker or the code in force.
     """
     refuse_crowd(work, work.value(12 * length / spacing), "fasteners in a row", spacing, MOST_IN_A_ROW)
     spaces = work.step("spaces", ceil(12 * length / spacing), "spaces along one, none wider than the spacing", "count")
-    each = work.step("each", spaces + 1, "one more fastener than spaces, as there is one at each end", "count")
+    places = work.step("places", spaces + 1, "one more place than spaces, as there is one at each end", "count")
+    each = places if at_each is None else work.step("each", places * at_each, "so many at each place", "count")
     total = work.answer("fasteners", rows * each, "for all of them", "count")
     work.also("fasteners in each", each)
     even = work.step("even spacing", 12 * length / spaces, "if they are spread evenly", "in")
@@ -101,14 +104,14 @@ def fasteners(
         boxes = work.step("boxes", ceil(total / box), "whole boxes", "count")
         work.also("boxes", boxes)
         check_whole(work, boxes, total, box, "the boxes")
-    work.check("spaces of the even size make the length", even * (each - 1), "=", 12 * length)
+    work.check("spaces of the even size make the length", even * (places - 1), "=", 12 * length)
     work.check("the even spacing is within the spacing", even, "<=", spacing)
     work.caution(HEIGHT_CAUTION, DUST_CAUTION, "No spares in it: a few are always dropped.")
-    _draw_row(work, length, even, each)
+    _draw_row(work, length, even, places)
 
 
-def _draw_row(work: Working, length: Term, even: Term, each: Term) -> None:
+def _draw_row(work: Working, length: Term, even: Term, places: Term) -> None:
     step = Fraction(even.value)
-    marks = [Mark(f"fastener {number + 1}", number * step) for number in range(min(int(each.value), MOST_DRAWN))]
+    marks = [Mark(f"fastener {number + 1}", number * step) for number in range(min(int(places.value), MOST_DRAWN))]
     put_marks(work, marks)
     draw_strip(work, marks, float(12 * length.value), "one of them, spread evenly")

@@ -1,0 +1,47 @@
+"""What was said, has its place, and changes nothing: the count beside a length that is priced by the foot.
+
+Every number that a person says, they say for a reason. Where the page would be the same without one, either the
+number was put in the wrong place or the question is about more than the page works; both are asked about.
+"""
+
+from __future__ import annotations
+
+from assistant.pending import Asked
+from solvers.quantities import Count, Quantity
+from solvers.registry import Worked, work_out
+from solvers.slots import Parameter
+
+
+def of_no_effect(asked: Asked, worked: Worked) -> list[str]:
+    """The quantities of this line, as they were said, without which the page would be word for word the same."""
+    page = _page(worked)
+    idle = []
+    for name, given in asked.givens.items():
+        parameter = asked.topic.parameter(name)
+        if given.source != "asked" or not _counts(given.value) or not _may_be_left_out(parameter):
+            continue
+        others = {other: kept for other, kept in asked.givens.items() if other != name}
+        without = work_out(asked.topic, others, asked.tape_step, asked.metric)
+        if without.working is not None and _page(without) == page:
+            idle.append(given.value.text)
+    return idle
+
+
+def _counts(value: object) -> bool:
+    """Whether it is a quantity that must matter; "in one piece" counts nothing."""
+    return isinstance(value, Quantity) and not (isinstance(value, Count) and value.value == 1)
+
+
+def _may_be_left_out(parameter: Parameter) -> bool:
+    """Whether a topic does without it, taking nothing in its stead: what is said of a default confirms it."""
+    optional = not parameter.required or bool(parameter.slot.unless)
+    return optional and parameter.default is None and not parameter.slot.quiet
+
+
+def _page(worked: Worked) -> object:
+    """All that a person sees of a working."""
+    working = worked.working
+    if working is None or working.result is None:
+        return None
+    lines = (working.result, *working.also_lines, *working.marks)
+    return [(line.name, line.text) for line in lines], working.steps, working.cautions

@@ -1,0 +1,37 @@
+"""What a bare number can't be: one that counts things is no share and no area, and "this one" is no number at all."""
+
+from __future__ import annotations
+
+from intents.chart import Chart
+from intents.reading import Reading
+from solvers.quantities import Area, Count, Percent, Temperature, TemperatureChange
+
+NEVER_ONE = (Area, Percent, Temperature, TemperatureChange)  # with no unit: in one piece, one wall
+POINTS = frozenset("this that which every other another last same".split())  # before a "one" that stands for a thing
+WEIGHS = frozenset("is weighs costs runs".split())  # one bundle is 61 pounds
+OPENINGS = frozenset("windows doors openings".split())  # a number before these is no length either
+# A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
+COUNTED = frozenset(
+    "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"
+    " battens straps slats planks panels strips sides sheets tubes flats flat bends folds".split()
+)
+
+
+def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
+    """Whether a bare number can't be of a kind: "16s" are pieces of that length, one wall or four windows no area, and
+    "this one" is no number at all."""
+    after = chart.words[reading.end : reading.end + 1]
+    if after == ["s"]:
+        return kind in (Percent, Count, Area)
+    if pronoun(chart, reading) and (
+        chart.words[max(0, reading.start - 1)] in POINTS or not WEIGHS.isdisjoint(chart.words[reading.end + 1 : reading.end + 2])
+    ):
+        return True
+    if kind in (Area, Percent) and not COUNTED.isdisjoint(after):
+        return True
+    return (kind is not Count and not OPENINGS.isdisjoint(after)) or (kind in NEVER_ONE and pronoun(chart, reading))
+
+
+def pronoun(chart: Chart, reading: Reading) -> bool:
+    """Whether a lone "one" stands for a thing ("this one", "one end") and not for a number, as it does with no unit."""
+    return reading.kind == "number" and reading.end == reading.start + 1 and chart.words[reading.start] == "one"

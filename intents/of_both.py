@@ -1,0 +1,41 @@
+""" "Both eaves", "each of the two sides": an amount that was said once and is wanted twice, or was said of the two together.
+
+Where nothing took these words in (a run of two, sides, gables), the amount worked would be of one, and it is asked.
+"""
+
+from __future__ import annotations
+
+from intents.chart import Chart
+from intents.listed_totals import NOUNS
+from intents.question import Question
+from solvers.quantities import Count
+
+# Topics whose answer is an amount, which is double for two of a thing.
+AMOUNTS = frozenset(
+    ("wall area", "gable area", "cladding boards", "squares", "soffit panels", "trim sticks", "membrane rolls", "fasteners",
+     "sealant", "weight", "cost", "step flashing", "take-off", "strapping")
+)  # fmt: skip
+_TOGETHER = frozenset("total altogether combined together all overall between comes come".split())
+_REACH, _PAIR = 3, 2
+
+
+def of_both(chart: Chart, question: Question) -> list[str]:
+    """The words for two of a thing that the question took no account of, as they were said."""
+    if question.topic not in AMOUNTS or not ("both" in chart.words or "two" in chart.words):
+        return []
+    for i, word in enumerate(chart.words):
+        if word != "both" and (word != "two" or chart.words[i - 1 : i] != ["the"]):
+            continue
+        noun = next((k for k in range(i + 1, min(i + _REACH, len(chart.words))) if chart.words[k] in NOUNS), 0)
+        if noun and not _taken(chart, question, i, noun):
+            return [chart.said(i, noun + 1)]
+    return []
+
+
+def _taken(chart: Chart, question: Question, start: int, noun: int) -> bool:
+    """Whether a given was said in these words, or they come with the whole: both eaves, 72 ft altogether."""
+    at, end = chart.tokens[start].start, chart.tokens[noun].end
+    heard = question.givens.values()
+    inside = any(given.start < end and at < given.end for given in heard)
+    counted = any(isinstance(given.value, Count) and given.value.value == _PAIR for given in heard)
+    return inside or counted or not _TOGETHER.isdisjoint(chart.words)
