@@ -47,10 +47,13 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
         return None
     halved = max(1e-6, min(1 - 1e-6, _halved(chart, phrases, model)))
     made = [
-        (sure + log(share), sum_of(chart, found, roles, half))
+        (sure + log(share), whole)
         for sure, roles in ways_of(chart, found, model)
         for share, half in ((1 - halved, False), (halved, True))
+        if (whole := sum_of(chart, found, roles, half)) is None or (_worth(whole) or 0) > 0  # nobody tells a length below nothing
     ]
+    if not made:
+        return None
     best, whole = max(made, key=lambda way: (way[1] is not None, way[0]))
     if whole is None:
         return None
@@ -110,11 +113,21 @@ def features_of(chart: Chart, found: list[Mention]) -> list[list[str]]:
     """For each quantity the features that tell what it does: the words around it, and all others by side."""
     words = [(i, w) for i, w in enumerate(chart.words) if w not in LIGHT and w[0].isalpha() and not chart.numbers >> i & 1]
     rows: list[list[str]] = []
+    sizes = [_size(mention) for mention in found]
     for n, (mention, near) in enumerate(zip(found, of_mentions(chart, found), strict=True)):
         order = "first" if n == 0 else "later"
+        rank = "largest" if sizes[n] == max(sizes) else "smaller"
         sides = {f"{'before' if i < mention.start else 'after'}:{w}" for i, w in words} | {f"{order}&{w}" for _, w in words}
-        rows.append([*near, f"counts:{_may_count(mention)}", *sorted(sides)])
+        sides |= {f"{rank}&{w}" for _, w in words} | {f"{order}&{rank}&end:{w}" for i, w in words if i >= found[-1].end}
+        rows.append([*near, f"counts:{_may_count(mention)}", rank, f"{order}&{rank}", *sorted(sides)])
     return rows
+
+
+def _size(mention: Mention) -> Fraction:
+    """How long, in inches; a bare number as it is."""
+    value = mention.reading.value
+    assert isinstance(value, Length | Number)
+    return value.to("in").value if isinstance(value, Length) else value.value
 
 
 def _may_count(mention: Mention) -> bool:
