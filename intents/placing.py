@@ -26,6 +26,7 @@ from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, metric, millimetre
 from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
+PLACED_IN = 0.4  # a length in inches no surer than this may be a number with a place after it
 MOST_SWAPS = 6
 LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
 LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
@@ -199,6 +200,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     warm = parameter.kind is TemperatureChange and chart.words[max(0, reading.start - 1)] in STATES
     if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
+    if reading.kind == "length" and reading.sure <= PLACED_IN and reading.value.unit == "in" and metric(chart):  # type: ignore
+        return None  # 40 | in the stud, where all else is metric
     if reading.kind == "number" and is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))

@@ -1,0 +1,96 @@
+"""The second reader of sums: what each length does in a sum that no rule fits, and that it asks unless all but sure."""
+
+from __future__ import annotations
+
+import pytest
+
+from assistant.conversation import Conversation
+from intents import second_sums
+from intents.chart import chart_of
+from intents.consulting import SUMMED
+from intents.learned import NOTHING, Learned
+from intents.matcher import speller
+from intents.phrases import compiled
+from tests.marked import HALVED, case_of, plain, summed
+from tests.marked_sums import by_answer
+from tests.understanding import SAME
+
+
+def worth(marked: str, half: bool) -> float:
+    """What a marked sum comes to, in inches."""
+    case = case_of(HALVED if half else second_sums.TOPIC, marked)
+    return float(case["value"]) * SAME[case["unit"]][1]
+
+
+@pytest.mark.parametrize(
+    ("marked", "half", "inches"),
+    [
+        ("floor to plate [97 1/8|+], floor to head [82 1/2|-], how much above the head", False, 14.625),
+        ("header is [6 ft 4|+] and sits on [an inch and a half|--] of jack each end, clear between", False, 73),
+        ("[a quarter|-] shy of [62 1/2|+]", False, 62.25),
+        ("[three|xn] battens at [45 mm|+] and [18 mm|+] of board", False, 153 / 25.4),
+        ("a rail of [5 1/2|+], [seven|xp] times, less [1/2|-]", False, 38),
+        ("the middle of a [9 ft 5|+] wall", True, 56.5),
+        ("[94 1/2|+] shared into [three|/]", False, 31.5),
+        ("[12 ft|+] minus [7 3/8|-]", False, 136.625),
+    ],
+)
+def test_what_the_lengths_do_makes_the_sum(marked: str, half: bool, inches: float) -> None:
+    assert worth(marked, half) == pytest.approx(inches)
+
+
+@pytest.mark.parametrize(
+    ("marked", "fault"),
+    [
+        ("[97 1/8|-] less [82 1/2|-]", "no sum"),
+        ("[two|xn] of [three|xn] at [4 ft|+]", "no sum"),
+        ("take [boards 1/2 in|-] off [8 ft|+]", "read only in part"),
+        ("[97 1/8|xn] by [2 ft|+]", "can't be xn"),
+        ("take [some|-] off [2 ft|+]", "not read"),
+    ],
+)
+def test_marks_that_make_no_sum_are_named(marked: str, fault: str) -> None:
+    with pytest.raises(ValueError, match=fault):
+        summed(marked)
+
+
+def test_the_answer_tells_what_each_length_does() -> None:
+    case = {"ask": "the wall is 302 mm, the frame 68 mm, set in 25 mm: inside reveal?", "value": 209, "unit": "mm"}
+    found = by_answer(case, None)
+    assert found is not None
+    assert found.roles == ("+", "-", "-")
+    assert by_answer({**case, "value": 211}, None) is None
+
+
+def told(text: str) -> second_sums.Second | None:
+    """With a model that knows one thing: a length after "lose" is taken off."""
+    knows = {"-": {"L1:lose": 1900}, "+": {"L1:lose": -900, "": 500}, NOTHING: {"": -500}, "half": {"": -900}}
+    model = Learned([], [], {}, {f"{second_sums.TOPIC}.{role}": weights for role, weights in knows.items()})
+    return second_sums.sum_again(chart_of(text, compiled(), speller()), compiled(), model)
+
+
+def test_what_was_learned_of_a_word_is_what_a_length_does() -> None:
+    second = told("8 ft , lose 9 1/4 in")
+    assert second is not None
+    assert str(second.question.givens["sum"].value) == "8 ft − 9 1/4 in"
+    assert 0.3 < second.sure < SUMMED  # so it is asked about
+
+
+def test_a_sum_below_nothing_is_not_meant() -> None:
+    second = told("9 1/4 in , lose 8 ft")
+    assert second is None or str(second.question.givens["sum"].value) != "9 1/4 in − 8 ft"
+
+
+def test_a_minus_is_no_part_of_a_length() -> None:
+    text, _ = plain("[2440 mm|+] minus [118 mm|-]")
+    found = second_sums.lengths_of(chart_of(text, compiled(), speller()))
+    assert [float(mention.reading.value.value) for mention in found] == [2440, 118]  # type: ignore[union-attr]
+
+
+def test_a_sum_that_is_told_freely_is_asked_about_and_a_yes_answers_it() -> None:
+    talk = Conversation()
+    asked = talk.answer("Porch beam twenty years old, 16 ft 5 long, want a post at its middle")
+    if asked["outcome"] == "asks":
+        assert "16 ft 5" in asked["ask"]
+        asked = talk.answer("yes")
+    assert asked["answer"]["value"] == pytest.approx(98.5)
