@@ -101,20 +101,29 @@ def _other_topic(
     chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
 ) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
+    hardly = other >= MOSTLY and mine < HARDLY  # then the rule's reading is never given as it is
     if second is not None and second.question.topic == second_sums.TOPIC and second.sure < SUMMED:
+        if hardly and second.sure >= SETTLED:
+            second.question.lacking, second.question.score = 1, top.score
+            reading.questions = [second.question]
+        else:
+            top.lacking = int(hardly)
         return
     if second is None or not second.question.whole:
+        top.lacking = int(hardly)
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
         if other >= CERTAIN and mine < HARDLY and _lacks_only(asks):
             reading.questions = [asks]  # type: ignore[list-item]
         return
     drops = _drops(chart, top, second.question, counts=False)
-    if (other >= CERTAIN or (other >= MOSTLY and mine < HARDLY and second.sure >= ROLES)) and not drops:
+    if (other >= CERTAIN or (hardly and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
     elif other >= CERTAIN or (mine < DOUBTED and top.score < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
         second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
+    else:
+        top.lacking = int(hardly)
 
 
 def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Second | None, likely: float) -> None:
