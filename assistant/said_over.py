@@ -18,8 +18,7 @@ from intents.matcher import read
 from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.reading import Reading
-from intents.sound_alikes import settled
-from intents.talk import numbers_in
+from intents.talk import heard_in, numbers_in
 from intents.tokens import Token, tokenize
 from solvers.quantities import Number, Pitch, Quantity
 
@@ -53,7 +52,7 @@ class Place:
 
 def places_of(text: str) -> list[Place]:
     """The numbers of a line, in the order said."""
-    tokens = settled(tokenize(text)).tokens
+    tokens, _ = heard_in(text)
     return [
         Place(row.value, tuple(t.text for t in tokens[row.start : row.end]), row.start, row.end,
               tokens[row.start].start, tokens[row.end - 1].end)

@@ -1,0 +1,98 @@
+"""A quantity said a second time in other words, to make sure: "22 foot, 264 inches", "6 inches wide, six", "9/12, nine in 12".
+
+The repeat has no role of its own, so the question is read without it. Only the same value counts, beside the first; the same
+words again are two of a row ("4, 4 and 6").
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from intents.put_right import KINDS, LONGEST, Rows
+from intents.reading import Reading
+from intents.tokens import Token
+from solvers.quantities import Length, Number, Percent, Quantity
+
+_SAYS = (("that", "is"), ("thats",), ("that",), ("which", "is"), ("ie",), ("meaning",), ("(",), ())  # after a comma, or alone
+_STOPS = frozenset(", . ; : ? ! ) -".split())
+_GOES_ON = _STOPS | frozenset(
+    "and with at for by from over under how what where which when so is are on in to per if but long wide high tall deep thick "
+    "across total overall exactly".split()
+)  # what may follow a repeat: any other word makes it a thing of its own, as the 96 inch panels of an 8 foot wall
+_TRAIL = 2  # words between the first and its repeat: 6 inches wide, six
+
+
+def without_echoes(tokens: list[Token], rows: Rows) -> list[Token] | None:
+    """The tokens without the quantities that only repeat the one before; None where there are none."""
+    words = [token.text for token in tokens]
+    gone: set[int] = set()
+    at = 1
+    while at < len(words):
+        start = _said_from(words, at) if words[at] in (",", "that", "thats", "which", "(") else at
+        found = _echo(words, rows, at, start, gone) if at < start < len(rows) and rows[start] else None
+        if found is None:
+            at += 1
+            continue
+        gone.update(found)
+        at = max(found) + 1
+    return [token for i, token in enumerate(tokens) if i not in gone] if gone else None
+
+
+def _said_from(words: list[str], at: int) -> int:
+    """The place after what leads to a repeat: a comma, "that's"."""
+    at += words[at] == ","
+    return at + next(len(says) for says in _SAYS if tuple(words[at : at + len(says)]) == says)
+
+
+def _echo(words: list[str], rows: Rows, at: int, start: int, gone: set[int]) -> range | None:
+    """The tokens that fall away where the quantity at `start` repeats the one before `at`."""
+    first, trail = _before(rows, at, gone), 0
+    while not first and trail < _TRAIL and at - trail > 1 and words[at - trail - 1].isalpha():
+        trail += 1
+        first = _before(rows, at - trail, gone)
+    same = _same(words, rows, first, start)
+    if same is None:
+        return None
+    bare, after = same.kind == "number", words[same.end : same.end + 1]
+    if after and after[0] not in (_STOPS | {"and"} if bare else _GOES_ON):
+        return None
+    beyond = same.end + sum(word in (",", "and") for word in words[same.end : same.end + 2])
+    if bare and same.end < beyond < len(rows) and rows[beyond]:
+        return None  # one of a row of numbers
+    if all(one.kind == "number" for one in first) and not bare and not trail and words[at] == ",":
+        return range(first[0].start, start)  # 12, 12 inches: the one with its unit stays
+    return range(at, same.end)
+
+
+def _before(rows: Rows, stop: int, gone: set[int]) -> list[Reading]:
+    """The quantities that end before token `stop` and begin first, passing over what fell away."""
+    while stop - 1 in gone:
+        stop -= 1
+    for start in range(max(0, stop - LONGEST), stop):
+        found = [r for r in rows[start] if r.end == stop and r.kind in KINDS and isinstance(r.value, Quantity)]
+        if found:
+            return found
+    return []
+
+
+def _same(words: list[str], rows: Rows, firsts: Sequence[Reading], start: int) -> Reading | None:
+    """The longest quantity at `start` that is one of `firsts` in other words."""
+    for said in sorted(rows[start], key=lambda r: (-r.end, r.kind == "number")):
+        if said.kind not in KINDS or not isinstance(said.value, Quantity):
+            continue
+        for first in firsts:
+            other = words[first.start : first.end] != words[said.start : said.end]
+            if other and isinstance(first.value, Quantity) and _equal(first.value, said.value):
+                return said
+    return None
+
+
+def _equal(first: Quantity, said: Quantity) -> bool:
+    """Whether two quantities are one: lengths in any unit, a bare number in the unit of the first, a share as a percent."""
+    if isinstance(first, Length) and isinstance(said, Length):
+        return first.to("in").value == said.to("in").value
+    if isinstance(first, Number) and isinstance(said, Percent):
+        return first.value * 100 == said.value
+    if isinstance(said, Number) or isinstance(first, Number):
+        return first.value == said.value
+    return type(first) is type(said) and (first.value, first.unit) == (said.value, said.unit)
