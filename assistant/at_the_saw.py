@@ -14,6 +14,7 @@ from assistant.record import Record, given_line, put_asked
 from assistant.speech import spoken
 from intents.matcher import read, read_as
 from intents.question import Heard, Question
+from intents.talk import numbers_in
 from solvers.exact import fraction
 from solvers.quantities import Angle
 from solvers.registry import Worked
@@ -38,6 +39,7 @@ _ASKS = re.compile(
     r"(?:'?s?\s+(?:reach|scale|range|limit|swing))?\s*\??$",
     re.IGNORECASE,
 )
+_IT = re.compile(r"\b(?:it|that|this|them|those|these)\b", re.IGNORECASE)
 _WHAT = re.compile(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
 _HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b", re.IGNORECASE)
 _REACH = re.compile(
@@ -64,9 +66,14 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     saw = read_as(text, SAW, c.parameters)
     limit = _limit(text, saw)
     if not (asks or (limit is not None and _HOW.search(text))):
-        return False
+        return limit is None and _of_the_last(c, record, text, False)
     rest = _without(text, limit)
     joint = _joint(c, rest)
+    if joint is None and asks and "setting" in saw.givens and not saw.unplaced and (limit or "saw limit" in c.facts.values):
+        c.work(record, [saw])
+        return True
+    if joint is None and limit is None and _of_the_last(c, record, text, bool(asks)):
+        return True
     if joint is None or _set_already(rest, joint):
         return False
     givens: dict[str, Given] = {}
@@ -82,6 +89,25 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
             c.pending.saw = givens
         return True
     _pass_on(c, record, ways[0], givens)
+    return True
+
+
+def _of_the_last(c: Conversation, record: Record, text: str, asks: bool) -> bool:
+    """Whether the line asks of the joint answered last ("can my saw do that one"), or how after whether ("so how do I cut
+    it then"); then answered."""
+    last = c.last
+    if last is None or not _IT.search(text) or numbers_in(text):
+        return False
+    if asks and last.topic.name in JOINTS:
+        way = c.worked(last, last.givens)
+        if not way.worked.working:
+            return False
+        _pass_on(c, record, way, {})
+        return True
+    if asks or last.topic.name != SAW:
+        return False
+    how = Given("asked", c.topics[SAW].parameter("asked").kind["HOW"], "asked")  # type: ignore[index]
+    c.finish(record, [c.worked(last, {**last.givens, "asked": how})], Question(SAW))
     return True
 
 

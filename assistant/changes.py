@@ -8,13 +8,15 @@ from typing import TYPE_CHECKING
 
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
+from assistant.as_before import without_same
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
-from assistant.said_over import OF_THEM, said_over, same_value, stem
+from assistant.relative import by_so_much
+from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
 from intents.chart import LIGHT, chart_of
 from intents.matcher import read_as, speller
@@ -25,7 +27,7 @@ from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
 from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature
-from solvers.slots import Given
+from solvers.slots import Given, Opening
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -43,14 +45,34 @@ UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres"
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
+_INSTEAD = re.compile(r"\binstead\W*$", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
+    return _without_what_stays(c, record, text) or _change(c, record, text, said, questions)
+
+
+def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line changes the question once the words that name what is as before are left out."""
+    less = without_same(text, c.last) if c.last is not None else text
+    if less == text or c.last is None:
+        return False
+    said = talk_of(less, c.places)
+    questions = [question for question in c.read(less).questions if question.score > 0]
+    if said is not None and said.topic not in acts.CHANGES:
+        said = None
+    return _change(c, record, less, said, questions, sure=True)
+
+
+def _change(
+    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], sure: bool = False
+) -> bool:  # fmt: skip
     wanted = _wanted(text, said)
     if wanted is None:
         return False
+    wanted.sure = sure or bool(_INSTEAD.search(text))
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
     if wanted.led:  # the words that lead to a change are no words of a question
@@ -78,6 +100,10 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if c.last is None:
         return False
     best = questions[0] if questions else None
+    more = by_so_much(wanted, c.last)
+    if more is not None:
+        _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
+        return True
     found, text_now = _unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None:
@@ -150,6 +176,8 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
         return False
+    if best.missing and _only_names(wanted, last):
+        return False
     if more.manner and not more.givens and best.missing:
         return False
     name = labelled(wanted, last) if wanted.led else ""
@@ -157,8 +185,19 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
         return False
     if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
         return False
+    if wanted.sure and not (best.whole and set(best.topic.split()) <= set(best.words) - set(last.topic.name.split())):
+        return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
+
+
+def _only_names(wanted: Wanted, last: Asked) -> bool:
+    """Whether the line is a number and words the last question said, and no more: "eight battens"."""
+    phrases = compiled()
+    said = {stem(token.text) for token in tokenize(last.text)}
+    inside = {at for place in places_of(wanted.rest) for at in range(place.first, place.after)}
+    words = {stem(token.text) for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()}
+    return bool(inside) and bool(words & said) and words <= said | phrases.fillers | LIGHT
 
 
 # ── what is to change ──
@@ -186,7 +225,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
-        more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
+        more.givens = {name: _in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _steep(more):
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
@@ -218,9 +257,22 @@ def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
     return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | SIZES))
 
 
-def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
+def _in_metres(heard: Heard, last: Asked) -> Heard:
+    """Openings that were said bare, of a wall that is in metres: 1.2 by 1.5 is no feet there."""
+    units = {given.value.unit for given in last.givens.values() if isinstance(given.value, Length)}
+    said = numbers_in(heard.text)
+    if "m" not in units or any(row.kind != "number" for row in said):
+        return heard
+    metres = [replace(one, **{side: Length(size.value, "m") for side in ("width", "height")
+              if (size := getattr(one, side)).unit == "ft"}) for one in heard.value]  # fmt: skip
+    return replace(heard, value=tuple(metres))
+
+
+def _in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     """A bare number takes the unit of the value in whose place it comes: 12 foot or 60 F, then "if it was twenty"."""
     value = heard.value
+    if before is None and isinstance(value, tuple) and value and isinstance(value[0], Opening):
+        return _in_metres(heard, last)
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)

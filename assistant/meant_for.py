@@ -34,6 +34,7 @@ class Wanted:
     corrects: bool = False
     led: bool = False  # whether words said that a change follows
     lead: str = ""  # those words
+    sure: bool = False  # whether other words say that all else is as before
 
 
 def without_echo(rest: str) -> str:
@@ -73,7 +74,7 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
             return fitting
         places = fitting or places
     near = _nearest(places, last, values[0].value)
-    return near if len(near) == 1 else _bare_for_bare(near, known, values[0].value)
+    return near if len(near) == 1 else _bare_for_bare(near, last, values[0].value)
 
 
 def labelled(wanted: Wanted, last: Asked) -> str:
@@ -128,9 +129,11 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     ]
 
 
-def _bare_for_bare(places: list[str], known: dict[str, Given], new: Quantity) -> list[str]:
-    """The one place that was said without a unit, for a number that is too."""
-    bare = [name for name in places if new.unit == "none" and said_bare(known[name].value)]
+def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
+    """The one place that was said without a unit, for a number that is too; the 12 of "12 by 16 foot" has one."""
+    heard = last.record.get("heard", "").lower()
+    values = {name: last.givens[name].value for name in places if new.unit == "none"}
+    bare = [name for name, value in values.items() if said_bare(value) and not shared_unit(value.text, heard)]
     return bare if len(bare) == 1 else places
 
 
