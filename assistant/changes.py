@@ -18,6 +18,7 @@ from assistant.record import Record, listed, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
+from assistant.story import told_changes
 from intents.chart import LIGHT, chart_of
 from intents.matcher import read_as, speller
 from intents.phrases import compiled
@@ -37,6 +38,7 @@ MISSING = 0.35  # what the matcher charges for a piece that was not said; the la
 STEEP = 24  # rise in 12; a bare number over it is no pitch
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
+TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has have both them those cut".split())
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
@@ -51,7 +53,12 @@ _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
-    return _without_what_stays(c, record, text) or _change(c, record, text, said, questions)
+    if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
+        return True
+    if c.last is None or (questions and questions[0].whole):
+        return False
+    told = told_changes(c, text, _wanted(text, said), c.last)
+    return any(_ask_again(c, record, text, wanted, questions) for wanted in told)
 
 
 def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
@@ -230,6 +237,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
             continue
+        if not wanted.led and _talks_of_else(more, wanted, last):
+            continue
         if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue
         if target in more.givens:
@@ -257,6 +266,10 @@ def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
     return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | SIZES))
 
 
+def _openings(value: object) -> bool:
+    return isinstance(value, tuple) and bool(value) and isinstance(value[0], Opening)
+
+
 def _in_metres(heard: Heard, last: Asked) -> Heard:
     """Openings that were said bare, of a wall that is in metres: 1.2 by 1.5 is no feet there."""
     units = {given.value.unit for given in last.givens.values() if isinstance(given.value, Length)}
@@ -271,7 +284,7 @@ def _in_metres(heard: Heard, last: Asked) -> Heard:
 def _in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     """A bare number takes the unit of the value in whose place it comes: 12 foot or 60 F, then "if it was twenty"."""
     value = heard.value
-    if before is None and isinstance(value, tuple) and value and isinstance(value[0], Opening):
+    if _openings(value):
         return _in_metres(heard, last)
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
@@ -288,6 +301,17 @@ def _steep(more: Question) -> bool:
     return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and text.isdecimal() for v, text in said)
 
 
+def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
+    "hand us up two of the fourteen footers"."""
+    phrases = compiled()
+    inside = {at for place in places_of(wanted.rest) for at in range(place.first, place.after)}
+    others = [token.text for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()]
+    own = [word for word in others if word not in phrases.fillers | LIGHT | set(more.words) | set(PLAIN)]
+    most = 0 if len(places_of(wanted.rest)) > 1 else MOST_STRANGE
+    return len(own) > most and not _named(more, wanted, last)
+
+
 def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:
     """Words of the change that nothing in the question explains; unless words led to it, those of its topic too.
 
@@ -300,6 +324,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    known |= TAKEN_OUT if any(_openings(heard.value) for heard in more.givens.values()) else set()
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
     left = [word for i, word in enumerate(chart.words)

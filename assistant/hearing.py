@@ -8,7 +8,9 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
+from assistant.at_the_saw import asks_the_saw
 from assistant.choices import remember_choice, states_choice
+from assistant.story import asks_again
 from intents.phrases import compiled
 from intents.question import Question, Reading
 from intents.talk import Said, gists_of, numbers_in, talk_of
@@ -69,6 +71,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
+    if said and said.topic == "compare" and c.last is not None and asks_again(text):
+        said = None  # "the fella says I only need a quarter deep, so what then" sets nothing beside the answer
     setting = _setting_of(c, text)
     if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting or c.told):
         return setting
@@ -78,7 +82,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
-    if said and said.topic == "recall" and _SETS.search(text):
+    if said and said.topic == "recall" and (_SETS.search(text) or (c.last is not None and asks_the_saw(text))):
         return None  # what the saw is set to is worked out; how far it swings is kept
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given

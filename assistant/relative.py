@@ -22,15 +22,17 @@ if TYPE_CHECKING:
 # Words that say by how much a thing is more or less, and the words of the givens they are said of.
 _MORE = {
     "higher": "height", "taller": "height", "longer": "length run", "wider": "width", "deeper": "depth", "thicker": "thickness",
-    "steeper": "pitch slope", "farther": "run length", "further": "run length", "bigger": "", "larger": "", "more": "", "hotter": "",
-    "warmer": "",
+    "steeper": "pitch slope", "farther": "run length", "further": "run length", "bigger": "", "larger": "", "more": "",
+    "hotter": "", "warmer": "",
 }  # fmt: skip
 _LESS = {
     "lower": "height", "shorter": "length run height", "narrower": "width", "shallower": "depth pitch", "thinner": "thickness",
     "flatter": "pitch slope", "closer": "spacing", "tighter": "spacing", "smaller": "", "less": "", "fewer": "", "colder": "",
     "cooler": "",
 }  # fmt: skip
-_BY = re.compile(rf"\W*(?:of\s+)?({'|'.join([*_MORE, *_LESS])})\b(\s+than\s+(?:that|it|this|before|last|the last))?", re.IGNORECASE)
+_BY = re.compile(
+    rf"\W*(?:of\s+)?({'|'.join([*_MORE, *_LESS])})\b(\s+than\s+(?:that|it|this|before|last|the last))?", re.IGNORECASE
+)
 _BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows
 
 

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from intents.number_words import SMALL, TENS
+
 # After one of these verbs, "at" and a small number is an hour.
 _CALLERS = frozenset(
     "due here coming arrives arriving leaving leave leaves lunch supper home meeting shows close closes quit quits quitting opens"
-    " back rain shuts dark".split()
+    " back rain shuts dark done finished ready".split()
 )
 _AT = frozenset("at by around before after until till".split())
 _WHO = frozenset("us them those these it".split())
@@ -27,7 +29,9 @@ _MULTIPLIED = frozenset(
     "hundred".split()
 )
 _POINTING = frozenset("that this which other another same last next each every".split())
-_GOES_ON = frozenset("and or is was are s needs wants rises takes by on in for at with then does so to but if up too please".split())
+_GOES_ON = frozenset(
+    "and or is was are s needs wants rises takes by on in for at with then does so to but if up too please".split()
+)
 LATEST = 12  # o'clock
 
 
@@ -38,7 +42,7 @@ def only_cold(words: Sequence[str], at: int) -> bool:
 
 def _alone(after: str) -> bool:
     """Whether what follows "one" makes it no number of anything: that one, this one is."""
-    return not after or not after[0].isalnum() or after in _GOES_ON
+    return not after or not after[0].isalpha() or after in _GOES_ON or after in SMALL or after in TENS
 
 
 def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:

@@ -22,7 +22,7 @@ _GOES_ON = _STOPS | frozenset(
     "and with at for by from over under how what where which when so is are on in to per if but long wide high tall deep thick "
     "across total overall exactly".split()
 )  # what may follow a repeat: any other word makes it a thing of its own, as the 96 inch panels of an 8 foot wall
-_SIZES_NAMED = {("square", "corner"): 90, ("right", "angle"): 90, ("square", "corners"): 90, ("dead", "square"): 90}
+_SIZES_NAMED: dict[str, int | None] = {"square corner": 90, "right angle": 90, "square corners": 90, "dead square": 90}
 _TRAIL = 2  # words between the first and its repeat: 6 inches wide, six
 
 
@@ -118,7 +118,8 @@ def _same(words: list[str], rows: Rows, firsts: Sequence[Reading], start: int) -
 
 def _named(words: list[str], rows: Rows, at: int, start: int) -> Reading | None:
     """The number at `start` where the words before say it by a name: a square corner, ninety; no kerf, zero."""
-    size = _SIZES_NAMED.get(tuple(words[at - 2 : at]), 0 if words[at - 2 : at - 1] in (["no"], ["without"]) else None)
+    none = 0 if words[at - 2 : at - 1] in (["no"], ["without"]) else None
+    size = _SIZES_NAMED.get(" ".join(words[at - 2 : at]), none)
     return next((r for r in rows[start] if isinstance(r.value, Angle | Number) and r.value.value == size), None)
 
 
