@@ -19,6 +19,7 @@ from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
 from assistant.story import told_changes
+from assistant.units_kept import in_its_unit, openings
 from intents.chart import LIGHT, chart_of
 from intents.matcher import read_as, speller
 from intents.phrases import compiled
@@ -27,8 +28,7 @@ from intents.question import Heard, Question
 from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature
-from solvers.slots import Given, Opening
+from solvers.quantities import Length, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -42,12 +42,13 @@ TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has ha
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
-BY_UNIT = (Length, Pitch, Angle, Area, Temperature)  # what a bare number says nothing of until its unit is known
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _INSTEAD = re.compile(r"\binstead\W*$", re.IGNORECASE)
+_SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
+_FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -79,6 +80,8 @@ def _change(
     wanted = _wanted(text, said)
     if wanted is None:
         return False
+    if c.last is not None and wanted.corrects:
+        wanted.rest = _as_pitch(wanted.rest, c.last)
     wanted.sure = sure or bool(_INSTEAD.search(text))
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
@@ -90,6 +93,13 @@ def _change(
         return False
     wanted = turned_round(wanted, c.last)
     return _ask_again(c, record, text, wanted, questions) or _by_gist(c, record, text, wanted, questions)
+
+
+def _as_pitch(rest: str, last: Asked) -> str:
+    """What puts a pitch right, where its rise was heard as a small word: "no, I said for twelve"."""
+    sounds = _FOR_TWELVE.match(rest)
+    pitched = any(isinstance(given.value, Pitch) and given.source != "assumed" for given in last.givens.values())
+    return f"{_SOUNDS[sounds[1].lower()]} {rest[sounds.end(1) :].lstrip()}" if sounds and pitched else rest
 
 
 def _by_gist(c: Conversation, record: Record, text: str, wanted: Wanted, questions: list[Question]) -> bool:
@@ -232,7 +242,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
-        more.givens = {name: _in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
+        more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _steep(more):
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
@@ -266,35 +276,6 @@ def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
     return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | SIZES))
 
 
-def _openings(value: object) -> bool:
-    return isinstance(value, tuple) and bool(value) and isinstance(value[0], Opening)
-
-
-def _in_metres(heard: Heard, last: Asked) -> Heard:
-    """Openings that were said bare, of a wall that is in metres: 1.2 by 1.5 is no feet there."""
-    units = {given.value.unit for given in last.givens.values() if isinstance(given.value, Length)}
-    said = numbers_in(heard.text)
-    if "m" not in units or any(row.kind != "number" for row in said):
-        return heard
-    metres = [replace(one, **{side: Length(size.value, "m") for side in ("width", "height")
-              if (size := getattr(one, side)).unit == "ft"}) for one in heard.value]  # fmt: skip
-    return replace(heard, value=tuple(metres))
-
-
-def _in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
-    """A bare number takes the unit of the value in whose place it comes: 12 foot or 60 F, then "if it was twenty"."""
-    value = heard.value
-    if _openings(value):
-        return _in_metres(heard, last)
-    if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
-        return heard
-    said = numbers_in(heard.text)
-    if len(said) != 1 or said[0].kind != "number":
-        return heard
-    unit = before.value.unit
-    return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
-
-
 def _steep(more: Question) -> bool:
     """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
     said = [(heard.value, heard.text) for heard in more.givens.values()]
@@ -309,7 +290,8 @@ def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     others = [token.text for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()]
     own = [word for word in others if word not in phrases.fillers | LIGHT | set(more.words) | set(PLAIN)]
     most = 0 if len(places_of(wanted.rest)) > 1 else MOST_STRANGE
-    return len(own) > most and not _named(more, wanted, last)
+    named = _named(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
+    return len(own) > most and not named
 
 
 def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:
@@ -324,7 +306,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
-    known |= TAKEN_OUT if any(_openings(heard.value) for heard in more.givens.values()) else set()
+    known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
     left = [word for i, word in enumerate(chart.words)

@@ -158,9 +158,11 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
         was = last.givens[name].value
         value = new.to(was.unit).value if new.unit in was.units else new.value
         if was.value <= 0:
-            return places
+            continue
         ratios.append((max(value / was.value, was.value / value), name))
     ratios.sort()
+    if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
+        return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
     if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
         return [ratios[0][1]]
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]

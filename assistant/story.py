@@ -23,13 +23,16 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _PEOPLE = (
-    r"(?:s?he|they|we|i|you|wife|husband|owners?|client|customer|boss|inspector|foreman|fella|fellow|guy|lad|lady|architect|"
-    r"designer|engineer|neighbou?r|brother|dad|mum|mom|missus|yard|plans?|drawings?)"
+    r"(?:s?he|they|we|i|you|wife|husband|owners?|client|customer|boss|inspector|foreman|fella|fellow|guy|lad|lady|architect"
+    r"|designer|engineer|neighbou?r|brother|dad|mum|mom|missus|yard|plans?|drawings?)"
 )
 _NOW = re.compile(
     r"(?:\bso (?:we'?ll |let'?s |i'?ll |we |just )?(?:go|use|take|try|say|call it|make it)(?: with| for| to| at)?"
-    rf"|\b{_PEOPLE}(?: \w+)?(?: now)? (?:only |really |just )*(?:wants?|needs?|would like|asks? for|prefers?|says? (?:i|we|it) (?:only |just )?needs?)"
-    r"|\b(?:gone|went|goes|going|come|came|dropped|moved|bumped|it'?s|is|are) (?:up|down|back) to|\bit'?s now|\bis now|\bnow it'?s"
+    rf"|\b{_PEOPLE}(?: \w+)?(?: now)? (?:only |really |just )*"
+    r"(?:wants?|needs?|would like|asks? for|prefers?|says? (?:i|we|it) (?:only |just )?needs?)"
+    r"|\b(?:gone|went|goes|going|come|came|dropped|moved|bumped|it'?s|is|are) (?:up|down|back) to"
+    r"|\bit'?s now|\bis now|\bnow it'?s"
+    r"|\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)"
     r"|\b(?:turns|turned) out (?:it'?s|to be|it is|it was)"
     r"|\b(?:other|that|this|next|second) (?:one|side|wall|end|window|door|roof|gable|corner|board|piece|run)(?:'?s| is| was)?"
     r")(?: only| just| about| a full| really)?\W*$",
@@ -37,9 +40,11 @@ _NOW = re.compile(
 )
 _AGAIN = re.compile(
     r"\b(?:so |and |now |then )*(?:at that|what then|what now|how about (?:that|then|now)|where does that (?:leave|put) (?:me|us)"
-    r"|what (?:does|would|will) (?:that|it) (?:make(?: it)?|be|come to|do(?: to it)?)(?: now| then)?|what'?s that(?: come to| make)?(?: now| then)?)\W*$",
+    r"|what (?:does|would|will) (?:that|it) (?:make(?: it)?|be|come to|do(?: to it)?)(?: now| then)?"
+    r"|what'?s that(?: come to| make)?(?: now| then)?)\W*$",
     re.IGNORECASE,
 )
+_FORGOT = re.compile(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
 _TAIL_ENDS = frozenset("so and now then would is was but because since apparently instead if with like by please though".split())
 _SIZES = frozenset("high tall long wide deep thick apart across off each".split())
 _LED = frozenset("if what with for in were was we would had i they gone went go used using use it of made than".split())
@@ -49,6 +54,11 @@ MOST_BESIDE = 6  # words that may stand with a choice: steel like I wanted to
 def asks_again(text: str) -> bool:
     """Whether a line ends by asking what was asked before: "so what then"."""
     return bool(_AGAIN.search(text)) and bool(numbers_in(text))
+
+
+def told_after_all(text: str) -> bool:
+    """Whether a line tells what was forgotten before, with its number: "I forgot there's a foot of overhang"."""
+    return bool(_FORGOT.search(text)) and bool(numbers_in(text))
 
 
 def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked) -> Iterator[Wanted]:
@@ -109,11 +119,11 @@ def _choice_in(c: Conversation, wanted: Wanted, last: Asked) -> str | None:
     if numbers_in(wanted.rest):
         return None
     heard = read_as(wanted.rest, last.topic.name, c.parameters).givens
-    named = [(name, one) for name, one in heard.items() if isinstance(one.value, Enum)]
+    named = [(name, one) for name, one in heard.items() if isinstance(one.value, Enum | str)]
     if len(named) != 1 or len(heard) != 1:
         return None
     name, one = named[0]
     words = {token.text for token in tokenize(wanted.rest)} - {token.text for token in tokenize(one.text)} - _LED
     before = last.givens.get(name)
-    other = before is not None and before.value != one.value
+    other = before is not None and getattr(before.value, "name", before.value) != getattr(one.value, "name", one.value)
     return one.text if other and len(words) <= MOST_BESIDE else None
