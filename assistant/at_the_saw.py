@@ -14,6 +14,7 @@ from assistant.record import Record, given_line, put_asked
 from assistant.speech import spoken
 from intents.matcher import read, read_as
 from intents.question import Heard, Question
+from intents.talk import numbers_in
 from solvers.exact import fraction
 from solvers.quantities import Angle
 from solvers.registry import Worked
@@ -38,6 +39,7 @@ _ASKS = re.compile(
     r"(?:'?s?\s+(?:reach|scale|range|limit|swing))?\s*\??$",
     re.IGNORECASE,
 )
+_IT = re.compile(r"\b(?:it|that|this|them|those|these)\b", re.IGNORECASE)
 _WHAT = re.compile(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
 _HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b", re.IGNORECASE)
 _REACH = re.compile(
@@ -64,14 +66,19 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     saw = read_as(text, SAW, c.parameters)
     limit = _limit(text, saw)
     if not (asks or (limit is not None and _HOW.search(text))):
-        return False
+        return limit is None and _of_the_last(c, record, text, False, {})
     rest = _without(text, limit)
     joint = _joint(c, rest)
-    if joint is None or _set_already(rest, joint):
-        return False
+    if joint is None and asks and "setting" in saw.givens and not saw.unplaced and (limit or "saw limit" in c.facts.values):
+        c.work(record, [saw])
+        return True
     givens: dict[str, Given] = {}
     if limit is not None:
         givens["limit"] = Given("limit", limit.value, "asked", limit.sure)
+    if joint is None and _of_the_last(c, record, rest, bool(asks), givens):
+        return True
+    if joint is None or _set_already(rest, joint):
+        return False
     if not asks:
         kind = c.topics[SAW].parameter("asked").kind
         givens["asked"] = Given("asked", kind["HOW"], "asked")  # type: ignore[index]
@@ -83,6 +90,28 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
         return True
     _pass_on(c, record, ways[0], givens)
     return True
+
+
+def _of_the_last(c: Conversation, record: Record, text: str, asks: bool, givens: dict[str, Given]) -> bool:
+    """Whether the line asks of the joint answered last ("can my saw do that one"), or how it is cut; then answered."""
+    last = c.last
+    if last is None or not _IT.search(text) or numbers_in(text):
+        return False
+    how = {} if asks else {"asked": Given("asked", c.topics[SAW].parameter("asked").kind["HOW"], "asked")}  # type: ignore[index]
+    if last.topic.name in JOINTS and (asks or "saw limit" in c.facts.values):
+        way = c.worked(last, last.givens)
+        if way.worked.working:
+            _pass_on(c, record, way, {**givens, **how})
+        return bool(way.worked.working)
+    if asks or last.topic.name != SAW:
+        return False
+    c.finish(record, [c.worked(last, {**last.givens, **how})], Question(SAW))
+    return True
+
+
+def asks_the_saw(text: str) -> bool:
+    """Whether a line asks if the saw reaches something."""
+    return bool(_ASKS.search(text))
 
 
 def go_on_at_the_saw(c: Conversation, record: Record, waited: Pending | None) -> None:

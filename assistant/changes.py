@@ -8,14 +8,18 @@ from typing import TYPE_CHECKING
 
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
+from assistant.as_before import without_same
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
-from assistant.said_over import OF_THEM, said_over, same_value, stem
+from assistant.relative import by_so_much
+from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
+from assistant.story import told_changes
+from assistant.units_kept import in_its_unit, openings
 from intents.chart import LIGHT, chart_of
 from intents.matcher import read_as, speller
 from intents.phrases import compiled
@@ -24,8 +28,7 @@ from intents.question import Heard, Question
 from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature
-from solvers.slots import Given
+from solvers.quantities import Length, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -35,22 +38,51 @@ MISSING = 0.35  # what the matcher charges for a piece that was not said; the la
 STEEP = 24  # rise in 12; a bare number over it is no pitch
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
+TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has have both them those cut".split())
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
-BY_UNIT = (Length, Pitch, Angle, Area, Temperature)  # what a bare number says nothing of until its unit is known
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
+_INSTEAD = re.compile(r"\binstead\W*$", re.IGNORECASE)
+_SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
+_FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
+    if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
+        return True
+    if c.last is None or (questions and questions[0].whole):
+        return False
+    told = told_changes(c, text, _wanted(text, said), c.last)
+    return any(_ask_again(c, record, text, wanted, questions) for wanted in told)
+
+
+def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line changes the question once the words that name what is as before are left out."""
+    less = without_same(text, c.last) if c.last is not None else text
+    if less == text or c.last is None:
+        return False
+    said = talk_of(less, c.places)
+    questions = [question for question in c.read(less).questions if question.score > 0]
+    if said is not None and said.topic not in acts.CHANGES:
+        said = None
+    return _change(c, record, less, said, questions, sure=True)
+
+
+def _change(
+    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], sure: bool = False
+) -> bool:  # fmt: skip
     wanted = _wanted(text, said)
     if wanted is None:
         return False
+    if c.last is not None and wanted.corrects:
+        wanted.rest = _as_pitch(wanted.rest, c.last)
+    wanted.sure = sure or bool(_INSTEAD.search(text))
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
     if wanted.led:  # the words that lead to a change are no words of a question
@@ -61,6 +93,13 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return False
     wanted = turned_round(wanted, c.last)
     return _ask_again(c, record, text, wanted, questions) or _by_gist(c, record, text, wanted, questions)
+
+
+def _as_pitch(rest: str, last: Asked) -> str:
+    """What puts a pitch right, where its rise was heard as a small word: "no, I said for twelve"."""
+    sounds = _FOR_TWELVE.match(rest)
+    pitched = any(isinstance(given.value, Pitch) and given.source != "assumed" for given in last.givens.values())
+    return f"{_SOUNDS[sounds[1].lower()]} {rest[sounds.end(1) :].lstrip()}" if sounds and pitched else rest
 
 
 def _by_gist(c: Conversation, record: Record, text: str, wanted: Wanted, questions: list[Question]) -> bool:
@@ -78,6 +117,10 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if c.last is None:
         return False
     best = questions[0] if questions else None
+    more = by_so_much(wanted, c.last)
+    if more is not None:
+        _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
+        return True
     found, text_now = _unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None:
@@ -150,6 +193,8 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
         return False
+    if best.missing and _only_names(wanted, last):
+        return False
     if more.manner and not more.givens and best.missing:
         return False
     name = labelled(wanted, last) if wanted.led else ""
@@ -157,8 +202,19 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
         return False
     if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
         return False
+    if wanted.sure and not (best.whole and set(best.topic.split()) <= set(best.words) - set(last.topic.name.split())):
+        return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
+
+
+def _only_names(wanted: Wanted, last: Asked) -> bool:
+    """Whether the line is a number and words the last question said, and no more: "eight battens"."""
+    phrases = compiled()
+    said = {stem(token.text) for token in tokenize(last.text)}
+    inside = {at for place in places_of(wanted.rest) for at in range(place.first, place.after)}
+    words = {stem(token.text) for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()}
+    return bool(inside) and bool(words & said) and words <= said | phrases.fillers | LIGHT
 
 
 # ── what is to change ──
@@ -186,10 +242,12 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
-        more.givens = {name: _in_its_unit(heard, last.givens.get(name)) for name, heard in more.givens.items()}
+        more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _steep(more):
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
+            continue
+        if not wanted.led and _talks_of_else(more, wanted, last):
             continue
         if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue
@@ -218,22 +276,22 @@ def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
     return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | SIZES))
 
 
-def _in_its_unit(heard: Heard, before: Given | None) -> Heard:
-    """A bare number takes the unit of the value in whose place it comes: 12 foot or 60 F, then "if it was twenty"."""
-    value = heard.value
-    if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
-        return heard
-    said = numbers_in(heard.text)
-    if len(said) != 1 or said[0].kind != "number":
-        return heard
-    unit = before.value.unit
-    return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
-
-
 def _steep(more: Question) -> bool:
     """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
     said = [(heard.value, heard.text) for heard in more.givens.values()]
     return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and text.isdecimal() for v, text in said)
+
+
+def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
+    "hand us up two of the fourteen footers"."""
+    phrases = compiled()
+    inside = {at for place in places_of(wanted.rest) for at in range(place.first, place.after)}
+    others = [token.text for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()]
+    own = [word for word in others if word not in phrases.fillers | LIGHT | set(more.words) | set(PLAIN)]
+    most = 0 if len(places_of(wanted.rest)) > 1 else MOST_STRANGE
+    named = _named(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
+    return len(own) > most and not named
 
 
 def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:
@@ -248,6 +306,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
     left = [word for i, word in enumerate(chart.words)

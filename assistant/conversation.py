@@ -15,7 +15,7 @@ from assistant import acts, at_the_saw, changes, choices, context, hearing, repl
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.idle import of_no_effect
-from assistant.outside import outside_the_job
+from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
@@ -132,7 +132,7 @@ class Conversation:
             return
         if (not questions or questions[0].missing) and choices.keep_choice(self, record, text):
             return
-        if questions and not self._vain(said, questions[0]):
+        if questions and not self._vain(said, questions[0]) and not in_other_words(text, reading):
             self.work(record, questions, said)
         else:
             self._no_match(record, text, reading, said)
@@ -140,11 +140,12 @@ class Conversation:
     def _acted_first(self, record: Record, said: Said | None, text: str, questions: list[Question]) -> bool:
         """What no reply could be: another trade's work; marks, reading back, explaining; a value of another name."""
         maybe = said is None or said.loose or said.topic in acts.CHANGES
+        maybe = maybe or (said is not None and said.topic == "remember" and hearing.asks_too(text))
         plain = bool(questions) and not questions[0].missing and len(questions[0].words) >= hearing.PLAIN
         other = outside_of(text, plain) if maybe else None
         if other is not None:
             return acts.perform(self, record, other, text)
-        if said is None or maybe:
+        if said is None or said.loose or said.topic in acts.CHANGES:
             return False
         if said.topic not in acts.VALUES:
             return acts.perform(self, record, said, text)

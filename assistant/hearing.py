@@ -8,10 +8,13 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
+from assistant.at_the_saw import asks_the_saw
 from assistant.choices import remember_choice, states_choice
+from assistant.said_over import places_of
+from assistant.story import asks_again, told_after_all
 from intents.phrases import compiled
 from intents.question import Question, Reading
-from intents.talk import Said, gists_of, numbers_in, talk_of
+from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
 from solvers.quantities import Angle, Pitch, Quantity
 
@@ -38,6 +41,11 @@ _SETS = re.compile(r"\b(?:do|should|would|must|to|i'd)\s+(?:i\s+|we\s+|you\s+)?s
 _TOLD = re.compile(r"\b(?:said|say|told|tell|gave|give|remind|remember|recall|again|forgot|kept|keep|mentioned)\b", re.IGNORECASE)
 _SIZE = re.compile(r"\bhow (?:long|high|tall|far|wide)\b|\b(?:length|height)\b", re.IGNORECASE)
 _ANGLE = re.compile(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
+_NOTE = re.compile(r"[:.;–—]\s*(note\b.*)$", re.IGNORECASE)
+_STEP_AGAIN = re.compile(r"(?<=\w)\W+the \w+ step\W*$", re.IGNORECASE)
+_IS = re.compile(r"(?:\b(?:is|was|be|at|got|as|to)|'s)\s+(?:(?:an?|only|about|actually|really)\s+)*$", re.IGNORECASE)
+_OTHERS_SAY = re.compile(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|guess(?:es)?|bets?|maybe|might|could)\b", re.I)
+SURE = 0.9  # how sure a pitch is that a story is told about
 NOWHERE_NEAR = 4  # times more or less
 WEAK = 1.0  # under this a question is hardly one
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
@@ -49,10 +57,15 @@ def same_as_before(text: str) -> bool:
     return bool(_SAME.search(text))
 
 
+def asks_too(text: str) -> bool:
+    """Whether a line that states something asks something besides."""
+    return bool(_ASKS.search(text) or re.search(r"\b(?:can|could|may|should) (?:i|we)\b", text, re.IGNORECASE))
+
+
 def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:
     """The line as talk, or None where it is rather a question."""
     whole = bool(questions) and not questions[0].missing and not questions[0].lacking
-    said = _plainly(c, text)
+    said = _plainly(c, text) or (None if whole else _told_pitch(c, text, questions))
     plain = said is not None
     if not whole and (said is None or _may_be_more(said)):
         gist = _gist(c, text, reading, questions)
@@ -69,6 +82,10 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
+    if said and said.topic in ("explain", "recall") and c.last is not None and told_after_all(text):
+        said = None
+    if said and said.topic == "compare" and c.last is not None and asks_again(text):
+        said = None  # "the fella says I only need a quarter deep, so what then" sets nothing beside the answer
     setting = _setting_of(c, text)
     if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting or c.told):
         return setting
@@ -78,7 +95,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
     if said and said.topic in acts.CHANGES and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
-    if said and said.topic == "recall" and _SETS.search(text):
+    if said and said.topic == "recall" and (_SETS.search(text) or (c.last is not None and asks_the_saw(text))):
         return None  # what the saw is set to is worked out; how far it swings is kept
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
@@ -134,7 +151,7 @@ def _something_before(c: Conversation) -> bool:
 def _plainly(c: Conversation, text: str) -> Said | None:
     """The line as talk from its first word to its last; several statements in one line are one talk."""
     c.statements = []
-    said = talk_of(text, c.places)
+    said = talk_of(text, c.places) or _less_said(c, text)
     if said is None or said.topic in acts.CHANGES:
         words = _AND.split(text)[:6]
         parts = [talk_of(part, c.places) for part in words]
@@ -146,6 +163,30 @@ def _plainly(c: Conversation, text: str) -> Said | None:
             c.statements = told
             return told[0]
     return said
+
+
+def _less_said(c: Conversation, text: str) -> Said | None:
+    """A note after what leads to it ("remind me later: note the bug screen ran out"), or a step named twice."""
+    note = _NOTE.search(text)
+    said = talk_of(text[note.start(1) :], c.places) if note else None
+    if said is not None and said.topic == "note":
+        return said
+    step = _STEP_AGAIN.search(text)
+    return talk_of(text[: step.start()], c.places) if step else None
+
+
+def _told_pitch(c: Conversation, text: str, questions: list[Question]) -> Said | None:
+    """The pitch that a story comes to: "the tarp is off and the whole thing is a five and a half twelve"."""
+    text = re.split(r"\bbut\b", text, flags=re.IGNORECASE)[-1]  # he swears it's a six twelve, but it's a five
+    if c.last is not None or c.pending is not None or _ASKS.search(text) or _OTHERS_SAY.search(text):
+        return None
+    places = places_of(text)
+    if len({place.value.value for place in places}) != 1 or not isinstance(places[0].value, Pitch) or not _IS.search(text[: places[0].start]):
+        return None
+    said = text[places[0].start : places[0].end]
+    sure = any(reading.kind == "pitch" and reading.sure >= SURE for reading in readings_in(said))
+    named = {word for question in questions[:1] for word in question.words} - {"gable", "roof", "pitch"}
+    return Said("remember", {"value": readings_in(said)}, {"what": "pitch", "value": said}) if sure and not named else None
 
 
 def _gist(c: Conversation, text: str, reading: Reading, questions: list[Question]) -> Said | None:

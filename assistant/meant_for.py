@@ -34,6 +34,7 @@ class Wanted:
     corrects: bool = False
     led: bool = False  # whether words said that a change follows
     lead: str = ""  # those words
+    sure: bool = False  # whether other words say that all else is as before
 
 
 def without_echo(rest: str) -> str:
@@ -73,7 +74,7 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
             return fitting
         places = fitting or places
     near = _nearest(places, last, values[0].value)
-    return near if len(near) == 1 else _bare_for_bare(near, known, values[0].value)
+    return near if len(near) == 1 else _bare_for_bare(near, last, values[0].value)
 
 
 def labelled(wanted: Wanted, last: Asked) -> str:
@@ -128,9 +129,11 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     ]
 
 
-def _bare_for_bare(places: list[str], known: dict[str, Given], new: Quantity) -> list[str]:
-    """The one place that was said without a unit, for a number that is too."""
-    bare = [name for name in places if new.unit == "none" and said_bare(known[name].value)]
+def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
+    """The one place that was said without a unit, for a number that is too; the 12 of "12 by 16 foot" has one."""
+    heard = last.record.get("heard", "").lower()
+    values = {name: last.givens[name].value for name in places if new.unit == "none"}
+    bare = [name for name, value in values.items() if said_bare(value) and not shared_unit(value.text, heard)]
     return bare if len(bare) == 1 else places
 
 
@@ -155,9 +158,11 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
         was = last.givens[name].value
         value = new.to(was.unit).value if new.unit in was.units else new.value
         if was.value <= 0:
-            return places
+            continue
         ratios.append((max(value / was.value, was.value / value), name))
     ratios.sort()
+    if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
+        return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
     if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
         return [ratios[0][1]]
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]

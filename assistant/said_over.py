@@ -18,8 +18,7 @@ from intents.matcher import read
 from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.reading import Reading
-from intents.sound_alikes import settled
-from intents.talk import numbers_in
+from intents.talk import heard_in, numbers_in
 from intents.tokens import Token, tokenize
 from solvers.quantities import Number, Pitch, Quantity
 
@@ -53,7 +52,7 @@ class Place:
 
 def places_of(text: str) -> list[Place]:
     """The numbers of a line, in the order said."""
-    tokens = settled(tokenize(text)).tokens
+    tokens, _ = heard_in(text)
     return [
         Place(row.value, tuple(t.text for t in tokens[row.start : row.end]), row.start, row.end,
               tokens[row.start].start, tokens[row.end - 1].end)
@@ -129,10 +128,13 @@ def _place_for(
     new: Place, held: list[Place], text: str, rest: str, old: str, corrects: bool, lead: str
 ) -> Place | None:  # fmt: skip
     """The one number that the new one is for, by all that tells them apart; none where several are left."""
-    named = _beside_its_name(held, text, rest)
+    replaced = [row.value.value for row in numbers_in(old) if isinstance(row.value, Quantity)]
+    gives_way = [place for place in held if place.value.value in replaced]
+    named = None if gives_way else _beside_its_name(held, text, rest)
+    held = gives_way or held
     if named is not None:
         held = named
-    for test in _tests(new, held, text, old, corrects, word_before(new, rest, lead)):
+    for test in _tests(new, held, text, corrects, word_before(new, rest, lead)):
         fitting = [place for place in held if test(place)]
         held = fitting or held
         if len(held) == 1:
@@ -145,14 +147,13 @@ def _place_for(
 
 
 def _tests(
-    new: Place, held: list[Place], text: str, old: str, corrects: bool, led: list[str]
+    new: Place, held: list[Place], text: str, corrects: bool, led: list[str]
 ) -> list[Callable[[Place], bool]]:  # fmt: skip
-    replaced = [row.value.value for row in numbers_in(old) if isinstance(row.value, Quantity)]
     words = [token.text for token in tokenize(text)]
     alike = {place: shared_words(place.words, new.words) for place in held}
     ranked = sorted(alike.values(), reverse=True)
     clear = ranked[0] if len(ranked) > 1 and ranked[0] - ranked[1] >= ALIKE else 99
-    tests: list[Callable[[Place], bool]] = [lambda place: place.value.value in replaced]
+    tests: list[Callable[[Place], bool]] = []
     if corrects:
         tests += [lambda place: twins(place.value.value, new.value.value), lambda place: alike[place] >= clear]
     tests += [

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from intents.number_words import SMALL, TENS
+
 # After one of these verbs, "at" and a small number is an hour.
 _CALLERS = frozenset(
     "due here coming arrives arriving leaving leave leaves lunch supper home meeting shows close closes quit quits quitting opens"
-    " back rain shuts dark".split()
+    " back rain shuts dark done finished ready".split()
 )
 _AT = frozenset("at by around before after until till".split())
 _WHO = frozenset("us them those these it".split())
@@ -26,6 +28,10 @@ _MULTIPLIED = frozenset(
     "thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety "
     "hundred".split()
 )
+_POINTING = frozenset("that this which other another same last next each every".split())
+_GOES_ON = frozenset(
+    "and or is was are s needs wants rises takes by on in for at with then does so to but if up too please".split()
+)
 LATEST = 12  # o'clock
 
 
@@ -34,11 +40,18 @@ def only_cold(words: Sequence[str], at: int) -> bool:
     return words[at] == "freezing" and not _COLD_THINGS.isdisjoint(words[max(0, at - 3) : at])
 
 
+def _alone(after: str) -> bool:
+    """Whether what follows "one" makes it no number of anything: that one, this one is."""
+    return not after or not after[0].isalpha() or after in _GOES_ON or after in SMALL or after in TENS
+
+
 def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
     """Whether the number at a place is none of the job's; `words` has empty words after its last."""
     after, before = words[at + 1], words[at - 1] if at else ""
     if after == "of" and words[at + 2] in _WHO and (words[at + 2] == "us" or (0 < value < 1 and words[at + 3] in _HAPPENS)):
         return True
+    if words[at] == "one" and before in _POINTING and _alone(after):
+        return True  # can my saw do that one
     if words[at] == "one" and before == "the" and after in ("below", "above", "under", "beneath"):
         return True  # the board below, not a degree of frost
     if value == 0.25 and after == "round":

@@ -11,12 +11,11 @@ from intents.fitting import STANDS_IN
 from intents.grades import grades
 from intents.lengths import FOOTERS
 from intents.lists import lists
-from intents.measures import readings
 from intents.phrases import END, Capture, Phrases, Trie
 from intents.plurals import plural_sizes
 from intents.rates import plain_rates
 from intents.reading import Dims, Reading
-from intents.said_instead import put_right
+from intents.said_once import said_once
 from intents.shares import shares
 from intents.sound_alikes import settled
 from intents.spelling import Speller
@@ -111,11 +110,10 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     tokens, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
-    found = readings(tokens)
-    gone = put_right(tokens, found)
-    if gone is not None:
-        tokens, doubts = _without(tokens, doubts, *gone)
-        found = readings(tokens)
+    heard = tokens
+    tokens, found = said_once(heard)
+    if doubts and tokens is not heard:
+        doubts = _moved(doubts, heard, tokens)
     words = [token.text for token in tokens]
     listed = [*lists(tokens, found)]
     for i, here in enumerate(found[:-1]):
@@ -145,10 +143,10 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     return chart
 
 
-def _without(tokens: list[Token], doubts: Doubts, start: int, end: int) -> tuple[list[Token], Doubts]:
-    """The tokens and their doubts with those from start to end left out."""
-    moved = tuple((at - (end - start) * (at >= end), word) for at, word in doubts if not start <= at < end)
-    return tokens[:start] + tokens[end:], moved
+def _moved(doubts: Doubts, before: list[Token], now: list[Token]) -> Doubts:
+    """The doubts about words that are still there, at their new places."""
+    places = {id(token): at for at, token in enumerate(now)}
+    return tuple((places[id(before[at])], word) for at, word in doubts if id(before[at]) in places)
 
 
 def span(start: int, end: int) -> int:

@@ -28,7 +28,7 @@ _ROLES = frozenset(
     "door wall roof gable of more less plus minus times and or by showing lands percent into coil legs leg hem drop rise "
     "run bevel radius square wood plate stick sticks stock drip kick kickout flange return lip up down sizes each courses "
     "course joint bead diagonal out back under between minimum min least max bigger smaller longer shorter wider gaps off "
-    "past".split()
+    "past all altogether combined".split()
 )
 _THICK = frozenset(("of", "thick", "a"))
 _NAME_ENDS = frozenset(

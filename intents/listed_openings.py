@@ -45,6 +45,9 @@ _BETWEEN = frozenset(
         "in",
         "it",
         "which",
+        "both",
+        "all",
+        "there",
     )
 )
 _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))

@@ -123,7 +123,7 @@ def _wholes(line: Line, i: int) -> list[Piece]:
     if word in PLURALS:
         return [Piece(i + 1, Fraction(PLURALS[word]), sure=0.8)]
     if word == "oh":
-        return [Piece(i + 1, Fraction(0), sure=0.5)]  # more often a sigh
+        return [Piece(i + 1, Fraction(0), sure=0.5)] if line.words[i + 1] == "point" else []  # or else a sigh
     found = [Piece(end, Fraction(value)) for end, value in _under_hundred(line, i)]
     if not found:
         return _one_group(line, i)

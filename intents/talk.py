@@ -19,6 +19,7 @@ from intents.grammars import FOLDER
 from intents.measures import readings
 from intents.phrases import compiled
 from intents.reading import Reading
+from intents.said_once import said_once
 from intents.sound_alikes import settled
 from intents.spelling import Speller
 from intents.talk_rules import (
@@ -73,6 +74,9 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
     rules = compiled(folder).rules[JOB]
     line = Line(text, rules, tuple(names))
     found = line.read()
+    if found is None:
+        mended = Line(text, rules, tuple(names), mend=True)
+        found = mended.read() if len(mended.tokens) != len(line.tokens) else None
     if found is None and line.respell(_speller(folder)):
         found = line.read()
     return found
@@ -81,7 +85,7 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
 def gists_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Iterator[Said]:
     """What a long line that is no question may come to, as talk about the job, the likeliest first."""
     rules = compiled(folder).rules
-    line = Line(text, rules[GIST] | rules[JOB], tuple(names), GAP)
+    line = Line(text, rules[GIST] | rules[JOB], tuple(names), GAP, mend=True)
     found = 0
     for said in line.find(rules[GIST]):
         found += 1
@@ -111,23 +115,29 @@ _plain = lru_cache(maxsize=4096)(apart)
 
 
 @lru_cache(maxsize=8)  # a line is held against several grammars
-def _tokens_of(text: str) -> tuple[list[Token], list[list[Reading]]]:
+def _tokens_of(text: str, mend: bool) -> tuple[list[Token], list[list[Reading]]]:
     typed = tokenize(text[:LONGEST])
     starts = {token.start for token in typed}
     typed = settled(typed).tokens
-    tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
-    return tokens, readings(tokens)
+    return said_once([part for token in typed for part in _apart(token, "" if token.end in starts else text)], mend)
+
+
+@lru_cache(maxsize=8)
+def heard_in(text: str) -> tuple[list[Token], list[list[Reading]]]:
+    """The tokens of a text and their readings, each quantity as it was meant in the end."""
+    return said_once(settled(tokenize(text)).tokens)
 
 
 class Line:
-    """One line being matched: `gap` is how many words that are nobody's may be passed over."""
+    """One line being matched: `gap` is how many words that are nobody's may be passed over; `mend` reads a quantity that
+    was put right as what it was put right to."""
 
-    def __init__(self, text: str, rules: Rules, names: tuple[str, ...], gap: int = 0) -> None:
+    def __init__(self, text: str, rules: Rules, names: tuple[str, ...], gap: int = 0, mend: bool = False) -> None:
         self.text, self.rules, self.gap = text, rules, gap
         self.names = tuple((name, _plain(name)) for name in names)
         self.known = frozenset(words[0] for _, words in self.names if words)
         self.fluff = rules["fluff"][1][1]
-        self.tokens, self.rows = _tokens_of(text)
+        self.tokens, self.rows = _tokens_of(text, mend)
         self.soft = {i for i, t in enumerate(self.tokens) if t.text == "is" and text[t.start : t.end][:1] in "'’"}
         self._take([token.text for token in self.tokens])
 
@@ -340,7 +350,7 @@ class Line:
 
 def readings_in(text: str) -> tuple[Reading, ...]:
     """All readings of the first quantity of a text that are as long as the longest."""
-    for row in readings(settled(tokenize(text)).tokens):
+    for row in heard_in(text)[1]:
         longest = max((reading.end for reading in row if reading.kind in KINDS), default=0)
         if longest:
             return tuple(reading for reading in row if reading.end == longest)
@@ -349,7 +359,7 @@ def readings_in(text: str) -> tuple[Reading, ...]:
 
 def numbers_in(text: str) -> list[Reading]:
     """The quantities of a text, one after the other, the longest reading of each."""
-    rows = readings(settled(tokenize(text)).tokens)
+    rows = heard_in(text)[1]
     found: list[Reading] = []
     at = 0
     while at < len(rows):

@@ -6,8 +6,7 @@ from fractions import Fraction
 
 import pytest
 
-from intents.measures import readings
-from intents.said_instead import put_right
+from intents.said_once import said_once
 from intents.sums import sums
 from intents.tokens import tokenize
 from solvers.sums import Sum, in_millimetres, is_length, with_units
@@ -15,12 +14,7 @@ from solvers.sums import Sum, in_millimetres, is_length, with_units
 
 def inches(text: str) -> Fraction | None:
     """What the one sum of a text comes to, worked in millimetres; None where there is none."""
-    tokens = tokenize(text)
-    chart = readings(tokens)
-    gone = put_right(tokens, chart)
-    if gone is not None:
-        tokens = tokens[: gone[0]] + tokens[gone[1] :]
-        chart = readings(tokens)
+    tokens, chart = said_once(tokenize(text))
     found = [reading.value for reading in sums(tokens, chart)]
     if len(found) != 1 or not isinstance(found[0], Sum):
         return None
@@ -76,9 +70,8 @@ def test_told(said: str, expected: str) -> None:
     ],
 )
 def test_what_is_said_instead(said: str, left: str) -> None:
-    tokens = tokenize(said)
-    start, end = put_right(tokens, readings(tokens)) or (0, 0)
-    assert " ".join(token.text for token in tokens[:start] + tokens[end:]) == left
+    tokens, _ = said_once(tokenize(said))
+    assert " ".join(token.text for token in tokens) == left
 
 
 @pytest.mark.parametrize(

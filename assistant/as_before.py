@@ -1,0 +1,56 @@
+"""What a change says is to stay: "stock 16 foot, same pieces", "seven degrees, same six inches", "everything else as before".
+
+Such words change nothing, so the change is read without them. A number among them must be one that the question before has.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.heard_all import unheard
+from intents.talk import numbers_in
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_APART = re.compile(r"\s*(?:[,;:]|\.(?!\d)|\band\b|\bbut\b)(?:\s+(?:and|but)\b)?\s*", re.IGNORECASE)
+_SAME = re.compile(
+    r"\W*(?:(?:all|everything|the rest|rest|all the rest)(?:\s+else)?\s+(?:is\s+|stays?\s+|as\s+|the\s+)*(?:same|before|was|is)\b"
+    r"|otherwise (?:the )?same|(?:all |everything )?else (?:the )?same"
+    r"|(?:still |at |on |for |with )?(?:all |it's |its )?(?:the |that |those )?same\b"
+    r"|(?:[\w']+\s+){0,3}(?:still|stays?)\b"
+    r")",
+    re.IGNORECASE,
+)
+_COMPARES = re.compile(
+    r"\W*(?:not (?:at|from) (?:zero|nothing|0)"
+    r"|(?:one|two|three|a|an|\d)\s+(?:more|less|fewer)\s+than\s+(?:before|last time|that)"
+    r"|(?:double|twice|half|triple)(?:\s+(?:that|it|as (?:much|many|wide|big|deep)))?)\W*$",
+    re.IGNORECASE,
+)  # sets the new value beside the old one
+
+
+def without_same(text: str, last: Asked) -> str:
+    """The line without what it says is as before; as it is where nothing else is said."""
+    ends = [(0, 0), *((found.start(), found.end()) for found in _APART.finditer(text)), (len(text), len(text))]
+    clauses = [(ends[n][0], ends[n][1], ends[n + 1][0]) for n in range(len(ends) - 1)]
+    gone = [(start, end) for start, first, end in clauses if _stays(text[first:end], last)]
+    kept = text
+    for start, end in reversed(gone):
+        kept = kept[:start] + kept[end:]
+    kept = kept.strip(" ,;.!?")
+    return kept if gone and numbers_in(kept) else text
+
+
+def _stays(part: str, last: Asked) -> bool:
+    """Whether a clause names what is as it was."""
+    if _COMPARES.match(part):
+        return True
+    return bool(_SAME.match(part)) and all(_counts_all(number, last) for number in unheard(part, last.givens.values()))
+
+
+def _counts_all(number: str, last: Asked) -> bool:
+    """Whether a number is how many there are of all the things in a list: the six of four at 70 and two at 36."""
+    lists = [given.value for given in last.givens.values() if isinstance(given.value, tuple)]
+    return any(f"{sum(getattr(one, 'count', 0) for one in things)} none" == number for things in lists)

@@ -1,0 +1,72 @@
+"""A change by so much: "make it two foot higher than that", "what if the run was a foot longer", "6 inches narrower".
+
+The number is what is put to a given or taken from it, never the given itself. Where it can't be told which given is
+meant nothing is changed, and the conversation asks.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.meant_for import labelled
+from assistant.said_over import places_of
+from intents.question import Heard, Question
+from solvers.quantities import Length, Number, Quantity
+
+if TYPE_CHECKING:
+    from assistant.meant_for import Wanted
+    from assistant.pending import Asked
+
+# Words that say by how much a thing is more or less, and the words of the givens they are said of.
+_MORE = {
+    "higher": "height", "taller": "height", "longer": "length run", "wider": "width", "deeper": "depth", "thicker": "thickness",
+    "steeper": "pitch slope", "farther": "run length", "further": "run length", "bigger": "", "larger": "", "more": "",
+    "hotter": "", "warmer": "",
+}  # fmt: skip
+_LESS = {
+    "lower": "height", "shorter": "length run height", "narrower": "width", "shallower": "depth pitch", "thinner": "thickness",
+    "flatter": "pitch slope", "closer": "spacing", "tighter": "spacing", "smaller": "", "less": "", "fewer": "", "colder": "",
+    "cooler": "",
+}  # fmt: skip
+_BY = re.compile(
+    rf"\W*(?:of\s+)?({'|'.join([*_MORE, *_LESS])})\b(\s+than\s+(?:that|it|this|before|last|the last))?", re.IGNORECASE
+)
+_BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows
+
+
+def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
+    """The last question with one given more or less by the number said; none where it can't be told which, None where
+    the line says no such thing."""
+    said = places_of(wanted.rest)
+    if len(said) != 1:
+        return None
+    by = _BY.match(wanted.rest[said[0].end :])
+    if by is None or not (wanted.led or by[2]) or (by[1].lower() in _BARELY and not by[2]):
+        return None
+    word = by[1].lower()
+    name = _meant(wanted, last, word, said[0].value)
+    if not name:
+        return []
+    before, step = last.givens[name].value, said[0].value
+    size = step.to(before.unit).value if step.unit in before.units else step.value
+    value = replace(before, value=before.value + (size if word in _MORE else -size), text="")
+    return [Question(last.topic.name, {name: Heard(value, 0, len(wanted.rest), wanted.rest)}, 1.0)]
+
+
+def _meant(wanted: Wanted, last: Asked, word: str, step: Quantity) -> str:
+    """The one given that is meant: by its name, by what the word is said of, as the last one changed, or as the only one."""
+    fitting = [
+        name for name, given in last.givens.items()
+        if isinstance(given.value, Quantity) and (step.unit in given.value.units or isinstance(step, Number))
+    ]  # fmt: skip
+    told = [name for name in fitting if last.givens[name].source != "assumed"]
+    named = labelled(wanted, last)
+    if named in told:
+        return named
+    of = set((_MORE | _LESS)[word].split())
+    described = [name for name in told if of & set(last.topic.parameter(name).label.split())]
+    alone = told if len(told) == 1 and isinstance(last.givens[told[0]].value, Length) else []
+    found = described or [name for name in told if name in last.changed] or alone
+    return found[0] if len(found) == 1 else ""

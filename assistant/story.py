@@ -1,0 +1,129 @@
+"""A change told with a story round it: "the yard just rang and it's gone up to 21.50, robbery, so at that?".
+
+Words before the number say that it is what holds now, or the line ends by asking again. The number then takes the place
+of the one given that it can be for. What stands beside it must be of the question before, so that two sugars are no sides.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from enum import Enum
+from typing import TYPE_CHECKING
+
+from assistant.heard_all import unheard
+from assistant.meant_for import Wanted, targets_of
+from assistant.said_over import Place, places_of, stem
+from intents.matcher import read_as
+from intents.talk import numbers_in
+from intents.tokens import tokenize
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+
+_PEOPLE = (
+    r"(?:s?he|they|we|i|you|wife|husband|owners?|client|customer|boss|inspector|foreman|fella|fellow|guy|lad|lady|architect"
+    r"|designer|engineer|neighbou?r|brother|dad|mum|mom|missus|yard|plans?|drawings?)"
+)
+_NOW = re.compile(
+    r"(?:\bso (?:we'?ll |let'?s |i'?ll |we |just )?(?:go|use|take|try|say|call it|make it)(?: with| for| to| at)?"
+    rf"|\b{_PEOPLE}(?: \w+)?(?: now)? (?:only |really |just )*"
+    r"(?:wants?|needs?|would like|asks? for|prefers?|says? (?:i|we|it) (?:only |just )?needs?)"
+    r"|\b(?:gone|went|goes|going|come|came|dropped|moved|bumped|it'?s|is|are) (?:up|down|back) to"
+    r"|\bit'?s now|\bis now|\bnow it'?s"
+    r"|\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)"
+    r"|\b(?:turns|turned) out (?:it'?s|to be|it is|it was)"
+    r"|\b(?:other|that|this|next|second) (?:one|side|wall|end|window|door|roof|gable|corner|board|piece|run)(?:'?s| is| was)?"
+    r")(?: only| just| about| a full| really)?\W*$",
+    re.IGNORECASE,
+)
+_AGAIN = re.compile(
+    r"\b(?:so |and |now |then )*(?:at that|what then|what now|how about (?:that|then|now)|where does that (?:leave|put) (?:me|us)"
+    r"|what (?:does|would|will) (?:that|it) (?:make(?: it)?|be|come to|do(?: to it)?)(?: now| then)?"
+    r"|what'?s that(?: come to| make)?(?: now| then)?)\W*$",
+    re.IGNORECASE,
+)
+_FORGOT = re.compile(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
+_TAIL_ENDS = frozenset("so and now then would is was but because since apparently instead if with like by please though".split())
+_SIZES = frozenset("high tall long wide deep thick apart across off each".split())
+_LED = frozenset("if what with for in were was we would had i they gone went go used using use it of made than".split())
+MOST_BESIDE = 6  # words that may stand with a choice: steel like I wanted to
+
+
+def asks_again(text: str) -> bool:
+    """Whether a line ends by asking what was asked before: "so what then"."""
+    return bool(_AGAIN.search(text)) and bool(numbers_in(text))
+
+
+def told_after_all(text: str) -> bool:
+    """Whether a line tells what was forgotten before, with its number: "I forgot there's a foot of overhang"."""
+    return bool(_FORGOT.search(text)) and bool(numbers_in(text))
+
+
+def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked) -> Iterator[Wanted]:
+    """What the line changes, in as few of its words as say it."""
+    choice = _choice_in(c, wanted, last) if wanted is not None and wanted.led else None
+    if choice is not None:
+        yield Wanted(choice, led=True, sure=True)
+        return
+    place = _new_number(text, last)
+    tail = _tail(text, place, last) if place is not None else None
+    if place is None or tail is None:
+        return
+    before = text[: place.start].split()
+    lead = [word for word in before[-1:] if not tail and _named(word, last)]
+    rest = " ".join([*lead, text[place.start : place.end], *tail])
+    told = Wanted(rest, led=True, sure=True)
+    targets = targets_of(told, last)
+    if len(targets) == 1 or (not targets and place.value.unit != "none"):  # 15 percent can only be the waste
+        yield told
+
+
+def _new_number(text: str, last: Asked) -> Place | None:
+    """The one number that the line says holds now; every other in it is the same, or one that was given."""
+    places = places_of(text)
+    led = [place for place in places if _NOW.search(text[: place.start])]
+    asked = bool(_AGAIN.search(text))
+    fresh = [place for place in places if unheard(text[place.start : place.end], last.givens.values())]
+    if not fresh or not (led or asked) or len({place.value.value for place in fresh}) != 1:
+        return None
+    whole = [place for place in fresh if place.value.unit != "none"]
+    if whole:
+        return whole[-1]  # fifteen percent would be safer, so go fifteen
+    told = [place for place in fresh if place in led]
+    return told[-1] if told else fresh[-1] if asked else None
+
+
+def _tail(text: str, place: Place, last: Asked) -> list[str] | None:
+    """The words after the number that go with it, each of the question before; None where another follows."""
+    tail: list[str] = []
+    for token in tokenize(text[place.end :]):
+        if not token.text[0].isalpha() or token.text in _TAIL_ENDS:
+            break
+        if not _named(token.text, last):
+            return None
+        tail.append(token.text)
+    return tail
+
+
+def _named(word: str, last: Asked) -> bool:
+    """Whether a word is one of the question before, a size, or a name of what it was given."""
+    labels = {stem(part) for parameter in last.topic.parameters for part in parameter.label.split()}
+    said = {stem(token.text) for token in tokenize(last.text)}
+    return word in _SIZES or stem(word.lower()) in labels | said
+
+
+def _choice_in(c: Conversation, wanted: Wanted, last: Asked) -> str | None:
+    """The one other choice that a line names: and if we'd gone with steel."""
+    if numbers_in(wanted.rest):
+        return None
+    heard = read_as(wanted.rest, last.topic.name, c.parameters).givens
+    named = [(name, one) for name, one in heard.items() if isinstance(one.value, Enum | str)]
+    if len(named) != 1 or len(heard) != 1:
+        return None
+    name, one = named[0]
+    words = {token.text for token in tokenize(wanted.rest)} - {token.text for token in tokenize(one.text)} - _LED
+    before = last.givens.get(name)
+    other = before is not None and getattr(before.value, "name", before.value) != getattr(one.value, "name", one.value)
+    return one.text if other and len(words) <= MOST_BESIDE else None

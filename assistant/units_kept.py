@@ -1,0 +1,47 @@
+"""The unit of what was said bare in a change: that of the value in whose place it comes, or of the wall it is in."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.acts.memory import short
+from intents.question import Heard
+from intents.talk import numbers_in
+from solvers.quantities import Angle, Area, Length, Pitch, Temperature
+from solvers.slots import Given, Opening
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+BY_UNIT = (Length, Pitch, Angle, Area, Temperature)  # what a bare number says nothing of until its unit is known
+
+
+def openings(value: object) -> bool:
+    """Whether a value is a list of openings."""
+    return isinstance(value, tuple) and bool(value) and isinstance(value[0], Opening)
+
+
+def _in_metres(heard: Heard, last: Asked) -> Heard:
+    """Openings that were said bare, of a wall that is in metres: 1.2 by 1.5 is no feet there."""
+    units = {given.value.unit for given in last.givens.values() if isinstance(given.value, Length)}
+    said = numbers_in(heard.text)
+    if "m" not in units or any(row.kind != "number" for row in said):
+        return heard
+    metres = [replace(one, **{side: Length(size.value, "m") for side in ("width", "height")
+              if (size := getattr(one, side)).unit == "ft"}) for one in heard.value]  # fmt: skip
+    return replace(heard, value=tuple(metres))
+
+
+def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
+    """A bare number takes the unit of the value in whose place it comes: 12 foot or 60 F, then "if it was twenty"."""
+    value = heard.value
+    if openings(value):
+        return _in_metres(heard, last)
+    if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
+        return heard
+    said = numbers_in(heard.text)
+    if len(said) != 1 or said[0].kind != "number":
+        return heard
+    unit = before.value.unit
+    return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())

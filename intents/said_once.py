@@ -1,0 +1,23 @@
+"""The quantities of a line, each said once: without what was put right in the same breath, or said again to make sure."""
+
+from __future__ import annotations
+
+from intents.echoes import without_echoes
+from intents.measures import readings
+from intents.put_right import put_right
+from intents.reading import Reading
+from intents.tokens import Token
+
+MOST = 4  # corrections and rounds of repeats of one line
+
+
+def said_once(tokens: list[Token], mend: bool = True) -> tuple[list[Token], list[list[Reading]]]:
+    """The tokens and their readings; without `mend`, what was put right stays beside what it was put right to."""
+    rows = readings(tokens)
+    for work in (put_right, without_echoes) if mend else (without_echoes,):
+        for _ in range(MOST):
+            found = work(tokens, rows)
+            if found is None:
+                break
+            tokens, rows = found, readings(found)
+    return tokens, rows
