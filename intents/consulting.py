@@ -78,7 +78,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
             top.lacking = 1
-        elif best != top.topic:
+        elif best != top.topic and (best in topics or best == OUTSIDE):  # talk is told by its own rules
             _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
         other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN

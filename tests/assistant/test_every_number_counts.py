@@ -48,7 +48,7 @@ def test_each_number_has_its_part(line: str, value: float) -> None:
         ("wall's 36 by 9 and there's four windows to come out of it, what's net", "four"),
         ("both sides of the house get soffit, 40 ft run, 16 inch deep, 12 in cover, panels", "both sides"),
         ("depth 14 in soffit panels, 15 inch ones, 44 ft run", "other way round"),
-        ("covering size 15 in, run 44 ft, depth 14 in: soffit panel count", "other way round"),
+        ("covering size 15 in, run 44 ft, depth 14 in: soffit panel count", "panel cover"),
         ("What screw do I want through 18 mm cladding and 25 mm battens into the stud?", "penetrat"),
         ("furring of 1x4 over 1/2 inch sheathing, 1.5 in into stud, nail length?", "1x4"),
         ("L flashing, four inches each leg, girth", "leg"),
