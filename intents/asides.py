@@ -32,6 +32,9 @@ _POINTING = frozenset("that this which other another same last next each every".
 _GOES_ON = frozenset(
     "and or is was are s needs wants rises takes by on in for at with then does so to but if up too please".split()
 )
+_GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
+_TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
+_DAYS = frozenset("on since by until before after".split())
 LATEST = 12  # o'clock
 
 
@@ -54,6 +57,8 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True  # can my saw do that one
     if words[at] == "one" and before == "the" and after in ("below", "above", "under", "beneath"):
         return True  # the board below, not a degree of frost
+    if _names(words, at, value):
+        return True
     if value == 0.25 and after == "round":
         return True  # quarter round, a moulding
     if after in _COUNTED or (before in _NAMED and after in (",", ".", "")):
@@ -64,3 +69,13 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     hour = 0 < value <= LATEST and value == int(value) and after in ("", ",", ".", ";", "!", "?", "so", "and", "today")
     return hour and before in _AT and at > 1 and words[at - 2] in _CALLERS
+
+
+def _names(words: Sequence[str], at: int, value: float) -> bool:
+    """Whether a number is a name or a day: 26 gauge metal, gable no. 2, on the 3rd."""
+    if words[at + 1] in _GAUGE and _THICKEST <= value <= _THINNEST:
+        return True
+    if at > 2 and list(words[at - 2 : at]) == ["no", "."] and words[at - 3].isalpha():
+        return True
+    day = words[at][:1].isdecimal() and words[at][-2:] in ("st", "nd", "rd", "th")
+    return day and (words[at + 1] in _TURNS or (at > 1 and words[at - 1] == "the" and words[at - 2] in _DAYS))

@@ -72,7 +72,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             second is not None and second.sure >= ROLES and second.question.whole
             and _differ(top, second.question) and not _drops(chart, top, second.question)
         ):  # fmt: skip
-            top.swaps.append(second.question.givens)
+            if all(_values(swap) != _values(second.question.givens) for swap in top.swaps):
+                top.swaps.append(second.question.givens)
             top.rival = _told_outright(chart, phrases, top)
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
@@ -186,7 +187,7 @@ def _less(question: Question, top: Question) -> bool:
 
 def _differ(top: Question, other: Question) -> bool:
     """Whether the same quantities go to other parameters; a reading that drops one is none."""
-    mine, theirs = ({name: _value(heard) for name, heard in q.givens.items()} for q in (top, other))
+    mine, theirs = (_values(q.givens) for q in (top, other))
     return mine != theirs and len(theirs) >= len(mine)
 
 
@@ -207,6 +208,10 @@ def _drops(chart: Chart, top: Question, other: Question, counts: bool = True) ->
 def _numbers_in(chart: Chart, question: Question) -> int:
     """Mask of the numbers of a question's givens."""
     return reduce(or_, (tokens_of(chart, heard) for heard in question.givens.values()), 0) & chart.numbers
+
+
+def _values(givens: Mapping[str, Heard]) -> dict[str, Any]:
+    return {name: _value(heard) for name, heard in givens.items()}
 
 
 def _value(heard: Heard) -> Any:

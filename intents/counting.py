@@ -13,7 +13,7 @@ OPENINGS = frozenset("windows doors openings".split())  # a number before these 
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
 COUNTED = frozenset(
     "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"
-    " battens straps slats planks panels strips sides sheets tubes flats flat bends folds".split()
+    " battens straps slats planks panels strips sides sheets tubes flats flat bends folds boards".split()
 )
 
 

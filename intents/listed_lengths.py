@@ -45,7 +45,7 @@ _BY = frozenset(("by", "×"))
 _ARTICLES = frozenset(("a", "an"))
 _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the end of a list, these belong to what follows
 # A bare number before one of these counts them.
-_COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs".split())
+_COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs gauge ga".split())
 _HOLDS = frozenset("penetration bite embedment".split())  # what a nail has in the stud is no layer of those before
 
 
@@ -90,7 +90,7 @@ def _of_something_else(listing: Listing, amount: Amount) -> bool:
     if word in _COUNTED or (word == "of" and after == "them"):
         return not amount.unit  # 3, 4 and 5, 8 pieces
     of_it = word in ("coil", "exposure") and listing.number_at(amount.end + 1)
-    return word in _HOLDS or (word in STOCK and not of_it)
+    return word in _HOLDS | {"lengths"} or (word in STOCK and not of_it)
 
 
 def _past_way(listing: Listing, end: int) -> int:

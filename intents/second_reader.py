@@ -34,6 +34,7 @@ LEAST_ROLE = 0.01  # a role less likely than this is not tried
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
+_STOCKED = frozenset("lengths stock coil sticks".split())  # a size before these is of what is bought, and no leg
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
 
 Way = tuple[float, tuple[str, ...]]  # log of how likely, and the role of each quantity
@@ -239,6 +240,8 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
             names = [name for name in names if name != "layers"]  # two layers are no 2 in of anything, nor is detail 4
+        if not _STOCKED.isdisjoint(chart.words[reading.end : reading.end + 1]):
+            names = [name for name in names if name != "lengths"]
         if counts_a_thing(topic, chart, mention):
             names = [name for name in names if not _gathered(name)]  # five flats: no width of one
         said = hinted & set(names)

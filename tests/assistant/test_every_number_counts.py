@@ -31,6 +31,10 @@ def answered(line: str) -> dict[str, Any]:
         ("wall 40 by 9, three 3 by 4s and a 3 by 7, net area", 303),
         ("28 foot across, rise 4 ft: gable area", 56),
         ("one bundle is 61 pounds, I've 14 bundles, what do they weigh", 854),
+        ("gable no. 2, 7.2 m, 2.1 m tall, area?", 7.56),
+        ("26 gauge, 3 inch and 4 inch legs, girth", 7),
+        ("on the 3rd I bought 64 boards at $18.40 each, what's the bill", 1177.6),
+        ("cost of the 3rd load: 40 boards at $12 each", 480),
         ("soffit panels: 15 in covers, 44 ft run, depth 14 in: soffit panel count", 36),
     ],
 )
