@@ -49,6 +49,11 @@ _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGN
 _INSTEAD = re.compile(r"\binstead\W*$", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
+_EACH_OF = re.compile(
+    r"\b(?:make|change|cut|turn|swap) (?:the|those|all the) (\d+)'?s (?:to |into |for |at )?"
+    r"(\d[\d /.]*(?: ?(?:inch(?:es)?|mm|feet|foot|ft))?)\W*$",
+    re.IGNORECASE,
+)  # make the 36s 40
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -139,6 +144,9 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         return Wanted(text) if loose else None
     words = said.words
     corrects = said.topic == "correct"
+    each = _EACH_OF.search(text)
+    if each is not None:
+        return Wanted(each[2], each[1], corrects, True)
     if "swap" in words:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])

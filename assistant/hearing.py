@@ -11,7 +11,7 @@ from assistant.acts.explaining import line_named
 from assistant.at_the_saw import asks_the_saw
 from assistant.choices import remember_choice, states_choice
 from assistant.said_over import places_of
-from assistant.story import asks_again, told_after_all
+from assistant.story import tells_a_change
 from intents.phrases import compiled
 from intents.question import Question, Reading
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
@@ -82,10 +82,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None
     if said and said.topic == "remember" and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
-    if said and said.topic in ("explain", "recall") and c.last is not None and told_after_all(text):
+    if said and c.last is not None and tells_a_change(said.topic, text):
         said = None
-    if said and said.topic == "compare" and c.last is not None and asks_again(text):
-        said = None  # "the fella says I only need a quarter deep, so what then" sets nothing beside the answer
     setting = _setting_of(c, text)
     if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting or c.told):
         return setting
@@ -181,7 +179,8 @@ def _told_pitch(c: Conversation, text: str, questions: list[Question]) -> Said |
     if c.last is not None or c.pending is not None or _ASKS.search(text) or _OTHERS_SAY.search(text):
         return None
     places = places_of(text)
-    if len({place.value.value for place in places}) != 1 or not isinstance(places[0].value, Pitch) or not _IS.search(text[: places[0].start]):
+    pitched = len({place.value.value for place in places}) == 1 and isinstance(places[0].value, Pitch)
+    if not pitched or not _IS.search(text[: places[0].start]):
         return None
     said = text[places[0].start : places[0].end]
     sure = any(reading.kind == "pitch" and reading.sure >= SURE for reading in readings_in(said))

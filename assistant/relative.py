@@ -33,7 +33,7 @@ _LESS = {
 _BY = re.compile(
     rf"\W*(?:of\s+)?({'|'.join([*_MORE, *_LESS])})\b(\s+than\s+(?:that|it|this|before|last|the last))?", re.IGNORECASE
 )
-_BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows
+_BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows, or nothing
 
 
 def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
@@ -43,8 +43,10 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     if len(said) != 1:
         return None
     by = _BY.match(wanted.rest[said[0].end :])
-    if by is None or not (wanted.led or by[2]) or (by[1].lower() in _BARELY and not by[2]):
+    if by is None or not (wanted.led or by[2]):
         return None
+    if by[1].lower() in _BARELY and not by[2] and wanted.rest[said[0].end + by.end() :].strip(" .?!"):
+        return None  # two more at 20
     word = by[1].lower()
     name = _meant(wanted, last, word, said[0].value)
     if not name:

@@ -51,14 +51,11 @@ _LED = frozenset("if what with for in were was we would had i they gone went go 
 MOST_BESIDE = 6  # words that may stand with a choice: steel like I wanted to
 
 
-def asks_again(text: str) -> bool:
-    """Whether a line ends by asking what was asked before: "so what then"."""
-    return bool(_AGAIN.search(text)) and bool(numbers_in(text))
-
-
-def told_after_all(text: str) -> bool:
-    """Whether a line tells what was forgotten before, with its number: "I forgot there's a foot of overhang"."""
-    return bool(_FORGOT.search(text)) and bool(numbers_in(text))
+def tells_a_change(topic: str, text: str) -> bool:
+    """Whether what sounds like other talk tells a change: "the fella says a quarter deep, so what then" compares nothing,
+    and "I forgot there's a foot of overhang" asks for nothing back."""
+    how = {"compare": _AGAIN, "explain": _FORGOT, "recall": _FORGOT}.get(topic)
+    return how is not None and bool(how.search(text)) and bool(numbers_in(text))
 
 
 def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked) -> Iterator[Wanted]:
@@ -101,10 +98,13 @@ def _tail(text: str, place: Place, last: Asked) -> list[str] | None:
     for token in tokenize(text[place.end :]):
         if not token.text[0].isalpha() or token.text in _TAIL_ENDS:
             break
+        if token.text == "of" and not tail:  # a foot of overhang
+            tail.append(token.text)
+            continue
         if not _named(token.text, last):
             return None
         tail.append(token.text)
-    return tail
+    return tail if tail != ["of"] else None
 
 
 def _named(word: str, last: Asked) -> bool:

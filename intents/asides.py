@@ -8,8 +8,8 @@ from intents.number_words import SMALL, TENS
 
 # After one of these verbs, "at" and a small number is an hour.
 _CALLERS = frozenset(
-    "due here coming arrives arriving leaving leave leaves lunch supper home meeting shows close closes quit quits quitting opens"
-    " back rain shuts dark done finished ready".split()
+    "there you due here coming arrives arriving leaving leave leaves lunch supper home meeting shows close closes quit quits "
+    "quitting opens back rain shuts dark done finished ready".split()
 )
 _AT = frozenset("at by around before after until till".split())
 _WHO = frozenset("us them those these it".split())
@@ -30,7 +30,7 @@ _MULTIPLIED = frozenset(
 )
 _POINTING = frozenset("that this which other another same last next each every".split())
 _GOES_ON = frozenset(
-    "and or is was are s needs wants rises takes by on in for at with then does so to but if up too please".split()
+    "and or is was are s needs wants rises takes on for at with then does so to but if up too please".split()
 )
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
 _TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
@@ -43,9 +43,14 @@ def only_cold(words: Sequence[str], at: int) -> bool:
     return words[at] == "freezing" and not _COLD_THINGS.isdisjoint(words[max(0, at - 3) : at])
 
 
-def _alone(after: str) -> bool:
-    """Whether what follows "one" makes it no number of anything: that one, this one is."""
-    return not after or not after[0].isalpha() or after in _GOES_ON or after in SMALL or after in TENS
+def _points_back(words: Sequence[str], at: int) -> bool:
+    """Whether "one" at a place is no number but a thing that was named: that one, the back one is."""
+    after, before = words[at + 1], words[at - 1] if at else ""
+    ends = not after or not after[0].isalnum() or after in _GOES_ON
+    if before in _POINTING:
+        return ends or not after[0].isalpha() or after in SMALL or after in TENS  # that one's 815
+    named = at > 1 and words[at - 2] in ("the", "my", "your", "our") and before.isalpha() and before not in _GOES_ON
+    return named and ends and before not in SMALL and before not in TENS
 
 
 def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
@@ -53,7 +58,7 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
     after, before = words[at + 1], words[at - 1] if at else ""
     if after == "of" and words[at + 2] in _WHO and (words[at + 2] == "us" or (0 < value < 1 and words[at + 3] in _HAPPENS)):
         return True
-    if words[at] == "one" and before in _POINTING and _alone(after):
+    if words[at] == "one" and _points_back(words, at):
         return True  # can my saw do that one
     if words[at] == "one" and before == "the" and after in ("below", "above", "under", "beneath"):
         return True  # the board below, not a degree of frost

@@ -26,9 +26,12 @@ _CUES = tuple(
 _WEAK = frozenset(("no", "nope", "nah", "really", "actually"))  # a word that alone may say something else: no overhang
 _FIRST = frozenset(cue[0] for cue in _CUES)
 _BETWEEN = frozenset(", . ; - … oh er uh um well it is its that thats a an the say like".split())
+_SIGHS = frozenset("hmm er uh um ah oh well".split())
+_PITCHED = frozenset("pitch roof slope".split())
 _ENDS = frozenset(
-    ", . ; : ? ! ) and with at for by from over under how what where which when so is are on in to per or if but off "
-    "using allowing including plus minus less that it times divided take add then wide high tall long deep thick".split()
+    ", . ; : ? ! ) and with at for by from over under how what where which when so is are on in to per or if but off using "
+    "allowing including plus minus less that it come comes make makes times divided take add then wide high tall long deep "
+    "thick".split()
 )  # what may follow the later quantity without giving it another role
 _NO_ROLE = frozenset("and or with if then how what than but not".split())  # no words of the earlier quantity's own
 _WRITTEN = frozenset("written wrote noted said down".split())  # 900 written down, but it's really 830
@@ -66,7 +69,7 @@ def _correction(words: list[str], at: int) -> int:
 
 def _mended(tokens: list[Token], words: list[str], rows: Rows, at: int, end: int) -> list[Token] | None:
     """The tokens with the quantity after `end` for the one before `at`, or None where they are no such pair."""
-    while at and words[at - 1] in ",.;-…":
+    while at > 1 and (words[at - 1] in ",.;-…" or words[at - 1] in _SIGHS):
         at -= 1
     for trail in range(min(_TRAIL, at - 1) + 1):
         stop = at - trail
@@ -84,14 +87,16 @@ def _replaced(
 ) -> list[Token] | None:  # fmt: skip
     stop, at, end = places
     start = next((i for i in range(end, min(end + _LEAD, len(words))) if _longest(rows[i])), None)
-    if start is None or not {*words[end:start]} <= _BETWEEN | {*words[max(0, earlier.start - _LEAD) : earlier.start]}:
+    later = _longest(rows[start]) if start is not None else None
+    if start is None or later is None:
         return None
-    later, role = _longest(rows[start]), words[stop:at]
-    if later is None or not _alike(rows, earlier, later):
+    pitched = "pitch" in _kinds(rows, later)
+    between = _BETWEEN | {*words[max(0, earlier.start - _LEAD) : earlier.start]} | (_PITCHED if pitched else set())
+    if not {*words[end:start]} <= between or not _alike(rows, earlier, later):
         return None
-    after = words[later.end : later.end + 1]
+    role, after = words[stop:at], words[later.end : later.end + 1]
     again = bool(role) and after == role[:1]
-    named = bool(after) and after[0] not in _ENDS and later.kind != "pitch"
+    named = bool(after) and after[0] not in _ENDS and not pitched
     if named and not again and (role or (words[end - 1] in _WEAK and {*words[at:end]} <= _WEAK | {","})):
         return None  # 12 foot long, no 2 foot overhang
     first = _repeated_from(words, rows, earlier, later)

@@ -1,0 +1,90 @@
+"""Changes told by so much, with what stays, with a story; openings and the saw after an answer; what is told in a story."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from assistant.conversation import Conversation
+
+WALL = "area of a wall 30 foot long and 9 foot high"
+STICKS = "stock 12 foot, four at 70 inches and two at 36 inches, how many sticks"
+CORNER = "miter for a 135 degree corner"
+
+
+def last(*lines: str) -> dict[str, Any]:
+    conversation = Conversation()
+    return [conversation.answer(line) for line in lines][-1]
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        ((WALL, "make it two foot longer"), 288),
+        ((WALL, "six inches higher than that"), 285),
+        (("roof angle of 6/12", "what if it was two steeper"), 33.69),
+        (("hip length for a 12 foot run at 6/12", "make it a foot shorter"), 198),
+        ((STICKS, "stock 16 foot, same pieces"), 2),
+        ((STICKS, "Change the stock to 16 foot, 192 inches, same six pieces"), 2),
+        (("drop of a sill 6 inches wide at 5 degrees", "8 inches and a half wide, same slope"), 0.744),
+        (("90 degree corner in three pieces", "Four pieces, one more than before."), 15),
+        (("pitch for a rise of 7 and a half over a run of 18 inches", "the rise is 8 and a quarter, run still 18"), 5.5),
+        (("girth of legs 3, a half and 4 inches", "the last leg is 4 and a half, not 4"), 8),
+        (("area of a wall 7.4 m long by 2.6 high", "less a window 1.2 by 1.5"), 17.44),
+        (("area of a wall 8.2 m by 2.4 m", "take out two windows 1.2 by 0.9"), 17.52),
+        ((WALL, "Oh and there's two windows in it, both 3 by 4 foot, take those off"), 246),
+        (("42 boards at 18.75 each, what do they cost", "the yard rang and it's gone up to 21.50, robbery, so at that?"), 903),
+        (("squares for 1275 sq ft", "my wife says fifteen percent would be safer, so go fifteen"), 14.6625),
+        (("miter for a box with six sides", "she wants eight sides now, apparently six is unlucky"), 22.5),
+        (("ladder footing for 16 foot", "it turned out to be 18 foot, so what now"), 54),
+        (("940 square feet, how many squares, no waste", "and what about the other side, that one's 815"), 8.15),
+        ((CORNER, "I checked the back one and that one's 128"), 26),
+        (("the roof is seven twelve", "rake return", "no I said for twelve"), 54.2175),
+        (("gap of 7 battens 45 mm wide across 1200", "eight battens"), 120),
+    ],
+)
+def test_changed(lines: tuple[str, ...], value: float) -> None:
+    record = last(*lines)
+    assert record["outcome"] == "answered", record["ask"] or record["say"]
+    assert record["answer"]["value"] == pytest.approx(value, rel=2e-3)
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("square check 12 by 16 foot", "no, make it 14"),  # the 12 has its unit said after the 16
+        ("square check 12 by 16", "two foot longer than that"),
+        ("miter for a box with six sides", "the wife wants 2 sugars in her tea"),
+        ("courses for a 9 foot wall at 7 inches", "hand us up two of the fourteen footers"),
+        ("cost of 40 boards at 18 dollars", "the owner wants it done by 5"),
+        ("rise over a 12 foot run at 5/12", "the boss wants 3 foot of cable"),
+        (CORNER, "that one is the north wall"),
+    ],
+)
+def test_no_answer_where_nothing_is_changed_for_sure(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] in ("asks", "declined")
+
+
+def test_the_saw_is_asked_of_the_joint_answered_last() -> None:
+    asked = last("saw stops at 52", "rake return at 5/12", "can my saw do that one")
+    assert (asked["topic"], asked["outcome"]) == ("can my saw cut it", "answered")
+    how = last("my saw only goes to 50 degrees", "I need 56.3 on this piece, will it do it", "so how do I cut it then")
+    assert how["answer"]["value"] == pytest.approx(33.7, abs=0.01)
+    reached = last(CORNER, "would the saw reach this one, it stops at 20")
+    assert reached["say"].startswith("The corner sets the saw to 22.5 degrees. No")
+
+
+def test_a_pitch_told_in_a_story_is_kept() -> None:
+    told = last("we've finally got the tarp off the east gable and it's all a five and a half twelve, would you believe")
+    assert (told["topic"], told["outcome"]) == ("remember", "noted")
+    assert last("my brother in law swears it's a six twelve but it's a five twelve roof, so go with five")["outcome"] == "noted"
+    assert last("my brother in law swears it's a six twelve")["outcome"] != "noted"
+
+
+def test_other_talk() -> None:
+    assert last("remind me of this later: note the bug screen ran out, six foot short")["say"].startswith("Noted: the bug screen")
+    assert last(CORNER, "show me step two, the second step")["say"].startswith("Step 2")
+    assert last("the exposure is 7, sorry, 6 and a half")["say"] == "Kept for this job: exposure 6 1/2 in."
+    assert last("quanto costa un caffè, 2 euro o 3")["outcome"] == "declined"
+    assert last("stock is 16 foot, can I legally drive with that hanging out the back")["outcome"] == "declined"

@@ -1,0 +1,74 @@
+"""Each quantity once: what was put right in the same breath stands for what was wrong, a repeat has no role of its own."""
+
+from __future__ import annotations
+
+import pytest
+
+from intents.said_once import said_once
+from intents.tokens import tokenize
+
+
+def left(text: str) -> str:
+    return " ".join(token.text for token in said_once(tokenize(text))[0])
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("a deck 9 foot, no, 10 foot, by 12 foot 6", "a deck 10 foot , by 12 foot 6"),
+        ("it is 9 foot tall, sorry, 10, and 26 long", "it is 10 foot tall , and 26 long"),
+        ("the pitch is six, I mean eight twelve", "the pitch is eight twelve"),
+        ("roof 5/12, no 6, run 14 foot", "roof 6 / 12 , run 14 foot"),
+        ("four at 70, no, five at 70 and two at 36", "five at 70 and two at 36"),
+        ("12 by 16 foot, no, 14 by 16 foot", "14 foot by 16 foot"),
+        ("24 on centre, hang on, 16 on centre", "16 on centre"),
+        ("run 12 foot 6, make that 12 foot 9", "run 12 foot 9"),
+        ("40 F, wait, 50, hottest 110", "50 f , hottest 110"),
+        ("five eighths, no wait, seven eighths of an inch", "seven eighths of an inch"),
+        ("exposure is 7, no, the exposure is 6", "exposure is 6"),
+    ],
+)
+def test_what_is_put_right(said: str, meant: str) -> None:
+    assert left(said) == meant
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "run is 12 foot , no 2 foot overhang",
+        "12 foot long , no 2 foot overhang",
+        "16 foot sticks for 83 foot , no waste",
+        "no 5 foot boards left , 6 foot ones then",
+        "roof 6 in 12 , no 12 inch overhang",
+    ],
+)
+def test_no_is_also_none(said: str) -> None:
+    assert left(said) == said.replace("/", " / ")
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("wall is 22 foot, 264 inches, studs at 16", "wall is 22 foot , studs at 16"),
+        ("6 inches wide, six, and slopes 5 degrees", "6 inches wide , and slopes 5 degrees"),
+        ("15 foot 6, fifteen six, 186 inches", "15 foot 6"),
+        ("a 142 degree corner, one four two.", "a 142 degree corner ."),
+        ("the rise is 8 and a quarter, 8.25, run 18", "the rise is 8 and a quarter , run 18"),
+        ("a run of 11 foot 4, that's 136 inches?", "a run of 11 foot 4 ?"),
+        ("half open, fifty percent, 20 foot", "half open , 20 foot"),
+        ("square corner, ninety.", "square corner ."),
+        ("with no kerf, zero", "with no kerf"),
+        ("12, 12 inches wide", "12 inches wide"),
+        ("5/8 cladding, 3/4 strapping, so 1 3/8 all told, into the stud", "5 / 8 cladding , 3 / 4 strapping , into the stud"),
+    ],
+)
+def test_a_repeat_is_left_out(said: str, meant: str) -> None:
+    assert left(said) == meant
+
+
+@pytest.mark.parametrize(
+    "said", ["legs 4 , 4 and 6", "wall 8 foot , 96 inch panels", "12 inch boards , 12 pieces", "3 , a half , and 4 inches",
+             "6 by 6 foot", "2 , 3 , 5 , 12 all told"]
+)  # fmt: skip
+def test_two_of_a_size_are_two(said: str) -> None:
+    assert left(said) == said
