@@ -64,17 +64,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     if top is not None and top.plain:
         if top.topic == second_sums.TOPIC:
             top.swaps += second_sums.otherwise(chart, phrases, model, top)
-        second = again(top.topic) if _all_learned(top, model) and not top.swaps else None
-        turned = other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
-        if turned is not None and (second is None or second.sure < BEYOND_DOUBT or _differ(top, second.question)):
-            top.swaps.append(turned)
-        if (
-            second is not None and second.sure >= ROLES and second.question.whole
-            and _differ(top, second.question) and not _drops(chart, top, second.question)
-        ):  # fmt: skip
-            if all(_values(swap) != _values(second.question.givens) for swap in top.swaps):
-                top.swaps.append(second.question.givens)
-            top.rival = _told_outright(chart, phrases, top)
+        _other_roles(chart, phrases, top, topics, again(top.topic) if _all_learned(top, model) and not top.swaps else None)
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
@@ -89,6 +79,20 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         reading.questions = []
     if likely[best] >= SETTLED:
         _without_others(reading, best, likely)
+
+
+def _other_roles(chart: Chart, phrases: Phrases, top: Question, topics: Topics, second: Second | None) -> None:
+    """A rule fits: another way to hand out its quantities goes on beside it, where it is likely, or as likely by the words."""
+    turned = other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
+    if turned is not None and (second is None or second.sure < BEYOND_DOUBT or _differ(top, second.question)):
+        top.swaps.append(turned)
+    if (
+        second is not None and second.sure >= ROLES and second.question.whole
+        and _differ(top, second.question) and not _drops(chart, top, second.question)
+    ):  # fmt: skip
+        if all(_values(swap) != _values(second.question.givens) for swap in top.swaps):
+            top.swaps.append(second.question.givens)
+        top.rival = _told_outright(chart, phrases, top)
 
 
 def _without_others(reading: Reading, best: str, likely: dict[str, float]) -> None:

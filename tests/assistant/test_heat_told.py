@@ -24,7 +24,7 @@ def last(*lines: str) -> dict[str, Any]:
         ("5 metre uPVC soffit board at 15 C, extremes -10 and 40, gap to leave?", "end gap", 8.4, "mm"),
         ("aluminium coping 3 m, fitted at 12 degrees C, it swings from -20 to 60, what gap", "end gap", 3.3, "mm"),
         # by the published coefficients: 5400 mm × 25 × 67e-6, 192 in × 80 × 12e-6 ÷ 1.8
-        ("it'll be forty five celsius on that wall, pvc board, 5.4 m, fitted at twenty. growth?", "thermal movement", 9.045, "mm"),
+        ("it'll be forty five celsius on that wall, pvc board 5.4 m, fitted at twenty. growth?", "thermal movement", 9.045, "mm"),
         ("sixteen foot of steel trim cooling from eighty degrees f too zero f, change", "thermal movement", -0.1024, "in"),
         ("PVC 18 feet hung at 40 F, 110 at worst, -5 in winter, gap today?", "end gap", 9 / 16, "in"),
     ],
