@@ -201,14 +201,14 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
         return False
-    if best.missing and _only_names(wanted, last):
+    if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):
         return False
     if more.manner and not more.givens and best.missing:
         return False
     name = labelled(wanted, last) if wanted.led else ""
     if name in more.givens and (best.missing or " " in last.topic.parameter(name).label):
         return False
-    if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
+    if (wanted.corrects or (best.missing and wanted.led)) and not set(best.topic.split()) & set(best.words):
         return False
     if wanted.sure and not (best.whole and set(best.topic.split()) <= set(best.words) - set(last.topic.name.split())):
         return False

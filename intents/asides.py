@@ -47,6 +47,8 @@ def _points_back(words: Sequence[str], at: int) -> bool:
     """Whether "one" at a place is no number but a thing that was named: that one, the back one is."""
     after, before = words[at + 1], words[at - 1] if at else ""
     ends = not after or not after[0].isalnum() or after in _GOES_ON
+    if before in _POINTING and after in ("by", "in"):  # the other one by the door
+        return words[at + 2].isalpha() and words[at + 2] not in SMALL and words[at + 2] not in TENS
     if before in _POINTING:
         return ends or not after[0].isalpha() or after in SMALL or after in TENS  # that one's 815
     named = at > 1 and words[at - 2] in ("the", "my", "your", "our") and before.isalpha() and before not in _GOES_ON
