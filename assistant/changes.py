@@ -54,6 +54,9 @@ _EACH_OF = re.compile(
     r"(\d[\d /.]*(?: ?(?:inch(?:es)?|mm|feet|foot|ft))?)\W*$",
     re.IGNORECASE,
 )  # make the 36s 40
+_PUTS_RIGHT = re.compile(
+    r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
+)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -128,7 +131,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         return True
     found, text_now = _unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
-    if over is not None:
+    if over is not None and not _talks_of_else(over[0], wanted, c.last):
         found, text_now = [over[0]], over[1]
     if not found or _stands_alone(best, found[0], c.last, wanted):
         return False
@@ -201,14 +204,14 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
         return False
-    if best.missing and _only_names(wanted, last):
+    if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):
         return False
     if more.manner and not more.givens and best.missing:
         return False
     name = labelled(wanted, last) if wanted.led else ""
     if name in more.givens and (best.missing or " " in last.topic.parameter(name).label):
         return False
-    if best.missing and wanted.led and not set(best.topic.split()) & set(best.words):
+    if (wanted.corrects or (best.missing and wanted.led)) and not set(best.topic.split()) & set(best.words):
         return False
     if wanted.sure and not (best.whole and set(best.topic.split()) <= set(best.words) - set(last.topic.name.split())):
         return False
@@ -255,7 +258,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
             continue
-        if not wanted.led and _talks_of_else(more, wanted, last):
+        if _talks_of_else(more, wanted, last):
             continue
         if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue
@@ -293,11 +296,16 @@ def _steep(more: Question) -> bool:
 def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
     "hand us up two of the fourteen footers"."""
-    phrases = compiled()
-    inside = {at for place in places_of(wanted.rest) for at in range(place.first, place.after)}
-    others = [token.text for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()]
-    own = [word for word in others if word not in phrases.fillers | LIGHT | set(more.words) | set(PLAIN)]
-    most = 0 if len(places_of(wanted.rest)) > 1 else MOST_STRANGE
+    if wanted.led or _PUTS_RIGHT.search(wanted.rest):
+        return False
+    phrases, rest = compiled(), OF_THEM.sub("", wanted.rest)
+    places = places_of(rest)
+    inside = {at for place in places for at in range(place.first, place.after)}
+    said = {stem(token.text) for token in tokenize(last.text)} - {"that", "one", "it"}
+    others = [token.text for at, token in enumerate(tokenize(rest)) if at not in inside and token.text.isalpha()]
+    known = phrases.fillers | LIGHT | set(more.words) | set(PLAIN)
+    own = [word for word in others if word not in known and stem(word) not in said]
+    most = 1 if len(places) == 1 and places[0].value.unit not in ("none", "percent") else 0
     named = _named(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
     return len(own) > most and not named
 

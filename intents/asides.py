@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from intents.number_words import SMALL, TENS
+from intents.number_words import ORDINALS, SMALL, TENS
 
 # After one of these verbs, "at" and a small number is an hour.
 _CALLERS = frozenset(
@@ -35,6 +35,10 @@ _GOES_ON = frozenset(
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
 _TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
 _DAYS = frozenset("on since by until before after".split())
+_MEASURES = frozenset(
+    "inch inches in foot feet ft mm cm m metre meter metres meters degree degrees deg percent square and point hundred thousand "
+    "dozen half quarter / - ' \" ° %".split()
+)
 LATEST = 12  # o'clock
 
 
@@ -47,8 +51,10 @@ def _points_back(words: Sequence[str], at: int) -> bool:
     """Whether "one" at a place is no number but a thing that was named: that one, the back one is."""
     after, before = words[at + 1], words[at - 1] if at else ""
     ends = not after or not after[0].isalnum() or after in _GOES_ON
+    if before in _POINTING and after in ("by", "in"):  # the other one by the door
+        return words[at + 2].isalpha() and words[at + 2] not in SMALL and words[at + 2] not in TENS
     if before in _POINTING:
-        return ends or not after[0].isalpha() or after in SMALL or after in TENS  # that one's 815
+        return after not in _MEASURES and after not in ORDINALS  # that one's 815, that one's done
     named = at > 1 and words[at - 2] in ("the", "my", "your", "our") and before.isalpha() and before not in _GOES_ON
     return named and ends and before not in SMALL and before not in TENS
 
@@ -64,9 +70,11 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True  # the board below, not a degree of frost
     if _names(words, at, value):
         return True
+    if after == "to" and words[at + 2] == "go":
+        return True  # only 2 to go
     if value == 0.25 and after == "round":
         return True  # quarter round, a moulding
-    if after in _COUNTED or (before in _NAMED and after in (",", ".", "")):
+    if after in _COUNTED or (before in _NAMED and (after in (",", ".", "") or before == "page")):
         return True
     if after == "times" and words[at + 2].isalpha() and words[at + 2] not in _MULTIPLIED:
         return True  # measured it three times because
