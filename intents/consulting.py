@@ -36,7 +36,6 @@ SUMMED = 0.995  # how sure a sum that no rule fits must be: of those told freely
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
-SURELY, BARELY = 0.8, 0.02  # where they differ so much, a topic that can't be read whole still casts doubt on any rule
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
@@ -112,18 +111,17 @@ def _other_topic(
         if hardly and second.sure >= SETTLED:
             second.question.lacking, second.question.score = 1, top.score
             reading.questions = [second.question]
-        else:
-            top.lacking = int(hardly)
+        elif hardly:
+            top.lacking = 1
         return
     if second is None or not second.question.whole:
-        top.lacking = int(hardly)
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
         asks = asks or (second.question if second is not None else None)
         if other >= CERTAIN and mine < HARDLY and _lacks_only(asks):
             reading.questions = [asks]  # type: ignore[list-item]
             asks.score = max(asks.score, top.score)  # type: ignore[union-attr]
-        elif other >= MOSTLY and mine < DOUBTED and (top.score < PLAINLY or (other >= SURELY and mine < BARELY)):
-            top.lacking = 1
+        else:
+            _doubt(reading, top, mine, other)
         return
     drops = _drops(chart, top, second.question, counts=False)
     if (other >= CERTAIN or (hardly and second.sure >= ROLES)) and not drops:
@@ -133,7 +131,14 @@ def _other_topic(
         second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
     else:
-        top.lacking = int(hardly)
+        _doubt(reading, top, mine, other)
+
+
+def _doubt(reading: Reading, top: Question, mine: float, other: float) -> None:
+    """Ask whether the rule's topic is meant where sentences like this one are hardly ever about it, nor read whole otherwise."""
+    if other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and top.score < PLAINLY)):
+        for question in reading.questions:
+            question.lacking = question.lacking or 1
 
 
 def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Second | None, likely: float) -> None:

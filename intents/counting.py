@@ -13,6 +13,7 @@ WEIGHS = frozenset("is weighs costs runs".split())  # one bundle is 61 pounds
 OPENINGS = frozenset("windows doors openings corners gables dormers pieces storey storeys story stories ends".split())
 END_PANELS = (["end", "panels"], ["end", "pieces"], ["end", "boards"])
 GAUGES = range(12, 33)  # of sheet metal: 26 gauge is how thick it is, and no length
+STICKS = (["2"], ["3"], ["4"], ["6"])  # the other size of a 1x2, a 1x3
 _DAY_ENDS = frozenset(("", ",", ".", "i", "we", "he", "she", "they", "of"))  # after the day of a month
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
 COUNTED = frozenset(
@@ -59,6 +60,7 @@ def _no_size(chart: Chart, reading: Reading) -> bool:
 
 def _no_count(chart: Chart, reading: Reading) -> bool:
     """Whether a number is part of the name of a stick (1x3), or a width: 4 is the widest hole."""
-    words, end = chart.words, reading.end
-    stick = reading.value.value == 1 and words[end : end + 1] == ["×"] and words[end + 1 : end + 2] in (["2"], ["3"], ["4"], ["6"])  # type: ignore[union-attr]
+    words, start, end = chart.words, reading.start, reading.end
+    first = reading.value.value == 1 and words[end : end + 1] == ["×"]  # type: ignore[union-attr]
+    stick = (first and words[end + 1 : end + 2] in STICKS) or (words[max(0, start - 2) : start] == ["1", "×"] and words[start:end] in STICKS)
     return stick or "widest" in words[end : end + 3]

@@ -31,6 +31,10 @@ _HOLDS = frozenset(
 _BEFORE, _AFTER, _NAMED = 6, 5, 8  # tokens in which such a word stands, and the name of a layer before its size
 _OUT_OF = frozenset("take taking remove removing ditch scrap lose pull rip strip skip omit".split())
 _TIMES = frozenset("times layers × sheets coats".split())  # a number before one of these counts what comes after
+_THEY = frozenset(("they", "they're", "theyre"))
+_SUBJECT, _PANELS = 10, frozenset(("panel", "panels"))
+_EAVES = frozenset("soffit soffits eave eaves overhang overhangs run runs porch wall".split())
+_TIMED = frozenset(("×", "by", "times"))
 _NO_LEG = frozenset("fit fits come comes lengths long".split())
 LEAST_STOCK = 5  # ft; so long a size is of the stock and no leg of a bend
 HEARD_APART = 0.3  # a length no surer than this was put together across a comma
@@ -51,6 +55,8 @@ def put_right(chart: Chart, question: Question) -> None:
             question.givens[name] = _in_the(chart, heard)
     if question.topic == "fastener length":
         _penetration(chart, question)
+    if question.topic == "soffit panels":
+        _panels_own(chart, question)
 
 
 def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
@@ -62,6 +68,7 @@ def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
         found += _their_length(chart, question)
     for name in (LAYERS, LEGS):
         found += _passed_over(chart, question.givens.get(name))
+    found += _cut_dash(chart, question.givens.get("openings"))
     return found + _apart(question) + _misheard_part(chart, phrases)
 
 
@@ -71,6 +78,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
     end = len(words) - (words[-1:] == ["?"])
     if topic not in ("cost", "take-off", "tape arithmetic") and not _COSTS.isdisjoint(words[max(0, end - _AT_END) : end]):
         return True
+    if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
+        return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "wall area" and "squares" in words[max(0, end - _AT_END) : end]:
         return True
     counts = "count" in question.givens and ("how", "many") in zip(words, words[1:], strict=False)
@@ -168,6 +177,19 @@ def _untold(chart: Chart, question: Question) -> list[str]:
 # ── lists ──
 
 
+def _panels_own(chart: Chart, question: Question) -> None:
+    """The length of the panels themselves, taken for the run: "panels cover 250 mm and are 3.6 m long"."""
+    run = question.givens.get("run")
+    if run is None or "panel_length" in question.givens or not isinstance(run.value, Length):
+        return
+    start, end = _tokens(chart, run)
+    before = _clause(chart, start - _SUBJECT, start, start)
+    last = next((word for word in reversed(before) if word in _PANELS or word in _EAVES), "")
+    if last in _PANELS and before[-1] == "are" and chart.words[end : end + 1] == ["long"]:
+        question.givens["panel_length"] = question.givens.pop("run")
+        question.missing, question.swaps = ["run"], []
+
+
 def _out_of(chart: Chart, question: Question) -> list[str]:
     """A layer told twice, first as what is taken out: take the 3/8 mesh out of 1/2 ply, 3/8 mesh, 7/8 siding."""
     layers = question.givens[LAYERS].value if LAYERS in question.givens else ()
@@ -208,6 +230,15 @@ def _sized(chart: Chart, start: int, end: int, sizes: set[object]) -> bool:
     return any(isinstance(r.value, Quantity) and r.value.value in sizes for r in inside)
 
 
+def _cut_dash(chart: Chart, heard: Heard | None) -> list[str]:
+    """The size an opening was cut off in: a door 3 by 6 of "3 by 6-8"."""
+    if heard is None or heard.end <= heard.start:
+        return []
+    end = _tokens(chart, heard)[1]
+    cut = chart.words[end : end + 1] == ["-"] and chart.words[end + 1 : end + 2] and chart.words[end + 1].isdecimal()
+    return [chart.said(end - 1, end + 2)] if cut else []
+
+
 def _no_legs(chart: Chart, question: Question) -> list[str]:
     """Sizes that are none of a bend's legs: 10 ft lengths, the two of "will two fit"."""
     heard = question.givens.get(LEGS)
@@ -230,7 +261,7 @@ def _their_length(chart: Chart, question: Question) -> list[str]:
     if heard is None or not isinstance(heard.value, Length):
         return []
     start, end = _tokens(chart, heard)
-    theirs = "they" in _clause(chart, start - _BEFORE, start, start) and chart.words[end : end + 1] == ["long"]
+    theirs = not _THEY.isdisjoint(_clause(chart, start - _BEFORE, start, start)) and chart.words[end : end + 1] == ["long"]
     return [heard.text] if theirs else []
 
 
