@@ -8,6 +8,8 @@ was given it. What is doubted is put right where only one way is left, and named
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
 
 from intents.chart import LIGHT, Chart
 from intents.listed_layers import LAYER_WORDS
@@ -26,7 +28,8 @@ _STOPS = frozenset((".", ";", "?", "!"))
 _HOLDS = frozenset(
     "in into penetration pen bite biting bites embed embedded embedment grip grips hold holds holding stud studs framing deep"
     " seat seats wood timber meat solid past beyond enter enters catch catches grab grabs bury buried sink sunk left leave leaves"
-    " leaving behind min minimum least less settle want wants need needs rafter joist rim header plate post penetrate penetrates".split()
+    " leaving behind min minimum least less settle want wants need needs rafter joist rim header plate post penetrate"
+    " penetrates".split()
 )
 _BEFORE, _AFTER, _NAMED = 6, 5, 8  # tokens in which such a word stands, and the name of a layer before its size
 _OUT_OF = frozenset("take taking remove removing ditch scrap lose pull rip strip skip omit".split())
@@ -48,7 +51,7 @@ _COSTS = frozenset("cost costs".split())
 _AT_END = 3  # tokens from the end of a sentence in which it says what is asked
 
 
-def put_right(chart: Chart, question: Question) -> None:
+def take_back(chart: Chart, question: Question) -> None:
     """Take back a role that no word tells where only one other is left; what is missing then is asked for."""
     if metric(chart):
         for name, heard in question.givens.items():
@@ -82,7 +85,7 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "wall area" and "squares" in words[max(0, end - _AT_END) : end]:
         return True
-    counts = "count" in question.givens and ("how", "many") in zip(words, words[1:], strict=False)
+    counts = "count" in question.givens and ("how", "many") in pairwise(words)
     if counts and topic == "equal spacing":
         return _SPACES.isdisjoint(words)
     return counts and topic == "course layout" and any(
@@ -222,10 +225,11 @@ def _passed_over(chart: Chart, heard: Heard | None) -> list[str]:
 
 def _bare(chart: Chart, start: int, end: int) -> bool:
     """Whether tokens are a number that could be a size: no "one" or "a"."""
-    return any(word[0].isdecimal() for word in chart.words[start:end]) or end > start + 1 or chart.words[start] not in ("one", "a", "an")
+    words = chart.words[start:end]
+    return any(word[0].isdecimal() for word in words) or words not in (["one"], ["a"], ["an"])
 
 
-def _sized(chart: Chart, start: int, end: int, sizes: set[object]) -> bool:
+def _sized(chart: Chart, start: int, end: int, sizes: set[Fraction]) -> bool:
     inside = (r for at in range(start, end) for r in chart.readings[at] if r.end <= end)
     return any(isinstance(r.value, Quantity) and r.value.value in sizes for r in inside)
 

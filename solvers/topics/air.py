@@ -102,7 +102,8 @@ def build_out(
 ) -> None:
     """Depth from the stud to the face of the cladding, inches: the sum of the layers; what a swap of two changes.
 
-    Refuses a layer of nothing or less, and asks for the others where only one was said. `also` says what going from a 3/8 in to a 3/4 in gap adds.
+    Refuses a layer of nothing or less, and asks for the others where only one was said.
+    `also` says what going from a 3/8 in to a 3/4 in gap adds.
     """
     terms = layer_terms(work, layers)
     if swap is not None or (gone is not None and len(terms) == 1):
