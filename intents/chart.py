@@ -39,6 +39,7 @@ NEW_PHRASE = frozenset(
 T = TypeVar("T")
 NOT_BESIDE = frozenset("in with from by per".split())  # what follows one of these has no role from the word before it
 _EIGHTHS = (["eights"], ["eighths"], ["sixteenths"])
+_RATIOS = (["one"], ["a"], ["three"], ["150"], ["300"])
 MOST_SKIPS = 2  # filler words in a row inside one phrase
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
 
@@ -194,6 +195,8 @@ def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
 
 def _cuts_fraction(reading: Reading, words: list[str]) -> bool:
     """Whether a number ends within a fraction: a hundred and fifty feet three | eights wide."""
+    if words[reading.end - 1 : reading.end + 1] == ["one", "to"] and reading.kind == "length":
+        return words[reading.end + 1 : reading.end + 2] in _RATIOS  # forty foot | one to one fifty
     cut = words[reading.end : reading.end + 1] in _EIGHTHS and words[reading.end - 1].isalpha()
     return cut and reading.kind in ("length", "number") and words[reading.end - 1] not in ("feet", "foot", "inches", "inch")
 

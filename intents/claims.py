@@ -13,6 +13,8 @@ from solvers.quantities import Quantity
 
 _ASKS = frozenset("will would is are does do can".split())
 _ENOUGH = frozenset("enough do cover covers plenty suffice sufficient".split())
+_STATES = frozenset(("is", "are"))  # these ask only where a question begins: "the soffit is 7.4 m" states
+_BEGINS = frozenset(", . ? ! ; : - ( and so but or then well ok okay hey now how what there theres here".split())
 _MORE = frozenset("over above more exceed beyond past".split())
 _LESS = frozenset("under below less".split())
 _TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says".split())
@@ -22,7 +24,7 @@ _LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from 
 def claim_of(chart: Chart) -> Claim | None:
     """The quantity that the answer is to be held against, or None."""
     for i, word in enumerate(chart.words):
-        if word not in _ASKS:
+        if word not in _ASKS or (word in _STATES and not _begins(chart.words, i)):
             continue
         for at in range(i + 1, len(chart.words)):
             found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
@@ -35,6 +37,10 @@ def claim_of(chart: Chart) -> Claim | None:
             if at > i + _LED:
                 break
     return _told(chart)
+
+
+def _begins(words: list[str], i: int) -> bool:
+    return not i or words[i - 1] in _BEGINS
 
 
 def _told(chart: Chart) -> Claim | None:

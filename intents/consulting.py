@@ -111,14 +111,17 @@ def _other_topic(
         if hardly and second.sure >= SETTLED:
             second.question.lacking, second.question.score = 1, top.score
             reading.questions = [second.question]
-        else:
-            top.lacking = int(hardly)
+        elif hardly:
+            top.lacking = 1
         return
     if second is None or not second.question.whole:
-        top.lacking = int(hardly)
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
+        asks = asks or (second.question if second is not None else None)
         if other >= CERTAIN and mine < HARDLY and _lacks_only(asks):
             reading.questions = [asks]  # type: ignore[list-item]
+            asks.score = max(asks.score, top.score)  # type: ignore[union-attr]
+        else:
+            _doubt(reading, top, mine, other)
         return
     drops = _drops(chart, top, second.question, counts=False)
     if (other >= CERTAIN or (hardly and second.sure >= ROLES)) and not drops:
@@ -128,7 +131,14 @@ def _other_topic(
         second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
     else:
-        top.lacking = int(hardly)
+        _doubt(reading, top, mine, other)
+
+
+def _doubt(reading: Reading, top: Question, mine: float, other: float) -> None:
+    """Ask whether the rule's topic is meant where sentences like this one are hardly ever about it, nor read whole otherwise."""
+    if other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and top.score < PLAINLY)):
+        for question in reading.questions:
+            question.lacking = question.lacking or 1
 
 
 def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Second | None, likely: float) -> None:

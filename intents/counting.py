@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from intents.chart import Chart
 from intents.reading import Reading
-from solvers.quantities import Area, Count, Percent, Temperature, TemperatureChange
+from solvers.quantities import Area, Count, Length, Percent, Temperature, TemperatureChange
 
 NEVER_ONE = (Area, Percent, Temperature, TemperatureChange)  # with no unit: in one piece, one wall
 POINTS = frozenset("this that which every other another last same".split())  # before a "one" that stands for a thing
 WEIGHS = frozenset("is weighs costs runs".split())  # one bundle is 61 pounds
-OPENINGS = frozenset("windows doors openings".split())  # a number before these is no length either
+# A number before one of these is no length either.
+OPENINGS = frozenset("windows doors openings corners gables dormers pieces storey storeys story stories ends".split())
+# The two ends of a row: two end panels are no 2 in.
+END_PANELS = (["end", "panels"], ["end", "pieces"], ["end", "boards"])
+STICKS = (["2"], ["3"], ["4"], ["6"])  # the other size of a 1x2, a 1x3
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
 COUNTED = frozenset(
     "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"
@@ -29,9 +33,21 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
         return True
     if kind in (Area, Percent) and not COUNTED.isdisjoint(after):
         return True
+    if kind is Length and chart.words[reading.end : reading.end + 2] in END_PANELS:
+        return True
+    if kind is Count and _no_count(chart, reading):
+        return True
     return (kind is not Count and not OPENINGS.isdisjoint(after)) or (kind in NEVER_ONE and pronoun(chart, reading))
 
 
 def pronoun(chart: Chart, reading: Reading) -> bool:
     """Whether a lone "one" stands for a thing ("this one", "one end") and not for a number, as it does with no unit."""
     return reading.kind == "number" and reading.end == reading.start + 1 and chart.words[reading.start] == "one"
+
+
+def _no_count(chart: Chart, reading: Reading) -> bool:
+    """Whether a number is part of the name of a stick (1x3), or a width: 4 is the widest hole."""
+    words, start, end = chart.words, reading.start, reading.end
+    first = words[start : end + 1] == ["1", "×"] and words[end + 1 : end + 2] in STICKS
+    second = words[max(0, start - 2) : start] == ["1", "×"] and words[start:end] in STICKS
+    return first or second or "widest" in words[end : end + 3]

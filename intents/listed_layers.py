@@ -39,6 +39,7 @@ _AGAIN = frozenset(", that thats which is it so really actually about only measu
 _SEVERAL = frozenset("layers layer courses sheets plies thicknesses".split())
 _TELLING = LAYER_WORDS | _SEVERAL
 _HOLDS = frozenset("penetration pen bite biting embedment embed into hold grip".split())
+_FASTENERS = frozenset("screw screws nail nails".split())  # 2 1/2 in trim screws are no trim of that thickness
 _LEADS = frozenset((",", ":", "of", "at", "are", "-", "one"))
 _ENDS = frozenset(("", ",", ";", "&", "+", ".", "?", *"and over on plus then behind under with onto total".split()))
 MOST_LAYERS, MOST_BETWEEN, MOST_APART = 20, 10, 3
@@ -151,7 +152,7 @@ def _layer(listing: Listing, i: int) -> Item | None:
             continue
         start = listing.past(amount.end, _THICK, 2)
         end = _name_end(listing, start)
-        if end > start:
+        if end > start and listing.words[end] not in _FASTENERS:
             return _restated(listing, Item(i, end, (amount,), what=" ".join(listing.words[start:end])))
     end = _name_end(listing, i)
     if end > i:
@@ -189,7 +190,7 @@ def _thin(listing: Listing, amount: Amount) -> bool:
 def _unheard_of(listing: Listing, i: int) -> Item | None:
     """A thickness and the name of a layer that nobody here has heard of, where known ones are said too."""
     for amount in listing.amounts(i):
-        told = amount.unit in ("in", "mm") or amount.value.denominator > 1
+        told = amount.unit in ("in", "mm") or amount.value.denominator > 1 or listing.metric == "mm"
         if not told or not _thin(listing, amount):
             continue
         start = listing.past(amount.end, _THICK, 2)

@@ -15,6 +15,7 @@ from intents.chart import LIGHT, Chart, Hit, chart_of
 from intents.claims import claim_of, without
 from intents.consulting import consult
 from intents.grammars import FOLDER
+from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.learned import learned
 from intents.measures import broken_number
 from intents.neighbours import cut_off
@@ -88,7 +89,10 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         consult(reading, chart, phrases, topics, model)
     for question in reading.questions:
         if question.complete:
-            question.unplaced = cut_off(chart, phrases, question) or of_both(chart, question)
+            take_back(chart, question)
+        if question.complete:
+            doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)
+            question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
     return reading
 
 

@@ -10,6 +10,8 @@ from typing import NamedTuple
 from intents.numbers import Line
 from solvers.quantities import Quantity
 
+STRESSES = frozenset("full good solid whole true actual honest".split())  # between "a" and its inch
+
 
 @dataclass(frozen=True, slots=True)
 class Reading:
@@ -58,5 +60,5 @@ def heads(line: Line, i: int) -> Iterator[Head]:
             elif after > end:
                 yield Head(after, piece.value, piece.sure * 0.9, piece.also, form)
     if words[i] in ("a", "an"):
-        stressed = words[i + 1] in ("full", "good", "solid", "whole") and words[i + 2] in ("inch", "foot")
+        stressed = words[i + 1] in STRESSES and words[i + 2] in ("inch", "foot")
         yield Head(i + 1 + stressed, Fraction(1), form="one")

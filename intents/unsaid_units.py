@@ -8,6 +8,7 @@ from intents.stated_units import stated_metric
 from solvers.quantities import Length, Quantity
 
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
+_MILLIMETRES = frozenset("mm mil mils mill millimetres millimeters millimetre millimeter".split())
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 
 
@@ -30,7 +31,21 @@ def metric(chart: Chart) -> bool:
 def millimetres(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is of millimetres by its size, as "900 by 1200" is where no other unit is said."""
     own = reading.value.value  # type: ignore[union-attr]
-    return bool(own >= SOME_MM and own.denominator == 1 and _large_bare(chart) > 0)
+    return bool(own >= SOME_MM and own.denominator == 1 and (_large_bare(chart) > 0 or _asks_millimetres(chart)))
+
+
+@once
+def _asks_millimetres(chart: Chart) -> bool:
+    """Whether the answer is asked in millimetres, and no length is said in another unit."""
+    asked = any(chart.words[at] == "in" and word in _MILLIMETRES for at, word in enumerate(chart.words[1:]))
+    return asked and metric_alone(chart)
+
+
+@once
+def metric_alone(chart: Chart) -> bool:
+    """Whether no length is said in feet or inches."""
+    lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
+    return all(r.value.unit in ("mm", "cm", "m") for r in lengths)  # type: ignore[union-attr]
 
 
 @once

@@ -102,16 +102,19 @@ def build_out(
 ) -> None:
     """Depth from the stud to the face of the cladding, inches: the sum of the layers; what a swap of two changes.
 
-    Refuses a layer of nothing or less. `also` says what going from a 3/8 in to a 3/4 in gap adds.
+    Refuses a layer of nothing or less, and asks for the others where only one was said.
+    `also` says what going from a 3/8 in to a 3/4 in gap adds.
     """
     terms = layer_terms(work, layers)
     if swap is not None or (gone is not None and len(terms) == 1):
         _swapped(work, [gone, *terms] if gone is not None else terms)  # type: ignore[list-item]
         return
+    if len(terms) == 1:
+        raise NeedMore("layers", "Which other layers are there, and how thick? The face stands off by all of them.")
     total = terms[0]
     for term in terms[1:]:
         total = work.step("depth", total + term, f"and the {term.name}", unit="in")
-    work.answer("depth to the face", total if len(terms) > 1 else work.step("depth", total + 0, "one layer", unit="in"))
+    work.answer("depth to the face", total)
     more = work.term("from 3/8 to 3/4 in", THREE_QUARTERS - THREE_EIGHTHS, "in")
     work.also("a 3/4 in gap for a 3/8 in one adds to trim and jamb depth", more)
     work.also("adds to fastener length", more)

@@ -1,0 +1,289 @@
+"""Roles and topics that the words themselves speak against, though everything found a place.
+
+A question that is whole is looked at once more: a size taken for what holds the nail that no word says holds anything, a
+number passed over in the middle of a list, a length of the stock among the legs of a bend, a count asked of a topic that
+was given it. What is doubted is put right where only one way is left, and named otherwise: the conversation asks.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
+
+from intents.chart import LIGHT, Chart
+from intents.listed_layers import LAYER_WORDS
+from intents.phrases import Phrases
+from intents.question import Heard, Question
+from intents.second_reader import tokens_of
+from intents.unsaid_units import metric
+from intents.untold_layers import kind_of
+from solvers.quantities import Length, Quantity
+from solvers.slots import Layer
+
+LAYERS, PENETRATION, LEGS = "layers", "penetration", "lengths"
+LAYERED = frozenset(("fastener length", "build-out"))
+_STOPS = frozenset((".", ";", "?", "!"))
+# One of these near a size says that it is what holds: into the stud, 40 in the rafter, must be an inch in the header.
+_HOLDS = frozenset(
+    "in into penetration pen bite biting bites embed embedded embedment grip grips hold holds holding stud studs framing deep"
+    " seat seats wood timber meat solid past beyond enter enters catch catches grab grabs bury buried sink sunk left leave leaves"
+    " leaving behind min minimum least less settle want wants need needs rafter joist rim header plate post penetrate"
+    " penetrates".split()
+)
+_BEFORE, _AFTER, _NAMED = 6, 5, 8  # tokens in which such a word stands, and the name of a layer before its size
+_OUT_OF = frozenset("take taking remove removing ditch scrap lose pull rip strip skip omit".split())
+_TIMES = frozenset("times layers × sheets coats".split())  # a number before one of these counts what comes after
+_THEY = frozenset(("they", "they're", "theyre"))
+_SUBJECT, _PANELS = 10, frozenset(("panel", "panels"))
+_EAVES = frozenset("soffit soffits eave eaves overhang overhangs run runs porch wall".split())
+_TIMED = frozenset(("×", "by", "times"))
+_NO_LEG = frozenset("fit fits come comes lengths long".split())
+LEAST_STOCK = 5  # ft; so long a size is of the stock and no leg of a bend
+HEARD_APART = 0.3  # a length no surer than this was put together across a comma
+METRES_BELOW = 10  # a bare number among metric lengths is millimetres from here on
+_SPACES = frozenset(
+    "gap gaps space spaces spaced spacing apart between even evenly equal equally spread centre center centres centers"
+    " divide divided clearance reveal reveals margin margins".split()
+)
+_BOUGHT = frozenset("pieces boards sticks lengths".split())
+_COSTS = frozenset("cost costs".split())
+_AT_END = 3  # tokens from the end of a sentence in which it says what is asked
+
+
+def take_back(chart: Chart, question: Question) -> None:
+    """Take back a role that no word tells where only one other is left; what is missing then is asked for."""
+    if metric(chart):
+        for name, heard in question.givens.items():
+            question.givens[name] = _in_the(chart, heard)
+    if question.topic == "fastener length":
+        _penetration(chart, question)
+    if question.topic == "soffit panels":
+        _panels_own(chart, question)
+
+
+def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
+    """The quantities that can't be what they were taken for, as they were said."""
+    found = [] if question.topic not in LAYERED else _untold(chart, question) + _out_of(chart, question)
+    if question.topic == "bent flashing":
+        found += _no_legs(chart, question)
+    if question.topic == "equal spacing":
+        found += _their_length(chart, question)
+    for name in (LAYERS, LEGS):
+        found += _passed_over(chart, question.givens.get(name))
+    found += _cut_dash(chart, question.givens.get("openings"))
+    return found + _apart(question) + _misheard_part(chart, phrases)
+
+
+def other_topic(chart: Chart, question: Question) -> bool:
+    """Whether the sentence asks for something that the topic does not answer."""
+    words, topic = chart.words, question.topic
+    end = len(words) - (words[-1:] == ["?"])
+    if topic not in ("cost", "take-off", "tape arithmetic") and not _COSTS.isdisjoint(words[max(0, end - _AT_END) : end]):
+        return True
+    if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
+        return not any(r.kind == "area" for row in chart.readings for r in row)
+    if topic == "wall area" and "squares" in words[max(0, end - _AT_END) : end]:
+        return True
+    counts = "count" in question.givens and ("how", "many") in pairwise(words)
+    if counts and topic == "equal spacing":
+        return _SPACES.isdisjoint(words)
+    return counts and topic == "course layout" and any(
+        words[at : at + 2] == ["how", "many"] and not _BOUGHT.isdisjoint(words[at + 2 : at + 4]) for at in range(end)
+    )  # fmt: skip
+
+
+def _tokens(chart: Chart, heard: Heard) -> tuple[int, int]:
+    mask = tokens_of(chart, heard)
+    return (mask & -mask).bit_length() - 1, mask.bit_length()
+
+
+def _clause(chart: Chart, start: int, end: int, at: int) -> list[str]:
+    """The words from start to end that stand in one sentence with the token at."""
+    words = chart.words
+    first = max((k + 1 for k in range(max(0, start), at) if words[k] in _STOPS), default=max(0, start))
+    last = next((k for k in range(at, min(end, len(words))) if words[k] in _STOPS), min(end, len(words)))
+    return words[first:last]
+
+
+def _in_the(chart: Chart, heard: Heard) -> Heard:
+    """Among metric lengths "40 in the stud" is 40 mm, and no inches."""
+    value = heard.value
+    if not isinstance(value, Length) or value.unit != "in" or heard.sure > HEARD_APART or not heard.text.endswith(" in"):
+        return heard
+    unit = "mm" if value.value >= METRES_BELOW else "m"
+    return replace(heard, value=Length(value.value, unit, value.text.removesuffix(" in")), text=heard.text.removesuffix(" in"))
+
+
+# ── what holds ──
+
+
+def _penetration(chart: Chart, question: Question) -> None:
+    """A size that nothing says holds anything, and that stands after the name of a layer, is how thick that is."""
+    heard, layers = question.givens.get(PENETRATION), question.givens.get(LAYERS)
+    if heard is None or layers is None or not isinstance(heard.value, Length):
+        return
+    start, end = _tokens(chart, heard)
+    name = "" if _holds(chart, start, end) else _layer_before(chart, start, layers)
+    if name:
+        thick = Layer(heard.value, name)
+        value = (thick, *layers.value) if heard.start < layers.start else (*layers.value, thick)
+        first, last = min(heard.start, layers.start), max(heard.end, layers.end)
+        question.givens[LAYERS] = Heard(value, first, last, chart.text[first:last], layers.sure)
+    elif _into_last(chart, end, heard, layers):
+        last = chart.text.rfind(layers.value[-1].thickness.text, layers.start, layers.end)
+        stop = last if last > layers.start else layers.end
+        question.givens[LAYERS] = replace(layers, value=layers.value[:-1], end=stop, text=chart.text[layers.start : stop])
+        return
+    else:
+        return
+    del question.givens[PENETRATION]
+    question.missing, question.swaps = [PENETRATION], []
+
+
+def _holds(chart: Chart, start: int, end: int) -> bool:
+    near = _clause(chart, start - _BEFORE, start, start) + _clause(chart, end, end + _AFTER, end)
+    return chart.words[end - 1] in _HOLDS or not _HOLDS.isdisjoint(near)
+
+
+def _layer_before(chart: Chart, start: int, layers: Heard) -> str:
+    """The name of a layer before a size, with no other size between, that has no thickness of its own."""
+    taken = tokens_of(chart, layers)
+    for at in range(start - 1, max(-1, start - 1 - _NAMED), -1):
+        if chart.numbers >> at & 1 or chart.words[at] in _STOPS:
+            return ""
+        if chart.words[at] in LAYER_WORDS and not taken >> at & 1:
+            return chart.words[at]
+    return ""
+
+
+def _into_last(chart: Chart, end: int, heard: Heard, layers: Heard) -> bool:
+    """Whether it holds in the last layer, and so need not pass it: 16 mm board on 40 mm battens, 30 mm into the batten."""
+    last = layers.value[-1]
+    if len(layers.value) < 2 or not isinstance(last, Layer) or last.thickness is None:
+        return False
+    words = chart.words[end : end + 3]
+    named = [word for word in words if word not in LIGHT and word not in ("into", "my")]
+    if not {"in", "into"} & set(words) or not named or kind_of(named[0]) not in map(kind_of, last.what.split()):
+        return False
+    return bool(heard.value.to("in").value <= last.thickness.to("in").value)
+
+
+def _untold(chart: Chart, question: Question) -> list[str]:
+    """What was taken for the penetration, where no word says that anything is to hold."""
+    heard = question.givens.get(PENETRATION)
+    if heard is None or not isinstance(heard.value, Length):
+        return []
+    return [] if _holds(chart, *_tokens(chart, heard)) else [heard.text]
+
+
+# ── lists ──
+
+
+def _panels_own(chart: Chart, question: Question) -> None:
+    """The length of the panels themselves, taken for the run: "panels cover 250 mm and are 3.6 m long"."""
+    run = question.givens.get("run")
+    if run is None or "panel_length" in question.givens or not isinstance(run.value, Length):
+        return
+    start, end = _tokens(chart, run)
+    before = _clause(chart, start - _SUBJECT, start, start)
+    last = next((word for word in reversed(before) if word in _PANELS or word in _EAVES), "")
+    if last in _PANELS and before[-1] == "are" and chart.words[end : end + 1] == ["long"]:
+        question.givens["panel_length"] = question.givens.pop("run")
+        question.missing, question.swaps = ["run"], []
+
+
+def _out_of(chart: Chart, question: Question) -> list[str]:
+    """A layer told twice, first as what is taken out: take the 3/8 mesh out of 1/2 ply, 3/8 mesh, 7/8 siding."""
+    layers = question.givens[LAYERS].value if LAYERS in question.givens else ()
+    if _OUT_OF.isdisjoint(chart.words):
+        return []
+    sizes = [(layer.thickness, layer.what) for layer in layers if isinstance(layer, Layer) and layer.thickness]
+    return [f"{size.text} {what}" for n, (size, what) in enumerate(sizes) if (size, what) in sizes[:n]]
+
+
+def _passed_over(chart: Chart, heard: Heard | None) -> list[str]:
+    """The numbers in the middle of a list put together size by size that are none of its sizes."""
+    if heard is None or not isinstance(heard.value, tuple) or not heard.value:
+        return []
+    start, end = _tokens(chart, heard)
+    if any(r.end == end and r.value == heard.value for r in chart.readings[start]):
+        return []  # it was said in a row
+    lengths = [item.thickness if isinstance(item, Layer) else item for item in heard.value]
+    sizes = {size.value for size in lengths if isinstance(size, Length)}
+    found, at = [], start
+    while at < end:
+        last = at
+        while last < end and chart.numbers >> last & 1:
+            last += 1
+        counts = not _TIMES.isdisjoint(chart.words[last : last + 1])
+        if last > at and not counts and _bare(chart, at, last) and not _sized(chart, at, last, sizes):
+            found.append(chart.said(at, last))
+        at = last + 1
+    return found
+
+
+def _bare(chart: Chart, start: int, end: int) -> bool:
+    """Whether tokens are a number that could be a size: no "one" or "a"."""
+    words = chart.words[start:end]
+    return any(word[0].isdecimal() for word in words) or words not in (["one"], ["a"], ["an"])
+
+
+def _sized(chart: Chart, start: int, end: int, sizes: set[Fraction]) -> bool:
+    inside = (r for at in range(start, end) for r in chart.readings[at] if r.end <= end)
+    return any(isinstance(r.value, Quantity) and r.value.value in sizes for r in inside)
+
+
+def _cut_dash(chart: Chart, heard: Heard | None) -> list[str]:
+    """The size an opening was cut off in: a door 3 by 6 of "3 by 6-8"."""
+    if heard is None or heard.end <= heard.start:
+        return []
+    end = _tokens(chart, heard)[1]
+    cut = chart.words[end : end + 1] == ["-"] and chart.words[end + 1 : end + 2] and chart.words[end + 1].isdecimal()
+    return [chart.said(end - 1, end + 2)] if cut else []
+
+
+def _no_legs(chart: Chart, question: Question) -> list[str]:
+    """Sizes that are none of a bend's legs: 10 ft lengths, the two of "will two fit"."""
+    heard = question.givens.get(LEGS)
+    if heard is None or not isinstance(heard.value, tuple):
+        return []
+    start, end = _tokens(chart, heard)
+    long = [leg.text for leg in heard.value if isinstance(leg, Length) and leg.to("ft").value >= LEAST_STOCK]
+    return long + [
+        chart.said(r.start, r.end) for at in range(start, end) for r in chart.readings[at]
+        if r.kind == "number" and r.end <= end and not _NO_LEG.isdisjoint(chart.words[r.end : r.end + 1])
+    ]  # fmt: skip
+
+
+# ── lengths ──
+
+
+def _their_length(chart: Chart, question: Question) -> list[str]:
+    """The length of the pieces themselves, taken for what they stand in: "they're oak and 8 foot long"."""
+    heard = question.givens.get("length")
+    if heard is None or not isinstance(heard.value, Length):
+        return []
+    start, end = _tokens(chart, heard)
+    theirs = not _THEY.isdisjoint(_clause(chart, start - _BEFORE, start, start)) and chart.words[end : end + 1] == ["long"]
+    return [heard.text] if theirs else []
+
+
+def _apart(question: Question) -> list[str]:
+    """Lengths put together across a comma, which may be two: 16 ft, 7 inches."""
+    return [
+        heard.text for heard in question.givens.values()
+        if isinstance(heard.value, Length) and heard.sure <= HEARD_APART and "," in heard.text
+    ]  # fmt: skip
+
+
+def _misheard_part(chart: Chart, phrases: Phrases) -> list[str]:
+    """A word nobody knows where the part of an inch should stand: haff inch."""
+    known = (phrases.vocabulary, phrases.ordinary, phrases.fillers, LIGHT)
+    return [
+        chart.said(i - 1, i + 1) for i, word in enumerate(chart.words)
+        if word == "inch" and i and not chart.numbers >> i & 1 and chart.words[i - 1].isalpha()
+        and not any(chart.words[i - 1] in words for words in known)
+    ]  # fmt: skip
+
+
