@@ -57,6 +57,7 @@ _EACH_OF = re.compile(
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
+_PRICES = re.compile(r"\b(?:wants?|charges?|asks?|asking|quotes?|quoted)\b", re.IGNORECASE)  # the other place wants 17.25
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -296,7 +297,7 @@ def _steep(more: Question) -> bool:
 def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
     "hand us up two of the fourteen footers"."""
-    if wanted.led or _PUTS_RIGHT.search(wanted.rest):
+    if wanted.led or _PUTS_RIGHT.search(wanted.rest) or (last.topic.name == "cost" and _PRICES.search(wanted.rest)):
         return False
     phrases, rest = compiled(), OF_THEM.sub("", wanted.rest)
     places = places_of(rest)
