@@ -23,6 +23,7 @@ def last(*lines: str) -> Record:
         # A face stands off by all its layers.
         ("how proud of the studs is the face with 1/2 sheathing?", "other layers"),
         ("we left out the 6 mm mesh, what does that do to the face", "other layers"),
+        ("I've taken off the 1/4 mat and the stack is 7/16 osb, 3/4 strapping, 5/8 siding, how far is the face now", "1/4"),
         # A number in the middle of a list that is none of its sizes, and a part of an inch nobody knows.
         ("build out haff inch ply, three quarter strap, 5/8 boards", "haff inch"),
         # A size of the stock, and a count, are no legs of a bend.
