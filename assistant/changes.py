@@ -57,7 +57,7 @@ _EACH_OF = re.compile(
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
-_PRICES = re.compile(r"\b(?:wants?|charges?|asks?|asking|quotes?|quoted)\b", re.IGNORECASE)  # the other place wants 17.25
+_EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -297,7 +297,7 @@ def _steep(more: Question) -> bool:
 def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
     "hand us up two of the fourteen footers"."""
-    if wanted.led or _PUTS_RIGHT.search(wanted.rest) or (last.topic.name == "cost" and _PRICES.search(wanted.rest)):
+    if wanted.led or _PUTS_RIGHT.search(wanted.rest):
         return False
     phrases, rest = compiled(), OF_THEM.sub("", wanted.rest)
     places = places_of(rest)
@@ -308,7 +308,8 @@ def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     own = [word for word in others if word not in known and stem(word) not in said]
     most = 1 if len(places) == 1 and places[0].value.unit not in ("none", "percent") else 0
     named = _named(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
-    return len(own) > most and not named
+    priced = places and _EACH.match(rest[places[-1].end :])  # 17.25 a stick
+    return len(own) > most and not named and not (priced and stem(priced[1].lower()) in said)
 
 
 def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:

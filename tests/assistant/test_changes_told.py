@@ -66,15 +66,12 @@ def test_no_answer_where_nothing_is_changed_for_sure(lines: tuple[str, ...]) -> 
     assert last(*lines)["outcome"] in ("asks", "declined")
 
 
-ASKED = [
-    "rake return at 5/12", "rake length for a 24 foot gable at 6/12", "square check 12 by 16 foot",
-    "squares for 1275 square feet", "ladder footing for 16 foot", "cost of 40 boards at 18 dollars", "3/8 inch in mm",
-]  # fmt: skip
-CHAT = [
-    "that one's done", "number 4 is next", "only 2 to go", "page 12 says otherwise", "it's a 2 man job",
-    "I'll be there at 5", "100 percent agree", "the neighbour has 3 dogs", "she said 7 but who knows",
-    "leave the 8 footers by the door",
-]  # fmt: skip
+ASKED = ["rake return at 5/12", "rake length for a 24 foot gable at 6/12", "square check 12 by 16 foot",
+         "squares for 1275 square feet", "ladder footing for 16 foot", "cost of 40 boards at 18 dollars",
+         "3/8 inch in mm"]  # fmt: skip
+CHAT = ["that one's done", "number 4 is next", "only 2 to go", "page 12 says otherwise", "it's a 2 man job",
+        "I'll be there at 5", "100 percent agree", "the neighbour has 3 dogs", "she said 7 but who knows",
+        "leave the 8 footers by the door"]  # fmt: skip
 
 
 @pytest.mark.parametrize("line", CHAT)
