@@ -15,7 +15,9 @@ from intents.tokens import Token
 from solvers.quantities import Length, Number, Percent, Quantity
 
 _ALL_TOLD = (("all", "told"), ("in", "all"), ("altogether",), ("in", "total"), ("total",), ("all", "up"), ("all", "together"))
-_TOLD = frozenset(("told", "all", "altogether", "total"))
+_TOLD = frozenset(("told", "all", "altogether", "total", "so"))
+_COUNTED = frozenset(("at", "of", "@"))  # four at 70
+_THINGS = frozenset("pieces bits lengths boards cuts".split())
 _SAYS = (("that", "is"), ("thats",), ("that",), ("which", "is"), ("ie",), ("meaning",), ("(",), ())  # after a comma, or alone
 _STOPS = frozenset(", . ; : ? ! ) -".split())
 _GOES_ON = _STOPS | frozenset(
@@ -46,6 +48,7 @@ def without_echoes(tokens: list[Token], rows: Rows) -> list[Token] | None:
 def _totals(words: list[str], rows: Rows) -> Iterator[int]:
     """The tokens of what only adds up the quantities before it: "so one and seven eighths all told"."""
     sizes: list[Fraction] = []
+    counts: list[Fraction] = []
     at = 0
     while at < len(rows):
         found = [r for r in rows[at] if r.kind in ("length", "number") and isinstance(r.value, Quantity)]
@@ -57,7 +60,10 @@ def _totals(words: list[str], rows: Rows) -> Iterator[int]:
         told = next((len(told) for told in _ALL_TOLD if tuple(words[said.end : said.end + len(told)]) == told), 0)
         if told and any(sum(sizes[-n:]) == size for n in range(2, len(sizes) + 1)):
             yield from range(_led_from(words, at), said.end + told)
+        elif len(counts) > 1 and sum(counts) == size and words[at - 1] == "so" and not _THINGS.isdisjoint(words[said.end :][:1]):
+            yield from range(_led_from(words, at), said.end + 1)  # four at 70 and two at 36, so six pieces
         sizes.append(size)
+        counts += [size] if not _COUNTED.isdisjoint(words[said.end :][:1]) else []
         at = said.end
 
 

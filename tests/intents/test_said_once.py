@@ -61,6 +61,7 @@ def test_no_is_also_none(said: str) -> None:
         ("half open, fifty percent, 20 foot", "open , fifty percent , 20 foot"),
         ("square corner, ninety.", "square corner ."),
         ("with no kerf, zero", "with no kerf"),
+        ("four at 70 and two at 36, so six pieces. how many", "four at 70 and two at 36 . how many"),
         ("12, 12 inches wide", "12 inches wide"),
         ("5/8 cladding, 3/4 strapping, so 1 3/8 all told, into the stud", "5 / 8 cladding , 3 / 4 strapping , into the stud"),
     ],
