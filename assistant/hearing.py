@@ -44,6 +44,7 @@ _ANGLE = re.compile(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
 _NOTE = re.compile(r"[:.;–—]\s*(note\b.*)$", re.IGNORECASE)
 _STEP_AGAIN = re.compile(r"(?<=\w)\W+the \w+ step\W*$", re.IGNORECASE)
 _IS = re.compile(r"(?:\b(?:is|was|be|at|got|as|to)|'s)\s+(?:(?:an?|only|about|actually|really)\s+)*$", re.IGNORECASE)
+_IS_IT = re.compile(r"\W*(?:is|are|was|will|would|can|could|does|do|did|should|has|have)\b", re.IGNORECASE)
 _OTHERS_SAY = re.compile(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|guess(?:es)?|bets?|maybe|might|could)\b", re.I)
 SURE = 0.9  # how sure a pitch is that a story is told about
 NOWHERE_NEAR = 4  # times more or less
@@ -176,7 +177,9 @@ def _less_said(c: Conversation, text: str) -> Said | None:
 def _told_pitch(c: Conversation, text: str, questions: list[Question]) -> Said | None:
     """The pitch that a story comes to: "the tarp is off and the whole thing is a five and a half twelve"."""
     text = re.split(r"\bbut\b", text, flags=re.IGNORECASE)[-1]  # he swears it's a six twelve, but it's a five
-    if c.last is not None or c.pending is not None or _ASKS.search(text) or _OTHERS_SAY.search(text):
+    if c.last is not None or c.pending is not None or _ASKS.search(text) or _IS_IT.match(text):
+        return None
+    if _OTHERS_SAY.search(text):
         return None
     places = places_of(text)
     pitched = len({place.value.value for place in places}) == 1 and isinstance(places[0].value, Pitch)

@@ -12,17 +12,19 @@ from fractions import Fraction
 from intents.put_right import KINDS, LONGEST, Rows
 from intents.reading import Reading
 from intents.tokens import Token
-from solvers.quantities import Angle, Length, Number, Percent, Quantity
+from solvers.quantities import Length, Number, Percent, Quantity
 
 _ALL_TOLD = (("all", "told"), ("in", "all"), ("altogether",), ("in", "total"), ("total",), ("all", "up"), ("all", "together"))
-_TOLD = frozenset(("told", "all", "altogether", "total"))
+_TOLD = frozenset(("told", "all", "altogether", "total", "so"))
+_COUNTED = frozenset(("at", "of", "@"))  # four at 70
+_THINGS = frozenset("pieces bits lengths boards cuts".split())
 _SAYS = (("that", "is"), ("thats",), ("that",), ("which", "is"), ("ie",), ("meaning",), ("(",), ())  # after a comma, or alone
 _STOPS = frozenset(", . ; : ? ! ) -".split())
 _GOES_ON = _STOPS | frozenset(
     "and with at for by from over under how what where which when so is are on in to per if but long wide high tall deep thick "
     "across total overall exactly".split()
 )  # what may follow a repeat: any other word makes it a thing of its own, as the 96 inch panels of an 8 foot wall
-_SIZES_NAMED: dict[str, int | None] = {"square corner": 90, "right angle": 90, "square corners": 90, "dead square": 90}
+_SIZES_NAMED: dict[str, int | None] = {"square corner": 90, "square corners": 90}
 _TRAIL = 2  # words between the first and its repeat: 6 inches wide, six
 
 
@@ -46,6 +48,7 @@ def without_echoes(tokens: list[Token], rows: Rows) -> list[Token] | None:
 def _totals(words: list[str], rows: Rows) -> Iterator[int]:
     """The tokens of what only adds up the quantities before it: "so one and seven eighths all told"."""
     sizes: list[Fraction] = []
+    counts: list[Fraction] = []
     at = 0
     while at < len(rows):
         found = [r for r in rows[at] if r.kind in ("length", "number") and isinstance(r.value, Quantity)]
@@ -57,7 +60,10 @@ def _totals(words: list[str], rows: Rows) -> Iterator[int]:
         told = next((len(told) for told in _ALL_TOLD if tuple(words[said.end : said.end + len(told)]) == told), 0)
         if told and any(sum(sizes[-n:]) == size for n in range(2, len(sizes) + 1)):
             yield from range(_led_from(words, at), said.end + told)
+        elif len(counts) > 1 and sum(counts) == size and words[at - 1] == "so" and not _THINGS.isdisjoint(words[said.end :][:1]):
+            yield from range(_led_from(words, at), said.end + 1)  # four at 70 and two at 36, so six pieces
         sizes.append(size)
+        counts += [size] if not _COUNTED.isdisjoint(words[said.end :][:1]) else []
         at = said.end
 
 
@@ -88,8 +94,10 @@ def _echo(words: list[str], rows: Rows, at: int, start: int, gone: set[int]) -> 
     beyond = same.end + sum(word in (",", "and") for word in words[same.end : same.end + 2])
     if bare and same.end < beyond < len(rows) and rows[beyond]:
         return None  # one of a row of numbers
-    if first and all(one.kind == "number" for one in first) and not bare and not trail and words[at] == ",":
-        return range(first[0].start, start)  # 12, 12 inches: the one with its unit stays
+    if first and all(one.kind == "number" for one in first) and not bare and words[at] == ",":
+        if words[first[0].start - 1] in ("by", "×", "x") or (trail and same.kind != "percent"):
+            return None  # a door three by seven, seven inch to the weather
+        return range(first[0].start, first[0].end if trail else start)  # 12, 12 inches: the one with its unit stays
     return range(at, same.end)
 
 
@@ -120,7 +128,7 @@ def _named(words: list[str], rows: Rows, at: int, start: int) -> Reading | None:
     """The number at `start` where the words before say it by a name: a square corner, ninety; no kerf, zero."""
     none = 0 if words[at - 2 : at - 1] in (["no"], ["without"]) else None
     size = _SIZES_NAMED.get(" ".join(words[at - 2 : at]), none)
-    return next((r for r in rows[start] if isinstance(r.value, Angle | Number) and r.value.value == size), None)
+    return next((r for r in rows[start] if isinstance(r.value, Number) and r.value.value == size), None)
 
 
 def _equal(first: Quantity, said: Quantity) -> bool:

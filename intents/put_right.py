@@ -19,7 +19,7 @@ _CUES = tuple(
     for cue in (
         "sorry|no|nope|nah|wait|scratch that|strike that|scrap that|cancel that|forget that|i mean|i meant|make that|make it"
         "|or rather|rather|correction|actually|hang on|hold on|my mistake|my bad|i tell a lie|tell a lie|pardon me|pardon"
-        "|excuse me|i should say|should say|should be|oops|whoops|apologies|call it|i meant to say|i mean to say|really"
+        "|excuse me|i should say|should say|oops|whoops|apologies|i meant to say|i mean to say|really"
         "|but really|but actually|but it is really|but it's really|but its really|but it is actually|but it's actually"
     ).split("|")
 )
@@ -33,7 +33,9 @@ _ENDS = frozenset(
     "allowing including plus minus less that it come comes make makes times divided take add then wide high tall long deep "
     "thick".split()
 )  # what may follow the later quantity without giving it another role
-_NO_ROLE = frozenset("and or with if then how what than but not".split())  # no words of the earlier quantity's own
+_NO_ROLE = frozenset(
+    "and or with if then how what than but not when where while is are was at for from by in".split()
+)  # no words of the earlier quantity's own
 _WRITTEN = frozenset("written wrote noted said down".split())  # 900 written down, but it's really 830
 _TRAIL, _LEAD = 3, 5  # words after the earlier quantity, and from the correction to the later, at most
 LONGEST = 9  # tokens of a quantity
@@ -97,6 +99,8 @@ def _replaced(
     role, after = words[stop:at], words[later.end : later.end + 1]
     again = bool(role) and after == role[:1]
     named = bool(after) and after[0] not in _ENDS and not pitched
+    if role and not again and {*words[at:end]} <= {"really", "actually"}:
+        return None  # cut at 30 by a corner that is really 118
     if named and not again and (role or (words[end - 1] in _WEAK and {*words[at:end]} <= _WEAK | {","})):
         return None  # 12 foot long, no 2 foot overhang
     first = _repeated_from(words, rows, earlier, later)
