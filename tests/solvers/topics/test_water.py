@@ -66,7 +66,7 @@ def test_three_eighths_says_the_half_millimetre() -> None:
     assert any("10 mm" in caution for caution in worked.working.cautions)
 
 
-@given(st.lists(SIXTEENTHS, min_size=1, max_size=6))
+@given(st.lists(SIXTEENTHS, min_size=2, max_size=6))
 @QUICK
 def test_the_face_stands_at_the_sum_of_the_layers(sizes: list[Length]) -> None:
     layers = tuple(Layer(size, "board") for size in sizes)
