@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from intents.put_right import KINDS, LONGEST, Rows
+from intents.put_right import KINDS, Rows, ending
 from intents.reading import Reading
 from intents.tokens import Token
 from solvers.quantities import Length, Number, Percent, Quantity
@@ -105,11 +105,7 @@ def _before(rows: Rows, stop: int, gone: set[int]) -> list[Reading]:
     """The quantities that end before token `stop` and begin first, passing over what fell away."""
     while stop - 1 in gone:
         stop -= 1
-    for start in range(max(0, stop - LONGEST), stop):
-        found = [r for r in rows[start] if r.end == stop and r.kind in KINDS and isinstance(r.value, Quantity)]
-        if found:
-            return found
-    return []
+    return ending(rows, stop)
 
 
 def _same(words: list[str], rows: Rows, firsts: Sequence[Reading], start: int) -> Reading | None:

@@ -12,17 +12,16 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import LIGHT, Chart
+from intents.idle_numbers import LAYERED
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.second_reader import tokens_of
-from intents.unsaid_units import metric
 from intents.untold_layers import kind_of
 from solvers.quantities import Length, Quantity
 from solvers.slots import Layer
 
 LAYERS, PENETRATION, LEGS = "layers", "penetration", "lengths"
-LAYERED = frozenset(("fastener length", "build-out"))
 _STOPS = frozenset((".", ";", "?", "!"))
 # One of these near a size says that it is what holds: into the stud, 40 in the rafter, must be an inch in the header.
 _HOLDS = frozenset(
@@ -42,7 +41,6 @@ _TIMED = frozenset(("×", "by", "times"))
 _NO_LEG = frozenset("fit fits come comes lengths long".split())
 LEAST_STOCK = 5  # ft; so long a size is of the stock and no leg of a bend
 HEARD_APART = 0.3  # a length no surer than this was put together across a comma
-METRES_BELOW = 10  # a bare number among metric lengths is millimetres from here on
 _SPACES = frozenset(
     "gap gaps space spaces spaced spacing apart between even evenly equal equally spread centre center centres centers"
     " divide divided clearance reveal reveals margin margins".split()
@@ -54,9 +52,6 @@ _AT_END = 3  # tokens from the end of a sentence in which it says what is asked
 
 def take_back(chart: Chart, question: Question) -> None:
     """Take back a role that no word tells where only one other is left; what is missing then is asked for."""
-    if metric(chart):
-        for name, heard in question.givens.items():
-            question.givens[name] = _in_the(chart, heard)
     if question.topic == "fastener length":
         _penetration(chart, question)
     if question.topic == "soffit panels":
@@ -105,15 +100,6 @@ def _clause(chart: Chart, start: int, end: int, at: int) -> list[str]:
     first = max((k + 1 for k in range(max(0, start), at) if words[k] in _STOPS), default=max(0, start))
     last = next((k for k in range(at, min(end, len(words))) if words[k] in _STOPS), min(end, len(words)))
     return words[first:last]
-
-
-def _in_the(chart: Chart, heard: Heard) -> Heard:
-    """Among metric lengths "40 in the stud" is 40 mm, and no inches."""
-    value = heard.value
-    if not isinstance(value, Length) or value.unit != "in" or heard.sure > HEARD_APART or not heard.text.endswith(" in"):
-        return heard
-    unit = "mm" if value.value >= METRES_BELOW else "m"
-    return replace(heard, value=Length(value.value, unit, value.text.removesuffix(" in")), text=heard.text.removesuffix(" in"))
 
 
 # ── what holds ──
@@ -295,5 +281,3 @@ def _misheard_part(chart: Chart, phrases: Phrases) -> list[str]:
         if word == "inch" and i and not chart.numbers >> i & 1 and chart.words[i - 1].isalpha()
         and not any(chart.words[i - 1] in words for words in known)
     ]  # fmt: skip
-
-

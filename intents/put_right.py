@@ -130,13 +130,18 @@ def _repeated_from(words: list[str], rows: Rows, earlier: Reading, later: Readin
     return earlier.start
 
 
+def ending(rows: Rows, stop: int) -> list[Reading]:
+    """The quantities that end before token `stop` and begin first."""
+    for start in range(max(0, stop - LONGEST), stop):
+        found = [r for r in rows[start] if r.end == stop and r.kind in KINDS and isinstance(r.value, Quantity)]
+        if found:
+            return found
+    return []
+
+
 def _ending(rows: Rows, stop: int) -> Reading | None:
     """The longest quantity that ends before token `stop`."""
-    for start in range(max(0, stop - LONGEST), stop):
-        for reading in rows[start]:
-            if reading.end == stop and reading.kind in KINDS and isinstance(reading.value, Quantity):
-                return reading
-    return None
+    return next(iter(ending(rows, stop)), None)
 
 
 def _longest(row: Sequence[Reading]) -> Reading | None:

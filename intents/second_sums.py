@@ -21,7 +21,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import Second
 from solvers.quantities import Length, Number
-from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, with_units
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, plain_size, with_units
 
 TOPIC, SLOT = "tape arithmetic", "sum"
 # What a length does: added or taken off, once or twice ("both ends"); and a number: counts the next, or the last, or divides all.
@@ -113,7 +113,7 @@ def features_of(chart: Chart, found: list[Mention]) -> list[list[str]]:
     """For each quantity the features that tell what it does: the words around it, and all others by side."""
     words = [(i, w) for i, w in enumerate(chart.words) if w not in LIGHT and w[0].isalpha() and not chart.numbers >> i & 1]
     rows: list[list[str]] = []
-    sizes = [_size(mention) for mention in found]
+    sizes = [plain_size(mention.reading.value) for mention in found]  # type: ignore[arg-type]
     for n, (mention, near) in enumerate(zip(found, of_mentions(chart, found), strict=True)):
         order = "first" if n == 0 else "later"
         rank = "largest" if sizes[n] == max(sizes) else "smaller"
@@ -121,13 +121,6 @@ def features_of(chart: Chart, found: list[Mention]) -> list[list[str]]:
         sides |= {f"{rank}&{w}" for _, w in words} | {f"{order}&{rank}&end:{w}" for i, w in words if i >= found[-1].end}
         rows.append([*near, f"counts:{_may_count(mention)}", rank, f"{order}&{rank}", *sorted(sides)])
     return rows
-
-
-def _size(mention: Mention) -> Fraction:
-    """How long, in inches; a bare number as it is."""
-    value = mention.reading.value
-    assert isinstance(value, Length | Number)
-    return value.to("in").value if isinstance(value, Length) else value.value
 
 
 def _may_count(mention: Mention) -> bool:

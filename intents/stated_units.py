@@ -10,9 +10,9 @@ from intents.numbers import Line
 from intents.reading import Reading
 from solvers.quantities import Length
 
-_MILLIMETRES = frozenset("mm millimetres millimeters millimetre millimeter mil".split())
+MILLIMETRES = frozenset("mm millimetres millimeters millimetre millimeter mil".split())
 _CENTIMETRES = frozenset("cm centimetres centimeters".split())
-_METRIC = _MILLIMETRES | _CENTIMETRES
+_METRIC = MILLIMETRES | _CENTIMETRES
 _STOPS = frozenset(("", ".", ",", ";", "(", ")", "!", "?"))
 _ALL = frozenset("all everything sizes numbers measurements dimensions".split())  # all in millimetres
 _OF_AREA = frozenset("square sq cubic cu".split())
@@ -29,13 +29,13 @@ def stated_metric(words: Sequence[str]) -> str:
         before, after = (words[i - 1] if i else ""), (words[i + 1] if i + 1 < len(words) else "")
         alone = before in _STOPS and i > 0
         if after in _STOPS and (alone or (before == "in" and i > 1 and words[i - 2] in _ALL)):
-            return "mm" if word in _MILLIMETRES else "cm"
+            return "mm" if word in MILLIMETRES else "cm"
     return ""
 
 
 def in_millimetres(words: Sequence[str]) -> bool:
     """Whether millimetres are named anywhere: what is far too much in inches is then in those."""
-    return not _MILLIMETRES.isdisjoint(words)
+    return not MILLIMETRES.isdisjoint(words)
 
 
 def led_lengths(line: Line, i: int) -> Iterator[Reading]:
@@ -43,7 +43,7 @@ def led_lengths(line: Line, i: int) -> Iterator[Reading]:
     word = line.words[i]
     if line.words[i + 1] not in (":", "=") or (i and (line.pieces(i - 1) or line.words[i - 1] in _OF_AREA)):
         return
-    unit = "mm" if word in _MILLIMETRES else "cm" if word in _CENTIMETRES else "m" if word in METRES else ""
+    unit = "mm" if word in MILLIMETRES else "cm" if word in _CENTIMETRES else "m" if word in METRES else ""
     unit = unit or ("ft" if word in _FEET else "in" if word in INCHES and len(word) > 2 else "")
     for piece in line.pieces(i + 2) if unit else ():
         yield Reading("length", i, piece.end, Length(Fraction(piece.value), unit), piece.sure)

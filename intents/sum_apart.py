@@ -3,14 +3,12 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from itertools import pairwise
 
 from intents.reading import Reading
 from intents.sum_parts import Parts
 from intents.sum_places import two_lengths
-from solvers.quantities import Length, Number
-from solvers.sums import MINUS, Part, Sum
+from solvers.sums import MINUS, Sum, plain_size, told_as_length
 
 _TELLS = frozenset(
     "between longer shorter wider narrower taller bigger smaller thicker deeper higher lower far off add get make reach "
@@ -27,9 +25,6 @@ _OTHERS = frozenset(
     " balusters many hot cold temperature gable square diagonal marks corner spaced equal boards panels strips nails"
     " screws".split()
 )
-
-
-
 _OTHER_ASKS = frozenset("angle square out cost area drop fall".split())
 
 
@@ -40,7 +35,7 @@ def apart(reader: Parts) -> Reading | None:
     if said.isdisjoint(_TELLS) or not said.isdisjoint(_OTHERS):
         return None
     two = two_lengths(reader)
-    if two is None or not any(_said_as_length(found.part) for _, found in two):
+    if two is None or not any(told_as_length(found.part) for _, found in two):
         return None
     (start, first), (second_at, second) = two
     between, before, after = words[first.end : second_at], words[:start], words[second.end :]
@@ -52,9 +47,9 @@ def apart(reader: Parts) -> Reading | None:
         or _asked_after(after)
     ):
         return None
-    if _inches(first.part) == _inches(second.part):
+    if plain_size(first.part) == plain_size(second.part):
         return None  # one of them, said twice
-    large, small = (first, second) if _inches(first.part) > _inches(second.part) else (second, first)
+    large, small = (first, second) if plain_size(first.part) > plain_size(second.part) else (second, first)
     return Reading("sum", 0, len(reader.tokens), Sum(MINUS, large.part, small.part))  # type: ignore[arg-type]
 
 
@@ -81,9 +76,3 @@ def _asked_after(after: list[str]) -> bool:
     return much and not said.isdisjoint(("add", "off", "short", "longer", "packing", "pack")) and said.isdisjoint(_OTHER_ASKS)
 
 
-def _said_as_length(part: Part | None) -> bool:
-    return isinstance(part, Length) or (isinstance(part, Number) and part.value.denominator > 1)
-
-
-def _inches(part: Part | None) -> Fraction:
-    return part.to("in").value if isinstance(part, Length) else part.value if isinstance(part, Number) else Fraction(0)

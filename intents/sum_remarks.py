@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 from functools import reduce
 from typing import Any
 
@@ -12,7 +11,7 @@ from intents.sum_counts import sized, thing
 from intents.sum_parts import Found, Parts
 from intents.sum_words import CUT, LEFT, TAKE
 from solvers.quantities import Length, Number
-from solvers.sums import MINUS, PLUS, Part, Sum, leaves
+from solvers.sums import MINUS, PLUS, Part, Sum, leaves, plain_size
 
 MOST_NAMING = 5  # words before the first length
 MOST_SAID = 6  # lengths before a sum that it may say again
@@ -58,8 +57,8 @@ def with_remarks(reader: Parts, sum_: Reading) -> Reading:
         if len(before) > 1 or not isinstance(one, Length | Number) or one.value <= 1:
             return sum_
         return replace(sum_, start=_named_from(before[0][0]), value=_filled(whole, one))  # type: ignore[arg-type]
-    own = {_size(leaf) for leaf in leaves(whole)}
-    told = {_size(found.part) for _, found in before}
+    own = {plain_size(leaf) for leaf in leaves(whole)}
+    told = {plain_size(found.part) for _, found in before}
     again = len(before) <= MOST_SAID and (told <= own or own <= told)
     return replace(sum_, start=_named_from(before[0][0])) if again else sum_
 
@@ -87,7 +86,7 @@ def remainder(reader: Parts) -> Reading | None:
     said = _said_before(reader, len(reader.tokens))
     if len(said) != 2 or not any(isinstance(found.part, Length) or _in_parts(found.part) for _, found in said):
         return None
-    sizes = [_size(found.part) for _, found in said]
+    sizes = [plain_size(found.part) for _, found in said]
     if any(isinstance(found.part, Number) and found.part.value.denominator == 1 for _, found in said):
         return None  # two of them: a count, or feet
     large, small = (said[0], said[1]) if sizes[0] > sizes[1] else (said[1], said[0])
@@ -122,7 +121,7 @@ def summed_up(reader: Parts) -> Reading | None:
         return None
     parts = [found.part for _, found in said]
     if operation == MINUS:
-        parts.sort(key=_size, reverse=True)
+        parts.sort(key=plain_size, reverse=True)
     total = reduce(lambda left, right: Sum(operation, left, right), parts)
     return Reading("sum", _named_from(all_said[0][0]) if len(said) == len(all_said) else 0, at + len(size), total)  # type: ignore[arg-type]
 
@@ -160,10 +159,6 @@ def _said_before(reader: Parts, end: int, several: bool = False) -> list[tuple[i
 def _in_parts(part: Part | None) -> bool:
     """Whether a number with no unit is read off a tape: 81 5/8."""
     return isinstance(part, Number) and part.value.denominator > 1 and part.value > 1
-
-
-def _size(part: Part | None) -> Fraction:
-    return part.to("in").value if isinstance(part, Length) else part.value if isinstance(part, Number) else Fraction(0)
 
 
 def _lacking(part: Part | None) -> bool:

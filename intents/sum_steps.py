@@ -14,7 +14,7 @@ from intents.reading import Reading
 from intents.sum_counts import both_ends, sized
 from intents.sum_parts import Found, Parts
 from solvers.quantities import Length, Number
-from solvers.sums import MINUS, PLUS, TIMES, Part, Sum
+from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, plain_size, told_as_length
 
 _PLUS = frozenset("add adds adding added plus up rise climb gain higher extra more".split())
 _MINUS = frozenset(
@@ -169,7 +169,7 @@ def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
     if whole is None:
         return None
     cut = [step for step in others if step is not whole]
-    if any(not _is_cut(words, step, steps) for step in cut) or not any(_sized(s.found.part) for s in others):
+    if any(not _is_cut(words, step, steps) for step in cut) or not any(told_as_length(s.found.part) for s in others):
         return None
     total: Part | None = whole.found.part
     for step in cut:
@@ -189,7 +189,7 @@ def _whole(reader: Parts, steps: list[_Step]) -> _Step | None:
     plain = [s for s in steps if not isinstance(s.found.part, Sum)]
     if not plain:
         return None
-    largest = max(plain, key=lambda s: _size(s.found.part))
+    largest = max(plain, key=lambda s: plain_size(s.found.part))
     return largest if largest is steps[0] or words[largest.start - 1] in ("of", "a", "from", "the") else None
 
 
@@ -218,10 +218,3 @@ def _count(part: Part | None) -> int:
     return int(part.left.value) if isinstance(part, Sum) and isinstance(part.left, Number) else 1
 
 
-def _sized(part: Part | None) -> bool:
-    """Whether a part is surely a length: its unit is said, or it is read off a tape."""
-    return isinstance(part, Length) or (isinstance(part, Number) and part.value.denominator > 1)
-
-
-def _size(part: Part | None) -> Fraction:
-    return part.to("in").value if isinstance(part, Length) else part.value if isinstance(part, Number) else Fraction(0)

@@ -53,7 +53,7 @@ from intents.sum_words import (
 )
 from intents.tokens import Token
 from solvers.quantities import Length, Number
-from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, leaves
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, leaves, plain_size
 
 
 def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
@@ -195,7 +195,7 @@ class _Reader(Parts):
         second = self.part(self.past(first.end + 1))
         if second is None:
             return None
-        less = _size(first.part) < _size(second.part)
+        less = plain_size(first.part) < plain_size(second.part)
         parts = (second.part, first.part) if less else (first.part, second.part)
         return Found(Sum(MINUS, *parts), second.end)
 
@@ -365,7 +365,7 @@ class _Reader(Parts):
             return None
         sized = any(isinstance(each, Length) or (isinstance(each, Number) and each.value.denominator > 1)
                     for each in (first.part, second.part))  # fmt: skip
-        less = sized and 0 < _size(first.part) < _size(second.part)
+        less = sized and 0 < plain_size(first.part) < plain_size(second.part)
         return Found(Sum(MINUS, second.part, first.part), second.end) if less else None
 
     def _compared(self, i: int) -> Found | None:
@@ -375,7 +375,7 @@ class _Reader(Parts):
             return None
         if self.words[first.end] == "under" and first.part is not None:  # 3/16 under 27 5/8
             second = self.part(first.end + 1)
-            less = second is not None and 0 < 2 * _size(first.part) < _size(second.part)
+            less = second is not None and 0 < 2 * plain_size(first.part) < plain_size(second.part)
             return Found(Sum(MINUS, second.part, first.part), second.end) if second and less else None
         if self.words[first.end + 1] not in ("than", "of") or self.words[i - 1 : i] in (["are"], ["does"]):
             return None
@@ -385,8 +385,3 @@ class _Reader(Parts):
         return Found(Sum(COMPARED[self.words[first.end]], second.part, first.part), second.end) if second else None
 
 
-def _size(part: Part | None) -> Fraction:
-    """A plain part in inches, to tell the larger of two; sums count as nothing."""
-    if isinstance(part, Sum) or part is None:
-        return Fraction(0)
-    return part.to("in").value if isinstance(part, Length) else part.value

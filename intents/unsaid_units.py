@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from intents.chart import Chart, once
 from intents.reading import Reading
-from intents.stated_units import stated_metric
+from intents.stated_units import MILLIMETRES, stated_metric
 from solvers.quantities import Length, Quantity
 
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
-_MILLIMETRES = frozenset("mm mil mils mill millimetres millimeters millimetre millimeter".split())
+_MILLIMETRES = MILLIMETRES | {"mils", "mill"}
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 
 

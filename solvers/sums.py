@@ -104,6 +104,16 @@ def is_length(part: Part) -> bool:
     return isinstance(part, Length)
 
 
+def plain_size(part: Part | None) -> Fraction:
+    """A plain part in inches, a bare number as it is, to tell the larger of two; sums count as nothing."""
+    return part.to("in").value if isinstance(part, Length) else part.value if isinstance(part, Number) else Fraction(0)
+
+
+def told_as_length(part: Part | None) -> bool:
+    """Whether a plain part is surely a length: its unit is said, or it is read off a tape."""
+    return isinstance(part, Length) or (isinstance(part, Number) and part.value.denominator > 1)
+
+
 def in_millimetres(part: Part) -> Fraction:
     """The value reckoned apart, lengths in millimetres. Raises ZeroDivisionError."""
     if isinstance(part, Length):

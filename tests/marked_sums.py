@@ -30,10 +30,12 @@ from intents.second_sums import (
     sum_of,
     ways_of,
 )  # fmt: skip
+from solvers.constants import MM_PER_INCH
+from solvers.quantities import LENGTH
 from solvers.sums import Sum, in_millimetres, with_units
 from tests.understanding import SAME, lines
 
-IN_MM = {"in": Fraction(254, 10), "mm": Fraction(1), "ft": Fraction(3048, 10), "m": Fraction(1000), "cm": Fraction(10)}
+IN_MM = {unit: size * MM_PER_INCH.value for unit, size in LENGTH.items()}
 NEAR = Fraction(1, 2000)  # millimetres in one, relative
 SLIGHT = {"a", "an", "the", "even", "exactly", "about", "of", "-", "minus"}  # words in a mark that are no part of its quantity
 WIDTH = 4000  # ways tried where nothing is learned yet

@@ -8,8 +8,10 @@ from fractions import Fraction
 from intents.jsgf import Either, Grammar, Maybe, Node, Ref, Repeat, Series, Tagged, Word
 from intents.measures import readings
 from intents.reading import Reading
-from intents.tokens import tokenize
+from intents.sums import sums
+from intents.tokens import Token, tokenize
 from solvers.quantities import Quantity
+from solvers.sums import Sum, in_millimetres, is_length, with_units
 
 ONES = [
     "zero",
@@ -113,3 +115,12 @@ def sample(grammar: Grammar, node: Node, rng: random.Random) -> str:
             return sample(grammar, node.part, rng) if rng.random() < 0.5 else ""
         case Tagged():
             return sample(grammar, node.part, rng)
+
+
+def inches_of(tokens: list[Token], chart: list[list[Reading]]) -> Fraction | None:
+    """What the one sum of a text comes to, worked in millimetres; None where there is none."""
+    found = [reading.value for reading in sums(tokens, chart)]
+    if len(found) != 1 or not isinstance(found[0], Sum):
+        return None
+    whole = with_units(found[0], "in")
+    return in_millimetres(whole) / (Fraction("25.4") if is_length(whole) else 1)

@@ -7,19 +7,14 @@ from fractions import Fraction
 import pytest
 
 from intents.measures import readings
-from intents.sums import sums
 from intents.tokens import tokenize
-from solvers.sums import Sum, in_millimetres, is_length, with_units
+from tests.intents.spoken import inches_of
 
 
 def inches(text: str) -> Fraction | None:
     """What the one sum of a text comes to, worked in millimetres; None where there is none."""
     tokens = tokenize(text)
-    found = [reading.value for reading in sums(tokens, readings(tokens))]
-    if len(found) != 1 or not isinstance(found[0], Sum):
-        return None
-    whole = with_units(found[0], "in")
-    return in_millimetres(whole) / (Fraction("25.4") if is_length(whole) else 1)
+    return inches_of(tokens, readings(tokens))
 
 
 @pytest.mark.parametrize(
