@@ -25,6 +25,8 @@ if TYPE_CHECKING:
 
 ENOUGH = 0.9  # how much better a sentence must stand on its own than as the piece that was asked for
 YES = frozenset(("yes", "yep", "yeah", "yup", "ya", "sure", "ok", "okay", "right", "correct", "please", "do"))
+OUTRIGHT = frozenset(("yes", "yep", "yeah", "yup", "ya"))  # the others of YES are words of questions as well: what beam do I need
+ASKS = frozenset("what whats what's which how where when who why".split())
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 FIRST = frozenset(("first", "former", "1st"))
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
@@ -145,7 +147,8 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
     if not named:
         inside = [q for q in pending.topics if words & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
-    if words & FIRST or (len(pending.topics) == 1 and words & YES):
+    agrees = words & OUTRIGHT or (words & YES and not words & ASKS)
+    if words & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
     elif words & SECOND:
         named = pending.topics[1:2]

@@ -94,3 +94,12 @@ def test_a_sum_that_is_told_freely_is_asked_about_and_a_yes_answers_it() -> None
         assert "16 ft 5" in asked["ask"]
         asked = talk.answer("yes")
     assert asked["answer"]["value"] == pytest.approx(98.5)
+
+
+def test_another_question_is_no_yes_to_a_sum_that_was_put_back() -> None:
+    talk = Conversation()
+    asked = talk.answer("floor to plate 97 1/8, floor to head 82 1/2, how much above the head")
+    assert (asked["outcome"], asked["ask"]) == ("asks", "Do you mean 97 1/8 − 82 1/2?")
+    assert talk.answer("what beam do I need over 12 foot")["answer"] is None
+    talk.answer("floor to plate 97 1/8, floor to head 82 1/2, how much above the head")
+    assert talk.answer("do that, please")["answer"]["value"] == pytest.approx(14.625)
