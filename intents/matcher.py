@@ -14,6 +14,7 @@ from pathlib import Path
 from intents.chart import LIGHT, Chart, Hit, chart_of
 from intents.claims import claim_of, without
 from intents.consulting import consult
+from intents.features import of_sentence
 from intents.grammars import FOLDER
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.learned import learned
@@ -82,11 +83,12 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading.changed = chart.changed
     reading.broken = broken_number(chart.tokens) or ""
     wanted = set(only)
-    _by_grammar(reading, chart, phrases, topics, wanted)
-    reading.unaided = reading.questions
     model = learned(folder) if seconds and not wanted else None
+    likely = model.likely(of_sentence(chart, phrases)) if model is not None else {}
+    _by_grammar(reading, chart, phrases, topics, wanted, likely)
+    reading.unaided = reading.questions
     if model is not None:
-        consult(reading, chart, phrases, topics, model)
+        consult(reading, chart, phrases, topics, model, likely)
     for question in reading.questions:
         if question.complete:
             take_back(chart, question)
@@ -96,9 +98,12 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     return reading
 
 
-def _by_grammar(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> None:
+def _by_grammar(
+    reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str], likely: Mapping[str, float]
+) -> None:  # fmt: skip
     """What the rules of the grammar make of a sentence."""
-    search = Search(chart, phrases, topics, wanted)
+    best = max(likely, key=lambda topic: likely[topic], default="")
+    search = Search(chart, phrases, topics, wanted, likely if best in topics else None)  # talk is told by its own rules
     found = search.strict()
     if not found or found[0].score <= LEAST_SCORE or not found[0].complete:
         claimed = _claimed_in(chart, phrases, topics, wanted)
