@@ -7,11 +7,12 @@ from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
 from intents.allowances import allowances
-from intents.fitting import STANDS_IN
 from intents.grades import grades
+from intents.islands import LIGHT, SURE_WHOLE, Hit, islands, span
 from intents.lengths import FOOTERS
-from intents.lists import lists
-from intents.phrases import END, Capture, Phrases, Trie
+from intents.listed import Listing
+from intents.lists import KINDS, lists, totals_and_prices
+from intents.phrases import END, Phrases, Trie
 from intents.plurals import plural_sizes
 from intents.rates import plain_rates
 from intents.reading import Dims, Reading
@@ -26,34 +27,11 @@ from intents.unit_apart import beside_numbers
 from solvers.quantities import Quantity
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
-SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
-SIZED = ("length", "number")
-COUNTED = frozenset(
-    "courses rows pieces parts pcs walls pickets slats balusters spindles brackets blades fins posts corbels".split()
-)  # a number before one of these counts them
-MEASURED = frozenset(["length", "pitch", "angle", "temperature"])  # quantities whose unit is a word of its own
-NEW_PHRASE = frozenset(
-    "at for with from and by or to if what which how where".split()
-)  # after a quantity: a new phrase
+SUMS = "tape arithmetic"  # the one topic whose sums are read
 T = TypeVar("T")
-NOT_BESIDE = frozenset("in with from by per".split())  # what follows one of these has no role from the word before it
 _EIGHTHS = (["eights"], ["eighths"], ["sixteenths"])
 _RATIOS = (["one"], ["a"], ["three"], ["150"], ["300"])
-MOST_SKIPS = 2  # filler words in a row inside one phrase
-LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
-
-
-class Hit(NamedTuple):
-    """One island found: where (also as a mask of tokens), what it gives, the reading behind each quantity symbol."""
-
-    pattern: int
-    number: int
-    captures: tuple[Capture, ...]
-    start: int
-    end: int
-    mask: int
-    found: tuple[tuple[int, Reading], ...]
 
 
 Doubts = tuple[tuple[int, str], ...]
@@ -70,6 +48,8 @@ class Chart:
     readings: list[list[Reading]]
     classes: list[list[tuple[str, int]]]
     hits: list[Hit] = field(default_factory=list)
+    likely: dict[str, float] = field(default_factory=dict)  # how likely each topic is, where a second reader told
+    unlikely: frozenset[str] = frozenset()  # topics that were not looked for
     weighs: int = 0  # mask of the tokens that carry meaning
     known: int = 0  # mask of those whose word is in some grammar
     numbers: int = 0  # mask of the tokens that are part of some quantity
@@ -101,8 +81,22 @@ def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
     return answer
 
 
-def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] | None = None) -> Chart:
-    """Read a sentence (or no more than its tokens `typed`) against the phrases of all topics."""
+class Guess(NamedTuple):
+    """What sentences like one are about: how likely each topic is, those not worth looking for, the lists the others take."""
+
+    likely: dict[str, float] = {}
+    unlikely: frozenset[str] = frozenset()
+    kinds: frozenset[str] = KINDS
+
+
+def chart_of(
+    text: str,
+    phrases: Phrases,
+    speller: Speller,
+    typed: list[Token] | None = None,
+    guess: Callable[[Chart], Guess] = lambda chart: Guess(),
+) -> Chart:
+    """Read a sentence (or no more than its tokens `typed`) against the phrases of all topics that a guess by its words leaves."""
     typed = tokenize(text) if typed is None else typed
     tokens, changed = [], []
     for token in typed:
@@ -116,31 +110,30 @@ def chart_of(text: str, phrases: Phrases, speller: Speller, typed: list[Token] |
     if doubts and tokens is not heard:
         doubts = _moved(doubts, heard, tokens)
     words = [token.text for token in tokens]
-    listed = [*lists(tokens, found)]
+    listing = Listing(tokens, [*found])
     for i, here in enumerate(found[:-1]):
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
             # No area is below zero: "minus 45 sq ft of openings" takes them out of what was said before.
             taken = [r for r in found[i + 1] if r.kind == "area"] if any(found[:i]) else []
             found[i] = [r for r in here if r.kind != "area"] if taken else here
             found[i + 1] = taken
-    summed = [*sums(tokens, found)]
-    if listed and summed and is_left(words, summed):  # what is left of a board is no list of pieces to cut
-        listed = [r for r in listed if r.kind != "pieces"]
-    composed = [*listed, *summed, *grades(tokens, found)]
+    said = [*found]
+    composed = [*totals_and_prices(listing), *grades(tokens, found)]
     for reading in [*shares(tokens, found), *allowances(tokens, found)]:
-        found[reading.start].insert(0, reading)
+        found[reading.start] = [reading, *found[reading.start]]
     found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts)
+    chart.likely, chart.unlikely, kinds = guess(chart)
+    listed = [*lists(listing, kinds)]
+    summed = [*sums(tokens, said)] if SUMS not in chart.unlikely else []
+    if listed and summed and is_left(words, summed):  # what is left of a board is no list of pieces to cut
+        listed = [r for r in listed if r.kind != "pieces"]
+    for reading in [*listed, *summed]:
+        found[reading.start].append(reading)
     _weigh(chart, phrases)
-    finder = _Finder(chart, phrases)
-    for start in range(len(words)):
-        # "a quarter inch" begins with a filler, and so does "up 7 feet", whose filler is of a class.
-        if words[start] not in phrases.fillers or found[start] or chart.classes[start]:
-            finder.start = start
-            finder.walk(phrases.trie, start, 0, 0, ())
-    chart.hits = finder.hits
+    chart.hits = islands(chart, phrases, chart.unlikely)
     return chart
 
 
@@ -148,11 +141,6 @@ def _moved(doubts: Doubts, before: list[Token], now: list[Token]) -> Doubts:
     """The doubts about words that are still there, at their new places."""
     places = {id(token): at for at, token in enumerate(now)}
     return tuple((places[id(before[at])], word) for at, word in doubts if id(before[at]) in places)
-
-
-def span(start: int, end: int) -> int:
-    """Tokens start to end as a mask."""
-    return (1 << end) - (1 << start)
 
 
 def _weigh(chart: Chart, phrases: Phrases) -> None:
@@ -220,100 +208,6 @@ def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:
             node, at = below, at + 1
         found.append(here)
     return found
-
-
-_hit = tuple.__new__  # hundreds a sentence: the class's own way to make one takes twice as long
-
-
-class _Finder:
-    """Walks the trie of islands from one start after another."""
-
-    def __init__(self, chart: Chart, phrases: Phrases) -> None:
-        self.chart, self.skippable = chart, phrases.fillers | LIGHT | {":", "="}
-        sure = (r for row in chart.readings for r in row if r.kind in MEASURED and r.sure > SURE_WHOLE)
-        self.wholes = [span(r.start, r.end) for r in sure if r.end > r.start + 1]
-        self.hits: list[Hit] = []
-        self.start = 0
-
-    def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
-        ends = node.get(END)
-        if ends is not None:
-            mask = span(self.start, at)
-            # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
-            inside = not found and any(mask & whole == mask != whole for whole in self.wholes)
-            if not inside and not self._of_next(at, found):
-                start = self.start
-                self.hits += [_hit(Hit, (number, part, gives, start, at, mask, found)) for number, part, gives in ends]
-            if len(node) == 1:
-                return
-        self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)
-
-    def onward(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
-        """Deeper from a node, past filler words: an island does not end on one."""
-        barred = False
-        taken = not found and depth > 0 and self._of_last()
-        after_quantity = bool(found) and found[-1][1].end == at
-        while at < len(self.chart.words):
-            word = self.chart.words[at]
-            below = node.get(word)
-            if below is not None:
-                self.walk(below, at + 1, depth + 1, 0, found)
-            for name, end in self.chart.classes[at]:
-                below = node.get(name)
-                if below is not None:
-                    self.walk(below, end, depth + 1, 0, found)
-            if not barred and self.chart.readings[at]:
-                self._quantities(node, at, depth, found)
-            barred = barred or (depth > 0 and word in NOT_BESIDE) or (taken and word == "and")
-            if skipped >= MOST_SKIPS or word not in self.skippable or (after_quantity and word in NEW_PHRASE):
-                return
-            at, skipped = at + 1, skipped + 1
-
-    def _of_next(self, at: int, found: tuple[tuple[int, Reading], ...]) -> bool:
-        """Whether an island that ends in words ends in those of the next quantity: 1600 mm has a | diagonal of 1994."""
-        words, readings = self.chart.words, self.chart.readings
-        if not found or found[-1][1].kind != "length" or not found[-1][1].end < at < len(words) - 1:
-            return False
-        apart = not {"a", "an"}.isdisjoint(words[found[-1][1].end : at])
-        after = readings[at + 1] if words[at] == "of" else readings[at] if apart else ()
-        return any(r.kind in SIZED and r.sure >= SURE_WHOLE for r in after)
-
-    def _counts(self, reading: Reading) -> bool:
-        """Whether a bare number is of things, and no length: the height of 11 courses."""
-        after = self.chart.words[reading.end] if reading.end < len(self.chart.words) else ""
-        return reading.kind == "number" and after in COUNTED
-
-    def _of_last(self) -> bool:
-        """Whether the words an island begins with are those of the quantity before them: 52 inches of | run and 30 of rise."""
-        before = self.start - 1
-        if before > 0 and self.chart.words[before] in ("of", "a"):
-            before -= 1
-        return any(whole >> before & 1 and not whole >> before + 1 for whole in self.wholes) if before >= 0 else False
-
-    def _quantities(self, node: Trie, at: int, depth: int, found: tuple[tuple[int, Reading], ...]) -> None:
-        here = self.chart.readings[at]
-        for reading in here:
-            kind = reading.kind
-            below = node.get("#" + kind)
-            if below is not None:
-                self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
-            for edge, symbol in STANDS_IN.get(kind, ()):
-                below = node.get(symbol)
-                # On its own a bare number is no length or pitch: some word beside it must tell.
-                if below is None or not (depth or len(below) > (END in below)):
-                    continue
-                if edge == "length" and (_slopes(reading, here) or self._counts(reading)):
-                    continue
-                # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
-                if any(r.kind == edge and r.end >= reading.end for r in here):
-                    continue
-                go = self.walk if depth else self.onward
-                go(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
-
-
-def _slopes(reading: Reading, here: list[Reading]) -> bool:
-    """Whether a bare number is more likely a pitch than a length: "seven to the weather on a nine twelve"."""
-    return reading.kind == "number" and any(r.kind == "pitch" and r.end >= reading.end and r.sure >= 0.9 for r in here)
 
 
 def quantity_word(word: str) -> bool:

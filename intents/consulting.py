@@ -14,6 +14,7 @@ from typing import Any
 
 from intents import second_sums
 from intents.chart import Chart
+from intents.features import of_sentence
 from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
@@ -44,13 +45,12 @@ AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 Topics = Mapping[str, tuple[Parameter, ...]]
 
 
-def consult(
-    reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned, likely: dict[str, float]
-) -> None:  # fmt: skip
+def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned) -> None:
     """Put the reading's questions right by what sentences like this one meant."""
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return
+    likely = chart.likely or model.likely(of_sentence(chart, phrases))
     reading.elsewhere = likely.get(OUTSIDE, 0) >= ELSEWHERE
     best, *others = sorted(likely, key=lambda topic: -likely[topic])[:3]
     reading.trace = [f"second reader: {', '.join(f'{topic} {likely[topic]:.2f}' for topic in (best, *others))}"]

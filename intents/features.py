@@ -89,7 +89,6 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
             found.update((f"?{first} {second}", f"?{first} {second} {third}"))
     found.update(name for row in chart.classes for name, _ in row)
     found.update(f"{kind}*{min(count, MOST // 2)}" for kind, count in kinds.items())
-    found.update(f"@{r.kind}" for row in chart.readings for r in row if isinstance(r.value, tuple))
     return found
 
 

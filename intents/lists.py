@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from intents.listed import Listing
 from intents.listed_layers import layers
@@ -16,14 +16,23 @@ from intents.listed_totals import totals
 from intents.measures import readings
 from intents.reading import Reading
 from intents.sound_alikes import settled
-from intents.tokens import Token, tokenize
+from intents.tokens import tokenize
 from solvers.slots import Layer
 
+READERS = {"pieces": pieces, "openings": openings, "layers": layers, "lengths": lengths, "stocks": stocks}  # by what they read
+KINDS = frozenset(READERS)
 
-def lists(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
-    """Readings of kind pieces, openings, layers, lengths and stocks, and totals; noughts said as "no"; prices."""
-    listing = Listing(tokens, chart)
-    for read in (pieces, openings, layers, lengths, stocks, nothings, prices, totals, rounds, faces):
+
+def lists(listing: Listing, kinds: Iterable[str] = KINDS) -> Iterator[Reading]:
+    """Readings of these kinds."""
+    for kind, read in READERS.items():
+        if kind in kinds:
+            yield from read(listing)
+
+
+def totals_and_prices(listing: Listing) -> Iterator[Reading]:
+    """Readings of kind runs and areas, added up or said of each; noughts said as "no"; prices."""
+    for read in (nothings, prices, totals, rounds, faces):
         yield from read(listing)
 
 

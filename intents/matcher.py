@@ -11,13 +11,14 @@ from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
 from pathlib import Path
 
-from intents.chart import LIGHT, Chart, Hit, chart_of
+from intents.chart import LIGHT, Chart, Guess, Hit, chart_of
 from intents.claims import claim_of, without
-from intents.consulting import consult
+from intents.consulting import OUTSIDE, consult
 from intents.features import of_sentence
 from intents.grammars import FOLDER
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.learned import learned
+from intents.lists import KINDS
 from intents.measures import broken_number
 from intents.neighbours import cut_off
 from intents.of_both import of_both
@@ -30,12 +31,14 @@ from intents.spelling import Speller
 from intents.sum_words import OWN
 from intents.tokens import Token, tokenize
 from intents.vocabulary import NUMBER_WORDS
+from solvers.registry import load_topics
 from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
 
 LONGEST = 440  # tokens of a cut list: sixty pieces with their fractions and commas
 MOST = 110  # tokens of anything else: the longest question of the sets has 73, and a page is none
+LEAST_LIKELY = 0.005  # a topic less likely than this is not looked for: of unseen questions one in a thousand is about such a one
 CHARTS = 8  # sentences kept as they were read: one is read as a question, as a reply, as a change
 COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
@@ -56,8 +59,39 @@ def _typed(text: str) -> list[Token]:
 
 
 @lru_cache(maxsize=CHARTS)
-def _chart(text: str, folder: Path) -> Chart:
+def _full_chart(text: str, folder: Path) -> Chart:
     return chart_of(text, compiled(folder), speller(folder), _typed(text)[:LONGEST])
+
+
+@lru_cache(maxsize=CHARTS)
+def _chart(text: str, folder: Path) -> Chart:
+    model, phrases = learned(folder), compiled(folder)
+    if model is None:
+        return _full_chart(text, folder)
+
+    def guess(chart: Chart) -> Guess:
+        likely = model.likely(of_sentence(chart, phrases))
+        if max(likely, key=lambda topic: likely[topic]) not in phrases.searched | {OUTSIDE}:
+            return Guess(likely)  # talk about the job is told by its own rules
+        unlikely = frozenset(topic for topic in phrases.searched if likely.get(topic, 1.0) < LEAST_LIKELY)
+        return Guess(likely, unlikely, frozenset().union(*map(lists_of, phrases.searched - unlikely)))
+
+    return chart_of(text, phrases, speller(folder), _typed(text)[:LONGEST], guess)
+
+
+@cache
+def lists_of(topic: str) -> frozenset[str]:
+    """The kinds of lists that a topic could take."""
+    known = load_topics().get(topic)
+    if known is None:
+        return KINDS
+    return frozenset(kind for kind in KINDS for p in known.parameters if p.kind is tuple and p.name.startswith(kind))
+
+
+def _chart_for(text: str, topics: Iterable[str], folder: Path) -> Chart:
+    """The sentence as it is read for one of these topics."""
+    chart = _chart(text, folder)
+    return chart if chart.unlikely.isdisjoint(topics) else _full_chart(text, folder)
 
 
 def otherwise(text: str, folder: Path = FOLDER) -> list[str]:
@@ -79,16 +113,15 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     if len(typed) > (LONGEST if listed else MOST):
         reading.too_long = TOO_LONG
         return reading
-    chart = _chart(text, folder)
+    wanted = set(only)
+    chart = _chart_for(text, wanted, folder) if seconds else _full_chart(text, folder)
     reading.changed = chart.changed
     reading.broken = broken_number(chart.tokens) or ""
-    wanted = set(only)
     model = learned(folder) if seconds and not wanted else None
-    likely = model.likely(of_sentence(chart, phrases)) if model is not None else {}
-    _by_grammar(reading, chart, phrases, topics, wanted, likely)
+    _by_grammar(reading, chart, phrases, topics, wanted)
     reading.unaided = reading.questions
     if model is not None:
-        consult(reading, chart, phrases, topics, model, likely)
+        consult(reading, chart, phrases, topics, model)
     for question in reading.questions:
         if question.complete:
             take_back(chart, question)
@@ -98,12 +131,9 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     return reading
 
 
-def _by_grammar(
-    reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str], likely: Mapping[str, float]
-) -> None:  # fmt: skip
+def _by_grammar(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> None:
     """What the rules of the grammar make of a sentence."""
-    best = max(likely, key=lambda topic: likely[topic], default="")
-    search = Search(chart, phrases, topics, wanted, likely if best in topics else None)  # talk is told by its own rules
+    search = Search(chart, phrases, topics, wanted)
     found = search.strict()
     if not found or found[0].score <= LEAST_SCORE or not found[0].complete:
         claimed = _claimed_in(chart, phrases, topics, wanted)
@@ -135,7 +165,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     `wanted` is the parameter that was asked for: it comes first for whatever no other words claim.
     """
     phrases = compiled(folder)
-    chart = _chart(text, folder)
+    chart = _chart_for(text, (topic,), folder)
     hits = by_pattern(chart)
     asker = Asker(chart, phrases, [hit for n, found in hits.items() if phrases.patterns[n].topic == MANNER for hit in found])
     mine = [(hits.get(n, []), pattern) for n, pattern in enumerate(phrases.patterns) if pattern.topic == topic]

@@ -22,6 +22,7 @@ from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat
 from intents.talk_rules import Rules
 from intents.tokens import tokenize
 
+MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
 KEPT = "phrases"  # the name of the copy beside the grammars
 MOST_WAYS = 4000  # ways to say one island; more is a sign that it wants splitting
 END = ""  # the trie's key for what ends at a node
@@ -81,6 +82,7 @@ class Phrases:
     examples: dict[str, tuple[str, ...]] = field(default_factory=dict)  # topic → sentences that ask for it
     talk: frozenset[str] = frozenset()  # words of the grammars matched as whole lines: no slips of trade words
     rules: dict[str, Rules] = field(default_factory=dict)  # those grammars themselves (see talk_rules.py)
+    searched: frozenset[str] = frozenset()  # topics that have patterns
 
 
 @cache
@@ -116,6 +118,7 @@ class _Compiler:
                 continue
             for alternative in rule.body.parts if isinstance(rule.body, Either) else (rule.body,):
                 self._add_pattern(grammar, rule, alternative)
+        self.out.searched = frozenset(pattern.topic for pattern in self.out.patterns) - {MANNER}
         self.out.vocabulary = frozenset(self._vocabulary())
         self.out.talk = frozenset(self.book.words(TALK))
         self.out.rules = talk_rules.talk_rules(self.book, TALK)

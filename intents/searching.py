@@ -13,7 +13,7 @@ from operator import or_
 
 from intents.chart import Chart, Hit
 from intents.neighbours import of_something_else
-from intents.phrases import Pattern, Phrases
+from intents.phrases import MANNER, Pattern, Phrases
 from intents.placing import place, sureness
 from intents.question import Question
 from intents.scoring import LEAST_SCORE, STRAY, Hope, score
@@ -30,8 +30,7 @@ OWN_WORDS = 3  # words of its own from which on a choice may share a word with t
 SURE = 0.9  # a given this sure was said outright
 HOPEFUL = 1000.0  # more than any sentence can score
 NONE = 99  # islands lacking where nothing that must be there is
-MANNER = "manner"  # the topic of the rules that say how to answer ("to the nearest 32nd"); they go with any other
-LEAST_LIKELY = (0.001, 0.01)  # topics less likely than this are not searched for, with all plain islands and without one
+LEAST_LACKING = 0.03  # a topic less likely than this is not searched for without one of its plain islands
 HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 
 
@@ -62,11 +61,8 @@ class Search:
     it that it could be neither answered nor asked about ends the search. Of equals the first is the best.
     """
 
-    def __init__(
-        self, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str], likely: Mapping[str, float] | None = None
-    ) -> None:  # fmt: skip
+    def __init__(self, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> None:
         self.chart, self.topics = chart, topics
-        self.likely = likely or {}
         self.by_pattern = by_pattern(chart)
         self.turns: tuple[list[_Turn], list[_Turn]] = ([], [])  # of the patterns that lack no plain island, and that lack one
         manner: list[Hit] = []
@@ -83,7 +79,7 @@ class Search:
     def _take_turn(self, number: int, pattern: Pattern, hits: list[Hit]) -> None:
         """Add a pattern whose words are there, if its islands could explain enough."""
         lacks = lacking(pattern, hits)
-        if lacks > 1 or self.likely.get(pattern.topic, 1.0) < LEAST_LIKELY[lacks]:
+        if lacks > 1 or (lacks and self.chart.unlikely and self.chart.likely.get(pattern.topic, 1.0) < LEAST_LACKING):
             return
         islands, chart = 0, self.chart
         for hit in hits:
