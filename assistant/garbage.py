@@ -12,7 +12,7 @@ from contextlib import contextmanager
 
 OFTEN = 200  # lines between two searches
 NEVER = 10**9
-FEW = 10_000  # objects more than before at which the young are searched: a line makes thousands, nearly none of them waste
+FEW = 200_000  # objects more than before at which the young are searched: a long line makes twenty thousand, none of them waste
 USUAL = gc.get_threshold()
 
 

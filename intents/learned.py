@@ -10,7 +10,7 @@ import json
 import marshal
 import sys
 from array import array
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from math import exp
 from pathlib import Path
@@ -34,7 +34,7 @@ class Learned:
         self,
         topics: list[str],
         bias: list[int],
-        words: Mapping[str, bytes | Iterable[int]],
+        words: Mapping[str, bytes | Sequence[int]],
         roles: Mapping[str, bytes | dict[str, int]],
     ):
         self.topics, self.bias, self.words, self.roles = topics, bias, words, roles
@@ -42,14 +42,15 @@ class Learned:
 
     def likely(self, features: Iterable[str]) -> dict[str, float]:
         """How likely each topic is, and each act of talk, and a question of another trade; adds up to 1."""
-        scores = [0.0] * len(self.topics)
+        scores = [0] * len(self.topics)
         known = 0
         for feature in features:
             weights = self.words.get(feature)
             if weights is not None:
                 known += 1
-                each = iter(array(PACKED, weights) if isinstance(weights, bytes) else weights)
-                for at, weight in zip(each, each, strict=True):
+                if isinstance(weights, bytes):
+                    weights = array(PACKED, weights)
+                for at, weight in zip(weights[::2], weights[1::2], strict=True):
                     scores[at] += weight
         share = 1 / (SCALE * max(1, known) ** 0.5)
         return dict(zip(self.topics, _shares([s * share + b / SCALE for s, b in zip(scores, self.bias, strict=True)]),

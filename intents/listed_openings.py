@@ -57,6 +57,8 @@ _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _AT = frozenset(("at", "of", "@"))
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
+_SIDES = _WIDE | _HIGH
+_AND = frozenset(("by", "and", "×", ","))
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
 _USUAL_DOOR = Fraction(36)  # inches
 
@@ -173,6 +175,8 @@ def _sizes_only(listing: Listing, i: int) -> Item | None:
 def _sizes(listing: Listing, i: int) -> tuple[int, tuple[Amount, ...]] | None:
     """Width and height from i: the surest and longest "A by B", or "A wide B high"."""
     row = listing.chart[i] if i < len(listing.chart) else []
+    if not row:
+        return None
     pairs = [r for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= 0.4]
     if pairs:
         best = max(pairs, key=lambda r: (r.sure >= 0.75, r.end, r.sure))
@@ -180,11 +184,11 @@ def _sizes(listing: Listing, i: int) -> tuple[int, tuple[Amount, ...]] | None:
         return listing.past(best.end, _HIGH, 1), tuple(_amount(part) for part in best.value.parts)
     for first in listing.amounts(i):
         side = listing.words[first.end]
-        at = listing.past(first.end + 1, frozenset(("by", "and", "×", ",")), 1)
-        if side not in _WIDE | _HIGH:
+        at = listing.past(first.end + 1, _AND, 1)
+        if side not in _SIDES:
             continue
         for second in listing.amounts(at):
-            if listing.words[second.end] in _WIDE | _HIGH and (listing.words[second.end] in _WIDE) != (side in _WIDE):
+            if listing.words[second.end] in _SIDES and (listing.words[second.end] in _WIDE) != (side in _WIDE):
                 return second.end + 1, (first, second) if side in _WIDE else (second, first)
     return None
 

@@ -17,6 +17,7 @@ _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
 _TAKEN = frozenset(("minus", "less", "-"))
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
 _NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "or", "to", "then", "plus", "also"}
+_ARTICLES = ("a", "an", "another")
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
 _ROW_FROM = 24  # inches; bare pairs of less are spoken feet and inches, or a pitch
 _FEET_DOUBT = 12  # a bare number under this may be feet: a piece of 8 inches, or of 8 foot
@@ -55,6 +56,9 @@ def _bare_row(before: Item, item: Item) -> bool:
 
 
 def _item(listing: Listing, i: int) -> Item | None:
+    chart = listing.chart
+    if not chart[i] and listing.words[i] not in _ARTICLES and not (i + 1 < len(chart) and chart[i + 1]):
+        return None  # most words: an item begins with a number, an article, or a name before a number
     before = listing.words[max(0, i - 2) : i]
     if not _TAKEN.isdisjoint(before[-1:]) or (before[-1:] == ["a"] and not _TAKEN.isdisjoint(before)):
         return None  # what is taken off a length: less a 9 foot 7 piece
@@ -64,7 +68,7 @@ def _item(listing: Listing, i: int) -> Item | None:
 def _counted(listing: Listing, i: int) -> Item | None:
     """Count, what they are, the size: six at 48, two jambs at 81 inches, three four foot pieces."""
     words = listing.words
-    one = [(i + 1, 1)] if words[i] in ("a", "an", "another") else []  # a head at 43
+    one = [(i + 1, 1)] if words[i] in _ARTICLES else []  # a head at 43
     for end, count in (*listing.counts(i), *one):
         if count < 1:
             continue  # minus two returns are taken off

@@ -74,18 +74,20 @@ def _chart(text: str, folder: Path) -> Chart:
         if max(likely, key=lambda topic: likely[topic]) not in phrases.searched | {OUTSIDE}:
             return Guess(likely)  # talk about the job is told by its own rules
         unlikely = frozenset(topic for topic in phrases.searched if likely.get(topic, 1.0) < LEAST_LIKELY)
-        return Guess(likely, unlikely, frozenset().union(*map(lists_of, phrases.searched - unlikely)))
+        return Guess(likely, unlikely, frozenset().union(*(lists_of(topic, folder) for topic in phrases.searched - unlikely)))
 
     return chart_of(text, phrases, speller(folder), _typed(text)[:LONGEST], guess)
 
 
 @cache
-def lists_of(topic: str) -> frozenset[str]:
-    """The kinds of lists that a topic could take."""
+def lists_of(topic: str, folder: Path = FOLDER) -> frozenset[str]:
+    """The kinds of lists that a topic could take: by its rules, or with no word beside them."""
     known = load_topics().get(topic)
     if known is None:
         return KINDS
-    return frozenset(kind for kind in KINDS for p in known.parameters if p.kind is tuple and p.name.startswith(kind))
+    named = compiled(folder).kinds.get(topic, set())
+    lists = [parameter.name for parameter in known.parameters if parameter.kind is tuple]
+    return frozenset(kind for kind in KINDS if kind in named or any(name.startswith(kind) for name in lists))
 
 
 def _chart_for(text: str, topics: Iterable[str], folder: Path) -> Chart:

@@ -83,6 +83,7 @@ class Phrases:
     talk: frozenset[str] = frozenset()  # words of the grammars matched as whole lines: no slips of trade words
     rules: dict[str, Rules] = field(default_factory=dict)  # those grammars themselves (see talk_rules.py)
     searched: frozenset[str] = frozenset()  # topics that have patterns
+    kinds: dict[str, set[str]] = field(default_factory=dict)  # topic → kinds of quantities that its islands name
 
 
 @cache
@@ -153,7 +154,9 @@ class _Compiler:
                     continue
                 _insert(self.out.trie, way.symbols, tuple(Island(number, len(pattern.required) - 1, way.captures)))
                 for symbol in way.symbols:
-                    if symbol[0] != "#":
+                    if symbol[0] == "#":
+                        self.out.kinds.setdefault(rule.topic, set()).add(symbol[1:])
+                    else:
                         self.out.topics_of.setdefault(symbol, set()).add(rule.topic)
 
     def _ways(self, grammar: Grammar, node: Node) -> list[Way]:
