@@ -18,7 +18,7 @@ from intents.features import of_sentence
 from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
-from intents.second_reader import Second, read_again, spans_of, tokens_of, told_by
+from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
 from intents.told_twice import other_way_round
 from solvers.quantities import Quantity
 from solvers.slots import Layer, Parameter
@@ -91,8 +91,7 @@ def _other_roles(
     another reading beside ten, none of them better.
     """
     turned = other_way_round(chart, phrases, top, {p.name: p for p in topics[top.topic]})
-    lists = any(isinstance(heard.value, tuple) for heard in top.givens.values())
-    if turned is None and not lists and _told_outright(chart, phrases, top):
+    if turned is None and _read_one_way(chart, top) and _told_outright(chart, phrases, top):
         return
     second = again(top.topic)
     if turned is not None and (second is None or second.sure < BEYOND_DOUBT or _differ(top, second.question)):
@@ -192,9 +191,19 @@ def _lacks_only(question: Question | None) -> bool:
     return question is not None and bool(question.missing) and not (question.unplaced or question.swaps or question.lacking)
 
 
+def _read_one_way(chart: Chart, question: Question) -> bool:
+    """Whether no quantity is in a list, nor could be another, longer or shorter: forty foot one | to one fifty."""
+    if any(isinstance(heard.value, tuple) for heard in question.givens.values()):
+        return False
+    numbers = _numbers_in(chart, question)
+    alone = {(r.start, r.end) for row in chart.readings for r in row
+             if numbers >> r.start & 1 and isinstance(r.value, Quantity)}  # fmt: skip
+    return spans_of(chart, question.givens.values()) >= alone
+
+
 def _told_outright(chart: Chart, phrases: Phrases, question: Question) -> bool:
     """Whether the words beside every quantity tell the one role that it has."""
-    told = told_by(hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == question.topic)
+    told = told_of(chart, phrases, question.topic)
     said = ((n, heard) for n, heard in question.givens.items() if isinstance(heard.value, Quantity))
     return all(told.get(span) == {name} for name, heard in said for span in spans_of(chart, [heard]))
 

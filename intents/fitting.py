@@ -94,7 +94,7 @@ def may_fit(kind: type, reading: Reading) -> bool:
     return reading.kind in KINDS.get(kind, ()) or reading.kind in TOTALS
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Fit:
     """A value for a parameter, how sure, and what else it could be."""
 

@@ -7,7 +7,7 @@ from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from intents.fitting import STANDS_IN
-from intents.phrases import END, Capture, Phrases, Trie
+from intents.phrases import BELOW, END, Capture, Phrases, Trie
 from intents.reading import Reading
 
 if TYPE_CHECKING:
@@ -68,26 +68,29 @@ class _Finder:
     """Walks the trie of islands from one start after another."""
 
     def __init__(self, chart: Chart, phrases: Phrases, without: Set[str]) -> None:
-        self.chart, self.skippable, self.without = chart, _skippable(phrases.fillers), without
-        self.patterns = phrases.patterns
+        self.chart, self.skippable = chart, _skippable(phrases.fillers)
+        self.wanted = sum(bit for topic, bit in phrases.bits.items() if topic not in without)
+        self.barred: set[int] = set().union(*(phrases.numbers[topic] for topic in without))  # numbers of patterns
         sure = (r for row in chart.readings for r in row if r.kind in MEASURED and r.sure > SURE_WHOLE)
         self.wholes = [span(r.start, r.end) for r in sure if r.end > r.start + 1]
         self.hits: list[Hit] = []
         self.start = 0
 
     def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
+        if not node[BELOW] & self.wanted:
+            return
         ends = node.get(END)
         if ends is not None:
             mask = span(self.start, at)
             # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
             inside = not found and any(mask & whole == mask != whole for whole in self.wholes)
             if not inside and not self._of_next(at, found):
-                start, without, patterns = self.start, self.without, self.patterns
+                start, barred = self.start, self.barred
                 self.hits += [
                     _hit(Hit, (number, part, gives, start, at, mask, found))
-                    for number, part, gives in ends if not without or patterns[number].topic not in without
+                    for number, part, gives in ends if number not in barred
                 ]  # fmt: skip
-            if len(node) == 1:
+            if len(node) == 2:  # with the mask
                 return
         self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)
 
@@ -143,7 +146,7 @@ class _Finder:
             for edge, symbol in STANDS_IN.get(kind, ()):
                 below = node.get(symbol)
                 # On its own a bare number is no length or pitch: some word beside it must tell.
-                if below is None or not (depth or len(below) > (END in below)):
+                if below is None or not (depth or len(below) > 1 + (END in below)):
                     continue
                 if edge == "length" and (_slopes(reading, here) or self._counts(reading)):
                     continue

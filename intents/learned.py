@@ -36,8 +36,10 @@ class Learned:
         bias: list[int],
         words: Mapping[str, bytes | Sequence[int]],
         roles: Mapping[str, bytes | dict[str, int]],
+        seldom: Iterable[str] = (),
     ):
         self.topics, self.bias, self.words, self.roles = topics, bias, words, roles
+        self.seldom = frozenset(seldom)  # topics learned from few sentences: how likely they are is not well known
         self._merged: dict[str, dict[str, int]] = {}
 
     def likely(self, features: Iterable[str]) -> dict[str, float]:
@@ -110,4 +112,4 @@ def learned(folder: Path = FOLDER) -> Learned | None:
         found["words"] = {feature: array(PACKED, weights).tobytes() for feature, weights in found["words"].items()}
         found["roles"] = {role: marshal.dumps(weights) for role, weights in found["roles"].items()}
         kept.store(folder, KEPT, stamp, found)
-    return Learned(found["topics"], found["bias"], found["words"], found["roles"])
+    return Learned(**found)

@@ -73,7 +73,8 @@ def _chart(text: str, folder: Path) -> Chart:
         likely = model.likely(of_sentence(chart, phrases))
         if max(likely, key=lambda topic: likely[topic]) not in phrases.searched | {OUTSIDE}:
             return Guess(likely)  # talk about the job is told by its own rules
-        unlikely = frozenset(topic for topic in phrases.searched if likely.get(topic, 1.0) < LEAST_LIKELY)
+        known = phrases.searched - model.seldom
+        unlikely = frozenset(topic for topic in known if likely.get(topic, 1.0) < LEAST_LIKELY)
         return Guess(likely, unlikely, frozenset().union(*(lists_of(topic, folder) for topic in phrases.searched - unlikely)))
 
     return chart_of(text, phrases, speller(folder), _typed(text)[:LONGEST], guess)

@@ -11,8 +11,9 @@ from __future__ import annotations
 import sys
 from collections.abc import Iterator
 from dataclasses import dataclass, field, fields
-from functools import cache, cached_property
+from functools import cache, cached_property, reduce
 from itertools import product
+from operator import or_
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -26,6 +27,7 @@ MANNER = "manner"  # the topic of the rules that say how to answer ("to the near
 KEPT = "phrases"  # the name of the copy beside the grammars
 MOST_WAYS = 4000  # ways to say one island; more is a sign that it wants splitting
 END = ""  # the trie's key for what ends at a node
+BELOW = "\0"  # and for the topics that anything at or below it is of, as a mask of Phrases.bits
 
 # One symbol of a phrase: a word, "<class>" of words, or "#kind" of quantity.
 Symbol = str
@@ -83,6 +85,8 @@ class Phrases:
     talk: frozenset[str] = frozenset()  # words of the grammars matched as whole lines: no slips of trade words
     rules: dict[str, Rules] = field(default_factory=dict)  # those grammars themselves (see talk_rules.py)
     searched: frozenset[str] = frozenset()  # topics that have patterns
+    bits: dict[str, int] = field(default_factory=dict)  # topic → the bit it has in masks of topics
+    numbers: dict[str, set[int]] = field(default_factory=dict)  # topic → the numbers of its patterns
     kinds: dict[str, set[str]] = field(default_factory=dict)  # topic → kinds of quantities that its islands name
 
 
@@ -119,11 +123,26 @@ class _Compiler:
                 continue
             for alternative in rule.body.parts if isinstance(rule.body, Either) else (rule.body,):
                 self._add_pattern(grammar, rule, alternative)
-        self.out.searched = frozenset(pattern.topic for pattern in self.out.patterns) - {MANNER}
+        for number, pattern in enumerate(self.out.patterns):
+            self.out.numbers.setdefault(pattern.topic, set()).add(number)
+        self.out.bits = {topic: 1 << at for at, topic in enumerate(self.out.numbers)}
+        self.out.searched = frozenset(self.out.numbers) - {MANNER}
+        self._mark(self.out.trie)
         self.out.vocabulary = frozenset(self._vocabulary())
         self.out.talk = frozenset(self.book.words(TALK))
         self.out.rules = talk_rules.talk_rules(self.book, TALK)
         return self.out
+
+    def _mark(self, node: Trie) -> int:
+        """Note at every node of the trie which topics it leads to: where none is likely, nobody need go on."""
+        mask = 0
+        for symbol, below in node.items():
+            if symbol == END:
+                mask |= reduce(or_, (self.out.bits[self.out.patterns[number].topic] for number, _, _ in below))
+            else:
+                mask |= self._mark(below)
+        node[BELOW] = mask
+        return mask
 
     def _words_of(self, grammar: Grammar, name: str) -> Iterator[str]:
         if name in grammar.rules:

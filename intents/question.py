@@ -6,9 +6,12 @@ from dataclasses import dataclass, field
 from typing import Any
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True, unsafe_hash=True)
 class Heard:
-    """One given as it was heard: value, where it stands in the text (characters), how sure, what else it could be."""
+    """One given as it was heard: value, where it stands in the text (characters), how sure, what else it could be.
+
+    Never changed; to say so in code would make each take four times as long to make, and a sentence makes dozens.
+    """
 
     value: Any
     start: int

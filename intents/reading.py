@@ -13,9 +13,9 @@ from solvers.quantities import Quantity
 STRESSES = frozenset("full good solid whole true actual honest".split())  # between "a" and its inch
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True, unsafe_hash=True)
 class Reading:
-    """Tokens start to end (exclusive) read as one value of a kind.
+    """Tokens start to end (exclusive) read as one value of a kind. Never changed; to say so in code takes four times as long.
 
     `sure` is under 1 when the words may mean something else; `also` holds other values the same words could have.
     """

@@ -96,18 +96,18 @@ def prepared(
     chart: Chart, phrases: Phrases, topic: str, parameters: tuple[Parameter, ...], first: Question | None
 ) -> tuple[Question, Sentence]:
     """The question with what its words alone give it, and what is left to hand out."""
-    hits = [hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == topic]
     question = Question(topic, manner=first.manner if first else {})
     if first is not None:
         covered = _kept(chart, first, question)
     else:
+        hits = [hit for hit in chart.hits if hit.pattern in phrases.numbers.get(topic, set())]
         covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
     covered |= _not_meant(chart)
     by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
     layers = first.givens.get("layers") if first else None
     listed = tokens_of(chart, layers) if layers else -1
     found = mentions(chart, covered, spans_of(chart, first.givens.values() if first else ()))
-    return question, Sentence(chart, topic, by_name, found, told_by(hits), listed)
+    return question, Sentence(chart, topic, by_name, found, told_of(chart, phrases, topic), listed)
 
 
 def _choices(chart: Chart, hits: list[Hit], parameters: tuple[Parameter, ...], question: Question) -> int:
@@ -208,8 +208,27 @@ def sizes_in(listed: tuple[object, ...]) -> list[Length]:
 
 def tokens_of(chart: Chart, heard: Heard) -> int:
     """Mask of the tokens that a given was said in."""
+    starts, ends = _edges(chart)
+    if heard.start in starts and heard.end in ends:
+        return span(starts[heard.start], ends[heard.end])
     inside = (1 << i for i, t in enumerate(chart.tokens) if heard.start <= t.start and t.end <= heard.end)
     return sum(inside)
+
+
+@once
+def _edges(chart: Chart) -> tuple[dict[int, int], dict[int, int]]:
+    """The first token that starts at a character, and the one after the last that ends at one."""
+    starts = {token.start: i for i, token in reversed([*enumerate(chart.tokens)])}
+    return starts, {token.end: i for i, token in enumerate(chart.tokens, 1)}
+
+
+def told_of(chart: Chart, phrases: Phrases, topic: str) -> dict[tuple[int, int], set[str]]:
+    """Which parameters of a topic the grammar's islands would give each quantity to; found once a sentence."""
+    key = f"told of {topic}"
+    if key not in chart.kept:
+        numbers = phrases.numbers.get(topic, set())
+        chart.kept[key] = told_by(hit for hit in chart.hits if hit.pattern in numbers)
+    return chart.kept[key]  # type: ignore[no-any-return]
 
 
 def told_by(hits: Iterable[Hit]) -> dict[tuple[int, int], set[str]]:

@@ -13,7 +13,7 @@ from intents.phrases import Phrases
 from intents.placing import possible
 from intents.question import Heard, Question
 from intents.reading import Dims
-from intents.second_reader import heard_any, spans_of, told_by
+from intents.second_reader import heard_any, spans_of, told_of
 from solvers.slots import Parameter
 
 Span = tuple[int, int]
@@ -27,7 +27,7 @@ def other_way_round(
 
     Where the quantity it changes places with is told that role, there is no doubt: the question is put right.
     """
-    told = told_by(hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == question.topic)
+    told = told_of(chart, phrases, question.topic)
     if not any(len(roles) > 1 for roles in told.values()):
         return None
     where = {name: span for name, heard in question.givens.items() for span in spans_of(chart, [heard])}

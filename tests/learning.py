@@ -40,6 +40,7 @@ from tests.understanding import QUESTIONS, ask_all, judge, lines, load
 
 PARAMETERS = marked.PARAMETERS
 PLACES = places(load_topics().values())
+LEAST_TOLD = 100  # sentences from which on a topic is known well enough not to be looked for where it is unlikely
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.05, 0.5  # how strongly weights are held near nothing (L2)
 ROUNDS = 150
@@ -284,7 +285,8 @@ def main() -> None:
     folders = [QUESTIONS, *(Path(folder) for folder in sys.argv[1:])]
     topics, roles = gather(folders)
     roles += sums_by_answer(folders)
-    made = {**learn_topics(topics), "roles": learn_roles(roles)}
+    seen = Counter(topic for _, topic in topics)
+    made = {**learn_topics(topics), "roles": learn_roles(roles), "seldom": sorted(t for t in PARAMETERS if seen[t] < LEAST_TOLD)}
     more = roles_of_misread(folders, Learned(**made))
     roles += more
     made["roles"] = learn_roles(roles)

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from intents.listed import Listing
 from intents.lists import lists
 from intents.measures import readings
 from intents.tokens import tokenize
@@ -18,7 +19,7 @@ from solvers.slots import Layer, Opening, Piece, Stock
 def read(text: str, kind: str) -> tuple[Any, ...]:
     """The longest reading of a kind in the text, or nothing."""
     tokens = tokenize(text)
-    found = [reading for reading in lists(tokens, readings(tokens)) if reading.kind == kind]
+    found = [reading for reading in lists(Listing(tokens, readings(tokens))) if reading.kind == kind]
     best = max(found, key=lambda reading: (reading.end - reading.start, reading.sure), default=None)
     return best.value if best else ()  # type: ignore[return-value]
 
@@ -147,7 +148,7 @@ def test_a_width_that_was_not_said_is_named() -> None:
 
 def test_no_openings_is_an_answer() -> None:
     tokens = tokenize("wall 18 by 8 no openings")
-    found = [reading for reading in lists(tokens, readings(tokens)) if reading.kind == "openings"]
+    found = [reading for reading in lists(Listing(tokens, readings(tokens))) if reading.kind == "openings"]
     assert [reading.value for reading in found] == [()]
 
 
@@ -160,5 +161,5 @@ def test_any_list_of_counted_inches_comes_back(pairs: list[tuple[int, int]]) -> 
 @given(st.text(max_size=200))
 def test_any_text_is_survived(text: str) -> None:
     tokens = tokenize(text)
-    for reading in lists(tokens, readings(tokens)):
+    for reading in lists(Listing(tokens, readings(tokens))):
         assert 0 <= reading.start < reading.end <= len(tokens)

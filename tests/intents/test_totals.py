@@ -8,7 +8,8 @@ import pytest
 
 from intents.grammars import FOLDER
 from intents.jsgf import read_grammar
-from intents.lists import lists
+from intents.listed import Listing
+from intents.lists import totals_and_prices
 from intents.measures import readings
 from intents.tokens import tokenize
 from tests.intents.spoken import sample
@@ -16,7 +17,7 @@ from tests.intents.spoken import sample
 
 def found(text: str, kind: str) -> list[tuple[float, ...]]:
     tokens = tokenize(text)
-    read = [reading for reading in lists(tokens, readings(tokens)) if reading.kind == kind]
+    read = [reading for reading in totals_and_prices(Listing(tokens, readings(tokens))) if reading.kind == kind]
     return [tuple(float(value.to("ft2" if kind == "areas" else "ft").value) for value in reading.value) for reading in read]
 
 

@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from intents.listed import Listing
 from intents.lists import layers_in, lists
 from intents.measures import readings
 from intents.tokens import tokenize
@@ -14,7 +15,7 @@ from intents.tokens import tokenize
 def layers(text: str) -> list[tuple[float | None, str]]:
     """The longest list of layers of a text: thickness in inches (None where it is not said), and name."""
     tokens = tokenize(text)
-    found = [reading for reading in lists(tokens, readings(tokens)) if reading.kind == "layers"]
+    found = [reading for reading in lists(Listing(tokens, readings(tokens))) if reading.kind == "layers"]
     best: Any = max(found, key=lambda reading: (reading.end - reading.start, reading.sure), default=None)
     items = best.value if best else ()
     return [(float(item.thickness.to("in").value) if item.thickness else None, item.what) for item in items]
