@@ -22,6 +22,8 @@ FILE = "learned.json"
 KEPT = "learned"  # the name of its copy, read in a third of the time
 SCALE = 100  # of the whole numbers in the file
 KNOWN = 60  # weights from which on a role is learned well enough to doubt a rule
+LANE = 32  # bits, enough for the weights of a page
+HALF = 1 << LANE - 1
 PACKED = "h"  # array code of packed weights: two bytes each
 NOTHING = "*"  # the role of a quantity that has none: "the 2 of us"
 GRAMMAR, ONLY, OTHER, NONE = "grammar", "grammar only", "grammar elsewhere", "grammar nowhere"
@@ -41,34 +43,51 @@ class Learned:
         self.topics, self.bias, self.words, self.roles = topics, bias, words, roles
         self.seldom = frozenset(seldom)  # topics learned from few sentences: how likely they are is not well known
         self._merged: dict[str, dict[str, int]] = {}
+        self._lanes: dict[str, int] = {}  # of the features met so far
+        self._role_lanes: dict[tuple[str, ...], dict[str, int]] = {}  # the same by topic and roles
 
     def likely(self, features: Iterable[str]) -> dict[str, float]:
         """How likely each topic is, and each act of talk, and a question of another trade; adds up to 1."""
-        scores = [0] * len(self.topics)
-        known = 0
+        total = known = 0
+        lanes = self._lanes
         for feature in features:
-            weights = self.words.get(feature)
-            if weights is not None:
-                known += 1
-                if isinstance(weights, bytes):
-                    weights = array(PACKED, weights)
-                for at, weight in zip(weights[::2], weights[1::2], strict=True):
-                    scores[at] += weight
+            if feature not in lanes:
+                weights = self.words.get(feature)
+                if weights is None:
+                    continue
+                each = iter(array(PACKED, weights) if isinstance(weights, bytes) else weights)
+                lanes[feature] = _in_lanes(zip(each, each, strict=True))
+            total += lanes[feature]
+            known += 1
         share = 1 / (SCALE * max(1, known) ** 0.5)
-        return dict(zip(self.topics, _shares([s * share + b / SCALE for s, b in zip(scores, self.bias, strict=True)]),
-                        strict=True))  # fmt: skip
+        scores = (s * share + b / SCALE for s, b in zip(_out_of_lanes(total, len(self.bias)), self.bias, strict=True))
+        return dict(zip(self.topics, shares_of([*scores]), strict=True))
 
     def knows(self, topic: str, name: str) -> bool:
         """Whether a parameter's role was learned from more than a few sentences: one that is new to a topic was not."""
         return len(self._of(topic, name)) >= KNOWN
 
-    def role(self, topic: str, names: list[str], features: list[str], told: set[str]) -> list[float]:
-        """How likely a quantity has each of the roles (parameter names, or NOTHING); `told` by the grammar's islands."""
-        scores = []
-        for name in names:
-            weights = self._of(topic, name).get
-            scores.append(sum([weights(sign, 0) for sign in (*features, *signs_of(name, told))]) / SCALE)
-        return _shares(scores)
+    def roles_of(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
+        """What speaks for each role (parameter names, or NOTHING) of a quantity; `told` by the grammar's islands."""
+        key = (topic, *names)
+        lanes = self._role_lanes.setdefault(key, {})
+        total = 0
+        for feature in features:
+            if feature not in lanes:
+                weights = [(at, weight) for at, name in enumerate(names) if (weight := self._of(topic, name).get(feature))]
+                if not weights:
+                    continue
+                lanes[feature] = _in_lanes(weights)
+            total += lanes[feature]
+        scores = _out_of_lanes(total, len(names))
+        for at, name in enumerate(names):
+            weights_of = self._of(topic, name)
+            scores[at] += sum([weights_of.get(sign, 0) for sign in signs_of(name, told)])
+        return [score / SCALE for score in scores]
+
+    def role(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
+        """How likely a quantity has each of the roles."""
+        return shares_of(self.roles_of(topic, names, features, told))
 
     def _of(self, topic: str, name: str) -> dict[str, int]:
         """The weights for a role: those it has in any topic, and those of this one, added up when first asked for."""
@@ -92,7 +111,18 @@ def signs_of(name: str, told: set[str]) -> list[str]:
     return [OTHER] if told else [NONE] if name == NOTHING else []
 
 
-def _shares(scores: list[float]) -> list[float]:
+def _in_lanes(weights: Iterable[tuple[int, int]]) -> int:
+    """Weights by place as one whole number, each in bits of its own: a feature's weights are added up in one step."""
+    return sum([weight << LANE * at for at, weight in weights])
+
+
+def _out_of_lanes(total: int, size: int) -> list[int]:
+    """The sums of each place. Half a lane is added to each before, and taken off after, so that none is below nothing."""
+    halves = sum([HALF << LANE * at for at in range(size)])
+    return [lane - HALF for lane in memoryview((total + halves).to_bytes(LANE // 8 * size, sys.byteorder)).cast("I")]
+
+
+def shares_of(scores: list[float]) -> list[float]:
     top = max(scores)
     powers = [exp(score - top) for score in scores]
     whole = sum(powers)

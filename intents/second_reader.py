@@ -16,8 +16,9 @@ from typing import NamedTuple
 
 from intents.chart import Chart, Hit, once, span
 from intents.features import Mention, mentions, of_mentions
+from intents.fitting import may_fit
 from intents.idle_numbers import counts_a_thing, may_be_idle
-from intents.learned import NOTHING, Learned
+from intents.learned import NOTHING, Learned, shares_of
 from intents.listed import CONTRASTED
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
@@ -31,6 +32,7 @@ from solvers.sums import Sum
 
 WIDTH = 16  # ways to hand out the quantities that are followed at once
 LEAST_ROLE = 0.01  # a role less likely than this is not tried
+BESIDE = 8.0  # how far the score of a role may be below the likeliest: it is one of three thousand then
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
 IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
 MOST_MENTIONS = 10
@@ -249,10 +251,7 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
     chart, topic, by_name, found, told, _ = sentence
     for mention, features in zip(found, of_mentions(chart, found), strict=True):
         reading = mention.reading
-        names = [
-            n for n, p in by_name.items()
-            if p.kind is not tuple and (heard := heard_any(chart, p, reading)) and (heard.others or possible(p, heard.value) == 1)
-        ]  # fmt: skip
+        names = [n for n, p in by_name.items() if p.kind is not tuple and may_be(p, reading)]
         hinted = told.get((reading.start, reading.end), set())  # what no sentence taught, only words beside it can tell
         names = [n for n in names if not by_name[n].slot.cued or n in hinted or model.knows(topic, n)]
         if reading.kind == "number" and _whole_number(reading) and (
@@ -263,10 +262,32 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             names = [name for name in names if name != "lengths"]
         if counts_a_thing(topic, chart, mention):
             names = [name for name in names if not _gathered(name)]  # five flats: no width of one
-        said = hinted & set(names)
-        shares = model.role(topic, [*names, NOTHING], features, said)
-        likely.append(dict(zip([*names, NOTHING], shares, strict=True)))
+        likely.append(_fitting(sentence, model, reading, names, features))
     return likely
+
+
+def _fitting(
+    sentence: Sentence, model: Learned, reading: Reading, names: list[str], features: list[str]
+) -> dict[str, float]:  # fmt: skip
+    """How likely a quantity has each of the roles that it fits; it is tried in those alone that are likely beside them."""
+    hinted = sentence.told.get((reading.start, reading.end), set())
+    scores = dict(zip([*names, NOTHING], model.roles_of(sentence.topic, [*names, NOTHING], features, hinted & set(names)),
+                      strict=True))  # fmt: skip
+    fits: dict[str, float] = {NOTHING: scores.pop(NOTHING)}
+    for name in sorted(scores, key=lambda name: -scores[name]):
+        if scores[name] < max(fits.values()) - BESIDE:
+            break
+        parameter = sentence.by_name[name]
+        heard = heard_any(sentence.chart, parameter, reading)
+        if heard is not None and (heard.others or possible(parameter, heard.value) == 1):
+            fits[name] = scores[name]
+    order = [name for name in (*names, NOTHING) if name in fits]
+    return dict(zip(order, shares_of([fits[name] for name in order]), strict=True))
+
+
+def may_be(parameter: Parameter, reading: Reading) -> bool:
+    """Whether a quantity could be of a parameter's kind, by any of its readings."""
+    return reading.kind == "number" or may_fit(parameter.kind, reading)
 
 
 def _whole_number(reading: Reading) -> bool:
