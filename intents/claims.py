@@ -5,9 +5,7 @@ Such a quantity belongs to no parameter. It is only looked for where a question 
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from intents.chart import Chart, span
+from intents.chart import Chart
 from intents.question import Claim
 from solvers.quantities import Quantity
 
@@ -63,12 +61,3 @@ def _way(chart: Chart, start: int, at: int, end: int) -> str:
     if before & _LESS:
         return "less"
     return "enough" if at <= start + _LED and not _ENOUGH.isdisjoint(chart.words[end : end + _AFTER]) else ""
-
-
-def without(chart: Chart, claim: Claim) -> Chart:
-    """The sentence as if the quantity had not been said."""
-    mask = span(claim.start, claim.end)
-    rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
-    hits = [hit for hit in chart.hits if not hit.mask & mask]
-    weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
-    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={}, rows=[])

@@ -220,7 +220,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
-        others = () if likely == "mm" else (Length(value, other, text),)
+        large = parameter.slot.unit == "ft" and possible(parameter, Length(value, "m", text)) == 1
+        others = () if likely == "mm" or large else (Length(value, other, text),)  # no wall is 2.4 mm high
         return Heard(Length(value, likely, text), *place_of(chart, reading.start, reading.end), fitted.sure, others)
     fitted = _on_scale(chart, fitted)
     return Heard(fitted.value, *place_of(chart, reading.start, reading.end), fitted.sure, fitted.others)
