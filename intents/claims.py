@@ -15,7 +15,9 @@ _STATES = frozenset(("is", "are"))  # these ask only where a question begins: "t
 _BEGINS = frozenset(", . ? ! ; : - ( and so but or then well ok okay hey now how what there theres here".split())
 _MORE = frozenset("over above more exceed beyond past".split())
 _LESS = frozenset("under below less".split())
-_TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says".split())
+_TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says quoted quotes".split())
+_STOPS = frozenset(".?!;")
+_AGO = 4  # words from who tells it to what is told
 _LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from it to "enough"
 
 
@@ -45,7 +47,8 @@ def _told(chart: Chart) -> Claim | None:
     """What somebody is told to hold the answer for: "he swears it's sixty degrees"."""
     for at in range(1, len(chart.words)):
         found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
-        if found and not _TOLD.isdisjoint(chart.words[max(0, at - 3) : at]):
+        near = chart.words[max(0, at - _AGO) : at]
+        if found and not _TOLD.isdisjoint(near) and _STOPS.isdisjoint(near):
             best = max(found, key=lambda r: (r.end, r.kind != "number"))
             return Claim(best.value, chart.said(best.start, best.end), "same", best.start, best.end)
     return None

@@ -50,9 +50,9 @@ def left_out(chart: Chart) -> Chart | None:
 
 
 def without(chart: Chart, mask: int) -> Chart:
-    """The sentence as if the quantities of these tokens had not been said."""
+    """The sentence as if the quantities of these tokens had not been said; what their words name is still named."""
     rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
-    hits = [hit for hit in chart.hits if not hit.mask & mask]
+    hits = [hit for hit in chart.hits if not (hit.mask & mask and (hit.found or hit.mask & ~mask))]
     weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
     return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={}, rows=[])
 

@@ -14,6 +14,7 @@ from pathlib import Path
 from intents.chart import LIGHT, Chart, Hit, chart_of, span
 from intents.claims import claim_of
 from intents.consulting import consult
+from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.learned import Learned, learned
@@ -92,6 +93,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     chart = less or chart
     for question in reading.questions:
         if question.complete:
+            gable_over(chart, question)
             take_back(chart, question)
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)

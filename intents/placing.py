@@ -293,7 +293,8 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0
     for start, row in chart.starts():
-        here = [r for mask, r in row if not placed.covered & mask] if start >= at else ()
+        free = start >= at and not placed.covered >> start & 1
+        here = [r for mask, r in row if free and (r.kind == "area" or not placed.covered & mask)]  # "square feet" names a topic
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]
