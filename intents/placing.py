@@ -294,7 +294,7 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
     at = 0
     for start, row in chart.starts():
         free = start >= at and not placed.covered >> start & 1
-        here = [r for mask, r in row if free and (r.kind == "area" or not placed.covered & mask)]  # "square feet" names a topic
+        here = [r for mask, r in row if free and (_unit_names(r) or not placed.covered & mask)]
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]
@@ -306,6 +306,11 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
             found.append(best)
         at = best.end
     return found
+
+
+def _unit_names(reading: Reading) -> bool:
+    """Whether the unit of a quantity may name a topic as well, and the quantity is there nevertheless: 212 square feet."""
+    return reading.kind == "area" and reading.sure >= SURE_UNIT
 
 
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
