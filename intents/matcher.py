@@ -30,6 +30,7 @@ from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.spelling import Speller
 from intents.sum_words import OWN
 from intents.tokens import Token, tokenize
+from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
 from solvers.slots import Parameter
 
@@ -94,6 +95,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     for question in reading.questions:
         if question.complete:
             gable_over(chart, question)
+            put_over(chart, question)
             take_back(chart, question)
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)

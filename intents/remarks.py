@@ -44,7 +44,7 @@ def idle_places(words: Sequence[str]) -> set[int]:
 
 
 def _named_or_counted(words: Sequence[str], at: int) -> Iterator[int]:
-    """A number that is a name (wall number 3), an hour (till half 5), a year, of calls (rung 3 times), or of which one is meant."""
+    """A number that is a name (wall number 3), an hour (till half 5), a year, of calls (rung 3 times), or of more of the same."""
     before, second = words[at - 1] if at else "", words[at - 2] if at > 1 else ""
     after = words[at + 1] if at + 1 < len(words) else ""
     stops = not after or after in ENDS
