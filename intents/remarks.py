@@ -22,7 +22,9 @@ _TILL, _PART = frozenset("till until til past at after before by".split()), froz
 _BEGAN = frozenset(("started", "began", "begun"))
 _REMAIN = frozenset("left now only remaining".split())
 _SINCE, _YEARS = frozenset("since in".split()), range(1850, 2100)
-_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built half quarter".split())
+_NOT_IT = 6  # words from a quantity to the one it is not
+_GOES_ON = _MEASURED | {"/", "'", '"', "-", "%", "percent", "degrees"} - {"and", "or", "by"}
+_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built half quarter not".split())
 
 
 def idle_places(words: Sequence[str]) -> set[int]:
@@ -40,6 +42,8 @@ def idle_places(words: Sequence[str]) -> set[int]:
     for at, word in enumerate(words):
         if word[:1].isdecimal() or word in SMALL:
             found.update(_named_or_counted(words, at))
+            if words[at - 1 : at] == ["not"]:
+                found.update(_is_not(words, at))
     return found
 
 
@@ -60,6 +64,16 @@ def _named_or_counted(words: Sequence[str], at: int) -> Iterator[int]:
         yield from (at,) if after in _OF_THEM else ()
     elif before in _THESE and second == "of" and words[max(0, at - 3)] == "one":
         yield from (at,) if after.isalpha() and after not in _MEASURED else ()  # one of the two gables
+
+
+def _is_not(words: Sequence[str], at: int) -> Iterator[int]:
+    """What a quantity is not, right after it: 14 ft, not 12 ft."""
+    end = at
+    while end < len(words) and (words[end][:1].isdecimal() or words[end] in SMALL or words[end] in _GOES_ON):
+        end += 1
+    said = (word[:1].isdecimal() or word in SMALL for word in words[max(0, at - _NOT_IT) : at - 1])
+    if any(said) and (end == len(words) or words[end] in ENDS | ASKING or words[end] == "and"):
+        yield from range(at, end)
 
 
 def clauses(words: Sequence[str]) -> Iterator[tuple[int, int]]:

@@ -19,6 +19,7 @@ _ON = frozenset("more another further".split())
 _SAID = 6  # words after a size that tell from where it is measured
 _STOPS = frozenset(",.;?!")
 _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
+_BOARDS = ("how", "many", "boards")
 _ASKS = frozenset("what whats how which".split())
 
 
@@ -31,8 +32,17 @@ def put_over(chart: Chart, question: Question) -> None:
         _stick(chart, question)
     elif topic == "courses to openings":
         _heights(chart, question)
+    elif topic == "take-off":
+        _first_line(chart, question)
     elif topic == "gable area" and "count" in question.givens:
         _one(chart, question)
+
+
+def _first_line(chart: Chart, question: Question) -> None:
+    """How many boards a wall takes is the first line of its take-off: that is what was asked."""
+    words = chart.words
+    if question.lacking == 1 and not question.swaps and _BOARDS in zip(words, words[1:], words[2:], strict=False):
+        question.lacking = 0
 
 
 def _panel(question: Question) -> None:

@@ -23,6 +23,9 @@ def told(line: str) -> tuple[str, str | None, float | None]:
         ("The old boards were 5 inch. 420 sq ft at 6 in exposure, 12 ft boards, how many?", "cladding boards", 77),
         ("One of the four gables is 20 ft wide at 6/12. what's its area", "gable area", 50),
         ("We had 10 footers last week. 212 ft of trim, 16 ft sticks, how many?", "trim sticks", 14),
+        ("420 sq ft at 6 in exposure, the boards are 12 ft, not 16 ft. how many boards", "cladding boards", 77),
+        ("squares for a wall 40 ft by 9 ft not 8 ft, no waste", "squares", 3.6),
+        ("How many boards for the shed? It's 20 ft by 9 ft. They're 12 footers and I'm showing 6 inches.", "take-off", 33),
         ("The nails are 2 inch. 20 straps, 8 ft tall, spaced 16 in. How many?", "fasteners", 140),
     ],
 )
