@@ -9,14 +9,14 @@ from intents.number_words import ORDINALS, SMALL, TENS
 # After one of these verbs, "at" and a small number is an hour.
 _CALLERS = frozenset(
     "there you due here coming arrives arriving leaving leave leaves lunch supper home meeting shows close closes quit quits "
-    "quitting opens back rain shuts dark done finished ready".split()
+    "quitting opens back rain shuts dark done finished ready delivering delivers".split()
 )
 _AT = frozenset("at by around before after until till".split())
 _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees miles beers psi mph".split()
+    "pm kids dogs coffees miles km kilometres kilometers helper helpers beers psi mph".split()
 )
 _NAMED = frozenset("phase lot page detail drawing crew truck".split())  # a number after one of these is its name
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())

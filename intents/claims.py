@@ -5,9 +5,7 @@ Such a quantity belongs to no parameter. It is only looked for where a question 
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from intents.chart import Chart, span
+from intents.chart import Chart
 from intents.question import Claim
 from solvers.quantities import Quantity
 
@@ -17,7 +15,9 @@ _STATES = frozenset(("is", "are"))  # these ask only where a question begins: "t
 _BEGINS = frozenset(", . ? ! ; : - ( and so but or then well ok okay hey now how what there theres here".split())
 _MORE = frozenset("over above more exceed beyond past".split())
 _LESS = frozenset("under below less".split())
-_TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says".split())
+_TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says quoted quotes".split())
+_STOPS = frozenset(".?!;")
+_AGO = 4  # words from who tells it to what is told
 _LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from it to "enough"
 
 
@@ -47,7 +47,8 @@ def _told(chart: Chart) -> Claim | None:
     """What somebody is told to hold the answer for: "he swears it's sixty degrees"."""
     for at in range(1, len(chart.words)):
         found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
-        if found and not _TOLD.isdisjoint(chart.words[max(0, at - 3) : at]):
+        near = chart.words[max(0, at - _AGO) : at]
+        if found and not _TOLD.isdisjoint(near) and _STOPS.isdisjoint(near):
             best = max(found, key=lambda r: (r.end, r.kind != "number"))
             return Claim(best.value, chart.said(best.start, best.end), "same", best.start, best.end)
     return None
@@ -63,12 +64,3 @@ def _way(chart: Chart, start: int, at: int, end: int) -> str:
     if before & _LESS:
         return "less"
     return "enough" if at <= start + _LED and not _ENOUGH.isdisjoint(chart.words[end : end + _AFTER]) else ""
-
-
-def without(chart: Chart, claim: Claim) -> Chart:
-    """The sentence as if the quantity had not been said."""
-    mask = span(claim.start, claim.end)
-    rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
-    hits = [hit for hit in chart.hits if not hit.mask & mask]
-    weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
-    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={}, rows=[])

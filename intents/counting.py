@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from intents.chart import Chart
 from intents.reading import Reading
-from solvers.quantities import Area, Count, Length, Percent, Temperature, TemperatureChange
+from solvers.quantities import Area, Count, Length, Percent, Pitch, Temperature, TemperatureChange
 
 NEVER_ONE = (Area, Percent, Temperature, TemperatureChange)  # with no unit: in one piece, one wall
 POINTS = frozenset("this that which every other another last same".split())  # before a "one" that stands for a thing
@@ -13,6 +13,9 @@ WEIGHS = frozenset("is weighs costs runs".split())  # one bundle is 61 pounds
 OPENINGS = frozenset("windows doors openings corners gables dormers pieces storey storeys story stories ends".split())
 # The two ends of a row: two end panels are no 2 in.
 END_PANELS = (["end", "panels"], ["end", "pieces"], ["end", "boards"])
+HAVING = frozenset("i've have got has there theres we've they've had".split())
+SIZED = frozenset(("by", "×"))
+RISEN = (["up"], ["rises"])  # a gable that goes up 1.8 has no slope of 1.8
 STICKS = (["2"], ["3"], ["4"], ["6"])  # the other size of a 1x2, a 1x3
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
 COUNTED = frozenset(
@@ -35,8 +38,14 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
         return True
     if kind is Length and chart.words[reading.end : reading.end + 2] in END_PANELS:
         return True
+    if kind is Pitch and chart.words[reading.start - 1 : reading.start] in RISEN:
+        return True
     if kind is Count and _no_count(chart, reading):
         return True
+    if kind is Length and not COUNTED.isdisjoint(after) and chart.words[max(0, reading.start - 1)] in HAVING:
+        return True  # I've 30 boards cut
+    if kind is Length and after == ["walls"] and chart.words[max(0, reading.start - 1)] not in SIZED:
+        return True  # four walls; not twenty by thirty walls
     return (kind is not Count and not OPENINGS.isdisjoint(after)) or (kind in NEVER_ONE and pronoun(chart, reading))
 
 

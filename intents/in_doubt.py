@@ -47,6 +47,7 @@ _SPACES = frozenset(
 )
 _BOUGHT = frozenset("pieces boards sticks lengths".split())
 _COSTS = frozenset("cost costs".split())
+_TALL = frozenset("height hgt hi hight heigth peek high tall rise rises peak ridge apex up top above tip point".split())
 _AT_END = 3  # tokens from the end of a sentence in which it says what is asked
 
 
@@ -79,6 +80,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return True
     if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
         return not any(r.kind == "area" for row in chart.readings for r in row)
+    if topic == "gable height" and _TALL.isdisjoint(words):
+        return True  # "work out the gable" may be its area
     if topic == "wall area" and "squares" in words[max(0, end - _AT_END) : end]:
         return True
     counts = "count" in question.givens and ("how", "many") in pairwise(words)

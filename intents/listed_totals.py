@@ -22,6 +22,9 @@ _EACH = frozenset("each apiece ea".split())
 _PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", "around", "along"))
 _JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
 _TAKEN = frozenset("total altogether combined all together overall between".split())  # the size is of them all already
+_COME, _ARE = frozenset("come comes coming came total".split()), frozenset(("is", "are"))
+_ABOUT = frozenset("to about just".split())
+_SET = frozenset("the all my our his her their these those".split())  # before a count: the four walls there are
 _THEM = frozenset(("them", "those", "these"))
 _NO_NAMES = frozenset("and deep wide long high tall thick in of for at on with to by ft feet foot inch inches".split())
 _WITHIN = 7  # words between the things and their size
@@ -70,6 +73,9 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
             yield from _faces(listing, i, at, count, listing.words[end - 1])
             for size in _sizes(listing, at):
                 each = _each(listing, size.end)
+                if size.kind == "area" and not each and _of_all(listing, i, end, at):
+                    yield _times(listing, i, size.end, size, 1, SURE)
+                    continue
                 joined = all(word in _JOINTS for word in listing.words[end:at])
                 said = listing.words[end : end + 1] != [","] and joined and at > end
                 if _TAKEN & set(listing.words[size.end : size.end + 3]):
@@ -82,6 +88,12 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
                 elif joined:
                     yield _times(listing, i, size.end, size, count, DOUBTED)
             return
+
+
+def _of_all(listing: Listing, i: int, end: int, at: int) -> bool:
+    """Whether an area is of all the things together: the four walls are 352 sq ft, all three come to 96."""
+    joint = set(listing.words[end:at])
+    return bool(joint & _COME) or (listing.words[i - 1] in _SET and bool(joint & _ARE) and joint <= _ARE | _ABOUT)
 
 
 def _faces(listing: Listing, i: int, at: int, count: int, name: str) -> Iterator[Reading]:

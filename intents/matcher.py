@@ -11,13 +11,15 @@ from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
 from pathlib import Path
 
-from intents.chart import LIGHT, Chart, Guess, Hit, chart_of
-from intents.claims import claim_of, without
+from intents.chart import LIGHT, Chart, Guess, Hit, chart_of, span
+from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
 from intents.features import of_sentence
+from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.in_doubt import in_doubt, other_topic, take_back
-from intents.learned import learned
+from intents.learned import Learned, learned
+from intents.left_out import left_out, without
 from intents.lists import KINDS
 from intents.measures import broken_number
 from intents.neighbours import cut_off
@@ -30,6 +32,7 @@ from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.spelling import Speller
 from intents.sum_words import OWN
 from intents.tokens import Token, tokenize
+from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
 from solvers.registry import load_topics
 from solvers.slots import Parameter
@@ -125,13 +128,39 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading.unaided = reading.questions
     if model is not None:
         consult(reading, chart, phrases, topics, model)
+    less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds else None
+    chart = less or chart
     for question in reading.questions:
         if question.complete:
+            gable_over(chart, question)
+            put_over(chart, question)
             take_back(chart, question)
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
     return reading
+
+
+def _without_remarks(
+    reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str], model: Learned | None
+) -> Chart | None:  # fmt: skip
+    """The sentence without what is hardly of the job, which the reading then is of; None where it is no plainer so."""
+    if _plain(reading) or (less := left_out(chart)) is None:
+        return None
+    again = Reading(reading.text)
+    _by_grammar(again, less, phrases, topics, wanted)
+    if model is not None:
+        consult(again, less, phrases, topics, model)
+    if not _plain(again):
+        return None
+    reading.questions, reading.trace = again.questions, again.trace
+    return less
+
+
+def _plain(reading: Reading) -> bool:
+    """Whether one question is whole, and nothing speaks for another."""
+    first = next(iter(reading.questions), None)
+    return first is not None and first.whole and not (first.swaps or first.rival)
 
 
 def _by_grammar(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]) -> None:
@@ -154,7 +183,7 @@ def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]
     claim = claim_of(chart)
     if claim is None:
         return []
-    found = Search(without(chart, claim), phrases, topics, wanted).strict()
+    found = Search(without(chart, span(claim.start, claim.end)), phrases, topics, wanted).strict()
     if not found or found[0].score <= LEAST_SCORE or not found[0].complete:
         return []
     for question in found:

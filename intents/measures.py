@@ -16,6 +16,7 @@ from intents.number_words import MINUS
 from intents.numbers import Line
 from intents.plurals import is_plural
 from intents.reading import Dims, Head, Reading, heads
+from intents.remarks import idle_places
 from intents.sizes import sizes
 from intents.slopes import rises, slopes
 from intents.stated_units import led_lengths
@@ -31,7 +32,8 @@ _STARTS = {*_BARE_UNITS, *CURRENCIES, *MINUS, *LED, "a", "an", "temperature", "f
 def readings(tokens: list[Token]) -> list[list[Reading]]:
     """For each token, the readings that start there, longest first, then surest. Never raises."""
     line = Line(tokens)
-    chart = [_at(line, i) for i in range(len(tokens))]
+    idle = idle_places(line.words)
+    chart = [[] if i in idle else _at(line, i) for i in range(len(tokens))]
     for i, row in enumerate(chart):
         if row:
             row.extend(sizes(line, chart, i))

@@ -8,7 +8,7 @@ from intents.phrases import Phrases
 from intents.placing import Placed
 from intents.question import Heard, Question
 from intents.sound_words import UNITS
-from solvers.quantities import Length
+from solvers.quantities import Count, Length
 from solvers.slots import Parameter
 
 MOST_BETWEEN = 2  # small words between a name and its size: "window is at 36 in"
@@ -63,11 +63,22 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     for i, word in enumerate(chart.words):
         value = _TENS_ON.get(word, 0)
         after, before = i > 0 and inside >> (i - 1) & 1, inside >> (i + 1) & 1
-        if value and not inside >> i & 1 and (after or (before and value > 9)):
+        left = not inside >> i & 1
+        cut = bool(value and (after or (before and value > 9))) or (word.isdecimal() and _beside_count(chart, question, i))
+        if left and cut:
             found.append(chart.said(i, i + 1))
         elif _garbled(chart, phrases, i):
             found.append(chart.said(i, i + 2))
     return [text for text in found if text not in question.unplaced]
+
+
+def _beside_count(chart: Chart, question: Question, i: int) -> bool:
+    """Whether a number in digits stands right after a count: 4 23 boxes are no four."""
+    before = chart.tokens[i - 1]
+    return i > 0 and bool(chart.numbers >> i & 1) and any(
+        isinstance(heard.value, Count) and heard.start <= before.start < heard.end and chart.words[i - 1].isdecimal()
+        for heard in question.givens.values()
+    )  # fmt: skip
 
 
 def _garbled(chart: Chart, phrases: Phrases, i: int) -> bool:

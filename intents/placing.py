@@ -220,7 +220,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
-        others = () if likely == "mm" else (Length(value, other, text),)
+        large = parameter.slot.unit == "ft" and possible(parameter, Length(value, "m", text)) == 1
+        others = () if likely == "mm" or large else (Length(value, other, text),)  # no wall is 2.4 mm high
         return Heard(Length(value, likely, text), *place_of(chart, reading.start, reading.end), fitted.sure, others)
     fitted = _on_scale(chart, fitted)
     return Heard(fitted.value, *place_of(chart, reading.start, reading.end), fitted.sure, fitted.others)
@@ -292,7 +293,8 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0
     for start, row in chart.starts():
-        here = [r for mask, r in row if not placed.covered & mask] if start >= at else ()
+        free = start >= at and not placed.covered >> start & 1
+        here = [r for mask, r in row if free and (_unit_names(r) or not placed.covered & mask)]
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]
@@ -304,6 +306,11 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) ->
             found.append(best)
         at = best.end
     return found
+
+
+def _unit_names(reading: Reading) -> bool:
+    """Whether the unit of a quantity may name a topic as well, and the quantity is there nevertheless: 212 square feet."""
+    return reading.kind == "area" and reading.sure >= SURE_UNIT
 
 
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:

@@ -32,6 +32,7 @@ _PIECE = re.compile(
     r"|(?P<inches>'')"
     r"|(?P<sign>[^\s\w])"
 )
+_SENTENCE = re.compile(r"\.\s+(?!(?:Ft|In|Inch|Inches|Feet|Foot|Oz)\b)[A-Z]")  # a stop that ends a sentence, "36 in. My wall"
 _SHORT = frozenset(
     ["ft", "in", "sq", "cu", "fl", "deg", "lb", "lbs", "oz", "gal", "yd", "yds", "approx", "mm", "cm", "m"]
 )
@@ -53,8 +54,12 @@ def tokenize(text: str) -> list[Token]:
     """The tokens of a text. Commas between numbers stay as tokens; a number's thousands commas go."""
     plain, places = _plain(text)
     tokens: list[Token] = []
+    ends = {match.start() for match in _SENTENCE.finditer(text)}
     for match in _PIECE.finditer(plain):
-        _add(tokens, match, plain)
+        if match.group() == "." and (places[match.start()] if places else match.start()) in ends:
+            tokens.append(Token(".", match.start(), match.end()))
+        else:
+            _add(tokens, match, plain)
     if places is None:
         return tokens
     return [Token(token.text, places[token.start], places[token.end - 1] + 1) for token in tokens]

@@ -1,0 +1,63 @@
+"""The wall under a gable: in "24 ft wide, 9 ft to the eave, 6/12 over it" the nine feet are the wall's, not the gable's.
+
+A height beside a pitch, that words tell to be of the wall, goes to the wall; a gable of a width, a height and a pitch is then
+a wall with a gable over it, or the gable alone where that is what is asked.
+"""
+
+from __future__ import annotations
+
+from intents.chart import Chart
+from intents.question import Heard, Question
+from intents.second_reader import tokens_of
+from solvers.quantities import Length
+
+FACES = frozenset(("squares", "cladding boards", "weight", "cost"))
+_PLATE = frozenset("eave eaves eve eves plate plates soffit soffits walls overhang overhangs".split())  # how high a wall is
+_UP = frozenset("up high tall".split())  # may be of either
+_PEAK = frozenset("peak peaks apex ridge point tip triangle rise rises".split())
+_OVER = frozenset("over top above plus including".split())  # a gable so told stands on the wall whose height was said
+_ALONE = frozenset("triangle alone only just".split())
+_WHOLE = frozenset("wall walls all lot total whole end plus together including".split()) | _OVER
+_STOPS = frozenset(".,;?!")
+_REACH = 4
+
+
+def gable_over(chart: Chart, question: Question) -> None:
+    """Give a height to the wall under a gable, where the words beside it tell that it is the wall's."""
+    name, givens = "height" if question.topic == "gable area" else "gable_height", question.givens
+    heard = givens.get(name)
+    if heard is None or "pitch" not in givens or not isinstance(heard.value, Length) or not _of_wall(chart, heard):
+        return
+    if question.topic in FACES and "wall_height" not in givens and "wall_length" in givens:
+        givens["wall_height"] = givens.pop(name)
+    elif question.topic == "gable area" and "count" not in givens:
+        _of_gable(chart, question)
+
+
+def _of_gable(chart: Chart, question: Question) -> None:
+    """A gable's area is asked, of which the width, the pitch, and the height of the wall under it were said."""
+    givens = question.givens
+    if not _ALONE.isdisjoint(chart.words):
+        del givens["height"]
+    elif not _WHOLE.isdisjoint(chart.words):
+        question.topic, question.swaps, question.lacking = "wall area", [], 0
+        question.givens = {"length": givens["width"], "height": givens["height"], "pitch": givens["pitch"]}
+    else:
+        question.lacking = 1
+
+
+def _of_wall(chart: Chart, heard: Heard) -> bool:
+    mask, words = tokens_of(chart, heard), chart.words
+    start, end = (mask & -mask).bit_length() - 1, mask.bit_length()
+    after = _clause(words[end : end + _REACH])
+    before = _clause(words[max(0, start - _REACH) : start][::-1])
+    if not _PEAK.isdisjoint(after + before):
+        return False
+    if not _PLATE.isdisjoint(after):
+        return True
+    by_itself = "gable" not in before and "gables" not in before
+    return by_itself and not _UP.isdisjoint(after + before) and not _OVER.isdisjoint(words)
+
+
+def _clause(words: list[str]) -> list[str]:
+    return words[: next((at for at, word in enumerate(words) if word in _STOPS), len(words))]

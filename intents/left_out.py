@@ -1,0 +1,125 @@
+"""Numbers that may be left out where a question has no place for them and is whole without: what is in the shed, what it
+used to be, what the truck takes.
+
+Each may be wanted after all ("40 in the shed, how many more do I need"), so none goes from a sentence that asks for more.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from functools import reduce
+from operator import or_
+
+from intents.chart import Chart, span
+from intents.reading import Reading
+from intents.remarks import ASKING, ENDS, HELD, clauses
+from solvers.quantities import Length, Quantity, Weight
+
+_HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
+_KEPT = frozenset(
+    "truck van shed yard garage barn trailer stacked leftover leftovers stock hand pile start cab lorry rack ready".split()
+)
+_HELPERS = frozenset(("helper", "helpers", "apprentice", "apprentices"))
+_GOODS = _HELPERS | frozenset(
+    "boards board sticks stick lengths panels panel rolls roll boxes box tubes tube sheets battens straps pieces clips bundles"
+    " screws nails squares".split()
+)
+_OLD, _WAS = frozenset("old existing previous original".split()), frozenset("was were had used paid only got bought".split())
+_PAST = frozenset("week month year time job house load box order night".split())
+_SAME = frozenset("same like as again match matching than twice half double still both too also".split())
+_TRUCKS, _TAKES = frozenset("truck trailer van lift hoist lorry pickup".split()), frozenset("takes carries holds rated".split())
+_NAILS = frozenset("screws nails staples clips fasteners".split())
+_MORE = frozenset("more another extra order buy short enough left still remaining besides spare over fetch".split())
+_OPENED = frozenset("windows doors openings corners".split())
+_ALL, _COMES = frozenset("altogether total all".split()), (["comes", "to"], ["come", "to"], ["total", "of"])
+_TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
+_CUES = _KEPT | _OLD | _TAKES | _NAILS | _OPENED | _HELPERS | frozenset(("last", "yesterday"))
+
+
+def left_out(chart: Chart) -> Chart | None:
+    """The sentence without the quantities that may be left out; None where there are none."""
+    words = chart.words
+    if _CUES.isdisjoint(words):
+        return None
+    found = [
+        reading for start, end in clauses(words) if chart.numbers & span(start, end)
+        for reading in _quantities(chart, start, end) if _may_go(chart, (start, end), reading)
+    ]  # fmt: skip
+    return without(chart, reduce(or_, (span(r.start, r.end) for r in found))) if found else None
+
+
+def without(chart: Chart, mask: int) -> Chart:
+    """The sentence as if the quantities of these tokens had not been said; what their words name is still named."""
+    rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
+    hits = [hit for hit in chart.hits if not (hit.mask & mask and (hit.found or hit.mask & ~mask))]
+    weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
+    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={}, kept={}, rows=[])
+
+
+def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
+    words = chart.words
+    clause = words[place[0] : place[1]]
+    if clause[0] in ASKING:
+        return False
+    if reading.kind == "number":
+        opened = words[reading.end : reading.end + 1] != [] and words[reading.end] in _OPENED
+        return _at_hand(words, clause, reading) or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))
+    if _used_to_be(words, clause):
+        return True
+    if isinstance(reading.value, Weight) and not _TRUCKS.isdisjoint(clause[:2]):
+        return not _TAKES.isdisjoint(clause) and HELD.isdisjoint(words)
+    nails = isinstance(reading.value, Length) and not _NAILS.isdisjoint(clause[:2])
+    return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch
+
+
+def _told_in_all(chart: Chart) -> bool:
+    """Whether a length is told of all of them together: 108 ft altogether, it comes to 54 m."""
+    for row in chart.readings:
+        for reading in (r for r in row if isinstance(r.value, Length) and r.kind == "length"):
+            after, start = chart.words[reading.end : reading.end + 2], reading.start
+            if not _ALL.isdisjoint(after) or chart.words[max(0, start - 2) : start] in _COMES:
+                return True
+    return False
+
+
+def _at_hand(words: Sequence[str], clause: Sequence[str], reading: Reading) -> bool:
+    """Whether a number is of what somebody has lying by, and nothing asks what is wanted besides."""
+    nearby = frozenset(words[reading.end : reading.end + 2])
+    if _used_to_be(words, clause):
+        return True
+    if _GOODS.isdisjoint(nearby) or _HAVE.isdisjoint(clause):
+        return False
+    kept = not _KEPT.isdisjoint(clause) or not _HELPERS.isdisjoint(nearby) or {"left", "last"} <= set(clause)
+    return kept and _MORE.isdisjoint(_asked(words))
+
+
+def _used_to_be(words: Sequence[str], clause: Sequence[str]) -> bool:
+    """Whether a clause tells what was, and nothing says that it is still so."""
+    past = "last" in clause and not _PAST.isdisjoint(clause)
+    old = not _OLD.isdisjoint(clause[:2]) or "yesterday" in clause
+    return (past or old) and not _WAS.isdisjoint(clause) and _SAME.isdisjoint(words)
+
+
+def _asked(words: Sequence[str]) -> set[str]:
+    """The words of the sentences that ask something."""
+    asked: set[str] = set()
+    start = 0
+    for end in (*(i for i, word in enumerate(words) if word in ENDS - {","}), len(words)):
+        if not ASKING.isdisjoint(words[start:end]):
+            asked.update(words[start:end])
+        start = end + 1
+    return asked
+
+
+def _quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
+    """The longest quantity at each place of a clause."""
+    at = start
+    while at < end:
+        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity) and r.end <= end]
+        if not found:
+            at += 1
+            continue
+        best = max(found, key=lambda r: (r.end, r.kind != "number"))
+        yield best
+        at = best.end

@@ -1,0 +1,107 @@
+"""Roles that what a thing can be, or the words of the question, put right: a panel of 52 ft, sticks of 16 ft priced by the
+foot, the height of a head told from the sill, one of two gables."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from intents.chart import Chart
+from intents.question import Heard, Question
+from intents.second_reader import tokens_of
+from solvers.quantities import Count, Length
+
+LONGEST_PANEL = 20  # ft; no panel is sold longer
+LONGEST_STICK = 24  # ft
+_STICKS = frozenset("stick sticks board boards lengths pieces they're they".split())
+_FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", "sill"], ["from", "that"])
+_ON = frozenset("more another further".split())
+_SAID = 6  # words after a size that tell from where it is measured
+_STOPS = frozenset(",.;?!")
+_ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
+_BOARDS = ("how", "many", "boards")
+_ASKS = frozenset("what whats how which".split())
+
+
+def put_over(chart: Chart, question: Question) -> None:
+    """Put right what can be only one way."""
+    topic = question.topic
+    if topic == "soffit panels":
+        _panel(question)
+    elif topic in ("cost", "weight"):
+        _stick(chart, question)
+    elif topic == "courses to openings":
+        _heights(chart, question)
+    elif topic == "take-off":
+        _first_line(chart, question)
+    elif topic == "gable area" and "count" in question.givens:
+        _one(chart, question)
+
+
+def _first_line(chart: Chart, question: Question) -> None:
+    """How many boards a wall takes is the first line of its take-off: that is what was asked."""
+    words = chart.words
+    if question.lacking == 1 and not question.swaps and _BOARDS in zip(words, words[1:], words[2:], strict=False):
+        question.lacking = 0
+
+
+def _panel(question: Question) -> None:
+    """Leave only the ways in which a panel could be bought."""
+    ways = [question.givens, *question.swaps]
+    sold = [way for way in ways if "panel_length" in way and way["panel_length"].value.to("ft").value <= LONGEST_PANEL]
+    if sold and len(sold) < len(ways):
+        question.givens, question.swaps = sold[0], sold[1:]
+
+
+def _stick(chart: Chart, question: Question) -> None:
+    """So many of a length priced by the foot: the length said of the sticks is that of each."""
+    givens = question.givens
+    heard, per = givens.get("length"), givens.get("per")
+    if heard is None or per is None or "count" not in givens or "piece" in givens or not isinstance(heard.value, Length):
+        return
+    start = _places(chart, heard)[0]
+    of_each = not _STICKS.isdisjoint(_clause(chart.words[max(0, start - 3) : start][::-1]))
+    if per.value in ("FT", "M") and of_each and heard.value.to("ft").value <= LONGEST_STICK:
+        givens["piece"] = givens.pop("length")
+
+
+def _heights(chart: Chart, question: Question) -> None:
+    """Heights told one from another are the distances between: 48 from there to the head, then 20 to the top."""
+    givens = question.givens
+    for name, apart, below in (("head", "window", "sill"), ("top", "over", "head")):
+        heard, under = givens.get(name), givens.get(below) or givens.get("sill")
+        if heard is None or under is None or apart in givens or not isinstance(heard.value, Length):
+            continue
+        size = Length(heard.value.value, "in", heard.text) if heard.text[-1:].isdigit() else heard.value
+        under_it = size.to("in").value <= under.value.to("in").value  # then 20 to the top: no top is under the head
+        if _from_below(chart, heard, under_it):
+            givens[apart] = replace(heard, value=size, others=())
+            del givens[name]
+            question.swaps = []
+
+
+def _from_below(chart: Chart, heard: Heard, under_it: bool) -> bool:
+    start, end = _places(chart, heard)
+    before, told = chart.words[max(0, start - 1) : start], _clause(chart.words[end : end + _SAID])
+    if not _ON.isdisjoint(before + told[:2]) or (under_it and before == ["then"]):
+        return True
+    return any(told[at : at + len(cue)] == cue for cue in _FROM for at in range(len(told)))
+
+
+def _one(chart: Chart, question: Question) -> None:
+    """What is asked is one of the gables: "what's one of them in area"."""
+    words = chart.words
+    asked = next((at for at in range(len(words) - 1, -1, -1) if words[at] in _ASKS), len(words))
+    rest = words[asked:]
+    if any(rest[at : at + len(cue)] == cue for cue in _ONE_OF for at in range(len(rest))):
+        count = question.givens["count"]
+        question.givens["count"] = replace(count, value=Count(Fraction(1), "count", count.text))
+
+
+def _places(chart: Chart, heard: Heard) -> tuple[int, int]:
+    mask = tokens_of(chart, heard)
+    return (mask & -mask).bit_length() - 1, mask.bit_length()
+
+
+def _clause(words: list[str]) -> list[str]:
+    return words[: next((at for at, word in enumerate(words) if word in _STOPS), len(words))]
