@@ -65,9 +65,13 @@ class Placed:
 
 
 def place(
-    chart: Chart, chosen: list[Hit], parameters: tuple[Parameter, ...], wanted: str = "", manner: Sequence[Hit] = ()
-) -> Placed:
-    """Hand the sentence's quantities to a topic's parameters; `wanted` is one that was asked for, or ANYTHING."""
+    chart: Chart, chosen: list[Hit], parameters: tuple[Parameter, ...], wanted: str = "", manner: Sequence[Hit] = (),
+    beside: int = 0,
+) -> Placed:  # fmt: skip
+    """Hand the sentence's quantities to a topic's parameters; `wanted` is one that was asked for, or ANYTHING.
+
+    `beside` is the mask of those that the topic passes over.
+    """
     placed = Placed()
     by_name = {parameter.name: parameter for parameter in parameters}
     for hit in (*chosen, *manner):
@@ -78,7 +82,7 @@ def place(
         found = dict(hit.found)
         for name, at, fixed in hit.captures:
             placed.manner[name] = fixed or found[at].value.value  # type: ignore[union-attr]
-    _place_left(chart, parameters, placed, wanted)
+    _place_left(chart, parameters, placed, wanted, beside)
     return placed
 
 
@@ -263,13 +267,13 @@ def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:
     return whole or in_millimetres(chart.words)
 
 
-def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:
+def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str, beside: int) -> None:
     """Quantities outside all islands go to the parameters that are still open, by dimension and in order."""
     open_ = [p for p in parameters if p.name not in placed.givens]
     takers = [p for p in open_ if (p.required or p.default is None or wanted == ANYTHING) and not p.slot.cued]
     asked_for = [p for p in open_ if p.name == wanted]
     takers = asked_for + [p for p in takers if p.name != wanted]
-    left = _left(chart, takers, placed, wanted)
+    left = _left(chart, takers, placed, wanted, beside)
     by_name = {p.name: p for p in parameters}
     waiting: list[Reading] = []
     for reading in left:
@@ -286,13 +290,13 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
     _hand_out(chart, waiting, takers, placed, wanted)
 
 
-def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) -> list[Reading]:
+def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, beside: int) -> list[Reading]:
     """Readings in the uncovered stretches: at each place the longest some open parameter takes, else the longest."""
     found: list[Reading] = []
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0
     for start, row in chart.starts():
-        here = [r for mask, r in row if not placed.covered & mask] if start >= at else ()
+        here = [r for mask, r in row if not (placed.covered | beside) & mask] if start >= at else ()
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]

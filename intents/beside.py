@@ -1,0 +1,165 @@
+"""Sizes that a question does not turn on: the 28 foot ladder, the 10 inch saw, the twenty footers in the truck.
+
+A quantity is passed over only where the words tie it to a thing, and the topic has no use for that thing's size. Then
+it is not handed to anything either: the length of a ladder is not the height it bears at.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import reduce
+from itertools import pairwise
+from operator import or_
+from typing import NamedTuple
+
+from intents.chart import Chart, once, span
+from intents.reading import Dims, Reading
+from solvers.quantities import Count, Length, Number, Quantity
+from solvers.slots import Parameter
+
+LADDER, SAW, TRIM, STOCK, SIDE, SPACING, COUNTED = "ladder saw trim stock side spacing counted".split()
+_NAMES = (
+    dict.fromkeys(("ladder", "ladders"), LADDER)
+    | dict.fromkeys(("saw", "saws", "chopsaw", "blade"), SAW)
+    | dict.fromkeys(
+        "trim trims moulding molding mouldings moldings mould casing casings fascia skirt skirting baseboard board boards cove"
+        " crown frieze cornerboards cornerboard".split(),
+        TRIM,
+    )
+    | dict.fromkeys("lengths sticks stick stock lumber timber planks".split(), STOCK)
+)
+_SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
+_BETWEEN = frozenset("extension step long miter mitre chop table sliding skirt wide my of old pine cedar pvc".split())
+_IS = frozenset("is are was were be a an the my about only just".split())
+_AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bears there
+_THEY = frozenset(("they", "they're", "theyre"))
+_ACROSS = frozenset(("wide", "thick", "deep"))
+_PLACED = frozenset("up high above off out along down in into past".split())  # after a size: where a thing is, not how long
+_EACH = (("each",), ("a", "side"), ("per", "side"), ("long",), ("a", "piece"), ("sides",), ("side",), ("across",), ("wide",))
+_CENTRES = frozenset("centres centers centre center oc apart".split())
+# Things of which there are so many, whatever is asked of one.
+_MANY = frozenset(
+    "dormers dormer windows rafters gables walls boards sheets panels posts guys rows roofs bays doors corners frames".split()
+)
+_AS_MANY = frozenset("them these those".split())
+# Topics about angles alone: no length is theirs.
+_ANGLES = frozenset((
+    "miter for a corner", "rake return", "peak joint", "rake to level joint", "corner in several pieces", "compound cut",
+    "can my saw cut it", "polygon", "plumb cut", "roof angle", "pitch of an angle",
+))  # fmt: skip
+# Topics about the lines of a roof or a frame, which what is bought to build it tells nothing of.
+_LINES = frozenset((
+    "sloped length", "rise over a run", "rake length", "gable height", "hip or valley length", "pitch from rise and run",
+    "step at the rake", "arc", "square check", "out of square",
+))  # fmt: skip
+_PASSED = (
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK)))
+    | dict.fromkeys(("fastener length", "air gap", "wood movement", "end gap"), frozenset((SPACING,)))
+    | {"ladder footing": frozenset((LADDER,)), "polygon": frozenset((LADDER, SAW, TRIM, STOCK, SIDE))}
+)
+_HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
+_SIZES = frozenset("long wide high tall length width size big".split())
+_CUTS = frozenset("saw miter mitre bevel angle degrees cut set setting gauge".split())
+LEAST_STOCK = 4  # ft
+LEAST_SURE = 0.5  # of a reading that is tied to a thing
+
+
+class Tied(NamedTuple):
+    """Tokens start to end, tied to a kind of thing."""
+
+    what: str
+    start: int
+    end: int
+
+
+def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
+    """Mask of the quantities that a topic passes over."""
+    found = tied(chart)
+    if not found:
+        return 0
+    classes = _PASSED.get(topic, frozenset())
+    if not any(p.kind in (Count, Number, tuple) for p in parameters) and topic in _ANGLES | _LINES | {"ladder footing", "end gap"}:
+        classes |= {COUNTED}
+    return reduce(or_, (span(each.start, each.end) for each in found if each.what in classes), 0)
+
+
+@once
+def tied(chart: Chart) -> list[Tied]:
+    """The quantities that words tie to a thing, from left to right."""
+    return [] if _is_the_point(chart) else list(_tied(chart))
+
+
+def _is_the_point(chart: Chart) -> bool:
+    """Whether something may be asked of the size of a thing: will a 20 footer reach, how wide, how many."""
+    words = chart.words
+    asked = any(a == "how" and b in _MEASURED for a, b in pairwise(words))
+    return asked or not {"enough", "reach", "reaches"}.isdisjoint(words)
+
+
+def _tied(chart: Chart) -> Iterator[Tied]:
+    words = chart.words
+    sized = any(a in _HOW and b in _SIZES for a, b in pairwise(words))
+    cuts = not sized and not _CUTS.isdisjoint(words)
+    for start, row in chart.starts():
+        for _, reading in row:
+            if reading.sure < LEAST_SURE or not isinstance(reading.value, Quantity) or isinstance(reading.value, Dims):
+                continue
+            what = _length_of(chart, reading, cuts) if isinstance(reading.value, Length) else _number_of(chart, reading)
+            if what:
+                yield Tied(what, start, reading.end)
+                break
+
+
+def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
+    """The thing whose size a length is, by the words on either side."""
+    words, end = chart.words, reading.end
+    assert isinstance(reading.value, Length)
+    if words[end - 1] == "footers" or words[end : end + 1] == ["footers"]:
+        return STOCK
+    stops = words[end : end + 1] and "." in chart.text[chart.tokens[end - 1].end : chart.tokens[end].start]  # 8 ft 4 in. Ladder
+    name = "" if stops else _named_after(words, end, reading.value.to("ft").value >= LEAST_STOCK)
+    name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start))
+    if name:
+        return name
+    if words[reading.start - 1 : reading.start] == ["every"] or not _CENTRES.isdisjoint(words[end : end + 2]):
+        return SPACING
+    return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
+
+
+def _number_of(chart: Chart, reading: Reading) -> str:
+    """The thing that a bare number counts or measures."""
+    words, end = chart.words, reading.end
+    after = words[end : end + 2]
+    if reading.kind != "number":
+        return ""
+    if words[reading.start - 1 : reading.start] == ["every"]:
+        return SPACING
+    if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
+        return COUNTED
+    if not _ACROSS.isdisjoint(after[:1]):
+        return _named_before(words, reading.start)
+    return ""
+
+
+def _named_after(words: list[str], at: int, long: bool) -> str:
+    """The class of the thing that the words after a size name: 28 foot | extension ladder."""
+    for word in words[at : at + 3]:
+        if word in _NAMES:
+            return STOCK if long and word in _SOLD else _NAMES[word]
+        if word not in _BETWEEN:
+            return ""
+    return ""
+
+
+def _named_before(words: list[str], at: int) -> str:
+    """The class of the thing a size is said of: the ladder is a | 28 footer; of "they" the last thing that was named."""
+    before, sold = at - 1, False
+    while before > 0 and (words[before] in _IS or words[before] in _AT):
+        sold = sold or words[before] in _AT
+        before -= 1
+    if before < 0 or (sold and _NAMES.get(words[before]) != STOCK):
+        return ""
+    if words[before] in _THEY:
+        return next((_NAMES[word] for word in reversed(words[:before]) if word in _NAMES), "")
+    return _NAMES.get(words[before], "")
