@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from intents.number_words import ORDINALS, SMALL, TENS
+from intents.times_and_people import LATEST, of_time_or_people
 
 # After one of these verbs, "at" and a small number is an hour.
 _CALLERS = frozenset(
@@ -18,7 +19,7 @@ _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
     "pm kids dogs coffees miles beers psi mph".split()
 )
-_NAMED = frozenset("phase lot page detail drawing crew truck".split())  # a number after one of these is its name
+_NAMED = frozenset("phase lot plot page detail drawing crew truck item".split())  # a number after one of these is its name
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())
 _HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
 # After "three times" a number that is multiplied, or what is.
@@ -39,7 +40,6 @@ _MEASURES = frozenset(
     "inch inches in foot feet ft mm cm m metre meter metres meters degree degrees deg percent square and point hundred thousand "
     "dozen half quarter / - ' \" ° %".split()
 )
-LATEST = 12  # o'clock
 
 
 def only_cold(words: Sequence[str], at: int) -> bool:
@@ -68,7 +68,7 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True  # can my saw do that one
     if words[at] == "one" and before == "the" and after in ("below", "above", "under", "beneath"):
         return True  # the board below, not a degree of frost
-    if _names(words, at, value):
+    if _names(words, at, value) or of_time_or_people(words, at, value):
         return True
     if after == "to" and words[at + 2] == "go":
         return True  # only 2 to go
@@ -88,6 +88,8 @@ def _names(words: Sequence[str], at: int, value: float) -> bool:
     """Whether a number is a name or a day: 26 gauge metal, gable no. 2, on the 3rd."""
     if words[at + 1] in _GAUGE and _THICKEST <= value <= _THINNEST:
         return True
+    if at and words[at - 1] == "number" and words[at + 1] in ("on", "of") and words[at + 2] in ("the", "my", "our"):
+        return True  # number 7 on the list
     if at > 2 and list(words[at - 2 : at]) == ["no", "."] and words[at - 3].isalpha():
         return True
     day = words[at][:1].isdecimal() and words[at][-2:] in ("st", "nd", "rd", "th")

@@ -26,7 +26,7 @@ _NAMES = (
         " crown frieze cornerboards cornerboard".split(),
         TRIM,
     )
-    | dict.fromkeys("lengths sticks stick stock lumber timber planks".split(), STOCK)
+    | dict.fromkeys("footers lengths sticks stick stock lumber timber planks".split(), STOCK)
 )
 _SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
 _BETWEEN = frozenset("extension step long miter mitre chop table sliding skirt wide my of old pine cedar pvc".split())
@@ -115,7 +115,7 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     """The thing whose size a length is, by the words on either side."""
     words, end = chart.words, reading.end
     assert isinstance(reading.value, Length)
-    if words[end - 1] == "footers" or words[end : end + 1] == ["footers"]:
+    if "footers" in words[end - 1 : end + 1]:
         return STOCK
     stops = words[end : end + 1] and "." in chart.text[chart.tokens[end - 1].end : chart.tokens[end].start]  # 8 ft 4 in. Ladder
     name = "" if stops else _named_after(words, end, reading.value.to("ft").value >= LEAST_STOCK)
@@ -135,6 +135,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return ""
     if words[reading.start - 1 : reading.start] == ["every"]:
         return SPACING
+    if any(_named(words, k) == STOCK for k in range(end, min(end + 4, len(words)))):
+        return COUNTED  # a couple of 20 footers
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
         return COUNTED
     if not _ACROSS.isdisjoint(after[:1]):
@@ -142,12 +144,17 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     return ""
 
 
+def _named(words: list[str], at: int) -> str:
+    """The class of thing that a word names; what "sticks out" is none."""
+    return "" if words[at + 1 : at + 2] in (["out"], ["up"]) and words[at] == "sticks" else _NAMES.get(words[at], "")
+
+
 def _named_after(words: list[str], at: int, long: bool) -> str:
     """The class of the thing that the words after a size name: 28 foot | extension ladder."""
-    for word in words[at : at + 3]:
-        if word in _NAMES:
-            return STOCK if long and word in _SOLD else _NAMES[word]
-        if word not in _BETWEEN:
+    for k in range(at, min(at + 3, len(words))):
+        if words[k] in _NAMES:
+            return STOCK if long and words[k] in _SOLD else _named(words, k)
+        if words[k] not in _BETWEEN:
             return ""
     return ""
 

@@ -14,6 +14,8 @@ OPENINGS = frozenset("windows doors openings corners gables dormers pieces store
 # The two ends of a row: two end panels are no 2 in.
 END_PANELS = (["end", "panels"], ["end", "pieces"], ["end", "boards"])
 STICKS = (["2"], ["3"], ["4"], ["6"])  # the other size of a 1x2, a 1x3
+_ONE_OF = frozenset("side way end leg edge of face board piece wall corner rake slope course row".split())  # one side
+_PACKS = frozenset("box boxes pack packs bundle carton case packet bag square".split())
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
 COUNTED = frozenset(
     "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"
@@ -35,9 +37,20 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
         return True
     if kind is Length and chart.words[reading.end : reading.end + 2] in END_PANELS:
         return True
+    if kind is Length and pronoun(chart, reading) and not _ONE_OF.isdisjoint(after):
+        return True
+    if kind is Length and _packed(chart.words, reading.end):
+        return True
     if kind is Count and _no_count(chart, reading):
         return True
     return (kind is not Count and not OPENINGS.isdisjoint(after)) or (kind in NEVER_ONE and pronoun(chart, reading))
+
+
+def _packed(words: list[str], end: int) -> bool:
+    """Whether what was counted up to a place is packed: 8 | in a box, ten | to the bundle, 6 | per pack."""
+    to = words[end : end + 1]
+    at = end + 2 if to in (["in"], ["to"]) and words[end + 1 : end + 2] in (["a"], ["the"], ["each"]) else end + 1
+    return to in (["in"], ["to"], ["per"], ["a"]) and not _PACKS.isdisjoint(words[at : at + 1])
 
 
 def pronoun(chart: Chart, reading: Reading) -> bool:

@@ -22,7 +22,7 @@ from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, metric, millimetres
+from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, metric, millimetres
 from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
@@ -223,8 +223,9 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     bare_length = reading.kind == "number" and isinstance(fitted.value, Length)
     if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
-        likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
-        others = () if likely == "mm" else (Length(value, other, text),)
+        metres = in_metres(chart, value, parameter)
+        likely, other = ("mm", "m") if abs(value) >= LEAST_MM and not metres else ("m", "mm")
+        others = () if likely == "mm" or metres else (Length(value, other, text),)
         return Heard(Length(value, likely, text), *place_of(chart, reading.start, reading.end), fitted.sure, others)
     fitted = _on_scale(chart, fitted)
     return Heard(fitted.value, *place_of(chart, reading.start, reading.end), fitted.sure, fitted.others)

@@ -161,6 +161,8 @@ class Search:
             turn.question = self.asker.question(turn.topic, turn.chosen, parameters)
             turn.question.lacking = turn.lacks
             turn.question.score -= LACKING * turn.lacks
+            if turn.pattern.whole and lacking(turn.pattern, turn.chosen):  # two of its islands would have the same words
+                turn.question.score = LEAST_SCORE - MARGIN
         return turn.question
 
     def _passed(self, topic: str) -> bool:
@@ -270,6 +272,8 @@ def lacking(pattern: Pattern, hits: list[Hit]) -> int:
     there = 0
     for hit in hits:
         there |= 1 << hit.number
+    if pattern.whole and pattern.needed & ~there:
+        return NONE
     return (pattern.plain & ~there).bit_count() if pattern.needed & there else NONE
 
 
