@@ -34,6 +34,8 @@ _GOES_ON = frozenset(
     "and or is was are s needs wants rises takes on for at with then does so to but if up too please".split()
 )
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
+_ASKED, _ANSWERS = frozenset(("what", "which", "the")), frozenset("angles settings figures numbers readings cuts answers".split())
+_ALONE = frozenset((",", ".", "", ";", "?", "and"))
 _TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
 _DAYS = frozenset("on since by until before after".split())
 _MEASURES = frozenset(
@@ -70,6 +72,8 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True  # the board below, not a degree of frost
     if _names(words, at, value) or of_time_or_people(words, at, value):
         return True
+    if 2 <= value <= 4 and (before in _ASKED or before == "all") and (after in _ANSWERS if before in _ASKED else after in _ALONE):
+        return True  # what two angles do I set, hit all 3
     if after == "to" and words[at + 2] == "go":
         return True  # only 2 to go
     if value == 0.25 and after == "round":

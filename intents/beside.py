@@ -6,6 +6,7 @@ it is not handed to anything either: the length of a ladder is not the height it
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from functools import reduce
 from itertools import pairwise
@@ -17,7 +18,7 @@ from intents.reading import Dims, Reading
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
-LADDER, SAW, TRIM, STOCK, SIDE, SPACING, COUNTED = "ladder saw trim stock side spacing counted".split()
+LADDER, SAW, TRIM, STOCK, SIDE, SPACING, EXTENT, COUNTED = "ladder saw trim stock side spacing extent counted".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | dict.fromkeys(("saw", "saws", "chopsaw", "blade"), SAW)
@@ -30,6 +31,7 @@ _NAMES = (
 )
 _SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
 _BETWEEN = frozenset("extension step long miter mitre chop table sliding skirt wide my of old pine cedar pvc".split())
+_FOR = re.compile(r"(?:.* )?for(?: about| around| another| some)?$")  # it runs level for about | 3 feet
 _IS = frozenset("is are was were be a an the my about only just".split())
 _AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bears there
 _THEY = frozenset(("they", "they're", "theyre"))
@@ -53,14 +55,15 @@ _LINES = frozenset((
     "step at the rake", "arc", "square check", "out of square",
 ))  # fmt: skip
 _PASSED = (
-    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK)))
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT)))
     | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK)))
     | dict.fromkeys(("fastener length", "air gap", "wood movement", "end gap"), frozenset((SPACING,)))
-    | {"ladder footing": frozenset((LADDER,)), "polygon": frozenset((LADDER, SAW, TRIM, STOCK, SIDE))}
+    | {"ladder footing": frozenset((LADDER,)), "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)), "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, SIDE))}
 )
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
 _SIZES = frozenset("long wide high tall length width size big".split())
 _CUTS = frozenset("saw miter mitre bevel angle degrees cut set setting gauge".split())
+_UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap"}  # where how many there are changes nothing
 LEAST_STOCK = 4  # ft
 LEAST_SURE = 0.5  # of a reading that is tied to a thing
 
@@ -79,7 +82,7 @@ def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     if not found:
         return 0
     classes = _PASSED.get(topic, frozenset())
-    if not any(p.kind in (Count, Number, tuple) for p in parameters) and topic in _ANGLES | _LINES | {"ladder footing", "end gap"}:
+    if topic in _UNCOUNTED and not any(p.kind in (Count, Number, tuple) for p in parameters):
         classes |= {COUNTED}
     return reduce(or_, (span(each.start, each.end) for each in found if each.what in classes), 0)
 
@@ -122,6 +125,8 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start))
     if name:
         return name
+    if _FOR.match(" ".join(words[max(0, reading.start - 2) : reading.start])):
+        return EXTENT
     if words[reading.start - 1 : reading.start] == ["every"] or not _CENTRES.isdisjoint(words[end : end + 2]):
         return SPACING
     return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
