@@ -18,7 +18,8 @@ from intents.reading import Dims, Reading
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
-LADDER, SAW, TRIM, STOCK, SIDE, SPACING, EXTENT, COUNTED = "ladder saw trim stock side spacing extent counted".split()
+LADDER, SAW, TRIM, STOCK, SIDE = "ladder saw trim stock side".split()
+SPACING, EXTENT, COUNTED, NOMINAL = "spacing extent counted nominal".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | dict.fromkeys(("saw", "saws", "chopsaw", "blade"), SAW)
@@ -41,7 +42,8 @@ _EACH = (("each",), ("a", "side"), ("per", "side"), ("long",), ("a", "piece"), (
 _CENTRES = frozenset("centres centers centre center oc apart".split())
 # Things of which there are so many, whatever is asked of one.
 _MANY = frozenset(
-    "dormers dormer windows rafters gables walls boards sheets panels posts guys rows roofs bays doors corners frames".split()
+    "dormers dormer windows rafters gables walls boards sheets panels posts guys rows layers roofs bays doors corners"
+    " frames".split()
 )
 _AS_MANY = frozenset("them these those".split())
 # Topics about angles alone: no length is theirs.
@@ -55,15 +57,20 @@ _LINES = frozenset((
     "step at the rake", "arc", "square check", "out of square",
 ))  # fmt: skip
 _PASSED = (
-    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT)))
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, NOMINAL)))
     | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK)))
-    | dict.fromkeys(("fastener length", "air gap", "wood movement", "end gap"), frozenset((SPACING,)))
-    | {"ladder footing": frozenset((LADDER,)), "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)), "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, SIDE))}
+    | dict.fromkeys(("fastener length", "wood movement", "end gap"), frozenset((SPACING,)))
+    | {
+        "ladder footing": frozenset((LADDER,)),
+        "air gap": frozenset((SPACING, NOMINAL)),
+        "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
+        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, NOMINAL, SIDE)),
+    }
 )
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
 _SIZES = frozenset("long wide high tall length width size big".split())
 _CUTS = frozenset("saw miter mitre bevel angle degrees cut set setting gauge".split())
-_UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap"}  # where how many there are changes nothing
+_UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap", "air gap"}  # where how many there are changes nothing
 LEAST_STOCK = 4  # ft
 LEAST_SURE = 0.5  # of a reading that is tied to a thing
 
@@ -106,12 +113,21 @@ def _tied(chart: Chart) -> Iterator[Tied]:
     cuts = not sized and not _CUTS.isdisjoint(words)
     for start, row in chart.starts():
         for _, reading in row:
-            if reading.sure < LEAST_SURE or not isinstance(reading.value, Quantity) or isinstance(reading.value, Dims):
+            if _stick(reading):
+                yield Tied(NOMINAL, start, reading.end)
+                break
+            if reading.sure < LEAST_SURE or not isinstance(reading.value, Quantity):
                 continue
             what = _length_of(chart, reading, cuts) if isinstance(reading.value, Length) else _number_of(chart, reading)
             if what:
                 yield Tied(what, start, reading.end)
                 break
+
+
+def _stick(reading: Reading) -> bool:
+    """Whether it is the name of a stick: 1x8s."""
+    first = reading.value.parts[0] if isinstance(reading.value, Dims) else None
+    return first is not None and first.kind == "number" and first.value.value == 1  # type: ignore[union-attr]
 
 
 def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:

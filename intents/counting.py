@@ -39,14 +39,14 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
         return True
     if kind is Length and pronoun(chart, reading) and not _ONE_OF.isdisjoint(after):
         return True
-    if kind is Length and _packed(chart.words, reading.end):
+    if kind is Length and packed(chart.words, reading.end):
         return True
     if kind is Count and _no_count(chart, reading):
         return True
     return (kind is not Count and not OPENINGS.isdisjoint(after)) or (kind in NEVER_ONE and pronoun(chart, reading))
 
 
-def _packed(words: list[str], end: int) -> bool:
+def packed(words: list[str], end: int) -> bool:
     """Whether what was counted up to a place is packed: 8 | in a box, ten | to the bundle, 6 | per pack."""
     to = words[end : end + 1]
     at = end + 2 if to in (["in"], ["to"]) and words[end + 1 : end + 2] in (["a"], ["the"], ["each"]) else end + 1

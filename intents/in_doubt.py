@@ -46,6 +46,7 @@ _SPACES = frozenset(
     " divide divided clearance reveal reveals margin margins".split()
 )
 _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
+_REACHES = frozenset("reach reaches get gets touch touches go goes".split())
 _UPRIGHTS = frozenset("wall plumb vertical upright post".split())
 _LEAVES = frozenset("leaves leave leaving off from".split())
 _LEANS, _LEANS_LITTLE = frozenset("lean leans leaned leaning".split()), 45  # degrees: so little is told from upright
@@ -85,6 +86,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return True
     if topic == "ladder footing" and "ladder" not in words and not _PROPS.isdisjoint(words):
         return True
+    if topic == "ladder footing" and not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words):
+        return True  # its foot is not asked, but how high it gets
     if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
         return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "wall area" and "squares" in words[max(0, end - _AT_END) : end]:

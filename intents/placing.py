@@ -14,7 +14,7 @@ from operator import or_
 from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
-from intents.counting import is_no, pronoun
+from intents.counting import is_no, packed, pronoun
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.plurals import can_be
@@ -206,6 +206,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         return None
     if reading.kind == "length" and reading.sure <= PLACED_IN and reading.value.unit == "in" and metric(chart):  # type: ignore
         return None  # 40 | in the stud, where all else is metric
+    if reading.kind == "length" and reading.sure <= PLACED_IN and packed(chart.words, reading.end - 1):
+        return None  # 8 | in a box
     if reading.kind == "number" and is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
