@@ -59,8 +59,10 @@ def pronoun(chart: Chart, reading: Reading) -> bool:
 
 
 def _no_count(chart: Chart, reading: Reading) -> bool:
-    """Whether a number is part of the name of a stick (1x3), or a width: 4 is the widest hole."""
+    """Whether a number is part of the name of a stick (1x3), or a length: 4 is the widest hole, 70 1/2 between posts."""
     words, start, end = chart.words, reading.start, reading.end
+    if words[end : end + 1] in (["between"], ["clear"]):
+        return True
     first = words[start : end + 1] == ["1", "×"] and words[end + 1 : end + 2] in STICKS
     second = words[max(0, start - 2) : start] == ["1", "×"] and words[start:end] in STICKS
     return first or second or "widest" in words[end : end + 3]

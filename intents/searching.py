@@ -241,7 +241,7 @@ class Asker:
             # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
             if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
                 continue
-            gives = {name for name, _, _ in hit.captures}
+            gives = {part.strip() for name, _, _ in hit.captures for part in name.split(",")}  # 3x7 gives a length and a height
             if gives & filled or (hit.found and gives and hit.mask & beside):
                 continue
             chosen.append(hit)
