@@ -19,9 +19,10 @@ from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE = "ladder saw trim stock side".split()
-SPACING, EXTENT, COUNTED, NOMINAL = "spacing extent counted nominal".split()
+SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
+    | {"tape": TOOL, "level": LEVEL}
     | dict.fromkeys(("saw", "saws", "chopsaw", "blade"), SAW)
     | dict.fromkeys(
         "trim trims moulding molding mouldings moldings mould casing casings fascia skirt skirting baseboard board boards cove"
@@ -38,7 +39,7 @@ _AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bear
 _THEY = frozenset(("they", "they're", "theyre"))
 _ACROSS = frozenset(("wide", "thick", "deep"))
 _PLACED = frozenset("up high above off out along down in into past".split())  # after a size: where a thing is, not how long
-_EACH = (("each",), ("a", "side"), ("per", "side"), ("long",), ("a", "piece"), ("sides",), ("side",), ("across",), ("wide",))
+_EACH = (("each",), ("a", "side"), ("per", "side"), ("a", "piece"), ("sides",), ("side",), ("across",), ("wide",))
 _CENTRES = frozenset("centres centers centre center oc apart".split())
 # Things of which there are so many, whatever is asked of one.
 _MANY = frozenset(
@@ -57,14 +58,15 @@ _LINES = frozenset((
     "step at the rake", "arc", "square check", "out of square",
 ))  # fmt: skip
 _PASSED = (
-    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, NOMINAL)))
-    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK)))
-    | dict.fromkeys(("fastener length", "wood movement", "end gap"), frozenset((SPACING,)))
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL)))
+    | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING,)))
     | {
         "ladder footing": frozenset((LADDER,)),
+        "wood movement": frozenset((SPACING, LONG)),
         "air gap": frozenset((SPACING, NOMINAL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
-        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, NOMINAL, SIDE)),
+        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL)),
     }
 )
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
@@ -138,13 +140,15 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
         return STOCK
     stops = words[end : end + 1] and "." in chart.text[chart.tokens[end - 1].end : chart.tokens[end].start]  # 8 ft 4 in. Ladder
     name = "" if stops else _named_after(words, end, reading.value.to("ft").value >= LEAST_STOCK)
-    name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start))
+    name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start, end))
     if name:
         return name
     if _FOR.match(" ".join(words[max(0, reading.start - 2) : reading.start])):
         return EXTENT
     if words[reading.start - 1 : reading.start] == ["every"] or not _CENTRES.isdisjoint(words[end : end + 2]):
         return SPACING
+    if words[end : end + 1] == ["long"]:
+        return LONG
     return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
 
 
@@ -161,7 +165,7 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
         return COUNTED
     if not _ACROSS.isdisjoint(after[:1]):
-        return _named_before(words, reading.start)
+        return _named_before(words, reading.start, end)
     return ""
 
 
@@ -180,9 +184,11 @@ def _named_after(words: list[str], at: int, long: bool) -> str:
     return ""
 
 
-def _named_before(words: list[str], at: int) -> str:
+def _named_before(words: list[str], at: int, end: int) -> str:
     """The class of the thing a size is said of: the ladder is a | 28 footer; of "they" the last thing that was named."""
     before, sold = at - 1, False
+    if words[before : before + 1] == [","] and not _ACROSS.isdisjoint(words[end : end + 1]):
+        before -= 1  # fascia, 7 1/4 wide
     while before > 0 and (words[before] in _IS or words[before] in _AT):
         sold = sold or words[before] in _AT
         before -= 1

@@ -61,7 +61,7 @@ def pronoun(chart: Chart, reading: Reading) -> bool:
 def _no_count(chart: Chart, reading: Reading) -> bool:
     """Whether a number is part of the name of a stick (1x3), or a length: 4 is the widest hole, 70 1/2 between posts."""
     words, start, end = chart.words, reading.start, reading.end
-    if words[end : end + 1] in (["between"], ["clear"]):
+    if words[end : end + 1] in (["between"], ["clear"], ["wide"], ["thick"], ["deep"]):
         return True
     first = words[start : end + 1] == ["1", "×"] and words[end + 1 : end + 2] in STICKS
     second = words[max(0, start - 2) : start] == ["1", "×"] and words[start:end] in STICKS

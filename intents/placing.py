@@ -33,6 +33,7 @@ LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no wo
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 STATES = frozenset("at be from to too hits sees reaches".split())  # hung at 30 F, to 0 F: how warm it is, and no change
+WARMEST = 60  # degrees Celsius that metal gets to in the sun; what is more may be Fahrenheit
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
@@ -239,6 +240,8 @@ def _on_scale(chart: Chart, fitted: Fit) -> Fit:
     if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange) for value in choices):
         return fitted
     named = _scales(chart)
+    if not named and fitted.value.value <= WARMEST and metric(chart):
+        named = {"C"}  # 3 m of gutter, 15 degrees today
     on_it = [value for value in choices if value.unit[-1] in named]
     return Fit(on_it[0], SURE_UNIT) if len(named) == 1 and on_it else fitted
 
