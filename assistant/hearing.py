@@ -54,7 +54,7 @@ _HEARSAY = re.compile(
     r"|\b(?:he|she|they|lads|guys|lot|crew|mates?) (?:reckon|think|claim|guess|say|says|said)\b",
     re.IGNORECASE,
 )
-MOST_TOLD = 24  # in 12, or degrees: a bare number over it told of a roof is no pitch, but how warm it is or how long
+MOST_TOLD = 18  # in 12, or degrees: a bare number over it told of a roof is no pitch, but how warm it is or how long
 SURE = 0.9  # how sure a pitch is that a story is told about
 NOWHERE_NEAR = 4  # times more or less
 WEAK = 1.0  # under this a question is hardly one

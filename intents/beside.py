@@ -90,6 +90,13 @@ def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     found = tied(chart)
     if not found:
         return 0
+    key = f"beside {topic}"
+    if key not in chart.kept:
+        chart.kept[key] = _mask(found, topic, parameters)
+    return chart.kept[key]  # type: ignore[no-any-return]
+
+
+def _mask(found: list[Tied], topic: str, parameters: tuple[Parameter, ...]) -> int:
     classes = _PASSED.get(topic, frozenset())
     if topic in _UNCOUNTED and not any(p.kind in (Count, Number, tuple) for p in parameters):
         classes |= {COUNTED}

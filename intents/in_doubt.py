@@ -45,6 +45,7 @@ _SPACES = frozenset(
     "gap gaps space spaces spaced spacing apart between even evenly equal equally spread centre center centres centers"
     " divide divided clearance reveal reveals margin margins".split()
 )
+_LONGER = frozenset("longer shorter wider narrower taller bigger smaller".split())
 _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
 _UPRIGHTS = frozenset("wall plumb vertical upright post".split())
@@ -75,7 +76,7 @@ def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     for name in (LAYERS, LEGS):
         found += _passed_over(chart, question.givens.get(name))
     found += _cut_dash(chart, question.givens.get("openings"))
-    return found + _apart(question) + _misheard_part(chart, phrases)
+    return found + _apart(question) + _more_than_another(chart, question) + _misheard_part(chart, phrases)
 
 
 def other_topic(chart: Chart, question: Question) -> bool:
@@ -296,6 +297,14 @@ def _apart(question: Question) -> list[str]:
         heard.text for heard in question.givens.values()
         if isinstance(heard.value, Length) and heard.sure <= HEARD_APART and "," in heard.text
     ]  # fmt: skip
+
+
+def _more_than_another(chart: Chart, question: Question) -> list[str]:
+    """Lengths that are only told by another: the other side is one foot longer."""
+    if _LONGER.isdisjoint(chart.words):
+        return []
+    said = (heard for heard in question.givens.values() if isinstance(heard.value, Length) and heard.end > heard.start)
+    return [heard.text for heard in said if not _LONGER.isdisjoint(chart.words[(end := _tokens(chart, heard)[1]) : end + 1])]
 
 
 def _misheard_part(chart: Chart, phrases: Phrases) -> list[str]:

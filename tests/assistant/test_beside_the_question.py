@@ -111,7 +111,6 @@ def test_a_triangle_is_told_by_which_way_its_sides_go(said: str, value: float) -
         "a strut leaning 20 degrees, 8 foot long, how far out is the bottom",
         "that brace lands 6 feet up the wall, what length do I cut it",
         "One side of the slab's 30 feet. What's my diagonal?",
-        "Panels cover 16 inches, 8 in a box. What are the end pieces so both sides match?",
     ],
 )
 def test_what_is_told_from_upright_or_not_at_all_is_asked(said: str) -> None:
@@ -149,3 +148,31 @@ def test_somebody_s_word_is_kept_once_it_is_said_for_sure() -> None:
     talk.answer("five twelve")
     assert talk.facts.values["pitch"].value == 5
     assert last("he swears it's a six twelve but the level says the roof is five twelve")["outcome"] == "noted"
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Panels cover 16 inches, 8 in a box. What are the end pieces so both sides match?",
+        "what is the diagonal if one side is 12 foot and the other side is one foot longer",
+        "12 foot sticks at 6/12, how many sticks do I cut for a rake on a 24 foot gable",
+        "from the skirt to the soffit its a hundred and six and a half and no more than four inches and no less than three"
+        " what do the courses come to",
+    ],
+)
+def test_what_stands_for_no_size_makes_no_answer(said: str) -> None:
+    assert last(said)["outcome"] != "answered"
+
+
+@pytest.mark.parametrize(
+    ("said", "unit", "value"),
+    [
+        ("20 ft wall, 8 ft 3 tall, 16 in studs, one door 3x7. How many strips of 1x3?", "count", 16),
+        ("what does a nine twelve climb in 16 inches? I want to mark the next stud", "in", 12),
+        ("I've 10 lengths of aluminium at 3 m. 15 degrees today, gets to 55, down to -20. What gap?", "mm", 2.8),
+        ("Got some fascia, 7 1/4 wide, going round a 120 degree corner. Saw?", "deg", 30),
+        ("My level's 4 foot long. It reads 45 degrees. What pitch is that?", "in12", 12),
+    ],
+)
+def test_each_quantity_has_the_place_its_words_give_it(said: str, unit: str, value: float) -> None:
+    assert in_unit(last(said), unit) == pytest.approx(value, abs=0.1)
