@@ -14,6 +14,7 @@ OPENINGS = frozenset("windows doors openings corners gables dormers pieces store
 # The two ends of a row: two end panels are no 2 in.
 END_PANELS = (["end", "panels"], ["end", "pieces"], ["end", "boards"])
 STICKS = (["2"], ["3"], ["4"], ["6"])  # the other size of a 1x2, a 1x3
+_SQUARES = frozenset(("sqaure", "sqaures", "squre", "sqare"))  # 41 sqaure metres, slipped, is no side of 41
 _ONE_OF = frozenset("side way end leg edge of face board piece wall corner rake slope course row".split())  # one side
 _PACKS = frozenset("box boxes pack packs bundle carton case packet bag square".split())
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
@@ -38,6 +39,8 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
     if kind is Length and chart.words[reading.end : reading.end + 2] in END_PANELS:
         return True
     if kind is Length and pronoun(chart, reading) and not _ONE_OF.isdisjoint(after):
+        return True
+    if kind is Length and not _SQUARES.isdisjoint(after) and chart.words[reading.end + 1 : reading.end + 2] != ["to"]:
         return True
     if kind is Length and packed(chart.words, reading.end):
         return True
