@@ -46,6 +46,15 @@ _STEP_AGAIN = re.compile(r"(?<=\w)\W+the \w+ step\W*$", re.IGNORECASE)
 _IS = re.compile(r"(?:\b(?:is|was|be|at|got|as|to)|'s)\s+(?:(?:an?|only|about|actually|really)\s+)*$", re.IGNORECASE)
 _IS_IT = re.compile(r"\W*(?:is|are|was|will|would|can|could|does|do|did|should|has|have)\b", re.IGNORECASE)
 _OTHERS_SAY = re.compile(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|guess(?:es)?|bets?|maybe|might|could)\b", re.I)
+# It is eighty and the roof's at forty, would it sweat.
+_INVERTED = re.compile(r"(?<=\w)\W+(?:would|will|could|does|do|can)\s+(?:there|it|they|that|the|this|my|we|i)\b", re.IGNORECASE)
+# Somebody's word for it is no fact of the job; what one thinks oneself is said as one.
+_HEARSAY = re.compile(
+    r"\b(?:swears?|swore|sworn|reckons|thinks|claims|claimed|guesses|bets|believes|supposedly|apparently|allegedly|maybe|might|thought)\b"
+    r"|\b(?:he|she|they|lads|guys|lot|crew|mates?) (?:reckon|think|claim|guess|say|says|said)\b",
+    re.IGNORECASE,
+)
+MOST_TOLD = 18  # in 12, or degrees: a bare number over it told of a roof is no pitch, but how warm it is or how long
 SURE = 0.9  # how sure a pitch is that a story is told about
 NOWHERE_NEAR = 4  # times more or less
 WEAK = 1.0  # under this a question is hardly one
@@ -75,13 +84,10 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
     elif whole and c.last is not None:  # "I cut a scrap at 62 1/2 …, so how does 62 1/2 stand against yours"
         weak = said is None and (questions[0].score < WEAK or questions[0].words == ["tape"])
         said = next((g for g in gists_of(text, c.places) if "asked" in g.words or (weak and _compared(c.last, g, text))), said)
-    if (
-        said
-        and said.topic == "remember"
-        and (_is_question(text, questions, plain and not said.loose) or (not plain and _names(questions)))
-    ):
-        said = None
-    if said and said.topic == "remember" and _changes_last(c, said, text):
+    if said and said.topic == "remember":
+        asks = _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
+        said = None if asks else _for_a_fact(c, said, text)
+    if said and said.topic == "remember" and "hearsay" not in said.words and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
     if said and c.last is not None and tells_a_change(said.topic, text):
         said = None
@@ -99,6 +105,25 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
     return said
+
+
+def _for_a_fact(c: Conversation, said: Said, text: str) -> Said | None:
+    """What is told as a value to keep: none where it can't be one, and marked as hearsay where it is somebody's word."""
+    if _too_much(said):
+        return None
+    if not _HEARSAY.search(re.split(r"\bbut\b", text, flags=re.IGNORECASE)[-1]):
+        return said
+    c.statements = []
+    return Said(said.topic, said.values, {**said.words, "hearsay": text}, said.free)
+
+
+def _too_much(said: Said) -> bool:
+    """Whether a bare number that is told of the roof is past any pitch: the roof's at forty."""
+    readings = said.values.get("value", ())
+    longest = max((row.end for row in readings), default=0)
+    whole = [row for row in readings if row.end == longest and row.kind in ("pitch", "angle", "number")]
+    bare = bool(whole) and all(row.kind == "number" for row in whole)
+    return bare and said.words.get("what") == "pitch" and max(row.value.value for row in whole) > MOST_TOLD  # type: ignore[union-attr]
 
 
 def _compared(last: Asked, said: Said, text: str) -> bool:
@@ -268,5 +293,5 @@ def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     best = questions[0] if questions else None
     whole = best is not None and best.whole
     named = best is not None and set(best.topic.split()) <= set(best.words)
-    asks = "?" in text if stated else bool(_ASKS.search(text))
+    asks = bool("?" in text or _INVERTED.search(text)) if stated else bool(_ASKS.search(text))
     return asks or (whole and named and not _STATES.search(text))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from intents.number_words import ORDINALS, SMALL, TENS
+from intents.times_and_people import LATEST, of_time_or_people
 
 # After one of these verbs, "at" and a small number is an hour.
 _CALLERS = frozenset(
@@ -18,7 +19,7 @@ _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
     "pm kids dogs coffees miles km kilometres kilometers helper helpers beers psi mph".split()
 )
-_NAMED = frozenset("phase lot page detail drawing crew truck".split())  # a number after one of these is its name
+_NAMED = frozenset("phase lot plot page detail drawing crew truck item".split())  # a number after one of these is its name
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())
 _HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
 # After "three times" a number that is multiplied, or what is.
@@ -33,13 +34,14 @@ _GOES_ON = frozenset(
     "and or is was are s needs wants rises takes on for at with then does so to but if up too please".split()
 )
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
+_ASKED, _ANSWERS = frozenset(("what", "which", "the")), frozenset("angles settings figures numbers readings cuts answers".split())
+_ALONE = frozenset((",", ".", "", ";", "?", "and"))
 _TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
 _DAYS = frozenset("on since by until before after".split())
 _MEASURES = frozenset(
     "inch inches in foot feet ft mm cm m metre meter metres meters degree degrees deg percent square and point hundred thousand "
     "dozen half quarter / - ' \" ° %".split()
 )
-LATEST = 12  # o'clock
 
 
 def only_cold(words: Sequence[str], at: int) -> bool:
@@ -68,8 +70,10 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True  # can my saw do that one
     if words[at] == "one" and before == "the" and after in ("below", "above", "under", "beneath"):
         return True  # the board below, not a degree of frost
-    if _names(words, at, value):
+    if _names(words, at, value) or of_time_or_people(words, at, value):
         return True
+    if 2 <= value <= 4 and (before in _ASKED or before == "all") and (after in _ANSWERS if before in _ASKED else after in _ALONE):
+        return True  # what two angles do I set, hit all 3
     if after == "to" and words[at + 2] == "go":
         return True  # only 2 to go
     if value == 0.25 and after == "round":
@@ -88,6 +92,8 @@ def _names(words: Sequence[str], at: int, value: float) -> bool:
     """Whether a number is a name or a day: 26 gauge metal, gable no. 2, on the 3rd."""
     if words[at + 1] in _GAUGE and _THICKEST <= value <= _THINNEST:
         return True
+    if at and words[at - 1] == "number" and words[at + 1] in ("on", "of") and words[at + 2] in ("the", "my", "our"):
+        return True  # number 7 on the list
     if at > 2 and list(words[at - 2 : at]) == ["no", "."] and words[at - 3].isalpha():
         return True
     day = words[at][:1].isdecimal() and words[at][-2:] in ("st", "nd", "rd", "th")

@@ -137,16 +137,21 @@ def _other_topic(
     if (other >= CERTAIN or (hardly and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
-    elif other >= CERTAIN or (mine < DOUBTED and top.score < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
+    elif other >= CERTAIN or (mine < DOUBTED and _told(top) < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
         second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
     else:
         _doubt(reading, top, mine, other)
 
 
+def _told(top: Question) -> float:
+    """The score of a rule's reading; a sum takes in every word of its sentence, so that its score tells nothing."""
+    return 0.0 if top.topic == second_sums.TOPIC else top.score
+
+
 def _doubt(reading: Reading, top: Question, mine: float, other: float) -> None:
     """Ask whether the rule's topic is meant where sentences like this one are hardly ever about it, nor read whole otherwise."""
-    if other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and top.score < PLAINLY)):
+    if other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and _told(top) < PLAINLY)):
         for question in reading.questions:
             question.lacking = question.lacking or 1
 

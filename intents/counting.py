@@ -17,6 +17,9 @@ HAVING = frozenset("i've have got has there theres we've they've had".split())
 SIZED = frozenset(("by", "×"))
 RISEN = (["up"], ["rises"])  # a gable that goes up 1.8 has no slope of 1.8
 STICKS = (["2"], ["3"], ["4"], ["6"])  # the other size of a 1x2, a 1x3
+_SQUARES = frozenset(("sqaure", "sqaures", "squre", "sqare"))  # 41 sqaure metres, slipped, is no side of 41
+_ONE_OF = frozenset("side way end leg edge of face board piece wall corner rake slope course row".split())  # one side
+_PACKS = frozenset("box boxes pack packs bundle carton case packet bag square".split())
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
 COUNTED = frozenset(
     "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"
@@ -40,6 +43,12 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
         return True
     if kind is Pitch and chart.words[reading.start - 1 : reading.start] in RISEN:
         return True
+    if kind is Length and pronoun(chart, reading) and not _ONE_OF.isdisjoint(after):
+        return True
+    if kind is Length and not _SQUARES.isdisjoint(after) and chart.words[reading.end + 1 : reading.end + 2] != ["to"]:
+        return True
+    if kind is Length and packed(chart.words, reading.end):
+        return True
     if kind is Count and _no_count(chart, reading):
         return True
     if kind is Length and not COUNTED.isdisjoint(after) and chart.words[max(0, reading.start - 1)] in HAVING:
@@ -49,14 +58,23 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
     return (kind is not Count and not OPENINGS.isdisjoint(after)) or (kind in NEVER_ONE and pronoun(chart, reading))
 
 
+def packed(words: list[str], end: int) -> bool:
+    """Whether what was counted up to a place is packed: 8 | in a box, ten | to the bundle, 6 | per pack."""
+    to = words[end : end + 1]
+    at = end + 2 if to in (["in"], ["to"]) and words[end + 1 : end + 2] in (["a"], ["the"], ["each"]) else end + 1
+    return to in (["in"], ["to"], ["per"], ["a"]) and not _PACKS.isdisjoint(words[at : at + 1])
+
+
 def pronoun(chart: Chart, reading: Reading) -> bool:
     """Whether a lone "one" stands for a thing ("this one", "one end") and not for a number, as it does with no unit."""
     return reading.kind == "number" and reading.end == reading.start + 1 and chart.words[reading.start] == "one"
 
 
 def _no_count(chart: Chart, reading: Reading) -> bool:
-    """Whether a number is part of the name of a stick (1x3), or a width: 4 is the widest hole."""
+    """Whether a number is part of the name of a stick (1x3), or a length: 4 is the widest hole, 70 1/2 between posts."""
     words, start, end = chart.words, reading.start, reading.end
+    if words[end : end + 1] in (["between"], ["clear"], ["wide"], ["thick"], ["deep"]):
+        return True
     first = words[start : end + 1] == ["1", "×"] and words[end + 1 : end + 2] in STICKS
     second = words[max(0, start - 2) : start] == ["1", "×"] and words[start:end] in STICKS
     return first or second or "widest" in words[end : end + 3]

@@ -75,10 +75,10 @@ def _sizes(words: list[str], found: list[list[Reading]]) -> Iterator[Reading]:
         if best is None:
             at += 1
             continue
-        others = any(r.end > best.end and r.kind not in _SIZED for r in found[at])  # five degrees, 5/12, 40 %
+        others = [r for r in found[at] if r.end > best.end and r.kind not in _SIZED]  # five degrees, 5/12, 40 %
         if not others:
             yield best
-        at = best.end
+        at = max((r.end for r in others if r.sure >= SURE), default=best.end)  # of a nine twelve, twelve is no size either
 
 
 def _slight(rise: Reading, run: Reading) -> bool:

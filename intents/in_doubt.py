@@ -18,7 +18,7 @@ from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.second_reader import tokens_of
 from intents.untold_layers import kind_of
-from solvers.quantities import Length, Quantity
+from solvers.quantities import Angle, Length, Quantity
 from solvers.slots import Layer
 
 LAYERS, PENETRATION, LEGS = "layers", "penetration", "lengths"
@@ -45,6 +45,12 @@ _SPACES = frozenset(
     "gap gaps space spaces spaced spacing apart between even evenly equal equally spread centre center centres centers"
     " divide divided clearance reveal reveals margin margins".split()
 )
+_LONGER = frozenset("longer shorter wider narrower taller bigger smaller".split())
+_PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
+_REACHES = frozenset("reach reaches get gets touch touches go goes".split())
+_UPRIGHTS = frozenset("wall plumb vertical upright post".split())
+_LEAVES = frozenset("leaves leave leaving off from".split())
+_LEANS, _LEANS_LITTLE = frozenset("lean leans leaned leaning".split()), 45  # degrees: so little is told from upright
 _BOUGHT = frozenset("pieces boards sticks lengths".split())
 _COSTS = frozenset("cost costs".split())
 _TALL = frozenset("height hgt hi hight heigth peek high tall rise rises peak ridge apex up top above tip point".split())
@@ -66,10 +72,12 @@ def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
         found += _no_legs(chart, question)
     if question.topic == "equal spacing":
         found += _their_length(chart, question)
+    if question.topic == "right triangle":
+        found += _off_plumb(chart, question)
     for name in (LAYERS, LEGS):
         found += _passed_over(chart, question.givens.get(name))
     found += _cut_dash(chart, question.givens.get("openings"))
-    return found + _apart(question) + _misheard_part(chart, phrases)
+    return found + _apart(question) + _more_than_another(chart, question) + _misheard_part(chart, phrases)
 
 
 def other_topic(chart: Chart, question: Question) -> bool:
@@ -78,6 +86,10 @@ def other_topic(chart: Chart, question: Question) -> bool:
     end = len(words) - (words[-1:] == ["?"])
     if topic not in ("cost", "take-off", "tape arithmetic") and not _COSTS.isdisjoint(words[max(0, end - _AT_END) : end]):
         return True
+    if topic == "ladder footing" and "ladder" not in words and not _PROPS.isdisjoint(words):
+        return True
+    if topic == "ladder footing" and not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words):
+        return True  # its foot is not asked, but how high it gets
     if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
         return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "gable height" and _TALL.isdisjoint(words):
@@ -255,7 +267,21 @@ def _no_legs(chart: Chart, question: Question) -> list[str]:
     ]  # fmt: skip
 
 
-# ── lengths ──
+# ── angles and lengths ──
+
+
+def _off_plumb(chart: Chart, question: Question) -> list[str]:
+    """An angle that is told from upright, where the triangle's is from level: 30 degrees off the wall."""
+    heard = question.givens.get("angle")
+    if heard is None or not isinstance(heard.value, Angle) or heard.end <= heard.start:
+        return []
+    start, end = _tokens(chart, heard)
+    after = [word for word in chart.words[end : end + 3] if word != "the"]
+    off = after[:1] in (["off"], ["from"], ["to"], ["out"]) and not _UPRIGHTS.isdisjoint(after)
+    little = heard.value.value < _LEANS_LITTLE and not _LEANS.isdisjoint(chart.words[max(0, start - 2) : start])
+    before = chart.words[max(0, start - 4) : start]
+    off = off or (before[-1:] == ["at"] and not _UPRIGHTS.isdisjoint(before) and not _LEAVES.isdisjoint(before))
+    return [heard.text] if off or (little and "level" not in after) else []
 
 
 def _their_length(chart: Chart, question: Question) -> list[str]:
@@ -274,6 +300,14 @@ def _apart(question: Question) -> list[str]:
         heard.text for heard in question.givens.values()
         if isinstance(heard.value, Length) and heard.sure <= HEARD_APART and "," in heard.text
     ]  # fmt: skip
+
+
+def _more_than_another(chart: Chart, question: Question) -> list[str]:
+    """Lengths that are only told by another: the other side is one foot longer."""
+    if _LONGER.isdisjoint(chart.words):
+        return []
+    said = (heard for heard in question.givens.values() if isinstance(heard.value, Length) and heard.end > heard.start)
+    return [heard.text for heard in said if not _LONGER.isdisjoint(chart.words[(end := _tokens(chart, heard)[1]) : end + 1])]
 
 
 def _misheard_part(chart: Chart, phrases: Phrases) -> list[str]:

@@ -94,6 +94,7 @@ class Rule:
     topic: str = ""
     summary: str = ""
     examples: tuple[str, ...] = ()
+    whole: bool = False  # @whole: every island outside [ ] must be said, those that hold a quantity too
 
 
 @dataclass(slots=True)
@@ -201,7 +202,7 @@ class _Parser:
         topic = next((row[6:].strip() for row in notes if row.startswith("@topic")), "")
         examples = tuple(row[8:].strip() for row in notes if row.startswith("@example"))
         summary = " ".join(row for row in notes if row and not row.startswith("@"))
-        return Rule(name, public, body, line, topic, summary, examples)
+        return Rule(name, public, body, line, topic, summary, examples, "@whole" in notes)
 
     def either(self) -> Node:
         parts = [self.series()]

@@ -62,6 +62,7 @@ _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
 PAIR = 0.4  # how sure a spoken pair of feet and inches is
 LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is a millimetre
 _RULES = frozenset(("tape", "tapes", "ruler", "rule", "scale"))  # "an inch tape" is what it is read with
+_WHOSE = frozenset("it the my that this them our your each".split())  # the foot of the ladder
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
 # after "6 in", these make it a place or a conversion
 _NOUNS = frozenset(
@@ -120,7 +121,7 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
     led = bool(before) or line.words[i - 1] in ("an", "a", "per", "of")
     if word == "inch" and not led and line.words[i + 1] in _SIDES:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
-    if word in ("foot", "inch") and not led and line.words[i + 1] == "of":
+    if word in ("foot", "inch") and not led and line.words[i + 1] == "of" and line.words[i + 2] not in _WHOSE:
         yield _reading(i, i + 1, Fraction(1), "ft" if word == "foot" else "in", 0.9)  # 5/12, foot of overhang
     if word == "foot" and not led and line.words[i + 1] in ("overhang", "overhangs"):
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)  # a gable 22 feet wide, foot overhang

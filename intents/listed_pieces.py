@@ -81,6 +81,8 @@ def _counted(listing: Listing, i: int) -> Item | None:
             continue
         if (end, 1) in one and (at in (joint, end) or words[at] not in ("at", "@")):
             continue
+        if words[joint + 1] == "/" and words[joint + 2] == "12":
+            continue  # sticks at 6/12 are at a pitch
         for amount in listing.amounts(joint):
             named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"
             if joint == end and (not named or words[amount.end] in STOCK | {"lengths"}):

@@ -58,6 +58,7 @@ class Pattern:
     topic: str
     required: list[bool] = field(default_factory=list)
     fills: list[frozenset[str]] = field(default_factory=list)
+    whole: bool = False  # all that is outside [ ] must be said, the quantities too
 
     @cached_property
     def needed(self) -> int:
@@ -99,7 +100,7 @@ def compiled(folder: Path = FOLDER) -> Phrases:
         return Phrases([Pattern(*pattern) for pattern in plain[0]], *plain[1:])
     made = _Compiler(grammars.load(folder)).phrases()
     plain = [getattr(made, each.name) for each in fields(made)]
-    plain[0] = [(pattern.topic, pattern.required, pattern.fills) for pattern in made.patterns]
+    plain[0] = [(pattern.topic, pattern.required, pattern.fills, pattern.whole) for pattern in made.patterns]
     kept.store(folder, KEPT, stamp, plain)
     return made
 
@@ -155,7 +156,7 @@ class _Compiler:
 
     def _add_pattern(self, grammar: Grammar, rule: Rule, body: Node) -> None:
         number = len(self.out.patterns)
-        pattern = Pattern(rule.topic)
+        pattern = Pattern(rule.topic, whole=rule.whole)
         self.out.patterns.append(pattern)
         for part in _islands(body):
             optional = isinstance(part, Maybe)

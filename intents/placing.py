@@ -14,7 +14,7 @@ from operator import or_
 from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
-from intents.counting import is_no, pronoun
+from intents.counting import is_no, packed, pronoun
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.plurals import can_be
@@ -22,7 +22,7 @@ from intents.question import Heard
 from intents.reading import Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, metric, millimetres
+from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, metric, millimetres
 from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
@@ -33,6 +33,7 @@ LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no wo
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
 MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 STATES = frozenset("at be from to too hits sees reaches".split())  # hung at 30 F, to 0 F: how warm it is, and no change
+WARMEST = 60  # degrees Celsius that metal gets to in the sun; what is more may be Fahrenheit
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
 ANYTHING = "*"  # wanted: any parameter may be changed, defaults included
 
@@ -65,9 +66,13 @@ class Placed:
 
 
 def place(
-    chart: Chart, chosen: list[Hit], parameters: tuple[Parameter, ...], wanted: str = "", manner: Sequence[Hit] = ()
-) -> Placed:
-    """Hand the sentence's quantities to a topic's parameters; `wanted` is one that was asked for, or ANYTHING."""
+    chart: Chart, chosen: list[Hit], parameters: tuple[Parameter, ...], wanted: str = "", manner: Sequence[Hit] = (),
+    beside: int = 0,
+) -> Placed:  # fmt: skip
+    """Hand the sentence's quantities to a topic's parameters; `wanted` is one that was asked for, or ANYTHING.
+
+    `beside` is the mask of those that the topic passes over.
+    """
     placed = Placed()
     by_name = {parameter.name: parameter for parameter in parameters}
     for hit in (*chosen, *manner):
@@ -78,7 +83,7 @@ def place(
         found = dict(hit.found)
         for name, at, fixed in hit.captures:
             placed.manner[name] = fixed or found[at].value.value  # type: ignore[union-attr]
-    _place_left(chart, parameters, placed, wanted)
+    _place_left(chart, parameters, placed, wanted, beside)
     return placed
 
 
@@ -202,6 +207,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         return None
     if reading.kind == "length" and reading.sure <= PLACED_IN and reading.value.unit == "in" and metric(chart):  # type: ignore
         return None  # 40 | in the stud, where all else is metric
+    if reading.kind == "length" and reading.sure <= PLACED_IN and packed(chart.words, reading.end - 1):
+        return None  # 8 | in a box
     if reading.kind == "number" and is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
@@ -219,9 +226,10 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     bare_length = reading.kind == "number" and isinstance(fitted.value, Length)
     if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
-        likely, other = ("mm", "m") if abs(value) >= LEAST_MM else ("m", "mm")
+        metres = in_metres(chart, value, parameter)
+        likely, other = ("mm", "m") if abs(value) >= LEAST_MM and not metres else ("m", "mm")
         large = parameter.slot.unit == "ft" and possible(parameter, Length(value, "m", text)) == 1
-        others = () if likely == "mm" or large else (Length(value, other, text),)  # no wall is 2.4 mm high
+        others = () if likely == "mm" or metres or large else (Length(value, other, text),)  # no wall is 2.4 mm high
         return Heard(Length(value, likely, text), *place_of(chart, reading.start, reading.end), fitted.sure, others)
     fitted = _on_scale(chart, fitted)
     return Heard(fitted.value, *place_of(chart, reading.start, reading.end), fitted.sure, fitted.others)
@@ -233,6 +241,8 @@ def _on_scale(chart: Chart, fitted: Fit) -> Fit:
     if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange) for value in choices):
         return fitted
     named = _scales(chart)
+    if not named and fitted.value.value <= WARMEST and metric(chart):
+        named = {"C"}  # 3 m of gutter, 15 degrees today
     on_it = [value for value in choices if value.unit[-1] in named]
     return Fit(on_it[0], SURE_UNIT) if len(named) == 1 and on_it else fitted
 
@@ -264,13 +274,13 @@ def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:
     return whole or in_millimetres(chart.words)
 
 
-def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str) -> None:
+def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed, wanted: str, beside: int) -> None:
     """Quantities outside all islands go to the parameters that are still open, by dimension and in order."""
     open_ = [p for p in parameters if p.name not in placed.givens]
     takers = [p for p in open_ if (p.required or p.default is None or wanted == ANYTHING) and not p.slot.cued]
     asked_for = [p for p in open_ if p.name == wanted]
     takers = asked_for + [p for p in takers if p.name != wanted]
-    left = _left(chart, takers, placed, wanted)
+    left = _left(chart, takers, placed, wanted, beside)
     by_name = {p.name: p for p in parameters}
     waiting: list[Reading] = []
     for reading in left:
@@ -287,14 +297,14 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
     _hand_out(chart, waiting, takers, placed, wanted)
 
 
-def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str) -> list[Reading]:
+def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, beside: int) -> list[Reading]:
     """Readings in the uncovered stretches: at each place the longest some open parameter takes, else the longest."""
     found: list[Reading] = []
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
     at = 0
     for start, row in chart.starts():
-        free = start >= at and not placed.covered >> start & 1
-        here = [r for mask, r in row if free and (_unit_names(r) or not placed.covered & mask)]
+        free = start >= at and not (placed.covered | beside) >> start & 1
+        here = [r for mask, r in row if free and not beside & mask and (_unit_names(r) or not placed.covered & mask)]
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]

@@ -11,6 +11,7 @@ from functools import reduce
 from operator import or_
 from typing import NamedTuple
 
+from intents.beside import tied
 from intents.chart import Chart, Hit, span
 from intents.fitting import KINDS
 from intents.phrases import Phrases
@@ -91,6 +92,7 @@ class Hope:
         for reading in said:
             self.in_lists |= 0 if isinstance(reading.value, Quantity | Dims) else span(reading.start, reading.end)
         free = sum(word == "more" for word in chart.words)  # see repeats.said_again, and Placed.leave
+        free += len(tied(chart))
         self.free = free + sum(pair in CONTRASTED for pair in zip(chart.words, chart.words[1:], strict=False))
         self.apart, self.apart_of_lists = _apart(chart, plain, plain), _apart(chart, plain, said)
         self.rooms: dict[str, _Room] = {}

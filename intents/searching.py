@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from functools import cached_property, reduce
 from operator import or_
 
+from intents.beside import passed
 from intents.chart import Chart, Hit
 from intents.neighbours import of_something_else
 from intents.phrases import MANNER, Pattern, Phrases
@@ -160,6 +161,8 @@ class Search:
             turn.question = self.asker.question(turn.topic, turn.chosen, parameters)
             turn.question.lacking = turn.lacks
             turn.question.score -= LACKING * turn.lacks
+            if turn.pattern.whole and lacking(turn.pattern, turn.chosen):  # two of its islands would have the same words
+                turn.question.score = LEAST_SCORE - MARGIN
         return turn.question
 
     def _passed(self, topic: str) -> bool:
@@ -214,7 +217,8 @@ class Asker:
         """What a pattern's chosen islands ask, with every quantity of the sentence where it can go."""
         chart = self.chart
         used = reduce(or_, [hit.mask for hit in chosen], 0)
-        placed = place(chart, chosen, parameters, wanted, [hit for hit in self.how if not used & hit.mask])
+        beside = 0 if wanted else passed(chart, topic, parameters)
+        placed = place(chart, chosen, parameters, wanted, [hit for hit in self.how if not used & hit.mask], beside)
         question = Question(topic, placed.givens, swaps=placed.swaps, manner=placed.manner)
         question.missing = [p.name for p in parameters if p.lacks(placed.givens)]
         question.unplaced, question.unplaced_kinds = placed.unplaced, placed.unplaced_kinds
@@ -232,12 +236,13 @@ class Asker:
         chosen: list[Hit] = []
         used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word
         filled: set[str] = set()
+        beside = passed(chart, pattern.topic, parameters) if parameters else 0
         for hit in sorted(hits, key=lambda hit: ranks[id(hit)]):
             # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
             if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
                 continue
-            gives = {name for name, _, _ in hit.captures}
-            if gives & filled:
+            gives = {part.strip() for name, _, _ in hit.captures for part in name.split(",")}  # 3x7 gives a length and a height
+            if gives & filled or (hit.found and gives and hit.mask & beside):
                 continue
             chosen.append(hit)
             used |= hit.mask
@@ -267,6 +272,8 @@ def lacking(pattern: Pattern, hits: list[Hit]) -> int:
     there = 0
     for hit in hits:
         there |= 1 << hit.number
+    if pattern.whole and pattern.needed & ~there:
+        return NONE
     return (pattern.plain & ~there).bit_count() if pattern.needed & there else NONE
 
 

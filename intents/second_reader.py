@@ -14,6 +14,7 @@ from math import exp, log
 from operator import or_
 from typing import NamedTuple
 
+from intents.beside import passed
 from intents.chart import Chart, Hit, once, span
 from intents.features import Mention, mentions, of_mentions
 from intents.fitting import may_fit
@@ -104,7 +105,7 @@ def prepared(
     else:
         hits = [hit for hit in chart.hits if hit.pattern in phrases.numbers.get(topic, set())]
         covered = _choices(chart, hits, parameters, question) | _lists(chart, parameters, question)
-    covered |= _not_meant(chart)
+    covered |= _not_meant(chart) | passed(chart, topic, parameters)
     by_name = {p.name: each_of(p) for p in parameters if p.name not in question.givens}
     layers = first.givens.get("layers") if first else None
     listed = tokens_of(chart, layers) if layers else -1

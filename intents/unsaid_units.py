@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from intents.chart import Chart, once
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, stated_metric
 from solvers.quantities import Length, Quantity
+from solvers.slots import Parameter
 
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
 _MILLIMETRES = MILLIMETRES | {"mils", "mill"}
+# What is measured of a roof, a frame or an arch, never of a gap: said beside metres, and of their size, it is in metres too.
+_LINES = frozenset("rise run slope side other_side diagonal radius height".split())
+_OF_METRES = 20  # so many times a length said in metres, or a part of it, a bare number may be and is metres
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 
 
@@ -26,6 +32,21 @@ def metric(chart: Chart) -> bool:
         r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT
     }
     return units <= {"mm", "cm", "m"} if units else bool(stated_metric(chart.words))
+
+
+def in_metres(chart: Chart, value: Fraction, parameter: Parameter) -> bool:
+    """Whether a bare number is surely of metres: up 1.15 m in 2.3. Of a gap or a board beside a long wall nothing is sure."""
+    line = parameter.name in _LINES or "ft" in parameter.slot.bare or "arc" in parameter.slot.ask
+    return line and any(stated / _OF_METRES <= abs(value) <= stated * _OF_METRES for stated in _stated_metres(chart))
+
+
+@once
+def _stated_metres(chart: Chart) -> set[Fraction]:
+    """The lengths that are said in metres."""
+    return {
+        abs(r.value.value) for row in chart.readings for r in row
+        if isinstance(r.value, Length) and r.sure >= SURE_UNIT and r.value.unit == "m"
+    }  # fmt: skip
 
 
 def millimetres(chart: Chart, reading: Reading) -> bool:

@@ -24,6 +24,11 @@ def remember(talk: Talk) -> None:
     """Keep a value for this job, to be used where a question leaves it out."""
     parts = talk.conversation.statements or [talk.said]
     kept: list[str] = []
+    if "hearsay" in talk.said.words:
+        name = talk.said.words["what"]
+        talk.conversation.pending = Pending(keep=name)
+        put_asked(talk.record, "remember", f"That is somebody's word for it, so I keep nothing yet. What is the {name}?")
+        return
     for said in parts:
         name = said.words["what"]
         line = keep(talk, name, said.values.get("value", ()), said.words.get("value", ""))

@@ -1,0 +1,206 @@
+"""Sizes that a question does not turn on: the 28 foot ladder, the 10 inch saw, the twenty footers in the truck.
+
+A quantity is passed over only where the words tie it to a thing, and the topic has no use for that thing's size. Then
+it is not handed to anything either: the length of a ladder is not the height it bears at.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import reduce
+from itertools import pairwise
+from operator import or_
+from typing import NamedTuple
+
+from intents.chart import Chart, once, span
+from intents.reading import Dims, Reading
+from solvers.quantities import Count, Length, Number, Quantity
+from solvers.slots import Parameter
+
+LADDER, SAW, TRIM, STOCK, SIDE = "ladder saw trim stock side".split()
+SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
+_NAMES = (
+    dict.fromkeys(("ladder", "ladders"), LADDER)
+    | {"tape": TOOL, "level": LEVEL}
+    | dict.fromkeys(("saw", "saws", "chopsaw", "blade"), SAW)
+    | dict.fromkeys(
+        "trim trims moulding molding mouldings moldings mould casing casings fascia skirt skirting baseboard board boards cove"
+        " crown frieze cornerboards cornerboard".split(),
+        TRIM,
+    )
+    | dict.fromkeys("footers lengths sticks stick stock lumber timber planks".split(), STOCK)
+)
+_SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
+_BETWEEN = frozenset("extension step long miter mitre chop table sliding skirt wide my of old pine cedar pvc".split())
+_FOR = re.compile(r"(?:.* )?for(?: about| around| another| some)?$")  # it runs level for about | 3 feet
+_IS = frozenset("is are was were be a an the my about only just".split())
+_AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bears there
+_THEY = frozenset(("they", "they're", "theyre"))
+_ACROSS = frozenset(("wide", "thick", "deep"))
+_PLACED = frozenset("up high above off out along down in into past".split())  # after a size: where a thing is, not how long
+_EACH = (("each",), ("a", "side"), ("per", "side"), ("a", "piece"), ("sides",), ("side",), ("across",), ("wide",))
+_CENTRES = frozenset("centres centers centre center oc apart".split())
+# Things of which there are so many, whatever is asked of one.
+_MANY = frozenset(
+    "dormers dormer windows rafters gables walls boards sheets panels posts guys rows layers roofs bays doors corners"
+    " frames".split()
+)
+_AS_MANY = frozenset("them these those".split())
+# Topics about angles alone: no length is theirs.
+_ANGLES = frozenset((
+    "miter for a corner", "rake return", "peak joint", "rake to level joint", "corner in several pieces", "compound cut",
+    "can my saw cut it", "polygon", "plumb cut", "roof angle", "pitch of an angle",
+))  # fmt: skip
+# Topics about the lines of a roof or a frame, which what is bought to build it tells nothing of.
+_LINES = frozenset((
+    "sloped length", "rise over a run", "rake length", "gable height", "hip or valley length", "pitch from rise and run",
+    "step at the rake", "arc", "square check", "out of square",
+))  # fmt: skip
+_PASSED = (
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL)))
+    | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING,)))
+    | {
+        "ladder footing": frozenset((LADDER,)),
+        "wood movement": frozenset((SPACING, LONG)),
+        "air gap": frozenset((SPACING, NOMINAL)),
+        "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
+        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL)),
+    }
+)
+_HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
+_SIZES = frozenset("long wide high tall length width size big".split())
+_CUTS = frozenset("saw miter mitre bevel angle degrees cut set setting gauge".split())
+_UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap", "air gap"}  # where how many there are changes nothing
+LEAST_STOCK = 4  # ft
+LEAST_SURE = 0.5  # of a reading that is tied to a thing
+
+
+class Tied(NamedTuple):
+    """Tokens start to end, tied to a kind of thing."""
+
+    what: str
+    start: int
+    end: int
+
+
+def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
+    """Mask of the quantities that a topic passes over."""
+    found = tied(chart)
+    if not found:
+        return 0
+    key = f"beside {topic}"
+    if key not in chart.kept:
+        chart.kept[key] = _mask(found, topic, parameters)
+    return chart.kept[key]  # type: ignore[no-any-return]
+
+
+def _mask(found: list[Tied], topic: str, parameters: tuple[Parameter, ...]) -> int:
+    classes = _PASSED.get(topic, frozenset())
+    if topic in _UNCOUNTED and not any(p.kind in (Count, Number, tuple) for p in parameters):
+        classes |= {COUNTED}
+    return reduce(or_, (span(each.start, each.end) for each in found if each.what in classes), 0)
+
+
+@once
+def tied(chart: Chart) -> list[Tied]:
+    """The quantities that words tie to a thing, from left to right."""
+    return [] if _is_the_point(chart) else list(_tied(chart))
+
+
+def _is_the_point(chart: Chart) -> bool:
+    """Whether something may be asked of the size of a thing: will a 20 footer reach, how wide, how many."""
+    words = chart.words
+    asked = any(a == "how" and b in _MEASURED for a, b in pairwise(words))
+    return asked or not {"enough", "reach", "reaches"}.isdisjoint(words)
+
+
+def _tied(chart: Chart) -> Iterator[Tied]:
+    words = chart.words
+    sized = any(a in _HOW and b in _SIZES for a, b in pairwise(words))
+    cuts = not sized and not _CUTS.isdisjoint(words)
+    for start, row in chart.starts():
+        for _, reading in row:
+            if _stick(reading):
+                yield Tied(NOMINAL, start, reading.end)
+                break
+            if reading.sure < LEAST_SURE or not isinstance(reading.value, Quantity):
+                continue
+            what = _length_of(chart, reading, cuts) if isinstance(reading.value, Length) else _number_of(chart, reading)
+            if what:
+                yield Tied(what, start, reading.end)
+                break
+
+
+def _stick(reading: Reading) -> bool:
+    """Whether it is the name of a stick: 1x8s."""
+    first = reading.value.parts[0] if isinstance(reading.value, Dims) else None
+    return first is not None and first.kind == "number" and first.value.value == 1  # type: ignore[union-attr]
+
+
+def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
+    """The thing whose size a length is, by the words on either side."""
+    words, end = chart.words, reading.end
+    assert isinstance(reading.value, Length)
+    if "footers" in words[end - 1 : end + 1]:
+        return STOCK
+    stops = words[end : end + 1] and "." in chart.text[chart.tokens[end - 1].end : chart.tokens[end].start]  # 8 ft 4 in. Ladder
+    name = "" if stops else _named_after(words, end, reading.value.to("ft").value >= LEAST_STOCK)
+    name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start, end))
+    if name:
+        return name
+    if _FOR.match(" ".join(words[max(0, reading.start - 2) : reading.start])):
+        return EXTENT
+    if words[reading.start - 1 : reading.start] == ["every"] or not _CENTRES.isdisjoint(words[end : end + 2]):
+        return SPACING
+    if words[end : end + 1] == ["long"]:
+        return LONG
+    return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
+
+
+def _number_of(chart: Chart, reading: Reading) -> str:
+    """The thing that a bare number counts or measures."""
+    words, end = chart.words, reading.end
+    after = words[end : end + 2]
+    if reading.kind != "number":
+        return ""
+    if words[reading.start - 1 : reading.start] == ["every"]:
+        return SPACING
+    if any(_named(words, k) == STOCK for k in range(end, min(end + 4, len(words)))):
+        return COUNTED  # a couple of 20 footers
+    if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
+        return COUNTED
+    if not _ACROSS.isdisjoint(after[:1]):
+        return _named_before(words, reading.start, end)
+    return ""
+
+
+def _named(words: list[str], at: int) -> str:
+    """The class of thing that a word names; what "sticks out" is none."""
+    return "" if words[at + 1 : at + 2] in (["out"], ["up"]) and words[at] == "sticks" else _NAMES.get(words[at], "")
+
+
+def _named_after(words: list[str], at: int, long: bool) -> str:
+    """The class of the thing that the words after a size name: 28 foot | extension ladder."""
+    for k in range(at, min(at + 3, len(words))):
+        if words[k] in _NAMES:
+            return STOCK if long and words[k] in _SOLD else _named(words, k)
+        if words[k] not in _BETWEEN:
+            return ""
+    return ""
+
+
+def _named_before(words: list[str], at: int, end: int) -> str:
+    """The class of the thing a size is said of: the ladder is a | 28 footer; of "they" the last thing that was named."""
+    before, sold = at - 1, False
+    if words[before : before + 1] == [","] and not _ACROSS.isdisjoint(words[end : end + 1]):
+        before -= 1  # fascia, 7 1/4 wide
+    while before > 0 and (words[before] in _IS or words[before] in _AT):
+        sold = sold or words[before] in _AT
+        before -= 1
+    if before < 0 or (sold and _NAMES.get(words[before]) != STOCK):
+        return ""
+    if words[before] in _THEY:
+        return next((_NAMES[word] for word in reversed(words[:before]) if word in _NAMES), "")
+    return _NAMES.get(words[before], "")
