@@ -24,6 +24,7 @@ SCALE = 100  # of the whole numbers in the file
 KNOWN = 60  # weights from which on a role is learned well enough to doubt a rule
 LANE = 32  # bits, enough for the weights of a page
 HALF = 1 << LANE - 1
+MOST_KEPT = 20_000  # features, by topic and roles
 PACKED = "h"  # array code of packed weights: two bytes each
 NOTHING = "*"  # the role of a quantity that has none: "the 2 of us"
 GRAMMAR, ONLY, OTHER, NONE = "grammar", "grammar only", "grammar elsewhere", "grammar nowhere"
@@ -75,8 +76,8 @@ class Learned:
         for feature in features:
             if feature not in lanes:
                 weights = [(at, weight) for at, name in enumerate(names) if (weight := self._of(topic, name).get(feature))]
-                if not weights:
-                    continue
+                if len(lanes) >= MOST_KEPT:  # what people say has no end
+                    lanes.clear()
                 lanes[feature] = _in_lanes(weights)
             total += lanes[feature]
         scores = _out_of_lanes(total, len(names))
