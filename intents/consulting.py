@@ -18,6 +18,7 @@ from intents.features import of_sentence
 from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
+from intents.reading import Dims
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
 from intents.told_twice import other_way_round
 from solvers.quantities import Quantity
@@ -32,12 +33,13 @@ NO_QUESTION = 0.4  # the share from which on a sentence may be no question for t
 ELSEWHERE = 0.6  # the share from which on a sentence is no question for this program, where a rule hardly fits
 PLAINLY = 5.5  # score from which on a rule goes on though the sentence is no question for this program, unless that is certain
 WHOLLY = 9.0  # score from which on a rule that fits is not doubted
-SUMMED = 0.995  # how sure a sum that no rule fits must be: of those told freely, one in twenty at 0.97 is another sum
+SUMMED = 0.9  # how sure a sum that no rule fits must be, to be answered: of those so sure, one in a hundred is another sum
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
+MAYBE = 0.4  # the share from which on a sum is asked about
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
 UNNAMED = frozenset(("layer", "stud"))  # layers that may be a penetration
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
@@ -123,6 +125,13 @@ def _other_topic(
             reading.questions = [second.question]
         elif hardly:
             top.lacking = 1
+        elif (
+            mine < NO_QUESTION <= other and second.sure >= SETTLED and top.score < WHOLLY
+            and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
+        ):  # a cut list, or what is left of one board; a size by another is in no sum  # fmt: skip
+            top.lacking = second.question.lacking = 1
+            second.question.score = top.score
+            reading.questions = [top, second.question]
         return
     if second is None or not second.question.whole:
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
@@ -166,12 +175,13 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
         return
     if same and _out_of_list(top, question):
         return
-    if top is None and (chart.weighs & ~chart.numbers).bit_count() < SAID:
-        return
+    said = (chart.weighs & ~chart.numbers).bit_count()
     if question.topic == second_sums.TOPIC:
-        if likely < MOSTLY or second.sure < SETTLED:
+        if likely < (CERTAIN if said < SAID else MAYBE) or second.sure < SETTLED:
             return
-        question.lacking = int(second.sure < SUMMED)
+        question.lacking = int(second.sure < SUMMED or likely < MOSTLY or not said)
+    elif top is None and said < SAID:
+        return
     elif question.whole:
         if not same and likely < POSSIBLE:
             return

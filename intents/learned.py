@@ -1,6 +1,6 @@
-"""What was learned from the question sets: how much each feature speaks for a topic, and for the role of a quantity.
+"""What was learned from the question sets: how much each feature speaks for a topic, for the role of a quantity, for a sum.
 
-Two log-linear models (multinomial logistic regression), made by `python -m tests.learning` and kept in
+Three log-linear models (multinomial logistic regression), made by `python -m tests.learning` and kept in
 grammars/learned.json as whole hundredths. Nothing is learned at run time.
 """
 
@@ -11,7 +11,7 @@ import marshal
 import sys
 from array import array
 from collections.abc import Iterable, Mapping, Sequence
-from functools import cache
+from functools import cache, cached_property
 from math import exp
 from pathlib import Path
 
@@ -31,7 +31,7 @@ GRAMMAR, ONLY, OTHER, NONE = "grammar", "grammar only", "grammar elsewhere", "gr
 
 
 class Learned:
-    """The two models. Weights by feature, as whole hundredths; those of most are packed until a sentence asks for them."""
+    """The models. Weights by feature, as whole hundredths; those of most are packed until a sentence asks for them."""
 
     def __init__(
         self,
@@ -40,8 +40,9 @@ class Learned:
         words: Mapping[str, bytes | Sequence[int]],
         roles: Mapping[str, bytes | dict[str, int]],
         seldom: Iterable[str] = (),
+        sums: bytes | dict[str, dict[str, int]] | None = None,
     ):
-        self.topics, self.bias, self.words, self.roles = topics, bias, words, roles
+        self.topics, self.bias, self.words, self.roles, self._sums = topics, bias, words, roles, sums or {}
         self.seldom = frozenset(seldom)  # topics learned from few sentences: how likely they are is not well known
         self._merged: dict[str, dict[str, int]] = {}
         self._lanes: dict[str, int] = {}  # of the features met so far
@@ -89,6 +90,11 @@ class Learned:
     def role(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
         """How likely a quantity has each of the roles."""
         return shares_of(self.roles_of(topic, names, features, told))
+
+    @cached_property
+    def sums(self) -> dict[str, dict[str, int]]:
+        """The weights of whole sums, by the part of a sum and what is seen there."""
+        return dict(marshal.loads(self._sums) if isinstance(self._sums, bytes) else self._sums)
 
     def _of(self, topic: str, name: str) -> dict[str, int]:
         """The weights for a role: those it has in any topic, and those of this one, added up when first asked for."""
@@ -142,5 +148,6 @@ def learned(folder: Path = FOLDER) -> Learned | None:
         found = json.loads(place.read_text(encoding="utf-8"))
         found["words"] = {feature: array(PACKED, weights).tobytes() for feature, weights in found["words"].items()}
         found["roles"] = {role: marshal.dumps(weights) for role, weights in found["roles"].items()}
+        found["sums"] = marshal.dumps(found.get("sums", {}))
         kept.store(folder, KEPT, stamp, found)
     return Learned(**found)

@@ -2,7 +2,8 @@
 
 "Floor to plate is 97 1/8, floor to head 82 1/2, how much above the head" has no plus and no less. What a length does (is added,
 taken off, taken off at both ends) and what a number counts are learned from the words around it and the rest of the sentence, as
-the roles of other quantities are. A sum that is not all but sure is asked about.
+the roles of other quantities are; which of the sums that these make is meant, by `whole_sums.py`. Only where both come to the
+same is a sum sure; one that is not all but sure is asked about.
 """
 
 from __future__ import annotations
@@ -20,12 +21,25 @@ from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import Second
+from intents.whole_sums import (
+    ADDED,
+    ADDED_TWICE,
+    DIVIDES,
+    OF_LAST,
+    OF_NEXT,
+    SMALL,
+    TAKEN,
+    TAKEN_TWICE,
+    Candidate,
+    Told,
+    candidates,
+    shares,
+    worth,
+)  # fmt: skip
 from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, plain_size, with_units
 
 TOPIC, SLOT = "tape arithmetic", "sum"
-# What a length does: added or taken off, once or twice ("both ends"); and a number: counts the next, or the last, or divides all.
-ADDED, TAKEN, ADDED_TWICE, TAKEN_TWICE, OF_NEXT, OF_LAST, DIVIDES = "+", "-", "++", "--", "xn", "xp", "/"
 SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWICE: (MINUS, 2)}
 COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 HALF = "half"  # all of it halved, by no number: the middle of
@@ -34,7 +48,12 @@ MOST = 9  # quantities
 LARGEST = 1000  # count
 CERTAIN = 0.9  # how sure another sum must be, to be asked about beside the one that was parsed
 WIDTH = 24  # ways followed at once
-LEAST = 0.004  # a role less likely is not tried
+LEAST = 1e-3  # a role less likely is not tried
+# Before "one" these tell which: "the other one eighty and three quarters" is 80 3/4, and "the new one's five even" 5.
+WHICH_ONE = frozenset("other each this that first second third fourth next last new old left right long short big small".split())
+HARDLY_HALF = 0.005  # a sum less likely halved than this is not tried so
+NOT_BOTH = 0.8  # how sure a sum is at most, that the roles alone do not make
+ALIKE = 0.6  # the share of what the roles alone make, from which on they make the same
 TWO = Number(Fraction(2), "none")
 
 Way = tuple[float, tuple[str, ...]]
@@ -45,22 +64,44 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     found = lengths_of(chart)
     if not 0 < len(found) <= MOST:
         return None
-    halved = max(1e-6, min(1 - 1e-6, _halved(chart, phrases, model)))
-    made = [
-        (sure + log(share), whole)
-        for sure, roles in ways_of(chart, found, model)
-        for share, half in ((1 - halved, False), (halved, True))
-        if (whole := sum_of(chart, found, roles, half)) is None or (_worth(whole) or 0) > 0  # nobody tells a length below nothing
-    ]
-    if not made:
+    told = Told(chart, found)
+    ways = ways_of(chart, found, model)
+    halved = _halved(chart, phrases, model)
+    halves = (False, True) if halved >= HARDLY_HALF else (False,)
+    sums = candidates(told, [[*names_of(mention), NOTHING] for mention in found], [roles for _, roles in ways], halves)
+    if not sums:
         return None
-    best, whole = max(made, key=lambda way: (way[1] is not None, way[0]))
+    best, sure = _likeliest(sums, shares(told, sums, model.sums))
+    whole = sum_of(chart, found, best.roles, best.half)
     if whole is None:
         return None
+    if not _same(told, best, ways, halved):
+        sure = min(sure, NOT_BOTH)
     start, end = chart.tokens[found[0].start].start, chart.tokens[found[-1].end - 1].end
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
     words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
-    return Second(Question(TOPIC, givens, words=words), exp(best) / sum(exp(sure) for sure, _ in made))
+    return Second(Question(TOPIC, givens, words=words), sure)
+
+
+def _likeliest(sums: Sequence[Candidate], likely: Sequence[float]) -> tuple[Candidate, float]:
+    """The sum that is likeliest meant, and how sure what it comes to is: sums that come to the same are one."""
+    by_value: dict[float, list[tuple[float, Candidate]]] = {}
+    for each, share in zip(sums, likely, strict=True):
+        by_value.setdefault(round(each.inches, 4), []).append((share, each))
+    best = max(by_value.values(), key=lambda same: sum(share for share, _ in same))
+    return max(best, key=lambda way: way[0])[1], sum(share for share, _ in best)
+
+
+def _same(told: Told, best: Candidate, ways: Sequence[Way], halved: float) -> bool:
+    """Whether the likeliest sum of the roles alone, each told by its own words, comes to the same, and likely so."""
+    alike = every = 0.0
+    for sure, roles in ways:
+        for share, half in ((1 - halved, False), (halved, True)):
+            inches = worth(told.sizes, told.counts, roles, half)
+            if inches is None or inches > 0:
+                every += exp(sure) * share
+                alike += exp(sure) * share * (inches is not None and abs(inches - best.inches) < SMALL)
+    return alike >= ALIKE * every
 
 
 def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question) -> list[dict[str, Heard]]:
@@ -90,7 +131,8 @@ def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Ment
     found: list[Mention] = []
     at = 0
     while at < len(chart.words):
-        reading = _longest(chart, at, spans)
+        named = chart.words[at] == "one" and chart.words[at - 1 : at] and chart.words[at - 1] in WHICH_ONE
+        reading = _longest(chart, at, spans) if not named else None
         if reading is None:
             at += 1
             continue

@@ -1,4 +1,4 @@
-"""Learn the second reader's two models from the question sets: `python -m tests.learning [FOLDER …]`.
+"""Learn the second reader's models from the question sets: `python -m tests.learning [FOLDER …]`.
 
 Writes grammars/learned.json. Every case of tests/questions (and of the folders named) counts; those kept aside never do.
 The topic comes from the case. The roles come from what the grammar gives each quantity where its answer is right; and where it
@@ -37,6 +37,7 @@ from tests.by_answer import roles_by_answer
 from tests.marked_sums import Summed
 from tests.remarks import REMARKS
 from tests.understanding import QUESTIONS, ask_all, judge, lines, load
+from tests.whole_sums import all_known, learn_sums
 
 PARAMETERS = marked.PARAMETERS
 PLACES = places(load_topics().values())
@@ -164,13 +165,31 @@ def of_sum(summed: Summed) -> Iterator[Mentioned]:
         yield Mentioned(SUM, features, names, role, set())
 
 
-def sums_by_answer(folders: list[Path]) -> list[Mentioned]:
-    """What each length does in the sums whose writer marked nothing, told by the answer: first tried, then learned."""
-    cases = [case for _, topic, case in sentences(folders) if topic == SUM == case.get("topic") and "marked" not in case]
-    found = [summed for case in cases if (summed := marked_sums.by_answer(case, None))]
-    model = Learned([], [], {}, learn_roles([m for summed in found for m in of_sum(summed)]))
-    found = [summed for case in cases if (summed := marked_sums.by_answer(case, model) or marked_sums.by_answer(case, None))]
-    return [m for summed in found for m in of_sum(summed)]
+def role_model(found: list[Summed]) -> Learned:
+    """The roles of the lengths of sums alone."""
+    return Learned([], [], {}, learn_roles([m for summed in found for m in of_sum(summed)]))
+
+
+def sums_by_answer(folders: list[Path]) -> list[Summed]:
+    """The sums whose writer marked nothing, as the answer tells them: first tried, then learned."""
+    cases = [case for case in _sums(folders) if "marked" not in case]
+    model = role_model([summed for case in cases if (summed := marked_sums.by_answer(case, None))])
+    return [summed for case in cases if (summed := marked_sums.by_answer(case, model) or marked_sums.by_answer(case, None))]
+
+
+def sums_marked(folders: list[Path]) -> list[Summed]:
+    return [summed for case in _sums(folders) if "marked" in case and (summed := _summed(case))]
+
+
+def _sums(folders: list[Path]) -> list[dict[str, Any]]:
+    return [case for _, topic, case in sentences(folders) if topic == SUM == case.get("topic")]
+
+
+def _summed(case: dict[str, Any]) -> Summed | None:
+    try:
+        return marked.summed(case["marked"], case.get("half", False))
+    except ValueError:
+        return None
 
 
 def roles_of_misread(folders: list[Path], model: Learned) -> list[Mentioned]:
@@ -284,12 +303,15 @@ def _least(loss: Any, size: int) -> np.ndarray:
 def main() -> None:
     folders = [QUESTIONS, *(Path(folder) for folder in sys.argv[1:])]
     topics, roles = gather(folders)
-    roles += sums_by_answer(folders)
+    sums = sums_by_answer(folders)
+    roles += [m for summed in sums for m in of_sum(summed)]
+    sums += sums_marked(folders)
     seen = Counter(topic for _, topic in topics)
     made = {**learn_topics(topics), "roles": learn_roles(roles), "seldom": sorted(t for t in PARAMETERS if seen[t] < LEAST_TOLD)}
     more = roles_of_misread(folders, Learned(**made))
     roles += more
     made["roles"] = learn_roles(roles)
+    made["sums"] = learn_sums(all_known(sums, role_model))
     text = json.dumps(made, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
     (FOLDER / FILE).write_text(text.replace('],"', '],\n"').replace('},"', '},\n"') + "\n", encoding="utf-8")
     print(f"{len(topics)} sentences, {len(roles)} quantities, {len(more)} of them told by the answer, {len(text) // 1024} kB")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.conversation import Conversation
-from intents import second_sums
+from intents import consulting, second_sums
 from intents.chart import chart_of
 from intents.consulting import SUMMED
 from intents.learned import NOTHING, Learned
@@ -63,9 +63,10 @@ def test_the_answer_tells_what_each_length_does() -> None:
 
 
 def told(text: str) -> second_sums.Second | None:
-    """With a model that knows one thing: a length after "lose" is taken off."""
+    """With models that know one thing: a length after "lose" is taken off."""
     knows = {"-": {"L1:lose": 1900}, "+": {"L1:lose": -900, "": 500}, NOTHING: {"": -500}, "half": {"": -900}}
-    model = Learned([], [], {}, {f"{second_sums.TOPIC}.{role}": weights for role, weights in knows.items()})
+    roles = {f"{second_sums.TOPIC}.{role}": weights for role, weights in knows.items()}
+    model = Learned([], [], {}, roles, sums={"-": {"L1:lose": 500}, "+": {"": 300}, "m": {"lose": 100}})
     return second_sums.sum_again(chart_of(text, compiled(), speller()), compiled(), model)
 
 
@@ -96,10 +97,38 @@ def test_a_sum_that_is_told_freely_is_asked_about_and_a_yes_answers_it() -> None
     assert asked["answer"]["value"] == pytest.approx(98.5)
 
 
-def test_another_question_is_no_yes_to_a_sum_that_was_put_back() -> None:
+def test_another_question_is_no_yes_to_a_sum_that_was_put_back(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(consulting, "SUMMED", 2)
     talk = Conversation()
     asked = talk.answer("floor to plate 97 1/8, floor to head 82 1/2, how much above the head")
     assert (asked["outcome"], asked["ask"]) == ("asks", "Do you mean 97 1/8 − 82 1/2?")
     assert talk.answer("what beam do I need over 12 foot")["answer"] is None
     talk.answer("floor to plate 97 1/8, floor to head 82 1/2, how much above the head")
     assert talk.answer("do that, please")["answer"]["value"] == pytest.approx(14.625)
+
+
+def test_one_that_tells_which_is_no_part_of_a_length() -> None:
+    chart = chart_of("one leg is eighty and a half, the other one eighty and an eighth", compiled(), speller())
+    found = second_sums.lengths_of(chart)
+    assert [float(mention.reading.value.value) for mention in found] == [80.5, 80.125]  # type: ignore[union-attr]
+    chart = chart_of("cut it at one hundred and two", compiled(), speller())
+    assert [float(m.reading.value.value) for m in second_sums.lengths_of(chart)] == [102]  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Need three at 22 1/2 out of a ten footer. what's the offcut",
+        "two pieces of 31 out of a 12 footer, how much is left over",
+        "board's 14 foot, took a 61 1/2 out of it. what's the remainder",
+    ],
+)
+def test_what_is_left_of_a_board_is_no_count_of_sticks(said: str) -> None:
+    record = Conversation().answer(said)
+    assert record["outcome"] == "asks" or record["topic"] == "tape arithmetic"
+
+
+@pytest.mark.parametrize(("said", "inches"), [("Middle of 77 1/4 please", 38.625), ("Add these: 11 1/2, 23 3/4, 6 1/8", 41.375)])
+def test_a_sum_needs_no_second_word(said: str, inches: float) -> None:
+    record = Conversation().answer(said)
+    assert record["answer"]["value"] == pytest.approx(inches) if record["answer"] else record["outcome"] == "asks"
