@@ -33,6 +33,7 @@ NO_QUESTION = 0.4  # the share from which on a sentence may be no question for t
 ELSEWHERE = 0.6  # the share from which on a sentence is no question for this program, where a rule hardly fits
 PLAINLY = 5.5  # score from which on a rule goes on though the sentence is no question for this program, unless that is certain
 WHOLLY = 9.0  # score from which on a rule that fits is not doubted
+ALL_BUT_WHOLLY = 7.0  # score from which on it stands though its lengths make a likelier sum
 SUMMED = 0.9  # how sure a sum that no rule fits must be, to be answered: of those so sure, one in a hundred is another sum
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
@@ -126,7 +127,7 @@ def _other_topic(
         elif hardly:
             top.lacking = 1
         elif (
-            mine < NO_QUESTION <= other and second.sure >= SETTLED and top.score < WHOLLY
+            mine < NO_QUESTION <= other and second.sure >= SETTLED and top.score < ALL_BUT_WHOLLY
             and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
         ):  # a cut list, or what is left of one board; a size by another is in no sum  # fmt: skip
             top.lacking = second.question.lacking = 1
