@@ -130,6 +130,7 @@ def _out_of_lanes(total: int, size: int) -> list[int]:
 
 
 def shares_of(scores: list[float]) -> list[float]:
+    """Scores (logs of how likely, up to a number added to all) as shares that add up to 1."""
     top = max(scores)
     powers = [exp(score - top) for score in scores]
     whole = sum(powers)

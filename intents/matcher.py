@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
 from pathlib import Path
+from typing import ClassVar
 
 from intents.chart import LIGHT, Chart, Guess, Hit, chart_of, span
 from intents.claims import claim_of
@@ -34,7 +35,6 @@ from intents.sum_words import OWN
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
-from solvers.registry import load_topics
 from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
@@ -66,8 +66,27 @@ def _full_chart(text: str, folder: Path) -> Chart:
     return chart_of(text, compiled(folder), speller(folder), _typed(text)[:LONGEST])
 
 
+class _Lists:
+    """Which kinds of lists each of some topics takes with no word beside them; the same for as long as the topics are."""
+
+    known: ClassVar[dict[int, _Lists]] = {}
+
+    def __init__(self, topics: Topics) -> None:
+        self.topics = topics
+        named = {topic: [p.name for p in parameters if p.kind is tuple] for topic, parameters in topics.items()}
+        self.kinds = {t: {k for k in KINDS if any(name.startswith(k) for name in names)} for t, names in named.items()}
+
+    @classmethod
+    def of(cls, topics: Topics) -> _Lists:
+        """Those of these topics, made once."""
+        found = cls.known.get(id(topics))
+        if found is None or found.topics is not topics:
+            found = cls.known[id(topics)] = cls(topics)
+        return found
+
+
 @lru_cache(maxsize=CHARTS)
-def _chart(text: str, folder: Path) -> Chart:
+def _chart(text: str, folder: Path, lists: _Lists) -> Chart:
     model, phrases = learned(folder), compiled(folder)
     if model is None:
         return _full_chart(text, folder)
@@ -78,31 +97,22 @@ def _chart(text: str, folder: Path) -> Chart:
             return Guess(likely)  # talk about the job is told by its own rules
         known = phrases.searched - model.seldom
         unlikely = frozenset(topic for topic in known if likely.get(topic, 1.0) < LEAST_LIKELY)
-        return Guess(likely, unlikely, frozenset().union(*(lists_of(topic, folder) for topic in phrases.searched - unlikely)))
+        rest, none = phrases.searched - unlikely, set[str]()
+        kinds = none.union(*(phrases.kinds.get(topic, none) | lists.kinds.get(topic, none) for topic in rest))
+        return Guess(likely, unlikely, KINDS & kinds)
 
     return chart_of(text, phrases, speller(folder), _typed(text)[:LONGEST], guess)
 
 
-@cache
-def lists_of(topic: str, folder: Path = FOLDER) -> frozenset[str]:
-    """The kinds of lists that a topic could take: by its rules, or with no word beside them."""
-    known = load_topics().get(topic)
-    if known is None:
-        return KINDS
-    named = compiled(folder).kinds.get(topic, set())
-    lists = [parameter.name for parameter in known.parameters if parameter.kind is tuple]
-    return frozenset(kind for kind in KINDS if kind in named or any(name.startswith(kind) for name in lists))
-
-
-def _chart_for(text: str, topics: Iterable[str], folder: Path) -> Chart:
-    """The sentence as it is read for one of these topics."""
-    chart = _chart(text, folder)
-    return chart if chart.unlikely.isdisjoint(topics) else _full_chart(text, folder)
+def _chart_for(text: str, wanted: Iterable[str], folder: Path, topics: Topics) -> Chart:
+    """The sentence as it is read for one of the topics that are wanted."""
+    chart = _chart(text, folder, _Lists.of(topics))
+    return chart if chart.unlikely.isdisjoint(wanted) else _full_chart(text, folder)
 
 
 def otherwise(text: str, folder: Path = FOLDER) -> list[str]:
     """The line again for each small word of it that may have been a number ("forty for"), with the number in its place."""
-    chart = _chart(text, folder)
+    chart = _full_chart(text, folder)
     words = ((chart.tokens[at], number) for at, number in chart.doubts)
     return [f"{text[: token.start]}{number}{text[token.end :]}" for token, number in words]
 
@@ -120,7 +130,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         reading.too_long = TOO_LONG
         return reading
     wanted = set(only)
-    chart = _chart_for(text, wanted, folder) if seconds else _full_chart(text, folder)
+    chart = _chart_for(text, wanted, folder, topics) if seconds else _full_chart(text, folder)
     reading.changed = chart.changed
     reading.broken = broken_number(chart.tokens) or ""
     model = learned(folder) if seconds and not wanted else None
@@ -197,7 +207,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     `wanted` is the parameter that was asked for: it comes first for whatever no other words claim.
     """
     phrases = compiled(folder)
-    chart = _chart_for(text, (topic,), folder)
+    chart = _chart_for(text, (topic,), folder, topics)
     hits = by_pattern(chart)
     asker = Asker(chart, phrases, [hit for n, found in hits.items() if phrases.patterns[n].topic == MANNER for hit in found])
     mine = [(hits.get(n, []), pattern) for n, pattern in enumerate(phrases.patterns) if pattern.topic == topic]
