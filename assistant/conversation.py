@@ -15,6 +15,7 @@ from assistant import acts, at_the_saw, changes, choices, context, hearing, repl
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.idle import of_no_effect
+from assistant.names import article, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
@@ -214,8 +215,7 @@ class Conversation:
         vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
         if best.lacking or (near and not vain and not self._agree(ways, near)):  # half its words told no topic
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
-            names = listed(_named(q) for q in [best, *near[:2]])
-            put_asked(record, None, f"Do you mean {names}?")
+            put_asked(record, None, f"Do you mean {meant([best, *near[:2]], self.topics)}?")
             return
         self.finish(record, ways, best)
 
@@ -348,19 +348,6 @@ def _carried(base: Asked, parameters: Sequence[Any]) -> dict[str, Given]:
     }
     return {p.name: replace(known[p.slot.kept], name=p.name) for p in parameters
             if p.slot.kept in known and isinstance(known[p.slot.kept].value, p.kind)}  # fmt: skip
-
-
-def _named(question: Question) -> str:
-    """A topic as one asks whether it is meant; a sum as it was understood."""
-    whole = question.givens.get("sum")
-    return str(whole.value) if question.complete and whole and not whole.value.text else article(question.topic)
-
-
-def article(name: str) -> str:
-    """a rake return, an end gap; a name that is a question stands in quotes."""
-    if name.startswith("can "):
-        return f"“{name}”"
-    return f"{'an' if name[0] in 'aeiou' else 'a'} {name}"
 
 
 def tape_step(value: Any) -> Fraction:

@@ -1,0 +1,53 @@
+"""How a topic is named in a question back: "a rake return", "squares", “how far open”."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from assistant.record import listed
+from intents.question import Question
+from solvers.quantities import Quantity
+from solvers.registry import Topic
+
+MOST_GIVENS = 4  # that are said with a topic, so that a person hears at once what was understood
+_QUESTIONS = frozenset(("can my saw cut it", "how far open", "divide evenly", "frost tonight", "out of square"))
+_MANY = frozenset((
+    "balanced panels", "cladding boards", "courses to openings", "fasteners", "gable courses", "marks on centre",
+    "membrane rolls", "soffit panels", "squares", "staggered joints", "trim sticks",
+))  # fmt: skip
+_MUCH = frozenset((
+    "equal spacing", "sealant", "step flashing", "strapping", "tape arithmetic", "thermal movement", "water in a channel",
+    "wood movement",
+))  # fmt: skip
+
+
+def meant(questions: Sequence[Question], topics: Mapping[str, Topic]) -> str:
+    """What one of these questions, or the only one with the values it was understood with, is about."""
+    names = [_named(question) for question in questions]
+    if len(questions) > 1:
+        return listed(names)
+    said = _values(questions[0], topics.get(questions[0].topic))
+    return f"{names[0]}: {said}" if said and names[0] == article(questions[0].topic) else names[0]
+
+
+def _values(question: Question, topic: Topic | None) -> str:
+    """rise 450, run 5.4 m: the quantities as they were said, by their roles."""
+    if topic is None or question.swaps:
+        return ""
+    said = [(p, heard) for p in topic.parameters if (heard := question.givens.get(p.name)) and isinstance(heard.value, Quantity)]
+    return ", ".join(f"{p.label} {heard.text}" for p, heard in said) if len(said) <= MOST_GIVENS else ""
+
+
+def _named(question: Question) -> str:
+    """A topic as one asks whether it is meant; a sum as it was understood."""
+    whole = question.givens.get("sum")
+    return str(whole.value) if question.complete and whole and not whole.value.text else article(question.topic)
+
+
+def article(name: str) -> str:
+    """a rake return, an end gap, squares; a name that is a question stands in quotes."""
+    if name in _QUESTIONS:
+        return f"“{name}”"
+    if name in _MANY or name in _MUCH:
+        return name
+    return f"{'an' if name[0] in 'aeiou' else 'a'} {name}"
