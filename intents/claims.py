@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from intents.chart import Chart
 from intents.question import Claim
+from intents.reading import Dims
 from solvers.quantities import Quantity
 
 _ASKS = frozenset("will would is are does do can".split())
@@ -48,7 +49,8 @@ def _told(chart: Chart) -> Claim | None:
     for at in range(1, len(chart.words)):
         found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
         near = chart.words[max(0, at - _AGO) : at]
-        if found and not _TOLD.isdisjoint(near) and _STOPS.isdisjoint(near):
+        sized = any(isinstance(r.value, Dims) for r in chart.readings[at])  # he reckons it is ten foot by thirteen
+        if found and not sized and not _TOLD.isdisjoint(near) and _STOPS.isdisjoint(near):
             best = max(found, key=lambda r: (r.end, r.kind != "number"))
             return Claim(best.value, chart.said(best.start, best.end), "same", best.start, best.end)
     return None

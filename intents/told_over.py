@@ -13,6 +13,8 @@ from solvers.quantities import Count, Length
 
 LONGEST_PANEL = 20  # ft; no panel is sold longer
 LONGEST_STICK = 24  # ft
+LONGEST_SPACING = 4  # ft, of what is set out on centre; posts are further apart, and are said to be
+_CENTRES = frozenset("centre centres center centers oc apart every spacing spaced space intervals".split())
 _STICKS = frozenset("stick sticks board boards lengths pieces they're they".split())
 _FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", "sill"], ["from", "that"])
 _ON = frozenset("more another further".split())
@@ -36,6 +38,29 @@ def put_over(chart: Chart, question: Question) -> None:
         _first_line(chart, question)
     elif topic == "gable area" and "count" in question.givens:
         _one(chart, question)
+    elif topic == "right triangle":
+        _part(chart, question)
+    elif topic == "marks on centre" and "spacing" in question.givens:
+        _spacing(chart, question)
+
+
+def _part(chart: Chart, question: Question) -> None:
+    """What angle it makes "on level ground" asks for no run, nor does anything ask for a part that it gives."""
+    wanted, words = question.givens.get("wanted"), chart.words
+    angles = [at for at, word in enumerate(words) if word == "angle"]
+    asked = next((at for at in angles if not _ASKS.isdisjoint(words[max(0, at - 3) : at])), -1)
+    if asked >= 0 and "angle" not in question.givens:
+        token = chart.tokens[asked]
+        question.givens["wanted"] = Heard("ANGLE", token.start, token.end, chart.said(asked, asked + 1))
+    elif wanted is not None and str(wanted.value).lower() in question.givens:
+        del question.givens["wanted"]
+
+
+def _spacing(chart: Chart, question: Question) -> None:
+    """A great length that no word tells to be a spacing may be something else: marks 9 ft along and 12 ft out."""
+    heard = question.givens["spacing"]
+    if _CENTRES.isdisjoint(chart.words) and heard.value.to("ft").value > LONGEST_SPACING:
+        question.lacking = question.lacking or 1
 
 
 def _first_line(chart: Chart, question: Question) -> None:

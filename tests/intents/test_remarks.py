@@ -85,3 +85,27 @@ def test_a_role_that_can_be_only_one_way(line: str, topic: str, value: float) ->
     outcome, found, number = told(line)
     assert (outcome, found) == ("answered", topic)
     assert number == pytest.approx(value)
+
+
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("strut is 2.4 m and its foot is 1.1 m out from the wall on the level, what angle is it at", 62.7178),
+        ("the plank is 12 ft long and reaches 4 ft up the wall, what angle does it make with the level deck", 19.4712),
+        ("right triangle, slope 10 ft, run 8 ft, which angle is that on level ground", 36.8699),
+    ],
+)
+def test_what_angle_it_makes_is_no_side(line: str, value: float) -> None:
+    outcome, topic, number = told(line)
+    assert (outcome, topic) == ("answered", "right triangle")
+    assert number == pytest.approx(value, rel=1e-4)
+
+
+def test_a_size_somebody_reckons_is_no_answer_to_hold_against() -> None:
+    said = "he reckons the deck is ten foot by thirteen foot and I get sixteen foot five on the diagonal, how far is it out"
+    assert told(said)[1] == "out of square"
+
+
+def test_lengths_either_way_from_a_corner_are_no_spacing() -> None:
+    outcome, _, _ = told("marked 9 ft 8 along the plate and 12 ft 3 out from it, what should I read across the two marks")
+    assert outcome == "asks"
