@@ -27,6 +27,8 @@ DOUBLED = frozenset(
     "twice double doubled both two pair each".split()
 )  # a length said alone is taken twice only with one of these
 EVERY = 2  # quantities of which each way to make a sum is weighed
+BESIDE = 8.0  # how far the pieces of a sum may be less likely than those of the likeliest
+NEVER = 1000.0
 NEAR = 5  # words to a side of a quantity
 SMALL = 1e-9  # inches: next to nothing
 MM, CM, M = 1 / 25.4, 1 / 2.54, 1000 / 25.4  # inches in one
@@ -172,22 +174,31 @@ def shares(told: Told, found: Sequence[Candidate], weights: Mapping[str, Mapping
             worth_of[key] = known = known / SCALE
         return known
 
-    scores = [sum(score(*each) for each in parts(told, candidate)) for candidate in found]
+    scores = [sum([score(*each) for each in pieces(told, candidate)]) for candidate in found]
+    least = max(scores, default=0) - BESIDE  # what the whole of one says does not make up for more
+    for at, candidate in enumerate(found):
+        whole = (tuple(candidate), _of_all(told, candidate))
+        scores[at] = scores[at] + score(*whole) if scores[at] >= least else -NEVER
     top = max(scores, default=0)
     powers = [exp(one - top) for one in scores]
-    whole = sum(powers)
-    return [power / whole for power in powers]
+    every = sum(powers)
+    return [power / every for power in powers]
 
 
 def parts(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[object, ...], Iterator[Seen]]]:
-    """The parts of a sum, each with what is seen of it; many sums share a part, which its key tells."""
+    """All that is seen of a sum: of its pieces, and of the whole."""
+    yield from pieces(told, sum_)
+    yield tuple(sum_), _of_all(told, sum_)
+
+
+def pieces(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[object, ...], Iterator[Seen]]]:
+    """The pieces of a sum, each with what is seen of it; many sums share a piece, which its key tells."""
     for n, role in enumerate(sum_.roles):
         yield (n, role), _of_one(told, n, role)
     for n, (role, after) in enumerate(pairwise(sum_.roles)):
         yield (n, role, after), _of_two(told, n, role, after)
     for kind in kinds_of(sum_):
         yield (kind,), iter([(kind, told.words)])
-    yield tuple(sum_), _of_all(told, sum_)
 
 
 def kinds_of(sum_: Candidate) -> list[str]:
