@@ -22,6 +22,12 @@ _SAID = 6  # words after a size that tell from where it is measured
 _STOPS = frozenset(",.;?!")
 _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
 _BOARDS = ("how", "many", "boards")
+_PARTS = {
+    **dict.fromkeys("rise height tall high upright".split(), "RISE"), **dict.fromkeys("run base out flat bottom".split(), "RUN"),
+    **dict.fromkeys("slope hypotenuse hypotenus hypot long length longest sloping slant".split(), "SLOPE"),
+    **dict.fromkeys("angle angles degrees steep".split(), "ANGLE"),
+}  # fmt: skip
+_REACH = 7  # words from the one that asks to what is asked for
 _ASKS = frozenset("what whats how which".split())
 
 
@@ -45,15 +51,27 @@ def put_over(chart: Chart, question: Question) -> None:
 
 
 def _part(chart: Chart, question: Question) -> None:
-    """What angle it makes "on level ground" asks for no run, nor does anything ask for a part that it gives."""
+    """Nobody asks for a part that was given ("on level ground" asks for no run): what is asked for stands after "what" or
+    "how"; where no word there names a part, the question is asked back."""
     wanted, words = question.givens.get("wanted"), chart.words
-    angles = [at for at, word in enumerate(words) if word == "angle"]
-    asked = next((at for at in angles if not _ASKS.isdisjoint(words[max(0, at - 3) : at])), -1)
-    if asked >= 0 and "angle" not in question.givens:
-        token = chart.tokens[asked]
-        question.givens["wanted"] = Heard("ANGLE", token.start, token.end, chart.said(asked, asked + 1))
-    elif wanted is not None and str(wanted.value).lower() in question.givens:
-        del question.givens["wanted"]
+    if wanted is not None and str(wanted.value).lower() not in question.givens:
+        return
+    starts = [at for at, word in enumerate(words) if word in _ASKS or word in ("find", "need")]
+    after = [(at, _PARTS.get(words[at], "")) for start in starts for at in range(start + 1, min(start + _REACH, len(words)))]
+    asked = [(at, part) for at, part in after if part and part.lower() not in question.givens]
+    if wanted is None and not (asked and {part for _, part in asked} == {"ANGLE"}):
+        return
+    if asked:
+        at, part = asked[0]
+        question.givens["wanted"] = Heard(part, chart.tokens[at].start, chart.tokens[at].end, chart.said(at, at + 1))
+        return
+    last = _PARTS.get(next((word for word in reversed(words) if word.isalpha()), ""), "")
+    if wanted is not None and last and last.lower() not in question.givens:
+        question.givens["wanted"] = replace(wanted, value=last)
+    elif wanted is not None and "angle" not in question.givens:
+        del question.givens["wanted"]  # of two sides the third is asked for: what's the other leg
+    else:
+        question.lacking = question.lacking or 1
 
 
 def _spacing(chart: Chart, question: Question) -> None:
