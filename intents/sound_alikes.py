@@ -18,6 +18,7 @@ from intents.tokens import Token, literal
 
 _TIED = frozenset(("hundred", "thousand"))
 _SAME = ({"foot", "feet", "ft", "'"}, {"inch", "inches", "in", '"'}, {"degree", "degrees", "deg"})
+SHORTEST_NAME = 4  # letters of a thing that goes from one to another: corner to corner
 _BEFORE, _AFTER = 2, 4  # empty words put round a line, so that no rule falls off its ends
 
 
@@ -331,6 +332,10 @@ class _Sounds:
         if word == "four":
             part = after in ("half", "quarter") or (after in SMALL and then in ORDINALS)
             return (before in beside.WHAT_FOR and part) or (before in beside.CUT_FOR and after in beside.LAYERS)
+        if before == after and len(before) >= SHORTEST_NAME and before.isalpha() and not _number(before):
+            return True  # corner two corner
+        if before in ("comes", "come") and (after in SMALL or after in TENS):
+            return True  # it comes two fourteen foot five
         if after in beside.GO_ON and before not in beside.POINTS_AT and before not in ("a", "an"):
             return True  # "two go an inch into the stud"; those two go
         if before in beside.ALOFT and (after in ("", "?", ".", "for", "four") or (before in beside.SWINGS and after in TENS)):

@@ -68,7 +68,7 @@ MONEY = _words("paid pay cost costs price dollars bucks $ charge charged each ap
 CONVERSION = _words(
     "convert converts converted conversion nearest change turn switch metric decimal decimals fraction fractions translate into"
 )
-GO_ON = _words("go get hold reach bite make have be give find catch clear finish")  # "two" before one is "to"
+GO_ON = _words("go get hold reach bite make have be give find catch clear finish swing")  # "two" before one is "to"
 WHAT_FOR = _words("screw screws nail nails fastener fasteners staple out buildout")  # and "four" after one "for"
 CUT_FOR = WHAT_FOR | _words("cut cuts angle miter mitre miters mitres bevel setting settings")
 ALOFT = _words("saw set goes swings tilts turns")  # the saw, and what it does: "two" after one is "to"

@@ -166,3 +166,15 @@ def test_told_by_the_words_beside_it(text: str, meant: str) -> None:
 def test_where_both_can_be_meant_both_are_kept(text: str) -> None:
     assert said(text) == text
     assert len(otherwise(text)) == 1
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("what do i read corner two corner", "corner to corner"),
+        ("the diagonal comes two fourteen foot five", "comes to fourteen foot five"),
+        ("what radius do i need two swing it", "need to swing it"),
+    ],
+)
+def test_two_that_is_the_small_word(said: str, meant: str) -> None:
+    assert meant in " ".join(token.text for token in settled(tokenize(said)).tokens)
