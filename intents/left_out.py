@@ -44,7 +44,7 @@ def left_out(chart: Chart) -> Chart | None:
         return None
     found = [
         reading for start, end in clauses(words) if chart.numbers & span(start, end)
-        for reading in _quantities(chart, start, end) if _may_go(chart, (start, end), reading)
+        for reading in quantities(chart, start, end) if _may_go(chart, (start, end), reading)
     ]  # fmt: skip
     return without(chart, reduce(or_, (span(r.start, r.end) for r in found))) if found else None
 
@@ -112,7 +112,7 @@ def _asked(words: Sequence[str]) -> set[str]:
     return asked
 
 
-def _quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
+def quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
     """The longest quantity at each place of a clause."""
     at = start
     while at < end:

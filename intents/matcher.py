@@ -30,7 +30,9 @@ from intents.question import Question, Reading
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.spelling import Speller
+from intents.standing_gable import standing_gable
 from intents.sum_words import OWN
+from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
@@ -130,10 +132,13 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         consult(reading, chart, phrases, topics, model)
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds else None
     chart = less or chart
+    standing_gable(chart, reading.questions, topics)
+    taken_out(chart, reading.questions, topics)
     for question in reading.questions:
         if question.complete:
             gable_over(chart, question)
             put_over(chart, question)
+            in_squares(chart, question)
             take_back(chart, question)
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)

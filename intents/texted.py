@@ -21,7 +21,7 @@ _WORDS = {
     for short in shorts.split()
 }  # fmt: skip
 # After a size they tell what way it goes, else they name it; one with no name of its own is let be there.
-_AFTER_SIZE = {"hgt": "high", "hght": "high", "ht": "high", "lg": "long", "lng": "long", "thk": "thick", "dp": "deep", "wd": "wide"}
+_AFTER_SIZE = {"hgt": "high", "hght": "high", "ht": "high", "lg": "long", "thk": "thick", "dp": "deep", "wd": "wide"}
 _ELSEWHERE = {"hgt": "height", "hght": "height", "ht": "height"}
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))

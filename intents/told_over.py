@@ -13,7 +13,7 @@ from solvers.quantities import Count, Length
 
 LONGEST_PANEL = 20  # ft; no panel is sold longer
 LONGEST_STICK = 24  # ft
-_STICKS = frozenset("stick sticks board boards lengths pieces they're they".split())
+_STICKS = frozenset("stick sticks board boards lengths pieces pcs pc they're they".split())
 _FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", "sill"], ["from", "that"])
 _ON = frozenset("more another further".split())
 _SAID = 6  # words after a size that tell from where it is measured
