@@ -29,6 +29,7 @@ from intents.placing import ANYTHING
 from intents.question import Question, Reading
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
+from intents.sold_in import sold_in
 from intents.spelling import Speller
 from intents.standing_gable import standing_gable
 from intents.sum_words import OWN
@@ -130,10 +131,9 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading.unaided = reading.questions
     if model is not None:
         consult(reading, chart, phrases, topics, model)
+    _to_their_places(chart, reading.questions, topics)
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds else None
     chart = less or chart
-    standing_gable(chart, reading.questions, topics)
-    taken_out(chart, reading.questions, topics)
     for question in reading.questions:
         if question.complete:
             gable_over(chart, question)
@@ -156,10 +156,17 @@ def _without_remarks(
     _by_grammar(again, less, phrases, topics, wanted)
     if model is not None:
         consult(again, less, phrases, topics, model)
+    _to_their_places(less, again.questions, topics)
     if not _plain(again):
         return None
     reading.questions, reading.trace = again.questions, again.trace
     return less
+
+
+def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
+    """What the words beside quantities alone tell, where neither reader has a place for them."""
+    for work in (standing_gable, taken_out, sold_in):
+        work(chart, questions, topics)
 
 
 def _plain(reading: Reading) -> bool:
