@@ -22,6 +22,7 @@ from intents.sound_alikes import settled
 from intents.spelling import Speller
 from intents.sum_steps import is_left
 from intents.sums import sums
+from intents.texted import texted
 from intents.tokens import Token, literal, tokenize
 from intents.unit_apart import beside_numbers
 from solvers.quantities import Quantity
@@ -99,7 +100,7 @@ def chart_of(
     """Read a sentence (or no more than its tokens `typed`) against the phrases of all topics that a guess by its words leaves."""
     typed = tokenize(text) if typed is None else typed
     tokens, changed = [], []
-    for token in typed:
+    for token in texted(typed):
         word = speller.read(token.text)
         if word != token.text:
             changed.append((token.text, word))

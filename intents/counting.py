@@ -19,7 +19,7 @@ RISEN = (["up"], ["rises"])  # a gable that goes up 1.8 has no slope of 1.8
 STICKS = (["2"], ["3"], ["4"], ["6"])  # the other size of a 1x2, a 1x3
 _SQUARES = frozenset(("sqaure", "sqaures", "squre", "sqare"))  # 41 sqaure metres, slipped, is no side of 41
 _ONE_OF = frozenset("side way end leg edge of face board piece wall corner rake slope course row".split())  # one side
-_PACKS = frozenset("box boxes pack packs bundle carton case packet bag square".split())
+_PACKS = frozenset("box boxes pack packs bundle carton case packet bag square tub tubs bucket pail".split())
 # A number before one of these counts them: it is no share and no area, and is a factor of what is asked.
 COUNTED = frozenset(
     "screw screws nail nails fastener fasteners clip clips staple staples windows doors openings gables dormers bundles pieces"

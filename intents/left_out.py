@@ -14,7 +14,7 @@ from operator import or_
 from intents.chart import Chart, span
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses
-from solvers.quantities import Length, Quantity, Weight
+from solvers.quantities import Length, Money, Quantity, Weight
 
 _HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
 _KEPT = frozenset(
@@ -34,7 +34,12 @@ _MORE = frozenset("more another extra order buy short enough left still remainin
 _OPENED = frozenset("windows doors openings corners".split())
 _ALL, _COMES = frozenset("altogether total all".split()), (["comes", "to"], ["come", "to"], ["total", "of"])
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
-_CUES = _KEPT | _OLD | _TAKES | _NAILS | _OPENED | _HELPERS | frozenset(("last", "yesterday"))
+_MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
+_COSTS = frozenset(
+    "cost costs price prices priced bill pay spend money much worth charge budget afford cheap cheaper cheapest invoice total"
+    " save saving owe quote".split()
+)
+_CUES = _MONEY | _KEPT | _OLD | _TAKES | _NAILS | _OPENED | _HELPERS | frozenset(("last", "yesterday"))
 
 
 def left_out(chart: Chart) -> Chart | None:
@@ -44,7 +49,7 @@ def left_out(chart: Chart) -> Chart | None:
         return None
     found = [
         reading for start, end in clauses(words) if chart.numbers & span(start, end)
-        for reading in _quantities(chart, start, end) if _may_go(chart, (start, end), reading)
+        for reading in quantities(chart, start, end) if _may_go(chart, (start, end), reading)
     ]  # fmt: skip
     return without(chart, reduce(or_, (span(r.start, r.end) for r in found))) if found else None
 
@@ -62,13 +67,15 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     clause = words[place[0] : place[1]]
     if clause[0] in ASKING:
         return False
-    if reading.kind == "number":
+    if reading.kind in ("number", "plural"):
         opened = words[reading.end : reading.end + 1] != [] and words[reading.end] in _OPENED
         return _at_hand(words, clause, reading) or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))
     if _used_to_be(words, clause):
         return True
     if isinstance(reading.value, Weight) and not _TRUCKS.isdisjoint(clause[:2]):
         return not _TAKES.isdisjoint(clause) and HELD.isdisjoint(words)
+    if isinstance(reading.value, Money):
+        return _COSTS.isdisjoint(words)  # they're $9 each, how many
     nails = isinstance(reading.value, Length) and not _NAILS.isdisjoint(clause[:2])
     return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch
 
@@ -88,7 +95,8 @@ def _at_hand(words: Sequence[str], clause: Sequence[str], reading: Reading) -> b
     nearby = frozenset(words[reading.end : reading.end + 2])
     if _used_to_be(words, clause):
         return True
-    if _GOODS.isdisjoint(nearby) or _HAVE.isdisjoint(clause):
+    several = reading.kind == "plural" or words[reading.end : reading.end + 1] == ["s"]  # 75s in the van
+    if (_GOODS.isdisjoint(nearby) and not several) or _HAVE.isdisjoint(clause):
         return False
     kept = not _KEPT.isdisjoint(clause) or not _HELPERS.isdisjoint(nearby) or {"left", "last"} <= set(clause)
     return kept and _MORE.isdisjoint(_asked(words))
@@ -112,7 +120,7 @@ def _asked(words: Sequence[str]) -> set[str]:
     return asked
 
 
-def _quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
+def quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
     """The longest quantity at each place of a clause."""
     at = start
     while at < end:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from intents.listed import STOCK, Amount, Item, Listing, beginnings, chains, with_units
+from intents.number_words import SMALL
 from intents.reading import Reading
+from intents.tokens import literal
 from solvers.slots import Piece
 
 _NOUNS = frozenset(
@@ -85,7 +87,8 @@ def _counted(listing: Listing, i: int) -> Item | None:
             continue  # sticks at 6/12 are at a pitch
         for amount in listing.amounts(joint):
             named = amount.unit or words[amount.end] in ("s", "piece", "pieces", "pcs") or words[end - 1] == ")"
-            if joint == end and (not named or words[amount.end] in STOCK | {"lengths"}):
+            told = named or _spelled_apart(listing, i, end, amount)
+            if joint == end and (not told or words[amount.end] in STOCK | {"lengths"}):
                 continue  # with nothing between, a unit or a plural tells the size: three four foot pieces, two 36s
             if joint == end and _one_number(listing, i, amount):
                 continue
@@ -94,6 +97,12 @@ def _counted(listing: Listing, i: int) -> Item | None:
                 continue
             return Item(i, listing.past(amount.end, _TAILS), (amount,), count)
     return None
+
+
+def _spelled_apart(listing: Listing, i: int, end: int, amount: Amount) -> bool:
+    """Whether a count in words stands before a size in digits, as no one number is said: ten 1085, five 54 1/4."""
+    word, size = listing.words[i], listing.words[end]
+    return end == i + 1 and word in SMALL and word != "one" and literal(size) and amount.value > _FEET_DOUBT
 
 
 def _one_number(listing: Listing, i: int, amount: Amount) -> bool:
@@ -150,6 +159,8 @@ def _one(listing: Listing, i: int) -> Item | None:
     led = listing.words[i] in ("a", "an")
     for amount in listing.amounts(i + led):
         after = listing.words[amount.end]
+        if not amount.unit and amount.value < _ROW_FROM and after not in ("a", "an") and listing.number_at(amount.end):
+            continue  # and six | 19 1/4
         if after in STOCK or after in ("lengths", "length") or (led and amount.value < 1 and not amount.unit):
             continue
         return Item(i, listing.past(amount.end, _TAILS), (amount,), led=led)

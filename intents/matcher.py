@@ -30,8 +30,11 @@ from intents.placing import ANYTHING
 from intents.question import Question, Reading
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
+from intents.sold_in import sold_in
 from intents.spelling import Speller
+from intents.standing_gable import standing_gable
 from intents.sum_words import OWN
+from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
@@ -138,12 +141,14 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     reading.unaided = reading.questions
     if model is not None:
         consult(reading, chart, phrases, topics, model)
+    _to_their_places(chart, reading.questions, topics)
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds else None
     chart = less or chart
     for question in reading.questions:
         if question.complete:
             gable_over(chart, question)
             put_over(chart, question)
+            in_squares(chart, question)
             take_back(chart, question)
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)
@@ -161,10 +166,17 @@ def _without_remarks(
     _by_grammar(again, less, phrases, topics, wanted)
     if model is not None:
         consult(again, less, phrases, topics, model)
+    _to_their_places(less, again.questions, topics)
     if not _plain(again):
         return None
     reading.questions, reading.trace = again.questions, again.trace
     return less
+
+
+def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
+    """What the words beside quantities alone tell, where neither reader has a place for them."""
+    for work in (standing_gable, taken_out, sold_in):
+        work(chart, questions, topics)
 
 
 def _plain(reading: Reading) -> bool:

@@ -27,6 +27,7 @@ from intents.tokens import Token, literal
 
 AREA_WORDS = frozenset("square sq sqft sf ft2 m2 sqm lineal linear".split())  # after thousands written with a space
 _EACH_OF = frozenset(("walls", "sides", "gables", "faces"))  # two 300 square foot walls
+_AT = frozenset(("at", "@"))  # before a size: a count that ends before one is of the next size
 
 
 class Piece(NamedTuple):
@@ -177,6 +178,8 @@ def _scaled(line: Line, i: int, base: Fraction, below: int = 10**9) -> list[Piec
     found = [Piece(i + 1, size)]
     after = i + 2 if line.words[i + 1] == "and" else i + 1
     tails = _under_hundred(line, after)
+    if after > i + 1 and tails and line.words[tails[0][0]] in _AT and not _AT.isdisjoint(line.words[max(0, i - 3) : i]):
+        return found  # seven at eighteen hundred | and three at eleven fifty
     found += [Piece(end, size + value) for end, value in tails]
     if tails and scale > 100:
         smaller = _scaled(line, tails[0][0], Fraction(tails[0][1]), scale)

@@ -13,6 +13,7 @@ from intents.tokens import Token
 
 _WEIGHTS = frozenset("lb lbs pound pounds kg kgs kilo kilos kilogram kilograms ton tons tonne tonnes oz ounce ounces".split())
 _MONEY = frozenset("dollar dollars bucks buck cent cents euro euros".split())
+_POUNDS, _PENCE_FOR = frozenset(("pound", "pounds", "quid")), frozenset("a an per each for the / apiece".split())
 _PENCE = 6  # words back from a number to its dollars: "a dollar eighty-five"
 _JOINTS = (
     ("to", "the"), ("to", "a"), ("for", "each"), ("for", "every"), ("for", "a"), ("for", "the"), ("on", "the"), ("on", "a"),
@@ -34,6 +35,7 @@ _NAMING = 4  # words between "a square" and what it costs: "a square of cedar sh
 
 def plain_rates(tokens: list[Token]) -> list[Token]:
     """The tokens with every rate said as "per" and its unit."""
+    tokens = _pounds_of_money(tokens)
     words = [token.text for token in tokens]
     if (_WEIGHTS | _MONEY | CURRENCIES).isdisjoint(words):
         return tokens
@@ -51,6 +53,20 @@ def plain_rates(tokens: list[Token]) -> list[Token]:
         found += [Token(word, start, stop) for word in ("per", *unit.split())]
         at = end
     return _unit_first(found)
+
+
+def _pounds_of_money(tokens: list[Token]) -> list[Token]:
+    """Pounds with the pence after them as the money they are: one pound twenty a metre, two pounds fifty each."""
+    if _POUNDS.isdisjoint(token.text for token in tokens):
+        return tokens
+    words = [*(token.text for token in tokens), *[""] * 4]
+    found = [*tokens]
+    for at, word in enumerate(words[: len(tokens)]):
+        end = at + 2 + (words[at + 1] in TENS and words[at + 2] in SMALL)
+        pence = words[at + 1] in TENS or words[at + 1] in SMALL or (words[at + 1].isdecimal() and len(words[at + 1]) == 2)
+        if word == "quid" or (word in _POUNDS and pence and words[end] in _PENCE_FOR):
+            found[at] = Token("dollars", tokens[at].start, tokens[at].end)
+    return found
 
 
 def _rate(words: list[str], at: int) -> tuple[int, str] | None:

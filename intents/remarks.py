@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from intents.number_words import SMALL
 
@@ -24,7 +25,10 @@ _REMAIN = frozenset("left now only remaining".split())
 _SINCE, _YEARS = frozenset("since in".split()), range(1850, 2100)
 _NOT_IT = 6  # words from a quantity to the one it is not
 _GOES_ON = _MEASURED | {"/", "'", '"', "-", "%", "percent", "degrees"} - {"and", "or", "by"}
-_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built half quarter not".split())
+_OTHERS = frozenset("wall gable one elevation run roof".split())  # the other side may be of a square check
+_OF_THIS = (("not", "this"), *(("this", word) for word in _OTHERS))
+_TWO = frozenset("both together total all altogether combined between than same plus and add each sum difference".split())
+_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built half quarter not other".split())
 
 
 def idle_places(words: Sequence[str]) -> set[int]:
@@ -39,6 +43,8 @@ def idle_places(words: Sequence[str]) -> set[int]:
         if not _BEGAN.isdisjoint(clause) and not _REMAIN.isdisjoint(words):
             at = next(i for i in range(start, end) if words[i] in _BEGAN)
             found.update(range(at + 1, min(at + 3, end)) if words[at + 1 : at + 2] == ["with"] else ())
+    if "other" in words:
+        found.update(_of_another(words))
     for at, word in enumerate(words):
         if word[:1].isdecimal() or word in SMALL:
             found.update(_named_or_counted(words, at))
@@ -64,6 +70,17 @@ def _named_or_counted(words: Sequence[str], at: int) -> Iterator[int]:
         yield from (at,) if after in _OF_THEM else ()
     elif before in _THESE and second == "of" and words[max(0, at - 3)] == "one":
         yield from (at,) if after.isalpha() and after not in _MEASURED else ()  # one of the two gables
+
+
+def _of_another(words: Sequence[str]) -> Iterator[int]:
+    """A clause about the other one, where what is asked is of this one: twelve metres is the other wall, this one's 7.5."""
+    if not any(pair in _OF_THIS for pair in pairwise(words)):
+        return
+    for start, end in clauses(words):
+        clause = words[start:end]
+        other = any(a == "other" and b in _OTHERS for a, b in pairwise(clause))
+        if other and "this" not in clause and _TWO.isdisjoint(clause) and ASKING.isdisjoint(clause[:1]):
+            yield from range(start, end)
 
 
 def _is_not(words: Sequence[str], at: int) -> Iterator[int]:

@@ -259,6 +259,8 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
             names = [name for name in names if name != "layers"]  # two layers are no 2 in of anything, nor is detail 4
+        if chart.words[reading.end : reading.end + 1] == ["into"] and "penetration" in by_name:
+            names = [name for name in names if name != "layers"]  # 30 into the timber holds, and is no layer
         if not _STOCKED.isdisjoint(chart.words[reading.end : reading.end + 1]):
             names = [name for name in names if name != "lengths"]
         if counts_a_thing(topic, chart, mention):

@@ -1,0 +1,53 @@
+"""The length that a thing is sold in, said as a bare number: "sold at 3.66", "comes in 4.8", "bought in 3660".
+
+A number so led is of nothing else, so where a topic takes the length of what is bought, and was not told it, it goes there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from intents.chart import Chart
+from intents.left_out import quantities
+from intents.placing import heard_as
+from intents.question import Question
+from intents.reading import Reading
+from solvers.quantities import Length
+from solvers.slots import Parameter
+
+BOUGHT = {
+    "soffit panels": "panel_length", "trim sticks": "stock", "cut list": "stock_length", "cladding boards": "board_length",
+    "take-off": "board_length",
+}  # fmt: skip
+_SOLD = frozenset("sold sell sells bought buy buys come comes coming stocked available supplied delivered stocks get got".split())
+_AT = frozenset(("at", "in", "as", "by", "@"))
+_THEY = frozenset("it they we i them only all they'll me 'em".split())
+_NOT_AFTER = frozenset("each a per apiece ea dollars bucks % percent / off pieces sticks boards panels".split())
+_LONGEST = 24  # ft
+_BACK = 4
+
+
+def sold_in(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Give the length a thing is sold in to the first question, where it has no place for that number."""
+    question = next(iter(questions), None)
+    name = BOUGHT.get(question.topic) if question is not None else None
+    if question is None or name is None or name in question.givens:
+        return
+    if len(question.unplaced) != 1 or _SOLD.isdisjoint(chart.words):
+        return
+    parameter = next(p for p in topics[question.topic] if p.name == name)
+    for reading in quantities(chart, 0, len(chart.words)):
+        if chart.said(reading.start, reading.end) != question.unplaced[0] or not _led(chart.words, reading):
+            continue
+        heard = heard_as(chart, parameter, reading, True)
+        if heard is not None and isinstance(heard.value, Length) and heard.value.to("ft").value <= _LONGEST:
+            question.givens[name] = heard
+            question.unplaced, question.missing = [], [missing for missing in question.missing if missing != name]
+            return
+
+
+def _led(words: list[str], reading: Reading) -> bool:
+    """Whether words before a number tell that something is sold so long, and none after it that it is a price."""
+    before = [word for word in words[max(0, reading.start - _BACK) : reading.start] if word not in _THEY]
+    sold = before[-1:] and before[-1] in _AT and not _SOLD.isdisjoint(before[-2:-1])
+    return bool(sold) and _NOT_AFTER.isdisjoint(words[reading.end : reading.end + 1])
