@@ -20,6 +20,7 @@ from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE = "ladder saw trim stock side".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
+WALL, LAYER = "wall layer".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | {"tape": TOOL, "level": LEVEL}
@@ -29,7 +30,8 @@ _NAMES = (
         " crown frieze cornerboards cornerboard".split(),
         TRIM,
     )
-    | dict.fromkeys("footers lengths sticks stick stock lumber timber planks".split(), STOCK)
+    | dict.fromkeys("footers lengths sticks stick stock lumber timber planks sheets".split(), STOCK)
+    | {"wall": WALL}
 )
 _SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
 _BETWEEN = frozenset("extension step long miter mitre chop table sliding skirt wide my of old pine cedar pvc".split())
@@ -38,6 +40,9 @@ _IS = frozenset("is are was were be a an the my about only just".split())
 _AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bears there
 _THEY = frozenset(("they", "they're", "theyre"))
 _ACROSS = frozenset(("wide", "thick", "deep"))
+MADE_OF = frozenset("ply plywood osb cedar pine spruce larch fir hardboard mdf".split())
+_COMES = frozenset("comes come came".split())  # the metal comes 10 ft: so long it is sold
+_GOODS = frozenset("metal flashing flashings sheets sheet boards stock lengths sticks trim panels lumber timber they it".split())
 _PLACED = frozenset("up high above off out along down in into past".split())  # after a size: where a thing is, not how long
 _EACH = (("each",), ("a", "side"), ("per", "side"), ("a", "piece"), ("sides",), ("side",), ("across",), ("wide",))
 _CENTRES = frozenset("centres centers centre center oc apart".split())
@@ -46,7 +51,8 @@ _MANY = frozenset(
     "dormers dormer windows rafters gables walls boards sheets panels posts guys rows layers roofs bays doors corners"
     " frames".split()
 )
-_AS_MANY = frozenset("them these those".split())
+_AS_MANY = frozenset("them these those em".split())
+_ENDS = frozenset(".,;?!")
 # Topics about angles alone: no length is theirs.
 _ANGLES = frozenset((
     "miter for a corner", "rake return", "peak joint", "rake to level joint", "corner in several pieces", "compound cut",
@@ -58,13 +64,13 @@ _LINES = frozenset((
     "step at the rake", "arc", "square check", "out of square",
 ))  # fmt: skip
 _PASSED = (
-    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL)))
-    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL)))
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL, LAYER)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER)))
     | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING,)))
     | {
         "ladder footing": frozenset((LADDER,)),
         "wood movement": frozenset((SPACING, LONG)),
-        "air gap": frozenset((SPACING, NOMINAL)),
+        "air gap": frozenset((SPACING, NOMINAL, WALL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL)),
     }
@@ -74,6 +80,7 @@ _SIZES = frozenset("long wide high tall length width size big".split())
 _CUTS = frozenset("saw miter mitre bevel angle degrees cut set setting gauge".split())
 _UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap", "air gap"}  # where how many there are changes nothing
 LEAST_STOCK = 4  # ft
+THICKEST = 4  # in
 LEAST_SURE = 0.5  # of a reading that is tied to a thing
 
 
@@ -122,6 +129,9 @@ def _tied(chart: Chart) -> Iterator[Tied]:
     cuts = not sized and not _CUTS.isdisjoint(words)
     for start, row in chart.starts():
         for _, reading in row:
+            if _made_of(chart, reading):
+                yield Tied(LAYER, start, reading.end)
+                break
             if _stick(reading):
                 yield Tied(NOMINAL, start, reading.end)
                 break
@@ -131,6 +141,14 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if what:
                 yield Tied(what, start, reading.end)
                 break
+
+
+def _made_of(chart: Chart, reading: Reading) -> bool:
+    """Whether it is how thick the stuff is that a thing is made of: 1/4 ply."""
+    if MADE_OF.isdisjoint(chart.words[reading.end : reading.end + 1]) or not isinstance(reading.value, Quantity):
+        return False
+    thick = reading.value.to("in").value if isinstance(reading.value, Length) else reading.value.value
+    return reading.kind in ("number", "length") and thick < THICKEST
 
 
 def _stick(reading: Reading) -> bool:
@@ -148,6 +166,8 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     stops = words[end : end + 1] and "." in chart.text[chart.tokens[end - 1].end : chart.tokens[end].start]  # 8 ft 4 in. Ladder
     name = "" if stops else _named_after(words, end, reading.value.to("ft").value >= LEAST_STOCK)
     name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start, end))
+    if name == WALL and reading.value.to("ft").value < LEAST_STOCK:
+        name = ""  # a 3/8 gap behind the wall
     if name:
         return name
     if _FOR.match(" ".join(words[max(0, reading.start - 2) : reading.start])):
@@ -171,9 +191,12 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return COUNTED  # a couple of 20 footers
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
         return COUNTED
+    if after[:2] in (["more", "like"], ["more", "of"]):
+        return COUNTED  # there's 2 more like it
     if not _ACROSS.isdisjoint(after[:1]):
         return _named_before(words, reading.start, end)
-    return ""
+    they = not _THEY.isdisjoint(words[max(0, reading.start - 1) : reading.start]) and (not after or after[0] in _ENDS)
+    return STOCK if they and _named_before(words, reading.start, end) == STOCK else ""
 
 
 def _named(words: list[str], at: int) -> str:
@@ -196,6 +219,8 @@ def _named_before(words: list[str], at: int, end: int) -> str:
     before, sold = at - 1, False
     if words[before : before + 1] == [","] and not _ACROSS.isdisjoint(words[end : end + 1]):
         before -= 1  # fascia, 7 1/4 wide
+    if words[before] in _COMES and before > 0:
+        return STOCK if words[before - 1] in _GOODS else ""
     while before > 0 and (words[before] in _IS or words[before] in _AT):
         sold = sold or words[before] in _AT
         before -= 1

@@ -32,6 +32,7 @@ _HOLDS = frozenset(
 )
 _BEFORE, _AFTER, _NAMED = 6, 5, 8  # tokens in which such a word stands, and the name of a layer before its size
 _OUT_OF = frozenset("take taking remove removing ditch scrap lose pull rip strip skip omit".split())
+_GOES = {(verb, way) for verb in "goes comes going coming go come".split() for way in ("out", "off", "away")}
 _TIMES = frozenset("times layers × sheets coats".split())  # a number before one of these counts what comes after
 _TAKEN = _OUT_OF | frozenset("took taken removed scrapped pulled ripped stripped left tore torn".split())
 _THEY = frozenset(("they", "they're", "theyre"))
@@ -198,11 +199,11 @@ def _panels_own(chart: Chart, question: Question) -> None:
 def _out_of(chart: Chart, question: Question) -> list[str]:
     """A layer told as what is taken out: take the 3/8 mesh out of 1/2 ply, 3/8 mesh, 7/8 siding."""
     heard = question.givens.get(LAYERS)
-    layers, words = (heard.value, chart.words) if heard else ((), [])
+    layers, words = (heard.value, chart.words) if heard else ((), chart.words)
     start = _tokens(chart, heard)[0] if heard and heard.end > heard.start else 0
     if any(words[at] in _TAKEN and words[at + 1] in ("off", "out", "away") for at in range(max(0, start - _BEFORE), start - 1)):
         return [chart.said(start, _end_of(chart, start))]  # I've taken off the 3/8 mat
-    if _OUT_OF.isdisjoint(chart.words):
+    if _OUT_OF.isdisjoint(words) and not any(pair in _GOES for pair in pairwise(words)) and "gone" not in words:
         return []
     sizes = [(layer.thickness, layer.what) for layer in layers if isinstance(layer, Layer) and layer.thickness]
     return [f"{size.text} {what}" for n, (size, what) in enumerate(sizes) if (size, what) in sizes[:n]]

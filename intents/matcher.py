@@ -25,6 +25,7 @@ from intents.lists import KINDS
 from intents.measures import broken_number
 from intents.neighbours import cut_off
 from intents.of_both import of_both
+from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
@@ -48,6 +49,7 @@ LEAST_LIKELY = 0.005  # a topic less likely than this is not looked for: of unse
 CHARTS = 8  # sentences kept as they were read: one is read as a question, as a reply, as a change
 COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
+SAW = "can my saw cut it"
 NEAR_LACKING = 0.5  # what a plain island not said counts against a topic that is offered where nothing fits
 
 
@@ -144,8 +146,10 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     _to_their_places(chart, reading.questions, topics)
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds else None
     chart = less or chart
+    rather(chart, reading)
     for question in reading.questions:
         if question.complete:
+            only_way(chart, question)
             gable_over(chart, question)
             put_over(chart, question)
             in_squares(chart, question)
@@ -227,7 +231,10 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     said = [(there, pattern) for there, pattern in mine if there or pattern is bare] or [([], Pattern(topic))]
     chosen = (asker.chosen(pattern, there, topics[topic]) for there, pattern in said)
     found = [asker.question(topic, islands, topics[topic], wanted or ANYTHING) for islands in chosen]
-    return max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
+    best = max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
+    if topic == SAW:
+        sides_of_the_saw(chart, best)
+    return best
 
 
 def _explain(reading: Reading, chart: Chart, phrases: Phrases, said: dict[int, list[Hit]]) -> None:

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from intents.chart import Chart
 from intents.question import Heard
 from intents.reading import Reading
-from solvers.quantities import Quantity
+from solvers.quantities import Quantity, Ratio
 
 STEM = 4  # letters in which the forms of a word are alike: sides and sided
 
@@ -20,8 +20,14 @@ def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> b
     said = chart.said(reading.start, reading.end).lower()
     same = [heard for heard in givens.values() if heard.text.lower() == said and isinstance(heard.value, Quantity)]
     if reading.kind not in ("number", "length"):
-        return bool(same)
+        return bool(same) or _same_ratio(chart, reading, givens)
     return any(_next_word(chart, heard.end) == _next_word(chart, chart.tokens[reading.end - 1].end) for heard in same)
+
+
+def _same_ratio(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> bool:
+    """Whether a ratio that has its place is said again in other words: 1 in 300, ratio 1/300."""
+    said = {r.value.value for r in chart.readings[reading.start] if r.end == reading.end and isinstance(r.value, Ratio)}
+    return any(isinstance(heard.value, Ratio) and heard.value.value in said for heard in givens.values())
 
 
 def _next_word(chart: Chart, after: int) -> str:

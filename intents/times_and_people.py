@@ -13,6 +13,7 @@ _ENDS = frozenset(("", ",", ".", ";", "!", "?", ")"))
 _ON = _ENDS | frozenset("and so but when if because".split())
 _AT = frozenset("at by around about before after until till".split())
 _WAS = frozenset("was is be it's it it'll".split())  # about 9 this morning: how cold it was
+_MERIDIEM, _I = frozenset(("am", "pm")), frozenset("i we".split())  # dew point 10, am I getting frost
 _OF_DAY = frozenset("morning afternoon evening".split())
 _BUILT = frozenset(
     "house window windows door doors place barn building cottage home roof one is was it's it dates dated back built made done up"
@@ -43,6 +44,8 @@ def _hour(words: Sequence[str], at: int) -> bool:
     before, earlier = (words[at - 1] if at else ""), (words[at - 2] if at > 1 else "")
     after, then = words[at + 1], words[at + 2]
     day = (after == "this" and then in _OF_DAY) or (after == "in" and then == "the" and words[at + 3] in _OF_DAY)
+    if after in _MERIDIEM and then not in _I:
+        return True  # 6 am
     if day and before in _AT and not (before in ("about", "around") and earlier in _WAS):
         return True
     if before == "at" and earlier == "off" and at > 2 and words[at - 3] in _STOP:

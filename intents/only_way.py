@@ -1,0 +1,256 @@
+"""What a thing can be leaves one way only: a bay of 135° is a corner, no ring has 135 sides, no room is at 21 °F, a dew point
+is said to be one.
+
+Each of these leaves a way out that was there before it (another role, another topic, a question back); none makes up a value.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from itertools import pairwise
+
+from intents.beside import MADE_OF
+from intents.chart import Chart
+from intents.question import Heard, Question, Reading
+from intents.second_reader import tokens_of
+from solvers.quantities import Angle, Length, Quantity, Temperature
+from solvers.slots import Layer
+
+STEEPEST_BAY = 90  # degrees; a bay that turned so far would go back to the wall
+MOST_SIDES = 60
+LEAST_READ = 60  # degrees; a gauge set to less may have been read from straight on
+THINNEST_GAP = 0.05  # in; a gap of so many thousandths was said in millimetres
+WARM_ROOM = (13, 35)  # degrees of a room that people are in, on the Celsius scale
+_GAUGES = frozenset("gauge protractor finder goniometer".split())
+_SAYS = frozenset("says said reads read shows showing gives measures measured on at is".split())
+_TURNS = frozenset("turn turns bend bends kick kicks".split())
+_REACHES = ("limit", "left", "right", "bevel", "bevel_limit")
+_TO_THE = frozenset(("to", "the", "on", "°", "degree", "degrees", "deg"))
+_GAPS = {"air gap": "depth", "vent opening": "gap"}
+_INDOORS = frozenset("room rooms kitchen bathroom bedroom house cabin inside indoors shop workshop office hall basement".split())
+_IN_THERE = (["in", "there"], ["in", "here"])
+_OUTDOORS = frozenset("outside outdoors freezer cold frost frosty freezing winter".split())
+_DEW = frozenset("dew dewpoint dp".split())
+_OFFSETS = frozenset("offset offsets ordinate ordinates mark marks every ev station stations".split())
+_OPENINGS = frozenset("jamb jambs doorjamb doorjambs".split())
+_ARE = frozenset("is are at measure measures were being".split())
+_LEVEL_CUT = ("level", "cut")
+_JOINED = frozenset("trim trims meet meets meeting into joint join joins frieze miter mitre".split())
+_CURVES = frozenset("arc arch arched curve curved radius eyebrow".split())
+_SLOPING = frozenset("ramp ramps slope sloped brace strut prop gangway plank guy rafter stringer hypotenuse".split())
+_HERE = frozenset("now today outside inside indoors here currently".split())
+_PLACES = (["in", "shop"], ["in", "the"], ["in", "here"], ["in", "my"], ["at", "the"], ["out", "here"], ["this", "morning"])
+_CHANGES = frozenset("change swing drop drops fall falls rise rises difference by of colder warmer hotter cooler range".split())
+
+
+def only_way(chart: Chart, question: Question) -> None:
+    """Put right what can be only one way."""
+    put_right = _BY_TOPIC.get(question.topic)
+    if put_right is not None:
+        put_right(chart, question)
+
+
+def rather(chart: Chart, reading: Reading) -> None:
+    """Leave out the questions whose words are all part of another's: a level cut is no joint with a level trim."""
+    questions = reading.questions
+    topics = {question.topic for question in questions}
+    left = set()
+    level_cut = "plumb cut" in topics and _LEVEL_CUT in pairwise(chart.words)
+    if level_cut and _JOINED.isdisjoint(chart.words):
+        left.add("rake to level joint")
+    if not _CURVES.isdisjoint(chart.words) and any(q.topic == "arc" and "rise" in q.givens for q in questions):
+        left.update(("right triangle", "marks on centre"))
+    first = next(iter(reading.unaided), None)
+    if "tape arithmetic" in topics and first is not None and first.plain and _no_sum(chart, first):
+        doubted = questions[0].topic == "tape arithmetic" and not questions[0].whole
+        questions = [first] if doubted or first in questions else questions
+    reading.questions = [question for question in questions if question.topic not in left]
+
+
+def _no_sum(chart: Chart, question: Question) -> bool:
+    """Whether the words that name a question's topic are never said of a sum: a diagonal that is off, a saw's two sides."""
+    if question.topic == "can my saw cut it":
+        sides_of_the_saw(chart, question)
+    words, given = chart.words, question.givens
+    if question.topic == "out of square":
+        return len(given) == 3 and "diagonal" in given
+    if question.topic == "can my saw cut it":
+        return {"left", "right", "setting"} <= given.keys() and {"left", "right"} <= set(words)
+    return question.topic == "right triangle" and not _SLOPING.isdisjoint(words) and len(given) >= 2
+
+
+# ── corners ──
+
+
+def _bay(chart: Chart, question: Question) -> None:
+    """A bay that would turn past square is told by its corner; a number of sides that is its angle said again goes."""
+    givens = question.givens
+    bay, sides = givens.get("bay"), givens.get("sides")
+    if bay is None or not isinstance(bay.value, Angle):
+        return
+    if sides is not None and sides.value.value == bay.value.value:
+        del givens["sides"]
+    if bay.value.value > STEEPEST_BAY and len(givens) == 1:
+        question.topic, question.givens, question.swaps = "miter for a corner", {"corner": bay}, []
+
+
+def _sprung(chart: Chart, question: Question) -> None:
+    """A corner taken for a number of sides that no ring has."""
+    sides = question.givens.get("sides")
+    if sides is None or "corner" in question.givens or not MOST_SIDES < sides.value.value < 180:
+        return
+    corner = replace(sides, value=Angle(sides.value.value, "deg", sides.text))
+    question.givens = {name: heard for name, heard in question.givens.items() if name != "sides"} | {"corner": corner}
+    question.swaps = []
+
+
+def _gauged(chart: Chart, question: Question) -> None:
+    """What a gauge set into the corner says is the corner."""
+    heard = question.givens.get("corner")
+    if heard is None or not question.swaps or heard.value.value < LEAST_READ or not _TURNS.isdisjoint(chart.words):
+        return
+    start, _ = _places(chart, heard)
+    before = chart.words[max(0, start - 3) : start]
+    if not _GAUGES.isdisjoint(before) and not _SAYS.isdisjoint(before):
+        question.swaps = [swap for swap in question.swaps if "turn" not in swap]
+
+
+def sides_of_the_saw(chart: Chart, question: Question) -> None:
+    """52 to the left and 58 to the right."""
+    told: dict[str, Heard] = {}
+    for name in _REACHES:
+        heard = question.givens.get(name)
+        if heard is not None and heard.end > heard.start:
+            _, end = _places(chart, heard)
+            side = next((word for word in chart.words[end : end + 4] if word not in _TO_THE), "")
+            if side in ("left", "right"):
+                told[side] = heard
+    if len(told) == 2:
+        kept = {name: heard for name, heard in question.givens.items() if heard not in told.values()}
+        question.givens, question.swaps = {**kept, **told}, []
+
+
+# ── curves ──
+
+
+def _arc(chart: Chart, question: Question) -> None:
+    """A radius that would not reach half across, beside the rise that makes it, is how far apart the offsets are."""
+    givens = question.givens
+    radius, width = givens.get("radius"), givens.get("width")
+    if radius is None or width is None or "rise" not in givens or "every" in givens:
+        return
+    if radius.value.to("in").value * 2 >= width.value.to("in").value:
+        return
+    start, end = _places(chart, radius)
+    if not MADE_OF.isdisjoint(chart.words[end : end + 1]):
+        del givens["radius"]  # strips of 1/4 ply
+        question.swaps = []
+    elif not _OFFSETS.isdisjoint(chart.words[max(0, start - 3) : start]):
+        givens["every"] = givens.pop("radius")
+        question.swaps = []
+
+
+# ── cold and heat ──
+
+
+def _frost(chart: Chart, question: Question) -> None:
+    """A bare number is no dew point where no word says so."""
+    dew = question.givens.get("dew")
+    if dew is not None and dew.text[-1:].isdigit() and _DEW.isdisjoint(chart.words):
+        del question.givens["dew"]
+        question.missing, question.swaps = ["dew"], []
+
+
+def _room(chart: Chart, question: Question) -> None:
+    """Degrees of no scale in a room with people in it: 21 can only be Celsius."""
+    heard = question.givens.get("temperature")
+    if heard is None or not heard.others or not isinstance(heard.value, Temperature):
+        return
+    celsius = next((value for value in (heard.value, *heard.others) if value.unit == "degC"), None)
+    words = chart.words
+    within = not _INDOORS.isdisjoint(words) or any(words[at : at + 2] in _IN_THERE for at in range(len(words)))
+    if celsius is not None and within and _OUTDOORS.isdisjoint(words) and WARM_ROOM[0] <= celsius.value <= WARM_ROOM[1]:
+        question.givens["temperature"] = replace(heard, value=celsius, others=())
+
+
+def _stated(chart: Chart, question: Question) -> None:
+    """How warm it is now is no change of temperature: it's 62 F in the shop."""
+    change = question.givens.get("change")
+    if change is None or not {"start", "end"}.isdisjoint(question.givens):
+        return
+    start, end = _places(chart, change)
+    words = chart.words
+    before, after = words[max(0, start - 2) : start], words[end : end + 2]
+    temperature = any(r.kind == "temperature" and r.end == end and r.sure > change.sure for r in chart.readings[start])
+    here = not _HERE.isdisjoint(after[:1]) or after in _PLACES
+    if temperature and (here or not {"it's", "its"}.isdisjoint(before)) and _CHANGES.isdisjoint(before + after):
+        del question.givens["change"]
+        question.missing, question.swaps = ["change"], []
+
+
+# ── the wall ──
+
+
+def _gap(chart: Chart, question: Question) -> None:
+    """Ten mil of air are ten millimetres."""
+    name = _GAPS[question.topic]
+    heard = question.givens.get(name)
+    if heard is None or not heard.others or not isinstance(heard.value, Length):
+        return
+    wide = [value for value in (heard.value, *heard.others) if value.to("in").value >= THINNEST_GAP]
+    if wide:
+        question.givens[name] = replace(heard, value=wide[0], others=tuple(wide[1:]))
+
+
+def _fall(chart: Chart, question: Question) -> None:
+    """Two in twelve is no sixth of an inch per foot."""
+    heard = question.givens.get("pitch")
+    if heard is None or not heard.text.replace(" ", "").endswith("/12"):
+        return
+    ways = [way for way in (question.givens, *question.swaps) if "pitch" in way]
+    rise = max(way["pitch"].value.value for way in ways)
+    question.givens, *question.swaps = [way for way in ways if way["pitch"].value.value == rise]
+
+
+def _layers(chart: Chart, question: Question) -> None:
+    """The depth of a jamb is no layer: jambs are 6 9/16."""
+    heard = question.givens.get("layers")
+    if heard is None or _OPENINGS.isdisjoint(chart.words) or not isinstance(heard.value, tuple) or len(heard.value) < 3:
+        return
+    last = heard.value[-1]
+    if not isinstance(last, Layer) or last.thickness is None:
+        return
+    _, end = _places(chart, heard)
+    rows = chart.readings[max(0, end - 8) : end]
+    ending = [r.start for row in rows for r in row if r.end == end and isinstance(r.value, Quantity)]
+    start = min(ending, default=end)
+    if chart.words[start - 1] in _ARE and chart.words[start - 2] in _OPENINGS:
+        question.givens["layers"] = _but_last(chart, heard, start)
+
+
+def _but_last(chart: Chart, heard: Heard, start: int) -> Heard:
+    stop = chart.tokens[start - 2].start
+    text = chart.text[heard.start : stop].rstrip(" .,;")
+    return replace(heard, value=heard.value[:-1], end=heard.start + len(text), text=text)
+
+
+def _places(chart: Chart, heard: Heard) -> tuple[int, int]:
+    mask = tokens_of(chart, heard)
+    return (mask & -mask).bit_length() - 1, mask.bit_length()
+
+
+_BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
+    "polygon": _bay,
+    "compound cut": _sprung,
+    "can my saw cut it": sides_of_the_saw,
+    "miter for a corner": _gauged,
+    "arc": _arc,
+    "frost tonight": _frost,
+    "dew point": _room,
+    "thermal movement": _stated,
+    "air gap": _gap,
+    "vent opening": _gap,
+    "fall": _fall,
+    "build-out": _layers,
+}

@@ -1,0 +1,151 @@
+"""What can be only one way is not asked about, and what can't be so is not answered."""
+
+from __future__ import annotations
+
+from math import hypot
+from typing import Any
+
+import pytest
+
+from assistant.conversation import Conversation
+
+SCALE = {"in": 1.0, "ft": 12.0, "mm": 1 / 25.4}
+
+
+def last(*lines: str) -> dict[str, Any]:
+    talk = Conversation()
+    return [talk.answer(line) for line in lines][-1]
+
+
+def value_of(record: dict[str, Any]) -> float:
+    """The value, a length in inches."""
+    assert record["outcome"] == "answered", record["ask"] or record["say"]
+    return float(record["answer"]["value"]) * SCALE.get(record["answer"]["unit"], 1.0)
+
+
+@pytest.mark.parametrize(
+    ("said", "topic", "value"),
+    [
+        ("bay corner's 150, saw?", "miter for a corner", 15),
+        ("the corner of the bay is one forty, what do I set", "miter for a corner", 20),
+        ("30 degree bay window, what's the saw on, he had it at 30", "polygon", 15),
+        ("spring's 38 deg and 135 on the corner, compound settings", "compound cut", 14.33),
+        ("Bevel gauge says 84 degrees at the porch, outside. What's each piece cut at?", "miter for a corner", 48),
+        ("My saw goes 48 left, 62 right, need 55.", "can my saw cut it", 1),
+        ("it goes 50 degrees to the right and 47 to the left, can I cut 49", "can my saw cut it", 1),
+        ("swings 45 left 50 right, I want 58, will it go", "can my saw cut it", 0),
+        ("two barge rafters, roof's 22 degrees, what's the level cut", "plumb cut", 68),
+        ("one degree out on a 4 in trim cut at 45, what gap", "angle off", None),
+    ],
+)
+def test_corners_that_can_be_only_one_way(said: str, topic: str, value: float | None) -> None:
+    record = last(said)
+    assert record["topic"] == topic
+    assert value is None or value_of(record) == pytest.approx(value, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("said", "value"),
+    [
+        ("Pad's 7.2 m by 5.4 m and the tape says 9.02 m from corner to corner. How bad is that?", (9.02 - 9) * 1000 / 25.4),
+        ("It's 3 m by 4 m, I pulled 5.010 across. What's it off?", 10 / 25.4),
+        ("9 ft one way 12 ft the other, diagonal 15 ft 1 in. off how much", 1),
+        ("12 ft by 9 ft deck, I got 15 ft 1/2 in across, how bad is it", 0.5),
+    ],
+)
+def test_a_diagonal_that_was_pulled_is_held_against_the_true_one(said: str, value: float) -> None:
+    record = last(said)
+    assert record["topic"] == "out of square"
+    assert value_of(record) == pytest.approx(value, abs=0.01)
+
+
+def test_somebodys_word_is_no_tape() -> None:
+    record = last("what should the diagonal be on a 12 by 16, Dave says it's 21")
+    assert record["topic"] == "square check" and value_of(record) == 240
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "low 28 tonight, frost? I've to be there by 7",
+        "The low's 27 F. Will it frost? I've a pour at 9.",
+        "overnight low 30 f, any frost, I'm up at 5",
+    ],
+)
+def test_a_bare_number_is_no_dew_point(said: str) -> None:
+    record = last(said)
+    assert record["outcome"] == "asks" and "dew point" in record["ask"]
+
+
+def test_six_in_the_morning_is_no_quantity() -> None:
+    assert last("frost by 5 am? low 30 F dew point 32 F")["outcome"] == "answered"
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "its 68F in the house, how much does 12 ft of vinyl grow",
+        "it's 70 F now, 10 ft of steel, how much does it move",
+        "how much does 16 ft of pvc shrink, it's 65 f in the shop",
+    ],
+)
+def test_how_warm_it_is_is_no_change(said: str) -> None:
+    assert last(said)["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("said", "unit"),
+    [
+        ("It's 22 degrees in here and 55%. What's the dew point?", "degC"),
+        ("20 degrees in the kitchen and 60% humidity, dew point?", "degC"),
+        ("dew point in the shop, 72 degrees and 50 percent", "degF"),
+    ],
+)
+def test_a_room_is_warm_on_one_scale_only(said: str, unit: str) -> None:
+    record = last(said)
+    assert record["outcome"] == "answered" and record["answer"]["unit"] == unit
+
+
+@pytest.mark.parametrize("said", ["dew point at 40 degrees and 80%", "21 degrees outside and 60% humidity, dew point?"])
+def test_the_air_outside_may_be_on_either(said: str) -> None:
+    assert last(said)["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("said", "value"),
+    [
+        ("layers 7/16 osb, 3/8 mesh, 7/8 boards, how far out is the face? the window jambs are 4 9/16", 1.6875),
+        ("From the stud it's 1/2 ply, 3/4 strapping, 5/8 siding. Where's the face land? Jambs are 6 9/16.", 1.875),
+        ("sill 6 in wide at 2/12 slope, drop", 1),
+        ("round top 36 wide 8 high, laminations are 1/4 ply, radius?", 24.25),
+        ("curved beam 14 ft wide with 10 in crown, marks every 12", 357.8),
+        ("It's 25 degrees, they run 4.1 m out. How long is it down the slope? I've six sheets, they're 4.8.", 4523.85 / 25.4),
+        ("the valley metal comes 10 ft. 6/12, run 13 ft, valley length?", 234),
+        ("sloped wall, run's 6 ft, angle's 45 degrees. How long is the slope? There's 2 more like it.", hypot(72, 72)),
+        ("Ramp comes up 600 over 7.2 m. How long's the top of it?", hypot(600, 7200) / 25.4),
+        ("Up 3 ft, over 4 ft. Long side?", 60),
+    ],
+)
+def test_what_stands_beside_is_left(said: str, value: float) -> None:
+    assert value_of(last(said)) == pytest.approx(value, abs=0.06)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "was 1/2 ply, 3/8 mesh, 3/4 cedar, mesh goes out.. 3/8 gone. depth now",
+        "sheathing 1/2, strapping 3/4, cladding 5/8, then the 3/4 comes off, build-out?",
+    ],
+)
+def test_a_layer_that_is_gone_is_not_counted_twice(said: str) -> None:
+    assert last(said)["outcome"] != "answered"
+
+
+def test_ten_mil_of_air_are_millimetres() -> None:
+    assert "ventilated" in last("we have ten mil behind the cladding is it a vented cavity or not")["answer"]["text"]
+    assert "drainage" in last('1/4" mesh behind the boards, drain only? wall 40 ft')["answer"]["text"]
+
+
+def test_free_area_of_the_soffit_by_the_foot() -> None:
+    record = last("1200 square feet of attic, 1/150, and the soffit's 10 a foot. How much do I need?")
+    assert record["answer"]["value"] == pytest.approx(1152)
