@@ -24,9 +24,10 @@ _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gab
 _BOARDS = ("how", "many", "boards")
 _PARTS = {
     **dict.fromkeys("rise height tall high upright".split(), "RISE"), **dict.fromkeys("run base out flat bottom".split(), "RUN"),
-    **dict.fromkeys("slope hypotenuse hypotenus hypot long length longest sloping slant".split(), "SLOPE"),
+    **dict.fromkeys("slope hypotenuse hypotenus hypot long length longest sloping slant diagonal".split(), "SLOPE"),
     **dict.fromkeys("angle angles degrees steep".split(), "ANGLE"),
 }  # fmt: skip
+_NEXT = 4  # what angle, whats the angle
 _REACH = 7  # words from the one that asks to what is asked for
 _ASKS = frozenset("what whats how which".split())
 
@@ -57,12 +58,13 @@ def _part(chart: Chart, question: Question) -> None:
     if wanted is not None and str(wanted.value).lower() not in question.givens:
         return
     starts = [at for at, word in enumerate(words) if word in _ASKS or word in ("find", "need")]
-    after = [(at, _PARTS.get(words[at], "")) for start in starts for at in range(start + 1, min(start + _REACH, len(words)))]
-    asked = [(at, part) for at, part in after if part and part.lower() not in question.givens]
-    if wanted is None and not (asked and {part for _, part in asked} == {"ANGLE"}):
+    after = [(at, start) for start in starts for at in range(start + 1, min(start + _REACH, len(words)))]
+    parts = ((at, at - start, _PARTS.get(words[at], "")) for at, start in after)
+    asked = [each for each in parts if each[2] and each[2].lower() not in question.givens]
+    if wanted is None and not (asked and asked[0][2] == "ANGLE" and asked[0][1] < _NEXT):
         return
     if asked:
-        at, part = asked[0]
+        at, _, part = asked[0]
         question.givens["wanted"] = Heard(part, chart.tokens[at].start, chart.tokens[at].end, chart.said(at, at + 1))
         return
     last = _PARTS.get(next((word for word in reversed(words) if word.isalpha()), ""), "")
