@@ -55,13 +55,14 @@ def _part(chart: Chart, question: Question) -> None:
     """Nobody asks for a part that was given ("on level ground" asks for no run): what is asked for stands after "what" or
     "how"; where no word there names a part, the question is asked back."""
     wanted, words = question.givens.get("wanted"), chart.words
-    if wanted is not None and str(wanted.value).lower() not in question.givens:
-        return
     starts = [at for at, word in enumerate(words) if word in _ASKS or word in ("find", "need")]
     after = [(at, start) for start in starts for at in range(start + 1, min(start + _REACH, len(words)))]
     parts = ((at, at - start, _PARTS.get(words[at], "")) for at, start in after)
     asked = [each for each in parts if each[2] and each[2].lower() not in question.givens]
-    if wanted is None and not (asked and asked[0][2] == "ANGLE" and asked[0][1] < _NEXT):
+    if wanted is not None and any(part == wanted.value for _, _, part in asked):
+        return
+    next_to = bool(asked) and asked[0][1] < _NEXT and asked[0][2] == "ANGLE"
+    if not next_to and (wanted is None or str(wanted.value).lower() not in question.givens):
         return
     if asked:
         at, _, part = asked[0]
