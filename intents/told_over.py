@@ -36,7 +36,7 @@ def put_over(chart: Chart, question: Question) -> None:
     """Put right what can be only one way."""
     topic = question.topic
     if topic == "soffit panels":
-        _panel(question)
+        _panel(chart, question)
     elif topic in ("cost", "weight"):
         _stick(chart, question)
     elif topic == "courses to openings":
@@ -91,12 +91,23 @@ def _first_line(chart: Chart, question: Question) -> None:
         question.lacking = 0
 
 
-def _panel(question: Question) -> None:
-    """Leave only the ways in which a panel could be bought."""
+def _panel(chart: Chart, question: Question) -> None:
+    """Leave only the ways in which a panel could be bought; what each costs is no length."""
+    length = question.givens.get("panel_length")
+    if length is not None and _at_each(chart, length):
+        del question.givens["panel_length"]
+        question.unplaced = [*question.unplaced, length.text]
     ways = [question.givens, *question.swaps]
     sold = [way for way in ways if "panel_length" in way and way["panel_length"].value.to("ft").value <= LONGEST_PANEL]
     if sold and len(sold) < len(ways):
         question.givens, question.swaps = sold[0], sold[1:]
+
+
+def _at_each(chart: Chart, heard: Heard) -> bool:
+    """Whether a number is a price: at 3.66 each."""
+    said = [token.text for token in chart.tokens if token.end <= heard.start][-1:]
+    after = [token.text for token in chart.tokens if token.start >= heard.end][:1]
+    return said == ["at"] and after in (["each"], ["apiece"], ["ea"])
 
 
 def _stick(chart: Chart, question: Question) -> None:
