@@ -45,7 +45,7 @@ Topics = Mapping[str, tuple[Parameter, ...]]
 
 LONGEST = 440  # tokens of a cut list: sixty pieces with their fractions and commas
 MOST = 110  # tokens of anything else: the longest question of the sets has 73, and a page is none
-LEAST_LIKELY = 0.005  # a topic less likely than this is not looked for: of unseen questions one in a thousand is about such a one
+LEAST_LIKELY = 0.01  # a topic less likely than this is not looked for: of unseen questions one in a thousand is about such a one
 CHARTS = 8  # sentences kept as they were read: one is read as a question, as a reply, as a change
 COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"

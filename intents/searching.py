@@ -31,7 +31,7 @@ OWN_WORDS = 3  # words of its own from which on a choice may share a word with t
 SURE = 0.9  # a given this sure was said outright
 HOPEFUL = 1000.0  # more than any sentence can score
 NONE = 99  # islands lacking where nothing that must be there is
-LEAST_LACKING = 0.03  # a topic less likely than this is not searched for without one of its plain islands
+LEAST_LACKING = 0.05  # a topic less likely than this is not searched for without one of its plain islands
 HOW = Pattern(MANNER, [False] * 9, [frozenset()] * 9)
 
 

@@ -47,7 +47,7 @@ LEAST_SURE = 0.35  # of a quantity: a spoken pair ("twelve six") is likely feet 
 MOST = 9  # quantities
 LARGEST = 1000  # count
 CERTAIN = 0.9  # how sure another sum must be, to be asked about beside the one that was parsed
-WIDTH = 24  # ways followed at once
+WIDTH = 12  # ways followed at once
 LEAST = 1e-3  # a role less likely is not tried
 # Before "one" these tell which: "the other one eighty and three quarters" is 80 3/4, and "the new one's five even" 5.
 WHICH_ONE = frozenset("other each this that first second third fourth next last new old left right long short big small".split())
