@@ -48,6 +48,9 @@ _IS_IT = re.compile(r"\W*(?:is|are|was|will|would|can|could|does|do|did|should|h
 _OTHERS_SAY = re.compile(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|guess(?:es)?|bets?|maybe|might|could)\b", re.I)
 # It is eighty and the roof's at forty, would it sweat.
 _INVERTED = re.compile(r"(?<=\w)\W+(?:would|will|could|does|do|can)\s+(?:there|it|they|that|the|this|my|we|i)\b", re.IGNORECASE)
+_BEGINS = re.compile(
+    r"\W*(?:so |ok |and )?(?:what'?s the|what is the|how (?:long|high|tall|much|many|far|wide|deep))\b", re.IGNORECASE
+)
 # Somebody's word for it is no fact of the job; what one thinks oneself is said as one.
 _HEARSAY = re.compile(
     r"\b(?:swears?|swore|sworn|reckons|thinks|claims|claimed|guesses|bets|believes|supposedly|apparently|allegedly|maybe|might|thought)\b"
@@ -293,5 +296,5 @@ def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     best = questions[0] if questions else None
     whole = best is not None and best.whole
     named = best is not None and set(best.topic.split()) <= set(best.words)
-    asks = bool("?" in text or _INVERTED.search(text)) if stated else bool(_ASKS.search(text))
+    asks = bool("?" in text or _INVERTED.search(text) or _BEGINS.match(text)) if stated else bool(_ASKS.search(text))
     return asks or (whole and named and not _STATES.search(text))

@@ -135,17 +135,19 @@ def which_way(ways: list[Way]) -> str:
     if len(names) == 1:
         values = list(dict.fromkeys(_text(way, names[0]) for way in ways))
         return f"Is the {label[names[0]]} {listed(values)}?"
-    first = listed(
-        [f"the {label[name]} {_text(ways[0], name)}" for name in names if _value(ways[0], name) is not None], "and"
-    )
-    if len(ways) == 2 and all(_value(way, name) is not None for way in ways for name in names):
+    first = listed([f"the {label[name]} {_text(ways[0], name)}" for name in names if _value(ways[0], name) is not None], "and")
+    if len(ways) == 2 and _turned(ways, names):
         return f"Is {first}, or the other way round?"
     others = []
     for way in ways[1:3]:
-        others.append(
-            listed([f"the {label[name]} {_text(way, name)}" for name in names if _value(way, name) is not None], "and")
-        )
+        others.append(listed([f"the {label[name]} {_text(way, name)}" for name in names if _value(way, name) is not None], "and"))
     return f"Is {first}, or {listed(dict.fromkeys(others))}?"
+
+
+def _turned(ways: list[Way], names: list[str]) -> bool:
+    """Whether two ways hand the same values to the same parameters the other way round."""
+    mine, theirs = ({_text(way, name) for name in names if _value(way, name) is not None} for way in ways)
+    return mine == theirs and len(mine) == len(names)
 
 
 def _text(way: Way, name: str) -> str:

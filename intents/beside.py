@@ -20,7 +20,7 @@ from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE = "ladder saw trim stock side".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
-WALL, LAYER = "wall layer".split()
+WALL, LAYER, FACE = "wall layer face".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | {"tape": TOOL, "level": LEVEL}
@@ -64,23 +64,28 @@ _LINES = frozenset((
     "step at the rake", "arc", "square check", "out of square",
 ))  # fmt: skip
 _PASSED = (
-    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL, LAYER)))
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL, LAYER, FACE)))
     | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER)))
     | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING,)))
     | {
         "ladder footing": frozenset((LADDER,)),
+        "vent area": frozenset((COUNTED,)),
         "wood movement": frozenset((SPACING, LONG)),
         "air gap": frozenset((SPACING, NOMINAL, WALL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
-        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL)),
+        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL, FACE)),
     }
 )
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
 _SIZES = frozenset("long wide high tall length width size big".split())
-_CUTS = frozenset("saw miter mitre bevel angle degrees cut set setting gauge".split())
+_CUTS = frozenset("rip saw miter mitre bevel angle degrees cut set setting gauge".split())
+_VENTS = frozenset("gable roof ridge soffit turtle box old".split())
 _UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap", "air gap"}  # where how many there are changes nothing
 LEAST_STOCK = 4  # ft
 THICKEST = 4  # in
+WIDEST_FACE = 24  # in
+MOST_VENTS = 20
+_FACES = frozenset("high tall wide deep thick across".split())
 LEAST_SURE = 0.5  # of a reading that is tied to a thing
 
 
@@ -135,6 +140,9 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if _stick(reading):
                 yield Tied(NOMINAL, start, reading.end)
                 break
+            if cuts and _face(words, reading):
+                yield Tied(FACE, start, reading.end)
+                break
             if reading.sure < LEAST_SURE or not isinstance(reading.value, Quantity):
                 continue
             what = _length_of(chart, reading, cuts) if isinstance(reading.value, Length) else _number_of(chart, reading)
@@ -149,6 +157,14 @@ def _made_of(chart: Chart, reading: Reading) -> bool:
         return False
     thick = reading.value.to("in").value if isinstance(reading.value, Length) else reading.value.value
     return reading.kind in ("number", "length") and thick < THICKEST
+
+
+def _face(words: list[str], reading: Reading) -> bool:
+    """Whether it is how wide a piece is, of which an angle alone is asked: 5 1/2 high, 12 inches across."""
+    if reading.kind not in ("number", "length") or _FACES.isdisjoint(words[reading.end : reading.end + 1]):
+        return False
+    wide = reading.value.to("in").value if isinstance(reading.value, Length) else reading.value.value  # type: ignore[union-attr]
+    return bool(wide <= WIDEST_FACE)
 
 
 def _stick(reading: Reading) -> bool:
@@ -189,6 +205,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return SPACING
     if any(_named(words, k) == STOCK for k in range(end, min(end + 4, len(words)))):
         return COUNTED  # a couple of 20 footers
+    if "vents" in after and (after[0] == "vents" or after[0] in _VENTS) and _few(reading):  # 2 gable vents
+        return COUNTED
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
         return COUNTED
     if after[:2] in (["more", "like"], ["more", "of"]):
@@ -197,6 +215,10 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return _named_before(words, reading.start, end)
     they = not _THEY.isdisjoint(words[max(0, reading.start - 1) : reading.start]) and (not after or after[0] in _ENDS)
     return STOCK if they and _named_before(words, reading.start, end) == STOCK else ""
+
+
+def _few(reading: Reading) -> bool:
+    return isinstance(reading.value, Quantity) and reading.value.value in range(1, MOST_VENTS)
 
 
 def _named(words: list[str], at: int) -> str:

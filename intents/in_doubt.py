@@ -55,6 +55,8 @@ _LEANS, _LEANS_LITTLE = frozenset("lean leans leaned leaning".split()), 45  # de
 _BOUGHT = frozenset("pieces boards sticks lengths".split())
 _COSTS = frozenset("cost costs".split())
 _TALL = frozenset("height hgt hi hight heigth peek high tall rise rises peak ridge apex up top above tip point".split())
+_BY_WIDTH = frozenset(("rake length", "gable height", "arc", "fall"))
+_HOW_WIDE = {("how", "wide"), ("what", "width")}
 _AT_END = 3  # tokens from the end of a sentence in which it says what is asked
 
 
@@ -87,6 +89,10 @@ def other_topic(chart: Chart, question: Question) -> bool:
     end = len(words) - (words[-1:] == ["?"])
     if topic not in ("cost", "take-off", "tape arithmetic") and not _COSTS.isdisjoint(words[max(0, end - _AT_END) : end]):
         return True
+    if topic == "miter for a corner" and ("what", "corner") in pairwise(words) and "saw" in words:
+        return True  # what corner a setting makes
+    if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):
+        return True  # how wide the gable is was asked, and cannot be what was given
     if topic == "ladder footing" and "ladder" not in words and not _PROPS.isdisjoint(words):
         return True
     if topic == "ladder footing" and not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words):
@@ -103,6 +109,10 @@ def other_topic(chart: Chart, question: Question) -> bool:
     return counts and topic == "course layout" and any(
         words[at : at + 2] == ["how", "many"] and not _BOUGHT.isdisjoint(words[at + 2 : at + 4]) for at in range(end)
     )  # fmt: skip
+
+
+def _said(question: Question, name: str) -> bool:
+    return any(given.endswith(name) and heard.end > heard.start for given, heard in question.givens.items())
 
 
 def _tokens(chart: Chart, heard: Heard) -> tuple[int, int]:

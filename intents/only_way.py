@@ -19,6 +19,7 @@ from solvers.slots import Layer
 
 STEEPEST_BAY = 90  # degrees; a bay that turned so far would go back to the wall
 MOST_SIDES = 60
+WIDEST_SILL = 48  # in; what is wider was said in millimetres
 LEAST_READ = 60  # degrees; a gauge set to less may have been read from straight on
 THINNEST_GAP = 0.05  # in; a gap of so many thousandths was said in millimetres
 WARM_ROOM = (13, 35)  # degrees of a room that people are in, on the Celsius scale
@@ -27,6 +28,11 @@ _SAYS = frozenset("says said reads read shows showing gives measures measured on
 _TURNS = frozenset("turn turns bend bends kick kicks".split())
 _REACHES = ("limit", "left", "right", "bevel", "bevel_limit")
 _TO_THE = frozenset(("to", "the", "on", "°", "degree", "degrees", "deg"))
+_SILLS = frozenset("sill sills cap caps coping flashing flashings ledge".split())
+_RUNS = frozenset("gutter gutters run runs long ft feet foot inch inches".split())
+_SIDES = dict(zip("TRIANGLE SQUARE PENTAGON HEXAGON HEPTAGON OCTAGON NONAGON DECAGON DODECAGON".split(),
+                  (3, 4, 5, 6, 7, 8, 9, 10, 12), strict=True))  # fmt: skip
+_SHEETS = frozenset("poly polythene plastic film membrane wrap housewrap vapour vapor visqueen".split())  # sold by the mil
 _GAPS = {"air gap": "depth", "vent opening": "gap"}
 _INDOORS = frozenset("room rooms kitchen bathroom bedroom house cabin inside indoors shop workshop office hall basement".split())
 _IN_THERE = (["in", "there"], ["in", "here"])
@@ -34,10 +40,12 @@ _OUTDOORS = frozenset("outside outdoors freezer cold frost frosty freezing winte
 _DEW = frozenset("dew dewpoint dp".split())
 _OFFSETS = frozenset("offset offsets ordinate ordinates mark marks every ev station stations".split())
 _OPENINGS = frozenset("jamb jambs doorjamb doorjambs".split())
+_JAMB_ASKED = frozenset("depth deep width extension extensions".split())
 _ARE = frozenset("is are at measure measures were being".split())
 _LEVEL_CUT = ("level", "cut")
 _JOINED = frozenset("trim trims meet meets meeting into joint join joins frieze miter mitre".split())
 _CURVES = frozenset("arc arch arched curve curved radius eyebrow".split())
+_ALONG = frozenset("the roof slope rafter along deck".split())
 _SLOPING = frozenset("ramp ramps slope sloped brace strut prop gangway plank guy rafter stringer hypotenuse".split())
 _HERE = frozenset("now today outside inside indoors here currently".split())
 _PLACES = (["in", "shop"], ["in", "the"], ["in", "here"], ["in", "my"], ["at", "the"], ["out", "here"], ["this", "morning"])
@@ -61,11 +69,23 @@ def rather(chart: Chart, reading: Reading) -> None:
         left.add("rake to level joint")
     if not _CURVES.isdisjoint(chart.words) and any(q.topic == "arc" and "rise" in q.givens for q in questions):
         left.update(("right triangle", "marks on centre"))
+    if "rise over a run" in topics and _asks_how_high(chart.words):
+        left.add("sloped length")
     first = next(iter(reading.unaided), None)
     if "tape arithmetic" in topics and first is not None and first.plain and _no_sum(chart, first):
         doubted = questions[0].topic == "tape arithmetic" and not questions[0].whole
         questions = [first] if doubted or first in questions else questions
     reading.questions = [question for question in questions if question.topic not in left]
+
+
+def _asks_how_high(words: list[str]) -> bool:
+    """Whether it is asked how high something gets; how far up the roof is along it."""
+    for at in range(len(words) - 2):
+        if words[at : at + 3] == ["how", "far", "up"]:
+            return _ALONG.isdisjoint(words[at + 3 : at + 5])
+        if words[at : at + 2] == ["how", "high"]:
+            return True
+    return False
 
 
 def _no_sum(chart: Chart, question: Question) -> bool:
@@ -86,7 +106,9 @@ def _no_sum(chart: Chart, question: Question) -> bool:
 def _bay(chart: Chart, question: Question) -> None:
     """A bay that would turn past square is told by its corner; a number of sides that is its angle said again goes."""
     givens = question.givens
-    bay, sides = givens.get("bay"), givens.get("sides")
+    bay, sides, shape = givens.get("bay"), givens.get("sides"), givens.get("shape")
+    if shape is not None and sides is not None and sides.value.value != _SIDES.get(str(shape.value).upper()):
+        question.unplaced = [sides.text]  # an octagon 24 across
     if bay is None or not isinstance(bay.value, Angle):
         return
     if sides is not None and sides.value.value == bay.value.value:
@@ -196,7 +218,12 @@ def _gap(chart: Chart, question: Question) -> None:
     """Ten mil of air are ten millimetres."""
     name = _GAPS[question.topic]
     heard = question.givens.get(name)
-    if heard is None or not heard.others or not isinstance(heard.value, Length):
+    if heard is None or not isinstance(heard.value, Length):
+        return
+    _, end = _places(chart, heard)
+    sheet = heard.text.endswith(("mil", "mils")) and not _SHEETS.isdisjoint(chart.text.lower().split())
+    if sheet or chart.words[end : end + 1] == ["rule"]:  # 6 mil poly, the 10 mm rule
+        question.unplaced = [heard.text]
         return
     wide = [value for value in (heard.value, *heard.others) if value.to("in").value >= THINNEST_GAP]
     if wide:
@@ -204,7 +231,11 @@ def _gap(chart: Chart, question: Question) -> None:
 
 
 def _fall(chart: Chart, question: Question) -> None:
-    """Two in twelve is no sixth of an inch per foot."""
+    """A sill is no 140 inches wide, and two in twelve is no sixth of an inch per foot."""
+    width = question.givens.get("width")
+    sill = not _SILLS.isdisjoint(chart.words) and _RUNS.isdisjoint(chart.words)
+    if sill and width is not None and width.text.isdigit() and width.value.unit == "in" and width.value.value >= WIDEST_SILL:
+        question.givens["width"] = replace(width, value=Length(width.value.value, "mm", width.text), others=())
     heard = question.givens.get("pitch")
     if heard is None or not heard.text.replace(" ", "").endswith("/12"):
         return
@@ -214,7 +245,7 @@ def _fall(chart: Chart, question: Question) -> None:
 
 
 def _layers(chart: Chart, question: Question) -> None:
-    """The depth of a jamb is no layer: jambs are 6 9/16."""
+    """The depth of a jamb is no layer: jambs are 6 9/16, a 6 9/16 jamb."""
     heard = question.givens.get("layers")
     if heard is None or _OPENINGS.isdisjoint(chart.words) or not isinstance(heard.value, tuple) or len(heard.value) < 3:
         return
@@ -225,13 +256,14 @@ def _layers(chart: Chart, question: Question) -> None:
     rows = chart.readings[max(0, end - 8) : end]
     ending = [r.start for row in rows for r in row if r.end == end and isinstance(r.value, Quantity)]
     start = min(ending, default=end)
-    if chart.words[start - 1] in _ARE and chart.words[start - 2] in _OPENINGS:
-        question.givens["layers"] = _but_last(chart, heard, start)
+    told = chart.words[start - 1] in _ARE and chart.words[start - 2] in _OPENINGS
+    after = [word for word in chart.words[end : end + 3] if word not in ("window", "door")]
+    if told or (not _OPENINGS.isdisjoint(after[:1]) and _JAMB_ASKED.isdisjoint(after[1:2])):
+        question.givens["layers"] = _but_last(chart, heard, start - 2 if told else start)
 
 
-def _but_last(chart: Chart, heard: Heard, start: int) -> Heard:
-    stop = chart.tokens[start - 2].start
-    text = chart.text[heard.start : stop].rstrip(" .,;")
+def _but_last(chart: Chart, heard: Heard, stop: int) -> Heard:
+    text = chart.text[heard.start : chart.tokens[stop].start].rstrip(" .,;")
     return replace(heard, value=heard.value[:-1], end=heard.start + len(text), text=text)
 
 

@@ -21,6 +21,8 @@ _BUILT = frozenset(
 )
 _OF_YEARS = frozenset("house barn cottage place building home window windows roof porch church school bungalow".split())
 _AM = frozenset(("i'm", "im", "he's", "she's"))
+_IS_NOW = frozenset("and now years this".split())
+_PEOPLE = frozenset("lad kid boy apprentice son nephew grandson".split())
 _KILOS = frozenset("kilos kilo kg kgs pounds lb lbs stone".split())
 _AGED = _ENDS - {"."} | frozenset("now years".split())
 _STOP = frozenset("knock knocking knocked clock clocking clocked".split())
@@ -35,6 +37,8 @@ def of_time_or_people(words: Sequence[str], at: int, value: float) -> bool:
         return _year(words, at)
     if before in _AM and (words[at + 1] in _KILOS or (YOUNGEST <= value <= OLDEST and words[at + 1] in _AGED)):
         return True
+    if before in _PEOPLE and YOUNGEST <= value <= OLDEST and words[at].isdecimal() and words[at + 1] in _IS_NOW:
+        return True  # the lad's 19 and he says
     if before == "weigh" and words[at + 1] in _KILOS:
         return True
     return 0 < value <= LATEST and _hour(words, at)

@@ -149,3 +149,60 @@ def test_ten_mil_of_air_are_millimetres() -> None:
 def test_free_area_of_the_soffit_by_the_foot() -> None:
     record = last("1200 square feet of attic, 1/150, and the soffit's 10 a foot. How much do I need?")
     assert record["answer"]["value"] == pytest.approx(1152)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "8 mil poly behind, is it vented",
+        "is half inch enough of an air gap, 10 mm rule",
+        "rake is 16 ft 4 along the slope, 6/12, how wide's the gable",
+        "saw's on 22.5, what corner does that make",
+        "how wide is each side of an octagon 24 across",
+    ],
+)
+def test_what_is_asked_is_not_taken_as_given(said: str) -> None:
+    assert last(said)["outcome"] != "answered"
+
+
+@pytest.mark.parametrize(
+    ("said", "value"),
+    [
+        ("the lad's 19 and he says it's a 118 corner, what do I set", 31),
+        ("Skirt board goes round a 140 corner, it's 5 1/2 high, setting?", 20),
+        ("six sided post 12 inches across, what do I rip the edges at", 30),
+        ("got 88 on the finder, what's each side", 46),
+        ("the cut is fifty five and my saw only goes to forty seven how do i get it", 35),
+    ],
+)
+def test_the_angle_of_a_cut(said: str, value: float) -> None:
+    assert value_of(last(said)) == value
+
+
+@pytest.mark.parametrize(
+    ("said", "value"),
+    [
+        ("1/2 sheathing, 1 1/2 foam, 3/4 strap, 3/4 boards, 6 9/16 jamb, how proud is the siding", 3.5),
+        ("sill 140 wide at 5 degrees, drop", 12.248 / 25.4),
+        ("slope is 30 degrees and it runs 3 m, how far up does it go", 1732.05 / 25.4),
+        ("tape reads 5.66 m on a 4 m by 4 m slab, is it square", 3.146 / 25.4),
+        ("chan 3/4 w 1/2 d 12' lg, water?", 54),
+        ("aluminum 12 ft, 40 F now, gets to 120 F, how much does it grow", 0.148),
+    ],
+)
+def test_told_in_few_words(said: str, value: float) -> None:
+    assert value_of(last(said)) == pytest.approx(value, abs=0.01)
+
+
+def test_in_at_the_bottom_and_out_at_the_top() -> None:
+    record = last("vent in vs out: bottom 3/4 at 50%, top 1/2 at 45 %, 28 ft")
+    assert record["answer"]["value"] == 126
+
+
+def test_a_question_that_ends_in_a_statement_asks() -> None:
+    record = last("whats the height of the gable its seven metres wide")
+    assert record["outcome"] == "asks" and "pitch" in record["ask"]
+
+
+def test_two_scales_are_not_the_other_way_round() -> None:
+    assert "°C" in last("minus 2 tonight with dew point minus 4, frost")["ask"]
