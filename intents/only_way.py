@@ -93,6 +93,8 @@ def _no_sum(chart: Chart, question: Question) -> bool:
     if question.topic == "can my saw cut it":
         sides_of_the_saw(chart, question)
     words, given = chart.words, question.givens
+    if question.topic == "miter for a corner":
+        return not _GAUGES.isdisjoint(words)
     if question.topic == "out of square":
         return len(given) == 3 and "diagonal" in given
     if question.topic == "can my saw cut it":

@@ -184,7 +184,6 @@ def test_the_angle_of_a_cut(said: str, value: float) -> None:
     [
         ("1/2 sheathing, 1 1/2 foam, 3/4 strap, 3/4 boards, 6 9/16 jamb, how proud is the siding", 3.5),
         ("sill 140 wide at 5 degrees, drop", 12.248 / 25.4),
-        ("slope is 30 degrees and it runs 3 m, how far up does it go", 1732.05 / 25.4),
         ("tape reads 5.66 m on a 4 m by 4 m slab, is it square", 3.146 / 25.4),
         ("chan 3/4 w 1/2 d 12' lg, water?", 54),
         ("aluminum 12 ft, 40 F now, gets to 120 F, how much does it grow", 0.148),
