@@ -171,7 +171,7 @@ def test_what_is_asked_is_not_taken_as_given(said: str) -> None:
         ("the lad's 19 and he says it's a 118 corner, what do I set", 31),
         ("Skirt board goes round a 140 corner, it's 5 1/2 high, setting?", 20),
         ("six sided post 12 inches across, what do I rip the edges at", 30),
-        ("got 88 on the finder, what's each side", 46),
+        ("got 88 on the finder, what does each piece get cut at", 46),
         ("the cut is fifty five and my saw only goes to forty seven how do i get it", 35),
     ],
 )
