@@ -90,35 +90,49 @@ class Guess(NamedTuple):
     kinds: frozenset[str] = KINDS
 
 
-def chart_of(
-    text: str,
-    phrases: Phrases,
-    speller: Speller,
-    typed: list[Token] | None = None,
-    guess: Callable[[Chart], Guess] = lambda chart: Guess(),
-) -> Chart:
-    """Read a sentence (or no more than its tokens `typed`) against the phrases of all topics that a guess by its words leaves."""
-    typed = tokenize(text) if typed is None else typed
+class Worded(NamedTuple):
+    """The words of a sentence: slips forgiven (as typed, as read), sound-alikes settled, each quantity said once, by place."""
+
+    tokens: list[Token]
+    changed: list[tuple[str, str]]
+    doubts: Doubts
+    readings: list[list[Reading]]
+
+
+def worded(typed: list[Token], speller: Speller) -> Worded:
+    """What a sentence's words are, before anything is known of what it asks."""
     tokens, changed = [], []
     for token in texted(typed):
         word = speller.read(token.text)
         if word != token.text:
             changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
-    tokens, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
-    heard = tokens
-    tokens, found = said_once(heard)
+    heard, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
+    tokens, readings = said_once(heard)
     if doubts and tokens is not heard:
         doubts = _moved(doubts, heard, tokens)
+    return Worded(tokens, changed, doubts, readings)
+
+
+def chart_of(
+    text: str,
+    phrases: Phrases,
+    speller: Speller,
+    said: Worded | None = None,
+    guess: Callable[[Chart], Guess] = lambda chart: Guess(),
+) -> Chart:
+    """Read a sentence (its words as `said`) against the phrases of all topics that a guess by its words leaves."""
+    tokens, changed, doubts, readings = said or worded(tokenize(text), speller)
+    found = [*readings]
     words = [token.text for token in tokens]
-    listing = Listing(tokens, [*found])
+    listing = Listing(tokens, readings)
     for i, here in enumerate(found[:-1]):
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
             # No area is below zero: "minus 45 sq ft of openings" takes them out of what was said before.
             taken = [r for r in found[i + 1] if r.kind == "area"] if any(found[:i]) else []
             found[i] = [r for r in here if r.kind != "area"] if taken else here
             found[i + 1] = taken
-    said = [*found]
+    signed = [*found]
     composed = [*totals_and_prices(listing), *grades(tokens, found)]
     for reading in [*shares(tokens, found), *allowances(tokens, found)]:
         found[reading.start] = [reading, *found[reading.start]]
@@ -128,7 +142,7 @@ def chart_of(
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts)
     chart.likely, chart.unlikely, kinds = guess(chart)
     listed = [*lists(listing, kinds)]
-    summed = [*sums(tokens, said)] if SUMS not in chart.unlikely else []
+    summed = [*sums(tokens, signed)] if SUMS not in chart.unlikely else []
     if listed and summed and is_left(words, summed):  # what is left of a board is no list of pieces to cut
         listed = [r for r in listed if r.kind != "pieces"]
     for reading in [*listed, *summed]:

@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from intents.chart import Chart
 from intents.question import Heard, Question
-from intents.second_reader import tokens_of
+from intents.remarks import up_to_stop
+from intents.second_reader import places_of
 from solvers.quantities import Length
 
 FACES = frozenset(("squares", "cladding boards", "weight", "cost"))
@@ -18,7 +19,6 @@ _PEAK = frozenset("peak peaks apex ridge point tip triangle rise rises".split())
 _OVER = frozenset("over top above plus including".split())  # a gable so told stands on the wall whose height was said
 _ALONE = frozenset("triangle alone only just".split())
 _WHOLE = frozenset("wall walls all lot total whole end plus together including".split()) | _OVER
-_STOPS = frozenset(".,;?!")
 _REACH = 4
 
 
@@ -47,17 +47,12 @@ def _of_gable(chart: Chart, question: Question) -> None:
 
 
 def _of_wall(chart: Chart, heard: Heard) -> bool:
-    mask, words = tokens_of(chart, heard), chart.words
-    start, end = (mask & -mask).bit_length() - 1, mask.bit_length()
-    after = _clause(words[end : end + _REACH])
-    before = _clause(words[max(0, start - _REACH) : start][::-1])
+    words, (start, end) = chart.words, places_of(chart, heard)
+    after = up_to_stop(words[end : end + _REACH])
+    before = up_to_stop(words[max(0, start - _REACH) : start][::-1])
     if not _PEAK.isdisjoint(after + before):
         return False
     if not _PLATE.isdisjoint(after):
         return True
     by_itself = "gable" not in before and "gables" not in before
     return by_itself and not _UP.isdisjoint(after + before) and not _OVER.isdisjoint(words)
-
-
-def _clause(words: list[str]) -> list[str]:
-    return words[: next((at for at, word in enumerate(words) if word in _STOPS), len(words))]

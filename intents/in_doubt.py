@@ -16,7 +16,7 @@ from intents.idle_numbers import LAYERED
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
 from intents.question import Heard, Question
-from intents.second_reader import tokens_of
+from intents.second_reader import places_of, tokens_of
 from intents.untold_layers import kind_of
 from solvers.quantities import Angle, Length, Quantity
 from solvers.slots import Layer
@@ -115,11 +115,6 @@ def _said(question: Question, name: str) -> bool:
     return any(given.endswith(name) and heard.end > heard.start for given, heard in question.givens.items())
 
 
-def _tokens(chart: Chart, heard: Heard) -> tuple[int, int]:
-    mask = tokens_of(chart, heard)
-    return (mask & -mask).bit_length() - 1, mask.bit_length()
-
-
 def _clause(chart: Chart, start: int, end: int, at: int) -> list[str]:
     """The words from start to end that stand in one sentence with the token at."""
     words = chart.words
@@ -136,7 +131,7 @@ def _penetration(chart: Chart, question: Question) -> None:
     heard, layers = question.givens.get(PENETRATION), question.givens.get(LAYERS)
     if heard is None or layers is None or not isinstance(heard.value, Length):
         return
-    start, end = _tokens(chart, heard)
+    start, end = places_of(chart, heard)
     name = "" if _holds(chart, start, end) else _layer_before(chart, start, layers)
     if name:
         thick = Layer(heard.value, name)
@@ -187,7 +182,7 @@ def _untold(chart: Chart, question: Question) -> list[str]:
     heard = question.givens.get(PENETRATION)
     if heard is None or not isinstance(heard.value, Length):
         return []
-    return [] if _holds(chart, *_tokens(chart, heard)) else [heard.text]
+    return [] if _holds(chart, *places_of(chart, heard)) else [heard.text]
 
 
 # ── lists ──
@@ -198,7 +193,7 @@ def _panels_own(chart: Chart, question: Question) -> None:
     run = question.givens.get("run")
     if run is None or "panel_length" in question.givens or not isinstance(run.value, Length):
         return
-    start, end = _tokens(chart, run)
+    start, end = places_of(chart, run)
     before = _clause(chart, start - _SUBJECT, start, start)
     last = next((word for word in reversed(before) if word in _PANELS or word in _EAVES), "")
     if last in _PANELS and before[-1] == "are" and chart.words[end : end + 1] == ["long"]:
@@ -210,7 +205,7 @@ def _out_of(chart: Chart, question: Question) -> list[str]:
     """A layer told as what is taken out: take the 3/8 mesh out of 1/2 ply, 3/8 mesh, 7/8 siding."""
     heard = question.givens.get(LAYERS)
     layers, words = (heard.value, chart.words) if heard else ((), chart.words)
-    start = _tokens(chart, heard)[0] if heard and heard.end > heard.start else 0
+    start = places_of(chart, heard)[0] if heard and heard.end > heard.start else 0
     if any(words[at] in _TAKEN and words[at + 1] in ("off", "out", "away") for at in range(max(0, start - _BEFORE), start - 1)):
         return [chart.said(start, _end_of(chart, start))]  # I've taken off the 3/8 mat
     if _OUT_OF.isdisjoint(words) and not any(pair in _GOES for pair in pairwise(words)) and "gone" not in words:
@@ -228,7 +223,7 @@ def _passed_over(chart: Chart, heard: Heard | None) -> list[str]:
     """The numbers in the middle of a list put together size by size that are none of its sizes."""
     if heard is None or not isinstance(heard.value, tuple) or not heard.value:
         return []
-    start, end = _tokens(chart, heard)
+    start, end = places_of(chart, heard)
     if any(r.end == end and r.value == heard.value for r in chart.readings[start]):
         return []  # it was said in a row
     lengths = [item.thickness if isinstance(item, Layer) else item for item in heard.value]
@@ -260,7 +255,7 @@ def _cut_dash(chart: Chart, heard: Heard | None) -> list[str]:
     """The size an opening was cut off in: a door 3 by 6 of "3 by 6-8"."""
     if heard is None or heard.end <= heard.start:
         return []
-    end = _tokens(chart, heard)[1]
+    end = places_of(chart, heard)[1]
     cut = chart.words[end : end + 1] == ["-"] and chart.words[end + 1 : end + 2] and chart.words[end + 1].isdecimal()
     return [chart.said(end - 1, end + 2)] if cut else []
 
@@ -270,7 +265,7 @@ def _no_legs(chart: Chart, question: Question) -> list[str]:
     heard = question.givens.get(LEGS)
     if heard is None or not isinstance(heard.value, tuple):
         return []
-    start, end = _tokens(chart, heard)
+    start, end = places_of(chart, heard)
     long = [leg.text for leg in heard.value if isinstance(leg, Length) and leg.to("ft").value >= LEAST_STOCK]
     return long + [
         chart.said(r.start, r.end) for at in range(start, end) for r in chart.readings[at]
@@ -286,7 +281,7 @@ def _off_plumb(chart: Chart, question: Question) -> list[str]:
     heard = question.givens.get("angle")
     if heard is None or not isinstance(heard.value, Angle) or heard.end <= heard.start:
         return []
-    start, end = _tokens(chart, heard)
+    start, end = places_of(chart, heard)
     after = [word for word in chart.words[end : end + 3] if word != "the"]
     off = after[:1] in (["off"], ["from"], ["to"], ["out"]) and not _UPRIGHTS.isdisjoint(after)
     little = heard.value.value < _LEANS_LITTLE and not _LEANS.isdisjoint(chart.words[max(0, start - 2) : start])
@@ -300,7 +295,7 @@ def _their_length(chart: Chart, question: Question) -> list[str]:
     heard = question.givens.get("length")
     if heard is None or not isinstance(heard.value, Length):
         return []
-    start, end = _tokens(chart, heard)
+    start, end = places_of(chart, heard)
     theirs = not _THEY.isdisjoint(_clause(chart, start - _BEFORE, start, start)) and chart.words[end : end + 1] == ["long"]
     return [heard.text] if theirs else []
 
@@ -318,7 +313,7 @@ def _more_than_another(chart: Chart, question: Question) -> list[str]:
     if _LONGER.isdisjoint(chart.words):
         return []
     said = (heard for heard in question.givens.values() if isinstance(heard.value, Length) and heard.end > heard.start)
-    return [heard.text for heard in said if not _LONGER.isdisjoint(chart.words[(end := _tokens(chart, heard)[1]) : end + 1])]
+    return [heard.text for heard in said if not _LONGER.isdisjoint(chart.words[(end := places_of(chart, heard)[1]) : end + 1])]
 
 
 def _misheard_part(chart: Chart, phrases: Phrases) -> list[str]:

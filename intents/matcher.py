@@ -12,7 +12,7 @@ from functools import cache, lru_cache
 from pathlib import Path
 from typing import ClassVar
 
-from intents.chart import LIGHT, Chart, Guess, Hit, chart_of, span
+from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
 from intents.features import of_sentence
@@ -67,8 +67,13 @@ def _typed(text: str) -> list[Token]:
 
 
 @lru_cache(maxsize=CHARTS)
+def _worded(text: str, folder: Path) -> Worded:
+    return worded(_typed(text)[:LONGEST], speller(folder))
+
+
+@lru_cache(maxsize=CHARTS)
 def _full_chart(text: str, folder: Path) -> Chart:
-    return chart_of(text, compiled(folder), speller(folder), _typed(text)[:LONGEST])
+    return chart_of(text, compiled(folder), speller(folder), _worded(text, folder))
 
 
 class _Lists:
@@ -106,7 +111,7 @@ def _chart(text: str, folder: Path, lists: _Lists) -> Chart:
         kinds = none.union(*(phrases.kinds.get(topic, none) | lists.kinds.get(topic, none) for topic in rest))
         return Guess(likely, unlikely, KINDS & kinds)
 
-    return chart_of(text, phrases, speller(folder), _typed(text)[:LONGEST], guess)
+    return chart_of(text, phrases, speller(folder), _worded(text, folder), guess)
 
 
 def _chart_for(text: str, wanted: Iterable[str], folder: Path, topics: Topics) -> Chart:
@@ -117,8 +122,8 @@ def _chart_for(text: str, wanted: Iterable[str], folder: Path, topics: Topics) -
 
 def otherwise(text: str, folder: Path = FOLDER) -> list[str]:
     """The line again for each small word of it that may have been a number ("forty for"), with the number in its place."""
-    chart = _full_chart(text, folder)
-    words = ((chart.tokens[at], number) for at, number in chart.doubts)
+    said = _worded(text, folder)
+    words = ((said.tokens[at], number) for at, number in said.doubts)
     return [f"{text[: token.start]}{number}{text[token.end :]}" for token, number in words]
 
 

@@ -13,7 +13,7 @@ from itertools import pairwise
 from intents.beside import MADE_OF
 from intents.chart import Chart
 from intents.question import Heard, Question, Reading
-from intents.second_reader import tokens_of
+from intents.second_reader import places_of
 from solvers.quantities import Angle, Length, Quantity, Temperature
 from solvers.slots import Layer
 
@@ -134,7 +134,7 @@ def _gauged(chart: Chart, question: Question) -> None:
     heard = question.givens.get("corner")
     if heard is None or not question.swaps or heard.value.value < LEAST_READ or not _TURNS.isdisjoint(chart.words):
         return
-    start, _ = _places(chart, heard)
+    start, _ = places_of(chart, heard)
     before = chart.words[max(0, start - 3) : start]
     if not _GAUGES.isdisjoint(before) and not _SAYS.isdisjoint(before):
         question.swaps = [swap for swap in question.swaps if "turn" not in swap]
@@ -146,7 +146,7 @@ def sides_of_the_saw(chart: Chart, question: Question) -> None:
     for name in _REACHES:
         heard = question.givens.get(name)
         if heard is not None and heard.end > heard.start:
-            _, end = _places(chart, heard)
+            _, end = places_of(chart, heard)
             side = next((word for word in chart.words[end : end + 4] if word not in _TO_THE), "")
             if side in ("left", "right"):
                 told[side] = heard
@@ -166,7 +166,7 @@ def _arc(chart: Chart, question: Question) -> None:
         return
     if radius.value.to("in").value * 2 >= width.value.to("in").value:
         return
-    start, end = _places(chart, radius)
+    start, end = places_of(chart, radius)
     if not MADE_OF.isdisjoint(chart.words[end : end + 1]):
         del givens["radius"]  # strips of 1/4 ply
         question.swaps = []
@@ -203,7 +203,7 @@ def _stated(chart: Chart, question: Question) -> None:
     change = question.givens.get("change")
     if change is None or not {"start", "end"}.isdisjoint(question.givens):
         return
-    start, end = _places(chart, change)
+    start, end = places_of(chart, change)
     words = chart.words
     before, after = words[max(0, start - 2) : start], words[end : end + 2]
     temperature = any(r.kind == "temperature" and r.end == end and r.sure > change.sure for r in chart.readings[start])
@@ -222,7 +222,7 @@ def _gap(chart: Chart, question: Question) -> None:
     heard = question.givens.get(name)
     if heard is None or not isinstance(heard.value, Length):
         return
-    _, end = _places(chart, heard)
+    _, end = places_of(chart, heard)
     sheet = heard.text.endswith(("mil", "mils")) and not _SHEETS.isdisjoint(chart.text.lower().split())
     if sheet or chart.words[end : end + 1] == ["rule"]:  # 6 mil poly, the 10 mm rule
         question.unplaced = [heard.text]
@@ -254,7 +254,7 @@ def _layers(chart: Chart, question: Question) -> None:
     last = heard.value[-1]
     if not isinstance(last, Layer) or last.thickness is None:
         return
-    _, end = _places(chart, heard)
+    _, end = places_of(chart, heard)
     rows = chart.readings[max(0, end - 8) : end]
     ending = [r.start for row in rows for r in row if r.end == end and isinstance(r.value, Quantity)]
     start = min(ending, default=end)
@@ -267,11 +267,6 @@ def _layers(chart: Chart, question: Question) -> None:
 def _but_last(chart: Chart, heard: Heard, stop: int) -> Heard:
     text = chart.text[heard.start : chart.tokens[stop].start].rstrip(" .,;")
     return replace(heard, value=heard.value[:-1], end=heard.start + len(text), text=text)
-
-
-def _places(chart: Chart, heard: Heard) -> tuple[int, int]:
-    mask = tokens_of(chart, heard)
-    return (mask & -mask).bit_length() - 1, mask.bit_length()
 
 
 _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {

@@ -8,6 +8,7 @@ from itertools import pairwise
 from intents.number_words import SMALL
 
 ENDS = frozenset(".?!;,()")
+_STOPS = frozenset(",.;?!")
 ASKING = frozenset("how what which can could will would is are does do where when who".split())
 HELD = frozenset("under over within exceed past enough inside fit afford".split())  # held against it, which is asked
 
@@ -100,3 +101,8 @@ def clauses(words: Sequence[str]) -> Iterator[tuple[int, int]]:
         if end > start:
             yield start, end
         start = end + 1
+
+
+def up_to_stop(words: list[str]) -> list[str]:
+    """The words up to the first stop or comma."""
+    return words[: next((at for at, word in enumerate(words) if word in _STOPS), len(words))]

@@ -162,7 +162,7 @@ def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:
 def spans_of(chart: Chart, givens: Iterable[Heard]) -> set[tuple[int, int]]:
     """The tokens of each quantity among these givens, as the grammar took it."""
     masks = [tokens_of(chart, heard) for heard in givens if isinstance(heard.value, Quantity)]
-    return {((mask & -mask).bit_length() - 1, mask.bit_length()) for mask in masks if mask}
+    return {_ends_of(mask) for mask in masks if mask}
 
 
 def _lists(chart: Chart, parameters: tuple[Parameter, ...], question: Question) -> int:
@@ -216,6 +216,15 @@ def tokens_of(chart: Chart, heard: Heard) -> int:
         return span(starts[heard.start], ends[heard.end])
     inside = (1 << i for i, t in enumerate(chart.tokens) if heard.start <= t.start and t.end <= heard.end)
     return sum(inside)
+
+
+def places_of(chart: Chart, heard: Heard) -> tuple[int, int]:
+    """The tokens that a given was said in: the first, and the one after the last."""
+    return _ends_of(tokens_of(chart, heard))
+
+
+def _ends_of(mask: int) -> tuple[int, int]:
+    return (mask & -mask).bit_length() - 1, mask.bit_length()
 
 
 @once

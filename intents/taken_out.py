@@ -12,7 +12,8 @@ from intents.chart import Chart
 from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Heard, Question
-from intents.second_reader import tokens_of
+from intents.remarks import up_to_stop
+from intents.second_reader import places_of
 from solvers.quantities import Area
 from solvers.slots import Parameter
 
@@ -23,7 +24,6 @@ _OF_THEM = frozenset("opening openings window windows door doors glass holes gla
 _SMALL = frozenset("of is are for in the a to come comes add up total it all off out".split())
 _WALLS = frozenset("wall walls gross sides elevations faces house everything".split())
 _AREAS = frozenset("sf sqft sqm m2 ft2 square sq".split())
-_STOPS = frozenset(",.;?!")
 _REACH = 3
 LEAST_SURE = 0.9
 
@@ -70,24 +70,19 @@ def _how_much(words: list[str]) -> bool:
 
 
 def _comes_out(chart: Chart, heard: Heard) -> bool:
-    mask = tokens_of(chart, heard)
-    return comes_out(chart.words, (mask & -mask).bit_length() - 1, mask.bit_length())
+    return comes_out(chart.words, *places_of(chart, heard))
 
 
 def comes_out(words: list[str], start: int, end: int) -> bool:
     """Whether the words beside an area from start to end tell that it is taken out."""
-    before = [word for word in _clause(words[max(0, start - _REACH) : start][::-1]) if word not in ("the", "a", "another")]
+    before = [word for word in up_to_stop(words[max(0, start - _REACH) : start][::-1]) if word not in ("the", "a", "another")]
     if before[:1] and before[0] in _BEFORE:
         return True
-    after = _clause(words[end : end + _REACH])
+    after = up_to_stop(words[end : end + _REACH])
     told = [word for word in after if word not in _SMALL - {"off", "out"}]
     if told[:1] and told[0] in _AFTER:
         return True
     return not _OF_THEM.isdisjoint(before)
-
-
-def _clause(words: list[str]) -> list[str]:
-    return words[: next((at for at, word in enumerate(words) if word in _STOPS), len(words))]
 
 
 def in_squares(chart: Chart, question: Question) -> None:

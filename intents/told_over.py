@@ -8,7 +8,8 @@ from fractions import Fraction
 
 from intents.chart import Chart
 from intents.question import Heard, Question
-from intents.second_reader import tokens_of
+from intents.remarks import up_to_stop
+from intents.second_reader import places_of
 from solvers.quantities import Count, Length
 
 LONGEST_PANEL = 20  # ft; no panel is sold longer
@@ -19,7 +20,6 @@ _STICKS = frozenset("stick sticks board boards lengths pieces pcs pc they're the
 _FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", "sill"], ["from", "that"])
 _ON = frozenset("more another further".split())
 _SAID = 6  # words after a size that tell from where it is measured
-_STOPS = frozenset(",.;?!")
 _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
 _BOARDS = ("how", "many", "boards")
 _PARTS = {
@@ -116,8 +116,8 @@ def _stick(chart: Chart, question: Question) -> None:
     heard, per = givens.get("length"), givens.get("per")
     if heard is None or per is None or "count" not in givens or "piece" in givens or not isinstance(heard.value, Length):
         return
-    start = _places(chart, heard)[0]
-    of_each = not _STICKS.isdisjoint(_clause(chart.words[max(0, start - 3) : start][::-1]))
+    start = places_of(chart, heard)[0]
+    of_each = not _STICKS.isdisjoint(up_to_stop(chart.words[max(0, start - 3) : start][::-1]))
     if per.value in ("FT", "M") and of_each and heard.value.to("ft").value <= LONGEST_STICK:
         givens["piece"] = givens.pop("length")
 
@@ -138,8 +138,8 @@ def _heights(chart: Chart, question: Question) -> None:
 
 
 def _from_below(chart: Chart, heard: Heard, under_it: bool) -> bool:
-    start, end = _places(chart, heard)
-    before, told = chart.words[max(0, start - 1) : start], _clause(chart.words[end : end + _SAID])
+    start, end = places_of(chart, heard)
+    before, told = chart.words[max(0, start - 1) : start], up_to_stop(chart.words[end : end + _SAID])
     if not _ON.isdisjoint(before + told[:2]) or (under_it and before == ["then"]):
         return True
     return any(told[at : at + len(cue)] == cue for cue in _FROM for at in range(len(told)))
@@ -153,12 +153,3 @@ def _one(chart: Chart, question: Question) -> None:
     if any(rest[at : at + len(cue)] == cue for cue in _ONE_OF for at in range(len(rest))):
         count = question.givens["count"]
         question.givens["count"] = replace(count, value=Count(Fraction(1), "count", count.text))
-
-
-def _places(chart: Chart, heard: Heard) -> tuple[int, int]:
-    mask = tokens_of(chart, heard)
-    return (mask & -mask).bit_length() - 1, mask.bit_length()
-
-
-def _clause(words: list[str]) -> list[str]:
-    return words[: next((at for at, word in enumerate(words) if word in _STOPS), len(words))]
