@@ -18,6 +18,7 @@ from solvers.slots import Given, Layer, Opening, Piece
 
 Record = dict[str, Any]
 VERSION = 1
+RECORDED = {"floz": "gal", "perC": "none", "perF": "none"}  # units of ours that the record has no name for
 
 
 def blank(heard: str, via: str, job: str | None, file: str | None = None) -> Record:
@@ -71,8 +72,8 @@ def given_line(label: str, given: Given) -> dict[str, Any]:
 def value_line(value: Any) -> tuple[float | None, str, str]:
     """A given's number, unit and text; structured ones and choices are words."""
     if isinstance(value, Quantity):
-        unit = value.unit if value.unit != "floz" else "gal"
-        number = value.value if value.unit != "floz" else value.to("gal").value  # type: ignore[attr-defined]
+        unit = RECORDED.get(value.unit, value.unit)
+        number = value.to(unit).value
         return page_number(Fraction(number)), unit, value.text or reading(value.value, value.unit)
     if isinstance(value, Enum):
         return None, "word", str(value.value)

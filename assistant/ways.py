@@ -29,6 +29,7 @@ TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no
 UNIT_WORDS = {
     "ft": {"feet", "foot", "ft", "'"}, "in": {"inches", "inch", "in", '"'}, "degF": {"f", "fahrenheit"},
     "degC": {"c", "celsius", "centigrade"}, "dF": {"f", "fahrenheit"}, "dC": {"c", "celsius", "centigrade"},
+    "perF": {"f", "fahrenheit"}, "perC": {"c", "celsius", "centigrade", "k", "kelvin"},
 }  # fmt: skip
 
 

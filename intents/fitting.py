@@ -14,6 +14,7 @@ from solvers.quantities import (
     Angle,
     Area,
     Count,
+    Expansion,
     Length,
     Money,
     Number,
@@ -45,6 +46,7 @@ KINDS: dict[type, tuple[str, ...]] = {
     Volume: ("volume", "number"),
     Weight: ("weight", "number"),
     Number: ("number",),
+    Expansion: ("expansion",),
     Sum: ("sum",),
     Measure: ("length", "area", "temperature", "tempchange", "volume", "weight", "number"),
 }
@@ -60,6 +62,7 @@ EDGE_KINDS = {
     "volume": ("volume", "number"),
     "weight": ("weight", "number"),
     "ratio": ("ratio",),
+    "expansion": ("expansion",),
 }  # a symbol #kind in a phrase also takes these, since the words beside it tell the role
 STANDS_IN = {
     kind: [(edge, f"#{edge}") for edge, kinds in EDGE_KINDS.items() if kind in kinds and edge != kind]

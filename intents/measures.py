@@ -11,6 +11,7 @@ from fractions import Fraction
 from intents.amounts import CURRENCIES, amounts, prefixed_money
 from intents.asides import counts_nothing, only_cold
 from intents.degrees import LED, degrees, led_changes, named_temperatures
+from intents.expansions import expansions
 from intents.lengths import bare_lengths, lengths, spoken_pairs
 from intents.number_words import MINUS
 from intents.numbers import Line
@@ -82,6 +83,7 @@ def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:
     yield from rises(line, i, head)
     yield from degrees(line, i, head)
     yield from amounts(line, i, head)
+    yield from expansions(line, i, head)
 
 
 def broken_number(tokens: list[Token]) -> str | None:

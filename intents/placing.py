@@ -15,6 +15,7 @@ from typing import Any
 
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.counting import is_no, packed, pronoun
+from intents.expansions import PER_SOME_DEGREE
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.plurals import can_be
@@ -23,7 +24,7 @@ from intents.reading import Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
 from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, metric, millimetres
-from solvers.quantities import Angle, Count, Length, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange
 from solvers.slots import Parameter
 
 PLACED_IN = 0.4  # a length in inches no surer than this may be a number with a place after it
@@ -57,9 +58,8 @@ class Placed:
         if reading.kind in ("length", "percent") and isinstance(reading.value, Quantity) and not reading.value.value:
             return  # ignore the kerf
         word, before = chart.words[reading.start], chart.words[reading.start - 1] if reading.start else ""
-        if reading.end == reading.start + 1 and (word == "one" or (word == "two" and before == "the")):
-            return
-        if said_again(chart, reading, self.givens):
+        counted = reading.end == reading.start + 1 and (word == "one" or (word == "two" and before == "the"))
+        if counted or said_again(chart, reading, self.givens):
             return
         self.unplaced.append(chart.said(reading.start, reading.end))
         self.unplaced_kinds |= dimensions_of(reading.kind)
@@ -238,11 +238,11 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
 def _on_scale(chart: Chart, fitted: Fit) -> Fit:
     """Degrees of no scale take the one scale that is named anywhere in the sentence: "50F now, hottest 110"."""
     choices = (fitted.value, *fitted.others)
-    if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange) for value in choices):
+    if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange | Expansion) for value in choices):
         return fitted
-    named = _scales(chart)
-    if not named and fitted.value.value <= WARMEST and metric(chart):
-        named = {"C"}  # 3 m of gutter, 15 degrees today
+    named = _scales(chart) or ({"C"} if fitted.value.value <= WARMEST and metric(chart) else set())  # 3 m, 15 degrees today
+    if fitted.sure < PER_SOME_DEGREE and isinstance(fitted.value, Expansion):
+        named = named - {"F"}  # 30 millionths come off a metric sheet as often
     on_it = [value for value in choices if value.unit[-1] in named]
     return Fit(on_it[0], SURE_UNIT) if len(named) == 1 and on_it else fitted
 

@@ -13,6 +13,7 @@ from solvers.printing import SIGNS, decimal
 from solvers.quantities import (
     Area,
     Count,
+    Expansion,
     Length,
     Pitch,
     Quantity,
@@ -24,7 +25,7 @@ from solvers.quantities import (
 from solvers.slots import Given, Parameter, Slot
 from solvers.working import Working
 
-PAGE_UNIT: dict[type, str] = {Length: "in", Area: "ft2", Volume: "in3", Weight: "lb"}
+PAGE_UNIT: dict[type, str] = {Length: "in", Area: "ft2", Volume: "in3", Weight: "lb", Expansion: "none"}
 LONGEST = 12 * 100_000  # inches; nearly 20 miles of trim
 STEEPEST = 48  # rise in 12; past it (76°) what is meant is a wall or a slip of the tongue
 KEEPS_ITS_UNIT = (Temperature, TemperatureChange, Weight)  # kg in, kg out

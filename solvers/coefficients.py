@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from solvers.printing import decimal
 from solvers.slots import Choice
 
 TABLES = "published general engineering tables of linear thermal expansion"
@@ -73,3 +74,19 @@ COEFFICIENTS: dict[Material, Coefficient] = {
         "10", "8", "12", "fibre cement 8 to 12 millionths per °C (from memory, a weak figure)"
     ),
 }
+
+
+def own(used: Fraction) -> Coefficient:
+    """A maker's own figure, per kelvin, as the person gave it."""
+    return Coefficient(used, used, used, "the coefficient you gave; the make decides, so its own sheet is the best there is")
+
+
+def beyond(used: Fraction, material: Material | None) -> str:
+    """A caution where a figure given for a material is outside what is published of it; "" where it isn't."""
+    if material is None or COEFFICIENTS[material].least <= used <= COEFFICIENTS[material].most:
+        return ""
+    least, most = (decimal(each * 10**6, 1) for each in (COEFFICIENTS[material].least, COEFFICIENTS[material].most))
+    return (
+        f"{decimal(used * 10**6, 1)} millionths per °C is outside the {least} to {most} published for {material.value}: "
+        "see whether it was per °C or per °F."
+    )

@@ -19,7 +19,7 @@ SIGNS = {
     "deg": "°", "percent": " %", "in12": " in 12", "in": " in", "ft": " ft", "mm": " mm", "cm": " cm", "m": " m",
     "in2": " in²", "ft2": " ft²", "m2": " m²", "square": " squares", "in3": " in³", "ft3": " ft³", "gal": " gal",
     "L": " L", "lb": " lb", "kg": " kg", "degF": " °F", "degC": " °C", "dF": " °F", "dC": " °C", "in2perft": " in²/ft",
-    "floz": " fl oz",
+    "floz": " fl oz", "perC": " per °C", "perF": " per °F",
 }  # fmt: skip
 
 

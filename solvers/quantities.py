@@ -167,6 +167,13 @@ class Temperature(Quantity):
         return type(self)(value, unit, self.text)
 
 
+class Expansion(Quantity):
+    """A coefficient of linear thermal expansion: growth per unit of length and degree, on the page per kelvin ("none")."""
+
+    dimension = "expansion"
+    units = {"none": Fraction(1), "perC": Fraction(1), "perF": Fraction(9, 5)}
+
+
 class TemperatureChange(Quantity):
     """A difference of temperatures: dF or dC, factor only, no offset."""
 

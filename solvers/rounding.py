@@ -19,6 +19,7 @@ STEP = {
     "lb": Fraction(1, 10), "kg": Fraction(1, 10), "degF": Fraction(1, 10), "degC": Fraction(1, 10),
     "dF": Fraction(1, 10), "dC": Fraction(1, 10), "in2perft": Fraction(1, 100), "money": Fraction(1, 100),
     "floz": Fraction(1, 10), "none": Fraction(1, 1000), "ratio": Fraction(1, 10000),
+    "perC": Fraction(1, 10**7), "perF": Fraction(1, 10**7),
 }  # fmt: skip
 FEET_FROM = 36  # inches; from here on a length reads in feet as well
 

@@ -5,18 +5,23 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Annotated
 
-from solvers.coefficients import COEFFICIENTS, Coefficient, Material
+from solvers.coefficients import COEFFICIENTS, Coefficient, Material, beyond, own
 from solvers.constants import MM_PER_INCH
 from solvers.errors import NeedMore
 from solvers.exact import Term, larger, smaller
 from solvers.heat import CHANGE_UNIT, KELVIN_PER_FAHRENHEIT, kelvins, on_scale, refuse_impossible
-from solvers.quantities import Length, Temperature, TemperatureChange
+from solvers.quantities import Expansion, Length, Temperature, TemperatureChange
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
 from solvers.strips import gap_view, growth_view
 from solvers.working import Working
 
-MaterialOf = Annotated[Material, Slot("What material: vinyl, PVC, aluminium, steel, copper, glass, wood?")]
+MaterialOf = Annotated[
+    Material, Slot("What material: vinyl, PVC, aluminium, steel, copper, glass, wood?", unless="coefficient")
+]
+OwnCoefficient = Annotated[
+    Expansion, Slot("What is its coefficient per degree C?", above=0, most=Fraction(1, 1000), cued=True)
+]
 PieceLength = Annotated[
     Length, Slot("How long is the piece? What length?", bare=("ft", "in"), plain=30, doubt=(20, 40), above=0)
 ]
@@ -39,7 +44,8 @@ class Swing(Choice):
 @topic("thermal movement", "movement")
 def thermal_movement(
     work: Working,
-    material: MaterialOf,
+    *,
+    material: MaterialOf | None = None,
     length: PieceLength,
     change: Annotated[TemperatureChange | None, Slot("What temperature change?", name="temperature change")] = None,
     start: Annotated[
@@ -49,14 +55,16 @@ def thermal_movement(
         Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True)
     ] = None,
     swing: Annotated[Swing | None, Slot("Is it warming or cooling?")] = None,
+    coefficient: OwnCoefficient | None = None,
 ) -> None:
     """Change of length with temperature, inches: positive for growth, negative for shrinkage.
 
-    Refuses temperatures under absolute zero. Sources: solvers/coefficients.py, with the range of each.
+    A coefficient given, per kelvin, goes before the material's own. Refuses temperatures under absolute zero.
+    Sources: solvers/coefficients.py, with the range of each.
     """
     refuse_impossible(work, start, end)
     dt = _change(work, change, start, end, swing)
-    growth = COEFFICIENTS[material]
+    growth = _growth(work, material, coefficient)
     alpha = _per_degree(work, growth.used, dt.unit)
     moved = work.answer(
         "change of length", alpha * length * dt, "every inch changes by the coefficient for each degree", "in", "ΔL"
@@ -98,8 +106,21 @@ def _per_degree(work: Working, used: Fraction, unit: str, name: str = "α") -> T
     )
 
 
+def _growth(work: Working, material: Material | None, given: Term | None) -> Coefficient:
+    """The coefficient given, or that of the material."""
+    if given is not None:
+        caution = beyond(given.value, material)
+        work.caution(*[caution] if caution else ())
+        return own(given.value)
+    if material is None:
+        raise NeedMore("material")
+    return COEFFICIENTS[material]
+
+
 def _range(work: Working, growth: Coefficient, length: Term, dt: Term) -> None:
-    """What the least and the most of the published coefficients would give."""
+    """What the least and the most of the published coefficients would give; nothing for a figure of one's own."""
+    if growth.least == growth.most:
+        return
     factor = KELVIN_PER_FAHRENHEIT if dt.unit == "dF" else Fraction(1)
     for name, used in (
         ("at the least of the published range", growth.least),
@@ -111,7 +132,8 @@ def _range(work: Working, growth: Coefficient, length: Term, dt: Term) -> None:
 @topic("end gap", "movement")
 def end_gap(
     work: Working,
-    material: MaterialOf,
+    *,
+    material: MaterialOf | None = None,
     length: PieceLength,
     now: Annotated[Temperature, Slot("What is the temperature now?", name="temperature now")],
     hottest: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True)] = None,
@@ -122,6 +144,7 @@ def end_gap(
     opposite: Annotated[
         Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True)
     ] = None,
+    coefficient: OwnCoefficient | None = None,
 ) -> None:
     """Gap to leave now at the end of a length, inches: the whole growth still to come, at one joint.
 
@@ -130,7 +153,7 @@ def end_gap(
     """
     refuse_impossible(work, now, hottest, coldest, extreme, opposite)
     hot, cold = _extremes(work, now, hottest, coldest, extreme, opposite)
-    growth = COEFFICIENTS[material]
+    growth = _growth(work, material, coefficient)
     unit = CHANGE_UNIT[now.unit]
     warming = work.step("warming to come", hot - now, "from today to the hottest", unit=unit)
     cooling = work.step("cooling to come", now - cold, "from today to the coldest", unit=unit)
@@ -154,7 +177,8 @@ def end_gap(
     )
     work.also("free end from the middle of its travel (past it when positive)", slot)
     most = growth.most * (KELVIN_PER_FAHRENHEIT if unit == "dF" else 1)
-    work.also("gap for the make that moves the most", work.term("coefficient", most, "none") * length * warming, "in")
+    if coefficient is None:
+        work.also("gap for the make that moves the most", work.term("coefficient", most, "none") * length * warming, "in")
     work.check("both travels are one whole year's", alpha * length * (hot - cold), "=", widest)
     work.caution(NAILING_CAUTION, CEMENT_CAUTION if material is Material.FIBRE_CEMENT else SUN_CAUTION)
     work.source(growth.source)

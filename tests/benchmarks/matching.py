@@ -25,6 +25,7 @@ P99 = 0.003  # seconds
 SAMPLE = 300  # sentences that hassil is given too
 QUANTITY = {
     "number": "{n}", "whole": "{n}", "fraction": "{n}", "percent": "{n}[ ](%|percent)", "money": "[$]{n} [dollars]",
+    "expansion": "{n} millionths per (kelvin|degree (c|f))",
     "angle": "{n}[ ](degrees|degree|°)", "pitch": "{n}( in |/|-| )12", "ratio": "1/{n}", "count": "{n}",
     "temperature": "[minus |-]{n}[ ](degrees|degree|°|f|c) [f|c|celsius]", "tempchange": "{n} (degree|degrees) [swing]",
     "area": "{n} (square feet|square foot|squares|sq ft)", "volume": "{n} (gallons|litres|oz)",
