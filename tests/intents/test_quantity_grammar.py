@@ -23,6 +23,7 @@ RULES = [
     "tempchange",
     "percent",
     "ratio",
+    "expansion",
     "area",
     "money",
     "volume",
