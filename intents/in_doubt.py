@@ -279,7 +279,7 @@ def _no_legs(chart: Chart, question: Question) -> list[str]:
 def _off_plumb(chart: Chart, question: Question) -> list[str]:
     """An angle that is told from upright, where the triangle's is from level: 30 degrees off the wall."""
     heard = question.givens.get("angle")
-    if heard is None or not isinstance(heard.value, Angle) or heard.end <= heard.start:
+    if heard is None or not isinstance(heard.value, Angle) or heard.end <= heard.start or "measured" in question.givens:
         return []
     start, end = places_of(chart, heard)
     after = [word for word in chart.words[end : end + 3] if word != "the"]

@@ -16,6 +16,7 @@ OSHA = "29 CFR 1926.1053(b)(5)(i): the foot stands out about a quarter of the wo
 RAILS = "29 CFR 1926.1053(b)(1): side rails 3 ft above the landing, or the ladder tied and a grab rail"
 SITE_RULE = "a quarter of the height: the rule as said on site, common practice"
 PAST = 36  # inches of rail past the landing
+LOWEST = 36  # inches; nobody leans a ladder lower, but a foot stands that far out
 TALLEST = 480  # inches; past it no portable ladder is right
 
 
@@ -28,11 +29,15 @@ def ladder_footing(
 ) -> None:
     """How far out the ladder's foot stands, inches: a quarter of the height where it bears.
 
-    Also a quarter of the working length, as the regulation words it (75.5°). Refuses no height, and over 40 ft.
+    Also a quarter of the working length, as the regulation words it (75.5°). Refuses under 3 ft, and over 40 ft.
     """
     work.refuse_when(
         height.value > TALLEST,
         f"a ladder bearing at {work.text(height)} is past any portable ladder: use a scaffold or a lift",
+    )
+    work.refuse_when(
+        height.value < LOWEST,
+        f"{work.text(height)} is too low for a ladder to bear at: say the height it bears at, not how far out its foot is",
     )
     out = work.answer("foot out", height / 4, "one out for every four up", "in", "out")
     rule = work.step(

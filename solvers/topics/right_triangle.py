@@ -21,6 +21,13 @@ class Part(Choice):
     ANGLE = "angle"
 
 
+class From(Choice):
+    """What an angle was measured from."""
+
+    LEVEL = "from level"
+    PLUMB = "from plumb"
+
+
 @topic("right triangle", "triangles")
 def right_triangle(
     work: Working,
@@ -31,12 +38,17 @@ def right_triangle(
     angle: Annotated[Angle, Slot("What is the angle?", above=0, below=90)] | None = None,
     wanted: Annotated[Part, Slot("Which part do you want: rise, run, slope or angle?")] | None = None,
     lengths: Annotated[tuple[Length, ...], Slot("How long are the sides?", name="sides")] | None = None,
+    measured: Annotated[From, Slot("Is the angle from level or from plumb?", name="angle measured")] | None = None,
 ) -> None:
     """The missing parts of a right triangle from any two of rise, run, slope (inches) and angle (degrees, from level).
+
+    `measured` from plumb, the angle is the one at the top, between the rise and the slope.
 
     Refuses sides that do not make a right angle, a fourth side, and a slope that is not the longest.
     Source: Pythagoras.
     """
+    if angle is not None and measured is From.PLUMB:
+        angle = work.step("angle from level", 90 - angle, "the two sharp corners make 90°")
     parts: dict[str, Any] = {"rise": rise, "run": run, "slope": slope, "angle": angle}
     for name, term in _sides(work, lengths, [name for name in ("run", "rise", "slope") if parts[name] is None]).items():
         parts[name] = term

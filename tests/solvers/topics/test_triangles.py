@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import atan2, degrees, hypot
+from math import atan2, degrees, hypot, radians, tan
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from solvers.quantities import Length
-from solvers.topics.right_triangle import Part
+from solvers.quantities import Angle, Length
+from solvers.topics.right_triangle import From, Part
 from tests.working import also, answer, work
 
 SIXTEENTHS = st.integers(16, 16 * 400)  # 1 in to 400 in
@@ -131,3 +131,13 @@ def test_a_long_diagonal_opens_the_corners_it_faces() -> None:
     ]
     assert words[0].startswith("the two corners facing")
     assert words[1].startswith("the two corners the measured diagonal runs into")
+
+
+def test_the_angle_at_the_top_is_the_other_one() -> None:
+    """tan 35° at the top: the run is the rise times it (geometry)."""
+    rise = Length(Fraction(4), "ft")
+    top = answer("right triangle", rise=rise, top=Angle(Fraction(35), "deg"), wanted=Part.RUN)
+    assert top == pytest.approx(48 * tan(radians(35)))
+    assert top == pytest.approx(answer("right triangle", rise=rise, angle=Angle(Fraction(55), "deg"), wanted=Part.RUN))
+    both = work("right triangle", rise=rise, angle=Angle(Fraction(40), "deg"), top=Angle(Fraction(20), "deg"))
+    assert "90°" in both.refused
