@@ -108,3 +108,8 @@ def test_a_figure_outside_what_is_published_of_the_material_is_said_to_be() -> N
 def test_a_coefficient_can_be_put_in_after_the_answer() -> None:
     lines = ("what does 12 ft of vinyl grow over 100 F", "make the coefficient 58 millionths per K")
     assert answer(*lines)["answer"]["value"] == pytest.approx(144 * 58e-6 * 100 * 5 / 9)  # type: ignore[index]
+
+
+@pytest.mark.parametrize("line", ["cools off eighty degrees F", "drops 80 F", "shrink over an 80 F change", "contracts with an 80 F swing"])
+def test_what_shrinks_is_negative(line: str) -> None:
+    assert answer(f"20 ft of steel roof panel {line}, how much does it move")["answer"]["value"] < 0  # type: ignore[index]

@@ -134,10 +134,9 @@ def test_a_long_diagonal_opens_the_corners_it_faces() -> None:
 
 
 def test_the_angle_at_the_top_is_the_other_one() -> None:
-    """tan 35° at the top: the run is the rise times it (geometry)."""
-    rise = Length(Fraction(4), "ft")
-    top = answer("right triangle", rise=rise, top=Angle(Fraction(35), "deg"), wanted=Part.RUN)
-    assert top == pytest.approx(48 * tan(radians(35)))
-    assert top == pytest.approx(answer("right triangle", rise=rise, angle=Angle(Fraction(55), "deg"), wanted=Part.RUN))
-    both = work("right triangle", rise=rise, angle=Angle(Fraction(40), "deg"), top=Angle(Fraction(20), "deg"))
-    assert "90°" in both.refused
+    """35° from plumb: the run is the rise times its tangent (geometry)."""
+    rise, angle = Length(Fraction(4), "ft"), Angle(Fraction(35), "deg")
+    plumb = answer("right triangle", rise=rise, angle=angle, measured=From.PLUMB, wanted=Part.RUN)
+    assert plumb == pytest.approx(48 * tan(radians(35)))
+    level = answer("right triangle", rise=rise, angle=Angle(Fraction(55), "deg"), wanted=Part.RUN)
+    assert plumb == pytest.approx(level)
