@@ -110,6 +110,8 @@ def test_a_coefficient_can_be_put_in_after_the_answer() -> None:
     assert answer(*lines)["answer"]["value"] == pytest.approx(144 * 58e-6 * 100 * 5 / 9)  # type: ignore[index]
 
 
-@pytest.mark.parametrize("line", ["cools off eighty degrees F", "drops 80 F", "shrink over an 80 F change", "contracts with an 80 F swing"])
+@pytest.mark.parametrize(
+    "line", ["cools off eighty degrees F", "drops 80 F", "shrink over an 80 F change", "contracts with an 80 F swing"]
+)
 def test_what_shrinks_is_negative(line: str) -> None:
     assert answer(f"20 ft of steel roof panel {line}, how much does it move")["answer"]["value"] < 0  # type: ignore[index]
