@@ -280,6 +280,8 @@ class _Sounds:
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]
         if word == "too" or after in ("degree", "degrees", "deg"):
             return Means.WORD if self.converts else Means.NUMBER
+        if word == "for" and after in FEET and _number(self.words[at + 2]):  # for foot six
+            return Means.NUMBER
         if _number(before):
             return Means.NUMBER if word == "for" else Means.EITHER
         again = before == self.words[at + 2] != ""  # two inch leg for inch leg

@@ -178,3 +178,11 @@ def test_where_both_can_be_meant_both_are_kept(text: str) -> None:
 )
 def test_two_that_is_the_small_word(said: str, meant: str) -> None:
     assert meant in " ".join(token.text for token in settled(tokenize(said)).tokens)
+
+
+@pytest.mark.parametrize(
+    "line", ["it climbs for foot six on an eight twelve", "rises for foot nine, ten twelve", "for foot 3 of run"]
+)
+def test_for_before_a_foot_and_its_inches_is_a_four(line: str) -> None:
+    read = settled(tokenize(line))
+    assert "four" in [token.text for token in read.tokens] and not read.doubts
