@@ -142,6 +142,8 @@ def which_way(ways: list[Way]) -> str:
     others = []
     for way in ways[1:3]:
         others.append(listed([f"the {label[name]} {_text(way, name)}" for name in names if _value(way, name) is not None], "and"))
+    if not first:  # the one way gives none of what the other does
+        return f"Is {listed(dict.fromkeys(others))}, or is that not said?"
     return f"Is {first}, or {listed(dict.fromkeys(others))}?"
 
 

@@ -49,6 +49,7 @@ _SPACES = frozenset(
 _LONGER = frozenset("longer shorter wider narrower taller bigger smaller".split())
 _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
+_ANGLED = ("right triangle", "pitch of an angle")
 _UPRIGHTS = frozenset("wall plumb vertical upright post".split())
 _LEAVES = frozenset("leaves leave leaving off from".split())
 _LEANS, _LEANS_LITTLE = frozenset("lean leans leaned leaning".split()), 45  # degrees: so little is told from upright
@@ -75,8 +76,7 @@ def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
         found += _no_legs(chart, question)
     if question.topic == "equal spacing":
         found += _their_length(chart, question)
-    if question.topic == "right triangle":
-        found += _off_plumb(chart, question)
+    found += _off_plumb(chart, question)
     for name in (LAYERS, LEGS):
         found += _passed_over(chart, question.givens.get(name))
     found += _cut_dash(chart, question.givens.get("openings"))
@@ -277,9 +277,10 @@ def _no_legs(chart: Chart, question: Question) -> list[str]:
 
 
 def _off_plumb(chart: Chart, question: Question) -> list[str]:
-    """An angle that is told from upright, where the triangle's is from level: 30 degrees off the wall."""
-    heard = question.givens.get("angle")
-    if heard is None or not isinstance(heard.value, Angle) or heard.end <= heard.start or "measured" in question.givens:
+    """An angle that is told from upright, where a triangle's or a roof's is from level: 30 degrees off the wall."""
+    heard = question.givens.get("angle" if question.topic in _ANGLED else "pitch")
+    steep = heard is not None and (isinstance(heard.value, Angle) or getattr(heard.value, "unit", "") == "deg")
+    if heard is None or not steep or heard.end <= heard.start or "measured" in question.givens:
         return []
     start, end = places_of(chart, heard)
     after = [word for word in chart.words[end : end + 3] if word != "the"]

@@ -43,6 +43,8 @@ _BETWEEN = frozenset(
         ",",
         "being",
         "in",
+        "her",
+        "it",
         "it",
         "which",
         "both",

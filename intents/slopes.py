@@ -145,7 +145,7 @@ def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
         yield from _per_metre(line, i, head)
     if words[unit] not in INCHES or words[unit + 1] not in _PER:
         return
-    at = unit + (3 if words[unit + 1 : unit + 3] == ["to", "the"] else 2)
+    at = unit + (3 if words[unit + 2] == "the" and words[unit + 1] in ("to", "in") else 2)
     at += words[at] in ("a", "each", "every", "one")
     if words[at] in ("foot", "ft"):
         yield Reading("pitch", i, at + 1, Pitch(head.value, "in12"), 0.8 * head.sure)

@@ -315,6 +315,8 @@ class _Sounds:
         if not (_thing(after) or after == "sided"):
             return None
         if word == "for":
+            if before in beside.WANT and "what" in words[max(0, at - 5) : at]:
+                return Means.WORD  # what do I need for panels
             sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or _number(then))
             if before in beside.SPLIT or sized:
                 return Means.NUMBER

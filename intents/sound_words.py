@@ -56,6 +56,7 @@ HAVING = _words(
     "with have has had got of are plus minus less and need needs want order buy get takes there's theres another"
 )  # fmt: skip
 CARRIERS = frozenset(("", ",", ";", ".", "then", "inches", "feet"))  # the list of openings goes on after one
+WANT = _words("need want order buy get")  # what do I … for panels
 SPLIT = _words("in into with of has have need using makes are divided cut rip get")
 MANY = _words("more other equal even full end long short big small separate")
 NAMES = _words(

@@ -5,8 +5,17 @@ from __future__ import annotations
 from typing import Annotated
 
 from solvers.quantities import Angle, Count, Length, Percent, Pitch
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 
+
+class From(Choice):
+    """What an angle was measured from."""
+
+    LEVEL = "from level"
+    PLUMB = "from plumb"
+
+
+MeasuredFrom = Annotated[From, Slot("Is the angle from level or from plumb?", name="angle measured")]
 RoofPitch = Annotated[Pitch, Slot("What is the pitch?", above=0, kept="pitch")]
 AnyPitch = Annotated[Pitch, Slot("What is the pitch?", kept="pitch")]
 CornerAngle = Annotated[Angle, Slot("What is the corner angle, in degrees?", above=0, below=180, name="corner")]

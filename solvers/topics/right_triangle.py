@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Annotated, Any
 
+from solvers.common import From, MeasuredFrom
 from solvers.errors import NeedMore
 from solvers.exact import Term, asin, atan, cos, real, sin, sqrt, tan
 from solvers.quantities import Angle, Length
@@ -21,13 +22,6 @@ class Part(Choice):
     ANGLE = "angle"
 
 
-class From(Choice):
-    """What an angle was measured from."""
-
-    LEVEL = "from level"
-    PLUMB = "from plumb"
-
-
 @topic("right triangle", "triangles")
 def right_triangle(
     work: Working,
@@ -38,7 +32,7 @@ def right_triangle(
     angle: Annotated[Angle, Slot("What is the angle?", above=0, below=90)] | None = None,
     wanted: Annotated[Part, Slot("Which part do you want: rise, run, slope or angle?")] | None = None,
     lengths: Annotated[tuple[Length, ...], Slot("How long are the sides?", name="sides")] | None = None,
-    measured: Annotated[From, Slot("Is the angle from level or from plumb?", name="angle measured")] | None = None,
+    measured: MeasuredFrom | None = None,
 ) -> None:
     """The missing parts of a right triangle from any two of rise, run, slope (inches) and angle (degrees, from level).
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Annotated
 
-from solvers.common import AnyPitch
+from solvers.common import AnyPitch, From, MeasuredFrom
 from solvers.exact import atan, cos, nearest, sin, tan
 from solvers.quantities import Angle, Length
 from solvers.registry import topic
@@ -56,11 +56,14 @@ def roof_angle(work: Working, pitch: AnyPitch, asked: SlopeAs | None = None) -> 
 
 
 @topic("pitch of an angle", "slope")
-def pitch_of_an_angle(work: Working, angle: RoofAngle) -> None:
-    """Pitch, rise in 12, of a roof whose angle from level is known.
+def pitch_of_an_angle(work: Working, angle: RoofAngle, measured: MeasuredFrom | None = None) -> None:
+    """Pitch, rise in 12, of a roof whose angle from level, or from plumb, is known.
 
     Refuses an angle of 90° and over. Source: geometry.
     """
+    if measured is From.PLUMB:
+        work.refuse_when(angle.value == 0, "a roof that stands plumb is a wall and has no pitch: say the angle again")
+        angle = work.step("angle from level", 90 - angle, "level is square to plumb")
     twelve, half = work.term("run", 12, "in"), work.term("half", Fraction(1, 2), "in12")
     rise = work.answer("pitch", twelve * tan(angle), "the tangent is rise over run, and the run is 12", "in12", "rise")
     common = work.step("nearest", nearest(rise, half), "the nearest pitch to half an inch", unit="in12")

@@ -9,8 +9,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from solvers.common import From
 from solvers.quantities import Angle, Length
-from solvers.topics.right_triangle import From, Part
+from solvers.topics.right_triangle import Part
 from tests.working import also, answer, work
 
 SIXTEENTHS = st.integers(16, 16 * 400)  # 1 in to 400 in

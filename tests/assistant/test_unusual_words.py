@@ -1,0 +1,55 @@
+"""Plain questions in words that are seldom used for them: which part is asked for, from where an angle is told."""
+
+from __future__ import annotations
+
+from math import atan, cos, degrees, radians, tan
+from typing import Any
+
+import pytest
+
+from assistant.conversation import Conversation
+
+
+def answer(*lines: str) -> dict[str, Any]:
+    conversation = Conversation()
+    return [conversation.answer(line) for line in lines][-1]
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        (("what pitch is a roof that leans 50 degrees off plumb",), "pitch of an angle", 12 * tan(radians(40))),
+        (("a roof stands 65 degrees from vertical, what's that in twelve",), "pitch of an angle", 12 * tan(radians(25))),
+        (("what pitch is 25 degrees off level",), "pitch of an angle", 12 * tan(radians(25))),
+        (("ramp climbs 2 ft at 6 degrees, how much level ground does it use",), "right triangle", 24 / tan(radians(6))),
+        (("right triangle, 30 inch base, 40 degree angle, how tall",), "right triangle", 30 * tan(radians(40))),
+        (("right triangle, slope 5 ft, 25 degrees off the vertical, find the rise",), "right triangle", 60 * cos(radians(25))),
+        (("roof is 5/12, bevel gauge from level?",), "roof angle", degrees(atan(5 / 12))),
+        (("the roof is nine twelve", "how far up the shingles is it for 8 foot of run"), "sloped length", 96 * 1.25),
+        (("cap is 6 inches deep, a quarter inch in the foot, drop at the front?",), "fall", 6 / 48),
+        (("wall 30 ft by 9, three windows in it, each 3 by 4, area?",), "wall area", 270 - 36),
+        (("60 ft of soffit 1 ft deep, panels cover 12 inches. What do I need for panels?",), "soffit panels", 60),
+        (("eight blocks at 40 inches out of ten footers, blade takes an eighth. How many?",), "cut list", 4),
+    ],
+)  # fmt: skip
+def test_the_part_that_is_asked_for_is_answered(lines: tuple[str, ...], topic: str, value: float) -> None:
+    record = answer(*lines)
+    assert record["topic"] == topic and record["answer"], record["ask"] or record["say"]
+    assert record["answer"]["value"] == pytest.approx(value)
+
+
+def test_sizes_handed_out_against_their_units_are_asked_about() -> None:
+    """A roll 48 wide on a wall 40 inches long is no reading to answer by."""
+    told = "papering the lake wall friday, 48 long by 9 high, the felt is 40 inches wide and 60 foot to the roll, 4 inch laps"
+    record = answer(f"{told}. How many rolls?")
+    assert record["outcome"] == "asks" or record["answer"]["value"] == 3
+
+
+def test_no_question_back_names_an_empty_way() -> None:
+    ask = answer("What clear opening does each foot of wall give with a half inch slot and a screen half open?")["ask"]
+    assert "Is ," not in ask
+
+
+@pytest.mark.parametrize("line", ["mind the foot of that ladder, it's only sat about two foot out", "ladder footing at 2 ft"])
+def test_nobody_leans_a_ladder_at_two_feet(line: str) -> None:
+    assert answer(line)["outcome"] == "declined"
