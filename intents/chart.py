@@ -15,7 +15,7 @@ from intents.lists import KINDS, lists, totals_and_prices
 from intents.phrases import END, Phrases, Trie
 from intents.plurals import plural_sizes
 from intents.rates import plain_rates
-from intents.reading import Dims, Reading
+from intents.reading import SIZED, Reading
 from intents.said_once import said_once
 from intents.shares import shares
 from intents.sound_alikes import settled
@@ -25,7 +25,6 @@ from intents.sums import sums
 from intents.texted import texted
 from intents.tokens import Token, literal, tokenize
 from intents.unit_apart import beside_numbers
-from solvers.quantities import Quantity
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
@@ -74,10 +73,13 @@ class Chart:
 def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
     """A question about the whole sentence, answered once: every topic asks it of every quantity."""
 
+    name = work.__name__
+
     def answer(chart: Chart) -> T:
-        if work.__name__ not in chart.kept:
-            chart.kept[work.__name__] = work(chart)
-        return chart.kept[work.__name__]  # type: ignore[no-any-return]
+        kept = chart.kept
+        if name not in kept:
+            kept[name] = work(chart)
+        return kept[name]  # type: ignore[no-any-return]
 
     return answer
 
@@ -167,7 +169,7 @@ def _weigh(chart: Chart, phrases: Phrases) -> None:
                 chart.known |= 1 << i
     for row in chart.readings:
         for reading in row:
-            if isinstance(reading.value, Quantity | Dims):  # the words of a list are words
+            if isinstance(reading.value, SIZED):  # the words of a list are words
                 chart.numbers |= span(reading.start, reading.end)
 
 

@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from intents.chart import LIGHT, Chart
 from intents.phrases import Phrases
-from intents.reading import Dims, Reading
+from intents.reading import SIZED, Dims, Reading
 from solvers.quantities import Length, Quantity
 
 LEAST_SURE = 0.5  # of a quantity
@@ -67,7 +67,7 @@ def _wholes(chart: Chart, spans: Collection[tuple[int, int]] = ()) -> Iterator[R
 
 
 def _longest(chart: Chart, at: int, spans: Collection[tuple[int, int]]) -> Reading | None:
-    here = [r for r in chart.readings[at] if isinstance(r.value, Quantity | Dims)]
+    here = [r for r in chart.readings[at] if isinstance(r.value, SIZED)]
     if chart.words[at] == "one":  # "one side" counts nothing
         here = [r for r in here if r.end > at + 1]
     here = [r for r in here if (r.start, r.end) in spans] or [r for r in here if r.sure >= LEAST_SURE]

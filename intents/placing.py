@@ -20,7 +20,7 @@ from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.plurals import can_be
 from intents.question import Heard
-from intents.reading import Dims, Reading
+from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
 from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, metric, millimetres
@@ -308,7 +308,7 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, be
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]
-        plain = useful or [r for r in here if isinstance(r.value, Quantity | Dims)]  # a list nobody takes hides what is in it
+        plain = useful or [r for r in here if isinstance(r.value, SIZED)]  # a list nobody takes hides what is in it
         if not plain:
             continue
         best = max(plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
@@ -340,7 +340,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
     }
     usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
     for i, reading in enumerate(waiting):
-        if i not in usable and isinstance(reading.value, Quantity | Dims):
+        if i not in usable and isinstance(reading.value, SIZED):
             placed.leave(chart, reading)
     ways = _ways(usable, [p.name for p in takers], fits)
     required = {p.name for p in takers if p.required or p.name == wanted}  # what must be known comes before what may be

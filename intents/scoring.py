@@ -17,8 +17,8 @@ from intents.fitting import KINDS
 from intents.phrases import Phrases
 from intents.placing import CONTRASTED, Placed
 from intents.question import Question
-from intents.reading import Dims, Reading
-from solvers.quantities import Angle, Count, Length, Number, Quantity
+from intents.reading import SIZED, Dims, Reading
+from solvers.quantities import Angle, Count, Length, Number
 from solvers.slots import Parameter
 from solvers.sums import Measure, Sum
 
@@ -83,14 +83,14 @@ class Hope:
         self.ordinary = sum(1 << i for i, word in new.items() if word in phrases.ordinary)
         self.unknown = sum(1 << i for i in new) & ~self.ordinary
         said = [reading for row in chart.readings for reading in row]
-        plain = [reading for reading in said if isinstance(reading.value, Quantity | Dims)]
+        plain = [reading for reading in said if isinstance(reading.value, SIZED)]
         self.kinds: dict[str, int] = {}  # where quantities of each kind stand
         for reading in said:
             self.kinds[reading.kind] = self.kinds.get(reading.kind, 0) | span(reading.start, reading.end)
         self.sized = any(isinstance(reading.value, Dims) for reading in plain)
         self.in_lists = 0
         for reading in said:
-            self.in_lists |= 0 if isinstance(reading.value, Quantity | Dims) else span(reading.start, reading.end)
+            self.in_lists |= 0 if isinstance(reading.value, SIZED) else span(reading.start, reading.end)
         free = sum(word == "more" for word in chart.words)  # see repeats.said_again, and Placed.leave
         free += len(tied(chart))
         self.free = free + sum(pair in CONTRASTED for pair in zip(chart.words, chart.words[1:], strict=False))

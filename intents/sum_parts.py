@@ -47,6 +47,7 @@ class Parts(ABC):
     def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
         self.tokens, self.chart, self.free = tokens, chart, free
         self.words = [DOING.get(token.text, token.text) for token in tokens] + [""] * 4
+        self.commas = "," in self.words
         self.depth = 0
         self.counts: dict[int, Found | None] = {}  # so many of a length, as each is found
         self.parts: dict[tuple[int, bool], Found | None] = {}  # asked for again by each shape of sum
@@ -77,6 +78,7 @@ class Parts(ABC):
 
     def part(self, i: int, listed: bool = False) -> Found | None:
         """A length, a number, a bracket, or half of one of these; in a list a comma is none of feet and inches."""
+        listed = listed and self.commas
         if (i, listed) in self.parts:
             return self.parts[i, listed]
         if i >= len(self.tokens) or self.depth > MOST_DEPTH:
@@ -174,8 +176,10 @@ class Parts(ABC):
 
     def _of_another_kind(self, i: int, readings: list[Reading]) -> bool:
         """Whether what starts here is surely pounds or degrees, so that its number is no part of a sum of lengths."""
-        end = max((r.end for r in readings if r.kind in ("length", "number")), default=len(self.words))
-        return any(r.kind in OTHERS and r.end > end and r.sure >= 0.9 for r in self.chart[i])
+        others = [r.end for r in self.chart[i] if r.kind in OTHERS and r.sure >= 0.9]
+        if not others:
+            return False
+        return max(others) > max((r.end for r in readings if r.kind in ("length", "number")), default=len(self.words))
 
     def below_zero(self, i: int) -> Found | None:
         """What a minus sign was read into: "2400 mm minus 145 mm" holds the reading -145 mm."""
@@ -200,8 +204,9 @@ class Parts(ABC):
     def done_over(self, i: int) -> tuple[str, Number, int] | None:
         """What is done to all before it: doubled, in half, four times, then halve it. The operation, by what, and its end."""
         at = self.past_stop(i)
+        first = self.words[at]
         for words, operation, factor in OVER:
-            if tuple(self.words[at : at + len(words)]) == words:
+            if words[0] == first and tuple(self.words[at : at + len(words)]) == words:
                 end = at + len(words)
                 return operation, Number(Fraction(factor), "none"), end + (words[-1] in BIDS and self.words[end] in WHOLE)
         then = at + (self.words[at] == "and")
@@ -229,8 +234,11 @@ class Parts(ABC):
 
     def one_of(self, choices: tuple[tuple[str, ...], ...], i: int) -> int:
         """Where the one of `choices` at i ends, or 0."""
-        ends = [i + len(words) for words in choices if tuple(self.words[i : i + len(words)]) == words]
-        return max(ends, default=0)
+        first, end = self.words[i], 0
+        for words in choices:
+            if words[0] == first and i + len(words) > end and tuple(self.words[i : i + len(words)]) == words:
+                end = i + len(words)
+        return end
 
 
 def _times(factor: Number, whole: Part | None) -> Sum:

@@ -41,9 +41,12 @@ _IS = frozenset(["what", "where", "how", "who", "it", "that", "there", "here", "
 LONGEST = 24  # digits in a number: past this it is not a measurement, and int() would refuse thousands of them
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True, unsafe_hash=True)
 class Token:
-    """A number ("12", "3.5"), a word, or one sign, in lower case; `start` and `end` are characters of the text."""
+    """A number ("12", "3.5"), a word, or one sign, in lower case; `start` and `end` are characters of the text.
+
+    Never changed; to say so in code takes four times as long.
+    """
 
     text: str
     start: int
