@@ -54,6 +54,7 @@ class Chart:
     known: int = 0  # mask of those whose word is in some grammar
     numbers: int = 0  # mask of the tokens that are part of some quantity
     heard: dict[tuple[int, int, bool], Any] = field(default_factory=dict)  # what a reading is for a parameter
+    sure: dict[tuple[int, int], float] = field(default_factory=dict)  # how sure it is for one that words beside it tell
     changed: list[tuple[str, str]] = field(default_factory=list)
     doubts: tuple[tuple[int, str], ...] = ()  # places of small words that may have been numbers, and which
     kept: dict[str, Any] = field(default_factory=dict)  # what was found of the whole sentence, by the question

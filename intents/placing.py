@@ -89,22 +89,33 @@ def place(
 
 def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float:
     """How sure the least sure of an island's givens is; 0 where one can't be what its parameter is."""
-    found, least = dict(hit.found), 1.0
+    least = 1.0
     for name, at, _ in hit.captures:
-        reading = found.get(at)
-        parameter = next((p for p in parameters if p.name == name), None)
-        if reading is None or parameter is None or isinstance(reading.value, Dims):
+        reading = next((reading for place, reading in hit.found if place == at), None)
+        if reading is None or isinstance(reading.value, Dims):
             continue
+        for parameter in parameters:
+            if parameter.name == name:
+                least = min(least, _sure_of(chart, parameter, reading))
+                break
+    return least
+
+
+def _sure_of(chart: Chart, parameter: Parameter, reading: Reading) -> float:
+    """How sure a reading is for a parameter that words beside it tell; worked once a sentence, as islands share quantities."""
+    key = (id(reading), id(parameter))
+    sure = chart.sure.get(key)
+    if sure is None:
         heard = heard_as(chart, parameter, reading, cued=True)
         likely = 0.0 if heard is None else heard.sure * possible(parameter, heard.value)
-        least = min(least, likely * _outdone(chart, reading))
-    return least
+        sure = chart.sure[key] = likely * _outdone(chart, reading)
+    return sure
 
 
 def possible(parameter: Parameter, value: Any) -> float:
     """A length or an angle past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
     slot = parameter.slot
-    if not isinstance(value, Length | Angle) or (slot.most is None and not slot.least):
+    if (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle)):
         return 1.0
     size = value.to(slot.unit or "in").value if isinstance(value, Length) else value.value
     return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0

@@ -63,7 +63,7 @@ class Quantity:
         """The same quantity in another unit of its dimension, exactly."""
         if unit not in self.units:
             raise UnitError(f"{unit} is not a unit of {self.dimension}")
-        value = self.value if unit == self.unit else self.value * factor(type(self), self.unit, unit)
+        value = self.value if unit == self.unit else self.value * factor(type(self), self.unit, unit)  # type: ignore[arg-type]
         return type(self)(value, unit, self.text)
 
     def said(self, text: str) -> Self:
