@@ -31,6 +31,7 @@ WHOLE = frozenset("number length pitch angle temperature percent area money volu
 SUMS = "tape arithmetic"  # the one topic whose sums are read
 T = TypeVar("T")
 _EIGHTHS = (["eights"], ["eighths"], ["sixteenths"])
+_CUTS = frozenset(("eights", "eighths", "sixteenths"))
 _RATIOS = (["one"], ["a"], ["three"], ["150"], ["300"])
 
 
@@ -179,18 +180,22 @@ def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
 
     A spoken pitch is not so sure ("six twelve foot boards"), nor is a size "by" another, so their pieces stay.
     """
-    found = [[r for r in row if not _cuts_fraction(r, words)] for row in found]
+    if not _CUTS.isdisjoint(words) or ("one" in words and "to" in words):
+        found = [[r for r in row if not _cuts_fraction(r, words)] for row in found]
     kept: list[list[Reading]] = []
     holding: list[tuple[int, int]] = []
     for start, row in enumerate(found):
         # No number begins with the denominator of another: 1 1/2 and 1/2.
         here = [] if start > 1 and words[start - 1] == "/" and words[start - 2].isdecimal() else row
+        if not here:
+            kept.append([])
+            continue
         holding = [(a, b) for a, b in holding if b > start]
         holding += [
             (r.start, r.end) for r in here if r.kind in WHOLE and r.sure >= (1.0 if r.kind == "pitch" else SURE_WHOLE)
         ]
-        if not holding or not here:
-            kept.append(here)
+        if not holding:
+            kept.append([*here])
             continue
         kept.append([
             r for r in here
@@ -215,15 +220,12 @@ def _before_footers(reading: Reading, words: list[str]) -> bool:
 def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:
     """For each place, the word classes that begin there and where they end."""
     found: list[list[tuple[str, int]]] = []
-    for start in range(len(words)):
+    for at, word in enumerate(words, start=1):
         here: list[tuple[str, int]] = []
-        node, at = trie, start
-        while True:
-            here += [(name, at) for name in node.get(END, ())]
-            below = node.get(words[at]) if at < len(words) else None
-            if below is None:
-                break
-            node, at = below, at + 1
+        node, end = trie.get(word), at
+        while node is not None:
+            here += [(name, end) for name in node.get(END, ())]
+            node, end = node.get(words[end]) if end < len(words) else None, end + 1
         found.append(here)
     return found
 

@@ -8,20 +8,23 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.amounts import CURRENCIES, amounts, prefixed_money
+from intents.amounts import CURRENCIES, SQUARED, amounts, prefixed_money
+from intents.amounts import STARTS as AMOUNT_STARTS
 from intents.asides import counts_nothing, only_cold
 from intents.degrees import LED, degrees, led_changes, named_temperatures
-from intents.expansions import expansions
-from intents.lengths import bare_lengths, lengths, spoken_pairs
+from intents.degrees import STARTS as DEGREE_STARTS
+from intents.expansions import LEAST_PARTS, expansions
+from intents.expansions import STARTS as EXPANSION_STARTS
+from intents.lengths import UNITS, bare_lengths, lengths, spoken_pairs
 from intents.number_words import MINUS
 from intents.numbers import Line
 from intents.plurals import is_plural
 from intents.reading import Dims, Head, Reading, heads
 from intents.remarks import idle_places
-from intents.sizes import sizes
+from intents.sizes import BY, sizes
 from intents.slopes import rises, slopes
 from intents.stated_units import led_lengths
-from intents.tokens import Token, literal
+from intents.tokens import LONGEST, Token, literal
 from solvers.quantities import Number
 
 __all__ = ["Dims", "Reading", "broken_number", "readings"]
@@ -35,9 +38,11 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
     line = Line(tokens)
     idle = idle_places(line.words)
     chart = [[] if i in idle else _at(line, i) for i in range(len(tokens))]
+    sized = not BY.isdisjoint(line.words)
     for i, row in enumerate(chart):
         if row:
-            row.extend(sizes(line, chart, i))
+            if sized:
+                row.extend(sizes(line, chart, i))
             row.sort(key=lambda reading: (-reading.end, -reading.sure))
     return chart
 
@@ -79,16 +84,23 @@ def _numbers(line: Line, i: int) -> Iterator[Reading]:
 
 
 def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:
-    yield from lengths(line, i, head)
-    yield from rises(line, i, head)
-    yield from degrees(line, i, head)
-    yield from amounts(line, i, head)
-    yield from expansions(line, i, head)
+    word = line.words[head.unit]
+    if word in UNITS:
+        yield from lengths(line, i, head)
+        yield from rises(line, i, head)
+    if word in DEGREE_STARTS:
+        yield from degrees(line, i, head)
+    if word in AMOUNT_STARTS or line.words[head.unit + 1] == SQUARED:
+        yield from amounts(line, i, head)
+    if word in EXPANSION_STARTS or head.value.denominator > LEAST_PARTS:
+        yield from expansions(line, i, head)
 
 
 def broken_number(tokens: list[Token]) -> str | None:
     """One sentence about a number in the question that can't be one, or None: 7/0, or hundreds of digits."""
     texts = [token.text for token in tokens]
+    if "/" not in texts and not any(len(text) > LONGEST for text in texts):
+        return None
     for place, text in enumerate(texts):
         if text.isdecimal() and texts[place + 1 : place + 2] == ["/"]:
             bottom = texts[place + 2] if place + 2 < len(texts) else ""

@@ -35,6 +35,8 @@ def shares(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]
     if _TELLS.isdisjoint(words) and not (_SHORT | _THAN.keys()).intersection(words):
         return
     for at, row in enumerate(chart):
+        if not row and words[at] not in _TIMES:
+            continue
         yield from _differences(words, chart, row)
         for end, share in _shares_at(words, row, at):
             found = _of_another(words, chart, at, end, share) or _of_that(words, chart, at, end, share)

@@ -29,7 +29,7 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
         if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
             continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
         word = line.words[rise.end]
-        if rise.value < 1:
+        if rise.value.numerator < rise.value.denominator:
             yield from _part_a_foot(line, i, rise)
         if word in _PITCH:
             yield from _separated(line, i, rise, word)
