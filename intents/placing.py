@@ -159,8 +159,9 @@ def _in_twelve(chart: Chart, reading: Reading) -> bool:
 
 def _slopes(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is no length, being outright a pitch: 7/12."""
-    rows = chart.readings[reading.start] if reading.kind == "number" else ()
-    return any(r.kind == "pitch" and r.end == reading.end and r.sure >= SURE_UNIT for r in rows)
+    if reading.kind != "number":
+        return False
+    return any(r.kind == "pitch" and r.end == reading.end and r.sure >= SURE_UNIT for r in chart.readings[reading.start])
 
 
 def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Placed) -> None:
@@ -179,6 +180,8 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
 
 def parts_of(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
     """Each parameter that an island's tag names, with what it is given: "length,height" of 32 by 9 names two."""
+    if "," not in name:
+        return iter(((name.strip(), reading),))
     names = [part.strip() for part in name.split(",")]
     parts = reading.value.parts if isinstance(reading.value, Dims) and len(names) > 1 else (reading,)
     return zip(names, parts, strict=False)
@@ -206,26 +209,28 @@ def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: 
     """What a reading is for a parameter; worked once a sentence, since every topic asks."""
     if parameter is None or not may_fit(parameter.kind, reading):
         return None
-    key = (id(reading), id(parameter), cued)
-    if key not in chart.heard:
-        chart.heard[key] = _fitted(chart, parameter, reading, cued)
-    return chart.heard[key]  # type: ignore[no-any-return]
+    key, heard = (id(reading), id(parameter), cued), chart.heard
+    if key not in heard:
+        heard[key] = _fitted(chart, parameter, reading, cued)
+    return heard[key]  # type: ignore[no-any-return]
 
 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
     warm = parameter.kind is TemperatureChange and chart.words[max(0, reading.start - 1)] in STATES
     if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
-    if reading.kind == "length" and reading.sure <= PLACED_IN and reading.value.unit == "in" and metric(chart):  # type: ignore
-        return None  # 40 | in the stud, where all else is metric
-    if reading.kind == "length" and reading.sure <= PLACED_IN and packed(chart.words, reading.end - 1):
-        return None  # 8 | in a box
+    if reading.kind == "length" and reading.sure <= PLACED_IN:
+        if reading.value.unit == "in" and metric(chart):  # type: ignore[union-attr]
+            return None  # 40 | in the stud, where all else is metric
+        if packed(chart.words, reading.end - 1):
+            return None  # 8 | in a box
     if reading.kind == "number" and is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     if reading.kind in ("number", "plural") and not can_be(chart.words, reading.start, reading.end, parameter):
         return None
-    reading = _with_sign(chart, reading)
+    if reading.start and chart.readings[reading.start - 1]:
+        reading = _with_sign(chart, reading)
     text = chart.said(reading.start, reading.end)
     fitted = fit(reading, parameter, text, cued)
     if fitted is None:
@@ -248,8 +253,10 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
 
 def _on_scale(chart: Chart, fitted: Fit) -> Fit:
     """Degrees of no scale take the one scale that is named anywhere in the sentence: "50F now, hottest 110"."""
+    if not fitted.others:
+        return fitted
     choices = (fitted.value, *fitted.others)
-    if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange | Expansion) for value in choices):
+    if not all(isinstance(value, (Temperature, TemperatureChange, Expansion)) for value in choices):
         return fitted
     named = _scales(chart) or ({"C"} if fitted.value.value <= WARMEST and metric(chart) else set())  # 3 m, 15 degrees today
     if fitted.sure < PER_SOME_DEGREE and isinstance(fitted.value, Expansion):
@@ -268,7 +275,7 @@ def _scales(chart: Chart) -> set[str]:
 
 def _with_sign(chart: Chart, reading: Reading) -> Reading:
     """The reading with the minus before it, where there is one: an island must not drop a sign."""
-    if reading.start == 0 or not isinstance(reading.value, Quantity):
+    if not isinstance(reading.value, Quantity):
         return reading
     for signed in chart.readings[reading.start - 1]:
         same = signed.kind == reading.kind and signed.end == reading.end
@@ -304,8 +311,9 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
                 placed.leave(chart, reading)
         else:
             waiting.append(reading)
-    takers = [p for p in takers if p.name not in placed.givens]
-    _hand_out(chart, waiting, takers, placed, wanted)
+    if waiting:
+        takers = [p for p in takers if p.name not in placed.givens]
+        _hand_out(chart, waiting, takers, placed, wanted)
 
 
 def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, beside: int) -> list[Reading]:
@@ -337,7 +345,7 @@ def _unit_names(reading: Reading) -> bool:
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
     if isinstance(reading.value, Dims):
         return sum(p.kind is Length for p in takers) >= len(reading.value.parts)
-    return any(may_fit(p.kind, reading) and heard_as(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
+    return any(heard_as(chart, p, reading, p.name == wanted) is not None for p in takers if may_fit(p.kind, reading))
 
 
 def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], placed: Placed, wanted: str) -> None:
@@ -349,7 +357,7 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         if may_fit(p.kind, reading) and (heard := heard_as(chart, p, reading, cued=p.name == wanted)) is not None
         and (wanted or _can_be(p, heard))
     }
-    usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
+    usable = sorted({i for i, _ in fits})
     for i, reading in enumerate(waiting):
         if i not in usable and isinstance(reading.value, SIZED):
             placed.leave(chart, reading)
