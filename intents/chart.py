@@ -105,11 +105,14 @@ class Worded(NamedTuple):
 
 def worded(typed: list[Token], speller: Speller) -> Worded:
     """What a sentence's words are, before anything is known of what it asks."""
-    tokens, changed = [], []
+    tokens: list[Token] = []
+    changed: list[tuple[str, str]] = []
     for token in texted(typed):
         word = speller.read(token.text)
-        if word != token.text:
-            changed.append((token.text, word))
+        if word == token.text:
+            tokens.append(token)
+            continue
+        changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     heard, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
     tokens, readings = said_once(heard)

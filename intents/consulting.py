@@ -55,7 +55,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         return
     likely = chart.likely or model.likely(of_sentence(chart, phrases))
     reading.elsewhere = likely.get(OUTSIDE, 0) >= ELSEWHERE
-    best, *others = sorted(likely, key=lambda topic: -likely[topic])[:3]
+    best, *others = sorted(likely, key=likely.__getitem__, reverse=True)[:3]
     reading.trace = [f"second reader: {', '.join(f'{topic} {likely[topic]:.2f}' for topic in (best, *others))}"]
 
     def again(topic: str) -> Second | None:

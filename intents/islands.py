@@ -157,13 +157,16 @@ class _Finder:
         known = self.symbols.get(at)
         if known is None:
             known, here = [], self.readings[at]
+            ends: dict[str, int] = {}  # of the longest of each kind
+            for reading in here:
+                ends[reading.kind] = max(reading.end, ends.get(reading.kind, 0))
             for reading in here:
                 known.append((reading, "#" + reading.kind, False))
                 for edge, symbol in STANDS_IN.get(reading.kind, ()):
                     if edge == "length" and (_slopes(reading, here) or self._counts(reading)):
                         continue
                     # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
-                    if not any(r.kind == edge and r.end >= reading.end for r in here):
+                    if ends.get(edge, 0) < reading.end:
                         known.append((reading, symbol, True))
             self.symbols[at] = known
         return known

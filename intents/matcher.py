@@ -136,7 +136,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     phrases = compiled(folder)
     reading = Reading(text)
     typed = _typed(text)
-    listed = sum(token.text == "," for token in typed) >= COMMAS * len(typed)
+    listed = [token.text for token in typed].count(",") >= COMMAS * len(typed)
     if len(typed) > (LONGEST if listed else MOST):
         reading.too_long = TOO_LONG
         return reading

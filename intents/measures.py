@@ -16,7 +16,7 @@ from intents.degrees import STARTS as DEGREE_STARTS
 from intents.expansions import LEAST_PARTS, expansions
 from intents.expansions import STARTS as EXPANSION_STARTS
 from intents.lengths import UNITS, bare_lengths, lengths, spoken_pairs
-from intents.number_words import MINUS
+from intents.number_words import MINUS, STARTS
 from intents.numbers import Line
 from intents.plurals import is_plural
 from intents.reading import Dims, Head, Reading, heads
@@ -31,13 +31,20 @@ __all__ = ["Dims", "Reading", "broken_number", "readings"]
 
 _BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
 _STARTS = {*_BARE_UNITS, *CURRENCIES, *MINUS, *LED, "a", "an", "temperature", "freezing"}  # besides numbers
+_BEGIN = frozenset((*_STARTS, *STARTS))
+_MARKS = frozenset((":", "="))  # between a unit and its number
 
 
 def readings(tokens: list[Token]) -> list[list[Reading]]:
     """For each token, the readings that start there, longest first, then surest. Never raises."""
     line = Line(tokens)
     idle = idle_places(line.words)
-    chart = [[] if i in idle else _at(line, i) for i in range(len(tokens))]
+    words = line.words
+    chart = [
+        _at(line, i)
+        if (words[i] in _BEGIN or words[i][0].isdecimal() or words[i + 1] in _MARKS) and i not in idle else []
+        for i in range(len(tokens))
+    ]  # fmt: skip
     sized = not BY.isdisjoint(line.words)
     for i, row in enumerate(chart):
         if row:
@@ -50,11 +57,11 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
 def _at(line: Line, i: int) -> list[Reading]:
     word, row = line.words[i], list[Reading]()
     pieces = line.pieces(i)
-    if not pieces and word not in _STARTS and line.words[i + 1] not in (":", "="):
+    if not pieces and word not in _STARTS and line.words[i + 1] not in _MARKS:
         return row
     if only_cold(line.words, i) or (pieces and pieces[0].end == i + 1 and counts_nothing(line.words, i, float(pieces[0].value))):
         return row
-    if line.words[i + 1] in (":", "="):
+    if line.words[i + 1] in _MARKS:
         row += led_lengths(line, i)
     if pieces:
         row += _numbers(line, i)

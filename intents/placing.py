@@ -24,7 +24,7 @@ from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
 from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, metric, millimetres
-from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
 PLACED_IN = 0.4  # a length in inches no surer than this may be a number with a place after it
@@ -117,7 +117,9 @@ def possible(parameter: Parameter, value: Any) -> float:
     slot = parameter.slot
     if (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle)):
         return 1.0
-    size = value.to(slot.unit or "in").value if isinstance(value, Length) else value.value
+    size = value.value
+    if isinstance(value, Length) and value.unit != (slot.unit or "in"):
+        size *= factor(Length, value.unit, slot.unit or "in")
     return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0
 
 
@@ -195,7 +197,8 @@ def fixed_value(kind: type, fixed: str, text: str) -> Any:
 
 
 def place_of(chart: Chart, start: int, end: int) -> tuple[int, int, str]:
-    return chart.tokens[start].start, chart.tokens[end - 1].end, chart.said(start, end)
+    first, last = chart.tokens[start].start, chart.tokens[end - 1].end
+    return first, last, chart.text[first:last]
 
 
 def _give(chart: Chart, by_name: dict[str, Parameter], name: str, reading: Reading, placed: Placed, cued: bool) -> bool:
@@ -231,7 +234,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         return None
     if reading.start and chart.readings[reading.start - 1]:
         reading = _with_sign(chart, reading)
-    text = chart.said(reading.start, reading.end)
+    place = place_of(chart, reading.start, reading.end)
+    text = place[2]
     fitted = fit(reading, parameter, text, cued)
     if fitted is None:
         return None
@@ -246,9 +250,9 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM and not metres else ("m", "mm")
         large = parameter.slot.unit == "ft" and possible(parameter, Length(value, "m", text)) == 1
         others = () if likely == "mm" or metres or large else (Length(value, other, text),)  # no wall is 2.4 mm high
-        return Heard(Length(value, likely, text), *place_of(chart, reading.start, reading.end), fitted.sure, others)
+        return Heard(Length(value, likely, text), *place, fitted.sure, others)
     fitted = _on_scale(chart, fitted)
-    return Heard(fitted.value, *place_of(chart, reading.start, reading.end), fitted.sure, fitted.others)
+    return Heard(fitted.value, *place, fitted.sure, fitted.others)
 
 
 def _on_scale(chart: Chart, fitted: Fit) -> Fit:

@@ -59,7 +59,10 @@ def tokenize(text: str) -> list[Token]:
     tokens: list[Token] = []
     ends = {match.start() for match in _SENTENCE.finditer(text)}
     for match in _PIECE.finditer(plain):
-        if match.group() == "." and (places[match.start()] if places else match.start()) in ends:
+        found = match.group()
+        if match.lastgroup == "word" and found[-1] != "x" and found[-2:] != "'s":  # nearly all
+            tokens.append(Token(found, match.start(), match.end()))
+        elif found == "." and (places[match.start()] if places else match.start()) in ends:
             tokens.append(Token(".", match.start(), match.end()))
         else:
             _add(tokens, match, plain)
