@@ -46,7 +46,8 @@ class Learned:
         self.seldom = frozenset(seldom)  # topics learned from few sentences: how likely they are is not well known
         self._merged: dict[str, dict[str, int]] = {}
         self._lanes: dict[str, int] = {}  # of the features met so far
-        self._role_lanes: dict[tuple[str, ...], dict[str, int]] = {}  # the same by topic and roles
+        # The same by topic and roles, beside the weights of each.
+        self._role_lanes: dict[tuple[str, ...], tuple[dict[str, int], list[dict[str, int]]]] = {}
 
     def likely(self, features: Iterable[str]) -> dict[str, float]:
         """How likely each topic is, and each act of talk, and a question of another trade; adds up to 1."""
@@ -73,14 +74,15 @@ class Learned:
     def roles_of(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
         """What speaks for each role (parameter names, or NOTHING) of a quantity; `told` by the grammar's islands."""
         key = (topic, *names)
-        lanes = self._role_lanes.get(key)
-        if lanes is None:
-            lanes = self._role_lanes[key] = {}
+        known = self._role_lanes.get(key)
+        if known is None:
+            known = self._role_lanes[key] = ({}, [self._of(topic, name) for name in names])
+        lanes, every = known
         total = 0
         for feature in features:
             lane = lanes.get(feature)
             if lane is None:
-                weights = [(at, weight) for at, name in enumerate(names) if (weight := self._of(topic, name).get(feature))]
+                weights = [(at, weight) for at, of in enumerate(every) if (weight := of.get(feature))]
                 if len(lanes) >= MOST_KEPT:  # what people say has no end
                     lanes.clear()
                 lane = lanes[feature] = _in_lanes(weights)
@@ -89,7 +91,7 @@ class Learned:
         for at, name in enumerate(names):
             signs = signs_of(name, told)
             if signs:
-                weights_of = self._of(topic, name)
+                weights_of = every[at]
                 scores[at] += sum([weights_of.get(sign, 0) for sign in signs])
         return [score / SCALE for score in scores]
 

@@ -116,8 +116,9 @@ class Listing:
         for reading in self.chart[i] if i < len(self.chart) else ():
             if reading.kind != "number" or reading.sure < 0.4 or not isinstance(reading.value, Quantity):
                 continue
-            if reading.value.value.denominator == 1 and abs(reading.value.value) < MOST_COUNT:
-                yield reading.end, int(reading.value.value)
+            count = reading.value.value
+            if count.denominator == 1 and abs(count.numerator) < MOST_COUNT:
+                yield reading.end, count.numerator
 
     def number_at(self, i: int) -> bool:
         row = self.chart[i] if i < len(self.chart) else ()

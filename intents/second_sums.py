@@ -132,7 +132,7 @@ def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Ment
     at = 0
     while at < len(chart.words):
         named = chart.words[at] == "one" and chart.words[at - 1 : at] and chart.words[at - 1] in WHICH_ONE
-        reading = _longest(chart, at, spans) if not named else None
+        reading = _longest(chart, at, spans) if chart.readings[at] and not named else None
         if reading is None:
             at += 1
             continue

@@ -105,9 +105,11 @@ class Parts(ABC):
             factor = Number(Fraction(FACTORS[self.words[i]]), "none")
             return Found(_times(factor, whole.part), whole.end) if whole else None
         for reading in self.chart[i]:
-            share = reading.value.value if isinstance(reading.value, Number) else Fraction(1)
             after = self.words[reading.end]
-            if reading.kind != "number" or not 0 < share < 1 or (after != "of" and after not in ARTICLES):
+            if reading.kind != "number" or not isinstance(reading.value, Number) or (after != "of" and after not in ARTICLES):
+                continue
+            share = reading.value.value
+            if not 0 < share.numerator < share.denominator:
                 continue
             start = reading.end + (after == "of")
             whole = self.pronoun(start) or self.part(self.past(start)) or self.part(start + (self.words[start] in ARTICLES))
@@ -136,9 +138,10 @@ class Parts(ABC):
         """3 pieces of A, four boards at A: so many times A."""
         for reading in self.chart[i]:
             at = reading.end
-            count = reading.kind == "number" and isinstance(reading.value, Number) and reading.value.value >= 1
             named = self.words[at] in SEVERAL
-            if not count or self.words[at + named] not in ("of", "at", "@"):
+            if reading.kind != "number" or self.words[at + named] not in ("of", "at", "@"):
+                continue
+            if not isinstance(reading.value, Number) or reading.value.value < 1:
                 continue
             each = self.value(at + named + 1)
             told = each is not None and self.words[each.end] in EACH
@@ -194,6 +197,8 @@ class Parts(ABC):
 
     def _dashed(self, reading: Reading) -> bool:
         """Whether a dash with spaces round it stands inside."""
+        if "-" not in self.words[reading.start + 1 : reading.end]:
+            return False
         return any(self.words[at] == "-" and self._means_it(at, "-") for at in range(reading.start + 1, reading.end))
 
     def _ends_well(self, end: int) -> bool:
