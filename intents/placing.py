@@ -9,7 +9,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import reduce
-from itertools import islice
 from operator import or_
 from typing import Any
 
@@ -18,6 +17,7 @@ from intents.counting import is_no, packed, pronoun
 from intents.expansions import PER_SOME_DEGREE
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
+from intents.loose_ways import in_order, ways_of
 from intents.plurals import can_be
 from intents.question import Heard
 from intents.reading import SIZED, Dims, Reading
@@ -28,11 +28,9 @@ from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temper
 from solvers.slots import Parameter
 
 PLACED_IN = 0.4  # a length in inches no surer than this may be a number with a place after it
-MOST_SWAPS = 6
 LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
 LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
-MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 STATES = frozenset("at be from to too hits sees reaches".split())  # hung at 30 F, to 0 F: how warm it is, and no change
 WARMEST = 60  # degrees Celsius that metal gets to in the sun; what is more may be Fahrenheit
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
@@ -365,11 +363,11 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
     for i, reading in enumerate(waiting):
         if i not in usable and isinstance(reading.value, SIZED):
             placed.leave(chart, reading)
-    ways = _ways(usable, [p.name for p in takers], fits)
+    ways = ways_of(usable, [p.name for p in takers], fits)
     required = {p.name for p in takers if p.required or p.name == wanted}  # what must be known comes before what may be
     most = max((len(required & way.keys()) for way in ways), default=0)
     ways = [way for way in ways if len(required & way.keys()) == most]
-    ways = [way for way in ways if _in_order(way, takers, fits)] or ways
+    ways = [way for way in ways if in_order(way, takers, fits)] or ways
     if not ways:
         for i in usable:
             placed.leave(chart, waiting[i])
@@ -389,35 +387,3 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         for name in first:
             if name not in way:
                 del swap[name]
-
-
-def _in_order(way: dict[str, int], takers: list[Parameter], fits: dict[tuple[int, str], Heard]) -> bool:
-    """Whether what is always more than something else is so: the total of a trim and a stick of it."""
-    for parameter in takers:
-        name, less = parameter.name, parameter.slot.over
-        if name in way and less in way:
-            greater, smaller = fits[way[name], name].value, fits[way[less], less].value
-            if greater.to("in").value <= smaller.to("in").value:
-                return False
-    return True
-
-
-def _ways(usable: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> list[dict[str, int]]:
-    """Ways to give the readings to different parameters, in spoken order first; only the fullest count."""
-    for count in range(min(len(usable), len(names), MOST_LOOSE), 0, -1):
-        found = list(islice(_full_ways(usable[:count], names, fits), MOST_SWAPS))
-        if found:
-            return found
-    return []
-
-
-def _full_ways(readings: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> Iterator[dict[str, int]]:
-    """Every way to give each reading a parameter of its own."""
-    if not readings:
-        yield {}
-        return
-    first, *rest = readings
-    for name in names:
-        if (first, name) in fits:
-            for way in _full_ways(rest, [other for other in names if other != name], fits):
-                yield {name: first, **way}
