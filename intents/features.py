@@ -93,12 +93,12 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
 def _flow(chart: Chart) -> list[str]:
     """The words with each quantity as one sign."""
     signs = {reading.start: reading for reading in _wholes(chart)}
-    flow, at = [], 0
-    while at < len(chart.words):
-        reading = signs.get(at)
-        flow.append(f"#{_kind(reading)}" if reading else chart.words[at])
-        at = reading.end if reading else at + 1
-    return flow
+    flow: list[str] = []
+    past = 0
+    for at, reading in signs.items():
+        flow += [*chart.words[past:at], f"#{_kind(reading)}"]
+        past = reading.end
+    return flow + chart.words[past:]
 
 
 def _kind(reading: Reading) -> str:

@@ -84,7 +84,7 @@ def _at(line: Line, i: int) -> list[Reading]:
 
 def _numbers(line: Line, i: int) -> Iterator[Reading]:
     for piece in line.pieces(i):
-        also = tuple(Number(other, "none") for other in piece.also)
+        also = tuple([Number(other, "none") for other in piece.also]) if piece.also else ()
         yield Reading("number", i, piece.end, Number(piece.value, "none"), piece.sure, also)
         if is_plural(line.words, i, piece.end):
             yield Reading("plural", i, piece.end, Number(piece.value, "none"), piece.sure)

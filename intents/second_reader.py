@@ -62,11 +62,13 @@ class Second(NamedTuple):
 
 
 def read_again(
-    chart: Chart, phrases: Phrases, model: Learned, topic: str, parameters: tuple[Parameter, ...], first: Question | None
-) -> Second | None:
+    chart: Chart, phrases: Phrases, model: Learned, topic: str, parameters: tuple[Parameter, ...], first: Question | None,
+    least: float = 0.0,
+) -> Second | None:  # fmt: skip
     """The sentence as a question of a topic, each quantity in its likeliest role; None where it can't tell.
 
-    `first` is what the grammar made of it for the same topic: its lists and choices are kept.
+    `first` is what the grammar made of it for the same topic: its lists and choices are kept. Less sure than `least` it
+    is of no use.
     """
     if any(p.kind is Sum for p in parameters):  # a sum is parsed, not guessed
         return None
@@ -75,6 +77,9 @@ def read_again(
         return None
     likely = roles_of(sentence, model)
     (best, roles), *others = ways_of(likely)
+    sure = 1 / (1 + sum([exp(way - best) for way, _ in others]))
+    if sure < least:
+        return None
     give(sentence, question.givens, roles)
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
@@ -92,7 +97,7 @@ def read_again(
     if first is not None:
         _named_as(first, [question.givens, *question.swaps])
     question.words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
-    return Second(question, 1 / (1 + sum(exp(way - best) for way, _ in others)))
+    return Second(question, sure)
 
 
 def prepared(

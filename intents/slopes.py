@@ -76,7 +76,8 @@ def _pitches(line: Line, i: int, rise: Piece, at: int, word: str) -> Iterator[Re
         if run.value != 12:
             sure *= _odd_run(rise, run, word)
         if sure:
-            yield Reading("pitch", i, run.end, Pitch(rise.value * 12 / run.value, "in12"), sure)
+            in_twelve = rise.value if run.value == 12 else rise.value * 12 / run.value
+            yield Reading("pitch", i, run.end, Pitch(in_twelve, "in12"), sure)
 
 
 def _after_run(line: Line, run: Piece) -> float:
