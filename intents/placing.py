@@ -321,7 +321,7 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
 def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, beside: int) -> list[Reading]:
     """Readings in the uncovered stretches: at each place the longest some open parameter takes, else the longest."""
     found: list[Reading] = []
-    own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
+    own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS} if wanted else set()  # 5/12 is a pitch first
     at = 0
     for start, row in chart.starts():
         free = start >= at and not (placed.covered | beside) >> start & 1
