@@ -40,7 +40,7 @@ def allowances(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Read
             continue
         if words[at] in _NONE and _is_nothing(words, at):
             yield Reading("percent", at, at + 1, Percent(Fraction(0), "percent"), SURE)
-        share = _waste(words, row) or (_through_screen(words, row) if screened else None)
+        share = (_waste(words, row) or (_through_screen(words, row) if screened else None)) if row else None
         if share is not None:
             past = share.end
             yield share

@@ -67,6 +67,8 @@ _CUBES = (
     | dict.fromkeys(METRES, ("L", Fraction(1000)))
     | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft3", Fraction(27)))
 )
+SQUARED = "squared"
+STARTS = frozenset((*_WORDS, *_AMERICAN, *_OUNCES, *_FLUID, "per", "square", "sq", "cubic", "cu"))  # else "metres squared"
 
 
 def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
@@ -90,7 +92,7 @@ def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
         yield _reading("volume", i, at + 2, head, Volume, *_CUBES[after])
     elif word in _OUNCES or word in _FLUID:
         yield from _ounces(line, i, head)
-    elif after == "squared" and word in _SQUARES:
+    elif after == SQUARED and word in _SQUARES:
         yield _reading("area", i, at + 2, head, Area, *_SQUARES[word], 0.8)
 
 

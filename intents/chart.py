@@ -15,7 +15,7 @@ from intents.lists import KINDS, lists, totals_and_prices
 from intents.phrases import END, Phrases, Trie
 from intents.plurals import plural_sizes
 from intents.rates import plain_rates
-from intents.reading import Dims, Reading
+from intents.reading import SIZED, Reading
 from intents.said_once import said_once
 from intents.shares import shares
 from intents.sound_alikes import settled
@@ -25,13 +25,13 @@ from intents.sums import sums
 from intents.texted import texted
 from intents.tokens import Token, literal, tokenize
 from intents.unit_apart import beside_numbers
-from solvers.quantities import Quantity
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
 SUMS = "tape arithmetic"  # the one topic whose sums are read
 T = TypeVar("T")
 _EIGHTHS = (["eights"], ["eighths"], ["sixteenths"])
+_CUTS = frozenset(("eights", "eighths", "sixteenths"))
 _RATIOS = (["one"], ["a"], ["three"], ["150"], ["300"])
 
 
@@ -55,6 +55,7 @@ class Chart:
     known: int = 0  # mask of those whose word is in some grammar
     numbers: int = 0  # mask of the tokens that are part of some quantity
     heard: dict[tuple[int, int, bool], Any] = field(default_factory=dict)  # what a reading is for a parameter
+    sure: dict[tuple[int, int], float] = field(default_factory=dict)  # how sure it is for one that words beside it tell
     changed: list[tuple[str, str]] = field(default_factory=list)
     doubts: tuple[tuple[int, str], ...] = ()  # places of small words that may have been numbers, and which
     kept: dict[str, Any] = field(default_factory=dict)  # what was found of the whole sentence, by the question
@@ -74,10 +75,13 @@ class Chart:
 def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
     """A question about the whole sentence, answered once: every topic asks it of every quantity."""
 
+    name = work.__name__
+
     def answer(chart: Chart) -> T:
-        if work.__name__ not in chart.kept:
-            chart.kept[work.__name__] = work(chart)
-        return chart.kept[work.__name__]  # type: ignore[no-any-return]
+        kept = chart.kept
+        if name not in kept:
+            kept[name] = work(chart)
+        return kept[name]  # type: ignore[no-any-return]
 
     return answer
 
@@ -101,11 +105,14 @@ class Worded(NamedTuple):
 
 def worded(typed: list[Token], speller: Speller) -> Worded:
     """What a sentence's words are, before anything is known of what it asks."""
-    tokens, changed = [], []
+    tokens: list[Token] = []
+    changed: list[tuple[str, str]] = []
     for token in texted(typed):
         word = speller.read(token.text)
-        if word != token.text:
-            changed.append((token.text, word))
+        if word == token.text:
+            tokens.append(token)
+            continue
+        changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     heard, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
     tokens, readings = said_once(heard)
@@ -167,7 +174,7 @@ def _weigh(chart: Chart, phrases: Phrases) -> None:
                 chart.known |= 1 << i
     for row in chart.readings:
         for reading in row:
-            if isinstance(reading.value, Quantity | Dims):  # the words of a list are words
+            if isinstance(reading.value, SIZED):  # the words of a list are words
                 chart.numbers |= span(reading.start, reading.end)
 
 
@@ -176,18 +183,22 @@ def _whole(found: list[list[Reading]], words: list[str]) -> list[list[Reading]]:
 
     A spoken pitch is not so sure ("six twelve foot boards"), nor is a size "by" another, so their pieces stay.
     """
-    found = [[r for r in row if not _cuts_fraction(r, words)] for row in found]
+    if not _CUTS.isdisjoint(words) or ("one" in words and "to" in words):
+        found = [[r for r in row if not _cuts_fraction(r, words)] for row in found]
     kept: list[list[Reading]] = []
     holding: list[tuple[int, int]] = []
     for start, row in enumerate(found):
         # No number begins with the denominator of another: 1 1/2 and 1/2.
         here = [] if start > 1 and words[start - 1] == "/" and words[start - 2].isdecimal() else row
+        if not here:
+            kept.append([])
+            continue
         holding = [(a, b) for a, b in holding if b > start]
         holding += [
             (r.start, r.end) for r in here if r.kind in WHOLE and r.sure >= (1.0 if r.kind == "pitch" else SURE_WHOLE)
         ]
-        if not holding or not here:
-            kept.append(here)
+        if not holding:
+            kept.append([*here])
             continue
         kept.append([
             r for r in here
@@ -212,15 +223,12 @@ def _before_footers(reading: Reading, words: list[str]) -> bool:
 def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:
     """For each place, the word classes that begin there and where they end."""
     found: list[list[tuple[str, int]]] = []
-    for start in range(len(words)):
+    for at, word in enumerate(words, start=1):
         here: list[tuple[str, int]] = []
-        node, at = trie, start
-        while True:
-            here += [(name, at) for name in node.get(END, ())]
-            below = node.get(words[at]) if at < len(words) else None
-            if below is None:
-                break
-            node, at = below, at + 1
+        node, end = trie.get(word), at
+        while node is not None:
+            here += [(name, end) for name in node.get(END, ())]
+            node, end = node.get(words[end]) if end < len(words) else None, end + 1
         found.append(here)
     return found
 

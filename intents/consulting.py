@@ -55,7 +55,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         return
     likely = chart.likely or model.likely(of_sentence(chart, phrases))
     reading.elsewhere = likely.get(OUTSIDE, 0) >= ELSEWHERE
-    best, *others = sorted(likely, key=lambda topic: -likely[topic])[:3]
+    best, *others = sorted(likely, key=likely.__getitem__, reverse=True)[:3]
     reading.trace = [f"second reader: {', '.join(f'{topic} {likely[topic]:.2f}' for topic in (best, *others))}"]
 
     def again(topic: str) -> Second | None:
@@ -64,11 +64,18 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             return Second(first, 1.0) if first is not None and first.whole else second_sums.sum_again(chart, phrases, model)
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
+    def other_roles(topic: str) -> Second | None:
+        """Again, where that is as sure as it must be to be set beside a rule that fits."""
+        if topic == second_sums.TOPIC:
+            return again(topic)
+        first = next((q for q in reading.questions if q.topic == topic), None)
+        return read_again(chart, phrases, model, topic, topics[topic], first, ROLES) if topic in topics else None
+
     if top is not None and top.plain:
         if top.topic == second_sums.TOPIC:
             top.swaps += second_sums.otherwise(chart, phrases, model, top)
         known = not top.swaps and _all_learned(top, model)
-        _other_roles(chart, phrases, top, topics, again if known else lambda topic: None)
+        _other_roles(chart, phrases, top, topics, other_roles if known else lambda topic: None)
         if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:

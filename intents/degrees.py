@@ -20,6 +20,7 @@ _CHANGES = _DOWN | _UP
 LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
 _SIDES = {"below": -1, "above": 1}
 _NOT_ZERO = frozenset(["the", "a", "an", "my", "that", "this", "its"])
+STARTS = frozenset((*_DEGREES, *_SCALES, *_KELVIN, *_SIDES))  # after a number
 _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 # After 30' these leave it no length: "88° 30' corner".
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])

@@ -49,13 +49,12 @@ def _totals(words: list[str], rows: Rows) -> Iterator[int]:
     """The tokens of what only adds up the quantities before it: "so one and seven eighths all told"."""
     sizes: list[Fraction] = []
     counts: list[Fraction] = []
-    at = 0
-    while at < len(rows):
-        found = [r for r in rows[at] if r.kind in ("length", "number") and isinstance(r.value, Quantity)]
-        said = max(found, key=lambda r: (r.end, r.sure), default=None)
-        if said is None:
-            at += 1
+    past = 0
+    for at, row in enumerate(rows):
+        found = [r for r in row if r.kind in ("length", "number") and isinstance(r.value, Quantity)] if at >= past else []
+        if not found:
             continue
+        said = max(found, key=lambda r: (r.end, r.sure))
         size = said.value.to("in").value if isinstance(said.value, Length) else said.value.value  # type: ignore[union-attr]
         told = next((len(told) for told in _ALL_TOLD if tuple(words[said.end : said.end + len(told)]) == told), 0)
         if told and any(sum(sizes[-n:]) == size for n in range(2, len(sizes) + 1)):
@@ -64,7 +63,7 @@ def _totals(words: list[str], rows: Rows) -> Iterator[int]:
             yield from range(_led_from(words, at), said.end + 1)  # four at 70 and two at 36, so six pieces
         sizes.append(size)
         counts += [size] if not _COUNTED.isdisjoint(words[said.end :][:1]) else []
-        at = said.end
+        past = said.end
 
 
 def _led_from(words: list[str], at: int) -> int:

@@ -21,8 +21,9 @@ _PER = frozenset(("per", "/", "a", "an", "each", "every", "·", "for"))
 _DEGREES = frozenset(("°", "degree", "degrees", "deg"))
 _KELVIN = frozenset(("k", "kelvin", "c", "celsius", "centigrade"))
 _FAHRENHEIT = frozenset(("f", "fahrenheit"))
-_STARTS = _MILLIONTHS | _MICRONS | frozenset(("e", "×", "mm", "hundred", "in", "per"))
-_SMALL = Fraction(1, 1000)  # a plain figure per degree is far under this: more is no coefficient
+STARTS = _MILLIONTHS | _MICRONS | frozenset(("e", "×", "mm", "hundred", "in", "per"))
+LEAST_PARTS = 1000  # a plain figure per degree is far under one of so many: more is no coefficient
+_SMALL = Fraction(1, LEAST_PARTS)
 _MOST = Fraction(1, 1000)
 PER_SOME_DEGREE = 0.6  # how sure, where no scale is said
 _BARE = 0.5  # nor that it is per degree at all
@@ -31,7 +32,7 @@ _BARE = 0.5  # nor that it is per degree at all
 def expansions(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """A coefficient made of a head at i and what comes after it."""
     word = line.words[head.unit]
-    if word not in _STARTS and not (0 < head.value < _SMALL):
+    if word not in STARTS and not (0 < head.value < _SMALL):
         return
     at, size, told = _size(line, head)
     if not size or not 0 < head.value * size < _MOST:

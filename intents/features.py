@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from intents.chart import LIGHT, Chart
 from intents.phrases import Phrases
-from intents.reading import Dims, Reading
+from intents.reading import SIZED, Dims, Reading
 from solvers.quantities import Length, Quantity
 
 LEAST_SURE = 0.5  # of a quantity
@@ -56,22 +56,20 @@ def mentions(chart: Chart, without: int = 0, spans: Collection[tuple[int, int]] 
 
 
 def _wholes(chart: Chart, spans: Collection[tuple[int, int]] = ()) -> Iterator[Reading]:
-    at = 0
-    while at < len(chart.words):
-        reading = _longest(chart, at, spans)
-        if reading is None:
-            at += 1
-        else:
+    end = 0
+    for at, row in enumerate(chart.readings):
+        if row and at >= end and (reading := _longest(chart, at, spans)) is not None:
             yield reading
-            at = reading.end
+            end = reading.end
 
 
 def _longest(chart: Chart, at: int, spans: Collection[tuple[int, int]]) -> Reading | None:
-    here = [r for r in chart.readings[at] if isinstance(r.value, Quantity | Dims)]
-    if chart.words[at] == "one":  # "one side" counts nothing
-        here = [r for r in here if r.end > at + 1]
-    here = [r for r in here if (r.start, r.end) in spans] or [r for r in here if r.sure >= LEAST_SURE]
-    return max(here, key=lambda r: (r.end, r.sure, r.kind != "number"), default=None)
+    least = at + 1 if chart.words[at] == "one" else at  # "one side" counts nothing
+    here = [r for r in chart.readings[at] if r.end > least and isinstance(r.value, SIZED)]
+    here = (spans and [r for r in here if (r.start, r.end) in spans]) or [r for r in here if r.sure >= LEAST_SURE]
+    if len(here) < 2:
+        return here[0] if here else None
+    return max(here, key=lambda r: (r.end, r.sure, r.kind != "number"))
 
 
 def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
@@ -83,7 +81,7 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
     found = set(content)
     found.update(f"{a} {b}" for a, b in zip(["^", *content], [*content, "$"], strict=True))
     found.update(f"{a}_{b}" for a, b in pairwise(heavy))
-    for at, first in enumerate(flow):
+    for at, first in enumerate(flow) if not LEADS.isdisjoint(flow) else ():
         if first in LEADS:
             second, third = [*flow[at + 1 : at + 3], "$", "$"][:2]
             found.update((f"?{first} {second}", f"?{first} {second} {third}"))
@@ -95,12 +93,12 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
 def _flow(chart: Chart) -> list[str]:
     """The words with each quantity as one sign."""
     signs = {reading.start: reading for reading in _wholes(chart)}
-    flow, at = [], 0
-    while at < len(chart.words):
-        reading = signs.get(at)
-        flow.append(f"#{_kind(reading)}" if reading else chart.words[at])
-        at = reading.end if reading else at + 1
-    return flow
+    flow: list[str] = []
+    past = 0
+    for at, reading in signs.items():
+        flow += [*chart.words[past:at], f"#{_kind(reading)}"]
+        past = reading.end
+    return flow + chart.words[past:]
 
 
 def _kind(reading: Reading) -> str:
@@ -136,26 +134,27 @@ def _size(reading: Reading) -> float:
 
 def _beside(
     chart: Chart, found: list[Mention], holder: dict[int, int], mention: Mention, way: int
-) -> Iterator[str]:  # fmt: skip
+) -> list[str]:  # fmt: skip
     """The words to one side (`way` -1 before, 1 after): by distance, the two nearest, and all up to the next quantity."""
     side = "L" if way < 0 else "R"
     at = mention.start - 1 if way < 0 else mention.end
     words: list[tuple[str, int]] = []
-    while 0 <= at < len(chart.words) and len(words) < NEAR:
+    said, last = chart.words, len(chart.words)
+    while 0 <= at < last and len(words) < NEAR:
         if at in holder:
             other = found[holder[at]]
             words.append((f"#{other.reading.kind}", -1))
             at = other.start - 1 if way < 0 else other.end
         else:
-            words.append((chart.words[at], at))
+            words.append((said[at], at))
             at += way
-    yield from (f"{side}{n}:{word}" for n, (word, _) in enumerate(words[:PLACED], 1))
-    if not words:
-        yield f"{side}1:^"
+    seen = [f"{side}{n}:{word}" for n, (word, _) in enumerate(words[:PLACED], 1)] or [f"{side}1:^"]
     if len(words) > 1:
-        yield f"{side}:{words[0][0]} {words[1][0]}"
+        seen.append(f"{side}:{words[0][0]} {words[1][0]}")
     for word, place in words:
         if place < 0:
             break
-        yield f"{side}:{word}"
-        yield from (f"{side}:{name}" for name, _ in chart.classes[place])
+        seen.append(f"{side}:{word}")
+        for name, _ in chart.classes[place]:
+            seen.append(f"{side}:{name}")
+    return seen

@@ -79,6 +79,7 @@ TWO_PART = re.compile(
 STOCK = "stock length"  # sold by the foot: an 8 1/4 board is named by its width
 LEAST_QUARTERED = 12  # 20 1/4 comes off a tape too; of feet nobody says a quarter past twelve
 TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where a phrase asks for them
+_MAY_FIT = {kind: frozenset((*kinds, *TOTALS)) for kind, kinds in KINDS.items()}
 LEAST_FEET = 200  # of wall, from which on they are square feet
 TAKEN = ", taken as "  # in the text of a value: what it was said as, and what it was taken as
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
@@ -94,7 +95,7 @@ def may_fit(kind: type, reading: Reading) -> bool:
     """Whether a reading could be of a parameter's kind at all: nearly always the answer is no, and this is soon told."""
     if kind is tuple:
         return isinstance(reading.value, tuple)
-    return reading.kind in KINDS.get(kind, ()) or reading.kind in TOTALS
+    return reading.kind in _MAY_FIT.get(kind, TOTALS)
 
 
 @dataclass(slots=True)

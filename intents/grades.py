@@ -68,17 +68,18 @@ def _slope(rise: Reading, run: Reading) -> Fraction | None:
 
 def _sizes(words: list[str], found: list[list[Reading]]) -> Iterator[Reading]:
     """The sizes and bare numbers of a line in order, none inside another."""
-    at = 0
-    while at < len(found):
-        sized = [r for r in found[at] if r.kind in _SIZED and r.sure >= LEAST_SURE and isinstance(r.value, Length | Number)]
-        best = max(sized, key=lambda r: (r.end, r.kind == "length", r.sure), default=None)
-        if best is None:
-            at += 1
+    past = 0
+    for at, row in enumerate(found):
+        if not row or at < past:
             continue
-        others = [r for r in found[at] if r.end > best.end and r.kind not in _SIZED]  # five degrees, 5/12, 40 %
+        sized = [r for r in row if r.kind in _SIZED and r.sure >= LEAST_SURE and isinstance(r.value, (Length, Number))]
+        if not sized:
+            continue
+        best = max(sized, key=lambda r: (r.end, r.kind == "length", r.sure))
+        others = [r for r in row if r.end > best.end and r.kind not in _SIZED]  # five degrees, 5/12, 40 %
         if not others:
             yield best
-        at = max((r.end for r in others if r.sure >= SURE), default=best.end)  # of a nine twelve, twelve is no size either
+        past = max((r.end for r in others if r.sure >= SURE), default=best.end)  # of a nine twelve, twelve is no size either
 
 
 def _slight(rise: Reading, run: Reading) -> bool:

@@ -52,7 +52,7 @@ def islands(chart: Chart, phrases: Phrases, without: Set[str] = frozenset()) -> 
         # "a quarter inch" begins with a filler, and so does "up 7 feet", whose filler is of a class.
         if words[start] not in fillers or chart.readings[start] or chart.classes[start]:
             finder.start = start
-            finder.walk(phrases.trie, start, 0, 0, ())
+            finder.onward(phrases.trie, start, 0, MOST_SKIPS, ())
     return finder.hits
 
 
@@ -69,22 +69,23 @@ class _Finder:
 
     def __init__(self, chart: Chart, phrases: Phrases, without: Set[str]) -> None:
         self.chart, self.skippable = chart, _skippable(phrases.fillers)
+        self.words, self.readings, self.classes = chart.words, chart.readings, chart.classes
         self.wanted = sum(bit for topic, bit in phrases.bits.items() if topic not in without)
         self.barred: set[int] = set().union(*(phrases.numbers[topic] for topic in without))  # numbers of patterns
         sure = (r for row in chart.readings for r in row if r.kind in MEASURED and r.sure > SURE_WHOLE)
         self.wholes = [span(r.start, r.end) for r in sure if r.end > r.start + 1]
+        self.symbols: dict[int, list[tuple[Reading, str, bool]]] = {}  # by place
         self.hits: list[Hit] = []
         self.start = 0
 
     def walk(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
-        if not node[BELOW] & self.wanted:
-            return
+        """From a node that leads to a topic that is wanted."""
         ends = node.get(END)
         if ends is not None:
             mask = span(self.start, at)
             # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
-            inside = not found and any(mask & whole == mask != whole for whole in self.wholes)
-            if not inside and not self._of_next(at, found):
+            of_other = self._of_next(at, found) if found else self._inside(mask)
+            if not of_other:
                 start, barred = self.start, self.barred
                 self.hits += [
                     _hit(Hit, (number, part, gives, start, at, mask, found))
@@ -92,33 +93,38 @@ class _Finder:
                 ]  # fmt: skip
             if len(node) == 2:  # with the mask
                 return
-        self.onward(node, at, depth, MOST_SKIPS if not depth else skipped, found)
+        self.onward(node, at, depth, skipped, found)
 
     def onward(self, node: Trie, at: int, depth: int, skipped: int, found: tuple[tuple[int, Reading], ...]) -> None:
         """Deeper from a node, past filler words: an island does not end on one."""
         barred = False
-        taken = not found and depth > 0 and self._of_last()
         after_quantity = bool(found) and found[-1][1].end == at
-        while at < len(self.chart.words):
-            word = self.chart.words[at]
+        words, classes, readings, wanted, last = self.words, self.classes, self.readings, self.wanted, len(self.words)
+        while at < last:
+            word = words[at]
             below = node.get(word)
-            if below is not None:
+            if below is not None and below[BELOW] & wanted:
                 self.walk(below, at + 1, depth + 1, 0, found)
-            for name, end in self.chart.classes[at]:
+            for name, end in classes[at]:
                 below = node.get(name)
-                if below is not None:
+                if below is not None and below[BELOW] & wanted:
                     self.walk(below, end, depth + 1, 0, found)
-            if not barred and self.chart.readings[at]:
+            if readings[at] and not barred:
                 self._quantities(node, at, depth, found)
-            barred = barred or (depth > 0 and word in NOT_BESIDE) or (taken and word == "and")
             if skipped >= MOST_SKIPS or word not in self.skippable or (after_quantity and word in NEW_PHRASE):
                 return
+            if depth and not barred:
+                barred = word in NOT_BESIDE or (word == "and" and not found and self._of_last())
             at, skipped = at + 1, skipped + 1
 
+    def _inside(self, mask: int) -> bool:
+        """Whether words are part of a quantity that says more."""
+        return bool(self.wholes) and any(mask & whole == mask != whole for whole in self.wholes)
+
     def _of_next(self, at: int, found: tuple[tuple[int, Reading], ...]) -> bool:
-        """Whether an island that ends in words ends in those of the next quantity: 1600 mm has a | diagonal of 1994."""
-        words, readings = self.chart.words, self.chart.readings
-        if not found or found[-1][1].kind != "length" or not found[-1][1].end < at < len(words) - 1:
+        """Whether an island that ends in words after a length ends in those of the next: 1600 mm has a | diagonal of 1994."""
+        words, readings = self.words, self.readings
+        if found[-1][1].kind != "length" or not found[-1][1].end < at < len(words) - 1:
             return False
         apart = not {"a", "an"}.isdisjoint(words[found[-1][1].end : at])
         after = readings[at + 1] if words[at] == "of" else readings[at] if apart else ()
@@ -137,24 +143,33 @@ class _Finder:
         return any(whole >> before & 1 and not whole >> before + 1 for whole in self.wholes) if before >= 0 else False
 
     def _quantities(self, node: Trie, at: int, depth: int, found: tuple[tuple[int, Reading], ...]) -> None:
-        here = self.chart.readings[at]
-        for reading in here:
-            kind = reading.kind
-            below = node.get("#" + kind)
-            if below is not None:
+        for reading, symbol, instead in self._symbols(at):
+            below = node.get(symbol)
+            if below is None or not below[BELOW] & self.wanted:
+                continue
+            if not instead or depth:
                 self.walk(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
-            for edge, symbol in STANDS_IN.get(kind, ()):
-                below = node.get(symbol)
-                # On its own a bare number is no length or pitch: some word beside it must tell.
-                if below is None or not (depth or len(below) > 1 + (END in below)):
-                    continue
-                if edge == "length" and (_slopes(reading, here) or self._counts(reading)):
-                    continue
-                # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
-                if any(r.kind == edge and r.end >= reading.end for r in here):
-                    continue
-                go = self.walk if depth else self.onward
-                go(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
+            elif len(below) > 1 + (END in below):  # on its own a bare number is no length or pitch: some word must tell
+                self.onward(below, reading.end, depth + 1, 0, (*found, (depth, reading)))
+
+    def _symbols(self, at: int) -> list[tuple[Reading, str, bool]]:
+        """The quantities at a place as the symbols of a phrase, and whether one stands in for another; found once a sentence."""
+        known = self.symbols.get(at)
+        if known is None:
+            known, here = [], self.readings[at]
+            ends: dict[str, int] = {}  # of the longest of each kind
+            for reading in here:
+                ends[reading.kind] = max(reading.end, ends.get(reading.kind, 0))
+            for reading in here:
+                known.append((reading, "#" + reading.kind, False))
+                for edge, symbol in STANDS_IN.get(reading.kind, ()):
+                    if edge == "length" and (_slopes(reading, here) or self._counts(reading)):
+                        continue
+                    # 7/12 is a pitch before it is the number 7/12: what is said outright goes before what could stand in.
+                    if ends.get(edge, 0) < reading.end:
+                        known.append((reading, symbol, True))
+            self.symbols[at] = known
+        return known
 
 
 def _slopes(reading: Reading, here: list[Reading]) -> bool:

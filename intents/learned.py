@@ -46,24 +46,26 @@ class Learned:
         self.seldom = frozenset(seldom)  # topics learned from few sentences: how likely they are is not well known
         self._merged: dict[str, dict[str, int]] = {}
         self._lanes: dict[str, int] = {}  # of the features met so far
-        self._role_lanes: dict[tuple[str, ...], dict[str, int]] = {}  # the same by topic and roles
+        # The same by topic and roles, beside the weights of each.
+        self._role_lanes: dict[tuple[str, ...], tuple[dict[str, int], list[dict[str, int]]]] = {}
 
     def likely(self, features: Iterable[str]) -> dict[str, float]:
         """How likely each topic is, and each act of talk, and a question of another trade; adds up to 1."""
         total = known = 0
         lanes = self._lanes
         for feature in features:
-            if feature not in lanes:
+            lane = lanes.get(feature)
+            if lane is None:
                 weights = self.words.get(feature)
                 if weights is None:
                     continue
                 each = iter(array(PACKED, weights) if isinstance(weights, bytes) else weights)
-                lanes[feature] = _in_lanes(zip(each, each, strict=True))
-            total += lanes[feature]
+                lane = lanes[feature] = _in_lanes(zip(each, each, strict=True))
+            total += lane
             known += 1
         share = 1 / (SCALE * max(1, known) ** 0.5)
-        scores = (s * share + b / SCALE for s, b in zip(_out_of_lanes(total, len(self.bias)), self.bias, strict=True))
-        return dict(zip(self.topics, shares_of([*scores]), strict=True))
+        scores = [s * share + b / SCALE for s, b in zip(_out_of_lanes(total, len(self.bias)), self.bias, strict=True)]
+        return dict(zip(self.topics, shares_of(scores), strict=True))
 
     def knows(self, topic: str, name: str) -> bool:
         """Whether a parameter's role was learned from more than a few sentences: one that is new to a topic was not."""
@@ -72,19 +74,25 @@ class Learned:
     def roles_of(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
         """What speaks for each role (parameter names, or NOTHING) of a quantity; `told` by the grammar's islands."""
         key = (topic, *names)
-        lanes = self._role_lanes.setdefault(key, {})
+        known = self._role_lanes.get(key)
+        if known is None:
+            known = self._role_lanes[key] = ({}, [self._of(topic, name) for name in names])
+        lanes, every = known
         total = 0
         for feature in features:
-            if feature not in lanes:
-                weights = [(at, weight) for at, name in enumerate(names) if (weight := self._of(topic, name).get(feature))]
+            lane = lanes.get(feature)
+            if lane is None:
+                weights = [(at, weight) for at, of in enumerate(every) if (weight := of.get(feature))]
                 if len(lanes) >= MOST_KEPT:  # what people say has no end
                     lanes.clear()
-                lanes[feature] = _in_lanes(weights)
-            total += lanes[feature]
+                lane = lanes[feature] = _in_lanes(weights)
+            total += lane
         scores = _out_of_lanes(total, len(names))
         for at, name in enumerate(names):
-            weights_of = self._of(topic, name)
-            scores[at] += sum([weights_of.get(sign, 0) for sign in signs_of(name, told)])
+            signs = signs_of(name, told)
+            if signs:
+                weights_of = every[at]
+                scores[at] += sum([weights_of.get(sign, 0) for sign in signs])
         return [score / SCALE for score in scores]
 
     def role(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
@@ -125,8 +133,13 @@ def _in_lanes(weights: Iterable[tuple[int, int]]) -> int:
 
 def _out_of_lanes(total: int, size: int) -> list[int]:
     """The sums of each place. Half a lane is added to each before, and taken off after, so that none is below nothing."""
-    halves = sum([HALF << LANE * at for at in range(size)])
-    return [lane - HALF for lane in memoryview((total + halves).to_bytes(LANE // 8 * size, sys.byteorder)).cast("I")]
+    whole = total + _halves(size)
+    return [lane - HALF for lane in memoryview(whole.to_bytes(LANE // 8 * size, sys.byteorder)).cast("I")]
+
+
+@cache
+def _halves(size: int) -> int:
+    return sum([HALF << LANE * at for at in range(size)])
 
 
 def shares_of(scores: list[float]) -> list[float]:

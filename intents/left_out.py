@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import reduce
 from operator import or_
+from typing import Any
 
 from intents.chart import Chart, span
 from intents.reading import Reading
@@ -59,7 +60,8 @@ def without(chart: Chart, mask: int) -> Chart:
     rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
     hits = [hit for hit in chart.hits if not (hit.mask & mask and (hit.found or hit.mask & ~mask))]
     weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
-    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, heard={}, kept={}, rows=[])
+    fresh: dict[str, Any] = {"heard": {}, "sure": {}, "kept": {}, "rows": []}
+    return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, **fresh)
 
 
 def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:

@@ -139,7 +139,8 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
     """12-6, 12 6 1/2, twelve six and a half: feet and inches with neither said, so never sure."""
     words = line.words
     for feet in line.pieces(i):
-        if feet.form != "whole" or feet.sure <= 0.5 or not 1 <= feet.value <= 99:
+        top, size = feet.value.numerator, feet.value.denominator
+        if feet.form != "whole" or feet.sure <= 0.5 or not size <= top <= 99 * size:
             continue
         dashed = words[feet.end] == "-" and line.tight(feet.end - 1) and line.tight(feet.end)
         for inches in line.pieces(feet.end + 1 if dashed else feet.end):

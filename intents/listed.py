@@ -26,6 +26,7 @@ STOCK = frozenset(
 METRIC = ("mm", "cm", "m")
 REACH = 16  # words before the first number of a list's item: "two of the big sliding patio doors that are about 6 by 7"
 TIGHT = ("'", '"', "/", "-", "°")  # signs that stand close to what is before and after them
+TIGHT_SIGNS = frozenset(TIGHT)
 
 
 @dataclass(slots=True)
@@ -72,12 +73,14 @@ class Listing:
         )
         self.metric = next((unit for unit in units if unit in METRIC), "") or stated_metric(self.words)
         numbers = [i for i, row in enumerate(self.chart) if row]
-        self.near = {i for number in numbers for i in range(max(0, number - REACH), number + 1)}
+        self.near = set[int]().union(*[range(max(0, number - REACH), number + 1) for number in numbers])
 
     def amounts(self, i: int) -> tuple[Amount, ...]:
         """The sizes that can start at token i: the longest with a unit, then the longest number."""
+        row = self.chart[i] if i < len(self.chart) else ()
+        if not row:
+            return ()
         if i not in self._amounts:
-            row = self.chart[i] if i < len(self.chart) else []
             said = [amount for r in row if r.kind == "length" and (amount := self._length(r))]
             bare = [r for r in row if r.kind == "number" and r.sure >= 0.4 and isinstance(r.value, Quantity)]
             bare = [r for r in bare if not is_plural(self.words, r.start, r.end)]
@@ -93,14 +96,16 @@ class Listing:
         """A length with its unit said, or a dashed pair of feet and inches."""
         words = self.words[reading.start : reading.end]
         dashed = "-" in words[1:]
-        if reading.sure < 0.3 or not isinstance(reading.value, Quantity) or not (dashed or UNITS & set(words)):
+        if reading.sure < 0.3 or not isinstance(reading.value, Quantity) or (not dashed and UNITS.isdisjoint(words)):
             return None
         value = reading.value
-        carries = "ft" if dashed or FEET & set(words) else value.unit
+        carries = "ft" if dashed or not FEET.isdisjoint(words) else value.unit
         return Amount(reading.end, value.value, value.unit, carries, self.said(reading.start, reading.end))
 
     def counts(self, i: int) -> tuple[tuple[int, int], ...]:
         """Whole numbers at i: where each ends, and its value; longest first. (6) is six."""
+        if self.words[i] != "(" and (i >= len(self.chart) or not self.chart[i]):
+            return ()
         if i not in self._counts:
             self._counts[i] = tuple(self._counted(i))
         return self._counts[i]
@@ -111,17 +116,19 @@ class Listing:
         for reading in self.chart[i] if i < len(self.chart) else ():
             if reading.kind != "number" or reading.sure < 0.4 or not isinstance(reading.value, Quantity):
                 continue
-            if reading.value.value.denominator == 1 and abs(reading.value.value) < MOST_COUNT:
-                yield reading.end, int(reading.value.value)
+            count = reading.value.value
+            if count.denominator == 1 and abs(count.numerator) < MOST_COUNT:
+                yield reading.end, count.numerator
 
     def number_at(self, i: int) -> bool:
-        return i < len(self.chart) and any(r.kind in ("number", "length", "dims") for r in self.chart[i])
+        row = self.chart[i] if i < len(self.chart) else ()
+        return bool(row) and any(r.kind in ("number", "length", "dims") for r in row)
 
     def said(self, start: int, end: int) -> str:
         """The words of tokens start to end, as they are read."""
         words = self.words[start:end]
         text = " ".join(words)
-        for sign in TIGHT:
+        for sign in () if TIGHT_SIGNS.isdisjoint(words) else TIGHT:
             if sign in words:
                 text = text.replace(f" {sign} ", sign).replace(f" {sign}", sign)
         return text.replace("'", "' ").strip() if "'" in text else text

@@ -57,6 +57,7 @@ _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
 _OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _AT = frozenset(("at", "of", "@"))
+_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "a", "an", "one", "another", "("))  # an opening, besides numbers
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _SIDES = _WIDE | _HIGH
@@ -91,6 +92,8 @@ def _takes_the_wall(listing: Listing, part: list[Item]) -> bool:
 
 
 def _item(listing: Listing, i: int) -> Item | None:
+    if not listing.chart[i] and listing.words[i] not in _BEGINS:
+        return None
     start = i
     i += listing.words[i] in _LEADS
     led = i > start or listing.words[i] in ("a", "an", "one", "another")

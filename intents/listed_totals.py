@@ -27,6 +27,7 @@ _ABOUT = frozenset("to about just".split())
 _SET = frozenset("the all my our his her their these those".split())  # before a count: the four walls there are
 _THEM = frozenset(("them", "those", "these"))
 _NO_NAMES = frozenset("and deep wide long high tall thick in of for at on with to by ft feet foot inch inches".split())
+_MARKS = frozenset((":", ",", "-"))
 _WITHIN = 7  # words between the things and their size
 _UNIT_AREAS = frozenset(("per", "a", "an", "each", "/", "every"))  # pounds a square foot: no area of its own
 _TOGETHER = frozenset(("together", "total", "altogether", "combined", "all", "both", "plus", "another", "+"))
@@ -39,7 +40,7 @@ SAID, DOUBTED_UNIT = 0.6, 0.3  # how sure a size is whose unit was said, and one
 
 def totals(listing: Listing) -> Iterator[Reading]:
     """Lengths of several runs (kind `runs`) and areas of several faces (kind `areas`): a tuple of what each could be."""
-    for i in range(len(listing.tokens)):
+    for i in () if NOUNS.isdisjoint(listing.words) else range(len(listing.tokens)):
         for end, count in _things(listing, i):
             yield from _after(listing, i, end, count)
             yield from _before(listing, i, end, count)
@@ -50,7 +51,7 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
     """Both eaves, four joints, nine window perimeters: where the words end, and how many."""
     word = listing.words[i]
     if word in NOUNS:  # butt joints: 96 of them
-        at = listing.past(i + 1, frozenset((":", ",", "-")), 1)
+        at = listing.past(i + 1, _MARKS, 1)
         for end, count in listing.counts(at):
             if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in _THEM:
                 yield end + 2, count

@@ -104,10 +104,11 @@ def _chart(text: str, folder: Path, lists: _Lists) -> Chart:
 
     def guess(chart: Chart) -> Guess:
         likely = model.likely(of_sentence(chart, phrases))
-        if max(likely, key=lambda topic: likely[topic]) not in phrases.searched | {OUTSIDE}:
+        best = max(likely, key=likely.__getitem__)
+        if best not in phrases.searched and best != OUTSIDE:
             return Guess(likely)  # talk about the job is told by its own rules
-        known = phrases.searched - model.seldom
-        unlikely = frozenset(topic for topic in known if likely.get(topic, 1.0) < LEAST_LIKELY)
+        less = [topic for topic, share in likely.items() if share < LEAST_LIKELY]
+        unlikely = phrases.searched.intersection(less) - model.seldom
         rest, none = phrases.searched - unlikely, set[str]()
         kinds = none.union(*(phrases.kinds.get(topic, none) | lists.kinds.get(topic, none) for topic in rest))
         return Guess(likely, unlikely, KINDS & kinds)
@@ -136,7 +137,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     phrases = compiled(folder)
     reading = Reading(text)
     typed = _typed(text)
-    listed = sum(token.text == "," for token in typed) >= COMMAS * len(typed)
+    listed = [token.text for token in typed].count(",") >= COMMAS * len(typed)
     if len(typed) > (LONGEST if listed else MOST):
         reading.too_long = TOO_LONG
         return reading

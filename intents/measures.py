@@ -8,36 +8,48 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.amounts import CURRENCIES, amounts, prefixed_money
+from intents.amounts import CURRENCIES, SQUARED, amounts, prefixed_money
+from intents.amounts import STARTS as AMOUNT_STARTS
 from intents.asides import counts_nothing, only_cold
 from intents.degrees import LED, degrees, led_changes, named_temperatures
-from intents.expansions import expansions
-from intents.lengths import bare_lengths, lengths, spoken_pairs
-from intents.number_words import MINUS
+from intents.degrees import STARTS as DEGREE_STARTS
+from intents.expansions import LEAST_PARTS, expansions
+from intents.expansions import STARTS as EXPANSION_STARTS
+from intents.lengths import UNITS, bare_lengths, lengths, spoken_pairs
+from intents.number_words import MINUS, STARTS
 from intents.numbers import Line
 from intents.plurals import is_plural
 from intents.reading import Dims, Head, Reading, heads
 from intents.remarks import idle_places
-from intents.sizes import sizes
+from intents.sizes import BY, sizes
 from intents.slopes import rises, slopes
 from intents.stated_units import led_lengths
-from intents.tokens import Token, literal
+from intents.tokens import LONGEST, Token, literal
 from solvers.quantities import Number
 
 __all__ = ["Dims", "Reading", "broken_number", "readings"]
 
 _BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
 _STARTS = {*_BARE_UNITS, *CURRENCIES, *MINUS, *LED, "a", "an", "temperature", "freezing"}  # besides numbers
+_BEGIN = frozenset((*_STARTS, *STARTS))
+_MARKS = frozenset((":", "="))  # between a unit and its number
 
 
 def readings(tokens: list[Token]) -> list[list[Reading]]:
     """For each token, the readings that start there, longest first, then surest. Never raises."""
     line = Line(tokens)
     idle = idle_places(line.words)
-    chart = [[] if i in idle else _at(line, i) for i in range(len(tokens))]
+    words = line.words
+    chart = [
+        _at(line, i)
+        if (words[i] in _BEGIN or words[i][0].isdecimal() or words[i + 1] in _MARKS) and i not in idle else []
+        for i in range(len(tokens))
+    ]  # fmt: skip
+    sized = not BY.isdisjoint(line.words)
     for i, row in enumerate(chart):
         if row:
-            row.extend(sizes(line, chart, i))
+            if sized:
+                row.extend(sizes(line, chart, i))
             row.sort(key=lambda reading: (-reading.end, -reading.sure))
     return chart
 
@@ -45,11 +57,11 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
 def _at(line: Line, i: int) -> list[Reading]:
     word, row = line.words[i], list[Reading]()
     pieces = line.pieces(i)
-    if not pieces and word not in _STARTS and line.words[i + 1] not in (":", "="):
+    if not pieces and word not in _STARTS and line.words[i + 1] not in _MARKS:
         return row
     if only_cold(line.words, i) or (pieces and pieces[0].end == i + 1 and counts_nothing(line.words, i, float(pieces[0].value))):
         return row
-    if line.words[i + 1] in (":", "="):
+    if line.words[i + 1] in _MARKS:
         row += led_lengths(line, i)
     if pieces:
         row += _numbers(line, i)
@@ -72,23 +84,30 @@ def _at(line: Line, i: int) -> list[Reading]:
 
 def _numbers(line: Line, i: int) -> Iterator[Reading]:
     for piece in line.pieces(i):
-        also = tuple(Number(other, "none") for other in piece.also)
+        also = tuple([Number(other, "none") for other in piece.also]) if piece.also else ()
         yield Reading("number", i, piece.end, Number(piece.value, "none"), piece.sure, also)
         if is_plural(line.words, i, piece.end):
             yield Reading("plural", i, piece.end, Number(piece.value, "none"), piece.sure)
 
 
 def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:
-    yield from lengths(line, i, head)
-    yield from rises(line, i, head)
-    yield from degrees(line, i, head)
-    yield from amounts(line, i, head)
-    yield from expansions(line, i, head)
+    word = line.words[head.unit]
+    if word in UNITS:
+        yield from lengths(line, i, head)
+        yield from rises(line, i, head)
+    if word in DEGREE_STARTS:
+        yield from degrees(line, i, head)
+    if word in AMOUNT_STARTS or line.words[head.unit + 1] == SQUARED:
+        yield from amounts(line, i, head)
+    if word in EXPANSION_STARTS or head.value.denominator > LEAST_PARTS:
+        yield from expansions(line, i, head)
 
 
 def broken_number(tokens: list[Token]) -> str | None:
     """One sentence about a number in the question that can't be one, or None: 7/0, or hundreds of digits."""
     texts = [token.text for token in tokens]
+    if "/" not in texts and not any(len(text) > LONGEST for text in texts):
+        return None
     for place, text in enumerate(texts):
         if text.isdecimal() and texts[place + 1 : place + 2] == ["/"]:
             bottom = texts[place + 2] if place + 2 < len(texts) else ""

@@ -58,16 +58,18 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     """
     inside = 0
     for heard in question.givens.values():
-        inside |= sum(1 << i for i, token in enumerate(chart.tokens) if heard.start <= token.start < heard.end)
+        for i, token in enumerate(chart.tokens):
+            if heard.start <= token.start < heard.end:
+                inside |= 1 << i
     found = []
+    units = not UNITS.isdisjoint(chart.words)
     for i, word in enumerate(chart.words):
         value = _TENS_ON.get(word, 0)
+        left = (value or word.isdecimal()) and not inside >> i & 1
         after, before = i > 0 and inside >> (i - 1) & 1, inside >> (i + 1) & 1
-        left = not inside >> i & 1
-        cut = bool(value and (after or (before and value > 9))) or (word.isdecimal() and _beside_count(chart, question, i))
-        if left and cut:
+        if left and ((value and (after or (before and value > 9))) or (not value and _beside_count(chart, question, i))):
             found.append(chart.said(i, i + 1))
-        elif _garbled(chart, phrases, i):
+        elif units and _garbled(chart, phrases, i):
             found.append(chart.said(i, i + 2))
     return [text for text in found if text not in question.unplaced]
 

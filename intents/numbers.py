@@ -6,6 +6,7 @@ Everything is exact. Where words could be two numbers ("twenty five eighths"), b
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 from typing import NamedTuple
 
 from intents.number_words import (
@@ -26,6 +27,7 @@ from intents.number_words import (
 from intents.tokens import Token, literal
 
 AREA_WORDS = frozenset("square sq sqft sf ft2 m2 sqm lineal linear".split())  # after thousands written with a space
+KEPT = 1024  # numbers kept as they were read
 _EACH_OF = frozenset(("walls", "sides", "gables", "faces"))  # two 300 square foot walls
 _AT = frozenset(("at", "@"))  # before a size: a count that ends before one is of the next size
 
@@ -136,11 +138,14 @@ def _figures(line: Line, i: int) -> list[Piece]:
     word = line.words[i]
     if _over_zero(line, i):
         return []
-    if word.isdecimal():
-        first = Piece(i + 1, Fraction(int(word)), digits=True)
-    else:
-        first = Piece(i + 1, Fraction(word), "decimal", digits=True)
+    first = Piece(i + 1, _worth(word), "whole" if word.isdecimal() else "decimal", digits=True)
     return [first, *_scaled(line, first.end, first.value), *_spaced(line, i)]
+
+
+@lru_cache(maxsize=KEPT)
+def _worth(figures: str) -> Fraction:
+    """A number in digits; a line's are asked for by each of its readers, and most lines have the same."""
+    return Fraction(int(figures)) if figures.isdecimal() else Fraction(figures)
 
 
 def _spaced(line: Line, i: int) -> list[Piece]:

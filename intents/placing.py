@@ -9,7 +9,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import reduce
-from itertools import islice
 from operator import or_
 from typing import Any
 
@@ -18,21 +17,20 @@ from intents.counting import is_no, packed, pronoun
 from intents.expansions import PER_SOME_DEGREE
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
+from intents.loose_ways import in_order, ways_of
 from intents.plurals import can_be
 from intents.question import Heard
-from intents.reading import Dims, Reading
+from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
 from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, metric, millimetres
-from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
 PLACED_IN = 0.4  # a length in inches no surer than this may be a number with a place after it
-MOST_SWAPS = 6
 LEAST_MM = 10  # a bare number among metric lengths is millimetres from here on, metres below
 LEAST_ANGLE, MOST_ANGLE = 5, 180  # degrees that a bare number can be with no word beside it
 UNNAMED = frozenset("for and is how what can will if on".split())  # words after a number that it does not count
-MOST_LOOSE = 6  # quantities with no word beside them that are tried in every place; who says more has to name them
 STATES = frozenset("at be from to too hits sees reaches".split())  # hung at 30 F, to 0 F: how warm it is, and no change
 WARMEST = 60  # degrees Celsius that metal gets to in the sun; what is more may be Fahrenheit
 SCALE_WORDS = {"fahrenheit": "F", "celsius": "C", "centigrade": "C"}
@@ -89,24 +87,37 @@ def place(
 
 def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float:
     """How sure the least sure of an island's givens is; 0 where one can't be what its parameter is."""
-    found, least = dict(hit.found), 1.0
+    least = 1.0
     for name, at, _ in hit.captures:
-        reading = found.get(at)
-        parameter = next((p for p in parameters if p.name == name), None)
-        if reading is None or parameter is None or isinstance(reading.value, Dims):
+        reading = next((reading for place, reading in hit.found if place == at), None)
+        if reading is None or isinstance(reading.value, Dims):
             continue
+        for parameter in parameters:
+            if parameter.name == name:
+                least = min(least, _sure_of(chart, parameter, reading))
+                break
+    return least
+
+
+def _sure_of(chart: Chart, parameter: Parameter, reading: Reading) -> float:
+    """How sure a reading is for a parameter that words beside it tell; worked once a sentence, as islands share quantities."""
+    key = (id(reading), id(parameter))
+    sure = chart.sure.get(key)
+    if sure is None:
         heard = heard_as(chart, parameter, reading, cued=True)
         likely = 0.0 if heard is None else heard.sure * possible(parameter, heard.value)
-        least = min(least, likely * _outdone(chart, reading))
-    return least
+        sure = chart.sure[key] = likely * _outdone(chart, reading)
+    return sure
 
 
 def possible(parameter: Parameter, value: Any) -> float:
     """A length or an angle past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
     slot = parameter.slot
-    if not isinstance(value, Length | Angle) or (slot.most is None and not slot.least):
+    if (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle)):
         return 1.0
-    size = value.to(slot.unit or "in").value if isinstance(value, Length) else value.value
+    size = value.value
+    if isinstance(value, Length) and value.unit != (slot.unit or "in"):
+        size *= factor(Length, value.unit, slot.unit or "in")
     return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0
 
 
@@ -148,8 +159,9 @@ def _in_twelve(chart: Chart, reading: Reading) -> bool:
 
 def _slopes(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is no length, being outright a pitch: 7/12."""
-    rows = chart.readings[reading.start] if reading.kind == "number" else ()
-    return any(r.kind == "pitch" and r.end == reading.end and r.sure >= SURE_UNIT for r in rows)
+    if reading.kind != "number":
+        return False
+    return any(r.kind == "pitch" and r.end == reading.end and r.sure >= SURE_UNIT for r in chart.readings[reading.start])
 
 
 def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Placed) -> None:
@@ -168,6 +180,8 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
 
 def parts_of(name: str, reading: Reading) -> Iterator[tuple[str, Reading]]:
     """Each parameter that an island's tag names, with what it is given: "length,height" of 32 by 9 names two."""
+    if "," not in name:
+        return iter(((name.strip(), reading),))
     names = [part.strip() for part in name.split(",")]
     parts = reading.value.parts if isinstance(reading.value, Dims) and len(names) > 1 else (reading,)
     return zip(names, parts, strict=False)
@@ -181,7 +195,8 @@ def fixed_value(kind: type, fixed: str, text: str) -> Any:
 
 
 def place_of(chart: Chart, start: int, end: int) -> tuple[int, int, str]:
-    return chart.tokens[start].start, chart.tokens[end - 1].end, chart.said(start, end)
+    first, last = chart.tokens[start].start, chart.tokens[end - 1].end
+    return first, last, chart.text[first:last]
 
 
 def _give(chart: Chart, by_name: dict[str, Parameter], name: str, reading: Reading, placed: Placed, cued: bool) -> bool:
@@ -195,27 +210,30 @@ def heard_as(chart: Chart, parameter: Parameter | None, reading: Reading, cued: 
     """What a reading is for a parameter; worked once a sentence, since every topic asks."""
     if parameter is None or not may_fit(parameter.kind, reading):
         return None
-    key = (id(reading), id(parameter), cued)
-    if key not in chart.heard:
-        chart.heard[key] = _fitted(chart, parameter, reading, cued)
-    return chart.heard[key]  # type: ignore[no-any-return]
+    key, heard = (id(reading), id(parameter), cued), chart.heard
+    if key not in heard:
+        heard[key] = _fitted(chart, parameter, reading, cued)
+    return heard[key]  # type: ignore[no-any-return]
 
 
 def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) -> Heard | None:
     warm = parameter.kind is TemperatureChange and chart.words[max(0, reading.start - 1)] in STATES
     if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
-    if reading.kind == "length" and reading.sure <= PLACED_IN and reading.value.unit == "in" and metric(chart):  # type: ignore
-        return None  # 40 | in the stud, where all else is metric
-    if reading.kind == "length" and reading.sure <= PLACED_IN and packed(chart.words, reading.end - 1):
-        return None  # 8 | in a box
+    if reading.kind == "length" and reading.sure <= PLACED_IN:
+        if reading.value.unit == "in" and metric(chart):  # type: ignore[union-attr]
+            return None  # 40 | in the stud, where all else is metric
+        if packed(chart.words, reading.end - 1):
+            return None  # 8 | in a box
     if reading.kind == "number" and is_no(chart, parameter.kind, reading):
         return None
     cued = cued or (parameter.kind is Angle and parameter.required and _stands_alone(chart, reading))
     if reading.kind in ("number", "plural") and not can_be(chart.words, reading.start, reading.end, parameter):
         return None
-    reading = _with_sign(chart, reading)
-    text = chart.said(reading.start, reading.end)
+    if reading.start and chart.readings[reading.start - 1]:
+        reading = _with_sign(chart, reading)
+    place = place_of(chart, reading.start, reading.end)
+    text = place[2]
     fitted = fit(reading, parameter, text, cued)
     if fitted is None:
         return None
@@ -230,15 +248,17 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM and not metres else ("m", "mm")
         large = parameter.slot.unit == "ft" and possible(parameter, Length(value, "m", text)) == 1
         others = () if likely == "mm" or metres or large else (Length(value, other, text),)  # no wall is 2.4 mm high
-        return Heard(Length(value, likely, text), *place_of(chart, reading.start, reading.end), fitted.sure, others)
+        return Heard(Length(value, likely, text), *place, fitted.sure, others)
     fitted = _on_scale(chart, fitted)
-    return Heard(fitted.value, *place_of(chart, reading.start, reading.end), fitted.sure, fitted.others)
+    return Heard(fitted.value, *place, fitted.sure, fitted.others)
 
 
 def _on_scale(chart: Chart, fitted: Fit) -> Fit:
     """Degrees of no scale take the one scale that is named anywhere in the sentence: "50F now, hottest 110"."""
+    if not fitted.others:
+        return fitted
     choices = (fitted.value, *fitted.others)
-    if not fitted.others or not all(isinstance(value, Temperature | TemperatureChange | Expansion) for value in choices):
+    if not all(isinstance(value, (Temperature, TemperatureChange, Expansion)) for value in choices):
         return fitted
     named = _scales(chart) or ({"C"} if fitted.value.value <= WARMEST and metric(chart) else set())  # 3 m, 15 degrees today
     if fitted.sure < PER_SOME_DEGREE and isinstance(fitted.value, Expansion):
@@ -257,7 +277,7 @@ def _scales(chart: Chart) -> set[str]:
 
 def _with_sign(chart: Chart, reading: Reading) -> Reading:
     """The reading with the minus before it, where there is one: an island must not drop a sign."""
-    if reading.start == 0 or not isinstance(reading.value, Quantity):
+    if not isinstance(reading.value, Quantity):
         return reading
     for signed in chart.readings[reading.start - 1]:
         same = signed.kind == reading.kind and signed.end == reading.end
@@ -293,14 +313,15 @@ def _place_left(chart: Chart, parameters: tuple[Parameter, ...], placed: Placed,
                 placed.leave(chart, reading)
         else:
             waiting.append(reading)
-    takers = [p for p in takers if p.name not in placed.givens]
-    _hand_out(chart, waiting, takers, placed, wanted)
+    if waiting:
+        takers = [p for p in takers if p.name not in placed.givens]
+        _hand_out(chart, waiting, takers, placed, wanted)
 
 
 def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, beside: int) -> list[Reading]:
     """Readings in the uncovered stretches: at each place the longest some open parameter takes, else the longest."""
     found: list[Reading] = []
-    own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS}  # 5/12 is a pitch before a number
+    own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS} if wanted else set()  # 5/12 is a pitch first
     at = 0
     for start, row in chart.starts():
         free = start >= at and not (placed.covered | beside) >> start & 1
@@ -308,7 +329,7 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, be
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]
-        plain = useful or [r for r in here if isinstance(r.value, Quantity | Dims)]  # a list nobody takes hides what is in it
+        plain = useful or [r for r in here if isinstance(r.value, SIZED)]  # a list nobody takes hides what is in it
         if not plain:
             continue
         best = max(plain, key=lambda r: (r.end, r.kind in own, r.sure, r.kind != "number"))
@@ -326,7 +347,7 @@ def _unit_names(reading: Reading) -> bool:
 def _useful(chart: Chart, reading: Reading, takers: list[Parameter], wanted: str) -> bool:
     if isinstance(reading.value, Dims):
         return sum(p.kind is Length for p in takers) >= len(reading.value.parts)
-    return any(may_fit(p.kind, reading) and heard_as(chart, p, reading, cued=p.name == wanted) is not None for p in takers)
+    return any(heard_as(chart, p, reading, p.name == wanted) is not None for p in takers if may_fit(p.kind, reading))
 
 
 def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], placed: Placed, wanted: str) -> None:
@@ -338,15 +359,15 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         if may_fit(p.kind, reading) and (heard := heard_as(chart, p, reading, cued=p.name == wanted)) is not None
         and (wanted or _can_be(p, heard))
     }
-    usable = [i for i in range(len(waiting)) if any((i, p.name) in fits for p in takers)]
+    usable = sorted({i for i, _ in fits})
     for i, reading in enumerate(waiting):
-        if i not in usable and isinstance(reading.value, Quantity | Dims):
+        if i not in usable and isinstance(reading.value, SIZED):
             placed.leave(chart, reading)
-    ways = _ways(usable, [p.name for p in takers], fits)
+    ways = ways_of(usable, [p.name for p in takers], fits)
     required = {p.name for p in takers if p.required or p.name == wanted}  # what must be known comes before what may be
     most = max((len(required & way.keys()) for way in ways), default=0)
     ways = [way for way in ways if len(required & way.keys()) == most]
-    ways = [way for way in ways if _in_order(way, takers, fits)] or ways
+    ways = [way for way in ways if in_order(way, takers, fits)] or ways
     if not ways:
         for i in usable:
             placed.leave(chart, waiting[i])
@@ -366,35 +387,3 @@ def _hand_out(chart: Chart, waiting: list[Reading], takers: list[Parameter], pla
         for name in first:
             if name not in way:
                 del swap[name]
-
-
-def _in_order(way: dict[str, int], takers: list[Parameter], fits: dict[tuple[int, str], Heard]) -> bool:
-    """Whether what is always more than something else is so: the total of a trim and a stick of it."""
-    for parameter in takers:
-        name, less = parameter.name, parameter.slot.over
-        if name in way and less in way:
-            greater, smaller = fits[way[name], name].value, fits[way[less], less].value
-            if greater.to("in").value <= smaller.to("in").value:
-                return False
-    return True
-
-
-def _ways(usable: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> list[dict[str, int]]:
-    """Ways to give the readings to different parameters, in spoken order first; only the fullest count."""
-    for count in range(min(len(usable), len(names), MOST_LOOSE), 0, -1):
-        found = list(islice(_full_ways(usable[:count], names, fits), MOST_SWAPS))
-        if found:
-            return found
-    return []
-
-
-def _full_ways(readings: list[int], names: list[str], fits: dict[tuple[int, str], Heard]) -> Iterator[dict[str, int]]:
-    """Every way to give each reading a parameter of its own."""
-    if not readings:
-        yield {}
-        return
-    first, *rest = readings
-    for name in names:
-        if (first, name) in fits:
-            for way in _full_ways(rest, [other for other in names if other != name], fits):
-                yield {name: first, **way}

@@ -16,6 +16,8 @@ KEPT = frozenset(("stock length", "board length", "stud spacing", "fastener spac
 def plural_sizes(tokens: list[Token]) -> list[Token]:
     """16s as sixteens; 4x5s, which are sizes, as 4x5."""
     found: list[Token] = []
+    if not any(token.text == "s" for token in tokens):
+        return tokens
     for token in tokens:
         last = found[-1] if found else None
         if token.text != "s" or last is None or not literal(last.text) or last.end != token.start:

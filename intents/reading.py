@@ -35,6 +35,9 @@ class Dims:
     parts: tuple[Reading, ...]
 
 
+SIZED = (Quantity, Dims)  # what numbers and units alone say; a union is made anew each time that it is asked of
+
+
 class Head(NamedTuple):
     """A number with the index of the word after it, where a unit may stand: 3/8 of an | inch."""
 

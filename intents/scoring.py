@@ -12,13 +12,13 @@ from operator import or_
 from typing import NamedTuple
 
 from intents.beside import tied
-from intents.chart import Chart, Hit, span
+from intents.chart import Chart, Hit, once, span
 from intents.fitting import KINDS
 from intents.phrases import Phrases
 from intents.placing import CONTRASTED, Placed
 from intents.question import Question
-from intents.reading import Dims, Reading
-from solvers.quantities import Angle, Count, Length, Number, Quantity
+from intents.reading import SIZED, Dims, Reading
+from solvers.quantities import Angle, Count, Length, Number
 from solvers.slots import Parameter
 from solvers.sums import Measure, Sum
 
@@ -40,10 +40,7 @@ def score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) ->
     explained = (placed.covered & chart.weighs).bit_count()
     total: float = explained
     cost = 0.0
-    for i, word in enumerate(chart.words):
-        bit = 1 << i
-        if not chart.weighs & bit or chart.numbers & bit:
-            continue  # quantities are counted below, each once
+    for bit, word in _words_of(chart):
         if placed.covered & bit:
             question.words.append(word)
         elif chart.known & bit:
@@ -61,6 +58,13 @@ def score(question: Question, chart: Chart, phrases: Phrases, placed: Placed) ->
     question.score = explained - cost - SLIP * len(chart.changed)
     if total == 0 or explained / total < LEAST_SHARE:
         question.score = min(question.score, LEAST_SCORE - 1)
+
+
+@once
+def _words_of(chart: Chart) -> list[tuple[int, str]]:
+    """The words that carry meaning, each with its bit; quantities are counted apart, each once."""
+    mask = chart.weighs & ~chart.numbers
+    return [(1 << i, word) for i, word in enumerate(chart.words) if mask >> i & 1]
 
 
 class _Room(NamedTuple):
@@ -83,14 +87,14 @@ class Hope:
         self.ordinary = sum(1 << i for i, word in new.items() if word in phrases.ordinary)
         self.unknown = sum(1 << i for i in new) & ~self.ordinary
         said = [reading for row in chart.readings for reading in row]
-        plain = [reading for reading in said if isinstance(reading.value, Quantity | Dims)]
+        plain = [reading for reading in said if isinstance(reading.value, SIZED)]
         self.kinds: dict[str, int] = {}  # where quantities of each kind stand
         for reading in said:
             self.kinds[reading.kind] = self.kinds.get(reading.kind, 0) | span(reading.start, reading.end)
         self.sized = any(isinstance(reading.value, Dims) for reading in plain)
         self.in_lists = 0
         for reading in said:
-            self.in_lists |= 0 if isinstance(reading.value, Quantity | Dims) else span(reading.start, reading.end)
+            self.in_lists |= 0 if isinstance(reading.value, SIZED) else span(reading.start, reading.end)
         free = sum(word == "more" for word in chart.words)  # see repeats.said_again, and Placed.leave
         free += len(tied(chart))
         self.free = free + sum(pair in CONTRASTED for pair in zip(chart.words, chart.words[1:], strict=False))
@@ -143,7 +147,8 @@ def _apart(chart: Chart, plain: list[Reading], said: list[Reading]) -> list[int]
     A quantity said again is not asked about where it has its place once, so of those with the same first word only one
     is counted, and its mask is of all.
     """
-    typed = [chart.said(i, i + 1).lower() for i in range(len(chart.tokens))]
+    text = chart.text
+    typed = [text[token.start : token.end].lower() for token in chart.tokens]
     found: list[int] = []
     seen: set[str] = set()
     free = 0  # the first token that no reading of the last one reaches

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from functools import cached_property, reduce
+from functools import cache, cached_property, reduce
 from operator import or_
 
 from intents.beside import passed
 from intents.chart import Chart, Hit
 from intents.neighbours import of_something_else
-from intents.phrases import MANNER, Pattern, Phrases
+from intents.phrases import MANNER, Capture, Pattern, Phrases
 from intents.placing import place, sureness
 from intents.question import Question
 from intents.scoring import LEAST_SCORE, STRAY, Hope, score
@@ -239,9 +239,9 @@ class Asker:
         beside = passed(chart, pattern.topic, parameters) if parameters else 0
         for hit in sorted(hits, key=lambda hit: ranks[id(hit)]):
             # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
-            if numbers >> hit.number & 1 or hit.mask & (taken if _may_share(chart, hit, used) else used):
+            if numbers >> hit.number & 1 or (hit.mask & used and hit.mask & (taken if _may_share(chart, hit, used) else used)):
                 continue
-            gives = {part.strip() for name, _, _ in hit.captures for part in name.split(",")}  # 3x7 gives a length and a height
+            gives = _gives(hit.captures)
             if gives & filled or (hit.found and gives and hit.mask & beside):
                 continue
             chosen.append(hit)
@@ -259,11 +259,21 @@ class Asker:
         return (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
 
 
+@cache
+def _gives(captures: tuple[Capture, ...]) -> frozenset[str]:
+    """The parameters that an island gives: 3x7 gives a length and a height. There are as many as in the grammar."""
+    return frozenset(part.strip() for name, _, _ in captures for part in name.split(","))
+
+
 def by_pattern(chart: Chart) -> dict[int, list[Hit]]:
     """The islands found, by the number of their pattern."""
     found: dict[int, list[Hit]] = {}
     for hit in chart.hits:
-        found.setdefault(hit.pattern, []).append(hit)
+        mine = found.get(hit.pattern)
+        if mine is None:
+            found[hit.pattern] = [hit]
+        else:
+            mine.append(hit)
     return found
 
 
@@ -289,5 +299,7 @@ def _claimed(chart: Chart, hit: Hit, chosen: list[Hit]) -> bool:
 def _may_share(chart: Chart, hit: Hit, used: int) -> bool:
     """Whether an island may share the word that names the topic: it places a quantity, is a number in itself (a square
     corner is one of 90°), or tells a choice by more words of its own ("equal gaps, and one at each end")."""
+    if hit.found or not hit.captures:
+        return bool(hit.found)
     own = (hit.mask & chart.weighs & ~used).bit_count()
-    return bool(hit.found) or any(fixed.isdecimal() or own >= OWN_WORDS for _, _, fixed in hit.captures)
+    return own >= OWN_WORDS or any(fixed.isdecimal() for _, _, fixed in hit.captures)

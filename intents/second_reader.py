@@ -62,11 +62,13 @@ class Second(NamedTuple):
 
 
 def read_again(
-    chart: Chart, phrases: Phrases, model: Learned, topic: str, parameters: tuple[Parameter, ...], first: Question | None
-) -> Second | None:
+    chart: Chart, phrases: Phrases, model: Learned, topic: str, parameters: tuple[Parameter, ...], first: Question | None,
+    least: float = 0.0,
+) -> Second | None:  # fmt: skip
     """The sentence as a question of a topic, each quantity in its likeliest role; None where it can't tell.
 
-    `first` is what the grammar made of it for the same topic: its lists and choices are kept.
+    `first` is what the grammar made of it for the same topic: its lists and choices are kept. Less sure than `least` it
+    is of no use.
     """
     if any(p.kind is Sum for p in parameters):  # a sum is parsed, not guessed
         return None
@@ -75,6 +77,9 @@ def read_again(
         return None
     likely = roles_of(sentence, model)
     (best, roles), *others = ways_of(likely)
+    sure = 1 / (1 + sum([exp(way - best) for way, _ in others]))
+    if sure < least:
+        return None
     give(sentence, question.givens, roles)
     question.unplaced = [
         chart.said(mention.reading.start, mention.reading.end)
@@ -92,7 +97,7 @@ def read_again(
     if first is not None:
         _named_as(first, [question.givens, *question.swaps])
     question.words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
-    return Second(question, 1 / (1 + sum(exp(way - best) for way, _ in others)))
+    return Second(question, sure)
 
 
 def prepared(
@@ -246,11 +251,12 @@ def told_of(chart: Chart, phrases: Phrases, topic: str) -> dict[tuple[int, int],
 def told_by(hits: Iterable[Hit]) -> dict[tuple[int, int], set[str]]:
     """Which parameters the grammar's islands would give each quantity to, by its tokens."""
     told: dict[tuple[int, int], set[str]] = {}
-    for hit in hits:
-        found = dict(hit.found)
-        for name, at, _ in hit.captures:
-            if at in found:
-                for part_name, part in parts_of(name, found[at]):
+    for _, _, captures, _, _, _, found in hits:
+        for name, at, _ in captures if found else ():
+            for place, reading in found:
+                if place != at:
+                    continue
+                for part_name, part in parts_of(name, reading) if "," in name else ((name, reading),):
                     told.setdefault((part.start, part.end), set()).add(part_name)
     return told
 
@@ -283,16 +289,18 @@ def _fitting(
 ) -> dict[str, float]:  # fmt: skip
     """How likely a quantity has each of the roles that it fits; it is tried in those alone that are likely beside them."""
     hinted = sentence.told.get((reading.start, reading.end), set())
-    scores = dict(zip([*names, NOTHING], model.roles_of(sentence.topic, [*names, NOTHING], features, hinted & set(names)),
-                      strict=True))  # fmt: skip
-    fits: dict[str, float] = {NOTHING: scores.pop(NOTHING)}
-    for name in sorted(scores, key=lambda name: -scores[name]):
-        if scores[name] < max(fits.values()) - BESIDE:
+    every = [*names, NOTHING]
+    scores = dict(zip(every, model.roles_of(sentence.topic, every, features, hinted.intersection(names)), strict=True))
+    most = scores.pop(NOTHING)
+    fits: dict[str, float] = {NOTHING: most}
+    for name in sorted(scores, key=scores.__getitem__, reverse=True):
+        if scores[name] < most - BESIDE:
             break
         parameter = sentence.by_name[name]
         heard = heard_any(sentence.chart, parameter, reading)
         if heard is not None and (heard.others or possible(parameter, heard.value) == 1):
             fits[name] = scores[name]
+            most = max(most, scores[name])
     order = [name for name in (*names, NOTHING) if name in fits]
     return dict(zip(order, shares_of([fits[name] for name in order]), strict=True))
 

@@ -132,7 +132,7 @@ def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Ment
     at = 0
     while at < len(chart.words):
         named = chart.words[at] == "one" and chart.words[at - 1 : at] and chart.words[at - 1] in WHICH_ONE
-        reading = _longest(chart, at, spans) if not named else None
+        reading = _longest(chart, at, spans) if chart.readings[at] and not named else None
         if reading is None:
             at += 1
             continue
@@ -155,12 +155,18 @@ def features_of(chart: Chart, found: list[Mention]) -> list[list[str]]:
     """For each quantity the features that tell what it does: the words around it, and all others by side."""
     words = [(i, w) for i, w in enumerate(chart.words) if w not in LIGHT and w[0].isalpha() and not chart.numbers >> i & 1]
     rows: list[list[str]] = []
+    last = found[-1].end if found else 0
     sizes = [plain_size(mention.reading.value) for mention in found]  # type: ignore[arg-type]
+    largest = max(sizes, default=None)
     for n, (mention, near) in enumerate(zip(found, of_mentions(chart, found), strict=True)):
         order = "first" if n == 0 else "later"
-        rank = "largest" if sizes[n] == max(sizes) else "smaller"
-        sides = {f"{'before' if i < mention.start else 'after'}:{w}" for i, w in words} | {f"{order}&{w}" for _, w in words}
-        sides |= {f"{rank}&{w}" for _, w in words} | {f"{order}&{rank}&end:{w}" for i, w in words if i >= found[-1].end}
+        rank = "largest" if sizes[n] == largest else "smaller"
+        both, start = f"{order}&{rank}&end:", mention.start
+        sides: set[str] = set()
+        for i, w in words:
+            sides.update((f"before:{w}" if i < start else f"after:{w}", f"{order}&{w}", f"{rank}&{w}"))
+            if i >= last:
+                sides.add(both + w)
         rows.append([*near, f"counts:{_may_count(mention)}", rank, f"{order}&{rank}", *sorted(sides)])
     return rows
 

@@ -35,6 +35,8 @@ def shares(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]
     if _TELLS.isdisjoint(words) and not (_SHORT | _THAN.keys()).intersection(words):
         return
     for at, row in enumerate(chart):
+        if not row and words[at] not in _TIMES:
+            continue
         yield from _differences(words, chart, row)
         for end, share in _shares_at(words, row, at):
             found = _of_another(words, chart, at, end, share) or _of_that(words, chart, at, end, share)
@@ -52,8 +54,9 @@ def _shares_at(words: list[str], row: list[Reading], at: int) -> Iterator[tuple[
     if before == "/" or literal(before) or (before in ("and", "&") and at > 1 and _counts_on(words[at - 2])):
         return
     for reading in row:
-        if isinstance(reading.value, Number) and 0 < reading.value.value < 1 and reading.value.value.denominator <= FINEST:
-            yield reading.end, reading.value.value
+        share = reading.value.value if isinstance(reading.value, Number) else None
+        if share is not None and 0 < share.numerator < share.denominator <= FINEST:
+            yield reading.end, share
 
 
 def _counts_on(word: str) -> bool:

@@ -10,7 +10,7 @@ from intents.numbers import Line
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
 
-_BY = frozenset(("by", "×", "buy", "bye"))  # the last two heard for the first
+BY = frozenset(("by", "×", "buy", "bye"))  # the last two heard for the first
 _SIDES = frozenset(["wide", "high", "long", "deep", "tall", "thick"])
 _SHARES = frozenset(
     ["divide", "divided", "divvy", "split", "times", "multiply", "multiplied", "halve", "cut"]
@@ -39,7 +39,7 @@ def _next(line: Line, chart: list[list[Reading]], part: Reading) -> Iterator[Rea
     """What follows `part` and "by": the longest length, and the longest number without a unit."""
     words, at = line.words, part.end
     at += words[at] in _SIDES
-    if words[at] not in _BY or at + 1 >= len(chart):
+    if words[at] not in BY or at + 1 >= len(chart):
         return
     seen: set[str] = set()
     for reading in (*_feet_too(line, chart, part, at + 1), *_parts(chart[at + 1])):

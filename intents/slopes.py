@@ -29,7 +29,7 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
         if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
             continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
         word = line.words[rise.end]
-        if rise.value < 1:
+        if rise.value.numerator < rise.value.denominator:
             yield from _part_a_foot(line, i, rise)
         if word in _PITCH:
             yield from _separated(line, i, rise, word)
@@ -76,7 +76,8 @@ def _pitches(line: Line, i: int, rise: Piece, at: int, word: str) -> Iterator[Re
         if run.value != 12:
             sure *= _odd_run(rise, run, word)
         if sure:
-            yield Reading("pitch", i, run.end, Pitch(rise.value * 12 / run.value, "in12"), sure)
+            in_twelve = rise.value if run.value == 12 else rise.value * 12 / run.value
+            yield Reading("pitch", i, run.end, Pitch(in_twelve, "in12"), sure)
 
 
 def _after_run(line: Line, run: Piece) -> float:

@@ -19,6 +19,7 @@ from intents.tokens import Token, literal
 _TIED = frozenset(("hundred", "thousand"))
 _SAME = ({"foot", "feet", "ft", "'"}, {"inch", "inches", "in", '"'}, {"degree", "degrees", "deg"})
 SHORTEST_NAME = 4  # letters of a thing that goes from one to another: corner to corner
+_TEENS_END = frozenset(second for _, second in beside.TEENS)
 _BEFORE, _AFTER = 2, 4  # empty words put round a line, so that no rule falls off its ends
 
 
@@ -39,7 +40,7 @@ class Settled(NamedTuple):
 
 def settled(tokens: list[Token]) -> Settled:
     """Every sound-alike of the line as the number or the word it was."""
-    if not any(token.text in beside.SOUNDS for token in tokens):
+    if beside.SOUNDS.isdisjoint([token.text for token in tokens]):
         return Settled(tokens)
     joined = _joined(tokens)
     line = _Sounds([token.text for token in joined])
@@ -52,7 +53,9 @@ def settled(tokens: list[Token]) -> Settled:
 def _joined(tokens: list[Token]) -> list[Token]:
     """Numbers that were written in two words put together: "ate teen", "for tea five"."""
     found: list[Token] = []
-    texts = ["", "", *(token.text for token in tokens), "", ""]
+    texts = ["", "", *[token.text for token in tokens], "", ""]
+    if _TEENS_END.isdisjoint(texts):
+        return tokens
     for at, token in enumerate(tokens, start=2):
         whole = beside.TEENS.get((texts[at - 1], texts[at])) if found else None
         if whole and found[-1].text == texts[at - 1] and (texts[at] not in ("tea", "tee") or _no_drink(texts, at)):

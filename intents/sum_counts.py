@@ -41,7 +41,7 @@ def _counted(reader: Parts, i: int) -> Found | None:
     for reading in _row(reader, i):
         if reading.kind != "number" or not isinstance(reading.value, Number) or reading.value.value.denominator != 1:
             continue
-        if not 2 <= reading.value.value <= MOST_COUNT or reading.sure < 0.5:
+        if not 2 <= reading.value.value.numerator <= MOST_COUNT or reading.sure < 0.5:
             continue
         each = _at_each(reader, reading.end) or _plural_each(reader, i, reading.end)
         if each is not None and each.part is not None:

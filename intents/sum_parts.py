@@ -47,6 +47,7 @@ class Parts(ABC):
     def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
         self.tokens, self.chart, self.free = tokens, chart, free
         self.words = [DOING.get(token.text, token.text) for token in tokens] + [""] * 4
+        self.commas = "," in self.words
         self.depth = 0
         self.counts: dict[int, Found | None] = {}  # so many of a length, as each is found
         self.parts: dict[tuple[int, bool], Found | None] = {}  # asked for again by each shape of sum
@@ -77,6 +78,7 @@ class Parts(ABC):
 
     def part(self, i: int, listed: bool = False) -> Found | None:
         """A length, a number, a bracket, or half of one of these; in a list a comma is none of feet and inches."""
+        listed = listed and self.commas
         if (i, listed) in self.parts:
             return self.parts[i, listed]
         if i >= len(self.tokens) or self.depth > MOST_DEPTH:
@@ -103,9 +105,11 @@ class Parts(ABC):
             factor = Number(Fraction(FACTORS[self.words[i]]), "none")
             return Found(_times(factor, whole.part), whole.end) if whole else None
         for reading in self.chart[i]:
-            share = reading.value.value if isinstance(reading.value, Number) else Fraction(1)
             after = self.words[reading.end]
-            if reading.kind != "number" or not 0 < share < 1 or (after != "of" and after not in ARTICLES):
+            if reading.kind != "number" or not isinstance(reading.value, Number) or (after != "of" and after not in ARTICLES):
+                continue
+            share = reading.value.value
+            if not 0 < share.numerator < share.denominator:
                 continue
             start = reading.end + (after == "of")
             whole = self.pronoun(start) or self.part(self.past(start)) or self.part(start + (self.words[start] in ARTICLES))
@@ -134,9 +138,10 @@ class Parts(ABC):
         """3 pieces of A, four boards at A: so many times A."""
         for reading in self.chart[i]:
             at = reading.end
-            count = reading.kind == "number" and isinstance(reading.value, Number) and reading.value.value >= 1
             named = self.words[at] in SEVERAL
-            if not count or self.words[at + named] not in ("of", "at", "@"):
+            if reading.kind != "number" or self.words[at + named] not in ("of", "at", "@"):
+                continue
+            if not isinstance(reading.value, Number) or reading.value.value < 1:
                 continue
             each = self.value(at + named + 1)
             told = each is not None and self.words[each.end] in EACH
@@ -174,8 +179,10 @@ class Parts(ABC):
 
     def _of_another_kind(self, i: int, readings: list[Reading]) -> bool:
         """Whether what starts here is surely pounds or degrees, so that its number is no part of a sum of lengths."""
-        end = max((r.end for r in readings if r.kind in ("length", "number")), default=len(self.words))
-        return any(r.kind in OTHERS and r.end > end and r.sure >= 0.9 for r in self.chart[i])
+        others = [r.end for r in self.chart[i] if r.kind in OTHERS and r.sure >= 0.9]
+        if not others:
+            return False
+        return max(others) > max((r.end for r in readings if r.kind in ("length", "number")), default=len(self.words))
 
     def below_zero(self, i: int) -> Found | None:
         """What a minus sign was read into: "2400 mm minus 145 mm" holds the reading -145 mm."""
@@ -190,6 +197,8 @@ class Parts(ABC):
 
     def _dashed(self, reading: Reading) -> bool:
         """Whether a dash with spaces round it stands inside."""
+        if "-" not in self.words[reading.start + 1 : reading.end]:
+            return False
         return any(self.words[at] == "-" and self._means_it(at, "-") for at in range(reading.start + 1, reading.end))
 
     def _ends_well(self, end: int) -> bool:
@@ -200,8 +209,9 @@ class Parts(ABC):
     def done_over(self, i: int) -> tuple[str, Number, int] | None:
         """What is done to all before it: doubled, in half, four times, then halve it. The operation, by what, and its end."""
         at = self.past_stop(i)
+        first = self.words[at]
         for words, operation, factor in OVER:
-            if tuple(self.words[at : at + len(words)]) == words:
+            if words[0] == first and tuple(self.words[at : at + len(words)]) == words:
                 end = at + len(words)
                 return operation, Number(Fraction(factor), "none"), end + (words[-1] in BIDS and self.words[end] in WHOLE)
         then = at + (self.words[at] == "and")
@@ -229,8 +239,11 @@ class Parts(ABC):
 
     def one_of(self, choices: tuple[tuple[str, ...], ...], i: int) -> int:
         """Where the one of `choices` at i ends, or 0."""
-        ends = [i + len(words) for words in choices if tuple(self.words[i : i + len(words)]) == words]
-        return max(ends, default=0)
+        first, end = self.words[i], 0
+        for words in choices:
+            if words[0] == first and i + len(words) > end and tuple(self.words[i : i + len(words)]) == words:
+                end = i + len(words)
+        return end
 
 
 def _times(factor: Number, whole: Part | None) -> Sum:

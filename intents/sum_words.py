@@ -60,6 +60,7 @@ TOGETHER = (
     ("together",), ("added", "together"), ("combined",), ("altogether",), ("in", "total"), ("all", "together"),
     ("put", "together"), ("added", "up"), ("in", "all"), *LAID,
 )  # fmt: skip
+TOGETHER_BEGINS = frozenset(words[0] for words in TOGETHER)
 SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"),

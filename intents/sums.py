@@ -50,6 +50,7 @@ from intents.sum_words import (
     TAKEN,
     TELLS,
     TOGETHER,
+    TOGETHER_BEGINS,
 )
 from intents.tokens import Token
 from solvers.quantities import Length, Number
@@ -230,6 +231,8 @@ class _Reader(Parts):
 
     def _series(self, i: int) -> Found | None:
         """A and B together."""
+        if i > self.led and TOGETHER_BEGINS.isdisjoint(self.words[i:]):
+            return None  # not alone in its line, and nothing tells that they are together
         several = counted(self, i)
         if several is not None and (laid := self.one_of(TOGETHER, self.past_stop(several.end))):
             return self._more(Found(several.part, laid))

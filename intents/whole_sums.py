@@ -89,6 +89,15 @@ class Told:
             found.append([*_with_signs(words), f"={joined[:30]}"])
         return found
 
+    @cached_property
+    def beside(self) -> list[list[str]]:
+        """For each quantity the words beside it, its place, and its size among the others; the same whatever it does."""
+        order, count = sorted(range(len(self.sizes)), key=lambda i: self.sizes[i]), min(len(self.sizes), 4)
+        ranks = {n: rank for rank, n in enumerate(order)}
+        return [
+            ["", *self.near(n), f"at{min(n, 4)}/{count}", f"rank{min(ranks[n], 4)}/{count}"] for n in range(len(self.sizes))
+        ]
+
     def near(self, n: int) -> list[str]:
         """The words to both sides of a quantity, up to its neighbours."""
         start, end = self.spans[n]
@@ -162,27 +171,33 @@ def candidates(
 
 def shares(told: Told, found: Sequence[Candidate], weights: Mapping[str, Mapping[str, int]]) -> list[float]:
     """How likely each of the sums is meant; adds up to 1."""
-    worth_of: dict[tuple[object, ...], float] = {}
-
-    def score(key: tuple[object, ...], found: Iterator[Seen]) -> float:
-        known = worth_of.get(key)
-        if known is None:
-            known = 0.0
-            for part, seen in found:
-                get = weights.get(part, {}).get
-                known += sum([get(each, 0) for each in seen])
-            worth_of[key] = known = known / SCALE
-        return known
-
-    scores = [sum([score(*each) for each in pieces(told, candidate)]) for candidate in found]
+    known: dict[tuple[object, ...], float] = {}  # of the pieces met so far
+    scores: list[float] = []
+    for candidate in found:
+        total = 0.0
+        for key, seen in pieces(told, candidate):
+            one = known.get(key)
+            if one is None:
+                one = known[key] = _weighed(seen, weights)
+            total += one
+        scores.append(total)
     least = max(scores, default=0) - BESIDE  # what the whole of one says does not make up for more
     for at, candidate in enumerate(found):
-        whole = (tuple(candidate), _of_all(told, candidate))
-        scores[at] = scores[at] + score(*whole) if scores[at] >= least else -NEVER
+        scores[at] = scores[at] + _weighed(_of_all(told, candidate), weights) if scores[at] >= least else -NEVER
     top = max(scores, default=0)
     powers = [exp(one - top) for one in scores]
     every = sum(powers)
     return [power / every for power in powers]
+
+
+def _weighed(found: Iterator[Seen], weights: Mapping[str, Mapping[str, int]]) -> float:
+    """What speaks for a piece by what is seen of it."""
+    total = 0
+    for part, seen in found:
+        mine = weights.get(part)
+        if mine:
+            total += sum([mine[each] for each in seen if each in mine])
+    return total / SCALE
 
 
 def parts(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[object, ...], Iterator[Seen]]]:
@@ -213,10 +228,8 @@ def kinds_of(sum_: Candidate) -> list[str]:
 
 def _of_one(told: Told, n: int, role: str) -> Iterator[Seen]:
     """What one quantity does: by the words beside it, its place, and its size among the others."""
-    sizes, value = told.sizes, told.found[n].reading.value
-    count, bare = min(len(sizes), 4), told.found[n].reading.kind == "number"
-    rank = sorted(range(len(sizes)), key=lambda i: sizes[i]).index(n)
-    seen = ["", *told.near(n), f"at{min(n, 4)}/{count}", f"rank{min(rank, 4)}/{count}"]
+    sizes, value, bare = told.sizes, told.found[n].reading.value, told.found[n].reading.kind == "number"
+    seen = [*told.beside[n]]
     unit = getattr(value, "unit", "")
     if role == NOTHING:
         seen += ["num" if bare else "len", f"u{unit}", f"b{_step(sizes[n], max(sizes))}"]
