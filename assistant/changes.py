@@ -54,6 +54,7 @@ _EACH_OF = re.compile(
     r"(\d[\d /.]*(?: ?(?:inch(?:es)?|mm|feet|foot|ft))?)\W*$",
     re.IGNORECASE,
 )  # make the 36s 40
+MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
@@ -63,6 +64,8 @@ _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
+    if text.count(" ") > MOST_WORDS:
+        return False
     if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
         return True
     if c.last is None or (questions and questions[0].whole):
