@@ -162,7 +162,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             in_squares(chart, question)
             take_back(chart, question)
             if turned := crossed(question, topics.get(question.topic, ())):
-                question.swaps.append(turned)
+                question.swaps = [turned]
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
