@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from intents.chart import LIGHT, Chart
 from intents.idle_numbers import LAYERED
+from intents.left_standing import taken_back
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
 from intents.question import Heard, Question
@@ -56,6 +57,10 @@ _LEANS, _LEANS_LITTLE = frozenset("lean leans leaned leaning".split()), 45  # de
 _BOUGHT = frozenset("pieces boards sticks lengths".split())
 _COSTS = frozenset("cost costs".split())
 _TALL = frozenset("height hgt hi hight heigth peek high tall rise rises peak ridge apex up top above tip point".split())
+_SPREAD = frozenset(
+    "area areas square squares sq sqft surface ft2 m2 much cover covers coverage siding cladding paint painting triangle"
+    " triangular shingles shingle feet² material membrane wrap net gross".split()
+)
 _BY_WIDTH = frozenset(("rake length", "gable height", "arc", "fall"))
 _HOW_WIDE = {("how", "wide"), ("what", "width")}
 _AT_END = 3  # tokens from the end of a sentence in which it says what is asked
@@ -80,6 +85,7 @@ def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     for name in (LAYERS, LEGS):
         found += _passed_over(chart, question.givens.get(name))
     found += _cut_dash(chart, question.givens.get("openings"))
+    found += taken_back(chart, question)
     return found + _apart(question) + _more_than_another(chart, question) + _misheard_part(chart, phrases)
 
 
@@ -101,6 +107,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "gable height" and _TALL.isdisjoint(words):
         return True  # "work out the gable" may be its area
+    if topic == "gable area" and _SPREAD.isdisjoint(words) and not _TALL.isdisjoint(words):
+        return True  # across, up to the point is what
     if topic == "wall area" and "squares" in words[max(0, end - _AT_END) : end]:
         return True
     counts = "count" in question.givens and ("how", "many") in pairwise(words)

@@ -1,43 +1,42 @@
 """A quantity put right in the same breath: "9 foot, no, 10 foot", "six, I mean eight twelve", "9 foot tall, sorry, 10".
 
 The later one stands in the place of the earlier, whatever they measure: both of one kind, or one said bare, which is
-in the other's unit. The words for it must stand between the two, and nothing else that matters.
+in the other's unit. The words for it must stand between the two; what else stands there must tell of the same thing
+(`taken_back.py`: "33, no I'd the case on, 33.7 degrees").
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from fractions import Fraction
 
 from intents.reading import Reading
+from intents.taken_back import CUES, SAID, SIDES, WEAK, begins_anew, still_of_it
 from intents.tokens import Token
 from solvers.quantities import Quantity
 
 Rows = Sequence[Sequence[Reading]]
 
-_CUES = tuple(
-    tuple(cue.split())
-    for cue in (
-        "sorry|no|nope|nah|wait|scratch that|strike that|scrap that|cancel that|forget that|i mean|i meant|make that|make it"
-        "|or rather|rather|correction|actually|hang on|hold on|my mistake|my bad|i tell a lie|tell a lie|pardon me|pardon"
-        "|excuse me|i should say|should say|oops|whoops|apologies|i meant to say|i mean to say|really"
-        "|but really|but actually|but it is really|but it's really|but its really|but it is actually|but it's actually"
-    ).split("|")
-)
-_WEAK = frozenset(("no", "nope", "nah", "really", "actually"))  # a word that alone may say something else: no overhang
-_FIRST = frozenset(cue[0] for cue in _CUES)
+_FIRST = frozenset(cue[0] for cue in CUES)
 _BETWEEN = frozenset(", . ; - … oh er uh um well it is its that thats a an the say like".split())
 _SIGHS = frozenset("hmm er uh um ah oh well".split())
+_HEDGES = frozenset("think thought reckon guess believe maybe probably suppose".split())
+_HEDGED = _HEDGES | frozenset("i was is it or so".split())
+_AFTERTHOUGHTS = (("sorry",), ("rather",), ("i", "mean"), ("i", "meant"))  # 31, 31 1/4 sorry
+_NEAR = Fraction(5, 4)  # how much of each other two such are at most
 _PITCHED = frozenset("pitch roof slope".split())
 _ENDS = frozenset(
     ", . ; : ? ! ) and with at for by from over under how what where which when so is are on in to per or if but off using "
     "allowing including plus minus less that it come comes make makes times divided take add then wide high tall long deep "
-    "thick".split()
+    "thick across level now today outside exactly definitely please mate lads".split()
 )  # what may follow the later quantity without giving it another role
 _NO_ROLE = frozenset(
     "and or with if then how what than but not when where while is are was at for from by in".split()
 )  # no words of the earlier quantity's own
 _WRITTEN = frozenset("written wrote noted said down".split())  # 900 written down, but it's really 830
-_TRAIL, _LEAD = 3, 5  # words after the earlier quantity, and from the correction to the later, at most
+_TRAIL, _LEAD = 3, 5  # words after the earlier quantity, and before it, at most
+_FAR = 11  # and from the correction to the later
+LEAST_PITCHED = 0.5  # how sure a pitch must be that is put right
 LONGEST = 9  # tokens of a quantity
 KINDS = frozenset("number length pitch angle percent temperature area money weight volume".split())
 
@@ -50,17 +49,30 @@ def put_right(tokens: list[Token], rows: Rows) -> list[Token] | None:
     for at in range(1, len(words)):
         end = _correction(words, at) if words[at] in _FIRST else at
         if end > at:
-            found = _mended(tokens, words, rows, at, end)
+            found = _mended(tokens, words, rows, at, end) or _afterthought(tokens, words, rows, at)
             if found is not None:
                 return found
     return None
+
+
+def _afterthought(tokens: list[Token], words: list[str], rows: Rows, at: int) -> list[Token] | None:
+    """The tokens where the second of two quantities side by side is said to be the one meant: 31, 31 1/4 sorry."""
+    said = next((len(cue) for cue in _AFTERTHOUGHTS if tuple(words[at : at + len(cue)]) == cue), 0)
+    if not said or words[at + said : at + said + 1] not in ([], [","], ["."], ["and"]):
+        return None
+    later = _ending(rows, at)
+    earlier = _ending(rows, later.start - 1) if later is not None and later.start > 1 and words[later.start - 1] == "," else None
+    if later is None or earlier is None or _kinds(rows, later) != _kinds(rows, earlier):
+        return None
+    sizes = sorted(r.value.value for r in (earlier, later))  # type: ignore[union-attr]
+    return [*tokens[: earlier.start], *tokens[later.start : at], *tokens[at + said :]] if sizes[1] <= sizes[0] * _NEAR else None
 
 
 def _correction(words: list[str], at: int) -> int:
     """The place after the words at `at` that put something right; `at` where there are none."""
     end = at
     while True:
-        longest = max((len(cue) for cue in _CUES if tuple(words[end : end + len(cue)]) == cue), default=0)
+        longest = max((len(cue) for cue in CUES if tuple(words[end : end + len(cue)]) == cue), default=0)
         if longest:
             end += longest
         elif end > at and words[end : end + 1] and words[end] in ",.;-…":
@@ -73,6 +85,10 @@ def _mended(tokens: list[Token], words: list[str], rows: Rows, at: int, end: int
     """The tokens with the quantity after `end` for the one before `at`, or None where they are no such pair."""
     while at > 1 and (words[at - 1] in ",.;-…" or words[at - 1] in _SIGHS):
         at -= 1
+    hedge = at
+    while hedge > 1 and words[hedge - 1] in _HEDGED:
+        hedge -= 1
+    at = at if _HEDGES.isdisjoint(words[hedge:at]) else hedge  # 450 centres I think it was, no, 400
     for trail in range(min(_TRAIL, at - 1) + 1):
         stop = at - trail
         role = words[stop:at]
@@ -88,21 +104,14 @@ def _replaced(
     tokens: list[Token], words: list[str], rows: Rows, earlier: Reading, places: tuple[int, int, int]
 ) -> list[Token] | None:  # fmt: skip
     stop, at, end = places
-    start = next((i for i in range(end, min(end + _LEAD, len(words))) if _longest(rows[i])), None)
-    later = _longest(rows[start]) if start is not None else None
-    if start is None or later is None:
+    later = next((found for i in range(end, min(end + _FAR, len(words))) if (found := _said_at(words, rows, i, end))), None)
+    if later is None:
         return None
-    pitched = "pitch" in _kinds(rows, later)
-    between = _BETWEEN | {*words[max(0, earlier.start - _LEAD) : earlier.start]} | (_PITCHED if pitched else set())
-    if not {*words[end:start]} <= between or not _alike(rows, earlier, later):
+    earlier = next((r for r in rows[earlier.start] if (r.end, r.kind) == (earlier.end, later.kind)), earlier)
+    if not _alike(rows, earlier, later) or not _goes_for(words, rows, earlier, later, places):
         return None
     role, after = words[stop:at], words[later.end : later.end + 1]
     again = bool(role) and after == role[:1]
-    named = bool(after) and after[0] not in _ENDS and not pitched
-    if role and not again and {*words[at:end]} <= {"really", "actually"}:
-        return None  # cut at 30 by a corner that is really 118
-    if named and not again and (role or (words[end - 1] in _WEAK and {*words[at:end]} <= _WEAK | {","})):
-        return None  # 12 foot long, no 2 foot overhang
     first = _repeated_from(words, rows, earlier, later)
     put = tokens[later.start : later.end]
     if _bare(rows, later) and not _bare(rows, earlier):
@@ -112,6 +121,27 @@ def _replaced(
         put += _at(tokens[unit : earlier.end], put[-1].end)
     kept = [] if again or first < earlier.start or not _WRITTEN.isdisjoint(role) else _at(tokens[stop:at], put[-1].end)
     return [*tokens[:first], *put, *kept, *tokens[later.end :]]
+
+
+def _goes_for(words: list[str], rows: Rows, earlier: Reading, later: Reading, places: tuple[int, int, int]) -> bool:
+    """Whether the later is said of what the earlier was."""
+    stop, at, end = places
+    pitched = "pitch" in _kinds(rows, later)
+    role, after, between = words[stop:at], words[later.end : later.end + 1], words[end : later.start]
+    context = words[max(0, earlier.start - _LEAD) : earlier.start]
+    if pitched and not SIDES.isdisjoint(role):
+        return False  # it's 28 wide, no hang on, the pitch is 6/12
+    again = bool(role) and after == role[:1]
+    named = bool(after) and after[0] not in _ENDS and not pitched and "temperature" not in _kinds(rows, later)
+    if role and not again and {*words[at:end]} <= {"really", "actually"}:
+        return False  # cut at 30 by a corner that is really 118
+    weak = words[end - 1] in WEAK and {*words[at:end]} <= WEAK | {","}
+    if {*between} <= _BETWEEN | {*context} | (_PITCHED if pitched else set()) and (
+        not named or again or not (role or weak)
+    ):  # 12 foot long, no 2 foot overhang
+        return True
+    no = {*words[at:end]} <= WEAK | {*",.;-…"}
+    return (not no or begins_anew(between)) and still_of_it(between, (context, role, after), (earlier, later), _ENDS)
 
 
 def _at(tokens: Sequence[Token], place: int) -> list[Token]:
@@ -140,8 +170,17 @@ def ending(rows: Rows, stop: int) -> list[Reading]:
 
 
 def _ending(rows: Rows, stop: int) -> Reading | None:
-    """The longest quantity that ends before token `stop`."""
-    return next(iter(ending(rows, stop)), None)
+    """The longest quantity that ends before token `stop`; split 96 in seven is no pitch."""
+    found = ending(rows, stop)
+    if found and found[0].kind == "pitch" and found[0].sure < LEAST_PITCHED:
+        found = [r for r in rows[stop - 1] if r.end == stop and r.kind == "number"]
+    return next(iter(found), None)
+
+
+def _said_at(words: list[str], rows: Rows, at: int, end: int) -> Reading | None:
+    """The longest quantity at a place after a correction that ends at `end`; "the main one's 10 in 12" says no one."""
+    pointing = at > end and words[at] == "one" and words[at - 1].isalpha() and words[at - 1] not in SAID
+    return None if pointing else _longest(rows[at])
 
 
 def _longest(row: Sequence[Reading]) -> Reading | None:
