@@ -57,8 +57,9 @@ _LEANS, _LEANS_LITTLE = frozenset("lean leans leaned leaning".split()), 45  # de
 _BOUGHT = frozenset("pieces boards sticks lengths".split())
 _COSTS = frozenset("cost costs".split())
 _TALL = frozenset("height hgt hi hight heigth peek high tall rise rises peak ridge apex up top above tip point".split())
+_MIDDLE, _HALVED = frozenset(("middle", "centre", "center")), frozenset("run half level out in from".split())
 _SPREAD = frozenset(
-    "area areas square squares sq sqft surface ft2 m2 much cover covers coverage siding cladding paint painting triangle"
+    "area areas square squares sq sqft sf wall surface ft2 m2 much cover covers coverage siding cladding paint painting triangle"
     " triangular shingles shingle feet² material membrane wrap net gross".split()
 )
 _BY_WIDTH = frozenset(("rake length", "gable height", "arc", "fall"))
@@ -109,6 +110,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return True  # "work out the gable" may be its area
     if topic == "gable area" and _SPREAD.isdisjoint(words) and not _TALL.isdisjoint(words):
         return True  # across, up to the point is what
+    if topic == "rise over a run" and not _MIDDLE.isdisjoint(words) and _HALVED.isdisjoint(words):
+        return True  # the wall's 18-8, how much height at the middle: over half of it
     if topic == "wall area" and "squares" in words[max(0, end - _AT_END) : end]:
         return True
     counts = "count" in question.givens and ("how", "many") in pairwise(words)

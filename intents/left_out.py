@@ -12,7 +12,9 @@ from functools import reduce
 from operator import or_
 from typing import Any
 
+from intents import by_the_way
 from intents.chart import Chart, span
+from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses
 from solvers.quantities import Length, Money, Quantity, Weight
@@ -26,7 +28,8 @@ _GOODS = _HELPERS | frozenset(
     "boards board sticks stick lengths panels panel rolls roll boxes box tubes tube sheets battens straps pieces clips bundles"
     " screws nails squares".split()
 )
-_OLD, _WAS = frozenset("old existing previous original".split()), frozenset("was were had used paid only got bought".split())
+_OLD = frozenset("old existing previous original".split())
+_WAS = frozenset("was were had used paid only got bought went we'd i'd they'd".split())
 _PAST = frozenset("week month year time job house load box order night".split())
 _SAME = frozenset("same like as again match matching than twice half double still both too also".split())
 _TRUCKS, _TAKES = frozenset("truck trailer van lift hoist lorry pickup".split()), frozenset("takes carries holds rated".split())
@@ -40,19 +43,37 @@ _COSTS = frozenset(
     "cost costs price prices priced bill pay spend money much worth charge budget afford cheap cheaper cheapest invoice total"
     " save saving owe quote".split()
 )
-_CUES = _MONEY | _KEPT | _OLD | _TAKES | _NAILS | _OPENED | _HELPERS | frozenset(("last", "yesterday"))
+# Of each pair one will do: a question that was given both has one too many.
+_EITHER = {
+    "sloped length": ("run", "rise"), "arc": ("rise", "radius"), "cost": ("area", "count"),
+    "course layout": ("exposure", "count"),
+    "weight": ("area", "count"), "equal spacing": ("count", "gap"),
+}  # fmt: skip
+_CUES = _MONEY | _KEPT | _OLD | _TAKES | _NAILS | _OPENED | _HELPERS | by_the_way.CUES | frozenset(("last", "yesterday"))
 
 
-def left_out(chart: Chart) -> Chart | None:
-    """The sentence without the quantities that may be left out; None where there are none."""
+def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
+    """The sentence without the quantities that may be left out; None where there are none.
+
+    From a question that has `taken` them all, only those may go that were told by the way, or of what was, and that it took.
+    """
     words = chart.words
     if _CUES.isdisjoint(words):
         return None
     found = [
         reading for start, end in clauses(words) if chart.numbers & span(start, end)
-        for reading in quantities(chart, start, end) if _may_go(chart, (start, end), reading)
+        for reading in quantities(chart, start, end)
+        if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
     return without(chart, reduce(or_, (span(r.start, r.end) for r in found))) if found else None
+
+
+def does_as_well(first: Question, less: Question) -> bool:
+    """Whether a question is another with nothing more, and what it does without is told by another given."""
+    if less.topic != first.topic or not less.givens.keys() <= first.givens.keys():
+        return False
+    gone, pair = first.givens.keys() - less.givens.keys(), {*_EITHER.get(first.topic, ())}
+    return gone <= pair and (not gone or not pair.isdisjoint(less.givens))
 
 
 def without(chart: Chart, mask: int) -> Chart:
@@ -64,11 +85,29 @@ def without(chart: Chart, mask: int) -> Chart:
     return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, **fresh)
 
 
+def _took(chart: Chart, place: tuple[int, int], reading: Reading, taken: Question) -> bool:
+    """Whether a question took for one of its own what was told by the way."""
+    start, end = chart.tokens[reading.start].start, chart.tokens[reading.end - 1].end
+    mine = any(given.start <= start and end <= given.end for given in taken.givens.values() if given.end > given.start)
+    return mine and _told_besides(chart, place, reading)
+
+
+def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
+    words, clause = chart.words, chart.words[place[0] : place[1]]
+    if clause[0] in ASKING:
+        return False
+    others = frozenset(words[: place[0]] + words[place[1] :])
+    was = reading.kind in ("number", "plural") and _used_to_be(words, clause)
+    return was or by_the_way.by_the_way(words, place, reading, others)
+
+
 def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     words = chart.words
     clause = words[place[0] : place[1]]
     if clause[0] in ASKING:
         return False
+    if _told_besides(chart, place, reading):
+        return True
     if reading.kind in ("number", "plural"):
         opened = words[reading.end : reading.end + 1] != [] and words[reading.end] in _OPENED
         return _at_hand(words, clause, reading) or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))

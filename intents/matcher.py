@@ -21,7 +21,7 @@ from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.learned import Learned, learned
-from intents.left_out import left_out, without
+from intents.left_out import does_as_well, left_out, without
 from intents.lists import KINDS
 from intents.measures import broken_number
 from intents.neighbours import cut_off
@@ -173,14 +173,15 @@ def _without_remarks(
     reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str], model: Learned | None
 ) -> Chart | None:  # fmt: skip
     """The sentence without what is hardly of the job, which the reading then is of; None where it is no plainer so."""
-    if _plain(reading) or (less := left_out(chart)) is None:
+    first = reading.questions[0] if _plain(reading) else None
+    if (less := left_out(chart, first)) is None:
         return None
     again = Reading(reading.text)
     _by_grammar(again, less, phrases, topics, wanted)
     if model is not None:
         consult(again, less, phrases, topics, model)
     _to_their_places(less, again.questions, topics)
-    if not _plain(again):
+    if not _plain(again) or (first is not None and not does_as_well(first, again.questions[0])):
         return None
     reading.questions, reading.trace = again.questions, again.trace
     return less

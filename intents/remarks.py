@@ -19,7 +19,9 @@ _NUMBERED = frozenset(
 _OF_THEM = frozenset("on here left alike we i'm i've we've gables walls houses units".split())
 _THESE = frozenset("the my these those our".split())
 _MEASURED = frozenset("foot feet ft in inch inches mm cm m metre metres meter meters by footers half and or point".split())
-_RANG = frozenset("ring rung rang called phoned asked told texted been checked tried came rings".split())
+_RANG = frozenset(
+    "ring rung rang called phoned asked told texted been checked tried came rings did done measured went said taped".split()
+)
 _TILL, _PART = frozenset("till until til past at after before by".split()), frozenset(("half", "quarter"))
 _BEGAN = frozenset(("started", "began", "begun"))
 _REMAIN = frozenset("left now only remaining".split())

@@ -38,7 +38,7 @@ _STOPS = frozenset(",.;-…")
 _UNASKED = frozenset("how what which when where why if ? also too another as and plus".split())
 _STUFF = frozenset("stuff one ones sort kind thing instead main proper".split())
 # Each has a size of its own: a number said of one is not put right by one that is said of another.
-_OF_ITS_OWN = SIDES | frozenset(
+OF_ITS_OWN = SIDES | frozenset(
     "overhang overhangs waste kerf exposure reveal gap gaps height width length depth run rise pitch spacing centres centers sill"
     " head lap laps door doors window windows gable wall walls post posts stud studs joists stock sticks stick lengths boards"
     " board battens batten strap straps siding cladding sheathing footers footer roof ply plywood osb mesh foam cedar panel"
@@ -66,7 +66,7 @@ def still_of_it(
     context = [*before, *trail]
     if not _UNASKED.isdisjoint(between) or not near(*pair):
         return False
-    own = _OF_ITS_OWN - {*context}
+    own = OF_ITS_OWN - {*context}
     if after and after[0] in own:
         return False  # no I forgot, 2 foot overhang
     follows = not after or after[0] in ends or after[0] in context or after[0] in _STUFF
