@@ -15,8 +15,9 @@ from intents.taken_back import OF_ITS_OWN
 _TAGS = tuple(
     tuple(tag.split())
     for tag in (
-        "if you care|if it matters|if that matters|if it helps|if that helps|if you're wondering|if anyone cares"
-        "|for what it is worth|fwiw|mind|mind you|by the way|btw|never mind|not that it matters|if it is any use"
+        # "matters" is read as "matter".
+        "if you care|if it matter|if that matter|if it helps|if that helps|if you're wondering|if anyone cares"
+        "|for what it is worth|fwiw|mind|mind you|by the way|btw|never mind|not that it matter|if it is any use"
         "|if you want to know|if it makes any odds"
     ).split("|")
 )
