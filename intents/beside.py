@@ -14,11 +14,12 @@ from operator import or_
 from typing import NamedTuple
 
 from intents.chart import Chart, once, span
+from intents.kit import of_kit
 from intents.reading import Dims, Reading
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
-LADDER, SAW, TRIM, STOCK, SIDE = "ladder saw trim stock side".split()
+LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
 WALL, LAYER, FACE = "wall layer face".split()
 _NAMES = (
@@ -39,6 +40,9 @@ _FOR = re.compile(r"(?:.* )?for(?: about| around| another| some)?$")  # it runs 
 _IS = frozenset("is are was were be a an the my about only just".split())
 _AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bears there
 _THEY = frozenset(("they", "they're", "theyre"))
+_EXTENSIONS = frozenset("ext extension extending one".split())  # said of a ladder: "against a 12 ft extension" is a building
+_IT = frozenset("it's its ladder ladder's it mine".split())
+_BEARS = frozenset("height eave eaves gutter plate landing top bears bearing".split())  # how high a ladder bears
 _ACROSS = frozenset(("wide", "thick", "deep"))
 MADE_OF = frozenset("ply plywood osb cedar pine spruce larch fir hardboard mdf".split())
 _COMES = frozenset("comes come came".split())  # the metal comes 10 ft: so long it is sold
@@ -68,7 +72,7 @@ _PASSED = (
     | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER)))
     | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING,)))
     | {
-        "ladder footing": frozenset((LADDER,)),
+        "ladder footing": frozenset((LADDER, EXTENDS)),
         "vent area": frozenset((COUNTED,)),
         "wood movement": frozenset((SPACING, LONG)),
         "air gap": frozenset((SPACING, NOMINAL, WALL)),
@@ -99,12 +103,12 @@ class Tied(NamedTuple):
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     """Mask of the quantities that a topic passes over."""
-    found = tied(chart)
+    found, kit = tied(chart), of_kit(chart, topic)
     if not found:
-        return 0
+        return kit
     key = f"beside {topic}"
     if key not in chart.kept:
-        chart.kept[key] = _mask(found, topic, parameters)
+        chart.kept[key] = _mask(found, topic, parameters) | kit
     return chart.kept[key]  # type: ignore[no-any-return]
 
 
@@ -179,11 +183,16 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     assert isinstance(reading.value, Length)
     if "footers" in words[end - 1 : end + 1]:
         return STOCK
+    before = words[max(0, reading.start - 3) : reading.start]
+    if words[end : end + 1] and words[end] in _EXTENSIONS and not _IT.isdisjoint(before):
+        return EXTENDS  # it's a 28 ft ext
     stops = words[end : end + 1] and "." in chart.text[chart.tokens[end - 1].end : chart.tokens[end].start]  # 8 ft 4 in. Ladder
     name = "" if stops else _named_after(words, end, reading.value.to("ft").value >= LEAST_STOCK)
     name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start, end))
     if name == WALL and reading.value.to("ft").value < LEAST_STOCK:
         name = ""  # a 3/8 gap behind the wall
+    if name == LADDER and (not _BEARS.isdisjoint(before) or not _BEARS.isdisjoint(words[end : end + 1])):
+        name = ""  # eave height 4.2 m, ladder on it
     if name:
         return name
     if _FOR.match(" ".join(words[max(0, reading.start - 2) : reading.start])):

@@ -20,6 +20,7 @@ from intents.features import of_sentence
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.in_doubt import in_doubt, other_topic, take_back
+from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
 from intents.left_out import left_out, without
 from intents.lists import KINDS
@@ -166,6 +167,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
+            if not doubts:
+                layers_gone(chart, question)
     return reading
 
 
