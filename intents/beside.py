@@ -21,7 +21,7 @@ from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
-WALL, LAYER, FACE = "wall layer face".split()
+WALL, LAYER, FACE, WRAP, APART, AGAIN = "wall layer face wrap apart again".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | {"tape": TOOL, "level": LEVEL}
@@ -32,6 +32,7 @@ _NAMES = (
         TRIM,
     )
     | dict.fromkeys("footers lengths sticks stick stock lumber timber planks sheets".split(), STOCK)
+    | dict.fromkeys(("felt", "paper", "underlay"), WRAP)
     | {"wall": WALL}
 )
 _SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
@@ -49,12 +50,14 @@ _COMES = frozenset("comes come came".split())  # the metal comes 10 ft: so long 
 _GOODS = frozenset("metal flashing flashings sheets sheet boards stock lengths sticks trim panels lumber timber they it".split())
 _PLACED = frozenset("up high above off out along down in into past".split())  # after a size: where a thing is, not how long
 _EACH = (("each",), ("a", "side"), ("per", "side"), ("a", "piece"), ("sides",), ("side",), ("across",), ("wide",))
-_CENTRES = frozenset("centres centers centre center oc apart".split())
+_CENTRES = frozenset("centres centers centre center oc".split())
 # Things of which there are so many, whatever is asked of one.
 _MANY = frozenset(
     "dormers dormer windows rafters gables walls boards sheets panels posts guys rows layers roofs bays doors corners"
     " frames".split()
 )
+_DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
+_HAS = frozenset("has have got there's".split())
 _AS_MANY = frozenset("them these those em".split())
 _ENDS = frozenset(".,;?!")
 # Topics about angles alone: no length is theirs.
@@ -69,13 +72,16 @@ _LINES = frozenset((
 ))  # fmt: skip
 _PASSED = (
     dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL, LAYER, FACE)))
-    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER)))
-    | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING,)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER, SPACING, WRAP)))
+    | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING, APART)))
+    | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
     | {
         "ladder footing": frozenset((LADDER, EXTENDS)),
+        "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "vent area": frozenset((COUNTED,)),
-        "wood movement": frozenset((SPACING, LONG)),
-        "air gap": frozenset((SPACING, NOMINAL, WALL)),
+        "course layout": frozenset((LONG,)),
+        "wood movement": frozenset((SPACING, APART, LONG)),
+        "air gap": frozenset((SPACING, APART, NOMINAL, WALL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL, FACE)),
     }
@@ -115,7 +121,7 @@ def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
 def _mask(found: list[Tied], topic: str, parameters: tuple[Parameter, ...]) -> int:
     classes = _PASSED.get(topic, frozenset())
     if topic in _UNCOUNTED and not any(p.kind in (Count, Number, tuple) for p in parameters):
-        classes |= {COUNTED}
+        classes |= {COUNTED, AGAIN}
     return reduce(or_, (span(each.start, each.end) for each in found if each.what in classes), 0)
 
 
@@ -197,8 +203,10 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
         return name
     if _FOR.match(" ".join(words[max(0, reading.start - 2) : reading.start])):
         return EXTENT
-    if words[reading.start - 1 : reading.start] == ["every"] or not _CENTRES.isdisjoint(words[end : end + 2]):
+    if not _CENTRES.isdisjoint(words[end : end + 2]):
         return SPACING
+    if words[reading.start - 1 : reading.start] == ["every"] or "apart" in words[end : end + 2]:
+        return APART
     if words[end : end + 1] == ["long"]:
         return LONG
     return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
@@ -211,6 +219,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     if reading.kind != "number":
         return ""
     if words[reading.start - 1 : reading.start] == ["every"]:
+        return APART
+    if not _CENTRES.isdisjoint(after[:1]):
         return SPACING
     if any(_named(words, k) == STOCK for k in range(end, min(end + 4, len(words)))):
         return COUNTED  # a couple of 20 footers
@@ -218,6 +228,10 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return COUNTED
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
         return COUNTED
+    if after[:1] == ["studs"] and not _HAS.isdisjoint(words[max(0, reading.start - 1) : reading.start]):
+        return AGAIN  # the wall has 27 studs
+    if not _DONE_AGAIN.isdisjoint(after[:1]) and reading.value.value.denominator == 1:  # type: ignore[union-attr]
+        return AGAIN  # 16 joints to go
     if after[:2] in (["more", "like"], ["more", "of"]):
         return COUNTED  # there's 2 more like it
     if not _ACROSS.isdisjoint(after[:1]):

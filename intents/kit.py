@@ -72,6 +72,7 @@ def _before(words: list[str], start: int, end: int) -> str:
     at = start - 1
     while at >= 0 and words[at] in _BETWEEN and start - at <= _MOST_BETWEEN:
         at -= 1
+    at -= at > 0 and words[at] == "," and words[at + 1] in _HOLDS  # trailer, rated 3500
     if at < 0 or words[at] not in _KIT:
         return ""
     after = end + (words[end] in _AFTER)

@@ -59,6 +59,7 @@ _SMALL = frozenset(
 )
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
+MOST_SPOKEN, MOST_FEET = 99, 999  # feet of a pair with neither said; of one written 122-6
 PAIR = 0.4  # how sure a spoken pair of feet and inches is
 LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is a millimetre
 _RULES = frozenset(("tape", "tapes", "ruler", "rule", "scale"))  # "an inch tape" is what it is read with
@@ -140,9 +141,11 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
     words = line.words
     for feet in line.pieces(i):
         top, size = feet.value.numerator, feet.value.denominator
-        if feet.form != "whole" or feet.sure <= 0.5 or not size <= top <= 99 * size:
+        if feet.form != "whole" or feet.sure <= 0.5 or not size <= top <= MOST_FEET * size:
             continue
         dashed = words[feet.end] == "-" and line.tight(feet.end - 1) and line.tight(feet.end)
+        if top > MOST_SPOKEN * size and not (dashed and feet.digits):
+            continue
         for inches in line.pieces(feet.end + 1 if dashed else feet.end):
             after = inches.end
             mixture = feet.digits != inches.digits and inches.form == "whole"  # 10 two windows

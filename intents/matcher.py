@@ -41,6 +41,7 @@ from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
+from intents.wall_sizes import wall_sizes
 from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
@@ -191,7 +192,7 @@ def _without_remarks(
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
-    for work in (standing_gable, taken_out, sold_in):
+    for work in (standing_gable, wall_sizes, taken_out, sold_in):
         work(chart, questions, topics)
 
 
