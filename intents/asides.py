@@ -19,7 +19,7 @@ _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
     "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph".split()
 )
-_NAMED = frozenset("phase lot plot page detail drawing crew truck item".split())  # a number after one of these is its name
+_NAMED = frozenset("phase lot plot page detail drawing crew truck item colour color shade".split())  # a number after one names it
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())
 _HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
 # After "three times" a number that is multiplied, or what is.
@@ -80,7 +80,7 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     if value == 0.25 and after == "round":
         return True  # quarter round, a moulding
-    if after in _COUNTED or (before in _NAMED and (after in (",", ".", "") or before == "page")):
+    if after in _COUNTED or (before in _NAMED and (after in (",", ".", "", "btw") or before == "page")):
         return True
     if after == "times" and words[at + 2].isalpha() and words[at + 2] not in _MULTIPLIED:
         return True  # measured it three times because

@@ -23,6 +23,7 @@ PLAIN = (
     | dict.fromkeys(("thou", "thous"), ("in", Fraction(1, 1000), 1.0))
     | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft", Fraction(3), 1.0))
 )
+DEGREES = frozenset(("deg", "degs", "degree", "degrees"))
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
 _JOINTS = _JOINED | {"-"}
@@ -276,6 +277,8 @@ def _inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     end = head.unit + 1
     if head.form == "one" and line.words[end] in _RULES:
         return
+    if line.words[end] in DEGREES and line.words[head.unit - 2 : end] == ["/", "12", "in"]:
+        return  # 7/12 in degrees: no tape has twelfths
     others = tuple(Length(other, "in") for other in head.also)
     after = _fraction_after(line, end) if head.form in ("whole", "one") else None
     sure = head.sure * _inch_word_sure(line, head)

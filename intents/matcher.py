@@ -31,6 +31,7 @@ from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
+from intents.saw_labels import saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.sold_in import sold_in
@@ -192,7 +193,7 @@ def _without_remarks(
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
-    for work in (standing_gable, wall_sizes, taken_out, sold_in):
+    for work in (standing_gable, wall_sizes, taken_out, sold_in, saw_labels):
         work(chart, questions, topics)
 
 

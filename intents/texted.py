@@ -37,7 +37,7 @@ _NORTH = frozenset("wall side gable end elevation".split())
 _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a number yet to be told, or the north
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "w", "n", "sq", "dr", "lvl", "nth", "oh", "b", "×"))
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "w", "n", "sq", "dr", "lvl", "nth", "oh", "b", "×", "deg"))
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
 MOST_DOORS = 99
@@ -113,6 +113,8 @@ def _rare(word: str, before: str, after: str) -> str:
     """What one that is as often another word stands for: level and the beam, overhang and a zero said aloud."""
     if word == "lvl" and before not in ("a", "an", "", "the") and after not in _BEAMS:
         return "level"
+    if word == "deg":
+        return "degrees" if before in ("in", "to") else word
     if word == "oh" and before in _SIZE_ENDS and not after[:1].isdecimal():
         return "overhang"
     return "north" if word == "nth" and after in _NORTH else word
