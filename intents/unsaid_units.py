@@ -55,7 +55,9 @@ def millimetres(chart: Chart, reading: Reading) -> bool:
     own = reading.value.value  # type: ignore[union-attr]
     if own.denominator > 1 or own < LEAST_BESIDE:
         return False
-    return _large_bare(chart) > 0 or (own >= SOME_MM and _asks_millimetres(chart))
+    if own < SOME_MM:
+        return _large_bare(chart) > 0 and any(word.isdecimal() and int(word) >= PLAIN_MM for word in chart.words)
+    return _large_bare(chart) > 0 or _asks_millimetres(chart)
 
 
 @once
