@@ -86,7 +86,7 @@ def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
             yield _reading(kind, i, at + 1, head, sort, unit, size, sure)
     elif word == "per" and after == "cent":
         yield _reading("percent", i, at + 2, head, Percent, "percent")
-    elif word in ("square", "sq"):
+    elif word in ("square", "sq") and line.words[head.unit - 2 : head.unit] != ["/", "12"]:  # a gable at 8/12, sq ft?
         yield from _square(line, i, head)
     elif word in ("cubic", "cu") and after in _CUBES:
         yield _reading("volume", i, at + 2, head, Volume, *_CUBES[after])

@@ -17,9 +17,9 @@ _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees miles km kilometres kilometers helper helpers beers psi mph".split()
+    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph".split()
 )
-_NAMED = frozenset("phase lot plot page detail drawing crew truck item".split())  # a number after one of these is its name
+_NAMED = frozenset("phase lot plot page detail drawing crew truck item colour color shade".split())  # a number after one names it
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())
 _HAPPENS = frozenset("get gets got are were was is end ends".split())  # half of them get bent
 # After "three times" a number that is multiplied, or what is.
@@ -76,9 +76,11 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True  # what two angles do I set, hit all 3
     if after == "to" and words[at + 2] == "go":
         return True  # only 2 to go
+    if "of" in (after, before) and _one_of(words, at):
+        return True
     if value == 0.25 and after == "round":
         return True  # quarter round, a moulding
-    if after in _COUNTED or (before in _NAMED and (after in (",", ".", "") or before == "page")):
+    if after in _COUNTED or (before in _NAMED and (after in (",", ".", "", "btw") or before == "page")):
         return True
     if after == "times" and words[at + 2].isalpha() and words[at + 2] not in _MULTIPLIED:
         return True  # measured it three times because
@@ -86,6 +88,13 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     hour = 0 < value <= LATEST and value == int(value) and after in ("", ",", ".", ";", "!", "?", "so", "and", "today")
     return hour and before in _AT and at > 1 and words[at - 2] in _CALLERS
+
+
+def _one_of(words: Sequence[str], at: int) -> bool:
+    """Whether a number says which of several it is, or how many those are: it's | 1 of 3."""
+    first = at if words[at + 1] == "of" else at - 2
+    led = first > 0 and words[first - 1] in ("its", "it's", "is", "this", "number", "job", "wall")
+    return led and words[first].isdecimal() and words[first + 2].isdecimal() and words[first + 3] in _ALONE
 
 
 def _names(words: Sequence[str], at: int, value: float) -> bool:

@@ -14,13 +14,14 @@ from operator import or_
 from typing import NamedTuple
 
 from intents.chart import Chart, once, span
+from intents.kit import of_kit
 from intents.reading import Dims, Reading
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
-LADDER, SAW, TRIM, STOCK, SIDE = "ladder saw trim stock side".split()
+LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
-WALL, LAYER, FACE = "wall layer face".split()
+WALL, LAYER, FACE, WRAP, APART, AGAIN = "wall layer face wrap apart again".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | {"tape": TOOL, "level": LEVEL}
@@ -31,6 +32,7 @@ _NAMES = (
         TRIM,
     )
     | dict.fromkeys("footers lengths sticks stick stock lumber timber planks sheets".split(), STOCK)
+    | dict.fromkeys(("felt", "paper", "underlay"), WRAP)
     | {"wall": WALL}
 )
 _SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
@@ -39,18 +41,23 @@ _FOR = re.compile(r"(?:.* )?for(?: about| around| another| some)?$")  # it runs 
 _IS = frozenset("is are was were be a an the my about only just".split())
 _AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bears there
 _THEY = frozenset(("they", "they're", "theyre"))
+_EXTENSIONS = frozenset("ext extension extending one".split())  # said of a ladder: "against a 12 ft extension" is a building
+_IT = frozenset("it's its ladder ladder's it mine".split())
+_BEARS = frozenset("height eave eaves gutter plate landing top bears bearing".split())  # how high a ladder bears
 _ACROSS = frozenset(("wide", "thick", "deep"))
 MADE_OF = frozenset("ply plywood osb cedar pine spruce larch fir hardboard mdf".split())
 _COMES = frozenset("comes come came".split())  # the metal comes 10 ft: so long it is sold
 _GOODS = frozenset("metal flashing flashings sheets sheet boards stock lengths sticks trim panels lumber timber they it".split())
 _PLACED = frozenset("up high above off out along down in into past".split())  # after a size: where a thing is, not how long
 _EACH = (("each",), ("a", "side"), ("per", "side"), ("a", "piece"), ("sides",), ("side",), ("across",), ("wide",))
-_CENTRES = frozenset("centres centers centre center oc apart".split())
+_CENTRES = frozenset("centres centers centre center oc".split())
 # Things of which there are so many, whatever is asked of one.
 _MANY = frozenset(
     "dormers dormer windows rafters gables walls boards sheets panels posts guys rows layers roofs bays doors corners"
     " frames".split()
 )
+_DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
+_HAS = frozenset("has have got there's".split())
 _AS_MANY = frozenset("them these those em".split())
 _ENDS = frozenset(".,;?!")
 # Topics about angles alone: no length is theirs.
@@ -65,13 +72,16 @@ _LINES = frozenset((
 ))  # fmt: skip
 _PASSED = (
     dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL, LAYER, FACE)))
-    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER)))
-    | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING,)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER, SPACING, WRAP)))
+    | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING, APART)))
+    | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
     | {
-        "ladder footing": frozenset((LADDER,)),
+        "ladder footing": frozenset((LADDER, EXTENDS)),
+        "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "vent area": frozenset((COUNTED,)),
-        "wood movement": frozenset((SPACING, LONG)),
-        "air gap": frozenset((SPACING, NOMINAL, WALL)),
+        "course layout": frozenset((LONG,)),
+        "wood movement": frozenset((SPACING, APART, LONG)),
+        "air gap": frozenset((SPACING, APART, NOMINAL, WALL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL, FACE)),
     }
@@ -99,19 +109,19 @@ class Tied(NamedTuple):
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     """Mask of the quantities that a topic passes over."""
-    found = tied(chart)
+    found, kit = tied(chart), of_kit(chart, topic)
     if not found:
-        return 0
+        return kit
     key = f"beside {topic}"
     if key not in chart.kept:
-        chart.kept[key] = _mask(found, topic, parameters)
+        chart.kept[key] = _mask(found, topic, parameters) | kit
     return chart.kept[key]  # type: ignore[no-any-return]
 
 
 def _mask(found: list[Tied], topic: str, parameters: tuple[Parameter, ...]) -> int:
     classes = _PASSED.get(topic, frozenset())
     if topic in _UNCOUNTED and not any(p.kind in (Count, Number, tuple) for p in parameters):
-        classes |= {COUNTED}
+        classes |= {COUNTED, AGAIN}
     return reduce(or_, (span(each.start, each.end) for each in found if each.what in classes), 0)
 
 
@@ -179,17 +189,24 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     assert isinstance(reading.value, Length)
     if "footers" in words[end - 1 : end + 1]:
         return STOCK
+    before = words[max(0, reading.start - 3) : reading.start]
+    if words[end : end + 1] and words[end] in _EXTENSIONS and not _IT.isdisjoint(before):
+        return EXTENDS  # it's a 28 ft ext
     stops = words[end : end + 1] and "." in chart.text[chart.tokens[end - 1].end : chart.tokens[end].start]  # 8 ft 4 in. Ladder
     name = "" if stops else _named_after(words, end, reading.value.to("ft").value >= LEAST_STOCK)
     name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start, end))
     if name == WALL and reading.value.to("ft").value < LEAST_STOCK:
         name = ""  # a 3/8 gap behind the wall
+    if name == LADDER and (not _BEARS.isdisjoint(before) or not _BEARS.isdisjoint(words[end : end + 1])):
+        name = ""  # eave height 4.2 m, ladder on it
     if name:
         return name
     if _FOR.match(" ".join(words[max(0, reading.start - 2) : reading.start])):
         return EXTENT
-    if words[reading.start - 1 : reading.start] == ["every"] or not _CENTRES.isdisjoint(words[end : end + 2]):
+    if not _CENTRES.isdisjoint(words[end : end + 2]):
         return SPACING
+    if words[reading.start - 1 : reading.start] == ["every"] or "apart" in words[end : end + 2]:
+        return APART
     if words[end : end + 1] == ["long"]:
         return LONG
     return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
@@ -202,6 +219,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     if reading.kind != "number":
         return ""
     if words[reading.start - 1 : reading.start] == ["every"]:
+        return APART
+    if not _CENTRES.isdisjoint(after[:1]):
         return SPACING
     if any(_named(words, k) == STOCK for k in range(end, min(end + 4, len(words)))):
         return COUNTED  # a couple of 20 footers
@@ -209,6 +228,10 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return COUNTED
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
         return COUNTED
+    if after[:1] == ["studs"] and not _HAS.isdisjoint(words[max(0, reading.start - 1) : reading.start]):
+        return AGAIN  # the wall has 27 studs
+    if not _DONE_AGAIN.isdisjoint(after[:1]) and reading.value.value.denominator == 1:  # type: ignore[union-attr]
+        return AGAIN  # 16 joints to go
     if after[:2] in (["more", "like"], ["more", "of"]):
         return COUNTED  # there's 2 more like it
     if not _ACROSS.isdisjoint(after[:1]):

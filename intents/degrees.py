@@ -24,6 +24,7 @@ STARTS = frozenset((*_DEGREES, *_SCALES, *_KELVIN, *_SIDES))  # after a number
 _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 # After 30' these leave it no length: "88° 30' corner".
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
+_LEANING = frozenset("angle angles slope slopes sloped pitch pitched roof leans".split())
 _UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than Celsius here
 
 
@@ -78,6 +79,8 @@ def _unscaled(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]:
     """Bare degrees: an angle first, a temperature or a change of one if the topic wants that."""
     stop, sign = _change_end(line, end)
     value = head.value
+    if not _LEANING.isdisjoint(line.words[max(0, i - 2) : i]):
+        stop = end  # run 7-2, angle 34 deg, rise: no rise of 34 degrees
     if stop > end:
         yield _change(i, stop, sign * value, "dF", _UNSAID * head.sure)
     others = tuple(Angle(other, "deg") for other in head.also)

@@ -51,6 +51,11 @@ _LONGER = frozenset("longer shorter wider narrower taller bigger smaller".split(
 _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
 _ANGLED = ("right triangle", "pitch of an angle")
+_FOOTED = frozenset(  # one of these is in what asks where a ladder's foot goes
+    "foot feet base bottom out away from lean leans leaned far distance stand stands set setting put pitch back kick angle how"
+    " rule quarter four where sits sit footing landing eave eaves gutter plate height high bears bear bearing tall reach reaches"
+    " climb rests rest up at to".split()
+)
 _UPRIGHTS = frozenset("wall plumb vertical upright post".split())
 _LEAVES = frozenset("leaves leave leaving off from".split())
 _LEANS, _LEANS_LITTLE = frozenset("lean leans leaned leaning".split()), 45  # degrees: so little is told from upright
@@ -104,6 +109,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return True
     if topic == "ladder footing" and not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words):
         return True  # its foot is not asked, but how high it gets
+    if topic == "ladder footing" and _FOOTED.isdisjoint(words):
+        return True  # who has the ladder
     if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
         return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "gable height" and _TALL.isdisjoint(words):

@@ -23,6 +23,7 @@ PLAIN = (
     | dict.fromkeys(("thou", "thous"), ("in", Fraction(1, 1000), 1.0))
     | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft", Fraction(3), 1.0))
 )
+DEGREES = frozenset(("deg", "degs", "degree", "degrees"))
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
 _JOINTS = _JOINED | {"-"}
@@ -59,6 +60,7 @@ _SMALL = frozenset(
 )
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
+MOST_SPOKEN, MOST_FEET = 99, 999  # feet of a pair with neither said; of one written 122-6
 PAIR = 0.4  # how sure a spoken pair of feet and inches is
 LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is a millimetre
 _RULES = frozenset(("tape", "tapes", "ruler", "rule", "scale"))  # "an inch tape" is what it is read with
@@ -140,9 +142,11 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
     words = line.words
     for feet in line.pieces(i):
         top, size = feet.value.numerator, feet.value.denominator
-        if feet.form != "whole" or feet.sure <= 0.5 or not size <= top <= 99 * size:
+        if feet.form != "whole" or feet.sure <= 0.5 or not size <= top <= MOST_FEET * size:
             continue
         dashed = words[feet.end] == "-" and line.tight(feet.end - 1) and line.tight(feet.end)
+        if top > MOST_SPOKEN * size and not (dashed and feet.digits):
+            continue
         for inches in line.pieces(feet.end + 1 if dashed else feet.end):
             after = inches.end
             mixture = feet.digits != inches.digits and inches.form == "whole"  # 10 two windows
@@ -273,6 +277,8 @@ def _inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     end = head.unit + 1
     if head.form == "one" and line.words[end] in _RULES:
         return
+    if line.words[end] in DEGREES and line.words[head.unit - 2 : end] == ["/", "12", "in"]:
+        return  # 7/12 in degrees: no tape has twelfths
     others = tuple(Length(other, "in") for other in head.also)
     after = _fraction_after(line, end) if head.form in ("whole", "one") else None
     sure = head.sure * _inch_word_sure(line, head)

@@ -93,10 +93,16 @@ def _counted(listing: Listing, i: int) -> Item | None:
             if joint == end and _one_number(listing, i, amount):
                 continue
             times = words[joint - 1] == "×" and not amount.unit and count > _SMALL >= amount.value
-            if times or words[amount.end] in ("kerf", "stock", "coil"):
+            if times or _of_stock(listing, amount.end):
                 continue
             return Item(i, listing.past(amount.end, _TAILS), (amount,), count)
     return None
+
+
+def _of_stock(listing: Listing, at: int) -> bool:
+    """Whether a size is of what a word after it names, and that has no size of its own: 2 @ 7-3, stock is 12 ft."""
+    own = listing.words[at + 1] in ("is", "are", "=", ":") or listing.number_at(at + 1)
+    return listing.words[at] in ("kerf", "stock", "coil") and not own
 
 
 def _spelled_apart(listing: Listing, i: int, end: int, amount: Amount) -> bool:

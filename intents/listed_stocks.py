@@ -15,6 +15,8 @@ _NOUNS = frozenset(
 )
 _AT = frozenset(("at", "for", "@", ":", "cost", "costs", "are", "is"))
 _EACH = frozenset(("each", "apiece", "ea", "a", "stick", "piece"))
+_STICKS = frozenset(("stock", "sticks", "stocks", "lengths"))
+SHORTEST_FEET = 6  # of a stick that is sold; what is shorter are pieces
 LONGEST_FEET = 30  # no stock is sold that long: a bare number from here on is inches
 _WASTE = frozenset("waste waist wastage extra spare overage allowance".split())
 _NAUGHT = frozenset(("nothing", "none"))
@@ -30,9 +32,15 @@ def stocks(listing: Listing) -> Iterator[Reading]:
     """Two lengths of stock or more, or with prices; a plain list of lengths must be called stock at its end."""
     for chain in chains(listing, lambda i: _item(listing, i), lambda before, item, separated: separated):
         for part in beginnings(chain, least=2):
-            named = listing.words[part[-1].end - 1] in _NOUNS
+            named = listing.words[part[-1].end - 1] in _NOUNS or _led(listing, part)
             if len(part) > 1 and (named or all(item.what for item in part)):
                 yield _reading(listing, part)
+
+
+def _led(listing: Listing, part: list[Item]) -> bool:
+    """Whether lengths in feet stand after the word for stock: sticks 10', 12', 16'."""
+    before = listing.words[part[0].start - 1] if part[0].start else ""
+    return before in _STICKS and all(item.sizes[0].unit == "ft" and item.sizes[0].value >= SHORTEST_FEET for item in part)
 
 
 def _item(listing: Listing, i: int) -> Item | None:

@@ -20,6 +20,7 @@ from intents.features import of_sentence
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.in_doubt import in_doubt, other_topic, take_back
+from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
 from intents.left_out import does_as_well, left_out, without
 from intents.lists import KINDS
@@ -30,6 +31,7 @@ from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
+from intents.saw_labels import saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.sold_in import sold_in
@@ -40,6 +42,7 @@ from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
+from intents.wall_sizes import wall_sizes
 from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
@@ -166,6 +169,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
+            if not doubts:
+                layers_gone(chart, question)
     return reading
 
 
@@ -189,7 +194,7 @@ def _without_remarks(
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
-    for work in (standing_gable, taken_out, sold_in):
+    for work in (standing_gable, wall_sizes, taken_out, sold_in, saw_labels):
         work(chart, questions, topics)
 
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from intents.chart import Chart
+from intents.lengths import FOOTERS
 from intents.question import Heard
 from intents.reading import Reading
-from solvers.quantities import Quantity, Ratio
+from solvers.quantities import Length, Quantity, Ratio
 
 STEM = 4  # letters in which the forms of a word are alike: sides and sided
 
@@ -17,6 +18,9 @@ def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> b
     sided box"), or counts what is still to do ("twelve more rafters")."""
     if reading.kind == "number" and chart.words[reading.end : reading.end + 1] == ["more"]:
         return True
+    if isinstance(reading.value, Length) and not FOOTERS.isdisjoint(chart.words[reading.start : reading.end + 1]):
+        told = (heard.value for heard in givens.values() if isinstance(heard.value, Length))
+        return any(length.to("ft").value == reading.value.to("ft").value for length in told)  # 12 footers: stock is 12 ft
     said = chart.said(reading.start, reading.end).lower()
     same = [heard for heard in givens.values() if heard.text.lower() == said and isinstance(heard.value, Quantity)]
     if reading.kind not in ("number", "length"):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.lengths import FEET, INCHES, METRES, PLAIN, UNITS
+from intents.lengths import DEGREES, FEET, INCHES, METRES, PLAIN, UNITS
 from intents.number_words import TAPE
 from intents.numbers import Line, Piece
 from intents.reading import Head, Reading
@@ -85,7 +85,7 @@ def _after_run(line: Line, run: Piece) -> float:
     word = line.words[run.end]
     if word in FEET:
         return 0.2
-    if word in INCHES and not (word == "in" and line.pieces(run.end + 1)):
+    if word in INCHES and not (word == "in" and (line.words[run.end + 1] in DEGREES or line.pieces(run.end + 1))):
         return 0.6
     return 0.2 if word in UNITS or word == "/" else 1.0
 

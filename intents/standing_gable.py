@@ -26,6 +26,7 @@ _OVER = (
     ("over", "that"), ("above", "that"), ("on", "top"), ("over", "it"), ("above", "it"), ("over", "the"), ("above", "the"),
     ("more",), ("higher",), ("above", "eave"), ("above", "eaves"), ("over", "eave"), ("over", "eaves"), ("again",), ("taller",),
 )  # fmt: skip
+_ON_WALL = frozenset(("over", "above", "on"))
 _WIDE = frozenset("wide across long".split())
 _TALL = frozenset("high tall up".split())
 _PLATE = frozenset("eave eaves plate walls soffit gutter".split())
@@ -117,6 +118,8 @@ def _role(words: list[str], reading: Reading) -> str:
     if before[:1] and before[0] in _MORE and not _PEAK.isdisjoint(after):
         return "peak"
     named = [word for word in after if word not in _SMALL]
+    if after[:1] == ["gable"] and after[1:2] and after[1] in _ON_WALL:
+        return "peak"  # and a 7 ft gable over
     if named[:1] and named[0] in _PEAK - {"gable", "triangle"} and {"to", "at"} & set(after):
         return "peak" if _over(after) else "point"
     if after[:1] and after[0] in _WIDE:

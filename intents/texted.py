@@ -13,21 +13,34 @@ _WORDS = {
     short: whole
     for whole, shorts in {
         "window": "wdw wndw windo", "windows": "wdws wndws", "courses": "crs crses", "length": "lgth", "lengths": "lgths lengts",
-        "overhang": "ovhg ovhng", "openings": "opngs opns", "opening": "opng opn", "panels": "pnls",
+        "overhang": "ovhg ovhng ovrhng ovrhang", "openings": "opngs opns", "opening": "opng opn", "panels": "pnls",
         "panel": "pnl", "total": "tot ttl", "exposure": "expo expos", "sheathing": "shtg shthg shtng", "spacing": "spcg spcng",
         "centres": "ctrs cntrs", "including": "incl", "needed": "reqd", "square feet": "sqf", "cladding": "cldg cladg",
-        "strapping": "strpg", "gable": "gbl", "weight": "wgt",
+        "strapping": "strpg", "gable": "gbl", "weight": "wgt", "doors": "drs", "squares": "sqs", "joint": "jnt", "joints": "jnts",
+        "corner": "crnr cornr", "corners": "crnrs cornrs", "board": "bd brd", "boards": "bds brds", "clapboard": "clapbd",
+        "channel": "chnl", "flashing": "flashng flshng", "shingle": "shngl", "plumb": "plmb", "building": "bldg",
+        "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht", "how": "hw",
+        "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv", "about": "abt",
+        "across": "acrs acrss", "between": "betw btwn", "through": "thru", "round": "rnd", "another": "anothr", "other": "othr",
+        "every": "evry", "together": "tgthr",
     }.items()
     for short in shorts.split()
 }  # fmt: skip
 # After a size they tell what way it goes, else they name it; one with no name of its own is let be there.
-_AFTER_SIZE = {"hgt": "high", "hght": "high", "ht": "high", "lg": "long", "thk": "thick", "dp": "deep", "wd": "wide"}
+_AFTER_SIZE = dict.fromkeys("hgt hght ht hi".split(), "high") | {"lg": "long", "thk": "thick", "dp": "deep", "wd": "wide"}
 _ELSEWHERE = {"hgt": "height", "hght": "height", "ht": "height"}
+_LONG = frozenset("rake hip valley slope barge rafter wall eave fascia common gable".split())  # rake lg: how long it is
+_GIVEN = frozenset("is = :".split())  # wd is 19-6
+_DOORS = frozenset("opening opng opn head trim n and jamb sill".split())
+_BEAMS = frozenset("beam beams header headers joist joists ridge girder size span post plate".split())  # an lvl is one
+_NORTH = frozenset("wall side gable end elevation".split())
+_NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a number yet to be told, or the north
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "w", "n", "sq", "dr", "drs"))
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "w", "n", "sq", "dr", "lvl", "nth", "oh", "b", "×", "deg"))
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
+MOST_DOORS = 99
 _BEFORE_SQUARES = frozenset(("", ".", "?", "!", ";", "many", "total"))
 
 
@@ -44,6 +57,10 @@ def texted(tokens: list[Token]) -> list[Token]:
         whole = _whole(words, at) if token.text in _SHORT else token.text
         if token.text == "w" and words[at + 1] == "/":
             whole, passed = ("without", at + 2) if words[at + 2] == "o" else ("with", at + 1)
+        elif token.text == "b" and words[at + 1] == "4" and tokens[at].start == token.end:
+            whole, passed = "before", at + 1
+        elif token.text == "×" and words[at + 1 : at + 3] in (["/", "12"], ["in", "12"]) and not _sized(words[at - 1]):
+            whole, passed = "pitch", at + 2
         found += [Token(word, token.start, token.end) for word in whole.split()]
     return found
 
@@ -51,21 +68,53 @@ def texted(tokens: list[Token]) -> list[Token]:
 def _whole(words: list[str], at: int) -> str:
     """What the short word at a place stands for."""
     word, before, after = words[at], words[at - 1], words[at + 1]
-    sized = before[:1].isdecimal() or before in _SIZE_ENDS
+    sized, led = _sized(before), after[:1].isdecimal()
     if word in _WORDS:
         return _WORDS[word]
     if word in _AFTER_SIZE:
-        return _AFTER_SIZE[word] if sized else _ELSEWHERE.get(word, word)
+        return _AFTER_SIZE[word] if sized or (before in ("how", "hw") and word in ("hi", "lg")) else _named(word, before, after)
     if word in _HOW_MANY:
-        return word if after[:1].isdecimal() or after == ":" else "how many"
+        return word if led or after == ":" else "how many"
     if word in _LINEAL:
         return "ft" if sized else "foot"
-    if word in ("dr", "drs"):
-        return {"dr": "door", "drs": "doors"}[word] if before.isdecimal() and int(before) < 100 else word
+    if word == "dr":
+        few = before.isdecimal() and int(before) <= MOST_DOORS
+        return "door" if few or after in _DOORS or led else word
     if word == "n":
-        return "and" if sized and after[:1].isdecimal() else word
+        return "and" if (sized and led) or _joins(before, after) else word
     if word == "w":
-        return "with" if after[:1].isdecimal() and not sized else word
-    squares = before in _BEFORE_SQUARES and (after == "of" or after in _STOPS)
-    return "squares" if squares or (after == "of" and before.isdecimal()) else word
+        return "with" if led and not sized else word
+    if word == "sq":
+        squares = before in _BEFORE_SQUARES and (after == "of" or after in _STOPS)
+        return "squares" if squares or (after == "of" and before.isdecimal()) else word
+    return _rare(word, before, after)
 
+
+def _sized(before: str) -> bool:
+    """Whether a word is the end of a size."""
+    return before[:1].isdecimal() or before in _SIZE_ENDS
+
+
+def _joins(before: str, after: str) -> bool:
+    """Whether an n between two words joins them: saw n tilt."""
+    return len(before) > 1 and before.isalpha() and len(after) > 1 and (after.isalpha() and after not in _NAMED_N)
+
+
+def _named(word: str, before: str, after: str) -> str:
+    """What a short word for a way a thing goes is where no size stands before it: rake lg, if wd is 19-6."""
+    if word == "lg" and before in _LONG:
+        return "length"
+    if word == "wd" and after in _GIVEN:
+        return "width"
+    return _ELSEWHERE.get(word, word)
+
+
+def _rare(word: str, before: str, after: str) -> str:
+    """What one that is as often another word stands for: level and the beam, overhang and a zero said aloud."""
+    if word == "lvl" and before not in ("a", "an", "", "the") and after not in _BEAMS:
+        return "level"
+    if word == "deg":
+        return "degrees" if before in ("in", "to") else word
+    if word == "oh" and before in _SIZE_ENDS and not after[:1].isdecimal():
+        return "overhang"
+    return "north" if word == "nth" and after in _NORTH else word

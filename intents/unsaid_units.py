@@ -11,6 +11,7 @@ from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
+LEAST_BESIDE = 30  # beside a bare 2150 a bare 90 is in millimetres too; 16 and 24 may be on centre
 _MILLIMETRES = MILLIMETRES | {"mils", "mill"}
 # What is measured of a roof, a frame or an arch, never of a gap: said beside metres, and of their size, it is in metres too.
 _LINES = frozenset("rise run slope side other_side diagonal radius height".split())
@@ -52,7 +53,11 @@ def _stated_metres(chart: Chart) -> set[Fraction]:
 def millimetres(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is of millimetres by its size, as "900 by 1200" is where no other unit is said."""
     own = reading.value.value  # type: ignore[union-attr]
-    return bool(own >= SOME_MM and own.denominator == 1 and (_large_bare(chart) > 0 or _asks_millimetres(chart)))
+    if own.denominator > 1 or own < LEAST_BESIDE:
+        return False
+    if own < SOME_MM:
+        return _large_bare(chart) > 0 and any(word.isdecimal() and int(word) >= PLAIN_MM for word in chart.words)
+    return _large_bare(chart) > 0 or _asks_millimetres(chart)
 
 
 @once

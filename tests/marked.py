@@ -27,6 +27,7 @@ from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.second_reader import GATHERED, Sentence, each_of, give, prepared
 from intents.second_sums import TOPIC as SUM
+from solvers.quantities import Quantity
 from solvers.registry import load_topics
 from tests.by_answer import records_of
 from tests.marked_sums import SLIGHT, Summed, as_marked, sum_question
@@ -36,6 +37,8 @@ FAMILY = {name: topic.family for name, topic in load_topics().items()} | {"heigh
 FILED = {"takeoff": "quantities"}  # families whose questions are filed under another name
 MARK = re.compile(r"\[([^\[\]|]+)\|([^\[\]|]+)\]")
 NO_WAY = "lands on"  # of a refusal that is right: no exposure that is allowed lands on the openings
+UNITS = frozenset("deg degree degrees ° mm in inch inches ft foot feet m pct percent % sq square per".split())
+SURE_UNIT = 0.5  # of a reading whose unit was left outside its mark
 HALVED = f"{SUM} half"  # the topic of a sum that is halved, as it stands in a file
 
 
@@ -76,6 +79,7 @@ def told(topic: str, marked: str) -> list[Told]:
     if strange := {mark.role for mark in marks} - kinds.keys():
         raise ValueError(f"{topic} has no {', '.join(strange)}")
     chart = chart_of(line, compiled(), speller())
+    marks = [_with_unit(chart, mark) for mark in marks]
     first = next((q for q in read(line, PARAMETERS, seconds=False).questions if q.topic == topic), None)
     spans = {span for mark in marks if (span := _tokens(chart, mark))}
     found: list[Told] = []
@@ -112,6 +116,14 @@ def summed(marked: str, half: bool = False) -> Summed:
 def _tokens(chart: Chart, mark: Mark) -> tuple[int, int] | None:
     inside = [i for i, t in enumerate(chart.tokens) if mark.start <= t.start and t.end <= mark.end]
     return (inside[0], inside[-1] + 1) if inside else None
+
+
+def _with_unit(chart: Chart, mark: Mark) -> Mark:
+    """The mark with the unit that was left outside it: [92|corner] deg, [60|share] pct."""
+    start, end = _tokens(chart, mark) or (0, 0)
+    here = (r for r in chart.readings[start] if isinstance(r.value, Quantity) and r.sure >= SURE_UNIT)
+    ends = [r.end for r in here if set(chart.words[end : r.end]) <= UNITS]
+    return mark._replace(end=max([mark.end, *(chart.tokens[at - 1].end for at in ends if at > end)]))
 
 
 def _all_read(chart: Chart, found: list[Mention], marks: list[Mark]) -> None:

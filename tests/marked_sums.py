@@ -37,7 +37,7 @@ from tests.understanding import SAME, lines
 
 IN_MM = {unit: size * MM_PER_INCH.value for unit, size in LENGTH.items()}
 NEAR = Fraction(1, 2000)  # millimetres in one, relative
-SLIGHT = {"a", "an", "the", "even", "exactly", "about", "of", "-", "minus"}  # words in a mark that are no part of its quantity
+SLIGHT = {"a", "an", "the", "even", "exactly", "about", "of", "-", "minus", "oc"}  # words in a mark, no part of its quantity
 WIDTH = 4000  # ways tried where nothing is learned yet
 
 

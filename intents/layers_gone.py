@@ -1,0 +1,57 @@
+"""A layer that is told and then taken off again: "1/2 ply, 3/8 mesh, 5/8 siding, but the mesh comes off".
+
+Where how deep the rest is is asked, that layer is none of it; where it is asked what its going changes, or which layer goes
+is not plain, the conversation asks. A layer told as gone before the others are is no part of the list and needs nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import pairwise
+
+from intents.chart import Chart
+from intents.question import Question
+from intents.untold_layers import kind_of
+from solvers.slots import Layer
+
+LAYERS, TOPICS = "layers", frozenset(("build-out", "fastener length"))
+_OFF = {(verb, way) for verb in "comes goes come go coming going is was gets".split() for way in ("off", "out", "away", "gone")}
+_OFF |= {(verb, done) for verb in "is was gets got been".split() for done in "removed scrapped dropped ditched skipped".split()}
+_OUT = frozenset("skip ditch lose scrap remove omit drop without skipping ditching losing removing dropping".split())
+_SMALL = frozenset("the a that my our out off no in inch mm of".split())
+_CHANGES = frozenset(
+    "less more move moves shift shifts change changes gain gains difference further back save instead replace replaced swap new"
+    " use using put putting".split()
+)
+_STAYS = frozenset("not never stays stay nothing doesn't don't won't isn't".split())
+_REACH = 7  # tokens after the verb in which a layer is named: skip the 7/16 in drain mesh
+_TELLING = frozenset(word for pair in _OFF for word in pair[1:]) | _OUT
+
+
+def layers_gone(chart: Chart, question: Question) -> None:
+    """Take the layer that goes out of the list, or name it where the sentence asks what its going changes."""
+    heard, words = question.givens.get(LAYERS), chart.words
+    if question.topic not in TOPICS or heard is None or not isinstance(heard.value, tuple) or _TELLING.isdisjoint(words):
+        return
+    layers = [layer for layer in heard.value if isinstance(layer, Layer)]
+    for name in _names(words):
+        named = [layer for layer in layers if kind_of(name) in map(kind_of, layer.what.split())]
+        if not named or len(layers) < 2:
+            continue
+        if len(named) > 1 or not _CHANGES.isdisjoint(words) or not _STAYS.isdisjoint(words) or "gone" in question.givens:
+            question.unplaced = [name]
+            return
+        layers.remove(named[0])
+        question.swaps = []
+    if len(layers) < len(heard.value):
+        question.givens[LAYERS] = replace(heard, value=tuple(layers))
+
+
+def _names(words: list[str]) -> Iterator[str]:
+    """The word before each "comes off", and the words soon after each "skip the"."""
+    for at, pair in enumerate(pairwise(words)):
+        if pair in _OFF and at:
+            yield words[at - 1]
+        elif pair[0] in _OUT or (pair[0] in ("take", "taking", "leave", "leaving") and pair[1] in ("out", "off")):
+            yield from (word for word in words[at + 1 : at + 1 + _REACH] if word.isalpha() and word not in _SMALL)

@@ -1,0 +1,74 @@
+"""What each number of a saw is where its name stands right before it: "bevel 38 but tilts to 45, miter 54, limit 48".
+
+Names said before numbers may be taken for those of the number before; where every number of the sentence is led by a name,
+the names go with what follows them, and a limit goes with what it limits.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from intents.chart import Chart
+from intents.left_out import quantities
+from intents.placing import heard_as
+from intents.question import Question
+from intents.reading import Reading
+from solvers.quantities import Angle
+from solvers.slots import Parameter
+
+SAW = "can my saw cut it"
+_TILTS = frozenset("tilts tilt leans".split())
+_NAMES = (
+    dict.fromkeys("miter mitre mitres miters setting".split(), "setting")
+    | dict.fromkeys(("bevel", "bevels"), "bevel")
+    | dict.fromkeys("limit limits stops stop max swings goes maxes tilts tilt leans".split(), "limit")
+)
+_BETWEEN = frozenset("to at is of out only by : deg °".split())
+_LEAST = 3  # numbers; two alone have rules of their own
+_REACH = 3
+
+
+def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Hand the angles of a saw to what their names tell, where every one is led by its name."""
+    question = next(iter(questions), None)
+    if question is None or question.topic != SAW:
+        return
+    told = _told(chart)
+    parameters = {p.name: p for p in topics[SAW]}
+    heard = {name: heard_as(chart, parameters[name], reading, True) for name, reading in told.items()}
+    given = {name: angle for name, angle in heard.items() if angle is not None}
+    if len(given) < max(_LEAST, len(told)) or not {"setting", "limit"} <= given.keys():
+        return
+    kept = {name: h for name, h in question.givens.items() if name in ("asked", "tilt")}
+    question.givens, question.swaps, question.missing, question.unplaced = kept | given, [], [], []
+
+
+def _told(chart: Chart) -> dict[str, Reading]:
+    """The angles by the name before each; none where one has no name, or two have the same."""
+    found: dict[str, Reading] = {}
+    of = "setting"
+    for reading in quantities(chart, 0, len(chart.words)):
+        if not isinstance(reading.value, Angle) and reading.kind != "number":
+            continue
+        if reading.kind == "number" and chart.words[reading.end : reading.end + 1] in (["in"], ["inch"]):
+            continue  # 12 in blade
+        name = _name_before(chart.words, reading.start)
+        if name in ("setting", "bevel"):
+            of = name
+        limit = "bevel_limit" if of == "bevel" or _before(chart.words, reading.start) in _TILTS else "limit"
+        role = limit if name == "limit" else name
+        if not role or role in found:
+            return {}
+        found[role] = reading
+    return found
+
+
+def _before(words: list[str], start: int) -> str:
+    at = start - 1
+    while at >= 0 and words[at] in _BETWEEN and start - at <= _REACH:
+        at -= 1
+    return words[at] if at >= 0 else ""
+
+
+def _name_before(words: list[str], start: int) -> str:
+    return _NAMES.get(_before(words, start), "")

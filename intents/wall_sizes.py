@@ -1,0 +1,66 @@
+"""The size of the wall, said with no word for it: "wrap for 38-6 x 9, rolls 9 ft x 100 ft", "9200 x 2700, 180 cover".
+
+Where a topic works from the face of a wall and no face was told, the one size of two lengths that has no place, and that is
+as big as a wall, is that: its length and its height. A size that a word names otherwise (rolls, sheets, a house) is left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from intents.chart import Chart
+from intents.gable_over import FACES
+from intents.placing import heard_as
+from intents.question import Heard, Question
+from intents.reading import Dims, Reading
+from solvers.quantities import Length
+from solvers.slots import Parameter
+
+ROLLS = "membrane rolls"
+_FACE = frozenset(("area", "wall_length", "wall_height", "course_length", "courses", "count", "length"))
+_NAMED = frozenset(  # whose size stands beside one of these is no wall's
+    "roll rolls sheet sheets panel panels window windows door doors opening openings house building shed cabin barn garage room"
+    " porch deck roof slab ply osb board boards stick sticks board stock post posts tile tiles".split()
+)
+_NEAR = 2
+SHORTEST, TALLEST, LONGEST = 4, 40, 300  # ft
+
+
+def wall_sizes(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Give the one unplaced size to the wall of the first question, where nothing else tells its face."""
+    question = next(iter(questions), None)
+    if question is None or question.topic not in FACES | {ROLLS} or not _FACE.isdisjoint(question.givens):
+        return
+    found = [r for r in _sizes(chart) if chart.said(r.start, r.end) in question.unplaced]
+    if len(found) != 1 or len(question.unplaced) != 1:
+        return
+    parameters = {p.name: p for p in topics[question.topic]}
+    given = _wall(chart, found[0], parameters)
+    if given:
+        question.givens |= given
+        question.unplaced, question.swaps = [], []
+
+
+def _sizes(chart: Chart) -> list[Reading]:
+    """The sizes of two lengths that no word beside them names otherwise."""
+    found = [r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2]
+    words = chart.words
+    best = {(r.start, r.end): r for r in sorted(found, key=lambda r: r.sure)}
+    return [reading for (start, end), reading in best.items() if _NAMED.isdisjoint(_near(words, start, end))]
+
+
+def _near(words: list[str], start: int, end: int) -> set[str]:
+    """The words that may name a size; not the one after it that has a size of its own: 38-6 x 9, rolls 9 ft x 100 ft."""
+    own = words[end + 1 : end + 2] and words[end + 1][0].isdecimal()
+    return {*words[max(0, start - _NEAR) : start], *(() if own else words[end : end + 1])}
+
+
+def _wall(chart: Chart, reading: Reading, parameters: Mapping[str, Parameter]) -> dict[str, Heard]:
+    """The length and the height of a wall as a size gives them; nothing where it is as big as none."""
+    assert isinstance(reading.value, Dims)
+    names = ("wall_length", "wall_height")
+    heard = [heard_as(chart, parameters[name], part, True) for name, part in zip(names, reading.value.parts, strict=True)]
+    given = {name: each for name, each in zip(names, heard, strict=True) if each is not None and isinstance(each.value, Length)}
+    sizes = [each.value.to("ft").value for each in given.values()]
+    fits = len(sizes) == len(names) and min(sizes) >= SHORTEST and sizes[1] <= TALLEST and sizes[0] <= LONGEST
+    return given if fits else {}
