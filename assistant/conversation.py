@@ -20,6 +20,7 @@ from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
+from assistant.told_round import answered_without_story
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
@@ -78,11 +79,13 @@ class Conversation:
         """
         record = blank(text, via, self.job, file)
         self.points, self.alternatives, self.reads = Points(), alternatives, {}
-        waited = self.pending
+        waited, before = self.pending, self.last
         self.take(record, text)
         at_the_saw.go_on_at_the_saw(self, record, waited)
         if context.may_be_joined(self, record, text):
             context.joined(self, record, text)
+        if waited is None and before is None:
+            answered_without_story(self, record, text)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -128,7 +131,7 @@ class Conversation:
         pending, self.pending = self.pending, None
         if pending and replies.settle(self, record, text, reading, pending):
             return
-        if questions and self._told_only(said, text):
+        if (questions or said) and self._told_only(said, text):
             put_declined(record, NOTHING_ASKED)
             return
         if said and self._acted_after(record, said, text, questions):

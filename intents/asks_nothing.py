@@ -19,17 +19,17 @@ from intents.phrases import compiled
 from intents.tokens import tokenize
 
 PEOPLE = frozenset(
-    "i we he she they you somebody someone nobody everybody everyone anyone who lad lads fella fellas fellow man men guy guys boss"
-    " brother sister dad granddad grandad grandpa father uncle cousin wife husband mother mum neighbour neighbor mate mates crew"
-    " inspector painter roofer plumber mason carpenter foreman client owner owners kid kids dog cat apprentice helper driver"
-    " builder timer fellers".split()
+    "i we he she they you somebody someone nobody everybody everyone anyone who lad lads fella fellas fellow man men guy guys"
+    " boss brother sister dad granddad grandad grandpa father uncle cousin wife husband mother mum neighbour neighbor mate mates"
+    " crew inspector painter roofer plumber mason carpenter foreman client owner owners kid kids dog cat apprentice helper driver"
+    " builder timer".split()
 )
 # What people did. Verbs of measuring (got, found, read, made it, came to) are not here: they tell values of the job.
 DONE = frozenset(
-    "said asked told went ran took gave knew fell drove blew broke wore threw thought forgot did had was were put hung paid bought"
-    " sold lost ate drank sang swore hated loved liked laughed used finished started dropped picked called worked"
-    " quoted charged walked climbed scribed nailed stood lifted carried loaded never brought sent kept spent hired"
-    " fought argued shouted moved slept stayed borrowed wrote ripped shimmed didn't wasn't weren't hadn't".split()
+    "said asked told went ran took gave knew fell drove blew broke wore threw thought forgot did had was were put hung paid"
+    " bought sold lost ate drank sang swore hated loved liked laughed used finished started dropped picked called worked quoted"
+    " charged walked climbed scribed nailed stood lifted carried loaded never brought sent kept spent hired fought argued shouted"
+    " moved slept stayed borrowed wrote ripped shimmed didn't wasn't weren't hadn't".split()
 )
 _WAS = frozenset(
     "was were wasn't weren't did didn't hadn't said went ran took gave knew fell drove blew broke wore threw thought forgot came"
@@ -37,18 +37,19 @@ _WAS = frozenset(
 )
 _BEGUN = frozenset("had put hung paid bought lost picked dropped finished started worked spent broke carried ripped".split())
 _ASKING = frozenset(
-    "? how what what's whats where where's which when why can could will would should shall may does dose do give gimme tell wish or"
-    " find work figure calculate compute need needs want wants show please pls let's lets let check convert divide add subtract"
-    " say wondering wonder curious looking trying set must order buy make take use go try call split lay mark total"
-    " altogether sum cost count weight area square squares".split()
+    "? how what what's whats where where's which when why can could will would should shall may does dose do give gimme tell wish"
+    " or find work figure calculate compute need needs want wants show please pls let's lets let check convert divide add"
+    " subtract say wondering wonder curious looking trying set must order buy make take use go try call split lay mark total"
+    " altogether sum cost count weight area".split()
 )
-_REPORTED, _OF_WHICH = "said", frozenset("which who why when".split())  # I said which side
+_REPORTED, _OF_WHICH = frozenset(("said", "asked")), frozenset("which who why when".split())  # I said which side
 _ASKING_FIRST = frozenset("is are am".split())
 _DAYS = frozenset(
     "today yesterday monday tuesday wednesday thursday friday saturday sunday morning afternoon tonight once".split()
 )
 _BODY = frozenset("back knees knee arms arm legs shoulder shoulders wrist wrists neck feet elbow hands".split())
 _SOONER, _THAN = frozenset("sooner rather".split()), "than"
+_LEADS = (("i", "remember"), ("it", "rained"), ("it", "snowed"))
 _OPENS = frozenset("and but so then because cause 'cause well".split())
 _REMARKS = frozenset("less never like you it's that's nobody everyone everybody typical mad lovely".split())
 _WHOSE = frozenset("his her their somebody's someone's".split())
@@ -58,21 +59,22 @@ _IT = frozenset("it them me us him".split())
 _BETWEEN = 2  # words between who did it and what
 _JOINS = frozenset(("and", "but"))
 _STOPS = frozenset(".,;!:-()")
-_CUES = re.compile(
-    r"\b(?:i|we|he|she|they|you|it|some(?:body|one)|nobody|no one|every(?:body|one)|old|used|put|my|his|the|lads?|tell|ask|said|put|[a-z]+ed)\b",
+_SIGNS = re.compile(  # without one of these no line is looked at
+    rf"\b(?:{'|'.join(sorted(DONE))}|remember|rained|snowed|sooner|rather|tell|ask|my (?:{'|'.join(sorted(_BODY))})"
+    rf"|\w+ed (?:{'|'.join(sorted(_IT))}))\b",
     re.IGNORECASE,
 )
 
 
 def asks_nothing(text: str, folder: Path = FOLDER) -> bool:
     """Whether every clause of the line tells what was, or remarks on it, and one tells what somebody did."""
-    if "?" in text or not _CUES.search(text):
+    if "?" in text or not _SIGNS.search(text):
         return False
     words = [token.text for token in tokenize(text)]
     if _prefers(words) or _to_another(words, folder):
         return True
     strong, before = False, ""
-    for clause in _clauses(words):
+    for clause in clauses_of(words):
         how = _told(clause, before, folder)
         if not how:
             return False
@@ -96,9 +98,9 @@ def _known(folder: Path) -> frozenset[str]:
 
 def _told(clause: Sequence[str], before: str, folder: Path) -> str:
     """How a clause tells: something "done", what it "was", a "remark", or "" where it may be a question's."""
-    if clause[:2] == ["i", "remember"] or clause[:3] == ["used", "to", "be"] or clause[:2] in (["it", "rained"], ["it", "snowed"]):
+    if tuple(clause[:2]) in _LEADS or clause[:3] == ["used", "to", "be"]:
         return "done"
-    reported = _OF_WHICH if _REPORTED in clause and not any(map(_number, clause)) else frozenset[str]()
+    reported = _OF_WHICH if not _REPORTED.isdisjoint(clause) and not any(map(is_number, clause)) else frozenset[str]()
     if not (_ASKING - reported).isdisjoint(clause) or clause[0] in _ASKING_FIRST:
         return ""
     named = clause[0].isalpha() and clause[1:2] != [] and clause[1] in DONE - _WAS and clause[0] not in _known(folder)
@@ -108,7 +110,7 @@ def _told(clause: Sequence[str], before: str, folder: Path) -> str:
         return "was"
     if before == "done" and (clause[0] == "each" or "there" in clause[:2]):
         return "was"
-    if not any(map(_number, clause)) and (clause[0] in _REMARKS or "like" in clause or _trade(folder).isdisjoint(clause)):
+    if not any(map(is_number, clause)) and (clause[0] in _REMARKS or "like" in clause or _trade(folder).isdisjoint(clause)):
         return "remark"
     return ""
 
@@ -137,7 +139,8 @@ def _prefers(words: Sequence[str]) -> bool:
     """Whether one thing is liked more than another, and that is all: "I'd sooner have mesh than strapping any day"."""
     if words[:1] != ["i'd"] or _SOONER.isdisjoint(words[1:3]) or _THAN not in words:
         return False
-    return _ASKING.isdisjoint(words) and not any(map(_number, words[words.index(",") :] if "," in words else ()))
+    after = words[words.index(",") :] if "," in words else ()
+    return _ASKING.isdisjoint(words) and not any(map(is_number, after))
 
 
 def _to_another(words: Sequence[str], folder: Path) -> bool:
@@ -147,11 +150,11 @@ def _to_another(words: Sequence[str], folder: Path) -> bool:
     return words[1] in _IT - {"us", "me", "it"} or (words[1].isalpha() and words[1] not in _known(folder))
 
 
-def _number(word: str) -> bool:
+def is_number(word: str) -> bool:
     return word[:1].isdecimal() or word in SMALL or word in TENS
 
 
-def _clauses(words: Sequence[str]) -> Iterator[list[str]]:
+def clauses_of(words: Sequence[str]) -> Iterator[list[str]]:
     """The stretches between stops, and those that begin anew with "and" and one who does something; openers left off."""
     start = 0
     for end in range(len(words) + 1):

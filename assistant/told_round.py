@@ -1,0 +1,91 @@
+"""A question with a story round it: "the ramp wall came out at 6 in four hours. Now the lake wall, 103 1/2, 7 at most?".
+
+Only a line that came to no answer is looked at. Where its sentences of story are left out, and what remains is a question
+by itself with a place for all that it says, that is answered, and what was left out is said.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from assistant.record import Record, blank, listed
+from assistant.said_over import Place, places_of
+from intents.elsewhere import outside_of
+from intents.question import Question
+from intents.stories import Story, stories_of, without_story
+from solvers.quantities import Length
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done may be what is asked
+_ONE = re.compile(r"\b(?:this|that|the|each|does|will|every|last|next) one$", re.IGNORECASE)
+KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
+
+
+def answered_without_story(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line is whole without its sentences of story; if so that is answered."""
+    told = stories_of(text) if record["outcome"] in ("asks", "declined") else []
+    rest = without_story(text, told) if told and outside_of(text) is None else ""
+    if not rest:
+        return False
+    before = (c.pending, c.last, c.points, c.just_kept, c.statements)
+    trial = blank(text, record["via"], c.job, record["file"])
+    c.pending = c.last = None
+    c.take(trial, rest)
+    question = next((q for q in c.read(rest).questions if q.topic == trial["topic"]), None)
+    good = trial["outcome"] == "answered" and question is not None and _all_used(question, rest)
+    if not good or c.last is None or _wanted(c, text, told):
+        c.pending, c.last, c.points, c.just_kept, c.statements = before
+        return False
+    record.update({name: value for name, value in trial.items() if name not in KEPT})
+    left = listed(_numbers(text, told), "and")
+    record["also"].append({"name": "left out", "value": None, "unit": "word", "text": left})
+    record["say"] += f" Left out: {left}."
+    c.last.record = record
+    return True
+
+
+def _all_used(question: Question, rest: str) -> bool:
+    """Whether every number of what remains is in the question that was answered."""
+    spans = [(heard.start, heard.end) for heard in question.givens.values()]
+    return question.claim is None and all(
+        any(start < place.end and place.start < end for start, end in spans)
+        for place in places_of(rest) if not _ONE.search(rest[: place.end])
+    )
+
+
+def _wanted(c: Conversation, text: str, told: Sequence[Story]) -> bool:
+    """Whether the story may hold what the answer took from elsewhere: a default, or what the job knows."""
+    assert c.last is not None
+    topic, givens = c.last.topic, c.last.givens
+    if any(given.source == "job" for given in givens.values()):
+        return True
+    here = [story for story in told if not story.another]
+    if here and topic.name in SUMS:
+        return True
+    said = [place for place in places_of(text) if any(s.start <= place.start < s.end for s in here)]
+    assumed = [topic.parameter(name) for name, given in givens.items() if given.source == "assumed"]
+    if any(type(place.value) is parameter.kind for place in said for parameter in assumed):
+        return True
+    listed = any(isinstance(given.value, tuple) for given in givens.values())
+    if listed and any(isinstance(place.value, Length) and not _in_the(text, place) for place in said):
+        return True  # it may be one more of the list
+    whole = next((q for q in c.read(text).questions if q.topic == topic.name), None)
+    placed = whole.givens.items() if whole else ()
+    took = {name for name, heard in placed if any(s.start <= heard.start < s.end for s in here)}
+    return any(name not in givens or givens[name].source == "assumed" for name in took)
+
+
+def _numbers(text: str, told: Sequence[Story]) -> list[str]:
+    """The quantities of the story in the person's own words; "500 in the box" is 500."""
+    places = [place for place in places_of(text) if any(s.start <= place.start < s.end for s in told)]
+    ends = [place.end - 3 if _in_the(text, place) else place.end for place in places]
+    return [text[place.start : end] for place, end in zip(places, ends, strict=True)]
+
+
+def _in_the(text: str, place: Place) -> bool:
+    """Whether what reads as inches is none: 500 in the box, 40 in stock."""
+    return text[place.end - 3 : place.end] == " in" and text[place.end : place.end + 5] in (" the ", " stoc")
