@@ -20,7 +20,7 @@ from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
-from assistant.told_round import answered_without_story
+from assistant.told_round import look_past_story
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
@@ -85,7 +85,7 @@ class Conversation:
         if context.may_be_joined(self, record, text):
             context.joined(self, record, text)
         if waited is None and before is None:
-            answered_without_story(self, record, text)
+            look_past_story(self, record, text)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]

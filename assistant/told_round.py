@@ -1,7 +1,7 @@
 """A question with a story round it: "the ramp wall came out at 6 in four hours. Now the lake wall, 103 1/2, 7 at most?".
 
-Only a line that came to no answer is looked at. Where its sentences of story are left out, and what remains is a question
-by itself with a place for all that it says, that is answered, and what was left out is said.
+Where a line came to no answer, and without its sentences of story it is a question by itself with a place for all that it
+says, that is answered, and what was left out is said. Where it came to another answer with them than without, it asks.
 """
 
 from __future__ import annotations
@@ -10,12 +10,15 @@ import re
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from assistant.record import Record, blank, listed
+from assistant.pending import Asked, Pending
+from assistant.record import Record, blank, given_line, listed, put_asked
 from assistant.said_over import Place, places_of
+from assistant.ways import Way, same_answer, which_way
 from intents.elsewhere import outside_of
 from intents.question import Question
 from intents.stories import Story, stories_of, without_story
 from solvers.quantities import Length
+from solvers.registry import work_out
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -25,27 +28,47 @@ _ONE = re.compile(r"\b(?:this|that|the|each|does|will|every|last|next) one$", re
 KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
 
 
-def answered_without_story(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line is whole without its sentences of story; if so that is answered."""
-    told = stories_of(text) if record["outcome"] in ("asks", "declined") else []
+def look_past_story(c: Conversation, record: Record, text: str) -> None:
+    """Answer a line that came to nothing without its story; ask where that would change the answer it came to."""
+    told = stories_of(text) if record["outcome"] in ("asks", "declined", "answered") else []
     rest = without_story(text, told) if told and outside_of(text) is None else ""
     if not rest:
-        return False
+        return
     before = (c.pending, c.last, c.points, c.just_kept, c.statements)
     trial = blank(text, record["via"], c.job, record["file"])
     c.pending = c.last = None
     c.take(trial, rest)
     question = next((q for q in c.read(rest).questions if q.topic == trial["topic"]), None)
     good = trial["outcome"] == "answered" and question is not None and _all_used(question, rest)
-    if not good or c.last is None or _wanted(c, text, told):
-        c.pending, c.last, c.points, c.just_kept, c.statements = before
-        return False
+    without, taken = c.last, good and c.last is not None and not _wanted(c, text, told)
+    if record["outcome"] != "answered" and taken and without is not None:
+        _take(record, trial, listed(_numbers(text, told), "and"))
+        without.record = record
+        return
+    c.pending, c.last, c.points, c.just_kept, c.statements = before
+    if record["outcome"] == "answered" and good:
+        _ask_which(c, record, without)
+
+
+def _take(record: Record, trial: Record, left: str) -> None:
+    """Make the record that of the question without its story, with what was left out."""
     record.update({name: value for name, value in trial.items() if name not in KEPT})
-    left = listed(_numbers(text, told), "and")
     record["also"].append({"name": "left out", "value": None, "unit": "word", "text": left})
     record["say"] += f" Left out: {left}."
-    c.last.record = record
-    return True
+
+
+def _ask_which(c: Conversation, record: Record, without: Asked | None) -> None:
+    """Ask where a number of the story went into the answer, and the question is whole without it: 14 courses short."""
+    asked = (c.last, without)
+    ways = [Way(each, work_out(each.topic, each.givens, each.tape_step, each.metric)) for each in asked if each]
+    if len(ways) < len(asked) or ways[0].worked.topic is not ways[1].worked.topic or same_answer(w.worked for w in ways):
+        return
+    topic = ways[0].worked.topic
+    givens = [given_line(topic.parameter(given.name).label, given) for given in ways[0].worked.givens]
+    kept = {name: record[name] for name in KEPT}
+    record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
+    put_asked(record, topic.name, which_way(ways), givens)
+    c.pending, c.last = Pending(ways[0].asked, ways=ways), None
 
 
 def _all_used(question: Question, rest: str) -> bool:
@@ -53,7 +76,8 @@ def _all_used(question: Question, rest: str) -> bool:
     spans = [(heard.start, heard.end) for heard in question.givens.values()]
     return question.claim is None and all(
         any(start < place.end and place.start < end for start, end in spans)
-        for place in places_of(rest) if not _ONE.search(rest[: place.end])
+        for place in places_of(rest)
+        if not _ONE.search(rest[: place.end])
     )
 
 

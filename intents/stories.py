@@ -41,9 +41,7 @@ _TOOLS, _LEADS = frozenset("tape brake hoist lorry scaffold".split()), frozenset
 _WAS = frozenset(
     "was were did went took ran fell broke paid bought ruined wasted stacked shimmed walked ended froze ate guessed".split()
 )
-_SPEC = frozenset(
-    "said told asked wanted wants had got gave knew put use used went with call measured".split()
-)
+_SPEC = frozenset("said told asked wanted wants had got gave knew put use used went with call measured".split())
 _STATES = frozenset("is are has have runs measures covers reads gets come comes takes goes".split())
 _SHOWS = frozenset("says say reads read shows show".split())
 _WANTED = (("i", "need"), ("i", "want"), ("i", "am"), ("we", "need"), ("we", "want"), ("went", "with"))

@@ -52,6 +52,13 @@ def test_what_the_job_knows_is_not_taken_for_what_the_story_says() -> None:
     assert record["outcome"] != "answered" or all(given["from"] != "job" for given in record["givens"])
 
 
+def test_a_number_of_the_story_that_changes_the_answer_is_asked_about() -> None:
+    story = "Two of the lads walked off at noon, 14 courses short. Wall is 108 high, 6 1/2 max. Exposure?"
+    assert (last(story)["outcome"], last(story)["topic"]) == ("asks", "course layout")
+    assert "14" in last(story)["ask"]
+    assert last("I hung a gauge in the shed and it shows 61 F and 82 percent. What is the dew point?")["outcome"] == "answered"
+
+
 def test_a_follow_up_goes_on_from_the_question() -> None:
     record = last("He paid 600 for that saw in 2015. The corner's 96. What do I set it at?", "and at 90?")
     assert record["answer"]["value"] == 45

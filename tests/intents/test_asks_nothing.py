@@ -21,7 +21,7 @@ from intents.asks_nothing import asks_nothing
         "Dave dropped 30 boards at 14 pounds each on his foot",
         "put 6 straps up on the ramp wall today, each is about 9 lb, my arms are gone",
         "my cousin gable is 28 feet at 9/12 and he did it with a 20 foot ladder",
-        "used to be they put 1 inch on a 6 inch board and no one asked why it leaked",
+        "used to be they put 1 inch on a 6 inch board and no one asked about it",
         "tell Marek the lift goes back on the 15th",
         "ask him did the 16 foot boards come",
     ],
