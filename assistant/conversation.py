@@ -33,7 +33,7 @@ from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
-STATED = frozenset(("remember", "follow-up", "correct", "compare"))  # talk that a story is taken for
+STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
 

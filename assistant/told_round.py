@@ -6,7 +6,6 @@ says, that is answered, and what was left out is said. Where it came to another 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
@@ -15,7 +14,6 @@ from assistant.record import Record, blank, given_line, listed, put_asked
 from assistant.said_over import Place, places_of
 from assistant.ways import Way, same_answer, which_way
 from intents.elsewhere import outside_of
-from intents.question import Question
 from intents.stories import Story, stories_of, without_story
 from solvers.quantities import Length
 from solvers.registry import work_out
@@ -24,7 +22,6 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done may be what is asked
-_ONE = re.compile(r"\b(?:this|that|the|each|does|will|every|last|next) one$", re.IGNORECASE)
 KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
 
 
@@ -39,7 +36,7 @@ def look_past_story(c: Conversation, record: Record, text: str) -> None:
     c.pending = c.last = None
     c.take(trial, rest)
     question = next((q for q in c.read(rest).questions if q.topic == trial["topic"]), None)
-    good = trial["outcome"] == "answered" and question is not None and _all_used(question, rest)
+    good = trial["outcome"] == "answered" and question is not None and question.claim is None
     without, taken = c.last, good and c.last is not None and not _wanted(c, text, told)
     if record["outcome"] != "answered" and taken and without is not None:
         _take(record, trial, listed(_numbers(text, told), "and"))
@@ -71,16 +68,6 @@ def _ask_which(c: Conversation, record: Record, without: Asked | None) -> None:
     c.pending, c.last = Pending(ways[0].asked, ways=ways), None
 
 
-def _all_used(question: Question, rest: str) -> bool:
-    """Whether every number of what remains is in the question that was answered."""
-    spans = [(heard.start, heard.end) for heard in question.givens.values()]
-    return question.claim is None and all(
-        any(start < place.end and place.start < end for start, end in spans)
-        for place in places_of(rest)
-        if not _ONE.search(rest[: place.end])
-    )
-
-
 def _wanted(c: Conversation, text: str, told: Sequence[Story]) -> bool:
     """Whether the story may hold what the answer took from elsewhere: a default, or what the job knows."""
     assert c.last is not None
@@ -106,6 +93,7 @@ def _wanted(c: Conversation, text: str, told: Sequence[Story]) -> bool:
 def _numbers(text: str, told: Sequence[Story]) -> list[str]:
     """The quantities of the story in the person's own words; "500 in the box" is 500."""
     places = [place for place in places_of(text) if any(s.start <= place.start < s.end for s in told)]
+    places = [place for place in places if place.words != ("one",)]  # the one before
     ends = [place.end - 3 if _in_the(text, place) else place.end for place in places]
     return [text[place.start : end] for place, end in zip(places, ends, strict=True)]
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from functools import cache
+from itertools import pairwise
 from pathlib import Path
 
 from intents.chart import LIGHT
@@ -55,6 +56,7 @@ _REMARKS = frozenset("less never like you it's that's nobody everyone everybody 
 _WHOSE = frozenset("his her their somebody's someone's".split())
 _HOW_MUCH = frozenset("how what what's whats which where angle".split())
 _OURS = frozenset(("my", "the", "our"))
+_OF_THE_JOB = frozenset("framed pitched measured checked taped marked spaced lapped sloped".split())  # "we framed it at 7/12"
 _IT = frozenset("it them me us him".split())
 _BETWEEN = 2  # words between who did it and what
 _JOINS = frozenset(("and", "but"))
@@ -103,10 +105,13 @@ def _told(clause: Sequence[str], before: str, folder: Path) -> str:
     reported = _OF_WHICH if not _REPORTED.isdisjoint(clause) and not any(map(is_number, clause)) else frozenset[str]()
     if not (_ASKING - reported).isdisjoint(clause) or clause[0] in _ASKING_FIRST:
         return ""
+    whose = of_another(clause)
+    if not whose and "there" not in clause and any(a in _ASKING_FIRST and is_number(b) for a, b in pairwise(clause)):
+        return ""  # the roof is 8/12 though he said ten
     named = clause[0].isalpha() and clause[1:2] != [] and clause[1] in DONE - _WAS and clause[0] not in _known(folder)
     if named or somebody_did(clause) or (clause[0] == "my" and not _BODY.isdisjoint(clause[1:3])):
         return "done"
-    if not _WAS.isdisjoint(clause) or clause[0] in _BEGUN or of_another(clause):
+    if not _WAS.isdisjoint(clause) or clause[0] in _BEGUN or whose:
         return "was"
     if before == "done" and (clause[0] == "each" or "there" in clause[:2]):
         return "was"
@@ -124,7 +129,8 @@ def somebody_did(clause: Sequence[str]) -> bool:
             return True
         if word in DONE and list(clause[max(0, at - 2) : at]) == ["no", "one"]:
             return True
-        if at and word.endswith("ed") and clause[at + 1 : at + 2] and clause[at + 1] in _IT and clause[at - 1].isalpha():
+        it = at and clause[at - 1].isalpha() and not _IT.isdisjoint(clause[at + 1 : at + 2])
+        if it and word.endswith("ed") and word not in _OF_THE_JOB:
             return True
     return False
 

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from intents.asks_nothing import DONE, clauses_of, is_number, somebody_did
+from intents.asks_nothing import DONE, PEOPLE, clauses_of, is_number, somebody_did
 from intents.remarks import ASKING
 from intents.tokens import tokenize
 
@@ -34,7 +34,7 @@ _TIME = frozenset(
 )
 _READY = re.compile(
     r"\b(?:on site|in stock|(?:in|on) (?:the|my|a) (?:box|truck|van|rack|bucket|shed|yard|pallet|trailer|lorry)|on \d+ pallets"
-    r"|off-? ?cuts|helpers?|coffees|phones|boxes of)\b"
+    r"|off ?-? ?cuts|helpers?|coffees|phones|boxes of|guys|lads|men|fellas)\b"
 )
 _TOOLS, _LEADS = frozenset("tape brake hoist lorry scaffold".split()), frozenset(("my", "the", "our"))
 # What was done: not "had", "got", "found" or "said", after which a value of the job may stand.
@@ -42,6 +42,7 @@ _WAS = frozenset(
     "was were did went took ran fell broke paid bought ruined wasted stacked shimmed walked ended froze ate guessed".split()
 )
 _SPEC = frozenset("said told asked wanted wants had got gave knew put use used went with call measured".split())
+_MATES = PEOPLE - frozenset("i we it who you they he she".split())
 _STATES = frozenset("is are has have runs measures covers reads gets come comes takes goes".split())
 _SHOWS = frozenset("says say reads read shows show".split())
 _WANTED = (("i", "need"), ("i", "want"), ("i", "am"), ("we", "need"), ("we", "want"), ("went", "with"))
@@ -49,6 +50,7 @@ _DECIDED = frozenset("settled decided agreed".split())
 _ON = "on"  # what was settled on holds
 _WAVED_OFF = (("forget", "that"), ("forget", "it"), ("ignore", "those"), ("ignore", "that"), ("leave", "those"), ("not", "that"))
 _OURS = frozenset(("ours", "mine", "here"))  # a sentence that begins so leaves another's behind
+_HERE_IS = (["here", "is"], ["here", "are"], ["here", "goes"])  # here's the list
 _OF_THE_JOB = frozenset(
     "overhang overhangs waste kerf lap laps lapped reveal window windows door doors opening openings starter exposure showing"
     " ratio limit stops moisture humidity".split()
@@ -89,9 +91,12 @@ def stories_of(text: str) -> list[Story]:
     if not 1 < len(spans) <= MOST:
         return []
     said = [(start, end, _words(text[start:end])) for start, end in spans]
-    turns = [not _OURS.isdisjoint(words[:1]) for _, _, words in said[1:]]
+    if not _BILL.isdisjoint(said[-1][2]):
+        said = [each for each in said if each is said[-1] or not _priced(each[2])]
+    turns = [not _OURS.isdisjoint(words[:1]) and words[:2] not in _HERE_IS for _, _, words in said[1:]]
     pairs = zip(said, turns, strict=False)
-    return [Story(start, end, _of_another(words)) for (start, end, words), turned in pairs if is_story(words, turned)]
+    found = ((each, turned) for each, turned in pairs if is_story(each[2], turned))
+    return [Story(start, end, turned or _of_another(words)) for (start, end, words), turned in found]
 
 
 def without_story(text: str, told: Sequence[Story]) -> str:
@@ -133,12 +138,19 @@ def _cued(clause: Sequence[str]) -> bool:
     """Whether words of a clause tell what was done, or of money, time, a tool or what lies ready."""
     if not (_MONEY | _WAS).isdisjoint(clause) or _of_time(clause) or _READY.search(" ".join(clause)):
         return True
+    if "left" in clause and not _MATES.isdisjoint(clause[: clause.index("left")]):
+        return True
     return _of_a_tool(clause) or (_SPEC.isdisjoint(clause) and (somebody_did(clause) or clause[0] in DONE))
 
 
 def _of_time(clause: Sequence[str]) -> bool:
     """Whether what a clause counts is time, or how far the yard is."""
     return any(is_number(a) and b in _TIME for a, b in pairwise(clause))
+
+
+def _priced(words: Sequence[str]) -> bool:
+    """Whether a sentence tells a price as it now is, which where money is asked for is of the job."""
+    return not _MONEY.isdisjoint(words) and _WAS.isdisjoint(words)
 
 
 def _of_a_tool(clause: Sequence[str]) -> bool:
@@ -163,7 +175,7 @@ def _goes_on(rest: Sequence[str], story: Sequence[str]) -> bool:
         return True
     if any(a == "left" and b not in _LEFT_SIDE for a, b in pairwise((*rest, ""))):
         return True
-    if not _BILL.isdisjoint(rest) and not _MONEY.isdisjoint(story):
+    if not _BILL.isdisjoint(rest) and not _MONEY.isdisjoint(story) and _MONEY.isdisjoint(rest):
         return True
     return not _FETCHED.isdisjoint(rest) and not _HELD.isdisjoint(story)
 

@@ -55,6 +55,7 @@ def test_what_may_be_of_the_job_is_none(sentence: str) -> None:
 
 def test_a_turn_leaves_what_stood_before_it_behind() -> None:
     assert stories_of("The shop wants 19.99 for 50 foot of it. Mine's 45 percent open, wall 12 m. Free area?")
+    assert not stories_of("They come 12 ft and 3 short. Here's the list: 4 at 40 and 2 at 61. How many sticks?")
     assert not stories_of("The shop wants 19.99 for 50 foot of it. It's 45 percent open, wall 12 m. Free area?")
 
 
