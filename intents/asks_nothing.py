@@ -43,6 +43,7 @@ _ASKING = frozenset(
     " subtract say wondering wonder curious looking trying set must order buy make take use go try call split lay mark total"
     " altogether sum cost count weight area".split()
 )
+_AT_ONCE = frozenset("how what what's whats where give find".split())  # one of these settles it, whatever the clause
 _REPORTED, _OF_WHICH = frozenset(("said", "asked")), frozenset("which who why when".split())  # I said which side
 _ASKING_FIRST = frozenset("is are am".split())
 _DAYS = frozenset(
@@ -70,7 +71,7 @@ _SIGNS = re.compile(  # without one of these no line is looked at
 
 def asks_nothing(text: str, folder: Path = FOLDER) -> bool:
     """Whether every clause of the line tells what was, or remarks on it, and one tells what somebody did."""
-    if "?" in text or not _SIGNS.search(text):
+    if "?" in text or not _AT_ONCE.isdisjoint(text.lower().split()) or not _SIGNS.search(text):
         return False
     words = [token.text for token in tokenize(text)]
     if _prefers(words) or _to_another(words, folder):
