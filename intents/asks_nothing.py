@@ -56,6 +56,9 @@ _OPENS = frozenset("and but so then because cause 'cause well".split())
 _REMARKS = frozenset("less never like you it's that's nobody everyone everybody typical mad lovely".split())
 _WHOSE = frozenset("his her their somebody's someone's".split())
 _HOW_MUCH = frozenset("how what what's whats which where angle".split())
+_PASSED_ON = frozenset(
+    "is are was were did does do has have had can will comes come came goes go needs need whether if that to he she they we i".split()
+)
 _OURS = frozenset(("my", "the", "our"))
 _OF_THE_JOB = frozenset("framed pitched measured checked taped marked spaced lapped sloped".split())  # "we framed it at 7/12"
 _IT = frozenset("it them me us him".split())
@@ -154,6 +157,8 @@ def _to_another(words: Sequence[str], folder: Path) -> bool:
     """Whether it is said to be passed on: tell Marek the scaffold comes down, ask him did it come in."""
     if words[:1] not in (["tell"], ["ask"]) or len(words) < 3 or not _HOW_MUCH.isdisjoint(words):
         return False
+    if _PASSED_ON.isdisjoint(words):
+        return False  # tell him the miter for a 92 degree corner
     return words[1] in _IT - {"us", "me", "it"} or (words[1].isalpha() and words[1] not in _known(folder))
 
 

@@ -82,6 +82,21 @@ def test_what_asks_nothing_of_ours_is_declined(text: str) -> None:
     assert last(text)["outcome"] == "declined"
 
 
+@pytest.mark.parametrize(
+    ("text", "answer"),
+    [
+        ("Do you think 45 is right for a 92 corner", "44°"),
+        ("in your opinion what miter closes best on a 92 degree corner", "44°"),
+        ("does that sound right to you, 44 for a 92 degree corner", "44°"),
+        ("what kind of gap is 3/8 behind the siding", "ventilated"),
+        ("would you say it's steep at 9/12, what angle is that", "36.9°"),
+        ("channel .625 wide, .5 deep, 146 inches long, cubic inches of water, and what happens when that freezes", "45.6 in³"),
+    ],
+)
+def test_what_sounds_like_it_and_is_of_ours_is_answered(text: str, answer: str) -> None:
+    assert last(text)["answer"]["text"] == answer
+
+
 def test_after_an_answer_a_story_may_be_a_change_of_it() -> None:
     assert last("miter for a 92 degree corner", "I told you 93")["answer"]["value"] == 43.5
     assert last("miter for a 92 degree corner", "I had it at 45 and he laughed at me")["topic"] == "compare"

@@ -50,6 +50,7 @@ def test_a_story_asks_for_nothing(text: str) -> None:
         "ask away: miter for a 92 degree corner",
         "roof was 5/12 on the drawing",
         "rake 7/12",
+        "tell him the miter for a 92 degree corner",
         "we framed it at 11 in 12",
         "so you know the roof is eight in twelve the drawings said ten but I checked it with the level",
     ],
