@@ -57,7 +57,8 @@ _REMARKS = frozenset("less never like you it's that's nobody everyone everybody 
 _WHOSE = frozenset("his her their somebody's someone's".split())
 _HOW_MUCH = frozenset("how what what's whats which where angle".split())
 _PASSED_ON = frozenset(
-    "is are was were did does do has have had can will comes come came goes go needs need whether if that to he she they we i".split()
+    "is are was were did does do has have had can will comes come came goes go needs need whether if that to he she they we"
+    " i".split()
 )
 _OURS = frozenset(("my", "the", "our"))
 _OF_THE_JOB = frozenset("framed pitched measured checked taped marked spaced lapped sloped".split())  # "we framed it at 7/12"
