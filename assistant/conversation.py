@@ -20,7 +20,9 @@ from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
+from assistant.told_round import look_past_story
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
+from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
 from intents.question import Question, Reading
@@ -31,6 +33,8 @@ from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
+STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
+NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
 
 @dataclass(slots=True)
@@ -75,11 +79,13 @@ class Conversation:
         """
         record = blank(text, via, self.job, file)
         self.points, self.alternatives, self.reads = Points(), alternatives, {}
-        waited = self.pending
+        waited, before = self.pending, self.last
         self.take(record, text)
         at_the_saw.go_on_at_the_saw(self, record, waited)
         if context.may_be_joined(self, record, text):
             context.joined(self, record, text)
+        if waited is None and before is None:
+            look_past_story(self, record, text)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -125,6 +131,9 @@ class Conversation:
         pending, self.pending = self.pending, None
         if pending and replies.settle(self, record, text, reading, pending):
             return
+        if (questions or said) and self._told_only(said, text):
+            put_declined(record, NOTHING_ASKED)
+            return
         if said and self._acted_after(record, said, text, questions):
             return
         if at_the_saw.ask_the_saw(self, record, text):
@@ -154,6 +163,12 @@ class Conversation:
             return False
         self._tell_meanwhile(record, said, text)
         return True
+
+    def _told_only(self, said: Said | None, text: str) -> bool:
+        """Whether the line is a story that asks for nothing; after a question it may be a change of that, told as one."""
+        if self.last is not None or self.told or not (said is None or said.topic in STATED):
+            return False
+        return asks_nothing(text)
 
     def _tell_meanwhile(self, record: Record, said: Said, text: str) -> None:
         """Keep a value that was told while a question for another is open, and leave that open."""

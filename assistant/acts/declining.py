@@ -23,6 +23,7 @@ NOT_MINE = {
     "other": "That is not for me to work out",
     "fee": "What the trade charges and what money is worth are not for me to say",
     "heat": "Heating, fans and insulation are not for me to size",
+    "opinion": "What to think of that is not for me to say",
     "mate": "That is not for me: it wants hands",
 }  # fmt: skip
 
