@@ -15,6 +15,7 @@ from typing import ClassVar
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
+from intents.counted_things import other_count
 from intents.crossed import crossed
 from intents.features import of_sentence
 from intents.gable_over import gable_over
@@ -167,7 +168,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             if turned := crossed(question, topics.get(question.topic, ())):
                 question.swaps = [turned]
         if question.complete:
-            doubts = cut_off(chart, phrases, question) or of_both(chart, question) or in_doubt(chart, phrases, question)
+            doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
+            doubts = doubts or in_doubt(chart, phrases, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
             if not doubts:
                 layers_gone(chart, question)

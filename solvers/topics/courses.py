@@ -16,6 +16,7 @@ from solvers.story_pole import Mark, courses_between, draw_pole, put_marks, refu
 from solvers.working import Working
 
 POLE_CAUTION = "Mark every course from the one end of the pole: stepping off course by course lets the error grow."
+OVER = Fraction(1, 4)  # inches that courses may come out over what was said with their number
 
 
 class Meant(Choice):
@@ -50,6 +51,8 @@ def course_layout(
     """
     if count is not None:
         refuse_crowd(work, work.value(count), "courses", height)
+        if exposure is not None:
+            _refuse_over(work, height, count, exposure)
         even = _lay_out(work, height, count)
         if exposure is not None:
             work.also("change from what you said", even - exposure, "in")
@@ -69,6 +72,16 @@ def course_layout(
     work.also("change from what you said", even - exposure, "in")
     if meant is Meant.GREATEST:
         work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)
+
+
+def _refuse_over(work: Working, height: Term, count: Term, exposure: Term) -> None:
+    """So many courses may come out a little over what was said with them, but no more than that."""
+    even, whole = height / count, ceil(height / exposure)
+    work.refuse_when(
+        work.value(even - exposure) > OVER,
+        f"{work.text(count)} courses on {work.text(height)} are {work.text(even, 'in')} each, over the {work.text(exposure)} "
+        f"you said: say {work.text(whole, 'count')} courses, or the exposure again",
+    )
 
 
 def _lay_out(work: Working, height: Term, courses: Term) -> Term:

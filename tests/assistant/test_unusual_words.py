@@ -53,3 +53,27 @@ def test_no_question_back_names_an_empty_way() -> None:
 @pytest.mark.parametrize("line", ["mind the foot of that ladder, it's only sat about two foot out", "ladder footing at 2 ft"])
 def test_nobody_leans_a_ladder_at_two_feet(line: str) -> None:
     assert answer(line)["outcome"] == "declined"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "cost of 12 boards at 14 each, the van is 60",
+        "8 sheets at $40 each, cost? delivery is 75",
+        "reveal max 8 in, courses? 14 ft stock",
+        "no more than 7 to the weather, how many courses, 16 ft stock",
+    ],
+)
+def test_a_number_of_something_else_is_no_count_and_no_height(line: str) -> None:
+    record = answer(line)
+    assert record["outcome"] == "asks" or record["answer"]["value"] in (168, 320), record["say"]
+
+
+@pytest.mark.parametrize("line", ["wall 108 high, 6 1/2 exposure at most, 14 courses", "108 inches, 12 courses, 7 in reveal at most"])
+def test_courses_over_the_greatest_exposure_are_refused(line: str) -> None:
+    record = answer(line)
+    assert record["outcome"] == "declined" and "each, over" in record["say"]
+
+
+def test_courses_that_fit_under_the_greatest_are_laid_out() -> None:
+    assert answer("wall 108 high, 6 1/2 exposure at most, 17 courses")["answer"]["value"] == pytest.approx(108 / 17)
