@@ -114,6 +114,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return True  # what corner a setting makes
     if topic == "miter for a corner" and not _OPENS.isdisjoint(pairwise(words)):
         return True  # how far it opens, cut for another corner
+    if topic == "conversion" and "rather" in words:
+        return True  # in yards, or rather in metres
     if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):
         return True  # how wide the gable is was asked, and cannot be what was given
     if topic == "ladder footing" and "ladder" not in words and not _PROPS.isdisjoint(words):
