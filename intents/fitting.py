@@ -80,7 +80,6 @@ STOCK = "stock length"  # sold by the foot: an 8 1/4 board is named by its width
 LEAST_QUARTERED = 12  # 20 1/4 comes off a tape too; of feet nobody says a quarter past twelve
 TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where a phrase asks for them
 _MAY_FIT = {kind: frozenset((*kinds, *TOTALS)) for kind, kinds in KINDS.items()}
-FULL_CIRCLE = 360  # degrees
 LEAST_FEET = 200  # of wall, from which on they are square feet
 TAKEN = ", taken as "  # in the text of a value: what it was said as, and what it was taken as
 UNIT_GUESS = 0.75  # how sure a unit is that was not said
@@ -178,7 +177,7 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Measure:  # five eighths in millimetres: a part of the tape is of an inch
         part = value.denominator in (2, 4, *TAPE_PARTS)
         return Fit(Measure(Length(value, "in", text)), 0.7) if part else None
-    if not cued or (kind is Angle and value > FULL_CIRCLE):  # run 1510 angle
+    if not cued:
         return None
     if kind is Money and value >= 100 and TWO_PART.fullmatch(text):
         return Fit(Money(value / 100, "money", text), UNIT_GUESS)

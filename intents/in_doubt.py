@@ -110,20 +110,16 @@ def other_topic(chart: Chart, question: Question) -> bool:
     end = len(words) - (words[-1:] == ["?"])
     if topic not in ("cost", "take-off", "tape arithmetic") and not _COSTS.isdisjoint(words[max(0, end - _AT_END) : end]):
         return True
-    if topic == "miter for a corner" and ("what", "corner") in pairwise(words) and "saw" in words:
-        return True  # what corner a setting makes
-    if topic == "miter for a corner" and not _OPENS.isdisjoint(pairwise(words)):
-        return True  # how far it opens, cut for another corner
-    if topic == "conversion" and "rather" in words:
-        return True  # in yards, or rather in metres
+    if topic == "miter for a corner":  # what corner a setting makes; how far it opens, cut for another
+        pairs = {*pairwise(words)}
+        return (("what", "corner") in pairs and "saw" in words) or not _OPENS.isdisjoint(pairs)
+    if topic == "conversion":
+        return "rather" in words  # in yards, or rather in metres
     if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):
         return True  # how wide the gable is was asked, and cannot be what was given
-    if topic == "ladder footing" and "ladder" not in words and not _PROPS.isdisjoint(words):
-        return True
-    if topic == "ladder footing" and not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words):
-        return True  # its foot is not asked, but how high it gets
-    if topic == "ladder footing" and _FOOTED.isdisjoint(words):
-        return True  # who has the ladder
+    if topic == "ladder footing":  # a prop's; who has the ladder; or how high it gets
+        prop = "ladder" not in words and not _PROPS.isdisjoint(words)
+        return prop or _FOOTED.isdisjoint(words) or (not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words))
     if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
         return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "gable height" and _TALL.isdisjoint(words):
