@@ -25,6 +25,8 @@ if TYPE_CHECKING:
 
 MOST_WAYS = 8
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
+SCALE_UNSAID = 0.5
+HALVES = 30  # two sizes this large or more, both told to the half, are of inches: nobody measures 47 1/2 feet so
 TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no scale are no Celsius
 UNIT_WORDS = {
     "ft": {"feet", "foot", "ft", "'"}, "in": {"inches", "inch", "in", '"'}, "degF": {"f", "fahrenheit"},
@@ -59,6 +61,8 @@ def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Hear
     """Two sides of one thing said with no unit are of one unit: 82 1/2 can only be inches, so 38 beside it is too."""
     bare = {n: h for n, h in heard.items() if isinstance(h.value, Length) and n in slots and slots[n].doubt and _no_unit(h)}
     doubtful = [name for name, given in bare.items() if given.others]
+    if len(bare) == len(doubtful) == 2 and all(h.value.value.denominator == 2 and h.value.value >= HALVES for h in bare.values()):
+        return heard | {n: replace(h, value=Length(h.value.value, "in", h.text), others=()) for n, h in bare.items()}
     if len(bare) != 2 or len(doubtful) != 1:
         return heard
     (name,), (other,) = doubtful, [n for n in bare if n not in doubtful]
@@ -85,7 +89,8 @@ def _choices(name: str, heard: Heard, kind: type) -> list[Given]:
     values = [heard.value, *heard.others]
     if issubclass(kind, Enum):
         values = [kind[value] if isinstance(value, str) else value for value in values]
-    return [Given(name, value, "asked", heard.sure) for value in values]
+    unsaid = bool(heard.others) and type(heard.value) in TOO_HOT  # 45 degrees, of either scale
+    return [Given(name, value, "asked", min(heard.sure, SCALE_UNSAID) if unsaid else heard.sure) for value in values]
 
 
 def same_answer(worked: Iterable[Worked]) -> bool:

@@ -22,6 +22,7 @@ _THROWN = frozenset("throw throwing thrown wasting wasted waste chuck lose losin
 _PLENTY = 40  # percent: no one wastes more
 _SCREEN = frozenset("screen mesh bugscreen screening".split())
 _TAKES = frozenset("takes take blocks block cuts cut steals steal robs rob loses lose closes eats eat stops stop shuts".split())
+_CLOSES = frozenset("blocks block closes close shuts shut steals robs eats".split())  # of the screen named before
 _SMALL = frozenset("away out off up down about around of some me only just roughly".split())
 _OPEN = frozenset(("open", "free", "clear"))
 _SHUT = frozenset("closed blocked solid shut wire".split())
@@ -80,6 +81,7 @@ def _through_screen(words: list[str], row: list[Reading]) -> Reading | None:
             start -= 1
         end = reading.end
         told = start > 0 and words[start - 1] in _TAKES and not _SCREEN.isdisjoint(words[max(0, start - 4) : start - 1])
+        told = told or (start > 0 and words[start - 1] in _CLOSES and not _SCREEN.isdisjoint(words[: start - 1]))
         if told and words[end] not in _OPEN:
             return Reading("percent", start - 1, end, Percent(100 - share, "percent"), SURE)
         if words[end] in _SHUT:

@@ -21,7 +21,7 @@ from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
-WALL, LAYER, FACE, WRAP, APART, AGAIN = "wall layer face wrap apart again".split()
+WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP = "wall layer face wrap apart again lap".split()
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | {"tape": TOOL, "level": LEVEL}
@@ -58,6 +58,7 @@ _MANY = frozenset(
 )
 _DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
 _HAS = frozenset("has have got there's".split())
+_COVERS = {(by, covers) for by in ("only", "batten", "strip") for covers in ("covers", "hides", "laps", "overlaps")}
 _AS_MANY = frozenset("them these those em".split())
 _ENDS = frozenset(".,;?!")
 # Topics about angles alone: no length is theirs.
@@ -80,7 +81,7 @@ _PASSED = (
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "vent area": frozenset((COUNTED,)),
         "course layout": frozenset((LONG,)),
-        "wood movement": frozenset((SPACING, APART, LONG)),
+        "wood movement": frozenset((SPACING, APART, LONG, LAP)),
         "air gap": frozenset((SPACING, APART, NOMINAL, WALL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL, FACE)),
@@ -90,7 +91,7 @@ _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high")
 _SIZES = frozenset("long wide high tall length width size big".split())
 _CUTS = frozenset("rip saw miter mitre bevel angle degrees cut set setting gauge".split())
 _VENTS = frozenset("gable roof ridge soffit turtle box old".split())
-_UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap", "air gap"}  # where how many there are changes nothing
+_UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap", "air gap", "wood movement"}  # however many there are
 LEAST_STOCK = 4  # ft
 THICKEST = 4  # in
 WIDEST_FACE = 24  # in
@@ -209,6 +210,8 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
         return APART
     if words[end : end + 1] == ["long"]:
         return LONG
+    if tuple(words[max(0, reading.start - 2) : reading.start]) in _COVERS:
+        return LAP  # the batten only covers an inch
     return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
 
 
@@ -226,6 +229,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return COUNTED  # a couple of 20 footers
     if "vents" in after and (after[0] == "vents" or after[0] in _VENTS) and _few(reading):  # 2 gable vents
         return COUNTED
+    if len(after) == 2 and after[0] in MADE_OF and after[1] in _MANY:
+        return COUNTED  # a hundred spruce boards
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
         return COUNTED
     if after[:1] == ["studs"] and not _HAS.isdisjoint(words[max(0, reading.start - 1) : reading.start]):

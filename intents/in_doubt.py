@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from intents.chart import LIGHT, Chart
 from intents.idle_numbers import LAYERED
+from intents.left_out import FIXED, HAVE, KEPT
 from intents.left_standing import taken_back
 from intents.listed_layers import LAYER_WORDS
 from intents.phrases import Phrases
@@ -31,6 +32,10 @@ _HOLDS = frozenset(
     " leaving behind min minimum least less settle want wants need needs rafter joist rim header plate post penetrate"
     " penetrates".split()
 )
+_SMALL = frozenset("the my a our s of".split())
+_SPLITS = frozenset("split splits splitting break breaking broken divide dividing divided spread spreading faceted".split())
+_ROUNDS = frozenset("round rounded curve curved curves smooth smoother softer soft pieces several few facets segments".split())
+_TRIM_ENDS = frozenset("butt plumb rake pitch level".split())
 _BEFORE, _AFTER, _NAMED = 6, 5, 8  # tokens in which such a word stands, and the name of a layer before its size
 _OUT_OF = frozenset("take taking remove removing ditch scrap lose pull rip strip skip omit".split())
 _GOES = {(verb, way) for verb in "goes comes going coming go come".split() for way in ("out", "off", "away")}
@@ -68,6 +73,7 @@ _SPREAD = frozenset(
     " triangular shingles shingle feet² material membrane wrap net gross".split()
 )
 _BY_WIDTH = frozenset(("rake length", "gable height", "arc", "fall"))
+_OPENS = {(how, gap) for how in ("what", "big", "wide", "much") for gap in ("gap", "crack", "opening")}
 _HOW_WIDE = {("how", "wide"), ("what", "width")}
 _AT_END = 3  # tokens from the end of a sentence in which it says what is asked
 
@@ -76,6 +82,9 @@ def take_back(chart: Chart, question: Question) -> None:
     """Take back a role that no word tells where only one other is left; what is missing then is asked for."""
     if question.topic == "fastener length":
         _penetration(chart, question)
+        _at_hand(chart, question)
+    if question.topic == "miter for a corner":
+        _split_up(chart, question)
     if question.topic == "soffit panels":
         _panels_own(chart, question)
 
@@ -101,16 +110,16 @@ def other_topic(chart: Chart, question: Question) -> bool:
     end = len(words) - (words[-1:] == ["?"])
     if topic not in ("cost", "take-off", "tape arithmetic") and not _COSTS.isdisjoint(words[max(0, end - _AT_END) : end]):
         return True
-    if topic == "miter for a corner" and ("what", "corner") in pairwise(words) and "saw" in words:
-        return True  # what corner a setting makes
+    if topic == "miter for a corner":  # what corner a setting makes; how far it opens, cut for another
+        pairs = {*pairwise(words)}
+        return (("what", "corner") in pairs and "saw" in words) or not _OPENS.isdisjoint(pairs)
+    if topic == "conversion":
+        return "rather" in words  # in yards, or rather in metres
     if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):
         return True  # how wide the gable is was asked, and cannot be what was given
-    if topic == "ladder footing" and "ladder" not in words and not _PROPS.isdisjoint(words):
-        return True
-    if topic == "ladder footing" and not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words):
-        return True  # its foot is not asked, but how high it gets
-    if topic == "ladder footing" and _FOOTED.isdisjoint(words):
-        return True  # who has the ladder
+    if topic == "ladder footing":  # a prop's; who has the ladder; or how high it gets
+        prop = "ladder" not in words and not _PROPS.isdisjoint(words)
+        return prop or _FOOTED.isdisjoint(words) or (not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words))
     if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
         return not any(r.kind == "area" for row in chart.readings for r in row)
     if topic == "gable height" and _TALL.isdisjoint(words):
@@ -167,6 +176,28 @@ def _penetration(chart: Chart, question: Question) -> None:
     question.missing, question.swaps = [PENETRATION], []
 
 
+def _at_hand(chart: Chart, question: Question) -> None:
+    """The sizes of the nails somebody has are no penetration: I've 65s and 75s in the van."""
+    heard = question.givens.get(PENETRATION)
+    if heard is None or heard.end <= heard.start or not isinstance(heard.value, Length):
+        return
+    start, end = places_of(chart, heard)
+    after = [word for word in _clause(chart, end, end + _AFTER, end) if word not in _SMALL]
+    several = chart.words[end : end + 1] == ["s"] or (heard.text.endswith("s") and heard.text[:-1].isdigit())
+    kept = after[:2] and after[0] == "in" and not KEPT.isdisjoint(after[1:3])
+    if kept or (several and not HAVE.isdisjoint(_clause(chart, start - _NAMED, start, start))):
+        del question.givens[PENETRATION]
+        question.missing, question.swaps = [PENETRATION], []
+
+
+def _split_up(chart: Chart, question: Question) -> None:
+    """A corner that is split up so that it looks round is gone round in pieces, and how many is asked."""
+    words = chart.words
+    at = next((at for at, word in enumerate(words) if word in _SPLITS), -1)
+    if at >= 0 and {"corner", "turn"} & question.givens.keys() and _ROUNDS & {*words} and _TRIM_ENDS.isdisjoint(words):
+        question.topic, question.missing, question.swaps = "corner in several pieces", ["parts"], []
+
+
 def _holds(chart: Chart, start: int, end: int) -> bool:
     near = _clause(chart, start - _BEFORE, start, start) + _clause(chart, end, end + _AFTER, end)
     return chart.words[end - 1] in _HOLDS or not _HOLDS.isdisjoint(near)
@@ -200,7 +231,9 @@ def _untold(chart: Chart, question: Question) -> list[str]:
     heard = question.givens.get(PENETRATION)
     if heard is None or not isinstance(heard.value, Length):
         return []
-    return [] if _holds(chart, *places_of(chart, heard)) else [heard.text]
+    start, end = places_of(chart, heard)
+    had = not FIXED.isdisjoint(chart.words[end : end + 1]) and not HAVE.isdisjoint(_clause(chart, start - _NAMED, start, start))
+    return [heard.text] if had or not _holds(chart, start, end) else []  # got 3 inch nails in the truck
 
 
 # ── lists ──

@@ -16,11 +16,11 @@ from intents import by_the_way
 from intents.chart import Chart, span
 from intents.question import Question
 from intents.reading import Reading
-from intents.remarks import ASKING, ENDS, HELD, clauses
+from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from solvers.quantities import Length, Money, Quantity, Weight
 
-_HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
-_KEPT = frozenset(
+HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
+KEPT = frozenset(
     "truck van shed yard garage barn trailer stacked leftover leftovers stock hand pile start cab lorry rack ready".split()
 )
 _HELPERS = frozenset(("helper", "helpers", "apprentice", "apprentices"))
@@ -32,11 +32,16 @@ _OLD = frozenset("old existing previous original".split())
 _WAS = frozenset("was were had used paid only got bought went we'd i'd they'd".split())
 _PAST = frozenset("week month year time job house load box order night".split())
 _SAME = frozenset("same like as again match matching than twice half double still both too also".split())
-_TRUCKS, _TAKES = frozenset("truck trailer van lift hoist lorry pickup".split()), frozenset("takes carries holds rated".split())
-_NAILS = frozenset("screws nails staples clips fasteners".split())
+_TRUCKS = frozenset("truck van trailer lift hoist lorry pickup rope ropes scaffold crane".split())
+_TAKES = frozenset("takes carries holds rated good".split())
+_WEIGHED = frozenset("pound pounds lb lbs kg kilo kilos".split())
+_WEIGHS = frozenset("weigh weighs weight heavy heaviest load lift lifts carry".split())  # what it weighs may be asked
+FIXED = frozenset("screws nails staples clips fasteners".split())
 _MORE = frozenset("more another extra order buy short enough left still remaining besides spare over fetch".split())
 _OPENED = frozenset("windows doors openings corners".split())
 _ALL, _COMES = frozenset("altogether total all".split()), (["comes", "to"], ["come", "to"], ["total", "of"])
+_PACKS = frozenset("box boxes bag bags bundle bundles tub tubs pack packs".split())
+_PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
@@ -49,7 +54,10 @@ _EITHER = {
     "course layout": ("exposure", "count"),
     "weight": ("area", "count"), "equal spacing": ("count", "gap"),
 }  # fmt: skip
-_CUES = _MONEY | _KEPT | _OLD | _TAKES | _NAILS | _OPENED | _HELPERS | by_the_way.CUES | frozenset(("last", "yesterday"))
+_CUES = (
+    _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
+    | frozenset(("last", "yesterday"))
+)  # fmt: skip
 
 
 def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
@@ -108,16 +116,20 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         return False
     if _told_besides(chart, place, reading):
         return True
+    taken = not _TRUCKS.isdisjoint(clause[:2]) and not _TAKES.isdisjoint(clause)
     if reading.kind in ("number", "plural"):
+        if taken and HELD.isdisjoint(words) and words[reading.start - 1 : reading.start] in (["for"], ["to"], ["at"]):
+            return True  # the rope's good for 200
         opened = words[reading.end : reading.end + 1] != [] and words[reading.end] in _OPENED
         return _at_hand(words, clause, reading) or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))
     if _used_to_be(words, clause):
         return True
-    if isinstance(reading.value, Weight) and not _TRUCKS.isdisjoint(clause[:2]):
-        return not _TAKES.isdisjoint(clause) and HELD.isdisjoint(words)
+    if isinstance(reading.value, Weight):
+        beside = words[reading.end : reading.end + 1] != [] and _WEIGHS.isdisjoint(words)  # a 90 pound window
+        return (taken or beside) and HELD.isdisjoint(words)
     if isinstance(reading.value, Money):
         return _COSTS.isdisjoint(words)  # they're $9 each, how many
-    nails = isinstance(reading.value, Length) and not _NAILS.isdisjoint(clause[:2])
+    nails = isinstance(reading.value, Length) and not FIXED.isdisjoint(clause[:2])
     return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch
 
 
@@ -125,7 +137,7 @@ def _told_in_all(chart: Chart) -> bool:
     """Whether a length is told of all of them together: 108 ft altogether, it comes to 54 m."""
     for row in chart.readings:
         for reading in (r for r in row if isinstance(r.value, Length) and r.kind == "length"):
-            after, start = chart.words[reading.end : reading.end + 2], reading.start
+            after, start = up_to_stop(chart.words[reading.end : reading.end + 4]), reading.start
             if not _ALL.isdisjoint(after) or chart.words[max(0, start - 2) : start] in _COMES:
                 return True
     return False
@@ -136,10 +148,14 @@ def _at_hand(words: Sequence[str], clause: Sequence[str], reading: Reading) -> b
     nearby = frozenset(words[reading.end : reading.end + 2])
     if _used_to_be(words, clause):
         return True
+    packed = tuple(words[max(0, reading.start - 2) : reading.start]) in _PACKED  # I've a box of 50
+    last = max((at for at, word in enumerate(words) if word in ("how", "what")), default=0)
+    if packed and not HAVE.isdisjoint(clause) and (_MORE | _PACKS).isdisjoint(words[last:]):
+        return True
     several = reading.kind == "plural" or words[reading.end : reading.end + 1] == ["s"]  # 75s in the van
-    if (_GOODS.isdisjoint(nearby) and not several) or _HAVE.isdisjoint(clause):
+    if (_GOODS.isdisjoint(nearby) and not several) or HAVE.isdisjoint(clause):
         return False
-    kept = not _KEPT.isdisjoint(clause) or not _HELPERS.isdisjoint(nearby) or {"left", "last"} <= set(clause)
+    kept = not KEPT.isdisjoint(clause) or not _HELPERS.isdisjoint(nearby) or {"left", "last"} <= set(clause)
     return kept and _MORE.isdisjoint(_asked(words))
 
 

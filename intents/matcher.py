@@ -26,6 +26,7 @@ from intents.learned import Learned, learned
 from intents.left_out import does_as_well, left_out, without
 from intents.lists import KINDS
 from intents.measures import broken_number
+from intents.movement_told import movement_told
 from intents.neighbours import cut_off
 from intents.of_both import of_both
 from intents.only_way import only_way, rather, sides_of_the_saw
@@ -196,7 +197,7 @@ def _without_remarks(
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
-    for work in (standing_gable, wall_sizes, taken_out, sold_in, saw_labels):
+    for work in (standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told):
         work(chart, questions, topics)
 
 

@@ -271,7 +271,7 @@ def _on_scale(chart: Chart, fitted: Fit) -> Fit:
 def _scales(chart: Chart) -> set[str]:
     """The temperature scales that are named, by words or on a number."""
     named = {scale for word, scale in SCALE_WORDS.items() if word in chart.words}
-    said = [r for row in chart.readings for r in row if isinstance(r.value, Temperature | TemperatureChange)]
+    said = [r for row in chart.readings for r in row if isinstance(r.value, Temperature | TemperatureChange | Expansion)]
     return named | {r.value.unit[-1] for r in said if r.sure >= SURE_UNIT}  # type: ignore[union-attr]
 
 

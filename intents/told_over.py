@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
 
 from intents.chart import Chart
 from intents.question import Heard, Question
@@ -14,6 +15,7 @@ from solvers.quantities import Count, Length
 
 LONGEST_PANEL = 20  # ft; no panel is sold longer
 LONGEST_STICK = 24  # ft
+WIDEST_LEG = 48  # in
 LONGEST_SPACING = 4  # ft, of what is set out on centre; posts are further apart, and are said to be
 _CENTRES = frozenset("centre centres center centers oc apart every spacing spaced space intervals".split())
 _STICKS = frozenset("stick sticks board boards lengths pieces pcs pc they're they".split())
@@ -27,6 +29,9 @@ _PARTS = {
     **dict.fromkeys("slope hypotenuse hypotenus hypot long length longest sloping slant diagonal".split(), "SLOPE"),
     **dict.fromkeys("angle angles degrees steep".split(), "ANGLE"),
 }  # fmt: skip
+_ANGLES = ("angle", "angled", "angles", "degrees")
+_RIGHT = {(right, angle) for right in ("right", "rite", "rt") for angle in _ANGLES[:3]}
+_AND = frozenset("and the side length & slope".split())
 _NEXT = 4  # what angle, whats the angle
 _REACH = 7  # words from the one that asks to what is asked for
 _ASKS = frozenset("what whats how which".split())
@@ -40,13 +45,20 @@ def put_over(chart: Chart, question: Question) -> None:
     elif topic in ("cost", "weight"):
         _stick(chart, question)
     elif topic == "courses to openings":
+        _bounds(question, "greatest")
         _heights(chart, question)
+    elif topic == "course layout":
+        _bounds(question, "exposure")
     elif topic == "take-off":
         _first_line(chart, question)
     elif topic == "gable area" and "count" in question.givens:
         _one(chart, question)
     elif topic == "right triangle":
         _part(chart, question)
+    elif topic == "vent area":
+        _ratio(question)
+    elif topic == "bent flashing":
+        _legs(question)
     elif topic == "marks on centre" and "spacing" in question.givens:
         _spacing(chart, question)
 
@@ -60,6 +72,15 @@ def _part(chart: Chart, question: Question) -> None:
     parts = ((at, at - start, _PARTS.get(words[at], "")) for at, start in after)
     asked = [each for each in parts if each[2] and each[2].lower() not in question.givens]
     if wanted is not None and any(part == wanted.value for _, _, part in asked):
+        _first_asked(words, question, wanted, asked)
+        return
+    if not starts and wanted is not None and wanted.value == "ANGLE" and _only_right(words):
+        named = {_PARTS[word] for word in words if word in _PARTS} - {"ANGLE"}
+        named -= {part for part in named if part.lower() in question.givens}
+        if len(named) == 1:
+            question.givens["wanted"] = replace(wanted, value=named.pop())  # legs, right angle, hypotenuse
+        else:
+            del question.givens["wanted"]
         return
     next_to = bool(asked) and asked[0][1] < _NEXT and asked[0][2] == "ANGLE"
     if not next_to and (wanted is None or str(wanted.value).lower() not in question.givens):
@@ -75,6 +96,55 @@ def _part(chart: Chart, question: Question) -> None:
         del question.givens["wanted"]  # of two sides the third is asked for: what's the other leg
     else:
         question.lacking = question.lacking or 1
+
+
+def _bounds(question: Question, most: str) -> None:
+    """The least of an exposure is never more than the greatest: 6 at least, 7 at most."""
+    ways = [way for way in (question.givens, *question.swaps) if _ordered(way, most)]
+    if ways:
+        question.givens, question.swaps = ways[0], ways[1:]
+        return
+    least, greatest = question.givens["least"], question.givens[most]
+    question.givens = question.givens | {"least": greatest, most: least}
+    question.swaps = []
+
+
+def _ordered(way: dict[str, Heard], most: str) -> bool:
+    sizes = [way[name].value for name in ("least", most) if name in way and isinstance(way[name].value, Length)]
+    return len(sizes) < 2 or sizes[0].to("in").value <= sizes[1].to("in").value
+
+
+def _first_asked(words: list[str], question: Question, wanted: Heard, asked: list[tuple[int, int, str]]) -> None:
+    """Of a side and the angle, the side was asked first: the long side and the angle to cut it at."""
+    at, _, part = asked[0]
+    then = next((later for later, _, other in asked[1:] if other == wanted.value), at)
+    between = {*words[at + 1 : then]}
+    if part != wanted.value == "ANGLE" and "and" in between and between <= _AND:
+        question.givens["wanted"] = replace(wanted, value=part)
+
+
+def _only_right(words: list[str]) -> bool:
+    """Whether the only angle that is named is the right one."""
+    said = [pair for pair in pairwise(["", *words]) if pair[1] in _ANGLES]
+    return bool(said) and all(pair in _RIGHT for pair in said)
+
+
+def _ratio(question: Question) -> None:
+    """The rule of one in three hundred, heard as a rule and as a ratio."""
+    rule, ratio = question.givens.get("rule"), question.givens.get("ratio")
+    if rule is not None and ratio is not None and rule.start < ratio.end and ratio.start < rule.end:
+        del question.givens["rule"]
+
+
+def _legs(question: Question) -> None:
+    """Bare legs of which one is too great for inches are all in millimetres: 75 30 12."""
+    heard = question.givens.get("lengths")
+    if heard is None or not isinstance(heard.value, tuple) or any(mark.isalpha() or mark in "'\"/" for mark in heard.text):
+        return
+    legs = [leg for leg in heard.value if isinstance(leg, Length)]
+    inches = len(legs) == len(heard.value) and all(leg.unit == "in" for leg in legs)
+    if legs and inches and max(leg.value for leg in legs) > WIDEST_LEG:
+        question.givens["lengths"] = replace(heard, value=tuple(Length(leg.value, "mm", leg.text) for leg in legs))
 
 
 def _spacing(chart: Chart, question: Question) -> None:

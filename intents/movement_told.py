@@ -1,0 +1,193 @@
+"""What is told of movement as one tells it: "11 percent today, the heating brings it down to 6", "+7 % moisture", "6 % shop to a
+porch at 12 %", "he said a quarter inch whatever the weather".
+
+Two moistures are in the order in which they were told where words beside them tell which was first; a size that somebody reckons
+the gap to be is held against the answer, and is no length of the piece.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from intents.chart import Chart
+from intents.left_out import quantities
+from intents.placing import heard_as
+from intents.question import Claim, Heard, Question
+from intents.reading import Reading
+from intents.second_reader import places_of
+from solvers.quantities import Length, Percent
+from solvers.slots import Parameter
+
+Topics = Mapping[str, tuple[Parameter, ...]]
+
+WOOD = "wood movement"
+HEAT = "thermal movement"
+LONGS = frozenset(("end gap", HEAT))
+LEAST_PIECE, MOST_GAP = 12, 3  # in; a piece is longer, a gap shorter
+WIDEST_BOARD = 60  # in; a bare number that is more was said in millimetres
+_TO = frozenset(("to", "near", "at"))
+_SMALL = frozenset("about around roughly a an the only just well maybe say it's its be".split())
+_BY = frozenset("+ plus by gains gain gaining picks up takes puts adds rises swings swing".split())
+_CHANGED = frozenset("change swing difference points point".split())
+_RISES = frozenset("+ plus gains gain gaining picks takes puts adds rises swells swell wider grow grows up".split())
+_FALLS = frozenset("loses lose losing drops drop dries drying falls shrink shrinks narrower down".split())
+_LATER = frozenset(
+    "to will could can would should going settle settles settling end ends keeps kept sits sit inside indoors winter summer"
+    " heating service eventually later next dry dries drop drops down porch brings bring get gets by next once".split()
+)
+_SOONER = frozenset(
+    "now today from was were at came come comes meter says reads bought delivered currently painted started starts wet moment"
+    " stacked yard arrived laid went".split()
+)
+_SAYS = frozenset("said says say saying reckons reckon reckoned swears swore told thinks bets guesses leave leaves".split())
+_TURNS = frozenset(
+    "change swing drop drops fall falls rise rises difference by of colder warmer hotter cooler range up down over gains loses"
+    " goes + plus".split()
+)
+_BACK, _SAID = 5, 4  # words before a quantity in which such a word stands
+_STOPS = frozenset(",.;?!")
+
+
+def movement_told(chart: Chart, questions: list[Question], topics: Topics) -> None:
+    """Put the first question right, where it is about movement."""
+    question = next(iter(questions), None)
+    if question is None:
+        return
+    if question.topic == WOOD:
+        _moistures(chart, question)
+    elif question.topic in LONGS:
+        _reckoned(chart, question, topics)
+        if question.topic == HEAT:
+            _both_ends(chart, question, topics)
+
+
+# ── moisture ──
+
+
+def _moistures(chart: Chart, question: Question) -> None:
+    givens, width = question.givens, question.givens.get("width")
+    if width is not None and width.text.isdigit() and width.value.unit == "in" and width.value.value > WIDEST_BOARD:
+        givens["width"] = replace(width, value=Length(width.value.value, "mm", width.text), others=())
+    told = sorted((h for h in givens.values() if isinstance(h.value, Percent) and h.end > h.start), key=lambda h: h.start)
+    if len(told) == 1 and (question.swaps or question.missing or told[0].value.value < 0):
+        _change(chart, question, told[0])
+    elif len(told) == 2 and question.swaps and not question.unplaced:
+        first, second = told
+        forward, back = _is_later(chart, second) - _is_later(chart, first), _is_sooner(chart, second) - _is_sooner(chart, first)
+        to = _after(chart, second, _TO)
+        if to or forward > 0 >= back or forward >= 0 > back:
+            _in_order(question, first, second)
+
+
+def _in_order(question: Question, first: Heard, second: Heard) -> None:
+    kept = {n: h for n, h in question.givens.items() if h not in (first, second) and n != "way"}
+    question.givens, question.swaps, question.missing = kept | {"wet": first, "dry": second}, [], []
+
+
+def _change(chart: Chart, question: Question, heard: Heard) -> None:
+    """One percent alone is a change where a sign or a word says so: +7 %, a 6 % change, picks up 7 points."""
+    start, end = places_of(chart, heard)
+    words = chart.words
+    before = [word for word in words[max(0, start - 3) : start] if word not in _SMALL]
+    after = [word for word in words[end : end + 3] if word not in ("in", "of", "moisture", "mc")]
+    lost = heard.value.value < 0  # minus 5 %
+    if not (before and before[-1] in _BY) and _CHANGED.isdisjoint(after[:1]) and not lost:
+        return
+    kept = {n: h for n, h in question.givens.items() if n not in ("wet", "dry", "change", "way")}
+    question.givens = kept | {"change": heard}
+    way = "" if lost else _way(words, before)
+    if way:
+        question.givens["way"] = Heard(way, heard.start, heard.start, "")
+    question.swaps, question.missing = [], []
+
+
+def _way(words: list[str], before: list[str]) -> str:
+    near = set(before[-2:])
+    if near & _RISES:
+        return "GAINS"
+    falls, rises = near & _FALLS or not _FALLS.isdisjoint(words), not _RISES.isdisjoint(words)
+    return "LOSES" if falls and not rises else ""
+
+
+def _near(chart: Chart, heard: Heard) -> set[str]:
+    """The words of the same clause around a quantity."""
+    start, end = places_of(chart, heard)
+    before: list[str] = []
+    for word in reversed(chart.words[max(0, start - _BACK) : start]):
+        if word in _STOPS or word[:1].isdecimal():
+            break
+        before.append(word)
+    after: list[str] = []
+    for word in chart.words[end : end + 2]:
+        if word in _STOPS:
+            break
+        after.append(word)
+    return {*before, *after}
+
+
+def _is_later(chart: Chart, heard: Heard) -> int:
+    return int(not _LATER.isdisjoint(_near(chart, heard)))
+
+
+def _is_sooner(chart: Chart, heard: Heard) -> int:
+    return int(not _SOONER.isdisjoint(_near(chart, heard)))
+
+
+def _after(chart: Chart, heard: Heard, cues: frozenset[str]) -> bool:
+    """Whether one of the words stands right before a quantity, but for small ones: down to about 6."""
+    start, _ = places_of(chart, heard)
+    before = next((word for word in reversed(chart.words[max(0, start - _BACK) : start]) if word not in _SMALL), "")
+    return before in cues
+
+
+# ── temperatures ──
+
+
+def _both_ends(chart: Chart, question: Question, topics: Topics) -> None:
+    """A temperature taken for a change, beside one end, is the other end: it was 34 F, it'll be cooking at 130."""
+    givens = question.givens
+    change, ends = givens.get("change"), [name for name in ("start", "end") if name in givens]
+    if change is None or len(ends) != 1 or change.end <= change.start:
+        return
+    start, end = places_of(chart, change)
+    near = {*chart.words[max(0, start - 2) : start], *chart.words[start : end + 2]}
+    warm = max((r for r in chart.readings[start] if r.kind == "temperature" and r.end == end), key=lambda r: r.sure, default=None)
+    if warm is None or not near.isdisjoint(_TURNS):
+        return
+    name = "end" if ends == ["start"] else "start"
+    heard = heard_as(chart, next(p for p in topics[HEAT] if p.name == name), warm, True)
+    other = givens[ends[0]].text
+    if heard is not None and {other}.issuperset(question.unplaced):
+        kept = {n: h for n, h in givens.items() if n != "change"}
+        question.givens, question.swaps, question.unplaced = kept | {name: heard}, [], []
+
+
+# ── what somebody reckons ──
+
+
+def _reckoned(chart: Chart, question: Question, topics: Topics) -> None:
+    """A few millimetres that somebody said, beside the length of the piece."""
+    said = [r for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Length) and r.kind == "length"]
+    short = [r for r in said if _inches(r) <= MOST_GAP]
+    long = [r for r in said if _inches(r) >= LEAST_PIECE]
+    if len(long) != 1 or len(short) != 1 or len(said) != 2 or not _told(chart, short[0]):
+        return
+    length = heard_as(chart, next(p for p in topics[question.topic] if p.name == "length"), long[0], True)
+    text = chart.said(short[0].start, short[0].end)
+    if length is None or question.claim or not {text, length.text}.issuperset(question.unplaced):
+        return
+    question.givens["length"] = length
+    question.unplaced = []
+    question.missing = [name for name in question.missing if name != "length"]
+    question.swaps = [swap for swap in question.swaps if swap.get("length") == length]
+    question.claim = Claim(short[0].value, text, "same", short[0].start, short[0].end)
+
+
+def _told(chart: Chart, reading: Reading) -> bool:
+    return not _SAYS.isdisjoint(chart.words[max(0, reading.start - _SAID) : reading.start])
+
+
+def _inches(reading: Reading) -> float:
+    assert isinstance(reading.value, Length)
+    return float(reading.value.to("in").value)

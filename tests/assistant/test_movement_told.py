@@ -1,0 +1,82 @@
+"""Movement as people tell it: which moisture was first, a change with its sign, the gap somebody reckons."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from assistant.conversation import Conversation
+
+
+def ask(line: str) -> dict[str, Any]:
+    return Conversation().answer(line)
+
+
+def given(record: dict[str, Any]) -> dict[str, float]:
+    return {each["name"]: each["value"] for each in record["givens"] if each["value"] is not None}
+
+
+@pytest.mark.parametrize(
+    ("said", "before", "after"),
+    [
+        ("cherry panel 14 inches across, 11 percent today, the heating brings it down to 6, what does it do", 11, 6),
+        ("maple sill, 4 3/4 wide, came from a 6% shop to a porch at 12%, growth?", 6, 12),
+        ("flat sawn beech 9 inches wide, it was 15 percent in the yard, it'll settle at 9 indoors, how much narrower", 15, 9),
+    ],
+)
+def test_two_moistures_are_in_the_order_they_were_told(said: str, before: float, after: float) -> None:
+    record = ask(said)
+    assert record["outcome"] == "answered", record["ask"]
+    assert given(record)["moisture before"] == before
+    assert given(record)["moisture after"] == after
+
+
+@pytest.mark.parametrize(
+    ("said", "sign"),
+    [
+        ("ponderosa pine, flat grain, 5.5 in, +7% moisture: change?", 1),
+        ("red oak board 8 wide picks up 7 points, how much wider", 1),
+        ("red oak board 8 wide loses 7 points, how much", -1),
+        ("hemlock 7 1/4, minus 5% moisture, change in width", -1),
+    ],
+)
+def test_a_change_of_moisture_has_its_sign(said: str, sign: int) -> None:
+    record = ask(said)
+    assert record["outcome"] == "answered", record["ask"]
+    assert "moisture change" in given(record)
+    assert float(record["answer"]["value"]) * sign > 0
+
+
+def test_a_board_no_wood_is_as_wide_as_was_said_in_millimetres() -> None:
+    assert ask("larch, 145 wide, 20% down to 13%, how much narrower")["answer"]["unit"] == "mm"
+    assert ask("larch, 11 wide, 20% down to 13%, how much narrower")["answer"]["unit"] == "in"
+
+
+def test_one_moisture_alone_is_no_change() -> None:
+    assert ask("white oak 3 1/2 wide, it reads 9 percent, how much does it move")["outcome"] == "asks"
+
+
+def test_a_gap_somebody_reckons_is_no_length_of_the_piece() -> None:
+    record = ask("he said a quarter inch but it's 28 F now, the vinyl is 12 ft, hottest 100 F, coldest -5 F, what end gap")
+    assert given(record)["length"] == 12
+    assert "quarter inch" in record["say"]
+
+
+@pytest.mark.parametrize(
+    ("said", "start", "end"),
+    [
+        ("20 ft of vinyl, it was 34 F in the shed and it'll be cooking at 130 on the wall, how much does it grow", 34, 130),
+        ("copper lining, 2.4 m, minus 5 to plus 65 celsius, expansion", -5, 65),
+        ("PVC boards are 20 ft, it was 45 degrees when he did it and got to 105, how much did they move", 45, 105),
+    ],
+)
+def test_both_ends_of_a_warming(said: str, start: float, end: float) -> None:
+    record = ask(said)
+    assert record["outcome"] == "answered", record["ask"]
+    assert (given(record)["temperature before"], given(record)["temperature after"]) == (start, end)
+
+
+def test_a_start_and_a_rise_are_not_two_ends() -> None:
+    record = ask("12 ft vinyl, starts at 40 F and goes up 60 F, growth")
+    assert record["outcome"] == "asks" or "temperature after" not in given(record)
