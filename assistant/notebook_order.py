@@ -34,7 +34,6 @@ ORDER_UNITS: dict[str, tuple[str, float]] = {
     "mm": ("m", 1 / 1000),
     "cm": ("m", 1 / 100),
     "m": ("m", 1),
-    "yd": ("ft", 3),
     "in2": ("ft2", 1 / 144),
     "ft2": ("ft2", 1),
     "m2": ("m2", 1),

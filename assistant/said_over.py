@@ -33,7 +33,7 @@ BESIDE = 3  # words between a name and its number, at most
 LED_BY = frozenset("at on for in from of by every over under with to past".split())  # words that tell one number from another
 OF_THEM = re.compile(r"\s*\bof (?:them|those|these|em)\b", re.IGNORECASE)
 UNIT_WORDS = {
-    "in": "inches", "ft": "feet", "mm": "mm", "cm": "cm", "m": "metres", "yd": "yards", "deg": "degrees", "percent": "percent",
+    "in": "inches", "ft": "feet", "mm": "mm", "cm": "cm", "m": "metres", "deg": "degrees", "percent": "percent",
     "ft2": "square feet", "m2": "square metres", "degF": "degrees F", "degC": "degrees C", "lb": "pounds", "kg": "kg",
 }  # fmt: skip
 

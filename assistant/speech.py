@@ -18,7 +18,6 @@ _SIGNS = (
     (re.compile(r"(?<=\d) in\b(?! 12\b)"), " inches"),
     (re.compile(r"(?<=\d) ft\b"), " feet"),
     (re.compile(r"(?<=\d) mm\b"), " millimetres"),
-    (re.compile(r"(?<=\d) yd\b"), " yards"),
     (re.compile(r"(?<=\d) ?%"), " percent"),
     (re.compile(r"(?<=\d) lb\b"), " pounds"),
     (re.compile(r"(?<=\d) ×"), " times"),

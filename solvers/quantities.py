@@ -19,7 +19,6 @@ LENGTH = {
     "mm": Fraction(10, 254),
     "cm": Fraction(100, 254),
     "m": Fraction(10000, 254),
-    "yd": Fraction(36),
 }
 AREA = {
     "ft2": Fraction(1),

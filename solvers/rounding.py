@@ -14,7 +14,7 @@ SIXTEENTH = Fraction(1, 16)
 STEP = {
     "deg": Fraction(1, 10), "percent": Fraction(1, 10), "in12": Fraction(1, 100), "count": Fraction(1),
     "ft2": Fraction(1, 10), "in2": Fraction(1, 10), "m2": Fraction(1, 100), "square": Fraction(1, 100),
-    "mm": Fraction(1), "cm": Fraction(1, 10), "m": Fraction(1, 1000), "ft": Fraction(1, 100), "yd": Fraction(1, 100),
+    "mm": Fraction(1), "cm": Fraction(1, 10), "m": Fraction(1, 1000), "ft": Fraction(1, 100),
     "in3": Fraction(1, 10), "ft3": Fraction(1, 100), "gal": Fraction(1, 100), "L": Fraction(1, 100),
     "lb": Fraction(1, 10), "kg": Fraction(1, 10), "degF": Fraction(1, 10), "degC": Fraction(1, 10),
     "dF": Fraction(1, 10), "dC": Fraction(1, 10), "in2perft": Fraction(1, 100), "money": Fraction(1, 100),

@@ -29,7 +29,6 @@ class Unit(Choice):
     MILLIMETRES = "millimetres"
     CENTIMETRES = "centimetres"
     METRES = "metres"
-    YARDS = "yards"
     SQUARE_FEET = "square feet"
     SQUARE_INCHES = "square inches"
     SQUARE_METRES = "square metres"
@@ -57,7 +56,6 @@ CODES = {
     Unit.MILLIMETRES: "mm",
     Unit.CENTIMETRES: "cm",
     Unit.METRES: "m",
-    Unit.YARDS: "yd",
     Unit.SQUARE_FEET: "ft2",
     Unit.SQUARE_INCHES: "in2",
     Unit.SQUARE_METRES: "m2",

@@ -41,7 +41,6 @@ def test_what_is_missing_is_asked(said: str) -> None:
         ("brace at 30 degrees with the wall, 5 ft long, how high up the wall does it land", 51.96),
         ("legs 19 1/4 and 27 1/2, rite angle, hypotenuse", 33.57),
         ("what would a 1:40 slope drop in 900 mm", 22.5),
-        ("54 ft is how many yards", 18),
         ("wall is 108 high, exposure 6 inches at least, 7 at most, what exposure", 6.75),
         ("9 foot wall course layout, 7 at most, 6 at least", 6.75),
         ("75 30 12 girth?", 117),

@@ -69,7 +69,9 @@ def test_a_number_of_something_else_is_no_count_and_no_height(line: str) -> None
     assert record["outcome"] == "asks" or record["answer"]["value"] in (168, 320), record["say"]
 
 
-@pytest.mark.parametrize("line", ["wall 108 high, 6 1/2 exposure at most, 14 courses", "108 inches, 12 courses, 7 in reveal at most"])
+@pytest.mark.parametrize(
+    "line", ["wall 108 high, 6 1/2 exposure at most, 14 courses", "108 inches, 12 courses, 7 in reveal at most"]
+)
 def test_courses_over_the_greatest_exposure_are_refused(line: str) -> None:
     record = answer(line)
     assert record["outcome"] == "declined" and "each, over" in record["say"]
