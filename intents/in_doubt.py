@@ -55,6 +55,7 @@ _SPACES = frozenset(
 _LONGER = frozenset("longer shorter wider narrower taller bigger smaller".split())
 _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
+_SWELLS = frozenset("shrink shrinks shrinkage swell swells swelling moisture grain".split())
 _ANGLED = ("right triangle", "pitch of an angle")
 _FOOTED = frozenset(  # one of these is in what asks where a ladder's foot goes
     "foot feet base bottom out away from lean leans leaned far distance stand stands set setting put pitch back kick angle how"
@@ -120,8 +121,11 @@ def other_topic(chart: Chart, question: Question) -> bool:
     if topic == "ladder footing":  # a prop's; who has the ladder; or how high it gets
         prop = "ladder" not in words and not _PROPS.isdisjoint(words)
         return prop or _FOOTED.isdisjoint(words) or (not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words))
-    if topic == "tape arithmetic" and "area" in words and _TIMED.isdisjoint(words):  # lengths added up are none
-        return not any(r.kind == "area" for row in chart.readings for r in row)
+    if topic == "tape arithmetic":  # a half more, or half of it? lengths added up are no area
+        areas = "area" in words and _TIMED.isdisjoint(words) and not any(r.kind == "area" for row in chart.readings for r in row)
+        return areas or words[end - 2 : end] == [",", "half"] or _quarters_in_feet(chart, question)
+    if topic == "fall" and not _SWELLS.isdisjoint(words):
+        return True  # a drop of its moisture
     if topic == "gable height" and _TALL.isdisjoint(words):
         return True  # "work out the gable" may be its area
     if topic == "gable area" and _SPREAD.isdisjoint(words) and not _TALL.isdisjoint(words):
@@ -366,6 +370,14 @@ def _more_than_another(chart: Chart, question: Question) -> list[str]:
         return []
     said = (heard for heard in question.givens.values() if isinstance(heard.value, Length) and heard.end > heard.start)
     return [heard.text for heard in said if not _LONGER.isdisjoint(chart.words[(end := places_of(chart, heard)[1]) : end + 1])]
+
+
+def _quarters_in_feet(chart: Chart, question: Question) -> bool:
+    """Whether a number off the tape, 26 3/4, was taken for feet because the answer is wanted in them."""
+    unit = question.givens.get("bare")
+    if unit is None or unit.value != "FEET" or "in" not in chart.words:
+        return False
+    return any(r.kind == "number" and r.value.value.denominator > 3 for row in chart.readings for r in row)  # type: ignore
 
 
 def _misheard_part(chart: Chart, phrases: Phrases) -> list[str]:

@@ -116,6 +116,13 @@ def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
         yield _reading(i, head.unit + 1, head.value * size, unit, head.sure * sure, also)
 
 
+_THICK_LAYERS = frozenset(
+    "foam insulation ply plywood osb polyiso eps xps rigid sheathing strapping strap furring batten battens mesh board"
+    " boards".split()
+)
+_AFTER_LAYERS = frozenset((",", "and", "then", "plus", "over", "through", "on", "with", "&", "+"))
+
+
 def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
     """Lengths whose unit means one of itself: foot and a half, inch and three eighths."""
     word = line.words[i]
@@ -123,6 +130,8 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
     led = bool(before) or line.words[i - 1] in ("an", "a", "per", "of")
     if word == "inch" and not led and line.words[i + 1] in _SIDES:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
+    if word == "inch" and not led and line.words[i + 1] in _THICK_LAYERS and (not i or line.words[i - 1] in _AFTER_LAYERS):
+        yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # 5/8 siding, inch foam
     if word in ("foot", "inch") and not led and line.words[i + 1] == "of" and line.words[i + 2] not in _WHOSE:
         yield _reading(i, i + 1, Fraction(1), "ft" if word == "foot" else "in", 0.9)  # 5/12, foot of overhang
     if word == "foot" and not led and line.words[i + 1] in ("overhang", "overhangs"):

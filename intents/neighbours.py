@@ -47,6 +47,7 @@ def _thing(chart: Chart, small: frozenset[str], covered: int, heard: Heard) -> s
     return chart.words[before] if unused and chart.words[before] in THINGS else ""
 
 
+_AND_A_PART = (["and", "a", "half"], ["and", "a", "quarter"])
 _TENS_ON = {word: value for word, value in (SMALL | TENS | SCALES).items() if value > 1}
 
 
@@ -71,6 +72,8 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
             found.append(chart.said(i, i + 1))
         elif units and _garbled(chart, phrases, i):
             found.append(chart.said(i, i + 2))
+        elif chart.words[i + 1 : i + 4] in _AND_A_PART and not inside >> i & 1 and not _known(phrases, word):
+            found.append(chart.said(i, i + 4))  # ich and a half
     return [text for text in found if text not in question.unplaced]
 
 
@@ -83,11 +86,16 @@ def _beside_count(chart: Chart, question: Question, i: int) -> bool:
     )  # fmt: skip
 
 
+def _known(phrases: Phrases, word: str) -> bool:
+    """Whether a word means something here, or is none that a number could have been."""
+    known = (phrases.vocabulary, phrases.ordinary, phrases.fillers, LIGHT)
+    return not word.isalpha() or any(word in words for words in known)
+
+
 def _garbled(chart: Chart, phrases: Phrases, i: int) -> bool:
     """Whether a word that means nothing stands between a number in words and a unit."""
     words = chart.words
     if not 0 < i < len(words) - 1 or words[i + 1] not in UNITS or not words[i].isalpha() or chart.numbers >> i & 1:
         return False
     first = words[i - 2] if words[i - 1] == "and" and i > 1 else words[i - 1]
-    known = words[i] in phrases.vocabulary or words[i] in phrases.ordinary or words[i] in phrases.fillers or words[i] in LIGHT
-    return first in _TENS_ON and not known and (first == words[i - 1] or first in SCALES)
+    return first in _TENS_ON and not _known(phrases, words[i]) and (first == words[i - 1] or first in SCALES)

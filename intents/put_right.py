@@ -73,7 +73,7 @@ def _correction(words: list[str], at: int) -> int:
     end = at
     while True:
         longest = max((len(cue) for cue in CUES if tuple(words[end : end + len(cue)]) == cue), default=0)
-        if longest:
+        if longest and words[end + longest - 1 : end + longest + 1] != ["rather", "than"]:  # 137 rather than 135
             end += longest
         elif end > at and words[end : end + 1] and words[end] in ",.;-…":
             end += 1

@@ -237,6 +237,8 @@ class _Sounds:
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]
         if after not in SCALES and after != "dozen":
             return None
+        if word == "to" and before == "up":
+            return Means.WORD  # up to hundred and twenty
         measured = _number(before) or before in UNITS
         doubtful = word != "too" and (measured or (word == "for" and not self._led(at)))
         return Means.EITHER if doubtful else Means.NUMBER

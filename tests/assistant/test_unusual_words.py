@@ -79,3 +79,26 @@ def test_courses_over_the_greatest_exposure_are_refused(line: str) -> None:
 
 def test_courses_that_fit_under_the_greatest_are_laid_out() -> None:
     assert answer("wall 108 high, 6 1/2 exposure at most, 17 courses")["answer"]["value"] == pytest.approx(108 / 17)
+
+
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("build-out: 3/4 siding, inch foam, half inch osb", 2.25),
+        ("fastener through 5/8 boards and inch foam, inch and a half penetration", 3.125),
+        ("corner is 94 rather than 90, both cut at 45, 3 1/2 face, how far open", 0.34549),
+        ("vinyl 10 ft, it's 32 F now, goes up to hundred and twenty, coldest minus ten F, what gap", 0.39307),
+    ],
+)
+def test_nothing_said_is_let_fall_and_nothing_denied_is_used(line: str, value: float) -> None:
+    """An inch with no number, what it is rather than what it is not, and "up to" that is no two (by hand)."""
+    record = answer(line)
+    assert record["answer"], record["ask"] or record["say"]
+    assert record["answer"]["value"] == pytest.approx(value, rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    "line", ["52 3/16, half", "ich and a half in mm", "23 3/4, 4 times, in feet", "fir board 6 in, 4% drop. shrinkage."]
+)
+def test_what_could_be_twice_or_half_as_much_is_asked_about(line: str) -> None:
+    assert answer(line)["outcome"] == "asks"
