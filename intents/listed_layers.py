@@ -19,6 +19,8 @@ _ONE = (
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
     "moulding molding backer nailer bracing"
 ).split()
+_IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
+LEAST_MM, MOST_MM = 9, 200  # of a layer
 LAYER_WORDS = frozenset(word for one in _ONE for word in (one, one + "s"))
 # A thickness before one of these is of something else than a layer whose name nobody here has heard of.
 _ROLES = frozenset(
@@ -183,8 +185,16 @@ def _counts_layers(listing: Listing, amount: Amount) -> bool:
 def _thin(listing: Listing, amount: Amount) -> bool:
     """Whether a size can be how thick a layer is: 22 straps are so many, 12 feet of siding are so long."""
     if not amount.unit:
-        return abs(amount.value) < MOST_BARE or bool(listing.metric)
+        return abs(amount.value) < MOST_BARE or bool(listing.metric) or _all_millimetres(listing)
     return Length(amount.value, amount.unit).to("in").value <= MOST_INCHES
+
+
+def _all_millimetres(listing: Listing) -> bool:
+    """Whether bare numbers can only be millimetres: several that are whole and large, and no inch or foot is spoken of."""
+    if not _IMPERIAL.isdisjoint(listing.words):
+        return False
+    large = [word for word in listing.words if word.isdecimal() and LEAST_MM <= int(word) <= MOST_MM]
+    return len(large) > 1
 
 
 def _unheard_of(listing: Listing, i: int) -> Item | None:

@@ -7,7 +7,7 @@ from intents.number_words import SCALES, SMALL, TENS
 from intents.phrases import Phrases
 from intents.placing import Placed
 from intents.question import Heard, Question
-from intents.sound_words import UNITS
+from intents.sound_words import MEASURES, UNITS
 from solvers.quantities import Count, Length
 from solvers.slots import Parameter
 
@@ -47,6 +47,7 @@ def _thing(chart: Chart, small: frozenset[str], covered: int, heard: Heard) -> s
     return chart.words[before] if unused and chart.words[before] in THINGS else ""
 
 
+_TONS = frozenset("ton tons tonne tonnes".split())
 _AND_A_PART = (["and", "a", "half"], ["and", "a", "quarter"])
 _TENS_ON = {word: value for word, value in (SMALL | TENS | SCALES).items() if value > 1}
 
@@ -72,7 +73,7 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
             found.append(chart.said(i, i + 1))
         elif units and _garbled(chart, phrases, i):
             found.append(chart.said(i, i + 2))
-        elif chart.words[i + 1 : i + 4] in _AND_A_PART and not inside >> i & 1 and not _known(phrases, word):
+        elif not inside >> i & 1 and _lost_whole(chart, phrases, i):
             found.append(chart.said(i, i + 4))  # ich and a half
     return [text for text in found if text not in question.unplaced]
 
@@ -84,6 +85,13 @@ def _beside_count(chart: Chart, question: Question, i: int) -> bool:
         isinstance(heard.value, Count) and heard.start <= before.start < heard.end and chart.words[i - 1].isdecimal()
         for heard in question.givens.values()
     )  # fmt: skip
+
+
+def _lost_whole(chart: Chart, phrases: Phrases, i: int) -> bool:
+    """Whether a word that means nothing stands where the whole of "and a half" should: ich and a half."""
+    word = chart.words[i]
+    part = chart.words[i + 1 : i + 4] in _AND_A_PART
+    return part and word not in MEASURES and word not in _TONS and not _known(phrases, word)
 
 
 def _known(phrases: Phrases, word: str) -> bool:

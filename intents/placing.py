@@ -241,7 +241,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         fitted = Fit(Length(fitted.value.value, "ft", text), fitted.sure)
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
         return None
-    bare_length = reading.kind == "number" and isinstance(fitted.value, Length)
+    bare_length = reading.kind == "number" and isinstance(fitted.value, Length) and not _off_tape(reading)
     if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
         metres = in_metres(chart, value, parameter)
@@ -286,11 +286,20 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
     return reading
 
 
+def _off_tape(reading: Reading) -> bool:
+    """Whether a number is read off a tape in inches, whatever stands beside it: 15/32 ply, 10 mm mesh."""
+    value = reading.value.value  # type: ignore[union-attr]
+    part = value.denominator in (8, 16, 32, 64) or (value < 1 and value.denominator in (2, 4))
+    return part and reading.end > reading.start + 1
+
+
 def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:
     """Whether a bare number is past what its parameter can be in inches and feet, but not in millimetres: 155 a course."""
     if possible(parameter, value) == 1:
         return False
-    whole = value.value.denominator == 1 and value.value >= SOME_MM and possible(parameter, Length(value.value, "mm")) == 1
+    most = parameter.slot.most or SOME_MM  # a nail goes into the stud by 35 mm, never by so many inches
+    whole = value.value.denominator == 1 and value.value >= min(most, SOME_MM)
+    whole = whole and possible(parameter, Length(value.value, "mm")) == 1
     return whole or in_millimetres(chart.words)
 
 

@@ -12,10 +12,12 @@ from intents.question import Heard, Question
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from solvers.quantities import Count, Length
+from solvers.slots import Layer
 
 LONGEST_PANEL = 20  # ft; no panel is sold longer
 LONGEST_STICK = 24  # ft
 WIDEST_LEG = 48  # in
+THICKEST = 8  # in, of a layer with no unit said
 LONGEST_SPACING = 4  # ft, of what is set out on centre; posts are further apart, and are said to be
 _CENTRES = frozenset("centre centres center centers oc apart every spacing spaced space intervals".split())
 _STICKS = frozenset("stick sticks board boards lengths pieces pcs pc they're they".split())
@@ -59,6 +61,8 @@ def put_over(chart: Chart, question: Question) -> None:
         _ratio(question)
     elif topic == "bent flashing":
         _legs(question)
+    elif topic in ("build-out", "fastener length"):
+        _layers(question)
     elif topic == "marks on centre" and "spacing" in question.givens:
         _spacing(chart, question)
 
@@ -145,6 +149,17 @@ def _legs(question: Question) -> None:
     inches = len(legs) == len(heard.value) and all(leg.unit == "in" for leg in legs)
     if legs and inches and max(leg.value for leg in legs) > WIDEST_LEG:
         question.givens["lengths"] = replace(heard, value=tuple(Length(leg.value, "mm", leg.text) for leg in legs))
+
+
+def _layers(question: Question) -> None:
+    """Bare layers of which one is too thick for inches are all in millimetres: 19 cladding, 20 batten, 9 ply."""
+    heard = question.givens.get("layers")
+    sizes = [layer.thickness for layer in heard.value if isinstance(layer, Layer) and layer.thickness] if heard else []
+    bare = all(size.unit == "in" and size.text.isdecimal() for size in sizes)
+    if heard is None or not sizes or not bare or max(size.value for size in sizes) <= THICKEST:
+        return
+    layers = [replace(each, thickness=each.thickness and replace(each.thickness, unit="mm")) for each in heard.value]
+    question.givens["layers"] = replace(heard, value=tuple(layers))
 
 
 def _spacing(chart: Chart, question: Question) -> None:

@@ -8,6 +8,8 @@ from solvers.quantities import Length
 from solvers.slots import Layer
 from solvers.working import Working
 
+THICKEST = 16  # inches of one layer; more is millimetres heard as inches
+
 
 def named(layers: tuple[Layer | Length, ...]) -> tuple[Layer, ...]:
     """Layers said as bare thicknesses get a number for a name."""
@@ -23,6 +25,10 @@ def layer_terms(work: Working, layers: tuple[Layer | Length, ...]) -> list[Term]
         size = layer.thickness.to("in").value
         said = layer.thickness.text or work.text(work.term("", size, "in"))
         work.refuse_when(size <= 0, f"the {layer.what} can't be {said} thick: say its thickness again")
+        work.refuse_when(
+            size > THICKEST,
+            f"the {layer.what} can't be {said} thick{'' if said[-1].isalpha() else ' in inches'}: say it again with its unit",
+        )
         names.append(layer.what)
         inches.append(size)
     return [

@@ -87,7 +87,7 @@ def fastener_length(
     layers: Annotated[
         tuple[Layer, ...], Slot("Through which layers, and how thick? Like 5/8 cladding, 3/4 strapping.")
     ],
-    penetration: Annotated[Length, Slot(ASK_PENETRATION, bare=("in",), above=0)],
+    penetration: Annotated[Length, Slot(ASK_PENETRATION, bare=("in",), above=0, most=12)],
 ) -> None:
     """Least length of a nail or screw, inches: all the layers and the penetration.
 

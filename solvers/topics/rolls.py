@@ -35,10 +35,10 @@ RollLength = Annotated[
 ]
 Lap = Annotated[Length, Slot("How wide are the laps?", bare=("in",), least=0, kept="lap", name="lap")]
 JointWidth = Annotated[
-    Length, Slot("What is the width of the joint?", bare=("in",), above=0, most=6, name="joint width")
+    Length, Slot("What is the width of the joint?", bare=("in",), above=0, most=2, name="joint width")
 ]
 JointDepth = Annotated[
-    Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=6, name="joint depth")
+    Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=2, name="joint depth")
 ]
 JointLength = Annotated[
     Length,

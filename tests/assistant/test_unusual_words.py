@@ -102,3 +102,22 @@ def test_nothing_said_is_let_fall_and_nothing_denied_is_used(line: str, value: f
 )
 def test_what_could_be_twice_or_half_as_much_is_asked_about(line: str) -> None:
     assert answer(line)["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("line", "value", "unit"),
+    [
+        ("cladding's 18, batten's 20, ply 9, minimum 35 embedment, what nail", 82, "mm"),
+        ("screw through 21 board, 25 lath, 12 ply, 30 in the stud", 88, "mm"),
+        ("build-out: cladding 19, batten 38, osb 11", 68, "mm"),
+        ("build-out: 15/32 ply, 10 mm mesh, 3/4 siding", 15 / 32 + 10 / 25.4 + 0.75, "in"),
+        ("build-out: siding 5/8, furring 3/4, sheathing 1/2", 1.875, "in"),
+        ("tubes of caulk: joint 10 wide and 5 deep, 30 metres", 6, "count"),
+        ("tubes of caulk: joint 8 by 6, 40 ft", 2, "count"),
+    ],
+)
+def test_bare_layers_and_joints_are_in_the_unit_they_can_only_be_in(line: str, value: float, unit: str) -> None:
+    """No board is 18 inches thick, no nail goes into the stud by 35, no joint is 8 wide: those are millimetres."""
+    record = answer(line)
+    assert record["answer"], record["ask"] or record["say"]
+    assert (record["answer"]["value"], record["answer"]["unit"]) == (pytest.approx(value), unit)
