@@ -55,7 +55,10 @@ _SPACES = frozenset(
 _LONGER = frozenset("longer shorter wider narrower taller bigger smaller".split())
 _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
-_SWELLS = frozenset("shrink shrinks shrinkage swell swells swelling moisture grain".split())
+_NOT_OF = {  # what speaks of another topic: a drop of moisture, the board along the rake
+    "fall": frozenset("shrink shrinks shrinkage swell swells swelling moisture grain".split()),
+    "gable courses": frozenset("fascia barge bargeboard rakeboard".split()),
+}
 _ANGLED = ("right triangle", "pitch of an angle")
 _FOOTED = frozenset(  # one of these is in what asks where a ladder's foot goes
     "foot feet base bottom out away from lean leans leaned far distance stand stands set setting put pitch back kick angle how"
@@ -124,8 +127,8 @@ def other_topic(chart: Chart, question: Question) -> bool:
     if topic == "tape arithmetic":  # a half more, or half of it? lengths added up are no area
         areas = "area" in words and _TIMED.isdisjoint(words) and not any(r.kind == "area" for row in chart.readings for r in row)
         return areas or words[end - 2 : end] == [",", "half"] or _quarters_in_feet(chart, question)
-    if topic == "fall" and not _SWELLS.isdisjoint(words):
-        return True  # a drop of its moisture
+    if topic in _NOT_OF and not _NOT_OF[topic].isdisjoint(words):
+        return True
     if topic == "gable height" and _TALL.isdisjoint(words):
         return True  # "work out the gable" may be its area
     if topic == "gable area" and _SPREAD.isdisjoint(words) and not _TALL.isdisjoint(words):
