@@ -34,6 +34,10 @@ def layers_gone(chart: Chart, question: Question) -> None:
     heard, words = question.givens.get(LAYERS), chart.words
     if question.topic not in TOPICS or heard is None or not isinstance(heard.value, tuple) or _TELLING.isdisjoint(words):
         return
+    by_size = _size_gone(chart)
+    if by_size:
+        question.unplaced = [by_size]
+        return
     layers = [layer for layer in heard.value if isinstance(layer, Layer)]
     for name in _names(words):
         named = [layer for layer in layers if kind_of(name) in map(kind_of, layer.what.split())]
@@ -46,6 +50,17 @@ def layers_gone(chart: Chart, question: Question) -> None:
         question.swaps = []
     if len(layers) < len(heard.value):
         question.givens[LAYERS] = replace(heard, value=tuple(layers))
+
+
+def _size_gone(chart: Chart) -> str:
+    """The thickness that is said to go, with no name: "then the 3/4 comes off" may be either of two."""
+    for at, pair in enumerate(pairwise(chart.words)):
+        if at and pair in _OFF and chart.numbers >> (at - 1) & 1:
+            start = at - 1
+            while start and chart.numbers >> (start - 1) & 1:
+                start -= 1
+            return chart.said(start, at)
+    return ""
 
 
 def _names(words: list[str]) -> Iterator[str]:

@@ -38,7 +38,7 @@ from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.sold_in import sold_in
 from intents.spelling import Speller
-from intents.standing_gable import standing_gable
+from intents.standing_gable import from_the_ground, standing_gable
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
@@ -170,7 +170,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
                 question.swaps = [turned]
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
-            doubts = doubts or in_doubt(chart, phrases, question)
+            doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
             if not doubts:
                 layers_gone(chart, question)

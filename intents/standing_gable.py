@@ -158,3 +158,17 @@ def _asks_area(chart: Chart) -> bool:
     words = chart.words
     squared = any(a in _SQUARED and b in _SIDES for a, b in pairwise(words))
     return squared or not _AREA.isdisjoint(words)
+
+
+_FURTHER = frozenset("another more above over further extra higher taller on plate top rise rises".split())
+
+
+def from_the_ground(chart: Chart, question: Question) -> list[str]:
+    """A ridge higher than the wall that no word tells from the wall's top: "10 ft high, ridge is 18 ft up"."""
+    names = next((pair for pair in (("height", "peak"), ("wall_height", "gable_height")) if {*pair} <= {*question.givens}), None)
+    if names is None or not _FURTHER.isdisjoint(chart.words):
+        return []
+    wall, ridge = (question.givens[name] for name in names)
+    if not (isinstance(wall.value, Length) and isinstance(ridge.value, Length)):
+        return []
+    return [ridge.text] if ridge.value.to("ft").value > wall.value.to("ft").value else []
