@@ -59,7 +59,7 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
 
 def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Heard]:
     """Two sides of one thing said with no unit are of one unit: 82 1/2 can only be inches, so 38 beside it is too."""
-    bare = {n: h for n, h in heard.items() if isinstance(h.value, Length) and n in slots and slots[n].doubt and _no_unit(h)}
+    bare = {n: h for n, h in heard.items() if isinstance(h.value, Length) and n in slots and slots[n].doubt and h.bare}
     doubtful = [name for name, given in bare.items() if given.others]
     if len(bare) == len(doubtful) == 2 and all(h.value.value.denominator == 2 and h.value.value >= HALVES for h in bare.values()):
         return heard | {n: replace(h, value=Length(h.value.value, "in", h.text), others=()) for n, h in bare.items()}
@@ -71,10 +71,6 @@ def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Hear
         return heard
     likely = [value for value in (bare[name].value, *bare[name].others) if value.unit == sure.unit]
     return {**heard, name: replace(bare[name], value=likely[0], others=())} if likely else heard
-
-
-def _no_unit(heard: Heard) -> bool:
-    return heard.text[-1:].isdigit()
 
 
 def _one_scale(way: tuple[Given, ...]) -> bool:

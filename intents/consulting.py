@@ -218,7 +218,7 @@ def _read_one_way(chart: Chart, question: Question) -> bool:
     """Whether no quantity is in a list, nor could be another, longer or shorter: forty foot one | to one fifty."""
     if any(isinstance(heard.value, tuple) for heard in question.givens.values()):
         return False
-    numbers = _numbers_in(chart, question)
+    numbers = numbers_in(chart, question)
     alone = {(r.start, r.end) for row in chart.readings for r in row
              if numbers >> r.start & 1 and isinstance(r.value, Quantity)}  # fmt: skip
     return spans_of(chart, question.givens.values()) >= alone
@@ -253,7 +253,7 @@ def _drops(chart: Chart, top: Question, other: Question, counts: bool = True) ->
 
     Without `counts` a lone whole number may go: "already cut three" is a remark.
     """
-    mine, theirs = (_numbers_in(chart, question) for question in (top, other))
+    mine, theirs = (numbers_in(chart, question) for question in (top, other))
     left = mine & ~theirs
     alone = left & ~(left << 1) & ~(left >> 1)
     for i, word in enumerate(chart.words):
@@ -262,7 +262,7 @@ def _drops(chart: Chart, top: Question, other: Question, counts: bool = True) ->
     return bool(left)
 
 
-def _numbers_in(chart: Chart, question: Question) -> int:
+def numbers_in(chart: Chart, question: Question) -> int:
     """Mask of the numbers of a question's givens."""
     return reduce(or_, (tokens_of(chart, heard) for heard in question.givens.values()), 0) & chart.numbers
 

@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 from intents.chart import Chart
+from intents.consulting import numbers_in
 from intents.question import Question
 from intents.second_reader import places_of
 from solvers.quantities import Count
@@ -30,12 +31,9 @@ def other_count(chart: Chart, question: Question) -> list[str]:
     end = places_of(chart, counts[0])[1]
     if _thing(chart, end):
         return []
-    inside = 0
-    for heard in question.givens.values():
-        start, stop = places_of(chart, heard) if heard.end > heard.start else (0, 0)
-        inside |= (1 << stop) - (1 << start)
+    left = chart.numbers & ~numbers_in(chart, question)
     for i, word in enumerate(chart.words):
-        if chart.numbers >> i & 1 and not inside >> i & 1 and word != "1" and _thing(chart, i + 1):
+        if left >> i & 1 and word != "1" and _thing(chart, i + 1):
             return [chart.said(i, i + 2)]
     return []
 

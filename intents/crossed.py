@@ -35,7 +35,6 @@ def _told(
         parameter = by_name.get(name)
         if parameter is None or not isinstance(heard.value, Length) or heard.value.unit != "in":
             continue
-        bare = heard.text[-1:].isdigit()
         takes = parameter.slot.bare or ("in",)
-        if bare != bool(unit) and (takes == usual or (bare and "in" in takes)):
+        if heard.bare != bool(unit) and (takes == usual or (heard.bare and "in" in takes)):
             yield name, heard

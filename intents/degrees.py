@@ -10,7 +10,7 @@ from intents.reading import Head, Reading, heads
 from solvers.quantities import Angle, Temperature, TemperatureChange
 
 _DEGREES = frozenset(["°", "degree", "degrees", "deg", "degs"])
-_SCALES = {"f": "degF", "fahrenheit": "degF", "c": "degC", "celsius": "degC", "centigrade": "degC"}
+SCALES = {"f": "degF", "fahrenheit": "degF", "c": "degC", "celsius": "degC", "centigrade": "degC"}
 _KELVIN = frozenset(("k", "kelvin", "kelvins"))
 _DOWN = frozenset(["drop", "fall", "colder", "cooler", "down", "cooling"])
 _UP = frozenset(
@@ -20,7 +20,7 @@ _CHANGES = _DOWN | _UP
 LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
 _SIDES = {"below": -1, "above": 1}
 _NOT_ZERO = frozenset(["the", "a", "an", "my", "that", "this", "its"])
-STARTS = frozenset((*_DEGREES, *_SCALES, *_KELVIN, *_SIDES))  # after a number
+STARTS = frozenset((*_DEGREES, *SCALES, *_KELVIN, *_SIDES))  # after a number
 _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 # After 30' these leave it no length: "88° 30' corner".
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
@@ -36,15 +36,15 @@ def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:
         return  # 3/12 degrees is a pitch asked in degrees, not a quarter of one
     if word in _DEGREES:
         scale = words[at + 1]
-        if scale in _SCALES:
-            yield from _scaled(line, i, head, at + 2, _SCALES[scale])
+        if scale in SCALES:
+            yield from _scaled(line, i, head, at + 2, SCALES[scale])
         else:
             yield from _with_minutes(line, i, head, at + 1)
             yield from _unscaled(line, i, head, at + 1)
     elif head.form == "one":
         return
-    elif word in _SCALES:
-        yield from _scaled(line, i, head, at + 1, _SCALES[word])
+    elif word in SCALES:
+        yield from _scaled(line, i, head, at + 1, SCALES[word])
     elif word in _KELVIN:
         yield _change(i, _change_end(line, at + 1)[0], head.value, "dC", head.sure)
     elif word in _SIDES:
@@ -119,8 +119,8 @@ def _either_side(line: Line, i: int, head: Head, at: int) -> Iterator[Reading]:
         return
     end = at + 2 if after == "zero" else at + 1
     end += words[end] in _DEGREES
-    if words[end] in _SCALES:
-        yield Reading("temperature", i, end + 1, Temperature(value, _SCALES[words[end]]), head.sure)
+    if words[end] in SCALES:
+        yield Reading("temperature", i, end + 1, Temperature(value, SCALES[words[end]]), head.sure)
         return
     sure = (0.8 if after == "zero" else 0.6) * head.sure
     yield Reading("temperature", i, end, Temperature(value, "degF"), sure, (Temperature(value, "degC"),))
@@ -142,8 +142,8 @@ def led_changes(line: Line, i: int) -> Iterator[Reading]:
     for head in heads(line, start + 2):
         at = head.unit + (words[head.unit] in _DEGREES)
         value = sign * head.value
-        if words[at] in _SCALES:
-            unit = "dF" if _SCALES[words[at]] == "degF" else "dC"
+        if words[at] in SCALES:
+            unit = "dF" if SCALES[words[at]] == "degF" else "dC"
             yield _change(i, at + 1, value, unit, head.sure)
         elif words[at] in _KELVIN:
             yield _change(i, at + 1, value, "dC", head.sure)

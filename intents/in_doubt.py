@@ -16,6 +16,7 @@ from intents.idle_numbers import LAYERED
 from intents.left_out import FIXED, HAVE, KEPT
 from intents.left_standing import taken_back
 from intents.listed_layers import LAYER_WORDS
+from intents.neighbours import known
 from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.second_reader import places_of, tokens_of
@@ -385,9 +386,7 @@ def _quarters_in_feet(chart: Chart, question: Question) -> bool:
 
 def _misheard_part(chart: Chart, phrases: Phrases) -> list[str]:
     """A word nobody knows where the part of an inch should stand: haff inch."""
-    known = (phrases.vocabulary, phrases.ordinary, phrases.fillers, LIGHT)
     return [
         chart.said(i - 1, i + 1) for i, word in enumerate(chart.words)
-        if word == "inch" and i and not chart.numbers >> i & 1 and chart.words[i - 1].isalpha()
-        and not any(chart.words[i - 1] in words for words in known)
+        if word == "inch" and i and not chart.numbers >> i & 1 and not known(phrases, chart.words[i - 1])
     ]  # fmt: skip

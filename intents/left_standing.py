@@ -10,10 +10,9 @@ from collections.abc import Sequence
 from intents.chart import Chart
 from intents.question import Heard, Question
 from intents.reading import Reading
-from intents.taken_back import begins_anew, near
+from intents.taken_back import TOOK_BACK, begins_anew, near
 from solvers.quantities import Quantity
 
-_TOOK_BACK = (("scratch", "that"), ("scrap", "that"), ("strike", "that"), ("forget", "that"), ("cancel", "that"))
 _NOES = frozenset("no nope nah wait sorry".split())
 _BEFORE, _AFTER = 7, 22  # words from what takes back to the numbers on either side, at most
 
@@ -24,7 +23,7 @@ def taken_back(chart: Chart, question: Question) -> list[str]:
     if _NOES.isdisjoint(words) and "that" not in words:
         return []
     for at, word in enumerate(words):
-        gone = tuple(words[at : at + 2]) in _TOOK_BACK
+        gone = tuple(words[at : at + 2]) in TOOK_BACK
         if gone or (word in _NOES and begins_anew(words[at + 1 :])):
             doubt = _left_standing(chart, question, at, gone)
             if doubt:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from intents.lengths import FEET, UNITS
+from intents.number_words import TAPE
 from intents.plurals import is_plural
 from intents.reading import Reading
 from intents.stated_units import stated_metric
@@ -16,7 +17,6 @@ from solvers.quantities import Length, Quantity
 MOST_ITEMS = 80  # in one list; a longer one is pasted, not said
 MOST_COUNT = 100_000
 PREFIXES = 6  # shorter beginnings of a list that are readings too, as its end may belong to what follows
-TAPE_PARTS = (2, 4, 8, 16, 32, 64)
 CONTRASTED = {("instead", "of"), ("rather", "than"), ("place", "of")}  # what stands after these is what it is not
 SEPARATORS = frozenset((",", "!", ".", "and", "&", "plus", "then", ";", "+", "also", "another"))
 # After an amount these make it the size of something else: 12 foot stock, 24 inch coil, 1/8 kerf.
@@ -187,7 +187,7 @@ def with_units(amounts: list[Amount], default: str, inches_from: int = 12) -> tu
         if not amount.unit and unit == "ft":
             plain = False
             unit = "in" if abs(amount.value) >= inches_from else "ft"
-        if not amount.unit and unit in ("mm", "cm") and amount.value.denominator in TAPE_PARTS and "." not in amount.text:
+        if not amount.unit and unit in ("mm", "cm") and amount.value.denominator in TAPE and "." not in amount.text:
             unit = "in"  # 15/32 ply and 10 mm mesh
         before = amount.carries or before
         lengths.append(Length(amount.value, unit, amount.text))

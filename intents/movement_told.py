@@ -8,14 +8,16 @@ the gap to be is held against the answer, and is no length of the piece.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+from itertools import takewhile
 
 from intents.chart import Chart
 from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Claim, Heard, Question
 from intents.reading import Reading
+from intents.remarks import up_to_stop
 from intents.second_reader import places_of
+from intents.unsaid_units import no_inches
 from solvers.quantities import Length, Percent
 from solvers.slots import Parameter
 
@@ -46,7 +48,6 @@ _TURNS = frozenset(
     " goes + plus".split()
 )
 _BACK, _SAID = 5, 4  # words before a quantity in which such a word stands
-_STOPS = frozenset(",.;?!")
 
 
 def movement_told(chart: Chart, questions: list[Question], topics: Topics) -> None:
@@ -66,15 +67,14 @@ def movement_told(chart: Chart, questions: list[Question], topics: Topics) -> No
 
 
 def _moistures(chart: Chart, question: Question) -> None:
-    givens, width = question.givens, question.givens.get("width")
-    if width is not None and width.text.isdigit() and width.value.unit == "in" and width.value.value > WIDEST_BOARD:
-        givens["width"] = replace(width, value=Length(width.value.value, "mm", width.text), others=())
-    told = sorted((h for h in givens.values() if isinstance(h.value, Percent) and h.end > h.start), key=lambda h: h.start)
+    no_inches(question.givens, "width", WIDEST_BOARD + 1)
+    percents = (h for h in question.givens.values() if isinstance(h.value, Percent) and h.end > h.start)
+    told = sorted(percents, key=lambda h: h.start)
     if len(told) == 1 and (question.swaps or question.missing or told[0].value.value < 0):
         _change(chart, question, told[0])
     elif len(told) == 2 and question.swaps and not question.unplaced:
         first, second = told
-        forward, back = _is_later(chart, second) - _is_later(chart, first), _is_sooner(chart, second) - _is_sooner(chart, first)
+        forward, back = (_tells(chart, second, cues) - _tells(chart, first, cues) for cues in (_LATER, _SOONER))
         to = _after(chart, second, _TO)
         if to or forward > 0 >= back or forward >= 0 > back:
             _in_order(question, first, second)
@@ -110,28 +110,12 @@ def _way(words: list[str], before: list[str]) -> str:
     return "LOSES" if falls and not rises else ""
 
 
-def _near(chart: Chart, heard: Heard) -> set[str]:
-    """The words of the same clause around a quantity."""
+def _tells(chart: Chart, heard: Heard, cues: frozenset[str]) -> bool:
+    """Whether one of the words stands in the same clause, around a quantity."""
     start, end = places_of(chart, heard)
-    before: list[str] = []
-    for word in reversed(chart.words[max(0, start - _BACK) : start]):
-        if word in _STOPS or word[:1].isdecimal():
-            break
-        before.append(word)
-    after: list[str] = []
-    for word in chart.words[end : end + 2]:
-        if word in _STOPS:
-            break
-        after.append(word)
-    return {*before, *after}
-
-
-def _is_later(chart: Chart, heard: Heard) -> int:
-    return int(not _LATER.isdisjoint(_near(chart, heard)))
-
-
-def _is_sooner(chart: Chart, heard: Heard) -> int:
-    return int(not _SOONER.isdisjoint(_near(chart, heard)))
+    back = up_to_stop(chart.words[max(0, start - _BACK) : start][::-1])
+    before = takewhile(lambda word: not word[:1].isdecimal(), back)
+    return not cues.isdisjoint([*before, *up_to_stop(chart.words[end : end + 2])])
 
 
 def _after(chart: Chart, heard: Heard, cues: frozenset[str]) -> bool:

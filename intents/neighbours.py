@@ -91,13 +91,12 @@ def _lost_whole(chart: Chart, phrases: Phrases, i: int) -> bool:
     """Whether a word that means nothing stands where the whole of "and a half" should: ich and a half."""
     word = chart.words[i]
     part = chart.words[i + 1 : i + 4] in _AND_A_PART
-    return part and word not in MEASURES and word not in _TONS and not _known(phrases, word)
+    return part and word not in MEASURES and word not in _TONS and not known(phrases, word)
 
 
-def _known(phrases: Phrases, word: str) -> bool:
+def known(phrases: Phrases, word: str) -> bool:
     """Whether a word means something here, or is none that a number could have been."""
-    known = (phrases.vocabulary, phrases.ordinary, phrases.fillers, LIGHT)
-    return not word.isalpha() or any(word in words for words in known)
+    return not word.isalpha() or any(word in words for words in (phrases.vocabulary, phrases.ordinary, phrases.fillers, LIGHT))
 
 
 def _garbled(chart: Chart, phrases: Phrases, i: int) -> bool:
@@ -106,4 +105,4 @@ def _garbled(chart: Chart, phrases: Phrases, i: int) -> bool:
     if not 0 < i < len(words) - 1 or words[i + 1] not in UNITS or not words[i].isalpha() or chart.numbers >> i & 1:
         return False
     first = words[i - 2] if words[i - 1] == "and" and i > 1 else words[i - 1]
-    return first in _TENS_ON and not _known(phrases, words[i]) and (first == words[i - 1] or first in SCALES)
+    return first in _TENS_ON and not known(phrases, words[i]) and (first == words[i - 1] or first in SCALES)

@@ -14,6 +14,7 @@ from intents.beside import MADE_OF
 from intents.chart import Chart
 from intents.question import Heard, Question, Reading
 from intents.second_reader import places_of
+from intents.unsaid_units import no_inches
 from solvers.quantities import Angle, Length, Quantity, Temperature
 from solvers.slots import Layer
 
@@ -181,7 +182,7 @@ def _arc(chart: Chart, question: Question) -> None:
 def _frost(chart: Chart, question: Question) -> None:
     """A bare number is no dew point where no word says so."""
     dew = question.givens.get("dew")
-    if dew is not None and dew.text[-1:].isdigit() and _DEW.isdisjoint(chart.words):
+    if dew is not None and dew.bare and _DEW.isdisjoint(chart.words):
         del question.givens["dew"]
         question.missing, question.swaps = ["dew"], []
 
@@ -234,10 +235,8 @@ def _gap(chart: Chart, question: Question) -> None:
 
 def _fall(chart: Chart, question: Question) -> None:
     """A sill is no 140 inches wide, and two in twelve is no sixth of an inch per foot."""
-    width = question.givens.get("width")
-    sill = not _SILLS.isdisjoint(chart.words) and _RUNS.isdisjoint(chart.words)
-    if sill and width is not None and width.text.isdigit() and width.value.unit == "in" and width.value.value >= WIDEST_SILL:
-        question.givens["width"] = replace(width, value=Length(width.value.value, "mm", width.text), others=())
+    if not _SILLS.isdisjoint(chart.words) and _RUNS.isdisjoint(chart.words):
+        no_inches(question.givens, "width", WIDEST_SILL)
     heard = question.givens.get("pitch")
     if heard is None or not heard.text.replace(" ", "").endswith("/12"):
         return

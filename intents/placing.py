@@ -15,7 +15,7 @@ from typing import Any
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.counting import is_no, packed, pronoun
 from intents.expansions import PER_SOME_DEGREE
-from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
+from intents.fitting import KINDS, TAPE_PARTS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.loose_ways import in_order, ways_of
 from intents.plurals import can_be
@@ -289,7 +289,7 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
 def _off_tape(reading: Reading) -> bool:
     """Whether a number is read off a tape in inches, whatever stands beside it: 15/32 ply, 10 mm mesh."""
     value = reading.value.value  # type: ignore[union-attr]
-    part = value.denominator in (8, 16, 32, 64) or (value < 1 and value.denominator in (2, 4))
+    part = value.denominator in TAPE_PARTS or (value < 1 and value.denominator in (2, 4))
     return part and reading.end > reading.start + 1
 
 

@@ -20,6 +20,11 @@ class Heard:
     sure: float = 1.0
     others: tuple[Any, ...] = ()
 
+    @property
+    def bare(self) -> bool:
+        """Whether it was said with no unit."""
+        return self.text[-1:].isdigit()
+
 
 @dataclass(frozen=True, slots=True)
 class Claim:

@@ -214,7 +214,7 @@ def _heights(chart: Chart, question: Question) -> None:
         heard, under = givens.get(name), givens.get(below) or givens.get("sill")
         if heard is None or under is None or apart in givens or not isinstance(heard.value, Length):
             continue
-        size = Length(heard.value.value, "in", heard.text) if heard.text[-1:].isdigit() else heard.value
+        size = Length(heard.value.value, "in", heard.text) if heard.bare else heard.value
         under_it = size.to("in").value <= under.value.to("in").value  # then 20 to the top: no top is under the head
         if _from_below(chart, heard, under_it):
             givens[apart] = replace(heard, value=size, others=())

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from intents.chart import Chart, once
+from intents.question import Heard
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, stated_metric
 from solvers.quantities import Length, Quantity
@@ -81,3 +83,10 @@ def _large_bare(chart: Chart) -> int:
     if any(r.kind in ("length", "area", "money", "weight") and r.sure >= SURE_UNIT for r in rows):
         return 0
     return sum(r.value.value >= PLAIN_MM for r in rows if r.kind == "number" and isinstance(r.value, Quantity))
+
+
+def no_inches(givens: dict[str, Heard], name: str, least: int) -> None:
+    """Take a whole number with no unit, from `least` inches on, for the millimetres that it can only be."""
+    heard = givens.get(name)
+    if heard is not None and heard.text.isdigit() and heard.value.unit == "in" and heard.value.value >= least:
+        givens[name] = replace(heard, value=Length(heard.value.value, "mm", heard.text), others=())

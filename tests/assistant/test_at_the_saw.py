@@ -7,14 +7,9 @@ from typing import Any
 
 import pytest
 
-from assistant.conversation import Conversation
+from tests.talking import last
 
 RETURN_5_12 = (90 + degrees(atan(5 / 12))) / 2  # geometry: 56.31°
-
-
-def last(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
 
 
 def given(record: dict[str, Any], name: str) -> dict[str, Any]:

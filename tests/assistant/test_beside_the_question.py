@@ -8,11 +8,7 @@ from typing import Any
 import pytest
 
 from assistant.conversation import Conversation
-
-
-def last(*lines: str) -> dict[str, Any]:
-    talk = Conversation()
-    return [talk.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 def in_unit(record: dict[str, Any], unit: str) -> float:

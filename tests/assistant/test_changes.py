@@ -10,17 +10,13 @@ import pytest
 from assistant.conversation import Conversation
 from assistant.say_what import examples
 from solvers.quantities import Quantity
+from tests.talking import last
 
 UNITS = {"in": "inches", "ft": "feet", "mm": "mm", "deg": "degrees", "percent": "percent", "ft2": "square feet",
          "degF": "F", "money": "dollars", "lb": "pounds"}  # fmt: skip
 FORMS = ["no, {value}", "I said {value}", "make the {name} {value}", "and at {value}?", "{value} instead", "{value} I said"]
 # "and at 48?" after "45 boards at $12.50" is the price, as it was said after the same word.
 LED_ALIKE = {("cost", "count"), ("height of courses", "count"), ("strapping", "length"), ("strapping", "height")}
-
-
-def last(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
 
 
 def givens(record: dict[str, Any]) -> dict[str, str]:

@@ -2,20 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
-from assistant.conversation import Conversation
+from tests.talking import last
 
 WALL = "area of a wall 30 foot long and 9 foot high"
 STICKS = "stock 12 foot, four at 70 inches and two at 36 inches, how many sticks"
 CORNER = "miter for a 135 degree corner"
-
-
-def last(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
 
 
 @pytest.mark.parametrize(

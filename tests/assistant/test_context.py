@@ -2,16 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
-from assistant.conversation import Conversation
-
-
-def last(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 @pytest.mark.parametrize(

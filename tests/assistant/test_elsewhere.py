@@ -2,18 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
-from assistant.conversation import Conversation
 from intents.elsewhere import outside_of
 from tests.remarks import REMARKS
-
-
-def last(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 @pytest.mark.parametrize(

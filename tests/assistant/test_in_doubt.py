@@ -4,13 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.conversation import Conversation
-from assistant.record import Record
-
-
-def last(*lines: str) -> Record:
-    talk = Conversation()
-    return [talk.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 @pytest.mark.parametrize(

@@ -7,14 +7,9 @@ from typing import Any
 
 import pytest
 
-from assistant.conversation import Conversation
+from tests.talking import last
 
 SCALE = {"in": 1.0, "ft": 12.0, "mm": 1 / 25.4}
-
-
-def last(*lines: str) -> dict[str, Any]:
-    talk = Conversation()
-    return [talk.answer(line) for line in lines][-1]
 
 
 def value_of(record: dict[str, Any]) -> float:

@@ -2,18 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
-from assistant.conversation import Conversation
+from tests.talking import last
 
 SLATS = "7 slats 1 1/2 wide in 40 inches, even gaps"  # 40 − 10.5 = 29.5: a sixth of it between only, an eighth with the ends
-
-
-def last(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
 
 
 @pytest.mark.parametrize(

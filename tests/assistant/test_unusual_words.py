@@ -3,16 +3,10 @@
 from __future__ import annotations
 
 from math import atan, cos, degrees, radians, tan
-from typing import Any
 
 import pytest
 
-from assistant.conversation import Conversation
-
-
-def answer(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 @pytest.mark.parametrize(
@@ -33,7 +27,7 @@ def answer(*lines: str) -> dict[str, Any]:
     ],
 )  # fmt: skip
 def test_the_part_that_is_asked_for_is_answered(lines: tuple[str, ...], topic: str, value: float) -> None:
-    record = answer(*lines)
+    record = last(*lines)
     assert record["topic"] == topic and record["answer"], record["ask"] or record["say"]
     assert record["answer"]["value"] == pytest.approx(value)
 
@@ -41,18 +35,18 @@ def test_the_part_that_is_asked_for_is_answered(lines: tuple[str, ...], topic: s
 def test_sizes_handed_out_against_their_units_are_asked_about() -> None:
     """A roll 48 wide on a wall 40 inches long is no reading to answer by."""
     told = "papering the lake wall friday, 48 long by 9 high, the felt is 40 inches wide and 60 foot to the roll, 4 inch laps"
-    record = answer(f"{told}. How many rolls?")
+    record = last(f"{told}. How many rolls?")
     assert record["outcome"] == "asks" or record["answer"]["value"] == 3
 
 
 def test_no_question_back_names_an_empty_way() -> None:
-    ask = answer("What clear opening does each foot of wall give with a half inch slot and a screen half open?")["ask"]
+    ask = last("What clear opening does each foot of wall give with a half inch slot and a screen half open?")["ask"]
     assert "Is ," not in ask
 
 
 @pytest.mark.parametrize("line", ["mind the foot of that ladder, it's only sat about two foot out", "ladder footing at 2 ft"])
 def test_nobody_leans_a_ladder_at_two_feet(line: str) -> None:
-    assert answer(line)["outcome"] == "declined"
+    assert last(line)["outcome"] == "declined"
 
 
 @pytest.mark.parametrize(
@@ -65,7 +59,7 @@ def test_nobody_leans_a_ladder_at_two_feet(line: str) -> None:
     ],
 )
 def test_a_number_of_something_else_is_no_count_and_no_height(line: str) -> None:
-    record = answer(line)
+    record = last(line)
     assert record["outcome"] == "asks" or record["answer"]["value"] in (168, 320), record["say"]
 
 
@@ -73,12 +67,12 @@ def test_a_number_of_something_else_is_no_count_and_no_height(line: str) -> None
     "line", ["wall 108 high, 6 1/2 exposure at most, 14 courses", "108 inches, 12 courses, 7 in reveal at most"]
 )
 def test_courses_over_the_greatest_exposure_are_refused(line: str) -> None:
-    record = answer(line)
+    record = last(line)
     assert record["outcome"] == "declined" and "each, over" in record["say"]
 
 
 def test_courses_that_fit_under_the_greatest_are_laid_out() -> None:
-    assert answer("wall 108 high, 6 1/2 exposure at most, 17 courses")["answer"]["value"] == pytest.approx(108 / 17)
+    assert last("wall 108 high, 6 1/2 exposure at most, 17 courses")["answer"]["value"] == pytest.approx(108 / 17)
 
 
 @pytest.mark.parametrize(
@@ -92,7 +86,7 @@ def test_courses_that_fit_under_the_greatest_are_laid_out() -> None:
 )
 def test_nothing_said_is_let_fall_and_nothing_denied_is_used(line: str, value: float) -> None:
     """An inch with no number, what it is rather than what it is not, and "up to" that is no two (by hand)."""
-    record = answer(line)
+    record = last(line)
     assert record["answer"], record["ask"] or record["say"]
     assert record["answer"]["value"] == pytest.approx(value, rel=1e-3)
 
@@ -101,7 +95,7 @@ def test_nothing_said_is_let_fall_and_nothing_denied_is_used(line: str, value: f
     "line", ["52 3/16, half", "ich and a half in mm", "23 3/4, 4 times, in feet", "fir board 6 in, 4% drop. shrinkage."]
 )
 def test_what_could_be_twice_or_half_as_much_is_asked_about(line: str) -> None:
-    assert answer(line)["outcome"] == "asks"
+    assert last(line)["outcome"] == "asks"
 
 
 @pytest.mark.parametrize(
@@ -118,6 +112,6 @@ def test_what_could_be_twice_or_half_as_much_is_asked_about(line: str) -> None:
 )
 def test_bare_layers_and_joints_are_in_the_unit_they_can_only_be_in(line: str, value: float, unit: str) -> None:
     """No board is 18 inches thick, no nail goes into the stud by 35, no joint is 8 wide: those are millimetres."""
-    record = answer(line)
+    record = last(line)
     assert record["answer"], record["ask"] or record["say"]
     assert (record["answer"]["value"], record["answer"]["unit"]) == (pytest.approx(value), unit)

@@ -8,10 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from assistant.conversation import Conversation
 from intents.measures import readings
 from intents.tokens import tokenize
 from solvers.quantities import Expansion
+from tests.talking import last
 
 MILLIONTH = Fraction(1, 10**6)
 
@@ -69,11 +69,6 @@ def test_a_figure_per_fahrenheit_is_nine_fifths_of_it_per_kelvin(figure: int) ->
     assert fahrenheit == kelvin * Fraction(9, 5) == figure * Fraction(9, 5)
 
 
-def answer(*lines: str) -> dict[str, object]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
-
-
 @pytest.mark.parametrize(
     ("line", "value", "unit"),
     [
@@ -86,32 +81,32 @@ def answer(*lines: str) -> dict[str, object]:
 )
 def test_a_coefficient_given_is_the_one_used(line: str, value: float, unit: str) -> None:
     """ΔL = α L ΔT by hand."""
-    record = answer(line)
+    record = last(line)
     assert record["answer"]["unit"] == unit, record["ask"]  # type: ignore[index]
     assert record["answer"]["value"] == pytest.approx(value, rel=1e-6)  # type: ignore[index]
 
 
 def test_a_coefficient_of_no_scale_is_asked_about_and_the_reply_taken() -> None:
     asked = "thermal movement of 10 ft trim at 30 millionths, 100 F rise"
-    assert "per °C or" in str(answer(asked)["ask"])
-    assert answer(asked, "per fahrenheit")["answer"]["value"] == pytest.approx(0.36)  # type: ignore[index]
-    assert answer(asked, "celsius")["answer"]["value"] == pytest.approx(0.2)  # type: ignore[index]
+    assert "per °C or" in str(last(asked)["ask"])
+    assert last(asked, "per fahrenheit")["answer"]["value"] == pytest.approx(0.36)  # type: ignore[index]
+    assert last(asked, "celsius")["answer"]["value"] == pytest.approx(0.2)  # type: ignore[index]
 
 
 def test_a_figure_outside_what_is_published_of_the_material_is_said_to_be() -> None:
-    cautions = answer("how much does 12 ft of vinyl grow at 200 millionths per K over 100 F")["cautions"]
+    cautions = last("how much does 12 ft of vinyl grow at 200 millionths per K over 100 F")["cautions"]
     assert any("outside the 54 to 80" in line for line in cautions)  # type: ignore[attr-defined]
-    usual = answer("how much does 12 ft of vinyl grow at 60 millionths per K over 100 F")["cautions"]
+    usual = last("how much does 12 ft of vinyl grow at 60 millionths per K over 100 F")["cautions"]
     assert not any("outside" in line for line in usual)  # type: ignore[attr-defined]
 
 
 def test_a_coefficient_can_be_put_in_after_the_answer() -> None:
     lines = ("what does 12 ft of vinyl grow over 100 F", "make the coefficient 58 millionths per K")
-    assert answer(*lines)["answer"]["value"] == pytest.approx(144 * 58e-6 * 100 * 5 / 9)  # type: ignore[index]
+    assert last(*lines)["answer"]["value"] == pytest.approx(144 * 58e-6 * 100 * 5 / 9)  # type: ignore[index]
 
 
 @pytest.mark.parametrize(
     "line", ["cools off eighty degrees F", "drops 80 F", "shrink over an 80 F change", "contracts with an 80 F swing"]
 )
 def test_what_shrinks_is_negative(line: str) -> None:
-    assert answer(f"20 ft of steel roof panel {line}, how much does it move")["answer"]["value"] < 0  # type: ignore[index]
+    assert last(f"20 ft of steel roof panel {line}, how much does it move")["answer"]["value"] < 0  # type: ignore[index]
