@@ -21,6 +21,7 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
 from assistant.told_round import look_past_story
+from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
@@ -331,6 +332,11 @@ class Conversation:
             named = listed(unplaced, "and")
             doubt = f"What is the {named}? I have no place for it in {article(worked.topic.name)}."
             put_asked(record, worked.topic.name, doubt, self._lines(worked))
+        elif name := unusual(first.asked):
+            sure = replace(first, asked=replace(first.asked, meant=first.asked.meant | {name}))
+            self.pending = Pending(first.asked, wanted=name, ways=[sure])
+            sentence = is_it_meant(worked.topic.parameter(name), first.asked.givens[name])
+            put_asked(record, worked.topic.name, sentence, self._lines(worked))
         else:
             self._answered(record, first, question)
 

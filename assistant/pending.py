@@ -23,12 +23,16 @@ class Asked:
     metric: bool | None = None
     text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
+    meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant
     record: dict[str, Any] = field(default_factory=dict)
 
 
 @dataclass(slots=True)
 class Pending:
-    """A question that was put back, and what would settle it: exactly one of the fields from `wanted` to `compare`."""
+    """A question that was put back, and what would settle it: one of the fields from `wanted` to `compare`.
+
+    An unusual quantity is both a way, which a yes settles, and wanted, for what it really is.
+    """
 
     asked: Asked | None = None  # the topic and its givens so far
     wanted: str = ""  # the parameter that is missing

@@ -11,7 +11,7 @@ from assistant import acts
 from assistant.listed_changes import put_into_lists
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
-from assistant.ways import chosen_way
+from assistant.ways import Way, chosen_way, differences
 from intents.fitting import fit
 from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
@@ -174,11 +174,21 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
     if words & {"neither", "none"}:
         put_declined(record, "Then I read it wrong: ask it again with a unit or a name beside each number")
         return True
+    if pending.wanted and words & NO and not numbers_in(text):
+        c.finish(record, [_without(c, pending)], Question(pending.ways[0].worked.topic.name))
+        return True
     way = chosen_way(text, pending.ways)
     if way is None:
         return False
-    c.finish(record, [way], Question(way.worked.topic.name))
+    settled = replace(way.asked, meant=way.asked.meant.union(differences(pending.ways)))
+    c.finish(record, [replace(way, asked=settled)], Question(way.worked.topic.name))
     return True
+
+
+def _without(c: Conversation, pending: Pending) -> Way:
+    """The question without the unusual quantity that was not meant."""
+    assert pending.asked is not None
+    return c.worked(pending.asked, {name: given for name, given in pending.asked.givens.items() if name != pending.wanted})
 
 
 def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending: Pending) -> bool:

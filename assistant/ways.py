@@ -9,9 +9,12 @@ from itertools import product
 from typing import TYPE_CHECKING, Any
 
 from assistant.record import listed, value_line
+from assistant.usual import far_out, in_usual_units
+from intents.lengths import METRES
 from intents.measures import readings
 from intents.question import Heard, Question
 from intents.sound_alikes import settled
+from intents.stated_units import MILLIMETRES
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.exact import real
@@ -31,6 +34,7 @@ TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no
 UNIT_WORDS = {
     "ft": {"feet", "foot", "ft", "'"}, "in": {"inches", "inch", "in", '"'}, "degF": {"f", "fahrenheit"},
     "degC": {"c", "celsius", "centigrade"}, "dF": {"f", "fahrenheit"}, "dC": {"c", "celsius", "centigrade"},
+    "mm": MILLIMETRES, "cm": {"cm", "centimetres", "centimeters"}, "m": METRES,
     "perF": {"f", "fahrenheit"}, "perC": {"c", "celsius", "centigrade", "k", "kelvin"},
 }  # fmt: skip
 
@@ -48,13 +52,20 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
     kinds = {parameter.name: parameter.kind for parameter in parameters}
     slots = {parameter.name: parameter.slot for parameter in parameters}
     found: list[dict[str, Given]] = []
-    for said in [question.givens, *question.swaps]:
-        heard = _one_unit(said, slots)
-        choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
-        for way in product(*choices):
-            if len(found) < MOST_WAYS and _one_scale(way):
-                found.append({given.name: given for given in way})
+    for said in _likely(question, slots):
+        for heard in in_usual_units(_one_unit(said, slots), slots):
+            choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
+            for way in product(*choices):
+                if len(found) < MOST_WAYS and _one_scale(way):
+                    found.append({given.name: given for given in way})
     return found
+
+
+def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]]:
+    """The ways to hand out the quantities without those that make one of them what none is; a rival saves nothing."""
+    said = [question.givens, *question.swaps]
+    usual = [givens for givens in said if not far_out(givens, slots)]
+    return usual if usual and (usual[0] is said[0] or not question.rival) else said
 
 
 def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Heard]:
@@ -113,7 +124,7 @@ def adds(full: Worked, lean: Worked) -> bool:
     return same_answer([full, lean]) and len(full.working.also_lines) > len(lean.working.also_lines)
 
 
-def _differences(ways: list[Way]) -> list[str]:
+def differences(ways: list[Way]) -> list[str]:
     """The parameters whose values differ between ways."""
     names = [given.name for way in ways for given in way.worked.givens]
     return [
@@ -132,7 +143,7 @@ def _value(way: Way, name: str) -> Any:
 
 def which_way(ways: list[Way]) -> str:
     """The one short question that tells the ways apart."""
-    names = _differences(ways)
+    names = differences(ways)
     label = {name: ways[0].worked.topic.parameter(name).label for name in names}
     if len(names) == 1:
         values = list(dict.fromkeys(_text(way, names[0]) for way in ways))
@@ -172,7 +183,7 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
     said = {(r.value.value, r.value.unit) for row in readings(tokens) for r in row if isinstance(r.value, Quantity)}
     numbers = {value for value, unit in said if unit == "none"}
     whole = {r.value.value for r in numbers_in(text) if isinstance(r.value, Quantity) and r.value.unit == "none"}
-    names = _differences(ways)
+    names = differences(ways)
     points = []
     for way in ways:
         score = 0

@@ -76,6 +76,7 @@ TWO_PART = re.compile(
     r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)",
     re.I,
 )
+ORDINAL = re.compile(r"\d+(?:st|nd|rd|th)", re.I)
 STOCK = "stock length"  # sold by the foot: an 8 1/4 board is named by its width
 LEAST_QUARTERED = 12  # 20 1/4 comes off a tape too; of feet nobody says a quarter past twelve
 TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where a phrase asks for them
@@ -119,7 +120,8 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
     if kind not in KINDS or reading.kind not in KINDS[kind] or isinstance(reading.value, Dims):
         return None
     if reading.kind in ("number", "plural"):
-        return _bare(reading, parameter, text, cued)
+        nth = kind is Length and ORDINAL.fullmatch(text) is not None  # the 5th one up
+        return None if nth else _bare(reading, parameter, text, cued)
     if kind is Area and reading.kind == "length":
         return _plain_feet(reading, parameter, text, cued)
     values = [_as(value, kind, text) for value in (reading.value, *reading.also)]

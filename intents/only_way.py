@@ -22,6 +22,7 @@ STEEPEST_BAY = 90  # degrees; a bay that turned so far would go back to the wall
 MOST_SIDES = 60
 WIDEST_SILL = 48  # in; what is wider was said in millimetres
 LEAST_READ = 60  # degrees; a gauge set to less may have been read from straight on
+WIDEST_ROLL = 12  # ft
 THINNEST_GAP = 0.05  # in; a gap of so many thousandths was said in millimetres
 WARM_ROOM = (13, 35)  # degrees of a room that people are in, on the Celsius scale
 _GAUGES = frozenset("gauge protractor finder goniometer".split())
@@ -268,6 +269,16 @@ def _but_last(chart: Chart, heard: Heard, stop: int) -> Heard:
     return replace(heard, value=heard.value[:-1], end=heard.start + len(text), text=text)
 
 
+def _rolls(chart: Chart, question: Question) -> None:
+    """A roll is longer than wide: of 100 by 5 foot, the five are its width, and both are feet."""
+    width, length = question.givens.get("roll_width"), question.givens.get("roll_length")
+    if width is None or length is None or not width.bare or length.bare or length.value.unit != "ft":
+        return
+    if width.value.value > WIDEST_ROLL >= length.value.value:
+        long = replace(width, value=Length(width.value.value, "ft", width.text), others=())
+        question.givens.update(roll_width=length, roll_length=long)
+
+
 _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "polygon": _bay,
     "compound cut": _sprung,
@@ -281,4 +292,5 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "vent opening": _gap,
     "fall": _fall,
     "build-out": _layers,
+    "membrane rolls": _rolls,
 }

@@ -19,19 +19,17 @@ MeasuredFrom = Annotated[From, Slot("Is the angle from level or from plumb?", na
 RoofPitch = Annotated[Pitch, Slot("What is the pitch?", above=0, kept="pitch")]
 AnyPitch = Annotated[Pitch, Slot("What is the pitch?", kept="pitch")]
 CornerAngle = Annotated[Angle, Slot("What is the corner angle, in degrees?", above=0, below=180, name="corner")]
-Corner = Annotated[
-    Angle, Slot("What is the corner angle, in degrees?", least=5, below=180, name="corner", unless="turn")
-]
+Corner = Annotated[Angle, Slot("What is the corner angle, in degrees?", least=5, below=180, name="corner", unless="turn")]
 Turn = Annotated[Angle, Slot("How far does it turn, in degrees?", above=0, below=180, name="turn", cued=True)]
 WallLength = Annotated[Length, Slot("How long is the wall?", bare=("ft",), above=0, name="length")]
 WallHeight = Annotated[
-    Length, Slot("How high is it?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, name="height")
+    Length, Slot("How high is it?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, name="height", usual=(36, 360))
 ]
-Exposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]
+Exposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure", usual=(3, 16))]
 StockLength = Annotated[
-    Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length")
+    Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length", usual=(60, 300))
 ]
-Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste")]
+Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste", usual=(0, 35))]
 Pieces = Annotated[Count, Slot("How many pieces?", least=1, most=10000)]
 
 SAW_CAUTION = "Cut a test piece in scrap first; guard down, hands well clear of the blade, piece held to the fence."

@@ -12,17 +12,16 @@ from solvers.working import Working
 
 TEN_PERCENT = Percent(Fraction(10), "percent", "10 percent")
 NO_WASTE = Percent(Fraction(0), "percent", "none")
-Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste", name="waste")]
-CoverArea = Annotated[Area, Slot("How much area, in square feet?", above=0, most=1_000_000, name="area")]
+Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste", name="waste", usual=(0, 35))]
+CoverArea = Annotated[Area, Slot("How much area, in square feet?", above=0, most=1_000_000, name="area", usual=(20, 20_000))]
 BoardExposure = Annotated[
-    Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure", name="exposure")
+    Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure", name="exposure", usual=(3, 16))
 ]
 BoardLength = Annotated[
     Length,
     Slot(
         "How long are the boards?", unit="ft", bare=("ft", "in"), plain=24, least=1, most=40, kept="stock length",
-        name="board length",
-    ),
+        name="board length", usual=(5, 24)),
 ]  # fmt: skip
 MOST_PIECES = 1_000_000
 ORDER_CAUTION = "Waste is a guess until the wall is measured: odd angles, bad ends and short walls take more."

@@ -11,9 +11,11 @@ from solvers.quantities import Length
 from solvers.slots import Slot
 from solvers.working import Working
 
-RunLength = Annotated[Length, Slot("What is the run?", bare=("ft", "in"), plain=30, doubt=(24, 48), above=0)]
-RiseLength = Annotated[Length, Slot("What is the rise?", bare=("ft", "in"), plain=30, doubt=(24, 48), above=0)]
-GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="gable width", kept="gable width")]
+RunLength = Annotated[Length, Slot("What is the run?", bare=("ft", "in"), plain=30, doubt=(24, 48), above=0, usual=(14, 480))]
+RiseLength = Annotated[Length, Slot("What is the rise?", bare=("ft", "in"), plain=30, doubt=(24, 48), above=0, usual=(6, 360))]
+GableWidth = Annotated[
+    Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="gable width", kept="gable width", usual=(48, 900))
+]
 AGREE = 0.02  # of the rise: measured twice, a rise and a run differ by no more from the pitch that was said
 
 

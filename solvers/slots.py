@@ -25,6 +25,7 @@ class Slot:
     below: Limit | None = None  # must be less than this
     most: Limit | None = None  # must be at most this
     plain: Limit | None = None  # bare numbers over this many take the second of `bare`
+    usual: tuple[Limit, Limit] | None = None  # in the page unit; what was said and lies outside is asked about
     doubt: tuple[Limit, Limit] | None = None  # bare numbers in this range could be either unit: ask
     name: str = ""  # what it is called on the page; "" takes the parameter's own name
     alike: bool = False  # a number said with no unit takes that of the one length said with feet beside it

@@ -16,17 +16,17 @@ from solvers.working import Working
 # All are taken only where words beside them tell their role: what is said of boards and rolls is lengths too.
 FaceLong = Annotated[
     Length,
-    Slot("How long is the wall?", unit="ft", bare=("ft",), above=0, most=400, name="wall length", cued=True),
+    Slot("How long is the wall?", unit="ft", bare=("ft",), above=0, most=400, name="wall length", cued=True, usual=(6, 200)),
 ]  # "eleven hundred foot of wall" is square feet
 FaceTall = Annotated[
     Length,
     Slot("How high is the wall?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, name="wall height",
-         cued=True),
+         cued=True, usual=(5, 60)),
 ]  # fmt: skip
 GableTall = Annotated[
     Length,
     Slot("How high is the gable?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, name="gable height",
-         cued=True),
+         cued=True, usual=(1, 40)),
 ]  # fmt: skip
 FaceOpenings = Annotated[tuple[Opening, ...], Slot("What openings are in it?", cued=True)]
 GablePitch = Annotated[

@@ -13,18 +13,16 @@ from solvers.quantities import Area, Length, Pitch
 from solvers.slots import Choice, Opening, Slot
 from solvers.working import Working
 
-WallLong = Annotated[Length, Slot("What is the length of the wall?", unit="ft", bare=("ft",), above=0, most=2000)]
+WallLong = Annotated[Length, Slot("What is the length of the wall?", unit="ft", bare=("ft",), above=0, most=2000, usual=(6, 200))]
 WallTall = Annotated[
-    Length, Slot("What is the height of the wall?", unit="ft", bare=("ft", "in"), plain=30, above=0, most=200)
+    Length, Slot("What is the height of the wall?", unit="ft", bare=("ft", "in"), plain=30, above=0, most=200, usual=(5, 60))
 ]
 WallOpenings = Annotated[tuple[Opening, ...], Slot("What openings are in it?")]
 OpenedArea = Annotated[
-    Area, Slot("How much area is open?", above=0, most=100_000, name="area of the openings", cued=True)
+    Area, Slot("How much area is open?", above=0, most=100_000, name="area of the openings", cued=True, usual=(2, 3000))
 ]
 # The job's pitch is taken only where it is said that there is a gable: it must not change the answer otherwise.
-GableOver = Annotated[
-    Pitch, Slot("What is the pitch of the gable over it?", above=0, kept="pitch", name="pitch of the gable")
-]
+GableOver = Annotated[Pitch, Slot("What is the pitch of the gable over it?", above=0, kept="pitch", name="pitch of the gable")]
 
 
 class Gable(Choice):
@@ -77,9 +75,7 @@ def measure_wall(
     placed = _turned(work, openings or (), length, height + rise if rise else height)
     taken = opening_area(work, placed)
     if opened is not None:
-        taken = (
-            opened if taken is None else work.step("all openings", taken + opened, "those by size and the rest", "ft2")
-        )
+        taken = opened if taken is None else work.step("all openings", taken + opened, "those by size and the rest", "ft2")
     net = gross
     if taken is not None:
         _refuse_misfits(work, placed, length, height + rise if rise else height)
@@ -156,9 +152,7 @@ def draw_wall(work: Working, wall: Wall, length: Term, height: Term) -> None:
     for opening in each:
         wide, high = float(opening.width.to("ft").value), float(opening.height.to("ft").value)
         bottom = 0.0 if opening.what == "door" else max((tall - high) / 2, 0.0)
-        view.polygon(
-            [(at, bottom), (at + wide, bottom), (at + wide, bottom + high), (at, bottom + high)], fill="opening"
-        )
+        view.polygon([(at, bottom), (at + wide, bottom), (at + wide, bottom + high), (at, bottom + high)], fill="opening")
         at += wide + max(room, 0.0)
     view.dimension((0, 0), (long, 0), work.text(length), side=-1)
     view.dimension((0, 0), (0, tall), work.text(height), side=1)

@@ -17,15 +17,12 @@ from solvers.strips import stack_view
 from solvers.working import Working
 
 THREE_EIGHTHS, THREE_QUARTERS, TEN = Fraction(3, 8), Fraction(3, 4), 10  # in, in, mm
-NBC_SOURCE = (
-    "National Building Code of Canada 9.27.2.2.(1): a capillary break is a drained and vented space of at least 10 mm"
-)
+NBC_SOURCE = "National Building Code of Canada 9.27.2.2.(1): a capillary break is a drained and vented space of at least 10 mm"
 PRACTICE = "3/8 in and over ventilated, 3/4 in roomier: common practice"
-HALF_MM = (
-    "3/8 in is 9.525 mm, about half a millimetre short of 10 mm: "
-    "where the rule says 10 mm, a 3/8 in batten does not pass."
-)
-GapDepth = Annotated[Length, Slot("How deep is the gap? What depth?", bare=("in",), above=0, most=12, name="depth")]
+HALF_MM = "3/8 in is 9.525 mm, about half a millimetre short of 10 mm: where the rule says 10 mm, a 3/8 in batten does not pass."
+GapDepth = Annotated[
+    Length, Slot("How deep is the gap? What depth?", bare=("in",), above=0, most=12, name="depth", usual=(Fraction(1, 16), 4))
+]
 
 
 @topic("air gap", "water")
@@ -50,9 +47,7 @@ def air_gap(work: Working, depth: GapDepth) -> None:
     work.also_word("by the 10 mm rule", "deep enough" if over_ten.value >= 0 else "not deep enough")
     work.also_word("room", "roomier: 3/4 in or more" if depth.value >= THREE_QUARTERS else "less than 3/4 in")
     # 10 mm stands 0.475 mm over 3/8 in: the two comparisons must be that far apart.
-    work.check(
-        "the two comparisons lie 10 mm less 3/8 in apart", over * MM_PER_INCH - over_ten, "=", ten - small * MM_PER_INCH
-    )
+    work.check("the two comparisons lie 10 mm less 3/8 in apart", over * MM_PER_INCH - over_ten, "=", ten - small * MM_PER_INCH)
     if ventilated != (over_ten.value >= 0):
         work.caution(HALF_MM)
     work.caution(CODE_CAUTION)
@@ -98,7 +93,9 @@ def build_out(
         tuple[Layer, ...], Slot("Which layers, from the stud out, and how thick? Like 1/2 sheathing, 3/4 strapping.")
     ],
     swap: Annotated[Swap | None, Slot("Is one layer taken out and the other put in?")] = None,
-    gone: Annotated[Length | None, Slot("How thick is the layer that goes out?", bare=("in",), above=0, cued=True)] = None,
+    gone: Annotated[
+        Length | None, Slot("How thick is the layer that goes out?", bare=("in",), above=0, cued=True, usual=(Fraction(1, 16), 6))
+    ] = None,
 ) -> None:
     """Depth from the stud to the face of the cladding, inches: the sum of the layers; what a swap of two changes.
 

@@ -28,10 +28,16 @@ class Head(Choice):
 @topic("arc", "triangles")
 def arc(
     work: Working,
-    width: Annotated[Length, Slot("What is the width of the arc?", bare=("in",), above=0)],
-    rise: Annotated[Length, Slot("What is the rise of the arc at the middle?", bare=("in",), above=0)] | None = None,
-    radius: Annotated[Length, Slot("What is the radius of the arc?", bare=("in",), above=0)] | None = None,
-    every: Annotated[Length, Slot("How far apart are the marks?", bare=("in",), above=0, cued=True, name="marks every")]
+    width: Annotated[Length, Slot("What is the width of the arc?", bare=("in",), above=0, usual=(8, 360))],
+    rise: Annotated[
+        Length, Slot("What is the rise of the arc at the middle?", bare=("in",), above=0, usual=(Fraction(1, 4), 240))
+    ]
+    | None = None,
+    radius: Annotated[Length, Slot("What is the radius of the arc?", bare=("in",), above=0, usual=(4, 600))] | None = None,
+    every: Annotated[
+        Length,
+        Slot("How far apart are the marks?", bare=("in",), above=0, cued=True, name="marks every", usual=(Fraction(1, 2), 48)),
+    ]
     | None = None,
     head: Head | None = None,
 ) -> None:
@@ -64,18 +70,14 @@ def arc(
 
 
 def _radius(work: Working, width: Term, rise: Term) -> tuple[Term, Term]:
-    radius = work.answer(
-        "radius", ((width / 2) ** 2 + rise**2) / (2 * rise), "half the width and the rise fix the circle", "in"
-    )
+    radius = work.answer("radius", ((width / 2) ** 2 + rise**2) / (2 * rise), "half the width and the rise fix the circle", "in")
     half = work.step("half angle", 2 * atan(2 * rise / width), "half of what the arc turns")
     work.check("the radius by its angle", width / (2 * sin(half)), "=", radius)
     return radius, half
 
 
 def _rise(work: Working, width: Term, radius: Term) -> tuple[Term, Term]:
-    rise = work.answer(
-        "rise", radius - sqrt(radius**2 - (width / 2) ** 2), "what the circle stands over its chord", "in"
-    )
+    rise = work.answer("rise", radius - sqrt(radius**2 - (width / 2) ** 2), "what the circle stands over its chord", "in")
     half = work.step("half angle", asin(width / (2 * radius)), "half of what the arc turns")
     work.check("the rise by its angle", radius * (1 - cos(half)), "=", rise)
     return rise, half
@@ -100,8 +102,7 @@ def _refuse_short(work: Working, width: Term, radius: Term) -> None:
 def _refuse_mismatch(work: Working, swing: Term, radius: Term) -> None:
     work.refuse_when(
         abs(real(work.value(swing - radius))) > real(work.tape_step),
-        f"a radius of {work.text(radius)} does not go with that width and rise, which make {work.text(swing)}: "
-        "leave one out",
+        f"a radius of {work.text(radius)} does not go with that width and rise, which make {work.text(swing)}: leave one out",
     )
 
 
@@ -109,9 +110,7 @@ def _offsets(work: Working, width: Term, radius: Term, drop: Term, every: Term |
     """Heights of the curve over the spring line at marks from the left end; shown as a step at the first of them."""
     wide = work.value(width)
     space = wide / SPACES if every is None else work.value(every)
-    work.refuse_when(
-        space >= wide, f"marks every {work.text(work.term('', space, 'in'))} find no place in {work.text(width)}"
-    )
+    work.refuse_when(space >= wide, f"marks every {work.text(work.term('', space, 'in'))} find no place in {work.text(width)}")
     work.refuse_when(wide / space > MOST_MARKS, f"that is more than {MOST_MARKS} marks: set them further apart")
     places = [space * i for i in range(int(wide / space) + 1)]
     if places[-1] != wide:

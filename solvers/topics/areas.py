@@ -16,26 +16,37 @@ from solvers.wall_parts import GableIn, GableOver, OpenedArea, WallOpenings, dra
 from solvers.working import Working
 
 GableWidth = Annotated[
-    Length, Slot("What is the width of the gable?", unit="ft", bare=("ft",), above=0, most=500, kept="gable width")
+    Length, Slot("What is the width of the gable?", unit="ft", bare=("ft",), above=0, most=500, kept="gable width", usual=(4, 80))
 ]
 GableTall = Annotated[
     Length,
-    Slot("How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True),
+    Slot(
+        "How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True, usual=(1, 40)
+    ),
 ]
 OverWall = Annotated[
     Length,
     Slot("How high is the gable over the wall?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True,
-         name="height of the gable"),
+         name="height of the gable", usual=(1, 40)),
 ]  # fmt: skip
 EachLong = Annotated[
-    Length, Slot("What is the length of the wall?", unit="ft", bare=("ft",), above=0, most=2000, unless="faces")
+    Length, Slot("What is the length of the wall?", unit="ft", bare=("ft",), above=0, most=2000, unless="faces", usual=(6, 200))
 ]
 EachTall = Annotated[
     Length,
-    Slot("What is the height of the wall?", unit="ft", bare=("ft", "in"), plain=30, above=0, most=200, unless="faces"),
+    Slot(
+        "What is the height of the wall?",
+        unit="ft",
+        bare=("ft", "in"),
+        plain=30,
+        above=0,
+        most=200,
+        unless="faces",
+        usual=(5, 60),
+    ),
 ]
 Faces = Annotated[
-    Area, Slot("How much area are the walls in all?", above=0, most=1_000_000, name="walls in all", cued=True)
+    Area, Slot("How much area are the walls in all?", above=0, most=1_000_000, name="walls in all", cued=True, usual=(50, 50_000))
 ]
 
 
@@ -90,7 +101,7 @@ def gable_area(
     width: GableWidth,
     pitch: Annotated[Pitch, Slot("What is the pitch, or the height of the gable?", kept="pitch")] | None = None,
     height: GableTall | None = None,
-    count: Annotated[Count, Slot("How many gables?", least=1, most=100, name="gables", cued=True)] | None = None,
+    count: Annotated[Count, Slot("How many gables?", least=1, most=100, name="gables", cued=True, usual=(1, 12))] | None = None,
 ) -> None:
     """Area of the triangle of a gable, ft², from its width and the pitch, or its height where that is said; or of so many.
 
@@ -128,9 +139,7 @@ def _height(work: Working, width: Term, pitch: Slope | None, name: str) -> Term:
     if pitch is None:
         raise NeedMore("pitch", "What is the pitch, or the height of the gable?")
     said = pitch.given.text or work.text(work.term("", pitch.given.value, pitch.given.unit))
-    work.refuse_when(
-        pitch.rise.value == 0, f"a roof of {said} is flat, so there is no gable: give a pitch over 0 in 12"
-    )
+    work.refuse_when(pitch.rise.value == 0, f"a roof of {said} is flat, so there is no gable: give a pitch over 0 in 12")
     return work.step(name, width / 2 * pitch.rise / pitch.run, "the pitch over half the width", "ft")
 
 

@@ -28,22 +28,35 @@ from solvers.working import Working
 
 CourseLength = Annotated[
     Length,
-    Slot("How long is each course?", unit="ft", bare=("ft",), above=0, most=2000, name="course length", cued=True),
+    Slot(
+        "How long is each course?", unit="ft", bare=("ft",), above=0, most=2000, name="course length", cued=True, usual=(6, 200)
+    ),
 ]
 SoffitRun = Annotated[
-    Length, Slot("How long is the run of soffit?", unit="ft", bare=("ft",), above=0, most=5000, over="cover")
+    Length, Slot("How long is the run of soffit?", unit="ft", bare=("ft",), above=0, most=5000, over="cover", usual=(3, 400))
 ]
 SquaresArea = Annotated[
-    Area, Slot("How much area, in square feet?", bare=("ft",), above=0, most=1_000_000, name="area")
+    Area, Slot("How much area, in square feet?", bare=("ft",), above=0, most=1_000_000, name="area", usual=(20, 20_000))
 ]  # squares are of area alone, so plain feet are square feet
-SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240)]
+SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240, usual=(4, 72))]
 PanelCover = Annotated[
     Length,
-    Slot("What width does one panel cover?", bare=("in",), above=0, most=60, kept="panel cover", name="panel cover"),
+    Slot(
+        "What width does one panel cover?", bare=("in",), above=0, most=60, kept="panel cover", name="panel cover", usual=(3, 24)
+    ),
 ]
 PanelLength = Annotated[
     Length,
-    Slot("How long is a panel as bought?", unit="ft", bare=("ft",), above=0, most=100, name="panel length", cued=True),
+    Slot(
+        "How long is a panel as bought?",
+        unit="ft",
+        bare=("ft",),
+        above=0,
+        most=100,
+        name="panel length",
+        cued=True,
+        usual=(4, 24),
+    ),
 ]
 
 
@@ -51,7 +64,7 @@ PanelLength = Annotated[
 def cladding_boards(
     work: Working,
     area: CoverArea | None = None,
-    courses: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True)] | None = None,
+    courses: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, usual=(1, 150))] | None = None,
     exposure: BoardExposure | None = None,
     board_length: BoardLength | None = None,
     course_length: CourseLength | None = None,
@@ -79,9 +92,7 @@ def cladding_boards(
     work.also("total length", length)
     if exposure is not None:
         covers = work.step("one board covers", board_length * exposure / 12, "its length by the exposure", "ft2")
-        squares = work.step(
-            "squares", length * exposure / 12 * (1 + waste / 100) / 100, "100 ft² each, waste and all", "square"
-        )
+        squares = work.step("squares", length * exposure / 12 * (1 + waste / 100) / 100, "100 ft² each, waste and all", "square")
         work.also("squares", squares)
         work.also("area per board", covers)
         if area is not None:
@@ -162,9 +173,7 @@ def soffit_panels(
     Given the length a panel is bought in, also how many to buy. Refuses one shorter than the depth. Source: arithmetic.
     """
     need = with_waste(work, "run with waste", run, waste)
-    panels = whole_pieces(
-        work, "panels", 12 * need, cover, "whole panels side by side, rounded up", "the panels, side by side,"
-    )
+    panels = whole_pieces(work, "panels", 12 * need, cover, "whole panels side by side, rounded up", "the panels, side by side,")
     area = work.step("area", run * depth / 12, "run by depth", "ft2")
     channel = work.step("edge channel", 2 * run, "one at the wall and one at the fascia, the whole run", "ft")
     work.also("soffit area", area)
@@ -183,9 +192,7 @@ def _bought(work: Working, panels: Term, depth: Term, panel_length: Term) -> Non
         work.value(12 * panel_length) < work.value(depth),
         f"a panel {work.text(panel_length)} long does not reach over a depth of {work.text(depth)}: say it again",
     )
-    each = work.step(
-        "from each length", floor(12 * panel_length / depth), "whole pieces of the depth from one", "count"
-    )
+    each = work.step("from each length", floor(12 * panel_length / depth), "whole pieces of the depth from one", "count")
     lengths = work.step("lengths to buy", ceil(panels / each), "rounded up", "count")
     work.also("pieces per panel length", each)
     work.also("panel lengths to buy", lengths)

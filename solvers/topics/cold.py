@@ -26,7 +26,7 @@ SKY_SOURCE = "4 °C (7 °F) under the air on a clear still night: common practic
 def dew_point(
     work: Working,
     temperature: Annotated[Temperature, Slot(ASK_TEMPERATURE, name="temperature")],
-    humidity: Annotated[Percent, Slot("What is the relative humidity, in percent?", above=0, most=100)],
+    humidity: Annotated[Percent, Slot("What is the relative humidity, in percent?", above=0, most=100, usual=(5, 100))],
     surface: Annotated[
         Temperature | None, Slot("What is the surface's temperature?", name="surface temperature", cued=True)
     ] = None,
@@ -59,9 +59,7 @@ def dew_point(
     if frosty:
         work.also("dew point over water", _out(dew, temperature.unit), temperature.unit)
     _station(work, temperature, t, humidity)
-    drop = work.step(
-        "cooling", temperature - last, f"how far the air is from its {kind}", unit=CHANGE_UNIT[temperature.unit]
-    )
+    drop = work.step("cooling", temperature - last, f"how far the air is from its {kind}", unit=CHANGE_UNIT[temperature.unit])
     work.also(f"air over its {kind}", drop)
     off = work.term("off", _apart(work, t, point, humidity), "none")
     work.check("Buck's equation has the air as full at this point", off, "<=", work.term("allowed", CLOSE, "none"))
@@ -88,9 +86,7 @@ def _station(work: Working, temperature: Term, t: Term, humidity: Term) -> None:
     if t.value >= 0:
         return
     full = saturation(work, "e full over water", t, WATER, "weather stations give humidity over water, even in frost")
-    held = work.step(
-        "e by a station", full * humidity / 100, "what the air holds if the humidity is a station's", unit="none"
-    )
+    held = work.step("e by a station", full * humidity / 100, "what the air holds if the humidity is a station's", unit="none")
     point = point_of(work, "frost point by a station", held, ICE, "its frost point")
     work.also("frost point if the humidity is a weather station's", _out(point, temperature.unit), temperature.unit)
 
@@ -100,9 +96,7 @@ def _surface(work: Working, last: Term, surface: Term | None, frosty: bool) -> N
     if surface is None:
         return
     same = on_scale(work, surface, last.unit)
-    over = work.step(
-        "surface over the point", same - last, "how far the surface is from it", unit=CHANGE_UNIT[last.unit]
-    )
+    over = work.step("surface over the point", same - last, "how far the surface is from it", unit=CHANGE_UNIT[last.unit])
     freezing = 0 if last.unit == "degC" else 32
     wet = over.value <= 0
     work.also("surface over the point", over)
@@ -135,8 +129,7 @@ def frost_tonight(
     warm = work.term("warm", TOO_WARM[unit], unit)
     work.refuse_when(
         low.value > warm.value,
-        f"a low of {work.text(low)} is no night for frost, being over {work.text(warm)}: "
-        "say the low again, with its scale",
+        f"a low of {work.text(low)} is no night for frost, being over {work.text(warm)}: say the low again, with its scale",
     )
     freezing = work.term("freezing", 0 if unit == "degC" else 32, unit)
     frost = _frost_point(work, dew, unit)
@@ -149,9 +142,7 @@ def frost_tonight(
     work.also("frost point", frost)
     work.also("low over the frost limit", low - limit, CHANGE_UNIT[unit])
     yes = work.yes_or_no("frost tonight", low, "<=", limit, "a surface as cold as the air's low")
-    colder = work.step(
-        "clear-sky surface", low - SKY[unit], "how cold a surface may get under a clear still sky", unit=unit
-    )
+    colder = work.step("clear-sky surface", low - SKY[unit], "how cold a surface may get under a clear still sky", unit=unit)
     work.also("surface under a clear still sky", colder)
     clear = work.value(limit - colder) >= 0
     work.also_word("under a clear still sky", "frost" if clear else "no frost")

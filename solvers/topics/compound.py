@@ -20,7 +20,7 @@ Spring = Annotated[
     Angle, Slot("What is the spring angle, in degrees from the wall?", above=0, below=90, name="spring angle")
 ]
 Corner = Annotated[Angle, Slot("What is the corner angle, in degrees?", above=0, below=180, name="corner")]
-Sides = Annotated[Count, Slot("How many sides?", least=3, most=60, name="number of sides")]
+Sides = Annotated[Count, Slot("How many sides?", least=3, most=60, name="number of sides", usual=(3, 24))]
 
 
 # How each piece of a sprung corner lies face up on a saw whose blade tilts left; the tests find these from vectors.

@@ -30,18 +30,20 @@ class Meant(Choice):
 def course_layout(
     work: Working,
     height: Annotated[
-        Length, Slot("What is the height to fill?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0)
+        Length, Slot("What is the height to fill?", bare=("ft", "in"), plain=30, doubt=(15, 36), above=0, usual=(36, 360))
     ],
     exposure: Exposure | None = None,
     least: Annotated[
-        Length, Slot("What is the least exposure?", bare=("in",), above=0, cued=True, quiet=True, name="least exposure")
+        Length,
+        Slot("What is the least exposure?", bare=("in",), above=0, cued=True, quiet=True, name="least exposure", usual=(2, 12)),
     ]
     | None = None,
     meant: Annotated[
         Meant,
         Slot("Is that exposure the greatest allowed, or about what you want?", name="exposure said", beside="exposure"),
     ] = Meant.GREATEST,
-    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses")] | None = None,
+    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses", usual=(1, 150))]
+    | None = None,
 ) -> None:
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
 
@@ -61,8 +63,7 @@ def course_layout(
         raise NeedMore("exposure")
     work.refuse_when(
         work.value(exposure) > work.value(height),
-        f"a course of {work.text(exposure)} is higher than the wall of {work.text(height)}: "
-        "check the exposure and the height",
+        f"a course of {work.text(exposure)} is higher than the wall of {work.text(height)}: check the exposure and the height",
     )
     refuse_crowd(work, work.value(height / exposure), "courses", exposure)
     courses = _count(work, height, exposure, meant)
@@ -133,9 +134,7 @@ def _drift(work: Working, even: Term, courses: Term) -> None:
 def _check_marks(work: Working, marks: list[Mark], height: Term) -> None:
     """The courses laid one on the other must end at the height, and no read mark may stand off its place."""
     steps = [Fraction(marks[0].at), *(Fraction(b.at) - Fraction(a.at) for a, b in pairwise(marks))]
-    work.check(
-        "the courses laid one on the other", work.term("all courses", sum(steps, Fraction(0)), "in"), "=", height
-    )
+    work.check("the courses laid one on the other", work.term("all courses", sum(steps, Fraction(0)), "in"), "=", height)
     unit = Fraction(10, 254) if work.metric else work.tape_step
     worst = max(abs(to_nearest(mark.at, unit) - mark.at) for mark in marks)
     work.check("the mark furthest off, once read from the tape",
@@ -151,7 +150,7 @@ def _exact(work: Working, height: Term) -> Fraction:
 @topic("height of courses", "courses")
 def height_of_courses(
     work: Working,
-    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses")],
+    count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses", usual=(1, 150))],
     exposure: Exposure,
 ) -> None:
     """How high so many courses come at an exposure, inches, from the bottom of the first to the top of the last.

@@ -27,16 +27,25 @@ StockLength = Annotated[
         most=1200,
         kept="stock length",
         name="stock length",
+        usual=(36, 300),
     ),
 ]
-Kerf = Annotated[Length, Slot("How wide is the saw's kerf?", bare=("in",), least=0, most=1, kept="kerf", name="kerf")]
+Kerf = Annotated[
+    Length,
+    Slot("How wide is the saw's kerf?", bare=("in",), least=0, most=1, kept="kerf", name="kerf", usual=(0, Fraction(3, 8))),
+]
 Useful = Annotated[
     Length,
     Slot(
-        "How long must an offcut be to keep?", bare=("in",), least=0, kept="useful offcut", name="shortest offcut kept"
+        "How long must an offcut be to keep?",
+        bare=("in",),
+        least=0,
+        kept="useful offcut",
+        name="shortest offcut kept",
+        usual=(0, 60),
     ),
 ]
-Price = Annotated[Money, Slot("What does a stick cost?", above=0, name="price of a stick")]
+Price = Annotated[Money, Slot("What does a stick cost?", above=0, name="price of a stick", usual=(Fraction(1, 2), 500))]
 EIGHTH, FOOT = Length(Fraction(1, 8), "in"), Length(Fraction(12), "in")
 MOST_STICKS_SHOWN, MOST_MARKS = 24, 200
 
@@ -174,9 +183,7 @@ def _offcuts(work: Working, order: Order, sticks: list[Stick], useful: Fraction)
     scrap = sum((stick.left * stick.times for stick in sticks if stick not in kept), Fraction(0))
     work.also("offcuts kept as stock", count)
     if kept:
-        listed = ", ".join(
-            f"{_inches(work, stick.left)}{f' × {stick.times}' if stick.times > 1 else ''}" for stick in kept
-        )
+        listed = ", ".join(f"{_inches(work, stick.left)}{f' × {stick.times}' if stick.times > 1 else ''}" for stick in kept)
         work.also_word("lengths of the offcuts kept", listed)
     work.also("left over as scrap", work.term("scrap", scrap, "in"))
 
@@ -196,9 +203,7 @@ def _list_sticks(work: Working, order: Order, sticks: list[Stick], useful: Fract
         which = f"stick {at}" if stick.times == 1 else f"sticks {at} to {at + stick.times - 1}"
         at += stick.times
         pieces = ", ".join(_inches(work, piece) for piece in stick.pieces)
-        work.also_word(
-            f"{which}, {_stock_name(work, order, stick.stock)}", f"{pieces}; {_left_words(work, stick, useful)}"
-        )
+        work.also_word(f"{which}, {_stock_name(work, order, stick.stock)}", f"{pieces}; {_left_words(work, stick, useful)}")
         line = Fraction(0)
         for cut, piece in enumerate(stick.pieces[: stick.cuts], 1):
             line += piece

@@ -84,19 +84,15 @@ FASTENING_CAUTION = (
 @topic("fastener length", "fastening")
 def fastener_length(
     work: Working,
-    layers: Annotated[
-        tuple[Layer, ...], Slot("Through which layers, and how thick? Like 5/8 cladding, 3/4 strapping.")
-    ],
-    penetration: Annotated[Length, Slot(ASK_PENETRATION, bare=("in",), above=0, most=12)],
+    layers: Annotated[tuple[Layer, ...], Slot("Through which layers, and how thick? Like 5/8 cladding, 3/4 strapping.")],
+    penetration: Annotated[Length, Slot(ASK_PENETRATION, bare=("in",), above=0, most=12, usual=(Fraction(1, 2), 4))],
 ) -> None:
     """Least length of a nail or screw, inches: all the layers and the penetration.
 
     Refuses layers and penetration of nothing. Penetration is asked for when not said, with the common minimum named.
     """
     terms = layer_terms(work, layers)
-    through = (
-        work.step("layers", sum(terms[1:], terms[0]), "all it goes through", unit="in") if len(terms) > 1 else terms[0]
-    )
+    through = work.step("layers", sum(terms[1:], terms[0]), "all it goes through", unit="in") if len(terms) > 1 else terms[0]
     least = work.answer("least length", through + penetration, "the layers and what holds", "in", "L")
     _stocked(work, least)
     work.also("through the layers", through)

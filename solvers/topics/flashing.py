@@ -28,14 +28,17 @@ SlopeRun = Annotated[
         most=1000,
         name="length",
         over="exposure",
+        usual=(2, 80),
     ),
 ]
-ShingleExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure")]
-Sides = Annotated[Count, Slot("How many sides?", least=1, most=100, name="sides", cued=True)]
+ShingleExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure", usual=(3, 12))]
+Sides = Annotated[Count, Slot("How many sides?", least=1, most=100, name="sides", cued=True, usual=(1, 12))]
 Legs = Annotated[tuple[Length, ...], Slot("How wide is each leg?", name="legs")]
 Coil = Annotated[
     Length,
-    Slot("How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width", cued=True),
+    Slot(
+        "How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width", cued=True, usual=(8, 60)
+    ),
 ]
 
 
@@ -63,9 +66,7 @@ def step_flashing(work: Working, length: SlopeRun, exposure: ShingleExposure, si
     step = Fraction(exposure.value)
     marks = [Mark(f"piece {number + 1}", number * step) for number in range(min(int(pieces.value), MOST_MARKS))]
     put_marks(work, marks)
-    work.caution(
-        "Lap each piece at least 2 in over the one below, nail it to the roof only.", HEIGHT_CAUTION, METAL_CAUTION
-    )
+    work.caution("Lap each piece at least 2 in over the one below, nail it to the roof only.", HEIGHT_CAUTION, METAL_CAUTION)
     work.source(
         "published: at least 4 in by 4 in, turned out at the end of the wall, IRC R905.2.8.3",
         "the 2 in lap: common practice",
@@ -78,7 +79,8 @@ def bent_flashing(
     work: Working,
     lengths: Legs,
     coil: Coil | None = None,
-    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count", cued=True, quiet=True)] | None = None,
+    count: Annotated[Count, Slot("How many pieces?", least=1, most=100_000, name="count", cued=True, quiet=True, usual=(1, 500))]
+    | None = None,
 ) -> None:
     """Girth (stretch-out) of a bent flashing, inches, the bend lines, and how many come out of a coil's width.
 
@@ -109,9 +111,7 @@ def _leg_terms(work: Working, lengths: tuple[Length, ...]) -> list[Term]:
     terms = [work.term(f"leg {number}", leg.to("in").value, "in") for number, leg in enumerate(lengths, 1)]
     for term in terms:
         work.refuse_when(term.value <= 0, f"a leg can't be {work.text(term)}: say the legs again, each over 0")
-        work.refuse_when(
-            term.value > 120, f"a leg of {work.text(term)} is wider than any coil: say the legs again, in inches"
-        )
+        work.refuse_when(term.value > 120, f"a leg of {work.text(term)} is wider than any coil: say the legs again, in inches")
     return terms
 
 

@@ -20,14 +20,34 @@ from solvers.working import Working
 MOST_COURSES = 120  # a gable of more is a slip of the tongue
 MOST_BOARDS = 40  # in one course: stock as short as that was said in another unit
 
-GableWidth = Annotated[Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="width", kept="gable width")]
+GableWidth = Annotated[
+    Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="width", kept="gable width", usual=(48, 900))
+]
 Stock = Annotated[
     Length,
-    Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, kept="stock length", name="stock", cued=True),
+    Slot(
+        "How long is your stock?",
+        bare=("ft", "in"),
+        plain=24,
+        above=0,
+        kept="stock length",
+        name="stock",
+        cued=True,
+        usual=(72, 300),
+    ),
 ]
 Studs = Annotated[
     Length,
-    Slot("How far apart are the studs?", bare=("in",), above=0, most=96, cued=True, kept="stud spacing", name="stud spacing"),
+    Slot(
+        "How far apart are the studs?",
+        bare=("in",),
+        above=0,
+        most=96,
+        cued=True,
+        kept="stud spacing",
+        name="stud spacing",
+        usual=(8, 32),
+    ),
 ]
 
 
@@ -37,9 +57,7 @@ def step_at_the_rake(work: Working, pitch: RoofPitch, exposure: Exposure) -> Non
 
     Refuses a flat roof, which has no rake. Source: geometry, exposure over the tangent of the roof angle.
     """
-    step = work.answer(
-        "step", exposure * pitch.run / pitch.rise, "the rake runs in that far while it climbs one exposure", "in"
-    )
+    step = work.answer("step", exposure * pitch.run / pitch.rise, "the rake runs in that far while it climbs one exposure", "in")
     theta = work.step("θ", atan(pitch.rise / pitch.run), "the pitch, as an angle from level")
     work.also("step, both ends of a gable", 2 * step, "in")
     work.also("edge angle of the end cut", theta)
@@ -57,7 +75,10 @@ def gable_courses(
     exposure: Exposure,
     stock: Stock | None = None,
     studs: Studs | None = None,
-    nth: Annotated[Count, Slot("Which course, counted from the bottom?", least=1, most=2000, name="course asked for", cued=True)]
+    nth: Annotated[
+        Count,
+        Slot("Which course, counted from the bottom?", least=1, most=2000, name="course asked for", cued=True, usual=(1, 100)),
+    ]
     | None = None,
 ) -> None:
     """Length of every course of a gable, inches, the long edge of each, from the bottom up.
@@ -68,17 +89,12 @@ def gable_courses(
     height = work.step("height", width / 2 * pitch.rise / pitch.run, "half the width up the pitch", "in")
     work.refuse_when(
         work.value(exposure - height) > 0,
-        f"a course of {work.text(exposure)} is higher than the gable of {work.text(height)}: "
-        "check the exposure and the width",
+        f"a course of {work.text(exposure)} is higher than the gable of {work.text(height)}: check the exposure and the width",
     )
     refuse_crowd(work, work.value(height / exposure), "courses", exposure, MOST_COURSES)
     courses = work.step("courses", ceil(height / exposure), "whole courses up to the peak, the last cut to it", "count")
-    shorter = work.step(
-        "shorter", 2 * exposure * pitch.run / pitch.rise, "each course loses this, half at each end", "in"
-    )
-    total = work.step(
-        "total", courses * width - shorter * courses * (courses - 1) / 2, "all long edges end to end", "in"
-    )
+    shorter = work.step("shorter", 2 * exposure * pitch.run / pitch.rise, "each course loses this, half at each end", "in")
+    total = work.step("total", courses * width - shorter * courses * (courses - 1) / 2, "all long edges end to end", "in")
     work.answer("longest course", width)
     if nth is not None:
         work.refuse_when(
@@ -111,9 +127,7 @@ def _end_cuts(work: Working, pitch: Slope, exposure: Term) -> None:
     work.also("saw setting of both end cuts", 90 - theta, "deg")
 
 
-def _check(
-    work: Working, height: Term, exposure: Term, pitch: Slope, courses: Term, total: Term, lengths: list[Exact]
-) -> None:
+def _check(work: Working, height: Term, exposure: Term, pitch: Slope, courses: Term, total: Term, lengths: list[Exact]) -> None:
     down = height - (courses - 1) * exposure
     top = work.term("top course", lengths[-1], "in")
     work.check("the top course, measured down from the peak", 2 * down * pitch.run / pitch.rise, "=", top)
@@ -145,9 +159,7 @@ def _boards(work: Working, lengths: list[Exact], stock: Term | None, studs: Term
     return rows
 
 
-def _row(
-    work: Working, half: Fraction, stock: Fraction, spacing: Fraction | None, below: list[Fraction]
-) -> list[Fraction]:
+def _row(work: Working, half: Fraction, stock: Fraction, spacing: Fraction | None, below: list[Fraction]) -> list[Fraction]:
     if spacing is None:
         count = -(-2 * half // stock)
         return [-half + 2 * half * i / count for i in range(1, int(count))]

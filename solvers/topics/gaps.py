@@ -23,8 +23,10 @@ CutAt = Annotated[Angle, Slot("What was each piece cut at, in degrees?", least=0
 Other = Annotated[Angle, Slot("What was the other piece cut at?", least=0, below=90, name="other setting")]
 CutFor = Annotated[Angle, Slot("What corner was it cut for?", above=0, below=180, name="corner cut for", quiet=True)]
 Actual = Annotated[Angle, Slot("What is the corner really, in degrees?", least=10, below=180, name="corner")]
-Face = Annotated[Length, Slot("How wide is the face?", bare=("in",), above=0, name="face width")]
-ErrorOf = Annotated[Angle, Slot("How far off is it, in degrees?", least=0, most=30, name="error")]
+Face = Annotated[
+    Length, Slot("How wide is the face?", bare=("in",), above=0, most=48, name="face width", usual=(Fraction(3, 4), 16))
+]
+ErrorOf = Annotated[Angle, Slot("How far off is it, in degrees?", least=0, most=30, name="error", usual=(0, 15))]
 CutPitch = Annotated[Pitch, Slot("What pitch was it cut for?", above=0, name="pitch it was cut for")]
 SHOWS = Fraction(1, 32)  # in; common practice: a tighter joint closes under paint or a bead
 NAMED_BY_CORNER = 75  # degrees; common practice: "a 90 degree miter" is one for a corner of 90°, cut at 45°
@@ -71,9 +73,7 @@ def angle_off(work: Working, error: ErrorOf, setting: CutAt, face: Face) -> None
 
 
 @topic("rounded pitch", "corners")
-def rounded_pitch(
-    work: Working, pitch: RoofPitch, cut_pitch: CutPitch, face: Face, joint: Joint = Joint.RETURN
-) -> None:
+def rounded_pitch(work: Working, pitch: RoofPitch, cut_pitch: CutPitch, face: Face, joint: Joint = Joint.RETURN) -> None:
     """Gap at a joint on a gable, inches, when it was cut for a pitch near the roof's own.
 
     Refuses a pitch of 0. Source: geometry.

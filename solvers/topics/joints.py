@@ -16,7 +16,7 @@ from solvers.slope_drawing import number
 from solvers.slots import Choice, Slot
 from solvers.working import Working
 
-EndExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, kept="exposure")]
+EndExposure = Annotated[Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure", usual=(2, 16))]
 
 
 def _slope_length(pitch: Slope) -> object:

@@ -24,7 +24,8 @@ TALLEST = 480  # inches; past it no portable ladder is right
 def ladder_footing(
     work: Working,
     height: Annotated[
-        Length, Slot("What height does the ladder bear at?", bare=("ft",), above=0, name="height of the bearing point")
+        Length,
+        Slot("What height does the ladder bear at?", bare=("ft",), above=0, name="height of the bearing point", usual=(72, 480)),
     ],
 ) -> None:
     """How far out the ladder's foot stands, inches: a quarter of the height where it bears.
@@ -40,23 +41,17 @@ def ladder_footing(
         f"{work.text(height)} is too low for a ladder to bear at: say the height it bears at, not how far out its foot is",
     )
     out = work.answer("foot out", height / 4, "one out for every four up", "in", "out")
-    rule = work.step(
-        "by the rule", height / sqrt(15), "a quarter of the ladder's own length instead of the height", unit="in"
-    )
+    rule = work.step("by the rule", height / sqrt(15), "a quarter of the ladder's own length instead of the height", unit="in")
     length = work.step("working length", sqrt(height**2 + out**2), "from foot to bearing point", unit="in")
     past = work.step("length to buy", length * (height + PAST) / height, "and on to 3 ft above the landing", unit="in")
     theta = work.step("θ", atan(height / out), "the ladder's angle from level")
-    wording = work.step(
-        "θ rule", acos(work.term("quarter", Fraction(1, 4), "none")), "the angle of a quarter of the length"
-    )
+    wording = work.step("θ rule", acos(work.term("quarter", Fraction(1, 4), "none")), "the angle of a quarter of the length")
     work.also("a quarter of the working length", rule)
     work.also("angle, a quarter of the height", theta)
     work.also("angle, a quarter of the working length", wording)
     work.also("working length", length)
     work.also("length for 3 ft past the landing", past)
-    work.check(
-        "the rule's triangle closes: its length is four times its foot", rule**2 + height**2, "=", (4 * rule) ** 2
-    )
+    work.check("the rule's triangle closes: its length is four times its foot", rule**2 + height**2, "=", (4 * rule) ** 2)
     work.check("the foot as said on site stands nearer than the rule's", out, "<=", rule)
     work.caution(LADDER_CAUTION)
     work.source(SITE_RULE, OSHA, RAILS)

@@ -17,17 +17,30 @@ from solvers.working import Working
 
 LIFT_CAUTION = "Lift with a second person or make two trips: common practice is no more than about 50 lb (23 kg) each."
 METRES_IN_FOOT = Fraction(3048, 10_000)
-HowMany = Annotated[Count, Slot("How many are there?", least=1, most=10_000_000, name="count")]
+HowMany = Annotated[Count, Slot("How many are there?", least=1, most=10_000_000, name="count", usual=(1, 20_000))]
 Run = Annotated[
-    Length, Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True)
+    Length,
+    Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True, usual=(1, 20_000)),
 ]
 EachLong = Annotated[
     Length,
-    Slot("How long is each one?", unit="ft", bare=("ft",), above=0, most=100, name="length of each", cued=True, quiet=True),
+    Slot(
+        "How long is each one?",
+        unit="ft",
+        bare=("ft",),
+        above=0,
+        most=100,
+        name="length of each",
+        cued=True,
+        quiet=True,
+        usual=(3, 40),
+    ),
 ]
 
 
-Bundles = Annotated[Count, Slot("How many bundles to a square?", least=1, most=20, name="bundles to a square", cued=True)]
+Bundles = Annotated[
+    Count, Slot("How many bundles to a square?", least=1, most=20, name="bundles to a square", cued=True, usual=(1, 6))
+]
 
 
 class Per(Choice):

@@ -16,21 +16,13 @@ from solvers.slots import Choice, Slot
 from solvers.strips import gap_view, growth_view
 from solvers.working import Working
 
-MaterialOf = Annotated[
-    Material, Slot("What material: vinyl, PVC, aluminium, steel, copper, glass, wood?", unless="coefficient")
-]
-OwnCoefficient = Annotated[
-    Expansion, Slot("What is its coefficient per degree C?", above=0, most=Fraction(1, 1000), cued=True)
-]
+MaterialOf = Annotated[Material, Slot("What material: vinyl, PVC, aluminium, steel, copper, glass, wood?", unless="coefficient")]
+OwnCoefficient = Annotated[Expansion, Slot("What is its coefficient per degree C?", above=0, most=Fraction(1, 1000), cued=True)]
 PieceLength = Annotated[
-    Length, Slot("How long is the piece? What length?", bare=("ft", "in"), plain=30, doubt=(20, 40), above=0)
+    Length, Slot("How long is the piece? What length?", bare=("ft", "in"), plain=30, doubt=(20, 40), above=0, usual=(24, 720))
 ]
-SUN_CAUTION = (
-    "A dark face in the sun runs well above the air; take the surface's own hottest and coldest where you can."
-)
-NAILING_CAUTION = (
-    "Leave it free to slide: fasteners in the middle of their slots, not driven tight, and don't pin both ends."
-)
+SUN_CAUTION = "A dark face in the sun runs well above the air; take the surface's own hottest and coldest where you can."
+NAILING_CAUTION = "Leave it free to slide: fasteners in the middle of their slots, not driven tight, and don't pin both ends."
 CEMENT_CAUTION = "Fibre cement moves more with moisture than with heat: follow its maker's gaps."
 
 
@@ -51,9 +43,7 @@ def thermal_movement(
     start: Annotated[
         Temperature | None, Slot("What temperature does it start from?", name="temperature before", cued=True)
     ] = None,
-    end: Annotated[
-        Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True)
-    ] = None,
+    end: Annotated[Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True)] = None,
     swing: Annotated[Swing | None, Slot("Is it warming or cooling?")] = None,
     coefficient: OwnCoefficient | None = None,
 ) -> None:
@@ -138,9 +128,7 @@ def end_gap(
     now: Annotated[Temperature, Slot("What is the temperature now?", name="temperature now")],
     hottest: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True)] = None,
     coldest: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="coldest", cued=True)] = None,
-    extreme: Annotated[
-        Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True)
-    ] = None,
+    extreme: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True)] = None,
     opposite: Annotated[
         Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True)
     ] = None,
@@ -158,12 +146,8 @@ def end_gap(
     warming = work.step("warming to come", hot - now, "from today to the hottest", unit=unit)
     cooling = work.step("cooling to come", now - cold, "from today to the coldest", unit=unit)
     alpha = _per_degree(work, growth.used, unit)
-    gap = work.answer(
-        "gap to leave now", alpha * length * warming, "room for all the growth still to come", "in", "gap"
-    )
-    shrink = work.step(
-        "shrinkage to come", alpha * length * cooling, "how much further it opens in the cold", unit="in"
-    )
+    gap = work.answer("gap to leave now", alpha * length * warming, "room for all the growth still to come", "in", "gap")
+    shrink = work.step("shrinkage to come", alpha * length * cooling, "how much further it opens in the cold", unit="in")
     widest = work.step("gap at the coldest", gap + shrink, "today's gap and all the shrinkage", unit="in")
     work.also("growth still to come", gap)
     work.also("shrinkage still to come", shrink)

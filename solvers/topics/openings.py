@@ -20,23 +20,37 @@ from solvers.zones import Zone, miss, smallest_spread
 FEET_OR_INCHES = ("ft", "in")
 NOTHING = Length(Fraction(0), "in", "0 in")
 
-Bottom = Annotated[Length, Slot("Where do the courses start?", bare=("in",), least=0)]
-Sill = Annotated[Length, Slot("How high is the sill?", bare=FEET_OR_INCHES, plain=12, above=0)]
-Head = Annotated[Length, Slot("How high is the head?", bare=FEET_OR_INCHES, plain=12, above=0, unless="window")]
-Top = Annotated[Length, Slot("How high is the top of the wall?", bare=FEET_OR_INCHES, plain=20, above=0, unless="over")]
+Bottom = Annotated[Length, Slot("Where do the courses start?", bare=("in",), least=0, usual=(0, 24))]
+Sill = Annotated[Length, Slot("How high is the sill?", bare=FEET_OR_INCHES, plain=12, above=0, usual=(12, 120))]
+Head = Annotated[Length, Slot("How high is the head?", bare=FEET_OR_INCHES, plain=12, above=0, unless="window", usual=(36, 160))]
+Top = Annotated[
+    Length, Slot("How high is the top of the wall?", bare=FEET_OR_INCHES, plain=20, above=0, unless="over", usual=(60, 300))
+]
 Window = Annotated[
-    Length, Slot("How far is it from sill to head?", bare=FEET_OR_INCHES, plain=12, above=0, name="sill to head", cued=True)
+    Length,
+    Slot(
+        "How far is it from sill to head?",
+        bare=FEET_OR_INCHES,
+        plain=12,
+        above=0,
+        name="sill to head",
+        cued=True,
+        usual=(12, 120),
+    ),
 ]
 Over = Annotated[
-    Length, Slot("How far is it from head to top?", bare=FEET_OR_INCHES, plain=12, above=0, name="head to top", cued=True)
+    Length,
+    Slot(
+        "How far is it from head to top?", bare=FEET_OR_INCHES, plain=12, above=0, name="head to top", cued=True, usual=(2, 120)
+    ),
 ]
-Least = Annotated[Length, Slot("What is the least exposure you allow?", bare=("in",), above=0, name="least exposure")]
+Least = Annotated[
+    Length, Slot("What is the least exposure you allow?", bare=("in",), above=0, name="least exposure", usual=(2, 12))
+]
 Greatest = Annotated[
-    Length, Slot("What is the greatest exposure you allow?", bare=("in",), above=0, name="greatest exposure")
+    Length, Slot("What is the greatest exposure you allow?", bare=("in",), above=0, name="greatest exposure", usual=(3, 16))
 ]
-Lines = Annotated[
-    tuple[Length, ...], Slot("How high are the other sills and heads?", name="other sills and heads", cued=True)
-]
+Lines = Annotated[tuple[Length, ...], Slot("How high are the other sills and heads?", name="other sills and heads", cued=True)]
 
 
 @topic("courses to openings", "courses")
@@ -74,8 +88,7 @@ def courses_to_openings(
     if counts is None:
         raise Refusal(_cost(work, zones, low, high))
     exposures = [
-        _work_zone(work, zone, count, zone.bottom == work.value(sill))
-        for zone, count in zip(zones, counts, strict=True)
+        _work_zone(work, zone, count, zone.bottom == work.value(sill)) for zone, count in zip(zones, counts, strict=True)
     ]
     _finish(work, zones, counts, exposures, least, greatest)
     marks = _marks(zones, counts)
@@ -97,9 +110,7 @@ def _refuse_disorder(work: Working, bottom: Term, sill: Term, head: Term, top: T
     )
 
 
-def _zones(
-    work: Working, bottom: Term, sill: Term, head: Term, top: Term, others: tuple[Length, ...] | None
-) -> list[Zone]:
+def _zones(work: Working, bottom: Term, sill: Term, head: Term, top: Term, others: tuple[Length, ...] | None) -> list[Zone]:
     """The bands between all lines, the first opening's sill and head named, other lines by their height."""
     names = {Fraction(work.value(term)): name
              for term, name in ((top, "top"), (bottom, "bottom"), (sill, "sill"), (head, "head"))}  # fmt: skip
@@ -125,21 +136,15 @@ def _work_zone(work: Working, zone: Zone, count: int, first: bool) -> Term:
     return work.step(f"exposure {zone.name}", height / courses, why, "in")
 
 
-def _finish(
-    work: Working, zones: list[Zone], counts: list[int], exposures: list[Term], least: Term, greatest: Term
-) -> None:
+def _finish(work: Working, zones: list[Zone], counts: list[int], exposures: list[Term], least: Term, greatest: Term) -> None:
     for zone, count, exposure in zip(zones, counts, exposures, strict=True):
         if not zone.name.startswith("sill to"):
             work.also(f"exposure {zone.name}", exposure)
         work.also(f"courses {zone.name}", work.term("courses", count, "count"))
     wide, narrow = max(exposures, key=work.value), min(exposures, key=work.value)
-    spread = work.step(
-        "spread", wide - narrow, "the widest exposure less the narrowest, as small as whole courses allow", "in"
-    )
+    spread = work.step("spread", wide - narrow, "the widest exposure less the narrowest, as small as whole courses allow", "in")
     work.also("spread of exposures", spread)
-    total = sum(
-        (n * e for n, e in zip(counts, exposures, strict=True)), start=work.term("bottom", zones[0].bottom, "in")
-    )
+    total = sum((n * e for n, e in zip(counts, exposures, strict=True)), start=work.term("bottom", zones[0].bottom, "in"))
     work.check("all courses stacked reach the top", total, "=", work.term("top", zones[-1].top, "in"))
     work.check("none under the least", narrow, ">=", least)
     work.check("none over the greatest", wide, "<=", greatest)

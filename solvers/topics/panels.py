@@ -14,23 +14,34 @@ from solvers.story_pole import Mark, draw_strip, put_marks, refuse_crowd
 from solvers.working import Working
 
 Width = Annotated[
-    Length, Slot("What is the width to cover?", bare=("ft", "in"), plain=60, doubt=(40, 90), above=0, name="width")
+    Length,
+    Slot("What is the width to cover?", bare=("ft", "in"), plain=60, doubt=(40, 90), above=0, name="width", usual=(36, 1200)),
 ]
-Cover = Annotated[Length, Slot("What width does one panel cover?", bare=("in",), above=0, name="panel cover")]
-WallLong = Annotated[Length, Slot("What is the length of the wall?", bare=("ft", "in"), plain=80, above=0)]
+Cover = Annotated[Length, Slot("What width does one panel cover?", bare=("in",), above=0, name="panel cover", usual=(2, 60))]
+WallLong = Annotated[Length, Slot("What is the length of the wall?", bare=("ft", "in"), plain=80, above=0, usual=(72, 2400))]
 WallHigh = Annotated[
-    Length, Slot("How high is the wall?", bare=("ft", "in"), plain=30, above=0, name="height", cued=True)
+    Length, Slot("How high is the wall?", bare=("ft", "in"), plain=30, above=0, name="height", cued=True, usual=(60, 480))
 ]
 Studs = Annotated[
     Length,
-    Slot("What is the spacing of the studs?", bare=("in",), above=0, most=96, kept="stud spacing", name="stud spacing"),
+    Slot(
+        "What is the spacing of the studs?",
+        bare=("in",),
+        above=0,
+        most=96,
+        kept="stud spacing",
+        name="stud spacing",
+        usual=(8, 32),
+    ),
 ]
 Stock = Annotated[
-    Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, cued=True, kept="stock length")
+    Length, Slot("How long is your stock?", bare=("ft", "in"), plain=24, above=0, cued=True, kept="stock length", usual=(60, 300))
 ]
 Board = Annotated[
     Length,
-    Slot("How long is each board?", bare=("ft", "in"), plain=24, above=0, kept="board length", name="board length"),
+    Slot(
+        "How long is each board?", bare=("ft", "in"), plain=24, above=0, kept="board length", name="board length", usual=(60, 300)
+    ),
 ]
 
 
@@ -52,9 +63,7 @@ def balanced_panels(work: Working, width: Width, cover: Cover) -> None:
         spare = work.step("between", whole - 2, "whole panels between the two ends", "count")
         work.also_word("fit", "whole panels fill it: nothing to rip")
     else:
-        spare = full = work.step(
-            "full", whole - 1, "one whole panel goes into the two ends, so that no sliver is left", "count"
-        )
+        spare = full = work.step("full", whole - 1, "one whole panel goes into the two ends, so that no sliver is left", "count")
         end = work.answer("end rip", (rest + cover) / 2, "that panel and the rest, half at each end", "in")
         work.also("other choice, end rip", rest / 2, "in")
         work.also("other choice, full panels", whole)
@@ -127,9 +136,7 @@ def _strap_marks(work: Working, length: Term, spacing: Term, spaces: int) -> lis
     return places
 
 
-def _strap_lengths(
-    work: Working, straps: Term, height: Term, stock: Term | None, openings: tuple[Opening, ...] | None
-) -> None:
+def _strap_lengths(work: Working, straps: Term, height: Term, stock: Term | None, openings: tuple[Opening, ...] | None) -> None:
     total = work.step("total length", straps * height, "all straps end to end", "in")
     if openings:
         around = work.term("round the openings", _around(openings), "in")
@@ -160,8 +167,7 @@ def staggered_joints(work: Working, board: Board, studs: Studs) -> None:
     """
     work.refuse_when(
         work.value(board) < work.value(studs),
-        f"a board of {work.text(board)} does not reach over studs {work.text(studs)} apart: "
-        "check the board and the studs",
+        f"a board of {work.text(board)} does not reach over studs {work.text(studs)} apart: check the board and the studs",
     )
     refuse_crowd(work, work.value(board / studs), "studs", studs)
     bays = work.step("bays", floor(board / studs), "whole stud bays in one board", "count")

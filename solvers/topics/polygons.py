@@ -18,9 +18,9 @@ from solvers.saw_drawing import meeting
 from solvers.slots import Choice, Slot
 from solvers.working import Working
 
-Sides = Annotated[Count, Slot("How many sides?", least=3, most=60, name="number of sides")]
+Sides = Annotated[Count, Slot("How many sides?", least=3, most=60, name="number of sides", usual=(3, 24))]
 Bay = Annotated[Angle, Slot("What is the bay angle, in degrees?", above=0, below=180, name="bay angle")]
-Parts = Annotated[Count, Slot("How many pieces?", cued=True, least=2, most=1000, name="number of pieces")]
+Parts = Annotated[Count, Slot("How many pieces?", cued=True, least=2, most=1000, name="number of pieces", usual=(2, 12))]
 MOST_DRAWN = 24  # sides; past it a ring reads as a circle
 
 

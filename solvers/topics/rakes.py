@@ -14,7 +14,7 @@ from solvers.slope_drawing import gable_view, number
 from solvers.slots import Choice, Slot
 from solvers.working import Working
 
-Overhang = Annotated[Length, Slot("How much overhang?", bare=("in",), least=0, most=96, kept="overhang")]
+Overhang = Annotated[Length, Slot("How much overhang?", bare=("in",), least=0, most=96, kept="overhang", usual=(0, 48))]
 NO_OVERHANG = Length(Fraction(0), "in")
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Annotated, Any
 
 from solvers.common import From, MeasuredFrom
@@ -25,10 +26,14 @@ class Part(Choice):
 @topic("right triangle", "triangles")
 def right_triangle(
     work: Working,
-    rise: Annotated[Length, Slot("What is the rise?", bare=("in",), above=0, alike=True)] | None = None,
-    run: Annotated[Length, Slot("What is the run, the slope or the angle?", bare=("in",), above=0, alike=True)]
+    rise: Annotated[Length, Slot("What is the rise?", bare=("in",), above=0, alike=True, usual=(Fraction(1, 2), 240))]
     | None = None,
-    slope: Annotated[Length, Slot("How long is the slope?", bare=("in",), above=0, alike=True)] | None = None,
+    run: Annotated[
+        Length, Slot("What is the run, the slope or the angle?", bare=("in",), above=0, alike=True, usual=(Fraction(1, 2), 240))
+    ]
+    | None = None,
+    slope: Annotated[Length, Slot("How long is the slope?", bare=("in",), above=0, alike=True, usual=(Fraction(1, 2), 240))]
+    | None = None,
     angle: Annotated[Angle, Slot("What is the angle?", above=0, below=90)] | None = None,
     wanted: Annotated[Part, Slot("Which part do you want: rise, run, slope or angle?")] | None = None,
     lengths: Annotated[tuple[Length, ...], Slot("How long are the sides?", name="sides")] | None = None,
@@ -71,9 +76,7 @@ def _sides(work: Working, lengths: tuple[Length, ...] | None, open_: list[str]) 
         return {}
     values = sorted(length.to("in").value for length in lengths)
     said = ", ".join(work.text(work.term("side", value, "in")) for value in values)
-    work.refuse_when(
-        len(values) > 3, f"a triangle has three sides, and I count {len(values)} ({said}): say two or three"
-    )
+    work.refuse_when(len(values) > 3, f"a triangle has three sides, and I count {len(values)} ({said}): say two or three")
     work.refuse_when(values[0] <= 0, "a side must be more than 0 in: say its length again")
     names = open_ if len(values) < 3 else ["run", "rise", "slope"]
     ordered = [length.to("in").value for length in lengths] if len(values) < 3 else [values[1], values[0], values[2]]

@@ -19,7 +19,7 @@ from solvers.working import Working
 RollWidth = Annotated[
     Length,
     Slot("What is the width of the roll?", bare=("ft", "in"), plain=12, doubt=(12, 18), above=0, most=12_000,
-         kept="roll width", name="roll width"),
+         kept="roll width", name="roll width", usual=(18, 144)),
 ]  # fmt: skip
 RollLength = Annotated[
     Length,
@@ -31,20 +31,30 @@ RollLength = Annotated[
         most=2000,
         kept="roll length",
         name="roll length",
+        usual=(15, 500),
     ),
 ]
-Lap = Annotated[Length, Slot("How wide are the laps?", bare=("in",), least=0, kept="lap", name="lap")]
+Lap = Annotated[Length, Slot("How wide are the laps?", bare=("in",), least=0, kept="lap", name="lap", usual=(0, 24))]
 JointWidth = Annotated[
-    Length, Slot("What is the width of the joint?", bare=("in",), above=0, most=2, name="joint width")
+    Length, Slot("What is the width of the joint?", bare=("in",), above=0, most=2, name="joint width", usual=(Fraction(1, 16), 1))
 ]
 JointDepth = Annotated[
-    Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=2, name="joint depth")
+    Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=2, name="joint depth", usual=(Fraction(1, 16), 1))
 ]
 JointLength = Annotated[
     Length,
-    Slot("What is the length of the joint?", unit="ft", bare=("ft",), above=0, most=100_000, name="length", unless="asked"),
+    Slot(
+        "What is the length of the joint?",
+        unit="ft",
+        bare=("ft",),
+        above=0,
+        most=100_000,
+        name="length",
+        unless="asked",
+        usual=(3, 3000),
+    ),
 ]
-TubeSize = Annotated[Volume, Slot("How much is in a tube?", above=0, most=1000, name="tube")]
+TubeSize = Annotated[Volume, Slot("How much is in a tube?", above=0, most=1000, name="tube", usual=(5, 60))]
 SIX_INCHES = Length(Fraction(6), "in", "6 inches")
 TUBE = Volume(Fraction(101, 10), "floz", "10.1 fl oz (US)")
 
@@ -149,9 +159,7 @@ def sealant(
     work.also("length per tube", each)
     work.also("volume of sealant", need)
     work.check("tubes by the length each fills", tubes * each, ">=", length * (1 + waste / 100))
-    gallons = work.step(
-        "length per gallon", work.term("gallon", 231, "in3") / section / 12, "the same, for a US gallon", "ft"
-    )
+    gallons = work.step("length per gallon", work.term("gallon", 231, "in3") / section / 12, "the same, for a US gallon", "ft")
     work.check("tubes by the gallon", tubes * tube / 231 * gallons, ">=", length * (1 + waste / 100))
     work.caution(
         "Common practice: a joint about half as deep as it is wide, at least 1/4 in, over a backer it can't stick to.",

@@ -17,17 +17,26 @@ from solvers.working import Working
 Setting = Annotated[Angle, Slot("What setting do you need on the saw, in degrees?", least=0, below=90, name="setting")]
 SawLimit = Annotated[
     Angle,
-    Slot("How far does your saw swing, in degrees?", above=0, most=90, name="saw limit", kept="saw limit", cued=True),
+    Slot(
+        "How far does your saw swing, in degrees?",
+        above=0,
+        most=90,
+        name="saw limit",
+        kept="saw limit",
+        cued=True,
+        usual=(15, 75),
+    ),
 ]
 LeftLimit = Annotated[
-    Angle, Slot("How far does your saw swing left?", least=0, most=90, name="swing left", kept="saw limit left")
+    Angle, Slot("How far does your saw swing left?", least=0, most=90, name="swing left", kept="saw limit left", usual=(15, 75))
 ]
 RightLimit = Annotated[
-    Angle, Slot("How far does your saw swing right?", least=0, most=90, name="swing right", kept="saw limit right")
+    Angle,
+    Slot("How far does your saw swing right?", least=0, most=90, name="swing right", kept="saw limit right", usual=(15, 75)),
 ]
 BevelWanted = Annotated[Angle, Slot("What bevel do you need, in degrees?", least=0, below=90, name="bevel")]
 BevelLimit = Annotated[
-    Angle, Slot("How far does your saw tilt, in degrees?", above=0, most=90, name="saw tilt", kept="saw tilt")
+    Angle, Slot("How far does your saw tilt, in degrees?", above=0, most=90, name="saw tilt", kept="saw tilt", usual=(30, 60))
 ]
 
 

@@ -17,9 +17,15 @@ from solvers.working import Working
 ONE_END_CAUTION = "Pull every mark from the one end, tape hooked once: stepping off lets the error grow."
 NOTHING = Length(Fraction(0), "in", "0 in")
 
-Whole = Annotated[Length, Slot("What is the whole length?", bare=("ft", "in"), plain=40, doubt=(2, 41), above=0, name="length")]
-PieceWidth = Annotated[Length, Slot("What is the width of each piece?", bare=("in",), above=0, name="width")]
-GreatestGap = Annotated[Length, Slot("What is the greatest gap?", bare=("in",), above=0, cued=True, name="greatest gap")]
+Whole = Annotated[
+    Length, Slot("What is the whole length?", bare=("ft", "in"), plain=40, doubt=(2, 41), above=0, name="length", usual=(12, 600))
+]
+PieceWidth = Annotated[
+    Length, Slot("What is the width of each piece?", bare=("in",), above=0, name="width", usual=(Fraction(1, 2), 60))
+]
+GreatestGap = Annotated[
+    Length, Slot("What is the greatest gap?", bare=("in",), above=0, cued=True, name="greatest gap", usual=(Fraction(1, 4), 96))
+]
 
 
 class Ends(Choice):
@@ -38,8 +44,11 @@ def equal_spacing(
     work: Working,
     length: Whole,
     width: PieceWidth,
-    count: Annotated[Count, Slot("How many pieces?", least=1, most=MOST_MARKS, name="pieces")] | None = None,
-    gap: Annotated[Length, Slot("About what gap?", bare=("in",), above=0, cued=True, name="gap wanted")] | None = None,
+    count: Annotated[Count, Slot("How many pieces?", least=1, most=MOST_MARKS, name="pieces", usual=(1, 200))] | None = None,
+    gap: Annotated[
+        Length, Slot("About what gap?", bare=("in",), above=0, cued=True, name="gap wanted", usual=(Fraction(1, 8), 96))
+    ]
+    | None = None,
     ends: Annotated[Ends, Slot("Is there a gap at both ends too?", name="gaps")] = Ends.BETWEEN,
     widest: GreatestGap | None = None,
 ) -> None:
@@ -56,8 +65,7 @@ def equal_spacing(
     taken = work.step("taken", count * width, "what the pieces take by themselves", "in")
     work.refuse_when(
         work.value(taken) > work.value(length),
-        f"{work.text(count)} pieces of {work.text(width)} take {work.text(taken)}, "
-        f"more than the {work.text(length)} there is",
+        f"{work.text(count)} pieces of {work.text(width)} take {work.text(taken)}, more than the {work.text(length)} there is",
     )
     work.refuse_when(
         work.value(count) == 1 and ends is Ends.BETWEEN,
@@ -95,8 +103,7 @@ def _best_count(work: Working, length: Term, width: Term, gap: Term | None, ends
     least = 2 if ends is Ends.BETWEEN else 1
     work.refuse_when(
         work.value(least * width) > work.value(length),
-        f"{least} piece{'s' if least > 1 else ''} of {work.text(width)} take more than the "
-        f"{work.text(length)} there is",
+        f"{least} piece{'s' if least > 1 else ''} of {work.text(width)} take more than the {work.text(length)} there is",
     )
     count = nearest((length + sign * gap) / (width + gap), 1)
     return work.step("pieces", larger(least, count), "the whole count whose gap comes nearest what you want", "count")
@@ -120,10 +127,10 @@ def _starts(work: Working, centre: Term, even: Term, count: Term, ends: Ends) ->
 def marks_on_centre(
     work: Working,
     length: Annotated[
-        Length, Slot("What is the length to mark?", bare=("ft", "in"), plain=60, doubt=(40, 90), above=0)
+        Length, Slot("What is the length to mark?", bare=("ft", "in"), plain=60, doubt=(40, 90), above=0, usual=(24, 1200))
     ],
-    spacing: Annotated[Length, Slot("What is the spacing on centre?", bare=("in",), above=0, kept="stud spacing")],
-    first: Annotated[Length, Slot("Where is the first mark?", bare=("in",), least=0, name="first mark")] = NOTHING,
+    spacing: Annotated[Length, Slot("What is the spacing on centre?", bare=("in",), above=0, kept="stud spacing", usual=(4, 60))],
+    first: Annotated[Length, Slot("Where is the first mark?", bare=("in",), least=0, name="first mark", usual=(0, 60))] = NOTHING,
 ) -> None:
     """How many marks on centre fit along a length, and every mark from the one end.
 
@@ -153,8 +160,8 @@ def marks_on_centre(
 @topic("divide evenly", "courses")
 def divide_evenly(
     work: Working,
-    length: Annotated[Length, Slot("What is the length to divide?", bare=("in",), above=0)],
-    parts: Annotated[Count, Slot("Into how many parts?", least=1, most=2000)],
+    length: Annotated[Length, Slot("What is the length to divide?", bare=("in",), above=0, usual=(6, 720))],
+    parts: Annotated[Count, Slot("Into how many parts?", least=1, most=2000, usual=(2, 60))],
 ) -> None:
     """Each of a number of equal parts of a length, inches, and the marks between them.
 

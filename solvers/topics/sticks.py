@@ -25,6 +25,7 @@ Stock = Annotated[
         most=100,
         kept="stock length",
         name="stock",
+        usual=(4, 24),
     ),
 ]
 TotalLength = Annotated[
@@ -36,11 +37,12 @@ TotalLength = Annotated[
         above=0,
         most=100_000,
         name="total length",
+        usual=(4, 3000),
         over="stock",
     ),
 ]
 RowLength = Annotated[
-    Length, Slot("What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000, over="spacing")
+    Length, Slot("What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000, over="spacing", usual=(3, 200))
 ]
 FastenerSpacing = Annotated[
     Length,
@@ -50,6 +52,7 @@ FastenerSpacing = Annotated[
         above=0,
         most=120,
         kept="fastener spacing",
+        usual=(2, 36),
         name="spacing",
     ),
 ]
@@ -81,11 +84,13 @@ def trim_sticks(work: Working, total: TotalLength, stock: Stock, waste: Waste = 
 @topic("fasteners", "takeoff")
 def fasteners(
     work: Working,
-    rows: Annotated[Count, Slot("How many courses or straps?", least=1, most=10_000, name="courses or straps")],
+    rows: Annotated[Count, Slot("How many courses or straps?", least=1, most=10_000, name="courses or straps", usual=(1, 200))],
     length: RowLength,
     spacing: FastenerSpacing,
-    box: Annotated[Count, Slot("How many in a box?", least=1, most=100_000, name="box", cued=True)] | None = None,
-    at_each: Annotated[Count, Slot("How many at each place?", least=1, most=20, name="at each place", cued=True)] | None = None,
+    box: Annotated[Count, Slot("How many in a box?", least=1, most=100_000, name="box", cued=True, usual=(20, 10_000))]
+    | None = None,
+    at_each: Annotated[Count, Slot("How many at each place?", least=1, most=20, name="at each place", cued=True, usual=(1, 6))]
+    | None = None,
 ) -> None:
     """How many nails or screws for courses or straps of a length: one at each end and at most the spacing between, or
     so many at each place (`at_each`).

@@ -17,15 +17,17 @@ from solvers.working import Working
 
 StrapSpacing = Annotated[
     Length,
-    Slot("How far apart are the straps?", bare=("in",), above=0, most=48, kept="stud spacing", name="strap spacing"),
+    Slot(
+        "How far apart are the straps?", bare=("in",), above=0, most=48, kept="stud spacing", name="strap spacing", usual=(8, 32)
+    ),
 ]
 RollWidth = Annotated[
-    Length, Slot("How wide is the membrane?", bare=("ft",), above=0, kept="roll width", name="roll width")
+    Length, Slot("How wide is the membrane?", bare=("ft",), above=0, kept="roll width", name="roll width", usual=(18, 144))
 ]
 RollLength = Annotated[
-    Length, Slot("How long is a roll?", unit="ft", bare=("ft",), above=0, kept="roll length", name="roll length")
+    Length, Slot("How long is a roll?", unit="ft", bare=("ft",), above=0, kept="roll length", name="roll length", usual=(15, 500))
 ]
-Lap = Annotated[Length, Slot("How wide are the laps?", bare=("in",), least=0, kept="lap", name="membrane lap")]
+Lap = Annotated[Length, Slot("How wide are the laps?", bare=("in",), least=0, kept="lap", name="membrane lap", usual=(0, 24))]
 SIXTEEN, NINE_FEET = Length(Fraction(16), "in"), Length(Fraction(9), "ft")
 HUNDRED_FEET, SIX_INCHES = Length(Fraction(100), "ft"), Length(Fraction(6), "in")
 
@@ -93,9 +95,7 @@ def _trim(work: Working, length: Term, height: Term, openings: tuple[Opening, ..
 
 
 def _strapping(work: Working, wall: Wall, length: Term, height: Term, exposure: Term, spacing: Term) -> None:
-    straps = work.step(
-        "straps", ceil(12 * length / spacing) + 1, "one at each end, none further apart than the spacing", "count"
-    )
+    straps = work.step("straps", ceil(12 * length / spacing) + 1, "one at each end, none further apart than the spacing", "count")
     courses = work.step("courses", ceil(12 * height / exposure), "up the wall, rounded up", "count")
     total, nails = straps * height, straps * courses
     if wall.gable is not None:

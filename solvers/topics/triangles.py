@@ -11,8 +11,10 @@ from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.working import Working
 
-Side = Annotated[Length, Slot("How long is one side?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0)]
-OtherSide = Annotated[Length, Slot("How long is the other side?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0)]
+Side = Annotated[Length, Slot("How long is one side?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0, usual=(6, 1200))]
+OtherSide = Annotated[
+    Length, Slot("How long is the other side?", bare=("ft", "in"), plain=30, doubt=(20, 60), above=0, usual=(6, 1200))
+]
 SIDES_CAUTION = "A true diagonal squares the frame only when opposite sides are equal: measure all four sides first."
 MODULES = {False: (Fraction(12), Fraction(1), Fraction(1, 16)), True: (Fraction(1000, 254), Fraction(10, 254))}
 
@@ -60,6 +62,7 @@ def out_of_square(
             doubt=(20, 60),
             above=0,
             name="measured diagonal",
+            usual=(8, 1500),
         ),
     ],
 ) -> None:
@@ -79,9 +82,7 @@ def out_of_square(
     )
     true = work.step("true diagonal", sqrt(side**2 + other_side**2), "what a square frame would measure", "in")
     out = work.answer("out of square", diagonal - true, "measured less true", "in")
-    slide = work.step(
-        "slide", (diagonal**2 - true**2) / (2 * side), "how far the other side leans along the first", "in"
-    )
+    slide = work.step("slide", (diagonal**2 - true**2) / (2 * side), "how far the other side leans along the first", "in")
     corner = work.step(
         "corner",
         acos((side**2 + other_side**2 - diagonal**2) / (2 * side * other_side)),

@@ -47,23 +47,25 @@ SHARES = {Screen.NONE: 100, Screen.HALF: 50}
 @topic("vent opening", "water")
 def vent_opening(
     work: Working,
-    gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6, kept="gap")],
+    gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6, kept="gap", usual=(Fraction(1, 8), 4))],
     share: Annotated[
-        Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE)
+        Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE, usual=(10, 95))
     ] = None,
-    length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), least=12)] = None,
+    length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), least=12, usual=(48, 2400))] = None,
     screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
     closed: Annotated[
-        Percent | None, Slot("How much does the screen close, in percent?", least=0, below=100, name="closed share", cued=True)
+        Percent | None,
+        Slot("How much does the screen close, in percent?", least=0, below=100, name="closed share", cued=True, usual=(5, 90)),
     ] = None,
     top_gap: Annotated[
-        Length | None, Slot("How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True)
+        Length | None,
+        Slot(
+            "How deep is the gap at the top?", bare=("in",), above=0, name="gap at the top", cued=True, usual=(Fraction(1, 8), 4)
+        ),
     ] = None,
     top_share: Annotated[
         Percent | None,
-        Slot(
-            "How open is the screen at the top, in percent?", above=0, most=100, name="open share at the top", cued=True
-        ),
+        Slot("How open is the screen at the top, in percent?", above=0, most=100, name="open share at the top", cued=True),
     ] = None,
 ) -> None:
     """Free area of a wall's vent slot through its bug screen: in² in all, or in² per foot when no length is said.
@@ -73,15 +75,11 @@ def vent_opening(
     if share is None and closed is not None:
         share = work.step("share", 100 - closed, "what the screen leaves open", unit="percent")
     share = _share(work, share, screen)
-    per_foot = work.step(
-        "per foot", gap * 12 * share / 100, "a foot of slot, less what the screen closes", unit="in2perft"
-    )
+    per_foot = work.step("per foot", gap * 12 * share / 100, "a foot of slot, less what the screen closes", unit="in2perft")
     if length is None:
         free = work.answer("free area per foot", per_foot)
     else:
-        free = work.answer(
-            "free area", gap * length * share / 100, "slot by length, less what the screen closes", "in2", "A"
-        )
+        free = work.answer("free area", gap * length * share / 100, "slot by length, less what the screen closes", "in2", "A")
         work.also("free area per foot", per_foot)
     shut = work.step("closed", gap * 12 * (100 - share) / 100, "what the screen closes, per foot", unit="in2perft")
     work.also("before the screen, per foot", gap * 12, "in2perft")
@@ -132,15 +130,13 @@ def _slot_view(work: Working, gap: Term, per_foot: Term) -> None:
 def vent_area(
     work: Working,
     ratio: Annotated[Ratio | None, Slot(ASK_RATIO, above=0, most=Fraction(1, 10))] = None,
-    area: Annotated[Area | None, Slot(ASK_AREA, bare=("ft",), above=0)] = None,
-    length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True)] = None,
-    width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True)] = None,
+    area: Annotated[Area | None, Slot(ASK_AREA, bare=("ft",), above=0, usual=(50, 20_000))] = None,
+    length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True, usual=(96, 1800))] = None,
+    width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True, usual=(72, 1200))] = None,
     rule: Annotated[Rule | None, Slot(ASK_RATIO)] = None,
     soffit: Annotated[
         Number,
-        Slot(
-            "How many in² of free area per foot has your soffit vent?", above=0, name="soffit vent free area per foot"
-        ),
+        Slot("How many in² of free area per foot has your soffit vent?", above=0, name="soffit vent free area per foot"),
     ] = STRIP_VENT,
 ) -> None:
     """Net free vent area of an attic or soffit, in², at 1/150 or 1/300 of the ceiling.
@@ -158,9 +154,7 @@ def vent_area(
     need = work.step("share of the area", area * ratio, "the free area is this share of the ceiling", unit="ft2")
     free = work.answer("free area", need * 144, "144 in² in a square foot", "in2", "A")
     half = work.step("half", free / 2, "half low, half high", unit="in2")
-    strip = work.step(
-        "soffit strip", half / soffit * 12, "the low half, through the soffit's own free area per foot", unit="in"
-    )
+    strip = work.step("soffit strip", half / soffit * 12, "the low half, through the soffit's own free area per foot", unit="in")
     work.also("low, at the soffit", half)
     work.also("high, at the ridge", half)
     work.also("length of vented soffit", strip)

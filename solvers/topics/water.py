@@ -27,7 +27,9 @@ BRIDGE_MM = 5  # a slot wider than this does not hold a film from wall to wall
 @topic("fall", "water")
 def fall(
     work: Working,
-    width: Annotated[Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0)],
+    width: Annotated[
+        Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0, usual=(Fraction(1, 2), 120))
+    ],
     slope: Annotated[Percent | None, Slot(ASK_SLOPE)] = None,
     pitch: Annotated[Pitch | None, Slot(ASK_SLOPE, name="slope per foot")] = None,
     ratio: Annotated[Ratio | None, Slot(ASK_SLOPE, name="slope as a ratio")] = None,
@@ -93,9 +95,13 @@ OUT = {
 @topic("water in a channel", "water")
 def water_in_a_channel(
     work: Working,
-    width: Annotated[Length, Slot("How wide is the channel inside? What width?", bare=("in",), above=0)],
-    depth: Annotated[Length, Slot("How deep is the channel? What depth?", bare=("in",), above=0)],
-    length: Annotated[Length, Slot("How long is the channel? What length?", bare=("ft", "in"), plain=40, above=0, over="width")],
+    width: Annotated[
+        Length, Slot("How wide is the channel inside? What width?", bare=("in",), above=0, usual=(Fraction(1, 8), 8))
+    ],
+    depth: Annotated[Length, Slot("How deep is the channel? What depth?", bare=("in",), above=0, usual=(Fraction(1, 8), 8))],
+    length: Annotated[
+        Length, Slot("How long is the channel? What length?", bare=("ft", "in"), plain=40, above=0, over="width", usual=(12, 600))
+    ],
     held_in: Annotated[HeldIn | None, Slot("In cubic inches, gallons or litres?", name="held in")] = None,
 ) -> None:
     """Volume of water a channel holds with its mouth up, in³ (or gallons, litres): its inside, filled.
@@ -112,9 +118,7 @@ def water_in_a_channel(
         work.answer("volume held", volume)
     _weight_and_ice(work, width, depth, length, volume)
     _film(work, width)
-    work.caution(
-        "A channel with its mouth up fills and bursts its joint in a frost: mouth down, or drained at the low end."
-    )
+    work.caution("A channel with its mouth up fills and bursts its joint in a frost: mouth down, or drained at the low end.")
     work.source(WATER_SOURCE, FILM_SOURCE)
     view = work.view("mouth up, full, and mouth down")
     wide, deep = float(width.value), float(depth.value)
@@ -154,8 +158,6 @@ def _film(work: Working, width: Term) -> None:
     hang = work.step("film", film / width, "how high water hangs in a slot of that width, at most", unit="in")
     work.also("water hangs, mouth down, at most", hang)
     if millimetres > BRIDGE_MM:
-        work.also_word(
-            "mouth down", "drains: a slot this wide does not hold a film across; the height is an upper bound"
-        )
+        work.also_word("mouth down", "drains: a slot this wide does not hold a film across; the height is an upper bound")
     else:
         work.also_word("mouth down", "holds a film only")

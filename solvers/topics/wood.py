@@ -43,7 +43,7 @@ def _moisture(ask: str, name: str) -> Slot:
 @topic("wood movement", "movement")
 def wood_movement(
     work: Working,
-    width: Annotated[Length, Slot("How wide is the board? What width?", bare=("in",), above=0)],
+    width: Annotated[Length, Slot("How wide is the board? What width?", bare=("in",), above=0, usual=(1, 36))],
     species: Annotated[Species | None, Slot(ASK_SPECIES)] = None,
     grain: Grain = Grain.FLAT,
     wet: Annotated[Percent | None, _moisture(ASK_MOISTURE, "moisture before")] = None,

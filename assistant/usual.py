@@ -1,0 +1,145 @@
+"""What is usual on a job: a quantity outside of it is put in the unit that was left out, or asked about, never used as it is.
+
+No window arch is 1200 inches wide and no wall 2.4 feet high. Where the number was said with no unit, the unit that makes
+it usual is a second way to mean it (or the only one, where the rest is said in that system). Where its unit was said, or
+no unit helps, it is asked whether it was meant.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from intents.number_words import ORDINALS
+from intents.question import Heard
+from intents.vocabulary import COUNTING
+from solvers.binding import PAGE_UNIT
+from solvers.printing import decimal
+from solvers.quantities import Count, Length, Quantity
+from solvers.rounding import reading
+from solvers.slots import Given, Limit, Parameter, Slot
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+STRETCH = 4  # so many times outside of what is usual, a quantity that was said with its unit is asked about
+METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
+METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
+_MARKS = {ord(mark): None for mark in "/.,"}
+_NUMBERS = COUNTING | ORDINALS.keys() | frozenset("and a an point".split())
+
+Givens = dict[str, Heard]
+
+
+def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
+    """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is."""
+    doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
+    givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
+    strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
+    if not strange:
+        return [givens]
+    metric = [w for unit in METRIC if (w := _all_in(unit, givens, strange, slots)) is not None]
+    imperial = [w for unit in IMPERIAL if (w := _all_in(unit, givens, strange, slots)) is not None]
+    others = [heard for name, heard in givens.items() if name not in strange]
+    if any(_metric(heard) for heard in others):
+        return metric[:1] or [givens]
+    return [givens, *metric[:1], *imperial[:1]]
+
+
+def _usual_only(heard: Heard, slot: Slot) -> Heard:
+    """A length that could be of several units, without those that make it unusual."""
+    if not isinstance(heard.value, Length) or slot.usual is None or not no_unit(heard):
+        return heard
+    usual = [value for value in (heard.value, *heard.others) if is_usual(slot, value, 1)]
+    return replace(heard, value=usual[0], others=tuple(usual[1:])) if usual else heard
+
+
+def far_out(givens: Givens, slots: dict[str, Slot]) -> bool:
+    """Whether one of them is outside of what is usual in every unit it could have."""
+    for name, heard in givens.items():
+        if name in slots and slots[name].usual is not None and isinstance(heard.value, Quantity):
+            stretch = 1 if isinstance(heard.value, Count) or no_unit(heard) else STRETCH
+            if not any(is_usual(slots[name], value, stretch) for value in (heard.value, *heard.others)):
+                return True
+    return False
+
+
+def _all_in(unit: str, givens: Givens, strange: list[str], slots: dict[str, Slot]) -> Givens | None:
+    """The givens with all that is strange in one unit, where that makes all of it usual; metric ones bring the others along."""
+    changed = dict(givens)
+    for name in strange:
+        heard = givens[name]
+        length = Length(heard.value.value, unit, heard.text)
+        if not is_usual(slots[name], length, 1):
+            return None
+        changed[name] = replace(heard, value=length, others=())
+    if unit not in METRIC:
+        return changed
+    for name, heard in givens.items():
+        if name in strange or name not in slots or not isinstance(heard.value, Length) or _metric(heard) or not no_unit(heard):
+            continue
+        lengths = [Length(heard.value.value, metric, heard.text) for metric in METRIC]
+        fitting = [length for length in lengths if is_usual(slots[name], length, 1)]
+        if fitting:
+            changed[name] = replace(heard, value=fitting[0], others=())
+    return changed
+
+
+def _strange(heard: Heard, slot: Slot) -> bool:
+    """Whether it is a length with no unit, outside of what is usual in each unit it could have."""
+    if not isinstance(heard.value, Length) or slot.usual is None or not no_unit(heard):
+        return False
+    return not any(is_usual(slot, value, 1) for value in (heard.value, *heard.others))
+
+
+def _metric(heard: Heard) -> bool:
+    """Whether it is of the metric system."""
+    return isinstance(heard.value, Quantity) and heard.value.unit in METRIC_UNITS
+
+
+def no_unit(heard: Heard) -> bool:
+    """Whether nothing but a number was said."""
+    words = heard.text.lower().replace("-", " ").split()
+    return bool(words) and all(word in _NUMBERS or word.translate(_MARKS).isdigit() for word in words)
+
+
+def is_usual(slot: Slot, value: Quantity, stretch: int) -> bool:
+    """Whether a quantity is within what is usual for its slot, or `stretch` times outside."""
+    if slot.usual is None:
+        return True
+    unit = slot.unit or PAGE_UNIT.get(type(value), value.unit)
+    size = value.to(unit).value
+    least, most = slot.usual
+    return least <= size * stretch and size <= most * stretch
+
+
+def unusual(asked: Asked) -> str:
+    """The name of a given of this line that is outside of what is usual and was not confirmed; "" if there is none."""
+    for parameter in asked.topic.parameters:
+        given = asked.givens.get(parameter.name)
+        if given is not None and given.source == "asked" and parameter.name not in asked.meant and _outside(parameter, given):
+            return parameter.name
+    return ""
+
+
+def _outside(parameter: Parameter, given: Given) -> bool:
+    value = given.value
+    if not isinstance(value, Quantity):
+        return False
+    as_said = isinstance(value, Count) or no_unit(Heard(value, 0, 0, value.text))
+    return not is_usual(parameter.slot, value, 1 if as_said else STRETCH)
+
+
+def is_it_meant(parameter: Parameter, given: Given) -> str:
+    """The question whether an unusual quantity was meant."""
+    assert parameter.slot.usual is not None
+    least, most = (_shown(parameter, given.value, limit) for limit in parameter.slot.usual)
+    said = reading(given.value.value, given.value.unit).split(" (")[0]
+    return f"Is the {parameter.label} {said}? It is mostly {least} to {most}: say yes, or say it again with its unit."
+
+
+def _shown(parameter: Parameter, value: Quantity, limit: Limit) -> str:
+    """A limit in the unit of what was said."""
+    unit = parameter.slot.unit or PAGE_UNIT.get(type(value), value.unit)
+    size = type(value)(limit, unit).to(value.unit).value  # type: ignore[arg-type]
+    return f"{decimal(size, 0 if size >= 10 else 2)}"
