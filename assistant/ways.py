@@ -35,6 +35,7 @@ UNIT_WORDS = {
     "ft": {"feet", "foot", "ft", "'"}, "in": {"inches", "inch", "in", '"'}, "degF": {"f", "fahrenheit"},
     "degC": {"c", "celsius", "centigrade"}, "dF": {"f", "fahrenheit"}, "dC": {"c", "celsius", "centigrade"},
     "mm": MILLIMETRES, "cm": {"cm", "centimetres", "centimeters"}, "m": METRES,
+    "deg": {"degrees", "degree", "deg", "°"}, "in12": {"12", "twelve", "rise"},
     "perF": {"f", "fahrenheit"}, "perC": {"c", "celsius", "centigrade", "k", "kelvin"},
 }  # fmt: skip
 

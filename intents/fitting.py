@@ -77,6 +77,7 @@ TWO_PART = re.compile(
     re.I,
 )
 ORDINAL = re.compile(r"\d+(?:st|nd|rd|th)", re.I)
+STEEP_RISE, STEEPEST_RISE = 12, 24  # in 12; steeper roofs are rare, and past the second there are none
 STOCK = "stock length"  # sold by the foot: an 8 1/4 board is named by its width
 LEAST_QUARTERED = 12  # 20 1/4 comes off a tape too; of feet nobody says a quarter past twelve
 TOTALS = ("runs", "areas")  # lengths and areas of several, added up: only where a phrase asks for them
@@ -184,7 +185,7 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Money and value >= 100 and TWO_PART.fullmatch(text):
         return Fit(Money(value / 100, "money", text), UNIT_GUESS)
     if kind is Pitch:
-        return Fit(Pitch(value, "in12", text), reading.sure, tuple(Pitch(v, "in12", text) for v in others))
+        return _bare_pitch(value, text, reading.sure, others)
     if kind is Angle:
         return Fit(Angle(value, "deg", text), reading.sure, tuple(Angle(v, "deg", text) for v in others))
     if kind is Temperature:
@@ -203,6 +204,17 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     }
     unit = slot.unit or units[kind]
     return Fit(kind(value, unit, text), reading.sure)
+
+
+def _bare_pitch(value: Fraction, text: str, sure: float, others: tuple[Fraction, ...]) -> Fit:
+    """A pitch of 6 is a rise in 12; one of 18 may be degrees, and one of 35 is, as half the world says it."""
+    rises = tuple(Pitch(each, "in12", text) for each in (value, *others))
+    degrees = Pitch(value, "deg", text)
+    if value > STEEPEST_RISE:
+        return Fit(degrees, min(sure, UNIT_GUESS))
+    if value > STEEP_RISE:
+        return Fit(rises[0], min(sure, UNIT_GUESS), (*rises[1:], degrees))
+    return Fit(rises[0], sure, rises[1:])
 
 
 def _bare_length(value: Fraction, slot: Slot, text: str, sure: float) -> Fit:

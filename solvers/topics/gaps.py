@@ -122,6 +122,8 @@ def _setting(work: Working, setting: Term | None, other: Term | None, cut_for: T
     if setting is not None and other is None and setting.value >= NAMED_BY_CORNER:
         return work.step("s", (180 - setting) / 2, "no saw swings that far: a miter said so is named by its corner")
     if setting is not None and other is not None:
+        sentence = f"no piece is cut at {work.text(setting)}: say what each was cut at, under 90 degrees"
+        work.refuse_when(setting.value >= 90, sentence)
         return work.step("s", (setting + other) / 2, "the mean of the two settings")
     if setting is not None:
         return setting
