@@ -36,9 +36,12 @@ _ASKS = re.compile(
     rf"\b(?:can|could|will|would|does|do|might)\s+(?:{_MINE}|it)\b(?:\s+\w+)?\s+{_CUTS}"
     rf"|\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+{_MINE}\b"
     rf"|^(?:so\s+)?(?:is|are|will|would|can)\b.*\b(?:on|within|in|past|beyond|over)\s+(?:the\s+)?(?:(?:reach|scale|range|limit|swing)\s+(?:of|on|for)\s+)?{_MINE}"
-    r"(?:'?s?\s+(?:reach|scale|range|limit|swing))?\s*\??$",
+    r"(?:'?s?\s+(?:reach|scale|range|limit|swing))?\s*\??$"
+    rf"|\b(?:can|could|will|would|does)\s+{_MINE}\s+(?:that|which|what)\s+(?:[\w°]+\s+){{1,6}}{_CUTS}"
+    rf"|\b(?:with|on|using)\s+{_MINE}\b[\s,]*(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}",
     re.IGNORECASE,
 )
+_WITH_IT = re.compile(rf"\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+it\b", re.IGNORECASE)
 _IT = re.compile(r"\b(?:it|that|this|them|those|these)\b", re.IGNORECASE)
 _WHAT = re.compile(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
 _HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b", re.IGNORECASE)
@@ -60,7 +63,7 @@ UNANSWERED: Record = {
 
 def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks if the saw reaches a joint that it names; then that is answered, or asked about."""
-    asks = _ASKS.search(text)
+    asks = _ASKS.search(text) or ("saw limit" in c.facts.values and _WITH_IT.search(text))
     if (asks and _WHAT.search(text[: asks.start()])) or not (asks or _HOW.search(text)):
         return False
     saw = read_as(text, SAW, c.parameters)

@@ -84,7 +84,9 @@ class Conversation:
         self.take(record, text)
         at_the_saw.go_on_at_the_saw(self, record, waited)
         if context.may_be_joined(self, record, text):
+            asked = self.pending
             context.joined(self, record, text)
+            at_the_saw.go_on_at_the_saw(self, record, asked)
         if waited is None and before is None:
             look_past_story(self, record, text)
         context.keep_in_mind(self, record, text, waited)

@@ -40,6 +40,7 @@ FIXED = frozenset("screws nails staples clips fasteners".split())
 _MORE = frozenset("more another extra order buy short enough left still remaining besides spare over fetch".split())
 _OPENED = frozenset("windows doors openings corners".split())
 _ALL, _COMES = frozenset("altogether total all".split()), (["comes", "to"], ["come", "to"], ["total", "of"])
+_SUMS_UP = frozenset("come comes coming".split())
 _PACKS = frozenset("box boxes bag bags bundle bundles tub tubs pack packs".split())
 _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
@@ -125,7 +126,10 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     if _used_to_be(words, clause):
         return True
     if isinstance(reading.value, Weight):
-        beside = words[reading.end : reading.end + 1] != [] and _WEIGHS.isdisjoint(words)  # a 90 pound window
+        after = words[reading.end : reading.end + 1]
+        beside = after != [] and _WEIGHS.isdisjoint(words)  # a 90 pound window
+        if after == ["per"] and not _SUMS_UP.isdisjoint(words):
+            return False  # at 13 lb a square foot, what does it come to
         return (taken or beside) and HELD.isdisjoint(words)
     if isinstance(reading.value, Money):
         return _COSTS.isdisjoint(words)  # they're $9 each, how many

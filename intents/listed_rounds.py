@@ -34,7 +34,7 @@ def rounds(listing: Listing) -> Iterator[Reading]:
         if ahead is not None:
             yield _perimeter(listing, start, *ahead)
         for at in range(max(0, start - _WITHIN), start):
-            for size in _pairs(listing, at):
+            for size in pairs(listing, at):
                 if size.end <= start and all(word in _AFTER | _BETWEEN | {"and"} for word in listing.words[size.end : start]):
                     yield _perimeter(listing, at, i + 1, 1, size, False)
 
@@ -50,12 +50,12 @@ def _sized_after(listing: Listing, at: int) -> tuple[int, int, Reading, bool] | 
     """Where it ends, how many, the size, and whether of windows: round six windows 3 by 4, round a 24 by 32 building."""
     at, count, windows = listing.past(at, _BETWEEN), 1, False
     for end, number in listing.counts(at):
-        if listing.words[end] in _WINDOWS or any(r.start == end for r in _pairs(listing, end)):
+        if listing.words[end] in _WINDOWS or any(r.start == end for r in pairs(listing, end)):
             at, count = end, number
             break
     if listing.words[at] in _WINDOWS:
         at, windows = listing.past(at + 1, _BETWEEN), True
-    size = next(iter(_pairs(listing, at)), None)
+    size = next(iter(pairs(listing, at)), None)
     if size is None or count < 1:
         return None
     after = listing.words[size.end]
@@ -65,7 +65,8 @@ def _sized_after(listing: Listing, at: int) -> tuple[int, int, Reading, bool] | 
     return size.end + (after in _AFTER | _WINDOWS), count, size, windows
 
 
-def _pairs(listing: Listing, at: int) -> list[Reading]:
+def pairs(listing: Listing, at: int) -> list[Reading]:
+    """The two sizes said as one at a place, if any."""
     row = listing.chart[at] if at < len(listing.chart) else []
     found = [r for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= _SURE]
     return sorted(found, key=lambda r: -r.end)[:1]
@@ -73,16 +74,18 @@ def _pairs(listing: Listing, at: int) -> list[Reading]:
 
 def _perimeter(listing: Listing, start: int, end: int, count: int, size: Reading, windows: bool) -> Reading:
     assert isinstance(size.value, Dims)
-    sides = _sides(size.value, windows)
-    total = 2 * count * sum((side.to(sides[0].unit).value for side in sides), Fraction(0))
-    unit = "ft" if sides[0].unit == "in" else sides[0].unit
-    value = Length(total, sides[0].unit).to(unit)
+    lengths = sides(size.value, windows)
+    said_in = lengths[0].unit
+    total = 2 * count * sum((side.to(said_in).value for side in lengths), Fraction(0))
+    unit = "ft" if said_in == "in" else said_in
+    value = Length(total, said_in).to(unit)
     times = f"{count} × " if count > 1 else ""
     said = f"{times}round {listing.said(size.start, size.end)} = {float(value.value):g} {unit}"
     return Reading("runs", start, end, (value.said(said),))
 
 
-def _sides(size: Dims, windows: bool) -> list[Length]:
+def sides(size: Dims, windows: bool) -> list[Length]:
+    """The sizes as lengths; with no unit they are feet, and large ones of windows inches."""
     values = [part.value for part in size.parts if isinstance(part.value, Quantity)]
     bare = [value.value for value in values if not isinstance(value, Length)]
     unit = "in" if windows and bare and max(bare) >= _INCHES_FROM else "ft"
@@ -118,7 +121,7 @@ def _counted_face(listing: Listing, at: int) -> tuple[int, int, Reading, bool] |
     for end, count in starts:
         named = listing.words[end] in _FACES
         place = listing.past(end + named, frozenset(("at", "of", "@", ":", "are", "is", "that", "measuring", "each")), 2)
-        for size in _pairs(listing, place) if 0 < count <= MOST_WALLS else ():
+        for size in pairs(listing, place) if 0 < count <= MOST_WALLS else ():
             after = size.end + (listing.words[size.end] == "s")
             named = named or listing.words[after] in _FACES
             if listing.words[after] not in _WINDOWS | _DOORS:
@@ -130,7 +133,7 @@ def _sum(listing: Listing, start: int, chain: list[tuple[int, int, Reading, bool
     total, said = Fraction(0), []
     for _, count, size, _ in chain:
         assert isinstance(size.value, Dims)
-        first, second = (side.to("ft").value for side in _sides(size.value, False))
+        first, second = (side.to("ft").value for side in sides(size.value, False))
         total += count * first * second
         said.append((f"{count} × " if count > 1 else "") + listing.said(size.start, size.end))
     value = Area(total, "ft2").said(f"{' + '.join(said)} = {float(total):g} sq ft")

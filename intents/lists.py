@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from intents.listed import Listing
+from intents.listed_buildings import building
 from intents.listed_layers import layers
 from intents.listed_lengths import lengths
 from intents.listed_money import prices
@@ -32,7 +33,7 @@ def lists(listing: Listing, kinds: Iterable[str] = KINDS) -> Iterator[Reading]:
 
 def totals_and_prices(listing: Listing) -> Iterator[Reading]:
     """Readings of kind runs and areas, added up or said of each; noughts said as "no"; prices."""
-    for read in (nothings, prices, totals, rounds, faces):
+    for read in (nothings, prices, totals, rounds, faces, building):
         yield from read(listing)
 
 

@@ -14,6 +14,7 @@ from intents.lists import lists
 from intents.measures import readings
 from intents.tokens import tokenize
 from solvers.slots import Layer, Opening, Piece, Stock
+from tests.talking import last
 
 
 def read(text: str, kind: str) -> tuple[Any, ...]:
@@ -163,3 +164,26 @@ def test_any_text_is_survived(text: str) -> None:
     tokens = tokenize(text)
     for reading in lists(Listing(tokens, readings(tokens))):
         assert 0 <= reading.start < reading.end <= len(tokens)
+
+
+@pytest.mark.parametrize(
+    ("said", "square_feet"),
+    [
+        ("wall area of a 12 by 16 shed with 8 foot walls", 448),
+        ("shed 10 by 12, walls 7 foot, wall area all round", 308),
+        ("8 foot walls on a 24 by 32 house, one door 3x7, total wall area?", 875),
+        ("my hut is 10 feet by 14 feet and all four walls are 7 feet tall, what's the wall area", 336),
+        ("how much wall area on a 4 m by 6 m garage with walls 2.4 high", 48 / 0.3048**2),
+        ("the shed wall is 10 by 8, area", 80),  # one wall
+        ("walls of the boathouse are 30 by 9, area of one", 270),
+    ],
+)
+def test_the_walls_of_a_building(said: str, square_feet: float) -> None:
+    record = last(said)
+    assert record["outcome"] == "answered", record["say"]
+    factor = 1 / 0.3048**2 if record["answer"]["unit"] == "m2" else 1
+    assert record["answer"]["value"] * factor == pytest.approx(square_feet)
+
+
+def test_a_building_with_its_gables_is_no_four_walls() -> None:
+    assert last("gable end of a 24 by 30 garage, 9 foot walls, 6/12, area of the end")["outcome"] != "answered"
