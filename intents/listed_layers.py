@@ -161,7 +161,7 @@ def _layer(listing: Listing, i: int) -> Item | None:
         for amount in listing.amounts(listing.past(end, _STANDS, 5)):
             after = listing.past(amount.end, _THICK, 2)
             if _name_end(listing, after) == after and _thin(listing, amount) and listing.words[after] not in _HOLDS:
-                return Item(i, amount.end, (amount,), what=" ".join(listing.words[i:end]))
+                return _restated(listing, Item(i, amount.end, (amount,), what=" ".join(listing.words[i:end])))
     return None
 
 

@@ -269,6 +269,22 @@ def _but_last(chart: Chart, heard: Heard, stop: int) -> Heard:
     return replace(heard, value=heard.value[:-1], end=heard.start + len(text), text=text)
 
 
+def _ladder(chart: Chart, question: Question) -> None:
+    """How far out its feet are is no height: the feet are 5 foot out, how high will it reach."""
+    height = question.givens.get("height")
+    if height is not None and chart.words[places_of(chart, height)[1] :][:1] == ["out"]:
+        del question.givens["height"]
+        question.missing, question.swaps = ["height"], []
+
+
+def _footers(chart: Chart, question: Question) -> None:
+    """Twelve footers are sticks, and nothing to put in another unit."""
+    value = question.givens.get("value")
+    if value is not None and value.text.lower().endswith(("footer", "footers")):
+        del question.givens["value"]
+        question.missing, question.swaps = ["value"], []
+
+
 def _rolls(chart: Chart, question: Question) -> None:
     """A roll is longer than wide: of 100 by 5 foot, the five are its width, and both are feet."""
     width, length = question.givens.get("roll_width"), question.givens.get("roll_length")
@@ -293,4 +309,6 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "fall": _fall,
     "build-out": _layers,
     "membrane rolls": _rolls,
+    "ladder footing": _ladder,
+    "conversion": _footers,
 }
