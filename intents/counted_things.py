@@ -23,6 +23,8 @@ def other_count(chart: Chart, question: Question) -> list[str]:
     """The number of things that no given took, where the count given is of nothing that is named."""
     if question.topic == "course layout":
         return _stock_length(chart, question)
+    if question.topic == "conversion":
+        return _several(chart, question)
     if question.topic not in _BOUGHT:
         return []
     counts = [h for h in question.givens.values() if isinstance(h.value, Count) and h.end > h.start]
@@ -45,6 +47,13 @@ def _stock_length(chart: Chart, question: Question) -> list[str]:
         return []
     end = places_of(chart, height)[1]
     return [height.text] if chart.words[end : end + 1] and chart.words[end] in _STOCK else []
+
+
+def _several(chart: Chart, question: Question) -> list[str]:
+    """How many there are of what is put in another unit: 4 sticks of 16 ft, how many feet."""
+    left = chart.numbers & ~numbers_in(chart, question)
+    counts = [i for i, word in enumerate(chart.words) if left >> i & 1 and word != "1" and _thing(chart, i + 1)]
+    return [chart.said(counts[0], counts[0] + 2)] if counts else []
 
 
 def _thing(chart: Chart, at: int) -> bool:
