@@ -24,7 +24,7 @@ def plural_sizes(tokens: list[Token]) -> list[Token]:
             found.append(token)
         elif len(found) > 1 and found[-2].text in _BY:
             found[-1] = Token(last.text, last.start, token.end)
-        elif last.text in _WORDS:
+        elif last.text in _WORDS and not (len(found) > 1 and found[-2].text == "/"):  # 5 1/2s are no twos
             found[-1:] = [Token(word, last.start, token.end) for word in _WORDS[last.text].split()]
         else:
             found.append(token)

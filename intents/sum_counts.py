@@ -6,6 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from intents.lengths import UNITS
+from intents.number_words import PLURALS
 from intents.reading import Reading
 from intents.sum_parts import Found, Parts
 from intents.sum_words import BY_FIRST, EACH
@@ -20,6 +21,7 @@ _TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at",
 _NO_THINGS = frozenset(
     "this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split()
 )
+_PARTS = frozenset((2, 3, 4, 8, 16, 32, 64))  # three eights are 3/8
 _ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
 _LEDS = frozenset(("at", "on", "off", "from", "to", "of", "for", "down"))
 _ROUND = (("all", "the", "way", "round"), ("all", "the", "way", "around"), ("all", "way", "round"), ("all", "round"),
@@ -78,6 +80,8 @@ def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
     if any(r.kind == "number" and r.end == each.end for r in _row(reader, start)):
         return None  # five eighths are no five of them
     at = each.end
+    if PLURALS.get(reader.words[at - 1], 2) not in _PARTS or reader.words[at] == "s":  # two fives, two 5 1/2s
+        return Found(each.part, at + (reader.words[at] == "s"))
     at += thing(reader, at) and not _plural(reader, at) and _plural(reader, at + 1)
     return Found(each.part, at + 1) if _plural(reader, at) else None
 
