@@ -21,7 +21,7 @@ _TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at",
 _NO_THINGS = frozenset(
     "this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split()
 )
-_PARTS = frozenset((2, 3, 4, 8, 16, 32, 64))  # three eights are 3/8
+_PARTS = frozenset((2, 4, 8, 16, 32, 64))  # three eights are 3/8
 _ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
 _LEDS = frozenset(("at", "on", "off", "from", "to", "of", "for", "down"))
 _ROUND = (("all", "the", "way", "round"), ("all", "the", "way", "around"), ("all", "way", "round"), ("all", "round"),
