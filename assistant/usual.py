@@ -48,7 +48,7 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
 
 def _usual_only(heard: Heard, slot: Slot) -> Heard:
     """A length that could be of several units, without those that make it unusual."""
-    if not isinstance(heard.value, Length) or slot.usual is None or not no_unit(heard):
+    if not isinstance(heard.value, Length) or slot.usual is None:
         return heard
     usual = [value for value in (heard.value, *heard.others) if is_usual(slot, value, 1)]
     return replace(heard, value=usual[0], others=tuple(usual[1:])) if usual else heard

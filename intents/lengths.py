@@ -221,6 +221,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
         into = words[unit] == "in" and words[unit + 1] in UNITS  # twelve foot six in metres
         if _of_its_own(line, piece, unit, joint):
             continue
+        if piece.value == Fraction(1, 2) and joint and words[unit] == "in" and words[unit + 1] in ("from", "past"):
+            continue  # a foot and a half | in from the end
         if words[unit] in INCHES and not into:
             preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
             if preposition and words[unit + 1] in ("12", "twelve"):  # run 14 ft, 4 in 12
@@ -274,7 +276,7 @@ def _fraction_after(line: Line, at: int) -> Piece | None:
         return None
     for part in fractions(line, at + 1):
         after = line.words[part.end]  # an inch and five eighths in the stud, an inch and a half in 4 feet
-        place = line.words[part.end + 1] in _NOUNS or _number_next(line, part.end + 1)
+        place = line.words[part.end + 1] in (*_NOUNS, "from", "past") or _number_next(line, part.end + 1)
         if part.value < 1 and part.sure > 0.5 and (after not in UNITS or (after == "in" and place)) and (
             after != "of" or not line.pieces(part.end + 1)
         ):

@@ -38,6 +38,7 @@ _NAME_ENDS = frozenset(
 )
 _STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
 _AGAIN = frozenset(", that thats which is it so really actually about only measures just".split())
+_RESTATES = frozenset("that thats which actually really true".split())
 _SEVERAL = frozenset("layers layer courses sheets plies thicknesses".split())
 _TELLING = LAYER_WORDS | _SEVERAL
 _HOLDS = frozenset("penetration pen bite biting embedment embed into hold grip".split())
@@ -168,9 +169,10 @@ def _layer(listing: Listing, i: int) -> Item | None:
 def _restated(listing: Listing, item: Item) -> Item:
     """With the true thickness that is said after a nominal one: "5/4 trim, that's an inch thick"."""
     at = listing.past(item.end, _AGAIN, 5)
-    if not {"that", "thats", "which", "actually", "really"} & set(listing.words[item.end : at]):
-        return item
+    told = not _RESTATES.isdisjoint(listing.words[item.end : at])
     for amount in listing.amounts(at):
+        if not (told or "true" in listing.words[at : amount.end]):
+            continue
         after = listing.words[amount.end]
         if after in ("thick", "actual", "actually", "really", "net", ",") and _thin(listing, amount):
             return replace(item, end=amount.end + (after != ","), sizes=(amount,))

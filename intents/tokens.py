@@ -37,6 +37,7 @@ _SHORT = frozenset(
     ["ft", "in", "sq", "cu", "fl", "deg", "lb", "lbs", "oz", "gal", "yd", "yds", "approx", "mm", "cm", "m"]
 )
 _UNITS = frozenset(["ft", "in", "mm", "cm", "m", "foot", "feet", "inch", "inches", "yd"])
+_EIGHTHS, _SOME_EIGHTHS = ("ate's", "eight's"), frozenset("three five seven 3 5 7".split())
 _IS = frozenset(["what", "where", "how", "who", "it", "that", "there", "here", "when", "which"])
 LONGEST = 24  # digits in a number: past this it is not a measurement, and int() would refuse thousands of them
 
@@ -126,6 +127,8 @@ def _add_word(tokens: list[Token], word: str, start: int, plain: str) -> None:
         tokens.append(Token("×", start, end))
     elif word[-1] == "x" and after.isdecimal() and word[:-1] in _UNITS:
         tokens += [Token(word[:-1], start, end - 1), Token("×", end - 1, end)]
+    elif word in _EIGHTHS and tokens and tokens[-1].text in _SOME_EIGHTHS:
+        tokens.append(Token("eighths", start, end))
     elif word.endswith("'s"):
         tokens.append(Token(word[:-2], start, end - 2))
         if word[:-2] in _IS:

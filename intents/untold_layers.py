@@ -24,9 +24,11 @@ _KINDS = {
 }
 _JOINS = frozenset("over on and plus onto & + behind under".split())
 _FIRST = frozenset("with for through : got have got had is".split())  # before a list of layers
+_FASTENERS = frozenset("nail nails screw screws staple staples".split())  # the siding nail
 _SMALL = frozenset("the a my our some".split())
 _AFTER = frozenset("how what whats with into build total going in to so then screw nail fastener ? . ! ;".split()) | {""}
 _IS = frozenset("at is are being".split())
+_ON_TOP = frozenset(("on", "top"))
 _WHICH = frozenset("which that thats is at being".split())
 _THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"))
 _TIMES = frozenset(("×", "by"))
@@ -86,7 +88,7 @@ def _told(kind: str, chain: Iterable[Item]) -> bool:
 def _named(listing: Listing, start: int) -> int:
     """The end of the name of a layer of one of the kinds, of one or two words, or `start`."""
     for end in (start + 1, start + 2):
-        if listing.words[end - 1] in _KINDS and listing.words[end] not in _KINDS:
+        if listing.words[end - 1] in _KINDS and listing.words[end] not in _KINDS and listing.words[end] not in _FASTENERS:
             return end
     return start
 
@@ -111,7 +113,8 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
     end = listing.past(end, _LAID, 3) if several else end
     name = end + (listing.words[end] in names and listing.words[end] in _KINDS)
     what = listing.words[end] if name > end else "layer"
-    told = next(iter(listing.amounts(name + 1)), None) if listing.words[name] in _IS else None
+    is_ = listing.past(name, _ON_TOP, 2)
+    told = next(iter(listing.amounts(is_ + 1)), None) if listing.words[is_] in _IS else None
     if told is not None and told.value < LEAST_ACTUAL:
         return Item(i, told.end, (told,), what=what)
     if name == end:
