@@ -10,11 +10,11 @@ from assistant.pending import Asked
 from solvers.quantities import Count, Quantity
 from solvers.registry import Worked, work_out
 from solvers.slots import Parameter
+from solvers.working import Working
 
 
 def of_no_effect(asked: Asked, worked: Worked) -> list[str]:
     """The quantities of this line, as they were said, without which the page would be word for word the same."""
-    page = _page(worked)
     idle = []
     for name, given in asked.givens.items():
         parameter = asked.topic.parameter(name)
@@ -22,7 +22,7 @@ def of_no_effect(asked: Asked, worked: Worked) -> list[str]:
             continue
         others = {other: kept for other, kept in asked.givens.items() if other != name}
         without = work_out(asked.topic, others, asked.tape_step, asked.metric)
-        if without.working is not None and _page(without) == page:
+        if worked.working is not None and without.working is not None and _same_page(without.working, worked.working):
             idle.append(given.value.text)
     return idle
 
@@ -38,10 +38,11 @@ def _may_be_left_out(parameter: Parameter) -> bool:
     return optional and parameter.default is None and not parameter.slot.quiet
 
 
-def _page(worked: Worked) -> object:
-    """All that a person sees of a working."""
-    working = worked.working
-    if working is None or working.result is None:
-        return None
-    lines = (working.result, *working.also_lines, *working.marks)
-    return [(line.name, line.text) for line in lines], working.steps, working.cautions
+def _same_page(one: Working, other: Working) -> bool:
+    """Whether a person would see the same; the steps, which take longest to write out, last."""
+    return _values(one) == _values(other) and one.cautions == other.cautions and one.same_steps(other)
+
+
+def _values(working: Working) -> list[tuple[str, str]]:
+    lines = (*([working.result] if working.result else []), *working.also_lines, *working.marks)
+    return [(line.name, line.text) for line in lines]

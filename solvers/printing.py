@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from fractions import Fraction
+from functools import lru_cache
 from math import floor, log10
 
 from sympy import Expr
 from sympy.printing.str import StrPrinter
 
-from solvers.exact import Exact, Term, evaluate, fraction, to_nearest
+from solvers.exact import Exact, Term, evaluate, fraction, to_nearest, whole_steps
 
 PLACES = {"deg": 2, "percent": 2, "money": 2, "square": 4, "degF": 2, "degC": 2}
 DEFAULT_PLACES = 4
@@ -25,10 +26,10 @@ SIGNS = {
 
 def decimal(value: Exact, places: int) -> str:
     """Plain decimal to at most `places`, exact halves away from zero, no trailing zeros, a real minus sign."""
-    rounded = to_nearest(value, Fraction(1, 10**places))
-    whole, rest = divmod(abs(rounded.numerator) * 10**places // rounded.denominator, 10**places)
+    parts = whole_steps(value, 1, 10**places)
+    whole, rest = divmod(abs(parts), 10**places)
     digits = f"{whole}.{rest:0{places}d}".rstrip("0").rstrip(".") if places else str(whole)
-    return ("−" if rounded < 0 else "") + digits
+    return ("−" if parts < 0 else "") + digits
 
 
 def shown(value: Exact, unit: str) -> str:
@@ -40,15 +41,19 @@ def shown(value: Exact, unit: str) -> str:
     return decimal(value, places) + SIGNS.get(unit, "")
 
 
+PLACE = "\x02{}\x02"  # where a Term goes
+
+
 class _Page(StrPrinter):  # type: ignore[misc]
     """sympy's own precedence and signs; only the leaves and the operators are ours."""
 
-    def __init__(self, leaf: Callable[[Term], str]) -> None:
+    def __init__(self) -> None:
         super().__init__({"order": None})
-        self.leaf = leaf
+        self.terms: list[Term] = []
 
     def _print_Dummy(self, term: Term) -> str:  # noqa: N802  (the printer's own name for it)
-        return self.leaf(term)
+        self.terms.append(term)
+        return PLACE.format(len(self.terms) - 1)
 
     def _as_ordered_terms(self, expr: Expr, order: str | None = None) -> list[Expr]:
         """A sum begins with something that is added, where it has such: `depth − rib` and not `−rib + depth`."""
@@ -62,13 +67,23 @@ class _Page(StrPrinter):  # type: ignore[misc]
         return f"max({self.stringify(call.args, ', ')})"
 
 
+_PLACE = re.compile("\x02(\\d+)\x02")
 _POWER = re.compile(r"\*\*(?:2(?![\d.]))")
 _CUBE = re.compile(r"\*\*(?:3(?![\d.]))")
 
 
+@lru_cache(maxsize=256)
+def _frame(expression: Expr) -> tuple[str, tuple[Term, ...]]:
+    """The expression as text with a numbered place for each Term: made once for its names and its numbers."""
+    page = _Page()
+    text: str = page.doprint(expression)
+    return text, tuple(page.terms)
+
+
 def written(expression: Expr, leaf: Callable[[Term], str]) -> str:
     """The expression as text, each Term by `leaf`."""
-    text = _Page(leaf).doprint(expression)
+    text, terms = _frame(expression)
+    text = _PLACE.sub(lambda place: leaf(terms[int(place[1])]), text)
     text = _CUBE.sub("³", _POWER.sub("²", text)).replace("**", "^")
     return re.sub(r"\s*\*\s*", " × ", re.sub(r"\s*/\s*", " / ", text)).replace("-", "−")
 

@@ -57,13 +57,25 @@ class Working:
     said: str = ""
     # Rows are written out when they are looked at: of several ways to read a question, all are worked and one is shown.
     _steps: list[Row] = field(default_factory=list)
+    _written: dict[int, dict[str, Any]] = field(default_factory=dict)
     _checks: list[tuple[bool, Row]] = field(default_factory=list)
     _answered: tuple[str, Term] | None = None
 
     @property
     def steps(self) -> list[dict[str, Any]]:
         """What was worked, row by row: why, formula, the numbers put in, result."""
-        return [row() for row in self._steps]
+        return [{**self._row(number)} for number in range(len(self._steps))]
+
+    def same_steps(self, other: Working) -> bool:
+        """Whether both show the same rows; none is written out after the first that differs."""
+        count = len(self._steps)
+        return count == len(other._steps) and all(self._row(n) == other._row(n) for n in range(count))
+
+    def _row(self, number: int) -> dict[str, Any]:
+        """One row, written out once."""
+        if number not in self._written:
+            self._written[number] = self._steps[number]()
+        return self._written[number]
 
     @property
     def checks(self) -> list[dict[str, Any]]:

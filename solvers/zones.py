@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil, floor
+from math import ceil, floor, lcm
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,12 +29,15 @@ def smallest_spread(zones: list[Zone], least: Fraction, greatest: Fraction) -> l
     """Courses per zone so that the widest and the narrowest exposure differ least; fewest courses where two ways tie.
 
     None when some zone has no whole number of courses in range. Exact: the narrowest window that holds one exposure of
-    each zone always starts at one of the exposures, so every exposure is tried as its lower end.
+    each zone always starts at one of the exposures, so every exposure is tried as its lower end. All are held in one
+    unit so small that each is a whole number of it, since there may be thousands to compare.
     """
-    choices = [sorted(zone.height / n for n in zone.counts(least, greatest)) for zone in zones]
-    if not all(choices):
+    ranges = [zone.counts(least, greatest) for zone in zones]
+    if not all(ranges):
         return None
-    best: tuple[Fraction, int] | None = None
+    unit = lcm(*(zone.height.denominator for zone in zones)) * lcm(*{n for row in ranges for n in row})
+    choices = [[int(zone.height * unit) // n for n in reversed(row)] for zone, row in zip(zones, ranges, strict=True)]
+    best: tuple[int, int] | None = None
     counts: list[int] = []
     for low in sorted({exposure for row in choices for exposure in row}):
         places = [bisect_left(row, low) for row in choices]
@@ -42,8 +45,9 @@ def smallest_spread(zones: list[Zone], least: Fraction, greatest: Fraction) -> l
             break
         top = max(row[place] for place, row in zip(places, choices, strict=True))
         # Within the window each zone takes its widest exposure: the spread is the same and the courses fewer.
-        widest = [row[bisect_right(row, top) - 1] for row in choices]
-        found = [int(zone.height / e) for zone, e in zip(zones, widest, strict=True)]
+        ends = [bisect_right(row, top) for row in choices]
+        widest = [row[end - 1] for end, row in zip(ends, choices, strict=True)]
+        found = [row[-end] for end, row in zip(ends, ranges, strict=True)]
         key = (max(widest) - min(widest), sum(found))
         if best is None or key < best:
             best, counts = key, found

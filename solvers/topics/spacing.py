@@ -15,6 +15,7 @@ from solvers.story_pole import MOST_MARKS, Mark, draw_strip, put_marks, refuse_c
 from solvers.working import Working
 
 ONE_END_CAUTION = "Pull every mark from the one end, tape hooked once: stepping off lets the error grow."
+TOO_MANY_CAUTION = f"More than {MOST_MARKS} parts: the marks are not listed."
 NOTHING = Length(Fraction(0), "in", "0 in")
 
 Whole = Annotated[
@@ -165,17 +166,20 @@ def divide_evenly(
 ) -> None:
     """Each of a number of equal parts of a length, inches, and the marks between them.
 
-    No saw kerf is allowed for. Refuses no parts or less. Source: arithmetic.
+    No saw kerf is allowed for. Of more marks than anybody would set out none is listed. Refuses no parts or less.
+    Source: arithmetic.
     """
     part = work.answer("part", length / parts, "the length shared out", "in")
     count, whole = int(work.value(parts)), Fraction(work.value(length))
-    marks = [Mark(f"mark {i}", whole * i / count) for i in range(1, count)]
+    listed = range(1, count if count <= MOST_MARKS else 1)
+    marks = [Mark(f"mark {i}", whole * i / count) for i in listed]
     put_marks(work, marks)
-    last = work.term("last part", whole - (marks[-1].at if marks else 0), "in")
+    last = work.term("last part", whole - whole * (count - 1) / count, "in")
     work.also("parts", parts)
     work.check("what is left after the last mark is one part", last, "=", part)
     work.check("the parts laid end to end", parts * part, "=", length)
-    work.caution(ONE_END_CAUTION, "No saw kerf allowed for: to cut, keep to one side of each line.", DUST_CAUTION)
+    pulled = ONE_END_CAUTION if count <= MOST_MARKS else TOO_MANY_CAUTION
+    work.caution(pulled, "No saw kerf allowed for: to cut, keep to one side of each line.", DUST_CAUTION)
     draw_strip(work, marks, float(work.value(length)), "marks from the left end")
 
 

@@ -36,6 +36,14 @@ def test_steps_show_formula_numbers_and_result() -> None:
     assert float(theta.value) == pytest.approx(22.619864948040426, rel=1e-15)
 
 
+def test_steps_are_written_out_once_and_compared_row_by_row() -> None:
+    one, other = worked(), worked()
+    one.steps[0]["why"] = "changed by whoever was given it"
+    assert one.steps == other.steps and one.same_steps(other)
+    assert not one.same_steps(worked(value="101/7"))
+    assert not one.same_steps(worked(value="3/8"))  # one row less
+
+
 def test_the_one_rounding_is_the_last_step() -> None:
     work = worked()
     assert work.steps[-1]["why"] == "rounded once, at the end, to the nearest 1/16"

@@ -231,6 +231,15 @@ def test_parts_are_equal(parts: int, length: int) -> None:
     assert len({b - a for a, b in pairwise(found)}) == 1
 
 
+@pytest.mark.parametrize(("parts", "listed"), [(400, 399), (401, 0), (1980, 0)])
+def test_more_marks_than_anybody_sets_out_are_not_listed(parts: int, listed: int) -> None:
+    worked = work("divide evenly", length="33 ft", parts=f"{parts} count")
+    assert worked.working and worked.working.result
+    assert worked.working.result.value == Fraction(33 * 12, parts)
+    assert len(worked.working.marks) == listed
+    assert any("not listed" in caution for caution in worked.working.cautions) == (not listed)
+
+
 def test_straps_sticks_and_openings() -> None:
     plain = work("strapping", length="32 ft", height="9 ft", spacing="16 in", stock="20 ft")
     assert answer("strapping", length="32 ft", height="9 ft", spacing="16 in", stock="20 ft") == 25
