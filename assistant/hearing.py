@@ -179,12 +179,12 @@ def _plainly(c: Conversation, text: str) -> Said | None:
     """The line as talk from its first word to its last; several statements in one line are one talk."""
     c.statements = []
     said = talk_of(text, c.places) or _less_said(c, text)
-    if said is None or said.topic in acts.CHANGES:
-        words = _AND.split(text)[:6]
+    words = _AND.split(text)[:6] if said is None or said.topic in acts.CHANGES else []
+    if len(words) > 1:
         parts = [talk_of(part, c.places) for part in words]
         told = [part for part in parts if part and part.topic == "remember" and not part.loose]
         rest = [word for word, part in zip(words, parts, strict=True) if part not in told]
-        if told and len(parts) > 1 and all(states_choice(c, word) for word in rest):
+        if told and all(states_choice(c, word) for word in rest):
             for word in rest:
                 remember_choice(c, word)
             c.statements = told

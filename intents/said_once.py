@@ -11,9 +11,15 @@ from intents.tokens import Token
 MOST = 4  # corrections and rounds of repeats of one line
 
 
-def said_once(tokens: list[Token], mend: bool = True) -> tuple[list[Token], list[list[Reading]]]:
-    """The tokens and their readings; without `mend`, what was put right stays beside what it was put right to."""
-    rows = readings(tokens)
+Rows = list[list[Reading]]
+
+
+def said_once(tokens: list[Token], mend: bool = True, rows: Rows | None = None) -> tuple[list[Token], Rows]:
+    """The tokens and their readings; without `mend`, what was put right stays beside what it was put right to.
+
+    `rows` are the readings of these tokens, where they are known.
+    """
+    rows = readings(tokens) if rows is None else rows
     for work in (put_right, without_echoes) if mend else (without_echoes,):
         for _ in range(MOST):
             found = work(tokens, rows)

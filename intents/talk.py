@@ -18,6 +18,7 @@ from intents.fitting import EDGE_KINDS
 from intents.grammars import FOLDER
 from intents.measures import readings
 from intents.phrases import compiled
+from intents.put_right import put_right
 from intents.reading import Reading
 from intents.said_once import said_once
 from intents.sound_alikes import settled
@@ -74,9 +75,8 @@ def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said
     rules = compiled(folder).rules[JOB]
     line = Line(text, rules, tuple(names))
     found = line.read()
-    if found is None:
-        mended = Line(text, rules, tuple(names), mend=True)
-        found = mended.read() if len(mended.tokens) != len(line.tokens) else None
+    if found is None and len(_tokens_of(text, True)[0]) != len(line.tokens):
+        found = Line(text, rules, tuple(names), mend=True).read()
     if found is None and line.respell(_speller(folder)):
         found = line.read()
     return found
@@ -115,11 +115,26 @@ _plain = lru_cache(maxsize=4096)(apart)
 
 
 @lru_cache(maxsize=8)  # a line is held against several grammars
-def _tokens_of(text: str, mend: bool) -> tuple[list[Token], list[list[Reading]]]:
+def _typed(text: str) -> tuple[list[Token], list[list[Reading]]]:
     typed = tokenize(text[:LONGEST])
     starts = {token.start for token in typed}
     typed = settled(typed).tokens
-    return said_once([part for token in typed for part in _apart(token, "" if token.end in starts else text)], mend)
+    tokens = [part for token in typed for part in _apart(token, "" if token.end in starts else text)]
+    return tokens, readings(tokens)
+
+
+@lru_cache(maxsize=8)
+def _tokens_of(text: str, mend: bool) -> tuple[list[Token], list[list[Reading]]]:
+    tokens, rows = _typed(text)
+    if mend and put_right(tokens, rows) is None:
+        return _tokens_of(text, False)
+    return said_once(tokens, mend, rows)
+
+
+@lru_cache(maxsize=8)
+def _by_words(names: tuple[str, ...]) -> tuple[tuple[str, tuple[str, ...]], ...]:
+    """What values are kept under, each with its words."""
+    return tuple((name, _plain(name)) for name in names)
 
 
 @lru_cache(maxsize=8)
@@ -134,7 +149,7 @@ class Line:
 
     def __init__(self, text: str, rules: Rules, names: tuple[str, ...], gap: int = 0, mend: bool = False) -> None:
         self.text, self.rules, self.gap = text, rules, gap
-        self.names = tuple((name, _plain(name)) for name in names)
+        self.names = _by_words(names)
         self.known = frozenset(words[0] for _, words in self.names if words)
         self.fluff = rules["fluff"][1][1]
         self.tokens, self.rows = _tokens_of(text, mend)

@@ -13,7 +13,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cached_property
 from itertools import pairwise, product
 from math import exp, log2
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from intents.chart import LIGHT, Chart
 from intents.features import Mention
@@ -171,14 +171,14 @@ def candidates(
 
 def shares(told: Told, found: Sequence[Candidate], weights: Mapping[str, Mapping[str, int]]) -> list[float]:
     """How likely each of the sums is meant; adds up to 1."""
-    known: dict[tuple[object, ...], float] = {}  # of the pieces met so far
+    known: dict[tuple[Any, ...], float] = {}  # of the pieces met so far
     scores: list[float] = []
     for candidate in found:
         total = 0.0
-        for key, seen in pieces(told, candidate):
+        for key in keys_of(candidate):
             one = known.get(key)
             if one is None:
-                one = known[key] = _weighed(seen, weights)
+                one = known[key] = _weighed(seen_of(told, key), weights)
             total += one
         scores.append(total)
     least = max(scores, default=0) - BESIDE  # what the whole of one says does not make up for more
@@ -200,20 +200,24 @@ def _weighed(found: Iterator[Seen], weights: Mapping[str, Mapping[str, int]]) ->
     return total / SCALE
 
 
-def parts(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[object, ...], Iterator[Seen]]]:
+def parts(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[Any, ...], Iterator[Seen]]]:
     """All that is seen of a sum: of its pieces, and of the whole."""
-    yield from pieces(told, sum_)
+    yield from ((key, seen_of(told, key)) for key in keys_of(sum_))
     yield tuple(sum_), _of_all(told, sum_)
 
 
-def pieces(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[object, ...], Iterator[Seen]]]:
-    """The pieces of a sum, each with what is seen of it; many sums share a piece, which its key tells."""
-    for n, role in enumerate(sum_.roles):
-        yield (n, role), _of_one(told, n, role)
-    for n, (role, after) in enumerate(pairwise(sum_.roles)):
-        yield (n, role, after), _of_two(told, n, role, after)
-    for kind in kinds_of(sum_):
-        yield (kind,), iter([(kind, told.words)])
+def keys_of(sum_: Candidate) -> list[tuple[Any, ...]]:
+    """The pieces of a sum: what each quantity does, what each two neighbours do, what sort of sum it is. Many share a piece."""
+    roles = sum_.roles
+    both = [(n, *pair) for n, pair in enumerate(pairwise(roles))]
+    return [*enumerate(roles), *both, *[(kind,) for kind in kinds_of(sum_)]]
+
+
+def seen_of(told: Told, key: tuple[Any, ...]) -> Iterator[Seen]:
+    """What is seen of a piece."""
+    if len(key) == 1:
+        return iter([(key[0], told.words)])
+    return _of_one(told, *key) if len(key) == 2 else _of_two(told, *key)
 
 
 def kinds_of(sum_: Candidate) -> list[str]:
