@@ -208,6 +208,8 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
         return False
+    if best.missing and not numbers_in(wanted.rest) and set(best.topic.split()) <= set(best.words):
+        return True  # the plumb cut, after a rake return whose fascia is plumb
     if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):
         return False
     if more.manner and not more.givens and best.missing:

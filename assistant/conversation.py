@@ -20,6 +20,7 @@ from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
+from assistant.speech import spoken
 from assistant.told_round import look_past_story
 from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
@@ -228,7 +229,8 @@ class Conversation:
         near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
         best, near = self._whole_first(best, near)
         follows = (said is not None and said.topic == "follow-up" and not said.loose) or hearing.same_as_before(record["heard"])
-        carry = self.last if follows else None
+        same = not follows and self._of_the_same(best)
+        carry = self.last if follows or same else None
         ways = self.ways(best, carry or self._pointed(record["heard"], best)) + self._doubted(record["heard"], best)
         vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
         if best.lacking or (near and not vain and not self._agree(ways, near)):  # half its words told no topic
@@ -236,6 +238,16 @@ class Conversation:
             put_asked(record, None, f"Do you mean {meant([best, *near[:2]], self.topics)}?")
             return
         self.finish(record, ways, best)
+        if same and record["outcome"] == "answered":
+            record["say"] = spoken(f"With {listed(as_before(record), 'and')} as before. ") + record["say"]
+
+    def _of_the_same(self, question: Question) -> bool:
+        """Whether all that a question lacks was given to the one before, under the names that values are kept by: the pitch."""
+        if self.last is None or not question.missing or question.topic == self.last.topic.name or question.lacking:
+            return False
+        parameters = self.topics[question.topic].parameters
+        carried = _carried(self.last, parameters)
+        return set(question.missing) <= carried.keys()
 
     def _whole_first(self, best: Question, near: list[Question]) -> tuple[Question, list[Question]]:
         """Without the near ones that lack a piece or can't be, where the best (or one as good) comes to an answer."""
@@ -353,6 +365,11 @@ class Conversation:
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
+
+
+def as_before(record: Record) -> list[str]:
+    """What an answer took from the question before it: the pitch 5/12."""
+    return [f"the {given['name']} {given['text']}" for given in record["givens"] if given["from"] == "earlier"]
 
 
 def sureness(question: Question) -> float:

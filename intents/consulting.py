@@ -85,7 +85,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     elif best in topics:
         other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN
         if not (other and _lacks_only(top)):
-            _read_again(chart, reading, top, again(best), likely[best])
+            _read_again(chart, reading, top, again(best), likely)
     elif best == OUTSIDE and likely[best] >= LIKELY:
         reading.questions = []
     if likely[best] >= SETTLED:
@@ -173,11 +173,14 @@ def _doubt(reading: Reading, top: Question, mine: float, other: float) -> None:
             question.lacking = question.lacking or 1
 
 
-def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Second | None, likely: float) -> None:
+def _read_again(
+    chart: Chart, reading: Reading, top: Question | None, second: Second | None, shares: dict[str, float]
+) -> None:  # fmt: skip
     """No rule fits whole."""
     if second is None:
         return
     question = second.question
+    likely, mine = shares[question.topic], shares.get(top.topic, 0) if top else 0
     same = top is not None and top.topic == question.topic
     if same and top.swaps and second.sure < BEYOND_DOUBT:  # type: ignore[union-attr]
         return
@@ -191,8 +194,8 @@ def _read_again(chart: Chart, reading: Reading, top: Question | None, second: Se
     elif top is None and said < SAID:
         return
     elif question.whole:
-        if not same and likely < POSSIBLE:
-            return
+        if not same and (likely < POSSIBLE or (2 * mine >= likely and top and top.complete and _drops(chart, top, question))):
+            return  # the diagonal that was measured is none of a square check's, but it was said
         question.lacking = int(not same and (likely < READ or second.sure < ROLES))
     elif not (_less(question, top) if same and top else likely >= CERTAIN):
         return

@@ -269,6 +269,12 @@ def _but_last(chart: Chart, heard: Heard, stop: int) -> Heard:
     return replace(heard, value=heard.value[:-1], end=heard.start + len(text), text=text)
 
 
+def _measured_across(chart: Chart, question: Question) -> None:
+    """Two sides and what was measured across: there is nothing else to ask of those three."""
+    if len(question.givens) == 3 and not question.swaps:
+        question.lacking = 0
+
+
 def _ladder(chart: Chart, question: Question) -> None:
     """How far out its feet are is no height: the feet are 5 foot out, how high will it reach."""
     height = question.givens.get("height")
@@ -310,5 +316,6 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "build-out": _layers,
     "membrane rolls": _rolls,
     "ladder footing": _ladder,
+    "out of square": _measured_across,
     "conversion": _footers,
 }

@@ -35,8 +35,20 @@ def test_it_says_what_it_took_from_before() -> None:
     assert {given["from"] for given in again["givens"]} == {"asked"}  # what was kept of the working is not changed
 
 
-def test_a_question_is_no_statement() -> None:
-    assert last("rake return for 5/12", "peak joint?")["outcome"] == "asks"
+def test_all_that_a_question_lacks_is_as_before_and_said_to_be() -> None:
+    record = last("rake return for 5/12", "peak joint?")
+    assert (record["outcome"], record["topic"]) == ("answered", "peak joint")
+    assert record["say"].startswith("With the pitch 5/12 as before.")
+    assert {given["from"] for given in record["givens"]} == {"earlier"}
+
+
+def test_the_plumb_cut_is_no_plumb_fascia() -> None:
+    record = last("rake return for 6/12, square fascia", "and the plumb cut")
+    assert (record["topic"], record["answer"]["text"]) == ("plumb cut", "26.6°")
+
+
+def test_what_another_question_lacks_and_was_not_said_is_asked_for() -> None:
+    assert last("rake return for 5/12", "gable height?")["outcome"] == "asks"
 
 
 def test_what_was_stated_is_left_behind_by_a_question_that_needs_none_of_it() -> None:
