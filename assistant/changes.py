@@ -46,7 +46,6 @@ UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres"
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
-_INSTEAD = re.compile(r"\binstead\W*$", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 _EACH_OF = re.compile(
@@ -58,6 +57,7 @@ MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
+_ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
@@ -70,8 +70,7 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return True
     if c.last is None or (questions and questions[0].whole):
         return False
-    told = told_changes(c, text, _wanted(text, said), c.last)
-    return any(_ask_again(c, record, text, wanted, questions) for wanted in told)
+    return any(_ask_again(c, record, text, wanted, questions) for wanted in told_changes(c, text, _wanted(text, said), c.last))
 
 
 def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
@@ -94,7 +93,7 @@ def _change(
         return False
     if c.last is not None and wanted.corrects:
         wanted.rest = _as_pitch(wanted.rest, c.last)
-    wanted.sure = sure or bool(_INSTEAD.search(text))
+    wanted.sure = sure or text.rstrip(" .!?").lower().endswith(" instead")
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
     if wanted.led:  # the words that lead to a change are no words of a question
@@ -121,7 +120,7 @@ def _by_gist(c: Conversation, record: Record, text: str, wanted: Wanted, questio
     if said is None:
         return False
     inner = _wanted(text, said)
-    return inner is not None and inner.rest != wanted.rest and _ask_again(c, record, text, inner, questions)
+    return bool(inner and inner.rest != wanted.rest and _ask_again(c, record, text, inner, questions))
 
 
 def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, questions: list[Question]) -> bool:
@@ -147,8 +146,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
 
 def _wanted(text: str, said: Said | None) -> Wanted | None:
     if said is None or said.topic not in acts.CHANGES:
-        loose = said is None or said.loose
-        return Wanted(text) if loose else None
+        return Wanted(text) if said is None or said.loose else None
     words = said.words
     corrects = said.topic == "correct"
     each = _EACH_OF.search(text)
@@ -192,8 +190,8 @@ def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> b
     """The value that the line before kept, said again."""
     name = list(c.just_kept)[-1]
     values = readings_in(wanted.rest)
-    if not values:
-        return False
+    if not values or (_ASKS.search(wanted.rest) and not any(value.kind in ("pitch", "angle") for value in values)):
+        return False  # the roof is 9/12 | and it's 22 foot 6 across, how high to the point
     if replies.doubted(c, record, text):
         return True
     talk = acts.Talk(c, record, Said("remember"), text)

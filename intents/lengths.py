@@ -134,7 +134,7 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # 5/8 siding, inch foam
     if word in ("foot", "inch") and not led and line.words[i + 1] == "of" and line.words[i + 2] not in _WHOSE:
         yield _reading(i, i + 1, Fraction(1), "ft" if word == "foot" else "in", 0.9)  # 5/12, foot of overhang
-    if word == "foot" and not led and line.words[i + 1] in ("overhang", "overhangs"):
+    if word == "foot" and not led and line.words[i + 1] in ("overhang", "overhangs", "wide", "deep"):
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)  # a gable 22 feet wide, foot overhang
     if word == "foot" and line.words[i - 1] == "every" and i:
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)

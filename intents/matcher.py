@@ -174,6 +174,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
             if not doubts:
                 layers_gone(chart, question)
+    first = {question.topic: question for question in reversed(reading.questions)}
+    reading.questions = [question for question in reading.questions if first[question.topic] is question]
     return reading
 
 

@@ -6,6 +6,7 @@ Each of these leaves a way out that was there before it (another role, another t
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import pairwise
@@ -15,7 +16,7 @@ from intents.chart import Chart
 from intents.question import Heard, Question, Reading
 from intents.second_reader import places_of
 from intents.unsaid_units import no_inches
-from solvers.quantities import Angle, Length, Quantity, Temperature
+from solvers.quantities import Angle, Length, Money, Quantity, Temperature
 from solvers.slots import Layer
 
 STEEPEST_BAY = 90  # degrees; a bay that turned so far would go back to the wall
@@ -30,6 +31,10 @@ _SAYS = frozenset("says said reads read shows showing gives measures measured on
 _TURNS = frozenset("turn turns bend bends kick kicks".split())
 _REACHES = ("limit", "left", "right", "bevel", "bevel_limit")
 _TO_THE = frozenset(("to", "the", "on", "°", "degree", "degrees", "deg"))
+_WEIGHT = frozenset(
+    "weigh weighs weighing weight weights heavy heavier load lb lbs pound pounds psf plf kg kilo kilos kilograms ton tons"
+    " tonne tonnes lift carry gram grams oz ounces".split()
+)
 _SILLS = frozenset("sill sills cap caps coping flashing flashings ledge".split())
 _RUNS = frozenset("gutter gutters run runs long ft feet foot inch inches".split())
 _SIDES = dict(zip("TRIANGLE SQUARE PENTAGON HEXAGON HEPTAGON OCTAGON NONAGON DECAGON DODECAGON".split(),
@@ -275,6 +280,25 @@ def _measured_across(chart: Chart, question: Question) -> None:
         question.lacking = 0
 
 
+def _priced(chart: Chart, question: Question) -> None:
+    """38.90 the square metre is a price, where no word tells of weight; a whole number may be either."""
+    weight = question.givens.get("weight")
+    if weight is None or not weight.bare or not _WEIGHT.isdisjoint(chart.words):
+        return
+    if re.fullmatch(r"\d+\.\d\d", weight.text) is None:
+        question.lacking = 1
+        return
+    price = replace(weight, value=Money(weight.value.value, "money", weight.text), others=())
+    kept = {name: heard for name, heard in question.givens.items() if name != "weight"}
+    question.topic, question.givens, question.swaps = "cost", {"price": price, **kept}, []
+
+
+def _left_of_it(chart: Chart, question: Question) -> None:
+    """How much stick have I got after two cuts asks for what is left of one."""
+    if "stick" in chart.words and question.givens.keys() <= {"pieces", "stock_length", "kerf"} and "much" in chart.words:
+        question.lacking = 1
+
+
 def _ladder(chart: Chart, question: Question) -> None:
     """How far out its feet are is no height: the feet are 5 foot out, how high will it reach."""
     height = question.givens.get("height")
@@ -316,6 +340,8 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "build-out": _layers,
     "membrane rolls": _rolls,
     "ladder footing": _ladder,
+    "weight": _priced,
+    "cut list": _left_of_it,
     "out of square": _measured_across,
     "conversion": _footers,
 }

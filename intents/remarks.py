@@ -26,12 +26,13 @@ _TILL, _PART = frozenset("till until til past at after before by".split()), froz
 _BEGAN = frozenset(("started", "began", "begun"))
 _REMAIN = frozenset("left now only remaining".split())
 _SINCE, _YEARS = frozenset("since in".split()), range(1850, 2100)
+_NO, _NEAR = frozenset("nowhere not far isn't".split()), frozenset("near from close".split())
 _NOT_IT = 6  # words from a quantity to the one it is not
 _GOES_ON = _MEASURED | {"/", "'", '"', "-", "%", "percent", "degrees"} - {"and", "or", "by"}
 _OTHERS = frozenset("wall gable one elevation run roof".split())  # the other side may be of a square check
 _OF_THIS = (("not", "this"), *(("this", word) for word in _OTHERS))
 _TWO = frozenset("both together total all altogether combined between than same plus and add each sum difference".split())
-_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built half quarter not other".split())
+_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built nowhere far half quarter not other".split())
 
 
 def idle_places(words: Sequence[str]) -> set[int]:
@@ -53,6 +54,8 @@ def idle_places(words: Sequence[str]) -> set[int]:
             found.update(_named_or_counted(words, at))
             if words[at - 1 : at] == ["not"]:
                 found.update(_is_not(words, at))
+            if at > 1 and words[at - 1] in _NEAR and words[at - 2] in _NO and words[at + 1 : at + 2] != ["inch"]:
+                found.add(at)  # nowhere near 90
     return found
 
 

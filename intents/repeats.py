@@ -10,6 +10,7 @@ from intents.question import Heard
 from intents.reading import Reading
 from solvers.quantities import Length, Quantity, Ratio
 
+SURE = 0.9  # of a length whose unit was said
 STEM = 4  # letters in which the forms of a word are alike: sides and sided
 
 
@@ -23,7 +24,8 @@ def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> b
         return any(length.to("ft").value == reading.value.to("ft").value for length in told)  # 12 footers: stock is 12 ft
     said = chart.said(reading.start, reading.end).lower()
     same = [heard for heard in givens.values() if heard.text.lower() == said and isinstance(heard.value, Quantity)]
-    if reading.kind not in ("number", "length"):
+    stated = reading.kind == "length" and reading.sure >= SURE
+    if reading.kind not in ("number", "length") or (stated and same):
         return bool(same) or _same_ratio(chart, reading, givens)
     return any(_next_word(chart, heard.end) == _next_word(chart, chart.tokens[reading.end - 1].end) for heard in same)
 

@@ -67,7 +67,7 @@ def _joined(tokens: list[Token]) -> list[Token]:
 
 def _no_drink(texts: list[str], at: int) -> bool:
     """Whether "tea" at a place is the end of a number: nobody stops for it."""
-    return not (texts[at - 2] in beside.DRINKERS and texts[at + 1] in ENDS) and texts[at - 2] not in beside.EATERS
+    return not (texts[at - 2] in beside.DRINKERS and texts[at + 1] in (*ENDS, "at", "now")) and texts[at - 2] not in beside.EATERS
 
 
 class _Sounds:
@@ -114,8 +114,9 @@ class _Sounds:
         if before in beside.EATERS or after in beside.EATEN or after in beside.DETERMINERS or aft:
             return word
         first = self.words[at - 2]
-        odd = word == "ate" and before in ("three", "five", "seven") and first not in TENS and first not in ("hundred", "and")
-        return "eighths" if odd and after in beside.LAYERS else beside.OUTRIGHT[word]  # three ate mesh
+        odd = word == "ate" and before in ("three", "five", "seven") and first not in TENS and first != "hundred"
+        of_inch = first in ("and", "&") and after in INCHES  # seven and three ate inches
+        return "eighths" if odd and (after in beside.LAYERS or of_inch) else beside.OUTRIGHT[word]  # three ate mesh
 
     def _means(self, at: int) -> Means:
         """What for, to or too at a place is, by the first rule that has something to say."""

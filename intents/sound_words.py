@@ -46,7 +46,7 @@ COMING = _words("come comes came go goes went up add adds amount amounts work wo
 USED = _words("used down up back close go going switched changed turned read round rounded pitch slope")  # to feet
 POINTS_AT = _words("the my our this these those your his")  # and no small word after one
 EATERS = _words("i we he she they you who it just already ever never team dog kids guys crew")
-DRINKERS = _words("stop stops stopping break breaks home back in what whats is time ready gone off go going here wait knock")
+DRINKERS = _words("stop stops stopping break breaks home back in what whats is time ready gone off go going here wait knock off")
 EATEN = _words("lunch breakfast supper dinner cake pie sandwich pizza out it them")
 PREPOSITIONS = _words(
     "of at is are was by from with over under about around plus minus and than every through between exactly for to on in its"

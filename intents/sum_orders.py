@@ -6,6 +6,7 @@ from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, TIMES, Part, Sum
 
 AS_SPOKEN = "as spoken, left to right"
+FEW = 12  # of a size, as is said in a sum
 SIGNS_FIRST = "× and ÷ before + and −"
 
 
@@ -40,13 +41,21 @@ def _left_to_right(parts: list[Part | None], operations: list[str]) -> Part | No
     terms: list[Part | None] = [parts[0]]
     kept: list[str] = []
     for operation, part in zip(operations, parts[1:], strict=True):
-        together = operation == TIMES and kept and isinstance(terms[-1], Number) and isinstance(part, Length)
-        if together:
+        counts = operation == TIMES and kept and isinstance(terms[-1], Number)
+        if counts and (isinstance(part, Length) or _of(terms, part)):
             terms[-1] = Sum(operation, terms[-1], part)
         else:
             kept.append(operation)
             terms.append(part)
     return _fold(terms, kept)
+
+
+def _of(terms: list[Part | None], part: Part | None) -> bool:
+    """Whether a few of a size are said, where none has its unit: 2440 take away three times 595."""
+    first, few = terms[0], terms[-1]
+    if not (isinstance(first, Number) and isinstance(few, Number) and isinstance(part, Number)):
+        return False
+    return few.value.denominator == 1 and few.value <= FEW < part.value and first.value > part.value
 
 
 def _fold(terms: list[Part | None], operations: list[str]) -> Part | None:

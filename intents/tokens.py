@@ -23,8 +23,10 @@ _SIGNS = str.maketrans(
     }
 )
 _NUMBER = r"(?:[0-9]{1,3}(?:,[0-9]{3})+(?![0-9]|,[0-9])(?:\.[0-9]+)?|[0-9]+(?:\.[0-9]+)?|\.[0-9]+)"
+_COMMA = r"[0-9]{1,3},[0-9]{1,2}(?=\s?(?:m|mm|cm|metres?|meters?|kg|m2|m²)\b)"  # 7,6 m, as half the world writes it
 _PIECE = re.compile(
     r"(?P<ordinal>[0-9]{1,4}(?:ths?|nds?|rds?|sts?)(?![^\W_]))"
+    rf"|(?P<comma>{_COMMA})"
     rf"|(?P<number>{_NUMBER})"
     r"|(?P<centres>o\.c\.|o\.c|o/c)(?![^\W_])"
     r"|(?P<power>(?:mm|cm|m|ft|in)[23])(?![0-9./\"'])"
@@ -110,6 +112,8 @@ def _add(tokens: list[Token], match: re.Match[str], plain: str) -> None:
     if kind == "number":
         spelt = found.replace(",", "")
         tokens.append(Token("0" + spelt if spelt[0] == "." else spelt, start, end))
+    elif kind == "comma":
+        tokens.append(Token(found.replace(",", "."), start, end))
     elif kind == "word":
         _add_word(tokens, found, start, plain)
     elif kind == "sign":
