@@ -21,6 +21,7 @@ _TAGS = tuple(
         "|if you want to know|if it makes any odds"
     ).split("|")
 )
+_TAG_ENDS = frozenset(tag[-1] for tag in _TAGS)
 _SAYS = frozenset("say says said reckon reckons reckoned think thinks thought guess guesses guessed swears bets bet".split())
 _MINE = frozenset("i i'd id we we'd".split())
 _LEADS = frozenset("and but so oh well though".split())
@@ -73,7 +74,9 @@ def by_the_way(words: Sequence[str], place: tuple[int, int], reading: Reading, o
 
 def _tagged(after: list[str]) -> bool:
     """Whether the clause ends in words that say it hardly matters."""
-    return any(tuple(after[-len(tag) :]) == tag for tag in _TAGS) and OF_ITS_OWN.isdisjoint(up_to_stop(after))
+    last = after[-1] if after else ""
+    tagged = last in _TAG_ENDS and any(tuple(after[-len(tag) :]) == tag for tag in _TAGS)
+    return tagged and OF_ITS_OWN.isdisjoint(up_to_stop(after))
 
 
 def _guessed(before: list[str], after: list[str], reading: Reading) -> bool:

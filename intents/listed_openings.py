@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.listed import METRIC, STOCK, Amount, Item, Listing, beginnings, chains
+from intents.listed import METRIC, STOCK, Amount, Item, Listing, Pair, beginnings, chains
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
 from solvers.slots import Opening
@@ -177,11 +177,17 @@ def _sizes_only(listing: Listing, i: int) -> Item | None:
     return Item(i, found[0], found[1], led=False)
 
 
-def _sizes(listing: Listing, i: int) -> tuple[int, tuple[Amount, ...]] | None:
+def _sizes(listing: Listing, i: int) -> Pair | None:
     """Width and height from i: the surest and longest "A by B", or "A wide B high"."""
-    row = listing.chart[i] if i < len(listing.chart) else []
-    if not row:
+    if i >= len(listing.chart) or not listing.chart[i]:
         return None
+    if i not in listing.pairs:
+        listing.pairs[i] = _sizes_at(listing, i)
+    return listing.pairs[i]
+
+
+def _sizes_at(listing: Listing, i: int) -> Pair | None:
+    row = listing.chart[i]
     pairs = [r for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= 0.4]
     if pairs:
         best = max(pairs, key=lambda r: (r.sure >= 0.75, r.end, r.sure))
@@ -204,7 +210,7 @@ def _amount(part: Reading) -> Amount:
     return Amount(part.end, part.value.value, unit, unit)
 
 
-def _with_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> tuple[int, tuple[Amount, ...]]:
+def _with_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> Pair:
     """A door three by six eight is 6 ft 8 in high."""
     wide, high = sizes
     inches = next((n for at, n in listing.counts(end) if at == end + 1 and 0 <= n < 12), None)

@@ -106,7 +106,7 @@ def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:
 def broken_number(tokens: list[Token]) -> str | None:
     """One sentence about a number in the question that can't be one, or None: 7/0, or hundreds of digits."""
     texts = [token.text for token in tokens]
-    if "/" not in texts and not any(len(text) > LONGEST for text in texts):
+    if "/" not in texts and max(map(len, texts), default=0) <= LONGEST:
         return None
     for place, text in enumerate(texts):
         if text.isdecimal() and texts[place + 1 : place + 2] == ["/"]:

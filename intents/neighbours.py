@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from intents.chart import LIGHT, Chart
 from intents.number_words import SCALES, SMALL, TENS
 from intents.phrases import Phrases
@@ -59,12 +61,12 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     between a number and its unit ("a hundred and elefen degrees"). What is left of such a number is no number to work with.
     """
     inside = 0
+    starts = [token.start for token in chart.tokens]
     for heard in question.givens.values():
-        for i, token in enumerate(chart.tokens):
-            if heard.start <= token.start < heard.end:
-                inside |= 1 << i
+        first, last = heard.start, heard.end
+        inside |= sum([1 << i for i, start in enumerate(starts) if first <= start < last])
     found = []
-    units = not UNITS.isdisjoint(chart.words)
+    units, parted = not UNITS.isdisjoint(chart.words), ("and", "a") in pairwise(chart.words)
     for i, word in enumerate(chart.words):
         value = _TENS_ON.get(word, 0)
         left = (value or word.isdecimal()) and not inside >> i & 1
@@ -73,7 +75,7 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
             found.append(chart.said(i, i + 1))
         elif units and _garbled(chart, phrases, i):
             found.append(chart.said(i, i + 2))
-        elif not inside >> i & 1 and _lost_whole(chart, phrases, i):
+        elif parted and not inside >> i & 1 and _lost_whole(chart, phrases, i):
             found.append(chart.said(i, i + 4))  # ich and a half
     return [text for text in found if text not in question.unplaced]
 

@@ -18,6 +18,7 @@ from solvers.quantities import Quantity
 Rows = Sequence[Sequence[Reading]]
 
 _FIRST = frozenset(cue[0] for cue in CUES)
+_BY_FIRST = {first: tuple(cue for cue in CUES if cue[0] == first) for first in _FIRST}
 _BETWEEN = frozenset(", . ; - … oh er uh um well it is its that thats a an the say like".split())
 _SIGHS = frozenset("hmm er uh um ah oh well".split())
 _HEDGES = frozenset("think thought reckon guess believe maybe probably suppose".split())
@@ -72,7 +73,8 @@ def _correction(words: list[str], at: int) -> int:
     """The place after the words at `at` that put something right; `at` where there are none."""
     end = at
     while True:
-        longest = max((len(cue) for cue in CUES if tuple(words[end : end + len(cue)]) == cue), default=0)
+        cues = _BY_FIRST.get(words[end], ()) if end < len(words) else ()
+        longest = max((len(cue) for cue in cues if tuple(words[end : end + len(cue)]) == cue), default=0)
         if longest and words[end + longest - 1 : end + longest + 1] != ["rather", "than"]:  # 137 rather than 135
             end += longest
         elif end > at and words[end : end + 1] and words[end] in ",.;-…":

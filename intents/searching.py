@@ -230,14 +230,14 @@ class Asker:
     def chosen(self, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]) -> list[Hit]:
         """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
         chart, ranks = self.chart, self.ranks
-        for hit in hits:
+        for hit in hits if len(hits) > 1 else ():
             if id(hit) not in ranks:
                 ranks[id(hit)] = self._rank(pattern, hit, parameters)
         chosen: list[Hit] = []
         used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word
         filled: set[str] = set()
         beside = passed(chart, pattern.topic, parameters) if parameters else 0
-        for hit in sorted(hits, key=lambda hit: ranks[id(hit)]):
+        for hit in sorted(hits, key=lambda hit: ranks[id(hit)]) if len(hits) > 1 else hits:
             # The word that names the topic may tell a role as well: the sticks of "12 foot sticks for 90 feet of trim".
             if numbers >> hit.number & 1 or (hit.mask & used and hit.mask & (taken if _may_share(chart, hit, used) else used)):
                 continue

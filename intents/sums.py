@@ -66,7 +66,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
         return
     if not HOURS.isdisjoint(token.text for token in tokens):
         return
-    joining, splitting = (_Reader(tokens, chart, free) for free in (False, True))
+    joining, splitting = None, _Reader(tokens, chart, True)
     rest = walked(splitting) or remainder(splitting) or summed_up(splitting) or placed_by_another(splitting) or apart(splitting)
     if rest is not None:
         yield rest
@@ -77,6 +77,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
         if split is None or not isinstance(split.part, Sum) or not _worth(split, at, tokens):
             at += 1
             continue
+        joining = joining or _Reader(tokens, chart, False)
         found = joining.sum_at(at)
         also: tuple[Sum, ...] = ()
         value: Sum = split.part
@@ -103,6 +104,7 @@ def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
 
 
+_ASKED = SKIPPED | ASKED
 STARTS = {*TAKE, *CUT, *DIVIDE, *FACTORS, *MIDDLE, "add", "multiply", "halve", "difference", "sum", "total", "(", "["}
 
 
@@ -112,6 +114,9 @@ class _Reader(Parts):
     def __init__(self, tokens: list[Token], chart: list[list[Reading]], free: bool) -> None:
         super().__init__(tokens, chart, free)
         self.led = next(i for i, word in enumerate(self.words) if word not in SKIPPED)  # where all before says nothing
+        self.asked = next(i for i, word in enumerate(self.words) if word not in _ASKED)  # where all before only asks
+        self.together = max((i for i, word in enumerate(self.words) if word in TOGETHER_BEGINS), default=-1)
+        self.compares = not COMPARED.keys().isdisjoint(self.words)
 
     def sum_at(self, i: int) -> Found | None:
         """The sum that starts at token i, if one does: with a number, with one of a few words, or where the line does."""
@@ -202,7 +207,7 @@ class _Reader(Parts):
 
     def _leading(self, i: int) -> Found | None:
         """plus another 4 3/8: more of a running total; its first part was not said here."""
-        if any(word not in SKIPPED for word in self.words[:i]):
+        if i > self.led:
             return None
         operation = self.operation(i)
         if self.words[i] == "another":
@@ -231,7 +236,7 @@ class _Reader(Parts):
 
     def _series(self, i: int) -> Found | None:
         """A and B together."""
-        if i > self.led and TOGETHER_BEGINS.isdisjoint(self.words[i:]):
+        if i > self.led and i > self.together:
             return None  # not alone in its line, and nothing tells that they are together
         several = counted(self, i)
         if several is not None and (laid := self.one_of(TOGETHER, self.past_stop(several.end))):
@@ -240,7 +245,7 @@ class _Reader(Parts):
         if found is None:
             return None
         end = self.one_of(TOGETHER, self.past_stop(found.end))
-        alone = found.end == len(self.tokens) and not any(word not in SKIPPED for word in self.words[:i])
+        alone = found.end == len(self.tokens) and i <= self.led
         return Found(found.part, end or found.end) if end or alone else None
 
     # ── a chain of operations ──
@@ -357,7 +362,7 @@ class _Reader(Parts):
 
     def _off(self, i: int) -> Found | None:
         """7/8 off 15 1/2: a whole line with no verb."""
-        first = self.part(i) if self.chart[i] and all(word in SKIPPED | ASKED for word in self.words[:i]) else None
+        first = self.part(i) if self.chart[i] and i <= self.asked else None
         twice = both_ends(self, first) if first else None
         if twice is not None and twice != first and self.words[twice.end] == "of":  # half an inch off each end of 47
             whole = self.part(self._named(twice.end + 1))
@@ -373,7 +378,7 @@ class _Reader(Parts):
 
     def _compared(self, i: int) -> Found | None:
         """3/8 less than 4 foot 2, an inch more than 12 feet."""
-        first = self.part(i) if self.words[i - 1 : i] != ["/"] else None
+        first = self.part(i) if self.compares and self.words[i - 1 : i] != ["/"] else None
         if first is None or self.words[first.end] not in COMPARED:
             return None
         if self.words[first.end] == "under" and first.part is not None:  # 3/16 under 27 5/8
