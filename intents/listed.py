@@ -67,6 +67,7 @@ class Listing:
     words: list[str] = field(default_factory=list)
     metric: str = ""  # the first metric unit said anywhere, for lists with no unit of their own
     near: set[int] = field(default_factory=set)  # where an item may begin: a number is no further than REACH
+    first: int = -1  # the first token that is a size or an opening, as `listed_openings` found it
     pairs: dict[int, Pair | None] = field(default_factory=dict)  # sizes by place, each asked for several times
     _amounts: dict[int, tuple[Amount, ...]] = field(default_factory=dict)
     _counts: dict[int, tuple[tuple[int, int], ...]] = field(default_factory=dict)

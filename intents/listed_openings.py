@@ -140,9 +140,16 @@ def _bare_size(listing: Listing, start: int, at: int, end: int) -> Item | None:
     if end > at and any(r.end > end for r in listing.chart[at]):
         return None  # thirty | six by ten
     end = listing.past(end, _AT, 1) if end > at else end
-    told = any(listing.number_at(k) or listing.words[k] in _ONE for k in range(start))
-    found = _unnamed_size(listing, end) if told else None
+    found = _unnamed_size(listing, end) if _first_told(listing) < start else None
     return found or (_sizes_only(listing, end) if end > at else None)
+
+
+def _first_told(listing: Listing) -> int:
+    """The first token that is a size or an opening."""
+    if listing.first < 0:
+        count = len(listing.words)
+        listing.first = next((k for k in range(count) if listing.number_at(k) or listing.words[k] in _ONE), count)
+    return listing.first
 
 
 def _unnamed(listing: Listing) -> bool:

@@ -26,7 +26,7 @@ def of_something_else(
     chart: Chart, phrases: Phrases, placed: Placed, parameters: tuple[Parameter, ...]
 ) -> list[str]:  # fmt: skip
     """The lengths with no role from their topic, as they were said, that stand after another thing's name."""
-    if not placed.loosely:
+    if not placed.loosely or THINGS.isdisjoint(chart.words):
         return []
     small = phrases.fillers | LIGHT | BEING
     own = {p.name: f"{p.label} {p.slot.ask} {p.slot.kept or ''}".lower() for p in parameters if p.name in placed.loosely}

@@ -88,14 +88,15 @@ def place(
 def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float:
     """How sure the least sure of an island's givens is; 0 where one can't be what its parameter is."""
     least = 1.0
-    for name, at, _ in hit.captures:
-        reading = next((reading for place, reading in hit.found if place == at), None)
-        if reading is None or isinstance(reading.value, Dims):
-            continue
+    found = hit.found
+    for name, at, _ in hit.captures if found else ():
         for parameter in parameters:
-            if parameter.name == name:
-                least = min(least, _sure_of(chart, parameter, reading))
-                break
+            if parameter.name != name:
+                continue
+            for place, reading in found:
+                if place == at and not isinstance(reading.value, Dims):
+                    least = min(least, _sure_of(chart, parameter, reading))
+            break
     return least
 
 
@@ -290,9 +291,10 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
 
 def _off_tape(reading: Reading) -> bool:
     """Whether a number is read off a tape in inches, whatever stands beside it: 15/32 ply, 10 mm mesh."""
+    if reading.end <= reading.start + 1:
+        return False
     value = reading.value.value  # type: ignore[union-attr]
-    part = value.denominator in TAPE_PARTS or (value < 1 and value.denominator in (2, 4))
-    return part and reading.end > reading.start + 1
+    return value.denominator in TAPE_PARTS or (value.denominator in (2, 4) and value < 1)
 
 
 def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:

@@ -70,6 +70,8 @@ def two_lengths(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | 
 def middle(reader: Parts, i: int) -> Found | None:
     """Centre of 133 and 3/8; half 93 3/8, where that is all that is said."""
     words = reader.words
+    if words[i] not in MIDDLE and words[i] != "half":
+        return None
     if any(word not in _LED for word in words[:i]) and (words[i] not in MIDDLE or any(reader.chart[:i])):
         return None
     if words[i] in MIDDLE and words[i + 1] == "of":
