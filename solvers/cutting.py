@@ -9,8 +9,9 @@ brought in only when they do not meet.
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
+from functools import lru_cache
 from math import ceil, gcd, lcm
 from time import monotonic
 
@@ -53,6 +54,13 @@ def in_whole_numbers(lengths: list[Fraction]) -> tuple[list[int], int]:
 
 def best_plan(cutting: Cutting, seconds: float) -> Plan:
     """The cheapest plan that can be found in the time, and the most that is proven about cheaper ones."""
+    plan = _best_plan(cutting, seconds)
+    return replace(plan, sticks=Counter(plan.sticks), log=[*plan.log])
+
+
+@lru_cache(maxsize=8)
+def _best_plan(cutting: Cutting, seconds: float) -> Plan:
+    """Kept for a while: a line that can be read in several ways cuts the same pieces in each, and is asked about after."""
     deadline = monotonic() + seconds
     plan = first_plan(cutting)
     plan.least = max(plan.least, simple_bound(cutting))

@@ -152,3 +152,12 @@ def test_sixty_pieces_from_three_lengths_is_proven_or_bounded() -> None:
 def test_thirds_and_millimetres_are_exact() -> None:
     whole, bottom = in_whole_numbers([Fraction(1, 3), Fraction(10, 254), Fraction(1, 8)])
     assert [Fraction(n, bottom) for n in whole] == [Fraction(1, 3), Fraction(10, 254), Fraction(1, 8)]
+
+
+def test_a_plan_is_found_once_and_each_asker_has_one_of_their_own() -> None:
+    made = cutting({50: 4, 45: 4}, [144], 0)
+    mine = best_plan(made, 5)
+    mine.sticks.clear()
+    mine.log.append("mine")
+    other = best_plan(made, 5)
+    assert other.count == 3 and "mine" not in other.log
