@@ -12,17 +12,20 @@ from typing import TYPE_CHECKING
 
 from intents.number_words import ORDINALS
 from intents.question import Heard
+from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
 from solvers.binding import PAGE_UNIT
 from solvers.printing import decimal
 from solvers.quantities import Count, Length, Quantity
 from solvers.rounding import reading
-from solvers.slots import Given, Limit, Parameter, Slot
+from solvers.slots import Given, Layer, Limit, Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-STRETCH = 4  # so many times outside of what is usual, a quantity that was said with its unit is asked about
+THICKEST = {"sheathing": 2, "strapping": 4, "cladding": 4}  # in; common practice
+THICKEST_OF_ALL = 12  # in
+STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _MARKS = {ord(mark): None for mark in "/.,"}
@@ -124,14 +127,28 @@ def unusual(asked: Asked) -> str:
 
 def _outside(parameter: Parameter, given: Given) -> bool:
     value = given.value
+    if isinstance(value, tuple):
+        return any(too_thick(layer) for layer in value)
     if not isinstance(value, Quantity):
         return False
     as_said = isinstance(value, Count) or no_unit(Heard(value, 0, 0, value.text))
     return not is_usual(parameter.slot, value, 1 if as_said else STRETCH)
 
 
+def too_thick(layer: object) -> bool:
+    """Whether a layer is thicker than any of its name: 8 inches of plywood."""
+    if not isinstance(layer, Layer) or layer.thickness is None:
+        return False
+    kind = kind_of(layer.what.split()[-1]) if layer.what else ""
+    return layer.thickness.to("in").value > THICKEST.get(kind, THICKEST_OF_ALL)
+
+
 def is_it_meant(parameter: Parameter, given: Given) -> str:
     """The question whether an unusual quantity was meant."""
+    if isinstance(given.value, tuple):
+        layer = next(layer for layer in given.value if too_thick(layer))
+        thick = reading(layer.thickness.value, layer.thickness.unit).split(" (")[0]
+        return f"Is the {layer.what} {thick} thick? Say yes, or say all the layers again with their units."
     assert parameter.slot.usual is not None
     least, most = (_shown(parameter, given.value, limit) for limit in parameter.slot.usual)
     said = reading(given.value.value, given.value.unit).split(" (")[0]

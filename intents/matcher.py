@@ -20,6 +20,7 @@ from intents.crossed import crossed
 from intents.features import of_sentence
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
+from intents.held_in import held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
@@ -33,7 +34,7 @@ from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
-from intents.saw_labels import saw_labels
+from intents.saw_labels import reach_put_right, saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.sold_in import sold_in
@@ -45,6 +46,7 @@ from intents.tokens import Token, tokenize
 from intents.told_over import put_over
 from intents.vocabulary import NUMBER_WORDS
 from intents.wall_sizes import wall_sizes
+from intents.waste_in_it import waste_in_it
 from solvers.slots import Parameter
 
 Topics = Mapping[str, tuple[Parameter, ...]]
@@ -164,6 +166,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             only_way(chart, question)
             gable_over(chart, question)
             put_over(chart, question)
+            waste_in_it(chart, question, topics.get(question.topic, ()))
             in_squares(chart, question)
             take_back(chart, question)
             if turned := crossed(question, topics.get(question.topic, ())):
@@ -174,6 +177,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
             if not doubts:
                 layers_gone(chart, question)
+                held_in(chart, question)
     first = {question.topic: question for question in reversed(reading.questions)}
     reading.questions = [question for question in reading.questions if first[question.topic] is question]
     return reading
@@ -254,6 +258,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     best = max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
     if topic == SAW:
         sides_of_the_saw(chart, best)
+        reach_put_right(chart, best)
     return best
 
 

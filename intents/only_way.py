@@ -16,8 +16,9 @@ from intents.chart import Chart
 from intents.question import Heard, Question, Reading
 from intents.second_reader import places_of
 from intents.unsaid_units import no_inches
-from solvers.quantities import Angle, Length, Money, Quantity, Temperature
+from solvers.quantities import Angle, Area, Length, Money, Quantity, Temperature
 from solvers.slots import Layer
+from solvers.sums import PLUS
 
 STEEPEST_BAY = 90  # degrees; a bay that turned so far would go back to the wall
 MOST_SIDES = 60
@@ -31,11 +32,12 @@ _SAYS = frozenset("says said reads read shows showing gives measures measured on
 _TURNS = frozenset("turn turns bend bends kick kicks".split())
 _REACHES = ("limit", "left", "right", "bevel", "bevel_limit")
 _TO_THE = frozenset(("to", "the", "on", "°", "degree", "degrees", "deg"))
+_PER_AREA = {"M2": "m2", "FT2": "ft2", "SQUARE": "square"}
 _WEIGHT = frozenset(
     "weigh weighs weighing weight weights heavy heavier load lb lbs pound pounds psf plf kg kilo kilos kilograms ton tons"
     " tonne tonnes lift carry gram grams oz ounces".split()
 )
-_SILLS = frozenset("sill sills cap caps coping flashing flashings ledge".split())
+_SILLS = frozenset("sill sills cill cills cap caps coping flashing flashings ledge".split())
 _RUNS = frozenset("gutter gutters run runs long ft feet foot inch inches".split())
 _SIDES = dict(zip("TRIANGLE SQUARE PENTAGON HEXAGON HEPTAGON OCTAGON NONAGON DECAGON DODECAGON".split(),
                   (3, 4, 5, 6, 7, 8, 9, 10, 12), strict=True))  # fmt: skip
@@ -299,6 +301,25 @@ def _left_of_it(chart: Chart, question: Question) -> None:
         question.lacking = 1
 
 
+def _so_many_of_them(chart: Chart, question: Question) -> None:
+    """37.5 of them, at so much the square metre, are square metres."""
+    count, per = question.givens.get("count"), question.givens.get("per")
+    if count is None or per is None or "area" in question.givens or count.value.value.denominator == 1:
+        return
+    unit = _PER_AREA.get(str(getattr(per.value, "name", per.value)))
+    if unit is not None:
+        area = replace(count, value=Area(count.value.value, unit, count.text), others=())
+        question.givens = {name: heard for name, heard in question.givens.items() if name != "count"} | {"area": area}
+
+
+def _clear_between(chart: Chart, question: Question) -> None:
+    """What is clear between two posts is less than the whole."""
+    total = question.givens.get("sum")
+    added = total is not None and getattr(total.value, "operation", "") == PLUS
+    if added and {"clear", "overall"} <= set(chart.words):
+        question.lacking = 1
+
+
 def _ladder(chart: Chart, question: Question) -> None:
     """How far out its feet are is no height: the feet are 5 foot out, how high will it reach."""
     height = question.givens.get("height")
@@ -341,6 +362,8 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "membrane rolls": _rolls,
     "ladder footing": _ladder,
     "weight": _priced,
+    "cost": _so_many_of_them,
+    "tape arithmetic": _clear_between,
     "cut list": _left_of_it,
     "out of square": _measured_across,
     "conversion": _footers,

@@ -13,6 +13,8 @@ from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Question
 from intents.reading import Reading
+from intents.remarks import ASKING, ENDS
+from intents.second_reader import places_of
 from solvers.quantities import Angle
 from solvers.slots import Parameter
 
@@ -23,6 +25,8 @@ _NAMES = (
     | dict.fromkeys(("bevel", "bevels"), "bevel")
     | dict.fromkeys("limit limits stops stop max swings goes maxes tilts tilt leans".split(), "limit")
 )
+_STOPS = frozenset("limit limits stop stops max maxes".split())
+_REACHES = frozenset("swing get go reach turn move".split())
 _BETWEEN = frozenset("to at is of out only by : deg °".split())
 _LEAST = 3  # numbers; two alone have rules of their own
 _REACH = 3
@@ -33,6 +37,8 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
     question = next(iter(questions), None)
     if question is None or question.topic != SAW:
         return
+    if reach_put_right(chart, question):
+        return
     told = _told(chart)
     parameters = {p.name: p for p in topics[SAW]}
     heard = {name: heard_as(chart, parameters[name], reading, True) for name, reading in told.items()}
@@ -41,6 +47,25 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
         return
     kept = {name: h for name, h in question.givens.items() if name in ("asked", "tilt")}
     question.givens, question.swaps, question.missing, question.unplaced = kept | given, [], [], []
+
+
+def reach_put_right(chart: Chart, question: Question) -> bool:
+    """Whether its limit and its setting were each taken for the other, and now are not: will it swing to 58, it stops at 52."""
+    if not _asked_to_reach(chart, question):
+        return False
+    setting, limit = question.givens["setting"], question.givens["limit"]
+    question.givens, question.swaps = {**question.givens, "setting": limit, "limit": setting}, []
+    return True
+
+
+def _asked_to_reach(chart: Chart, question: Question) -> bool:
+    """Whether it is asked to swing to what was taken for its limit, and stops at what was taken for the setting."""
+    setting, limit = question.givens.get("setting"), question.givens.get("limit")
+    if setting is None or limit is None or _before(chart.words, places_of(chart, setting)[0]) not in _STOPS:
+        return False
+    start = places_of(chart, limit)[0]
+    begins = max((at + 1 for at in range(start) if chart.words[at] in ENDS), default=0)
+    return chart.words[begins] in ASKING and _before(chart.words, start) in _REACHES
 
 
 def _told(chart: Chart) -> dict[str, Reading]:

@@ -115,7 +115,7 @@ class _Sounds:
             return word
         first = self.words[at - 2]
         odd = word == "ate" and before in ("three", "five", "seven") and first not in TENS and first != "hundred"
-        of_inch = first in ("and", "&") and after in INCHES  # seven and three ate inches
+        of_inch = (first in ("and", "&") or first in beside.LAYERS) and after in INCHES  # seven and three ate inches
         return "eighths" if odd and (after in beside.LAYERS or of_inch) else beside.OUTRIGHT[word]  # three ate mesh
 
     def _means(self, at: int) -> Means:

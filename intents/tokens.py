@@ -39,7 +39,7 @@ _SHORT = frozenset(
     ["ft", "in", "sq", "cu", "fl", "deg", "lb", "lbs", "oz", "gal", "yd", "yds", "approx", "mm", "cm", "m"]
 )
 _UNITS = frozenset(["ft", "in", "mm", "cm", "m", "foot", "feet", "inch", "inches", "yd"])
-_EIGHTHS, _SOME_EIGHTHS = ("ate's", "eight's"), frozenset("three five seven 3 5 7".split())
+_EIGHTHS, _SOME_EIGHTHS = ("ate's", "eight's", "ates"), frozenset("three five seven 3 5 7".split())
 _IS = frozenset(["what", "where", "how", "who", "it", "that", "there", "here", "when", "which"])
 LONGEST = 24  # digits in a number: past this it is not a measurement, and int() would refuse thousands of them
 
