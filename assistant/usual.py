@@ -23,7 +23,7 @@ from solvers.slots import Given, Layer, Limit, Parameter, Slot
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-THICKEST = {"sheathing": 2, "strapping": 4, "cladding": 4}  # in; common practice
+THICKEST = {"sheathing": 3, "strapping": 4, "cladding": 4}  # in; common practice
 THICKEST_OF_ALL = 12  # in
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
