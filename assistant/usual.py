@@ -16,7 +16,7 @@ from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
 from solvers.binding import PAGE_UNIT
 from solvers.printing import decimal
-from solvers.quantities import Count, Length, Quantity
+from solvers.quantities import Angle, Count, Length, Quantity
 from solvers.rounding import reading
 from solvers.slots import Given, Layer, Limit, Parameter, Slot
 
@@ -61,7 +61,7 @@ def far_out(givens: Givens, slots: dict[str, Slot]) -> bool:
     """Whether one of them is outside of what is usual in every unit it could have."""
     for name, heard in givens.items():
         if name in slots and slots[name].usual is not None and isinstance(heard.value, Quantity):
-            stretch = 1 if isinstance(heard.value, Count) or no_unit(heard) else STRETCH
+            stretch = 1 if isinstance(heard.value, Count | Angle) or no_unit(heard) else STRETCH
             if not any(is_usual(slots[name], value, stretch) for value in (heard.value, *heard.others)):
                 return True
     return False
@@ -132,7 +132,7 @@ def _outside(parameter: Parameter, given: Given) -> bool:
     if not isinstance(value, Quantity):
         return False
     as_said = isinstance(value, Count) or no_unit(Heard(value, 0, 0, value.text))
-    return not is_usual(parameter.slot, value, 1 if as_said else STRETCH)
+    return not is_usual(parameter.slot, value, STRETCH if isinstance(value, Angle) or not as_said else 1)
 
 
 def too_thick(layer: object) -> bool:

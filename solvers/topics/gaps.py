@@ -22,7 +22,9 @@ from solvers.working import Working
 CutAt = Annotated[Angle, Slot("What was each piece cut at, in degrees?", least=0, below=180, name="saw setting")]
 Other = Annotated[Angle, Slot("What was the other piece cut at?", least=0, below=90, name="other setting")]
 CutFor = Annotated[Angle, Slot("What corner was it cut for?", above=0, below=180, name="corner cut for", quiet=True)]
-Actual = Annotated[Angle, Slot("What is the corner really, in degrees?", least=10, below=180, name="corner")]
+Actual = Annotated[
+    Angle, Slot("What is the corner really, in degrees?", least=10, below=180, name="corner", usual=(55, 179))
+]
 Face = Annotated[
     Length, Slot("How wide is the face?", bare=("in",), above=0, most=48, name="face width", usual=(Fraction(3, 4), 16))
 ]
