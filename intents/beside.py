@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from fractions import Fraction
 from functools import reduce
 from itertools import pairwise
 from operator import or_
@@ -15,13 +16,16 @@ from typing import NamedTuple
 
 from intents.chart import Chart, once, span
 from intents.kit import of_kit
+from intents.lengths import FEET
 from intents.reading import Dims, Reading
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
-WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP = "wall layer face wrap apart again lap".split()
+WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP, LUMBER = "wall layer face wrap apart again lap lumber".split()
+_NOMINAL_THICK, _NOMINAL_WIDE = (1, 2, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in; by what lumber is called
+_LUMBER = frozenset("s stock lumber timber sticks lengths pine cedar spruce fir".split())
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | {"tape": TOOL, "level": LEVEL}
@@ -72,19 +76,21 @@ _LINES = frozenset((
     "step at the rake", "arc", "square check", "out of square",
 ))  # fmt: skip
 _PASSED = (
-    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, TOOL, LEVEL, LAYER, FACE)))
-    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, STOCK, TOOL, LAYER, SPACING, WRAP)))
+    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, TOOL, LEVEL, LAYER, FACE)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, LUMBER, STOCK, TOOL, LAYER, SPACING, WRAP)))
     | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING, APART)))
     | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
     | {
         "ladder footing": frozenset((LADDER, EXTENDS)),
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
+        "cut list": frozenset((LUMBER,)),
+        "trim sticks": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
         "course layout": frozenset((LONG,)),
         "wood movement": frozenset((SPACING, APART, LONG, LAP)),
-        "air gap": frozenset((SPACING, APART, NOMINAL, WALL)),
+        "air gap": frozenset((SPACING, APART, NOMINAL, LUMBER, WALL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
-        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, SIDE, TOOL, LEVEL, FACE)),
+        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, SIDE, TOOL, LEVEL, FACE)),
     }
 )
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
@@ -129,7 +135,9 @@ def _mask(found: list[Tied], topic: str, parameters: tuple[Parameter, ...]) -> i
 @once
 def tied(chart: Chart) -> list[Tied]:
     """The quantities that words tie to a thing, from left to right."""
-    return [] if _is_the_point(chart) else list(_tied(chart))
+    if _is_the_point(chart):
+        return [Tied(LUMBER, at, r.end) for at, row in chart.starts() for _, r in row if r.kind == "dims" and _lumber(chart, r)]
+    return list(_tied(chart))
 
 
 def _is_the_point(chart: Chart) -> bool:
@@ -147,6 +155,9 @@ def _tied(chart: Chart) -> Iterator[Tied]:
         for _, reading in row:
             if _made_of(chart, reading):
                 yield Tied(LAYER, start, reading.end)
+                break
+            if _lumber(chart, reading):
+                yield Tied(LUMBER, start, reading.end)
                 break
             if _stick(reading):
                 yield Tied(NOMINAL, start, reading.end)
@@ -182,6 +193,17 @@ def _stick(reading: Reading) -> bool:
     """Whether it is the name of a stick: 1x8s."""
     first = reading.value.parts[0] if isinstance(reading.value, Dims) else None
     return first is not None and first.kind == "number" and first.value.value == 1  # type: ignore[union-attr]
+
+
+def _lumber(chart: Chart, reading: Reading) -> bool:
+    """Whether it is what the stuff is called that a length is cut from: 8 foot | 1x4; 2x6s."""
+    parts = reading.value.parts if isinstance(reading.value, Dims) else ()
+    sizes = [part.value.value for part in parts if isinstance(part.value, Number)]
+    if len(sizes) != len(parts) or len(sizes) != 2 or sizes[0] not in _NOMINAL_THICK or sizes[1] not in _NOMINAL_WIDE:
+        return False
+    words, written = chart.words, chart.text[chart.tokens[reading.start].start : chart.tokens[reading.end - 1].end]
+    told = words[reading.start - 1] in FEET or not _LUMBER.isdisjoint(words[reading.end : reading.end + 1])
+    return told and reading.start > 0 and " " not in written
 
 
 def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:

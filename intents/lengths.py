@@ -258,7 +258,8 @@ def _inches_unsaid(line: Line, piece: Piece) -> float:
     if piece.value == 1 and after.isalpha() and after not in _AFTER_ONE:
         return 0.4  # "8 ft one side" counts sides
     if after in ("by", "×"):  # three 12 foot 2 by 6s
-        return 0.7
+        tight = line.tight(piece.end - 1) and line.tight(piece.end)  # 8 foot 1x4
+        return 0.3 if tight and piece.value in (1, 2) and line.words[piece.end + 2] not in UNITS else 0.7
     return 0.6 if piece.value < 1 and piece.form == "fraction" else 0.9
 
 

@@ -45,7 +45,6 @@ _BETWEEN = frozenset(
         "in",
         "her",
         "it",
-        "it",
         "which",
         "both",
         "all",
@@ -57,6 +56,7 @@ _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
 _OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _AT = frozenset(("at", "of", "@"))
+_THERE = frozenset(("it", "there", "that", "the", "this"))
 _BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "a", "an", "one", "another", "("))  # an opening, besides numbers
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
@@ -105,8 +105,17 @@ def _item(listing: Listing, i: int) -> Item | None:
             found = _bare_size(listing, start, at, end)
         if found is not None:
             found.start, found.count, found.led = start, max(count, found.count), led or end > at
+            found.end = _past_place(listing, found.end)
             return found
     return _sizes_only(listing, at) if at == start else None
+
+
+def _past_place(listing: Listing, end: int) -> int:
+    """Past "in it" or "on that wall", where the openings before it are; more of them may come after."""
+    at = end - (listing.words[end - 1] == "in")
+    if listing.words[at] not in ("in", "on") or listing.words[at + 1] not in _THERE:
+        return end
+    return at + 2 + (listing.words[at + 2] == "wall" and listing.words[at + 1] not in ("it", "there"))
 
 
 def _named_first(listing: Listing, i: int) -> Item | None:

@@ -4,18 +4,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
 from intents.listed import Listing
 from intents.reading import Dims, Reading
-from solvers.quantities import Area, Length
+from solvers.quantities import Area, Length, Number
 
 NOUNS = frozenset(
     "sides eaves eves overhangs walls windows doors openings rakes gables joints beads runs perimeters corners edges ends faces"
     " elevations chimneys dormers roofs posts columns frames valleys jambs slopes verges barges lines cheeks cheek".split()
 )
 _FACES = frozenset("walls elevations faces".split())
+_WHOLE_FACES = _FACES | frozenset("sides gables".split())
+_SPOKEN = 6  # words of a number: two hundred and ninety six
+_MOST_UNLIKE = 12  # so many times as large is no face of one house beside another: 8 and 240 sq ft
+_ROW = frozenset((",", "and", "&", "+", "plus"))
 SINGLE = {"eave": "eaves", "side": "sides", "chimney": "chimneys"}
 BOTH = {"both": 2, "twin": 2, "two": 2}
 _EACH = frozenset("each apiece ea".split())
@@ -157,18 +162,52 @@ def _said(value: Length | Area, how: str) -> Length | Area:
 def _summed(listing: Listing) -> Iterator[Reading]:
     """Areas with "together", "plus" or "and another": all of them, or two with "less" between."""
     areas = [r for at in range(len(listing.chart)) for r in _areas(listing, at)]
+    if len(areas) == 1:
+        areas = _in_a_row(listing, areas[0])
     if len(areas) < 2 or any(a.value.unit != areas[0].value.unit for a in areas):  # type: ignore[union-attr]
         return
     words = set(listing.words)
     between = [w for a, b in pairwise(areas) for w in listing.words[a.end : b.start]]
     numbers = any(listing.number_at(k) for a, b in pairwise(areas) for k in range(a.end, b.start)
                   if listing.words[k] not in ("a", "an", "one", "another"))  # fmt: skip
-    near = set(between) | set(listing.words[areas[-1].end : areas[-1].end + 3])
-    if numbers or near & _NOT_COVERED or not words & _TOGETHER:
+    of_each = _of_each(listing, areas)
+    end = areas[-1].end
+    near = set(between) | set(listing.words[end : end + 3])
+    near -= {"at"} if not {"percent", "%"}.isdisjoint(listing.words[end + 1 : end + 5]) else set()  # squares at 10 percent
+    if numbers or near & _NOT_COVERED or not (words & _TOGETHER or of_each is not None):
         return
     total = sum((a.value.value for a in areas), Fraction(0))  # type: ignore[union-attr]
     how = " + ".join(listing.said(a.start, a.end) for a in areas)
-    yield Reading("areas", areas[0].start, areas[-1].end, (_said(Area(total, areas[0].value.unit), how),))  # type: ignore[union-attr]
+    start = areas[0].start if of_each is None else of_each
+    yield Reading("areas", start, areas[-1].end, (_said(Area(total, areas[0].value.unit), how),))  # type: ignore[union-attr]
+
+
+def _in_a_row(listing: Listing, last: Reading) -> list[Reading]:
+    """The areas of which only the last has its unit said: 212, 318 and 190 sq ft."""
+    assert isinstance(last.value, Area)
+    row = [last]
+    while listing.words[(at := row[0].start) - 1] in _ROW and at > 1:
+        while at and listing.words[at - 1] in _ROW:
+            at -= 1
+        spoken = (r for k in range(max(0, at - _SPOKEN), at) for r in listing.chart[k] if r.end == at and r.sure >= SAID)
+        before = next((r for r in spoken if isinstance(r.value, Number) and "," not in listing.words[r.start : at]), None)
+        if before is None:
+            break
+        row.insert(0, replace(before, kind="area", value=Area(before.value.value, last.value.unit)))  # type: ignore[union-attr]
+    sizes = [area.value.value for area in row]  # type: ignore[union-attr]
+    return row if min(sizes) * _MOST_UNLIKE > max(sizes) > 0 else [last]
+
+
+def _of_each(listing: Listing, areas: list[Reading]) -> int | None:
+    """Where so many faces begin whose areas these are: 3 walls, 212, 318 and 190 sq ft. The areas' start where no count is said."""
+    faces = next((at for at in range(areas[0].start) if listing.words[at] in _WHOLE_FACES), None)
+    if faces is None:
+        return None
+    counts = [(count, at) for at in range(faces + 1) for end, count in _things(listing, at) if end == faces + 1]
+    if not counts:
+        return areas[0].start
+    joined = set(listing.words[faces + 1 : areas[0].start]) <= _JOINTS
+    return counts[0][1] if counts[0][0] == len(areas) and joined else None
 
 
 def _areas(listing: Listing, at: int) -> Iterator[Reading]:
