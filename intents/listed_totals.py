@@ -199,7 +199,7 @@ def _in_a_row(listing: Listing, last: Reading) -> list[Reading]:
 
 
 def _of_each(listing: Listing, areas: list[Reading]) -> int | None:
-    """Where so many faces begin whose areas these are: 3 walls, 212, 318 and 190 sq ft. The areas' start where no count is said."""
+    """Where so many faces begin whose areas these are: 3 walls, 212 and 190 sq ft; where the areas do with no count said."""
     faces = next((at for at in range(areas[0].start) if listing.words[at] in _WHOLE_FACES), None)
     if faces is None:
         return None
