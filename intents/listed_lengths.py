@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from intents.listed import STOCK, Amount, Item, Listing, beginnings, chains, with_units
 from intents.listed_layers import LAYER_WORDS
 from intents.reading import Reading
+from intents.stated_units import MILLIMETRES
 from intents.untold_layers import nominal
 
 _WAYS = frozenset(
@@ -47,6 +49,7 @@ _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the e
 # A bare number before one of these counts them.
 _COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs gauge ga".split())
 _HOLDS = frozenset("penetration bite embedment".split())  # what a nail has in the stud is no layer of those before
+WIDEST_LEG = 24  # in; of bent metal, as wide as the coil: what is more was said in millimetres
 
 
 def lengths(listing: Listing) -> Iterator[Reading]:
@@ -104,7 +107,9 @@ def _past_way(listing: Listing, end: int) -> int:
 def _lengths_reading(listing: Listing, items: list[Item]) -> Reading:
     amounts = [item.sizes[0] for item in items]
     default = "in"
-    if listing.metric and max(amount.value for amount in amounts) >= 10:
+    most = max(amount.value for amount in amounts)
+    asked = most > WIDEST_LEG and any(a == "in" and b in MILLIMETRES for a, b in pairwise(listing.words))
+    if (listing.metric and most >= 10) or (asked and not any(amount.unit for amount in amounts)):
         default = "mm"
     value, plain = with_units(amounts, default)
     sure = 1.0 if plain else 0.7

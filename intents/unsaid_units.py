@@ -15,6 +15,7 @@ from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
+ASKED_MM = 300  # and from here on, where the answer is asked in millimetres
 LEAST_BESIDE = 30  # beside a bare 2150 a bare 90 is in millimetres too; 16 and 24 may be on centre
 SQUARE, SQUARE_METRES = frozenset(("square", "sq")), frozenset(("m2", "m²", "sqm"))
 _MILLIMETRES = MILLIMETRES | {"mils", "mill"}
@@ -66,7 +67,8 @@ def millimetres(chart: Chart, reading: Reading) -> bool:
     if own.denominator > 1 or own < LEAST_BESIDE:
         return False
     if own < SOME_MM:
-        return _large_bare(chart) > 0 and any(word.isdecimal() and int(word) >= PLAIN_MM for word in chart.words)
+        plain = PLAIN_MM if _large_bare(chart) > 0 else ASKED_MM if _asks_millimetres(chart) else None
+        return plain is not None and any(word.isdecimal() and int(word) >= plain for word in chart.words)
     return _large_bare(chart) > 0 or _asks_millimetres(chart)
 
 
