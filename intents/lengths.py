@@ -182,7 +182,7 @@ def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
     end = head.unit + 1
     others = tuple(Length(other, "ft") for other in head.also)
     longer: list[Reading] = []
-    if head.form in ("whole", "one"):
+    if head.form in ("whole", "one") and line.words[head.unit] not in FOOTERS:  # a 16 footer, five of 27 out of it
         longer += _feet_and_inches(line, i, head)
         longer += _feet_and_part(line, i, head)
     yield from longer

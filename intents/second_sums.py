@@ -21,6 +21,7 @@ from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import Second
+from intents.sum_steps import MOST_KERF
 from intents.whole_sums import (
     ADDED,
     ADDED_TWICE,
@@ -112,7 +113,19 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
     told = sum_again(chart, phrases, model)
     if told is None or told.sure < CERTAIN or _worth(told.question.givens[SLOT].value) == _worth(parsed.value):
         return []
+    if _cut_for_cut(parsed.value, told.question.givens[SLOT].value):
+        return []
     return [{**question.givens, **told.question.givens}]
+
+
+def _cut_for_cut(parsed: Sum, told: Sum) -> bool:
+    """Whether one takes the saw's kerf with each cut where the other, which knows no cuts, takes it once."""
+    each, once = parsed.right, told.right
+    if parsed.operation != MINUS or not isinstance(each, Sum) or each.operation != TIMES or not isinstance(once, Length | Number):
+        return False
+    whole = isinstance(each.left, Number) and each.left.value > 1 and plain_size(once) <= MOST_KERF
+    rest = [replace(way, right=Number(Fraction(0), "none")) for way in (parsed, told)]
+    return whole and plain_size(each.right) == plain_size(once) and _worth(rest[0]) == _worth(rest[1])
 
 
 def _parts(part: Part | None) -> list[Part | None]:

@@ -34,6 +34,12 @@ _LEFT = frozenset("left leftover leaves leave remains remaining remain remainder
 _SIDES = frozenset("hand side of the on end wall".split())
 _ASKS = frozenset("where what whats how mark left leftover leaves over total".split())
 _KERFS = frozenset(("kerf", "kerfs", "blade"))
+_EACH_TIME = frozenset("each every per a".split())
+_CUT_WORDS = frozenset("cut pass time go kerf slice".split())
+_TO_THE_SAW = frozenset("blade saw sawdust dust kerf".split())
+_TAKING = frozenset("the to for by in with my".split())
+MOST_KERF = Fraction(3, 8)  # in; the thickest blade there is
+FAR = 6  # words after a quantity that tell it is the saw's
 _IS = frozenset(("is", "of", "a", "an", "the", "at", "=", ":"))
 _STICKS = frozenset("footer stick board length".split())
 _LET_BE = frozenset("ignoring ignore forget forgetting mind no without skip skipping counting leaving discounting".split())
@@ -206,7 +212,23 @@ def _is_kerf(words: list[str], step: _Step) -> bool:
     named = after[0] in _KERFS and after[1] not in _IS
     named = named or (after[0] in ("for", "each", "per") and not _KERFS.isdisjoint(after))
     led = [word for word in words[max(0, step.start - 3) : step.start] if word not in _IS]
-    return named or (bool(led) and led[-1] in _KERFS)
+    return named or (bool(led) and led[-1] in _KERFS) or _each_cut(words, step)
+
+
+def _each_cut(words: list[str], step: _Step) -> bool:
+    """Whether what is lost is lost with each cut: an eighth gone to the blade, 1/8 going to sawdust each time, 3 mm a cut."""
+    size = step.found.part
+    if not isinstance(size, Length | Number) or plain_size(size) > MOST_KERF:
+        return False
+    at = step.found.end
+    for end in range(at, at + FAR):
+        if words[end] in _EACH_TIME and words[end + 1] in _CUT_WORDS:
+            return True
+        if words[end] in _TO_THE_SAW and words[end - 1] in _TAKING and end > at:
+            return True
+        if words[end] in (",", ".", "?", ""):
+            return False
+    return False
 
 
 def _no_kerf(words: list[str]) -> bool:
