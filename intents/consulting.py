@@ -19,6 +19,7 @@ from intents.learned import Learned
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
 from intents.reading import Dims
+from intents.searching import manner_of
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
 from intents.told_twice import other_way_round
 from solvers.quantities import Quantity
@@ -38,6 +39,7 @@ SUMMED = 0.9  # how sure a sum that no rule fits must be, to be answered: of tho
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
+CONVERSION = "conversion"
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 MAYBE = 0.4  # the share from which on a sum is asked about
@@ -90,6 +92,9 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         reading.questions = []
     if likely[best] >= SETTLED:
         _without_others(reading, best, likely)
+    for question in reading.questions:
+        if not question.manner and all(question is not other for other in reading.unaided):
+            question.manner = manner_of(chart, phrases, reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0))
 
 
 def _other_roles(
@@ -151,6 +156,8 @@ def _other_topic(
             _doubt(reading, top, mine, other)
         return
     drops = _drops(chart, top, second.question, counts=False)
+    if second.question.topic == CONVERSION and top.topic == second_sums.TOPIC and _drops(chart, top, second.question):
+        return  # how many mm is 12 feet less 3: no part of a sum is let fall
     if (other >= CERTAIN or (hardly and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]

@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cache, cached_property, reduce
 from operator import or_
+from typing import Any
 
 from intents.beside import passed
 from intents.chart import Chart, Hit
@@ -263,6 +264,12 @@ class Asker:
 def _gives(captures: tuple[Capture, ...]) -> frozenset[str]:
     """The parameters that an island gives: 3x7 gives a length and a height. There are as many as in the grammar."""
     return frozenset(part.strip() for name, _, _ in captures for part in name.split(","))
+
+
+def manner_of(chart: Chart, phrases: Phrases, taken: int) -> dict[str, Any]:
+    """How a sentence says to answer, besides the tokens that are taken: for a question that no rule made."""
+    hits = [hit for hit in chart.hits if phrases.patterns[hit.pattern].topic == MANNER and not hit.mask & taken]
+    return place(chart, [], (), manner=Asker(chart, phrases, hits).how).manner if hits else {}
 
 
 def by_pattern(chart: Chart) -> dict[int, list[Hit]]:

@@ -31,6 +31,7 @@ from solvers.working import Working
 
 MOST_PARTS = 60
 SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many metres
+NO_INCHES = 300  # nor is one of so many inches, where the answer is asked in metric
 WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
 WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
 BELOW_ZERO = "That is less than nothing: more is taken off than there is, by as much as the answer says."
@@ -97,7 +98,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     if not said:
         if bare and not _no_millimetres(bare, said, numbers):
             return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
-        return _fractions_are_inches(whole)
+        return with_units(_in_unit(whole, "mm"), "mm") if _in_metric(work, numbers) else _fractions_are_inches(whole)
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
@@ -124,11 +125,19 @@ def _no_millimetres(bare: BareUnit, said: list[Length], numbers: list[Number]) -
     return bare is BareUnit.MILLIMETRES and feet and (in_parts or all(leaf.value < SURELY_MM for leaf in numbers))
 
 
+def _in_metric(work: Working, numbers: list[Number]) -> bool:
+    """Whether bare numbers are millimetres because the answer is asked in metric: 2438 less 145, in mm."""
+    whole = all(leaf.value.denominator == 1 for leaf in numbers)
+    return work.metric and whole and max((leaf.value for leaf in numbers), default=0) >= NO_INCHES
+
+
 def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     """The unit that numbers beside these lengths are in: theirs in metric; inches, but doubtful after whole feet."""
     units = {length.unit for length in said}
     if units == {"m"} and any(leaf.value >= SURELY_MM for leaf in numbers):
         return "mm"  # 5.4 m less 2100
+    if units == {"m", "mm"} and all(leaf.value.denominator == 1 for leaf in numbers):
+        return "mm"  # 3.6 m less 47 mm and 92
     if units <= {"mm", "cm", "m"}:
         return said[0].unit if len(units) == 1 else None
     whole = all(leaf.value.denominator == 1 for leaf in (*said, *numbers))
