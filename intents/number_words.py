@@ -63,7 +63,7 @@ STARTS = (
     | frozenset(PLURALS)
     | frozenset(SCALES)
     | frozenset(ORDINALS)
-) | frozenset(["a", "an", "point", "minus", "negative", "-"])
+) | frozenset(["a", "an", "point", "minus", "negative", "-", "dozen", "couple"])
 # Words before "point" that make it a place or a temperature and no decimal: dew point ten.
 POINTS = frozenset(
     (

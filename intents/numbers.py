@@ -157,13 +157,20 @@ def _spaced(line: Line, i: int) -> list[Piece]:
     return [Piece(i + 2, Fraction(int(word + after)), digits=True)] if told else []
 
 
+_DOZENS = frozenset("a an half of couple few several by the".split())  # before a dozen: another number, or none
+
+
 def _one_group(line: Line, i: int) -> list[Piece]:
-    """A hundred, hundred, a dozen, half a dozen."""
+    """A hundred, hundred, a dozen, dozen, half a dozen, couple dozen."""
     word, after = line.words[i], line.words[i + 1]
     if word in ("a", "an") and (after in SCALES or after in GROUPS):
         return _scaled(line, i + 1, Fraction(1))
     if word in SCALES:
         return [piece._replace(sure=0.9) for piece in _scaled(line, i, Fraction(1))]
+    if word == "dozen" and not (i and (line.pieces(i - 1) or line.words[i - 1] in _DOZENS)):
+        return [Piece(i + 1, Fraction(12))]  # need dozen battens
+    if word == "couple" and line.words[i + 1 + (after == "of")] == "dozen":
+        return [Piece(i + 2 + (after == "of"), Fraction(24))]
     dozen = i + (3 if line.words[i + 1 : i + 3] == ["of", "a"] else 2 if after == "a" else 1)
     return [Piece(dozen + 1, Fraction(6))] if word == "half" and line.words[dozen] == "dozen" else []
 
