@@ -14,6 +14,7 @@ from fractions import Fraction
 from intents.reading import Reading
 from intents.sum_apart import apart
 from intents.sum_counts import both_ends, counted, thing
+from intents.sum_named import named
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
 from intents.sum_places import MIDDLE, middle, placed_by_another, shared_over
@@ -67,7 +68,8 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     if not HOURS.isdisjoint(token.text for token in tokens):
         return
     joining, splitting = None, _Reader(tokens, chart, True)
-    rest = walked(splitting) or remainder(splitting) or summed_up(splitting) or placed_by_another(splitting) or apart(splitting)
+    shapes = (named, walked, remainder, summed_up, placed_by_another, apart)
+    rest = next((read for shape in shapes if (read := shape(splitting)) is not None), None)
     if rest is not None:
         yield rest
         return
