@@ -9,7 +9,7 @@ from itertools import product
 from typing import TYPE_CHECKING, Any
 
 from assistant.record import listed, value_line
-from assistant.usual import far_out, in_usual_units
+from assistant.usual import far_out, in_usual_units, no_unit
 from intents.lengths import METRES
 from intents.measures import readings
 from intents.question import Heard, Question
@@ -29,6 +29,8 @@ if TYPE_CHECKING:
 MOST_WAYS = 8
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 SCALE_UNSAID = 0.5
+NEXT_TO = 4  # letters between two sizes said together, as " by "
+INCHES_FROM = 12  # a bare number under this, beside one in inches, may be of feet
 HALVES = 30  # two sizes this large or more, both told to the half, are of inches: nobody measures 47 1/2 feet so
 TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no scale are no Celsius
 UNIT_WORDS = {
@@ -71,7 +73,9 @@ def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]
 
 def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Heard]:
     """Two sides of one thing said with no unit are of one unit: 82 1/2 can only be inches, so 38 beside it is too."""
-    bare = {n: h for n, h in heard.items() if isinstance(h.value, Length) and n in slots and slots[n].doubt and h.bare}
+    bare = {n: h for n, h in heard.items() if isinstance(h.value, Length) and n in slots and slots[n].doubt and no_unit(h)}
+    if len(bare) == 1 and (both := _of_both(heard, *bare, slots)):
+        return both
     doubtful = [name for name, given in bare.items() if given.others]
     if len(bare) == len(doubtful) == 2 and all(h.value.value.denominator == 2 and h.value.value >= HALVES for h in bare.values()):
         return heard | {n: replace(h, value=Length(h.value.value, "in", h.text), others=()) for n, h in bare.items()}
@@ -83,6 +87,17 @@ def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Hear
         return heard
     likely = [value for value in (bare[name].value, *bare[name].others) if value.unit == sure.unit]
     return {**heard, name: replace(bare[name], value=likely[0], others=())} if likely else heard
+
+
+def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict[str, Heard] | None:
+    """The unit after the second of two sizes is that of the first: 30x44 in; but 3 by 44 in may be feet and inches."""
+    first = heard[name]
+    for other, second in heard.items():
+        near = other != name and 0 < second.start - first.end <= NEXT_TO
+        inches = isinstance(second.value, Length) and second.value.unit == "in" and first.value.value >= INCHES_FROM
+        if near and inches and other in slots and slots[other].doubt == slots[name].doubt:
+            return heard | {name: replace(first, value=Length(first.value.value, "in", first.text), others=())}
+    return None
 
 
 def _one_scale(way: tuple[Given, ...]) -> bool:

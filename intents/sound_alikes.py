@@ -284,6 +284,9 @@ class _Sounds:
 
     def _before_one_unit(self, at: int) -> Means:
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]
+        by, other = self.words[at + 2], self.words[at + 3]
+        if by in JOINTS and (_number(other) or other in beside.SOUNDS) and not _number(before):
+            return Means.NUMBER  # a sheet for foot by ate foot
         if word == "too" or after in ("degree", "degrees", "deg"):
             return Means.WORD if self.converts else Means.NUMBER
         if word == "for" and after in FEET and _number(self.words[at + 2]):  # for foot six

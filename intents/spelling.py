@@ -17,7 +17,7 @@ AS_WRITTEN = {  # slips of words too short to be told by their letters, and word
     "haf": "half", "hlf": "half", "qtr": "quarter", "fiv": "five", "nin": "nine", "tow": "two", "inchs": "inches",
     "milimeters": "millimeters", "milimetres": "millimetres", "hite": "height", "hites": "heights", "wether": "weather",
     "tale": "tail", "tales": "tails", "coarses": "courses", "meats": "meets", "rap": "wrap", "raps": "wraps", "lode": "load",
-    "dose": "does", "tux": "tucks",
+    "dose": "does", "tux": "tucks", "wot": "what", "diagnal": "diagonal", "diagnals": "diagonals",
 }  # fmt: skip
 _WORTH = {**ORDINALS, **PLURALS, **TENS, **SMALL}
 LONG = 7  # from this length on two slips are forgiven, below only one
