@@ -74,7 +74,7 @@ def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]
 def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Heard]:
     """Two sides of one thing said with no unit are of one unit: 82 1/2 can only be inches, so 38 beside it is too."""
     bare = {n: h for n, h in heard.items() if isinstance(h.value, Length) and n in slots and slots[n].doubt and no_unit(h)}
-    if len(bare) == 1 and (both := _of_both(heard, *bare, slots)):
+    if len(bare) == 1 and (both := _of_both(heard, next(iter(bare)), slots)):
         return both
     doubtful = [name for name, given in bare.items() if given.others]
     if len(bare) == len(doubtful) == 2 and all(h.value.value.denominator == 2 and h.value.value >= HALVES for h in bare.values()):

@@ -10,7 +10,7 @@ from intents.lengths import FEET, UNITS
 from intents.number_words import TAPE
 from intents.plurals import is_plural
 from intents.reading import Reading
-from intents.stated_units import stated_metric
+from intents.stated_units import square_metres, stated_metric
 from intents.tokens import Token
 from solvers.quantities import Length, Quantity
 
@@ -24,6 +24,7 @@ STOCK = frozenset(
     "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw"
     " wall".split()
 )
+SURE_UNIT = 0.9  # a length this sure was said with its unit
 METRIC = ("mm", "cm", "m")
 REACH = 16  # words before the first number of a list's item: "two of the big sliding patio doors that are about 6 by 7"
 TIGHT = ("'", '"', "/", "-", "°")  # signs that stand close to what is before and after them
@@ -74,10 +75,11 @@ class Listing:
 
     def __post_init__(self) -> None:
         self.words = [token.text for token in self.tokens] + [""] * 8
-        units = (
-            r.value.unit for row in self.chart for r in row if r.kind == "length" and isinstance(r.value, Quantity)
-        )
-        self.metric = next((unit for unit in units if unit in METRIC), "") or stated_metric(self.words)
+        lengths = [r for row in self.chart for r in row if r.kind == "length" and isinstance(r.value, Quantity)]
+        metric = (r.value.unit for r in lengths if r.value.unit in METRIC)  # type: ignore[union-attr]
+        self.metric = next(metric, "") or stated_metric(self.words)
+        if not self.metric and square_metres(self.words) and all(r.sure < SURE_UNIT for r in lengths):
+            self.metric = "m"
         numbers = [i for i, row in enumerate(self.chart) if row]
         self.near = set[int]().union(*[range(max(0, number - REACH), number + 1) for number in numbers])
 

@@ -137,6 +137,8 @@ def _sized_first(listing: Listing, i: int) -> Item | None:
     found = _sizes(listing, i)
     if found is None:
         return None
+    if (door := listing.past(found[0] + 1, _KINDS)) and _ONE.get(listing.words[door]) == "door":  # six by six eight slider
+        found = _and_inches(listing, *found)
     at = listing.past(found[0], _KINDS)
     if listing.words[at] not in _ONE:
         at = _past_unheard_kind(listing, at)
@@ -228,10 +230,15 @@ def _amount(part: Reading) -> Amount:
 
 def _with_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> Pair:
     """A door three by six eight is 6 ft 8 in high."""
+    more = listing.words[end + 1] in ("", ".", ",", "!", "?", "and", "in", "please", "what", "how")
+    return _and_inches(listing, end, sizes) if more else (end, sizes)
+
+
+def _and_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> tuple[int, tuple[Amount, ...]]:
+    """The size with the inches of a door's height that stand after it."""
     wide, high = sizes
     inches = next((n for at, n in listing.counts(end) if at == end + 1 and 0 <= n < 12), None)
-    more = listing.words[end + 1] in ("", ".", ",", "!", "?", "and", "in", "please", "what", "how")
-    if inches is None or not more or high.unit or wide.unit or high.value not in (6, 7, 8):
+    if inches is None or high.unit or wide.unit or high.value not in (6, 7, 8):
         return end, sizes
     return end + 1, (Amount(wide.end, wide.value, "ft", "ft"), Amount(end + 1, _feet(int(high.value), inches), "in", "ft"))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from itertools import pairwise
 
 from intents.lengths import INCHES, METRES
 from intents.numbers import Line
@@ -16,6 +17,7 @@ _METRIC = MILLIMETRES | _CENTIMETRES
 _STOPS = frozenset(("", ".", ",", ";", "(", ")", "!", "?"))
 _ALL = frozenset("all everything sizes numbers measurements dimensions".split())  # all in millimetres
 _OF_AREA = frozenset("square sq cubic cu".split())
+_SQUARE, _SQUARE_METRES = frozenset(("square", "sq")), frozenset(("m2", "m²", "sqm"))
 _FEET = frozenset(("feet", "foot", "ft"))
 
 
@@ -31,6 +33,11 @@ def stated_metric(words: Sequence[str]) -> str:
         if after in _STOPS and (alone or (before == "in" and i > 1 and words[i - 2] in _ALL)):
             return "mm" if word in MILLIMETRES else "cm"
     return ""
+
+
+def square_metres(words: Sequence[str]) -> bool:
+    """Whether square metres are named, given or asked for."""
+    return not _SQUARE_METRES.isdisjoint(words) or any(a in _SQUARE and b in METRES for a, b in pairwise(words))
 
 
 def in_millimetres(words: Sequence[str]) -> bool:

@@ -4,20 +4,17 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
-from itertools import pairwise
 
 from intents.chart import Chart, once
-from intents.lengths import METRES
 from intents.question import Heard
 from intents.reading import Reading
-from intents.stated_units import MILLIMETRES, stated_metric
+from intents.stated_units import MILLIMETRES, square_metres, stated_metric
 from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
 ASKED_MM = 300  # and from here on, where the answer is asked in millimetres
 LEAST_BESIDE = 30  # beside a bare 2150 a bare 90 is in millimetres too; 16 and 24 may be on centre
-SQUARE, SQUARE_METRES = frozenset(("square", "sq")), frozenset(("m2", "m²", "sqm"))
 _MILLIMETRES = MILLIMETRES | {"mils", "mill"}
 # What is measured of a roof, a frame or an arch, never of a gap: said beside metres, and of their size, it is in metres too.
 _LINES = frozenset("rise run slope side other_side diagonal radius height".split())
@@ -38,12 +35,7 @@ def metric(chart: Chart) -> bool:
     units = {
         r.value.unit for here in chart.readings for r in here if isinstance(r.value, Length) and r.sure >= SURE_UNIT
     }
-    return units <= {"mm", "cm", "m"} if units else bool(stated_metric(chart.words)) or _square_metres(chart.words)
-
-
-def _square_metres(words: list[str]) -> bool:
-    """Whether square metres are named, given or asked for."""
-    return not SQUARE_METRES.isdisjoint(words) or any(a in SQUARE and b in METRES for a, b in pairwise(words))
+    return units <= {"mm", "cm", "m"} if units else bool(stated_metric(chart.words)) or square_metres(chart.words)
 
 
 def in_metres(chart: Chart, value: Fraction, parameter: Parameter) -> bool:

@@ -99,6 +99,8 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
         if bare and not _no_millimetres(bare, said, numbers):
             return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
         return with_units(_in_unit(whole, "mm"), "mm") if _in_metric(work, numbers) else _fractions_are_inches(whole)
+    if not numbers and bare in (BareUnit.INCHES, BareUnit.FEET):  # said of the answer: 2.44 metres less 63 mm, in inches
+        work.metric = False
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
