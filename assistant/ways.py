@@ -30,6 +30,7 @@ MOST_WAYS = 8
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 SCALE_UNSAID = 0.5
 NEXT_TO = 4  # letters between two sizes said together, as " by "
+INCHES = frozenset(("in", "ins", "inch", "inches"))
 INCHES_FROM = 12  # a bare number under this, beside one in inches, may be of feet
 HALVES = 30  # two sizes this large or more, both told to the half, are of inches: nobody measures 47 1/2 feet so
 TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no scale are no Celsius
@@ -94,7 +95,9 @@ def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict
     first = heard[name]
     for other, second in heard.items():
         near = other != name and 0 < second.start - first.end <= NEXT_TO
-        inches = isinstance(second.value, Length) and second.value.unit == "in" and first.value.value >= INCHES_FROM
+        words = set(second.text.lower().replace('"', " inches").split())
+        inches = isinstance(second.value, Length) and bool(words & INCHES) and not words & UNIT_WORDS["ft"]
+        inches = inches and first.value.value >= INCHES_FROM
         if near and inches and other in slots and slots[other].doubt == slots[name].doubt:
             return heard | {name: replace(first, value=Length(first.value.value, "in", first.text), others=())}
     return None

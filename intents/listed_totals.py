@@ -170,7 +170,7 @@ def _summed(listing: Listing) -> Iterator[Reading]:
     between = [w for a, b in pairwise(areas) for w in listing.words[a.end : b.start]]
     numbers = any(listing.number_at(k) for a, b in pairwise(areas) for k in range(a.end, b.start)
                   if listing.words[k] not in ("a", "an", "one", "another"))  # fmt: skip
-    of_each = _of_each(listing, areas)
+    of_each = _of_each(listing, areas) if _alone(listing, areas) else None
     end = areas[-1].end
     near = set(between) | set(listing.words[end : end + 3])
     near -= {"at"} if not {"percent", "%"}.isdisjoint(listing.words[end + 1 : end + 5]) else set()  # squares at 10 percent
@@ -196,6 +196,12 @@ def _in_a_row(listing: Listing, last: Reading) -> list[Reading]:
         row.insert(0, replace(before, kind="area", value=Area(before.value.value, last.value.unit)))  # type: ignore[union-attr]
     sizes = [area.value.value for area in row]  # type: ignore[union-attr]
     return row if min(sizes) * _MOST_UNLIKE > max(sizes) > 0 else [last]
+
+
+def _alone(listing: Listing, areas: list[Reading]) -> bool:
+    """Whether nothing but a comma or an "and" stands between areas, and nothing after them says what they are of."""
+    between = {word for a, b in pairwise(areas) for word in listing.words[a.end : b.start]}
+    return between <= _ROW and listing.words[areas[-1].end] not in ("of", "is", "are", "for", "in")
 
 
 def _of_each(listing: Listing, areas: list[Reading]) -> int | None:
