@@ -37,7 +37,7 @@ def _products_first(parts: list[Part | None], operations: list[str]) -> Part | N
 
 
 def _left_to_right(parts: list[Part | None], operations: list[str]) -> Part | None:
-    """As spoken; a plain number times a length is one thing said together."""
+    """As spoken; a plain number times a length is one thing said together: less three times eleven and a half."""
     terms: list[Part | None] = [parts[0]]
     kept: list[str] = []
     for operation, part in zip(operations, parts[1:], strict=True):
@@ -51,11 +51,16 @@ def _left_to_right(parts: list[Part | None], operations: list[str]) -> Part | No
 
 
 def _of(terms: list[Part | None], part: Part | None) -> bool:
-    """Whether a few of a size are said, where none has its unit: 2440 take away three times 595."""
+    """Whether so many of a size are said: three times 11 1/2 off the tape, five times 27 after 12 foot.
+
+    Where none has its unit, a few of a size that the first is more than: 2440 take away three times 595.
+    """
     first, few = terms[0], terms[-1]
-    if not (isinstance(first, Number) and isinstance(few, Number) and isinstance(part, Number)):
+    if not (isinstance(few, Number) and isinstance(part, Number)) or few.value.denominator > 1:
         return False
-    return few.value.denominator == 1 and few.value <= FEW < part.value and first.value > part.value
+    if part.value.denominator > 1 or any(isinstance(term, Length) for term in terms):
+        return True
+    return isinstance(first, Number) and few.value <= FEW < part.value and first.value > part.value
 
 
 def _fold(terms: list[Part | None], operations: list[str]) -> Part | None:

@@ -6,7 +6,9 @@ from abc import ABC, abstractmethod
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from intents.lengths import METRES
 from intents.reading import Reading
+from intents.stated_units import MILLIMETRES
 from intents.sum_words import (
     BIDS,
     BY_FIRST,
@@ -37,6 +39,7 @@ class Found:
     end: int
 
 
+ANSWERED_IN = MILLIMETRES | METRES | frozenset(("cm", "centimetres", "centimeters", "metric"))
 ARTICLES = frozenset("a an the my that this".split())
 OTHERS = frozenset("weight money percent angle temperature volume".split())
 
@@ -168,6 +171,7 @@ class Parts(ABC):
             readings = [r for r in readings if "," not in self.words[r.start : r.end]]
         if self.free:
             readings = [r for r in readings if not self._dashed(r)]
+        readings = [r for r in readings if not self._into(r)] or readings
         if not readings or self._of_another_kind(i, readings):
             return None
         readings.sort(key=lambda r: (-r.end, r.kind != "length", -r.sure))
@@ -200,6 +204,12 @@ class Parts(ABC):
         if "-" not in self.words[reading.start + 1 : reading.end]:
             return False
         return any(self.words[at] == "-" and self._means_it(at, "-") for at in range(reading.start + 1, reading.end))
+
+    def _into(self, reading: Reading) -> bool:
+        """Whether an "in" that was read as inches leads to the unit of the answer: divided by 7 | in mm; not half of 36 in."""
+        if self.words[reading.start - 1 : reading.start] == ["of"]:
+            return False
+        return self.words[reading.end - 1] == "in" and self.words[reading.end] in ANSWERED_IN
 
     def _ends_well(self, end: int) -> bool:
         return end >= len(self.tokens) or self.operation(end) is not None or self.words[end] in (")", "]", "?")

@@ -96,9 +96,13 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     said = [leaf for leaf in leaves(whole) if isinstance(leaf, Length)]
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
     if not said:
-        if bare and not _no_millimetres(bare, said, numbers):
+        if bare and (work.metric or not _no_millimetres(bare, said, numbers)):
             return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
-        return with_units(_in_unit(whole, "mm"), "mm") if _in_metric(work, numbers) else _fractions_are_inches(whole)
+        if work.metric and whole.operation in (PLUS, MINUS) and all(leaf.value.denominator == 1 for leaf in numbers):
+            if max(leaf.value for leaf in numbers) < NO_INCHES:
+                raise NeedMore("bare", f"Is the {shown(numbers[0])} inches or millimetres?")
+            return with_units(_in_unit(whole, "mm"), "mm")
+        return _fractions_are_inches(whole)
     if not numbers and bare in (BareUnit.INCHES, BareUnit.FEET):  # said of the answer: 2.44 metres less 63 mm, in inches
         work.metric = False
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
@@ -125,12 +129,6 @@ def _no_millimetres(bare: BareUnit, said: list[Length], numbers: list[Number]) -
     feet = all(length.unit in ("in", "ft") and length.text for length in said)
     in_parts = any(leaf.value.denominator in (2, 4, 8, 16, 32, 64) and leaf.value.denominator > 2 for leaf in numbers)
     return bare is BareUnit.MILLIMETRES and feet and (in_parts or all(leaf.value < SURELY_MM for leaf in numbers))
-
-
-def _in_metric(work: Working, numbers: list[Number]) -> bool:
-    """Whether bare numbers are millimetres because the answer is asked in metric: 2438 less 145, in mm."""
-    whole = all(leaf.value.denominator == 1 for leaf in numbers)
-    return work.metric and whole and max((leaf.value for leaf in numbers), default=0) >= NO_INCHES
 
 
 def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
