@@ -61,8 +61,7 @@ def far_out(givens: Givens, slots: dict[str, Slot]) -> bool:
     """Whether one of them is outside of what is usual in every unit it could have."""
     for name, heard in givens.items():
         if name in slots and slots[name].usual is not None and isinstance(heard.value, Quantity):
-            stretch = 1 if isinstance(heard.value, Count | Angle) or no_unit(heard) else STRETCH
-            if not any(is_usual(slots[name], value, stretch) for value in (heard.value, *heard.others)):
+            if not any(is_usual(slots[name], value, _stretch(heard)) for value in (heard.value, *heard.others)):
                 return True
     return False
 
@@ -131,8 +130,12 @@ def _outside(parameter: Parameter, given: Given) -> bool:
         return any(too_thick(layer) for layer in value)
     if not isinstance(value, Quantity):
         return False
-    as_said = isinstance(value, Count) or no_unit(Heard(value, 0, 0, value.text))
-    return not is_usual(parameter.slot, value, STRETCH if isinstance(value, Angle) or not as_said else 1)
+    return not is_usual(parameter.slot, value, _stretch(Heard(value, 0, 0, value.text)))
+
+
+def _stretch(heard: Heard) -> int:
+    """So many times outside of what is usual a quantity is taken as it was said: a count or an angle never."""
+    return 1 if isinstance(heard.value, Count | Angle) or no_unit(heard) else STRETCH
 
 
 def too_thick(layer: object) -> bool:

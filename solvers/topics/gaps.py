@@ -32,6 +32,7 @@ ErrorOf = Annotated[Angle, Slot("How far off is it, in degrees?", least=0, most=
 CutPitch = Annotated[Pitch, Slot("What pitch was it cut for?", above=0, name="pitch it was cut for")]
 SHOWS = Fraction(1, 32)  # in; common practice: a tighter joint closes under paint or a bead
 NAMED_BY_CORNER = 75  # degrees; common practice: "a 90 degree miter" is one for a corner of 90°, cut at 45°
+MOST_ERROR = 40  # degrees; no joint is cut so far off its corner: what was said is the angle of the edge
 SEEN = 5.0  # degrees, the least error that is drawn
 HALF_DEGREE = Fraction(1, 2)  # degrees, what a saw's scale and a hand's reading are good for
 
@@ -59,6 +60,9 @@ def how_far_open(
     """
     saw = _setting(work, setting, other, cut_for)
     made = work.step("made", 180 - 2 * saw, "the corner the two cuts make")
+    far = abs(real(corner.value) - real(made.value)) > MOST_ERROR
+    edge = far and abs(2 * real(saw.value) - real(corner.value)) < MOST_ERROR / 2
+    work.refuse_when(edge, f"{work.text(saw)} on the saw is for a corner of {work.text(made)}: say the saw setting, not the edge angle")
     _open(work, corner, made, saw, face)
 
 

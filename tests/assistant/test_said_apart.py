@@ -98,3 +98,30 @@ def test_on_the_frame(said: str, answer: str) -> None:
 def test_asked_about(said: str) -> None:
     record = last(said)
     assert record["outcome"] == "asks", (record["answer"], record["say"])
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "boards cut at 44, should be 45, 7 1/4 face how open",  # no corner of 45 was said
+        "cut both pieces at 67 and the bay corner is 134, 3 1/2 face, how open is it",  # the angle of the edge
+    ],
+)
+def test_no_gap_of_a_hand(said: str) -> None:
+    assert last(said)["outcome"] in ("asks", "declined")
+
+
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        ("10 feet less three times eleven and a half", "85 1/2 in"),
+        ("108 plus 4 times 7 1/4", "137 in"),
+        ("8 plus 3 times 2", "22"),  # numbers alone go as spoken
+        ("4.8 m divided by 7 in mm", "686 mm"),
+        ("1830 plus 915 less 38 in mm", "2707 mm"),
+    ],
+)
+def test_as_spoken(said: str, answer: str) -> None:
+    record = last(said)
+    text = record["answer"]["text"].split(" (")[0] if record["answer"] else ""
+    assert (record["outcome"], text) == ("answered", answer), record["say"]
