@@ -60,9 +60,9 @@ def _usual_only(heard: Heard, slot: Slot) -> Heard:
 def far_out(givens: Givens, slots: dict[str, Slot]) -> bool:
     """Whether one of them is outside of what is usual in every unit it could have."""
     for name, heard in givens.items():
-        if name in slots and slots[name].usual is not None and isinstance(heard.value, Quantity):
-            if not any(is_usual(slots[name], value, _stretch(heard)) for value in (heard.value, *heard.others)):
-                return True
+        limited = name in slots and slots[name].usual is not None and isinstance(heard.value, Quantity)
+        if limited and not any(is_usual(slots[name], value, _stretch(heard)) for value in (heard.value, *heard.others)):
+            return True
     return False
 
 

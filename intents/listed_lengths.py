@@ -88,7 +88,9 @@ def _plain_length(listing: Listing, i: int) -> Item | None:
 def _of_something_else(listing: Listing, amount: Amount) -> bool:
     """The size of the coil or stock, or how many legs; but "40 mm, coil 600 mm" says the coil's size after it."""
     word, after = listing.words[amount.end], listing.words[amount.end + 1]
-    if word in ("leg", "legs"):
+    if word == "leg" and after.isalpha():
+        return not amount.unit and after not in _WAYS  # 3 leg flashing
+    if word == "legs":
         return not amount.unit and after in (",", ":", "of", "at") and listing.number_at(amount.end + 2)
     if word in _COUNTED or (word == "of" and after == "them"):
         return not amount.unit  # 3, 4 and 5, 8 pieces

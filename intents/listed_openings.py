@@ -55,6 +55,7 @@ _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
 _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
 _OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
+_MARKS = frozenset((":", "-"))
 _AT = frozenset(("at", "of", "@"))
 _THERE = frozenset(("it", "there", "that", "the", "this"))
 _BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "a", "an", "one", "another", "("))  # an opening, besides numbers
@@ -124,11 +125,12 @@ def _named_first(listing: Listing, i: int) -> Item | None:
     what = _ONE.get(listing.words[at])
     if what is None:
         return None
-    after = next((end for end, _ in listing.counts(at + 1) if listing.words[at + 1] == "("), at + 1)
+    told = listing.past(at + 1, _MARKS, 1)  # windows (2) 3 by 4; openings 4 at 3 by 4
+    counts = [(end, n) for end, n in listing.counts(told) if listing.words[told] == "(" or listing.words[end] in ("@", "at")]
+    after, count = counts[0] if counts else (at + 1, 1)
     found = _sizes(listing, listing.past(after, _BETWEEN, 5))
     if found and what == "door":
         found = _with_inches(listing, *found)
-    count = next((n for end, n in listing.counts(at + 1) if end == after), 1) if after > at + 1 else 1  # windows (2)
     return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
 
 

@@ -62,7 +62,8 @@ def how_far_open(
     made = work.step("made", 180 - 2 * saw, "the corner the two cuts make")
     far = abs(real(corner.value) - real(made.value)) > MOST_ERROR
     edge = far and abs(2 * real(saw.value) - real(corner.value)) < MOST_ERROR / 2
-    work.refuse_when(edge, f"{work.text(saw)} on the saw is for a corner of {work.text(made)}: say the saw setting, not the edge angle")
+    sentence = f"{work.text(saw)} on the saw is for a corner of {work.text(made)}: say the saw setting, not the edge angle"
+    work.refuse_when(edge, sentence)
     _open(work, corner, made, saw, face)
 
 
