@@ -23,8 +23,9 @@ from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
-WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP, LUMBER = "wall layer face wrap apart again lap lumber".split()
+WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP, LUMBER, LEGS = "wall layer face wrap apart again lap lumber legs".split()
 _NOMINAL_THICK, _NOMINAL_WIDE = (1, 2, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in; by what lumber is called
+_BENT = frozenset("flashing z cap bend pan drip metal profile".split())
 _LUMBER = frozenset("s stock lumber timber sticks lengths pine cedar spruce fir".split())
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
@@ -83,6 +84,7 @@ _PASSED = (
     | {
         "ladder footing": frozenset((LADDER, EXTENDS)),
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
+        "bent flashing": frozenset((LEGS,)),
         "cut list": frozenset((LUMBER,)),
         "trim sticks": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
@@ -248,6 +250,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return APART
     if not _CENTRES.isdisjoint(after[:1]):
         return SPACING
+    if after[:1] == ["leg"] and after[1:] and after[1] in _BENT:
+        return LEGS  # a three leg flashing
     if any(_named(words, k) == STOCK for k in range(end, min(end + 4, len(words)))):
         return COUNTED  # a couple of 20 footers
     if "vents" in after and (after[0] == "vents" or after[0] in _VENTS) and _few(reading):  # 2 gable vents

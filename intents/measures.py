@@ -15,10 +15,10 @@ from intents.degrees import LED, degrees, led_changes, named_temperatures
 from intents.degrees import STARTS as DEGREE_STARTS
 from intents.expansions import LEAST_PARTS, expansions
 from intents.expansions import STARTS as EXPANSION_STARTS
-from intents.lengths import UNITS, bare_lengths, lengths, spoken_pairs
+from intents.lengths import METRES, UNITS, bare_lengths, lengths, spoken_pairs
 from intents.number_words import MINUS, STARTS
 from intents.numbers import Line
-from intents.plurals import is_plural
+from intents.plurals import LINEAL, is_plural
 from intents.reading import Dims, Head, Reading, heads
 from intents.remarks import idle_places
 from intents.sizes import BY, sizes
@@ -92,6 +92,8 @@ def _numbers(line: Line, i: int) -> Iterator[Reading]:
 
 def _with_unit(line: Line, i: int, head: Head) -> Iterator[Reading]:
     word = line.words[head.unit]
+    if word in LINEAL and line.words[head.unit + 1] in METRES:  # 22 lineal metres
+        word, head = line.words[head.unit + 1], head._replace(unit=head.unit + 1)
     if word in UNITS:
         yield from lengths(line, i, head)
         yield from rises(line, i, head)
