@@ -87,6 +87,8 @@ _PASSED = (
         "bent flashing": frozenset((LEGS,)),
         "cut list": frozenset((LUMBER,)),
         "trim sticks": frozenset((LUMBER,)),
+        "weight": frozenset((LUMBER,)),
+        "cost": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
         "course layout": frozenset((LONG,)),
         "courses to openings": frozenset((COUNTED,)),  # two windows of one height
