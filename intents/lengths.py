@@ -158,7 +158,7 @@ def spoken_pairs(line: Line, i: int) -> Iterator[Reading]:
             continue
         for inches in line.pieces(feet.end + 1 if dashed else feet.end):
             after = inches.end
-            mixture = feet.digits != inches.digits and inches.form == "whole"  # 10 two windows
+            mixture = feet.digits != inches.digits and (inches.form == "whole" or inches.value < 1)  # 10 two windows
             if (
                 mixture
                 or inches.sure <= 0.5

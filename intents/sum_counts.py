@@ -10,10 +10,11 @@ from intents.number_words import PLURALS
 from intents.reading import Reading
 from intents.sum_parts import Found, Parts
 from intents.sum_words import BY_FIRST, EACH
-from solvers.quantities import Number
+from solvers.quantities import Length, Number
 from solvers.sums import TIMES, Sum
 
 MOST_COUNT = 200
+LEAST_SIZE = 20  # a bare number from here on, after "3 of", is how long each is
 _AT = frozenset(("at", "of", "o", "@", "×"))
 _AT_ALONE = frozenset(("at", "@"))  # three at 44
 _BOTH = frozenset(("each", "either", "both", "every", "per"))
@@ -66,10 +67,18 @@ def _at_each(reader: Parts, i: int) -> Found | None:
     at = i
     while at - i < MOST_NAMES and thing(reader, at):
         at += 1
-    if reader.words[at] not in (_AT if at > i else _AT_ALONE):
+    if reader.words[at] not in _AT:
         return None
     each = reader.value(at + 1)
+    if at == i and reader.words[at] not in _AT_ALONE and not (each and _size_of_each(reader, each)):
+        return None
     return Found(each.part, each.end + (reader.words[each.end] in EACH)) if each else None
+
+
+def _size_of_each(reader: Parts, each: Found) -> bool:
+    """Whether what stands after "3 of" is their size: 3 of 1190, 2 of 4 foot; not 3 of 12 boards, nor 3 of 5."""
+    length = isinstance(each.part, Length) or (isinstance(each.part, Number) and each.part.value >= LEAST_SIZE)
+    return length and not _plural(reader, each.end)
 
 
 def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
@@ -77,7 +86,8 @@ def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
     each = reader.value(i)
     if each is None or (isinstance(each.part, Number) and each.part.value == 0):
         return None
-    if any(r.kind == "number" and r.end == each.end for r in _row(reader, start)):
+    apart = reader.words[i][:1].isdigit() and reader.words[start].isalpha()  # two 3/4 sides
+    if not apart and any(r.kind == "number" and r.end == each.end for r in _row(reader, start)):
         return None  # five eighths are no five of them
     at = each.end
     if PLURALS.get(reader.words[at - 1], 2) not in _PARTS or reader.words[at] == "s":  # two fives, two 5 1/2s

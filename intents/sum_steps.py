@@ -14,7 +14,7 @@ from intents.reading import Reading
 from intents.sum_counts import both_ends, sized
 from intents.sum_parts import Found, Parts
 from solvers.quantities import Length, Number
-from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, plain_size, told_as_length
+from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, in_millimetres, leaves, plain_size, told_as_length, with_units
 
 _PLUS = frozenset("add adds adding added plus up rise climb gain higher extra more".split())
 _MINUS = frozenset(
@@ -82,6 +82,8 @@ def walked(reader: Parts) -> Reading | None:
     if told and (len(steps) < 3 or not _tell(words, steps[0].found.end, steps[1])):
         return None
     whole = _left_of(reader, steps) if left and start < 0 else _from_start(reader, steps, max(0, start))
+    if left and start < 0 and whole is not None and _less_than_nothing(whole):
+        return None
     return Reading("sum", 0, len(reader.tokens), whole) if whole is not None else None  # type: ignore[arg-type]
 
 
@@ -184,6 +186,18 @@ def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
         cuts = sum(_count(step.found.part) for step in cut)
         total = Sum(MINUS, total, Sum(TIMES, Number(Fraction(cuts), "none", str(cuts)), kerf.found.part))
     return total
+
+
+def _less_than_nothing(whole: Part) -> bool:
+    """Whether more is cut than there is, bare numbers of more than any inches being millimetres: it was not meant so."""
+    try:
+        return in_millimetres(with_units(whole, "mm" if _metric(whole) else "in")) < 0
+    except ZeroDivisionError:
+        return False
+
+
+def _metric(whole: Part) -> bool:
+    return any(isinstance(leaf, Length) and leaf.unit in ("m", "mm", "cm") for leaf in leaves(whole))
 
 
 def _whole(reader: Parts, steps: list[_Step]) -> _Step | None:

@@ -28,6 +28,10 @@ from tests.talking import last
         # bent metal
         ("z bar two up inch and an eighth out one down, whats the stretchout", "4 1/8 in"),
         ("apron four inches up the wall, six down the roof with a half hem, blank width", "10 1/2 in"),
+        ("three leg flashing 2 up 4 out 1 down, girth", "7 in"),
+        ("46 lineal metres of trim, 3.6 m sticks, how many", "13"),
+        ("openings 4 at 3 foot by 4 foot 6, wall 52 by 9 foot 6, what's left to side", "440 ft²"),
+        ("wrap's 9 by 150, wall area 1840, 6 inch laps, how many rolls", "2"),
         # counts
         ("dozen pieces of 22 1/2 from 12 footers, how many sticks", "2"),
         ("couple dozen at 18 inches from 10 foot stock", "4"),
@@ -91,6 +95,8 @@ def test_on_the_frame(said: str, answer: str) -> None:
         "4 walls, 212, 318 and 190 sq ft, squares",
         "how many mm is 12 feet less 3",
         "12 plus 9 in mm",
+        "shelf 31 7/8, take two 3/4 sides off it",  # 2 3/4, or two of 3/4
+        "8 footer, cut five of 24, what's left",  # more than there is
         "rise 7 1/4, run 10 1/2, 13 rises and 12 runs, overall",
         "2 m plus 3.5 minus 40 mm",
     ],
@@ -117,6 +123,8 @@ def test_no_gap_of_a_hand(said: str) -> None:
         ("10 feet less three times eleven and a half", "85 1/2 in"),
         ("108 plus 4 times 7 1/4", "137 in"),
         ("8 plus 3 times 2", "22"),  # numbers alone go as spoken
+        ("from 5.1 m cut 3 of 1190 with 4 mm each cut, left?", "1518 mm"),
+        ("cut 4 of 27 5/8 from 10 foot, whats left", "9 1/2 in"),
         ("4.8 m divided by 7 in mm", "686 mm"),
         ("1830 plus 915 less 38 in mm", "2707 mm"),
     ],
