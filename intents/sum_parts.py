@@ -39,6 +39,7 @@ class Found:
     end: int
 
 
+LED_BY = frozenset("a an the my another".split())
 ANSWERED_IN = MILLIMETRES | METRES | frozenset(("cm", "centimetres", "centimeters", "metric"))
 ARTICLES = frozenset("a an the my that this".split())
 OTHERS = frozenset("weight money percent angle temperature volume".split())
@@ -88,10 +89,16 @@ class Parts(ABC):
             return None
         self.depth += 1
         found = self._bracket(i) or self._share(i) or self._several(i) or self.value(i, listed)
+        if found is None and self.words[i] in LED_BY and self._operated(i) and i + 1 < len(self.chart) and self.chart[i + 1]:
+            found = self.part(i + 1, listed)  # plus a 1/4 gap
         self.depth -= 1
         if not self.depth:  # within another part the depth may have cut it short
             self.parts[i, listed] = found
         return found
+
+    def _operated(self, i: int) -> bool:
+        """Whether a plus or a less stands right before a place."""
+        return i > 0 and self.words[i - 1] in ("plus", "less", "minus", "+")
 
     def _bracket(self, i: int) -> Found | None:
         if self.words[i] not in ("(", "["):
@@ -226,7 +233,7 @@ class Parts(ABC):
                 return operation, Number(Fraction(factor), "none"), end + (words[-1] in BIDS and self.words[end] in WHOLE)
         then = at + (self.words[at] == "and")
         then += self.words[then] == "then"
-        bid = BIDS.get(self.words[then]) if then > at else None
+        bid = BIDS.get(self.words[then]) if then > i else None  # "and halve it", ", halve it"
         if bid is not None and self.words[then + 1] in WHOLE:
             return bid[0], Number(Fraction(bid[1]), "none"), then + 2
         for reading in self.chart[at] if at < len(self.chart) else ():

@@ -122,6 +122,8 @@ def test_no_gap_of_a_hand(said: str) -> None:
     [
         ("10 feet less three times eleven and a half", "85 1/2 in"),
         ("108 plus 4 times 7 1/4", "137 in"),
+        ("46 5/8 plus a 1/4 gap either end", "47 1/8 in"),
+        ("96 less 3 1/2, halve it", "46 1/4 in"),
         ("8 plus 3 times 2", "22"),  # numbers alone go as spoken
         ("from 5.1 m cut 3 of 1190 with 4 mm each cut, left?", "1518 mm"),
         ("cut 4 of 27 5/8 from 10 foot, whats left", "9 1/2 in"),
