@@ -233,7 +233,8 @@ class Conversation:
         carry = self.last if follows or same else None
         ways = self.ways(best, carry or self._pointed(record["heard"], best)) + self._doubted(record["heard"], best)
         vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
-        if best.lacking or (near and not vain and not self._agree(ways, near)):  # half its words told no topic
+        agree = bool(near) and self._agree(ways, near)
+        if (best.lacking or (near and not vain)) and not agree:  # half its words told no topic
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             put_asked(record, None, f"Do you mean {meant([best, *near[:2]], self.topics)}?")
             return

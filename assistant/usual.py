@@ -57,11 +57,12 @@ def _usual_only(heard: Heard, slot: Slot) -> Heard:
     return replace(heard, value=usual[0], others=tuple(usual[1:])) if usual else heard
 
 
-def far_out(givens: Givens, slots: dict[str, Slot]) -> bool:
-    """Whether one of them is outside of what is usual in every unit it could have."""
+def far_out(givens: Givens, slots: dict[str, Slot], most: int) -> bool:
+    """Whether one of them is outside of what is usual in every unit it could have, with its unit `most` times so."""
     for name, heard in givens.items():
         limited = name in slots and slots[name].usual is not None and isinstance(heard.value, Quantity)
-        if limited and not any(is_usual(slots[name], value, _stretch(heard)) for value in (heard.value, *heard.others)):
+        stretch = min(most, _stretch(heard))
+        if limited and not any(is_usual(slots[name], value, stretch) for value in (heard.value, *heard.others)):
             return True
     return False
 

@@ -9,7 +9,7 @@ from itertools import product
 from typing import TYPE_CHECKING, Any
 
 from assistant.record import listed, value_line
-from assistant.usual import far_out, in_usual_units, no_unit
+from assistant.usual import STRETCH, far_out, in_usual_units, no_unit
 from intents.lengths import METRES
 from intents.measures import readings
 from intents.question import Heard, Question
@@ -68,8 +68,11 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
 def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]]:
     """The ways to hand out the quantities without those that make one of them what none is; a rival saves nothing."""
     said = [question.givens, *question.swaps]
-    usual = [givens for givens in said if not far_out(givens, slots)]
-    return usual if usual and (usual[0] is said[0] or not question.rival) else said
+    for stretch in (1, STRETCH):
+        usual = [givens for givens in said if not far_out(givens, slots, stretch)]
+        if usual and (usual[0] is said[0] or not question.rival):
+            return usual
+    return said
 
 
 def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Heard]:

@@ -114,13 +114,11 @@ def _sure_of(chart: Chart, parameter: Parameter, reading: Reading) -> float:
 def possible(parameter: Parameter, value: Any) -> float:
     """A length or an angle past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
     slot = parameter.slot
-    if (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle, Count)):
+    whole = not isinstance(value, Count) or value.value.denominator == 1  # half of one is no count, as is told elsewhere
+    if not whole or (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle, Count)):
         return 1.0
-    size = value.value
-    if isinstance(value, Count) and size.denominator > 1:
-        return 1.0  # no count at all, as is told elsewhere
-    if isinstance(value, Length) and value.unit != (slot.unit or "in"):
-        size *= factor(Length, value.unit, slot.unit or "in")
+    turned = isinstance(value, Length) and value.unit != (slot.unit or "in")
+    size = value.value * (factor(Length, value.unit, slot.unit or "in") if turned else 1)
     return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0
 
 

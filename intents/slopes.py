@@ -20,6 +20,8 @@ STEEPEST_RUN = 24  # "1 in 300" is a ratio, not a roof
 _EVERY_JOINT = frozenset(["for", "in", "per", "to"])  # six for every twelve
 _TAPE_PARTS = (2, 4, 8, 16, 32)  # of an inch
 _LEVEL = frozenset(["across", "over", "along", "out", "sideways", "horizontal"])
+_PERCENT, _GRADES = frozenset(("percent", "%")), frozenset(("grade", "gradient"))
+LEAST_GRADE = 8  # percent; less is the fall of a sill
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 
@@ -29,6 +31,8 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
         if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
             continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
         word = line.words[rise.end]
+        if word in _PERCENT and line.words[rise.end + 1] in _GRADES and rise.value >= LEAST_GRADE:
+            yield Reading("pitch", i, rise.end + 2, Pitch(rise.value * 12 / 100, "in12"), 0.9)
         if rise.value.numerator < rise.value.denominator:
             yield from _part_a_foot(line, i, rise)
         if word in _PITCH:

@@ -19,6 +19,10 @@ AS_WRITTEN = {  # slips of words too short to be told by their letters, and word
     "tale": "tail", "tales": "tails", "coarses": "courses", "meats": "meets", "rap": "wrap", "raps": "wraps", "lode": "load",
     "dose": "does", "tux": "tucks", "wot": "what", "diagnal": "diagonal", "diagnals": "diagonals",
 }  # fmt: skip
+NAMES = frozenset(  # of people, that are no slips of trade words: Dave is no eave
+    "dave gary mick steve joe bob tom jim sean liam kev kevin tony paul john johnny pete dan ben sam nick matt "
+    "chris ron don terry barry colin derek phil greg jeff ray stan ken wayne darren shane fellas grandad".split()
+)
 _WORTH = {**ORDINALS, **PLURALS, **TENS, **SMALL}
 LONG = 7  # from this length on two slips are forgiven, below only one
 
@@ -50,7 +54,7 @@ class Speller:
     def __init__(self, vocabulary: Collection[str], leave: Collection[str], ordinary: Collection[str] = ()) -> None:
         self.ordinary = frozenset(ordinary)
         self.known = frozenset(vocabulary)
-        self.leave = frozenset(leave) | self.known
+        self.leave = frozenset(leave) | self.known | NAMES
         self.by_letter: dict[str, list[str]] = {}
         for word in sorted(vocabulary):  # of two words as near, always the same one
             if len(word) >= SHORTEST and word.isalpha():

@@ -107,7 +107,8 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
         return None
     second = next(iter(listing.amounts(first.end + 1)), None)
     several = listing.words[first.end + 1] in _SEVERAL_SIZES  # two by fours
-    if second is None and listing.words[first.end] == "by" and not several:
+    one_by = first.value == 1 and listing.words[first.end + 1] in _KINDS  # 1-by furring
+    if second is None and listing.words[first.end] == "by" and not several and not one_by:
         return None
     end = second.end if second else first.end + 1 + several
     end = listing.past(end, _LAID, 3) if several else end

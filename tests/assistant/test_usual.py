@@ -63,7 +63,7 @@ def test_the_unit_left_out(said: str, answer: str) -> None:
         ("plumb cut for a pitch of 18", "18 in 12 or 18°"),
         ("course layout 9 foot wall, exposure 30", "Is the exposure 30 in?"),
         ("fasteners for 900 courses 20 ft long at 16", "Is the courses or straps 900?"),
-        ("marks every 25 feet along 90 feet", "Is the spacing 25 ft?"),
+        ("marks every 60 feet along 200 feet", "Is the spacing 60 ft?"),
     ],
 )
 def test_it_is_asked_whether_it_was_meant(said: str, asked: str) -> None:
