@@ -25,6 +25,7 @@ if TYPE_CHECKING:
 
 THICKEST = {"sheathing": 3, "strapping": 4, "cladding": 4}  # in; common practice
 THICKEST_OF_ALL = 12  # in
+GUESSED = 0.05  # how sure a unit is that nothing but the size tells: asked about, where it is the only way that can be
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
@@ -46,7 +47,9 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     others = [heard for name, heard in givens.items() if name not in strange]
     if any(_metric(heard) for heard in others):
         return metric[:1] or [givens]
-    return [givens, *metric[:1], *imperial[:1]]
+    guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
+               for way in (*metric[:1], *imperial[:1])]  # fmt: skip
+    return [givens, *guessed]
 
 
 def _usual_only(heard: Heard, slot: Slot) -> Heard:
@@ -131,7 +134,7 @@ def _outside(parameter: Parameter, given: Given) -> bool:
         return any(too_thick(layer) for layer in value)
     if not isinstance(value, Quantity):
         return False
-    return not is_usual(parameter.slot, value, _stretch(Heard(value, 0, 0, value.text)))
+    return given.sure == GUESSED or not is_usual(parameter.slot, value, _stretch(Heard(value, 0, 0, value.text)))
 
 
 def _stretch(heard: Heard) -> int:

@@ -312,9 +312,15 @@ def _so_many_of_them(chart: Chart, question: Question) -> None:
         question.givens = {name: heard for name, heard in question.givens.items() if name != "count"} | {"area": area}
 
 
-def _clear_between(chart: Chart, question: Question) -> None:
-    """What is clear between two posts is less than the whole."""
+def _no_such_sum(chart: Chart, question: Question) -> None:
+    """What is clear between two posts is less than the whole; three of twelve boards are no 36."""
     total = question.givens.get("sum")
+    if total is None:
+        return
+    end = places_of(chart, total)[1]
+    things = chart.words[end : end + 1] and chart.words[end].isalpha() and chart.words[end].endswith("s")
+    if things and re.fullmatch(r"\w+ of (?:the )?\w+", total.text):
+        question.lacking = 1
     added = total is not None and getattr(total.value, "operation", "") == PLUS
     if added and {"clear", "overall"} <= set(chart.words):
         question.lacking = 1
@@ -363,7 +369,7 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "ladder footing": _ladder,
     "weight": _priced,
     "cost": _so_many_of_them,
-    "tape arithmetic": _clear_between,
+    "tape arithmetic": _no_such_sum,
     "cut list": _left_of_it,
     "out of square": _measured_across,
     "conversion": _footers,
