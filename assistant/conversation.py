@@ -15,6 +15,7 @@ from assistant import acts, at_the_saw, changes, choices, context, hearing, repl
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.idle import of_no_effect
+from assistant.last_in_unit import last_in_unit
 from assistant.names import article, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
@@ -140,7 +141,7 @@ class Conversation:
             return
         if said and self._acted_after(record, said, text, questions):
             return
-        if at_the_saw.ask_the_saw(self, record, text):
+        if at_the_saw.ask_the_saw(self, record, text) or last_in_unit(self, record, text):
             return
         if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
             return

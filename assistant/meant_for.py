@@ -37,8 +37,14 @@ class Wanted:
     sure: bool = False  # whether other words say that all else is as before
 
 
+_SAID_AGAIN = re.compile(r"(.+?)[.,;!]+\s*(?:i|we)\s+(?:said|meant|mean)\s+(.+?)[.!]*", re.IGNORECASE)
+
+
 def without_echo(rest: str) -> str:
     """The words of a change without its number's digits said once more: "a hundred and thirteen, one three"."""
+    again = _SAID_AGAIN.fullmatch(rest)
+    if again and [r.value for r in numbers_in(again[1])] == [r.value for r in numbers_in(again[2])]:
+        return again[1]
     before, comma, echo = rest.rpartition(",")
     words = re.findall(r"[a-z]+|\d", echo.lower())
     digits = "".join(DIGITS.get(word, word) for word in words)

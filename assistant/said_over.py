@@ -20,7 +20,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import heard_in, numbers_in
 from intents.tokens import Token, tokenize
-from solvers.quantities import Number, Pitch, Quantity
+from solvers.quantities import Count, Number, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -77,6 +77,8 @@ def said_over(
     new = said[0]
     held = [place for place in places_of(last.text) if _takes_the_place(new.value, place.value)]
     held = [place for place in held if isinstance(place.value, Number)] if counted else held
+    counts = [given.value.text for given in last.givens.values() if isinstance(given.value, Count)] if counted else []
+    held = [place for place in held if last.text[place.start : place.end] in counts] or held
     place = _place_for(new, held, last.text, rest, old, corrects, lead)
     if place is None:
         return None

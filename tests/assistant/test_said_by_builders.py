@@ -62,6 +62,58 @@ def test_is_never_answered_as_it_is(said: str) -> None:
     assert record["outcome"] == "asks" or not record["answer"]["text"].startswith(wrong), record["say"]
 
 
+@pytest.mark.parametrize(
+    ("lines", "answer"),
+    [
+        (("dew point at 21 C and 60 percent", "in Fahrenheit"), "55.3 °F"),
+        (("weight of 20 boards at 14 lb", "and in kilos?"), "127 kg"),
+        (("ladder footing for 14 ft", "No, sixteen. I said sixteen."), "48 in (4 ft)"),
+        (("five slats 3 1/2 wide in a 40 inch opening, gaps at both ends too", "and with six of em"), "2 11/16 in"),
+        (("rake return 6/12", "no, I meant 8, I said 8"), "61.8°"),
+    ],
+)
+def test_what_is_said_after_an_answer(lines: tuple[str, ...], answer: str) -> None:
+    record = last(*lines)
+    assert (record["outcome"], record["answer"] and record["answer"]["text"]) == ("answered", answer), record["say"]
+
+
+def test_what_is_told_of_the_job() -> None:
+    record = last("remember we're overhanging fifteen inches on the rakes", "what's the overhang")
+    assert "15 in" in record["say"]
+    record = last("note: delivery came with the wrong trim", "Read me what I've got for today.")
+    assert (record["outcome"], "wrong trim" in record["say"]) == ("noted", True)
+
+
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        ("Will my saw swing to 61? The stop's at 50.", "no"),
+        ("squares for 1340 sq ft, the waste's in there already", "13.4 squares"),
+        ("20 mm boards on 45 mm battens, 35 mm into the battens, screw?", "55 mm"),
+        ("a 25 percent grade in degrees", "14°"),
+        ("19 courses, each runs the full 28 feet, boards come 16 foot long, no waste", "34"),
+        ("strapping 3/4 over a inch of foam and half inch ply, inch an a half in to the stud, shortest screw", "3 3/4 in"),
+        ("window cill 150 wide at 10 degrees, how much lower is the front edge", "26 mm"),
+    ],
+)
+def test_more_is_answered(said: str, answer: str) -> None:
+    record = last(said)
+    assert (record["outcome"], record["answer"] and record["answer"]["text"]) == ("answered", answer), record["say"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "3 of 12 boards are bad",
+        "post 90 mm thick either end, 3 m overall, clear between them?",
+        "screw through 3/4 board, 3/4 strap and an 8 inch ply, 1 1/2 into the stud",
+        "ladder at 2",
+    ],
+)
+def test_more_is_asked(said: str) -> None:
+    assert last(said)["outcome"] == "asks"
+
+
 def test_the_saw_is_asked_about_what_was_stated() -> None:
     lines = ("My saw stops at 52.", "Roof's five twelve, fascia plumb.", "so with that saw can I get the rake return cut")
     record = last(*lines)

@@ -1,0 +1,47 @@
+"""The answer before in a unit that its question was not asked in: "and in Fahrenheit", "what's that in kilos"."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.pending import Asked
+from assistant.record import Record
+from intents.question import Question
+from solvers.quantities import Quantity, Temperature, Volume, Weight
+from solvers.slots import Given
+from solvers.sums import Measure
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+_CONVERSION = "conversion"
+_ASKED = re.compile(
+    r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is)\W+)*"
+    r"(?:in|to|into|as)\s+(?:degrees\s+)?([a-z]+)(?:\s+please)?\W*",
+    re.IGNORECASE,
+)
+_UNITS: dict[str, tuple[type[Quantity], str]] = {
+    **dict.fromkeys(("fahrenheit", "f"), (Temperature, "FAHRENHEIT")),
+    **dict.fromkeys(("celsius", "centigrade", "c"), (Temperature, "CELSIUS")),
+    **dict.fromkeys(("kg", "kilos", "kilograms", "kilo"), (Weight, "KILOGRAMS")),
+    **dict.fromkeys(("pounds", "lb", "lbs", "pound"), (Weight, "POUNDS")),
+    **dict.fromkeys(("litres", "liters", "litre", "liter"), (Volume, "LITRES")),
+    **dict.fromkeys(("gallons", "gallon", "gal"), (Volume, "GALLONS")),
+}
+
+
+def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for the last answer in another unit of its kind; if so that is converted."""
+    asked = _ASKED.fullmatch(text)
+    kind, unit = _UNITS.get(asked[1].lower(), (None, "")) if asked else (None, "")
+    answer = c.last.record.get("answer") if c.last else None
+    if kind is None or not answer or answer["value"] is None or answer["unit"] not in kind.units:
+        return False
+    topic = c.topics[_CONVERSION]
+    value = Measure(kind(Fraction(str(answer["value"])), answer["unit"], answer["text"]))
+    to = topic.parameter("to").kind[unit]  # type: ignore[index]
+    givens = {"value": Given("value", value, "earlier"), "to": Given("to", to, "asked")}
+    c.finish(record, [c.worked(Asked(topic, {}), givens)], Question(_CONVERSION))
+    return True
