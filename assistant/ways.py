@@ -32,6 +32,7 @@ SCALE_UNSAID = 0.5
 NEXT_TO = 4  # letters between two sizes said together, as " by "
 INCHES = frozenset(("in", "ins", "inch", "inches"))
 INCHES_FROM = 12  # a bare number under this, beside one in inches, may be of feet
+FEW = 4  # so many times as long as the other the one side mostly is at most: 22 one way and 31 foot 6 the other
 HALVES = 30  # two sizes this large or more, both told to the half, are of inches: nobody measures 47 1/2 feet so
 TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no scale are no Celsius
 UNIT_WORDS = {
@@ -101,6 +102,10 @@ def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict
         words = set(second.text.lower().replace('"', " inches").split())
         inches = isinstance(second.value, Length) and bool(words & INCHES) and not words & UNIT_WORDS["ft"]
         inches = inches and first.value.value >= INCHES_FROM
+        feet = isinstance(second.value, Length) and bool(words & UNIT_WORDS["ft"]) and other in slots
+        feet = feet and slots[other].doubt == slots[name].doubt
+        if feet and 1 / FEW <= float(first.value.value * 12 / second.value.to("in").value) <= FEW:
+            return heard | {name: replace(first, value=Length(first.value.value, "ft", first.text), others=())}
         if near and inches and other in slots and slots[other].doubt == slots[name].doubt:
             return heard | {name: replace(first, value=Length(first.value.value, "in", first.text), others=())}
     return None

@@ -39,6 +39,8 @@ _NAME_ENDS = frozenset(
 _STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
 _AGAIN = frozenset(", that thats which is it so really actually about only measures just".split())
 _RESTATES = frozenset("that thats which actually really true".split())
+_OVER = frozenset(("over", "on", "onto", "through"))
+_AFTER_NAMELESS = frozenset(("and", "with", ",", ".", ";", "then"))
 _SEVERAL = frozenset("layers layer courses sheets plies thicknesses".split())
 _TELLING = LAYER_WORDS | _SEVERAL
 _HOLDS = frozenset("penetration pen bite biting embedment embed into hold grip".split())
@@ -73,7 +75,7 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
     items = [nominal(listing, i, LAYER_WORDS) or _several(listing, i) or _layer(listing, i) for i in range(len(listing.chart))]
     if not any(items):
         return
-    items = [item or _unheard_of(listing, i) for i, item in enumerate(items)]
+    items = [item or _unheard_of(listing, i) or _nameless(listing, i) for i, item in enumerate(items)]
     items = [None if item and _contrasted(listing.words, i) else item for i, item in enumerate(items)]
     for first in items:
         if first is None:
@@ -211,6 +213,17 @@ def _unheard_of(listing: Listing, i: int) -> Item | None:
             end += 1
         if end > start and listing.words[end] in _ENDS:
             return Item(i, end, (amount,), what=" ".join(listing.words[start:end]), sure=0.9, led=False)
+    return None
+
+
+def _nameless(listing: Listing, i: int) -> Item | None:
+    """A thickness over which another layer is said to go, itself with no name: trim over 7/16 and so much in the framing."""
+    if i == 0 or listing.words[i - 1] not in _OVER:
+        return None
+    for amount in listing.amounts(i):
+        told = amount.unit in ("in", "mm") or amount.value.denominator > 2
+        if told and _thin(listing, amount) and listing.words[amount.end] in _AFTER_NAMELESS:
+            return Item(i, amount.end, (amount,), what="layer", sure=0.9, led=False)
     return None
 
 

@@ -23,7 +23,7 @@ from intents.question import Heard
 from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, metric, millimetres
+from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, large_bare, metric, millimetres
 from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
@@ -222,7 +222,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if warm or (parameter.kind in (Length, Angle) and _slopes(chart, reading)):
         return None
     if reading.kind == "length" and reading.sure <= PLACED_IN:
-        if reading.value.unit == "in" and metric(chart):  # type: ignore[union-attr]
+        if reading.value.unit == "in" and (metric(chart) or large_bare(chart)):  # type: ignore[union-attr]
             return None  # 40 | in the stud, where all else is metric
         if packed(chart.words, reading.end - 1):
             return None  # 8 | in a box

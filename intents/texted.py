@@ -37,7 +37,7 @@ _NORTH = frozenset("wall side gable end elevation".split())
 _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a number yet to be told, or the north
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "w", "n", "sq", "dr", "lvl", "nth", "oh", "b", "×", "deg"))
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "w", "n", "sq", "dr", "lvl", "nth", "oh", "b", "×", "deg", "no"))
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
 MOST_DOORS = 99
@@ -55,7 +55,9 @@ def texted(tokens: list[Token]) -> list[Token]:
         if at <= passed:
             continue
         whole = _whole(words, at) if token.text in _SHORT else token.text
-        if token.text == "w" and words[at + 1] == "/":
+        if token.text == "no" and words[at - 1].isdecimal() and _numbered(words[at + 1 :]):
+            whole, passed = "at", at + (words[at + 1] == ".")  # 8 no. 1150 long
+        elif token.text == "w" and words[at + 1] == "/":
             whole, passed = ("without", at + 2) if words[at + 2] == "o" else ("with", at + 1)
         elif token.text == "b" and words[at + 1] == "4" and tokens[at].start == token.end:
             whole, passed = "before", at + 1
@@ -88,6 +90,12 @@ def _whole(words: list[str], at: int) -> str:
         squares = before in _BEFORE_SQUARES and (after == "of" or after in _STOPS)
         return "squares" if squares or (after == "of" and before.isdecimal()) else word
     return _rare(word, before, after)
+
+
+def _numbered(after: list[str]) -> bool:
+    """Whether a size follows: so many in number of it."""
+    at = after[:1] == ["."]
+    return after[at : at + 1] != [] and after[at][:1].isdecimal()
 
 
 def _sized(before: str) -> bool:

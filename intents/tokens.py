@@ -40,7 +40,7 @@ _SHORT = frozenset(
 )
 _UNITS = frozenset(["ft", "in", "mm", "cm", "m", "foot", "feet", "inch", "inches", "yd"])
 _EIGHTHS, _SOME_EIGHTHS = ("ate's", "eight's", "ates"), frozenset("three five seven 3 5 7".split())
-_IS = frozenset(["what", "where", "how", "who", "it", "that", "there", "here", "when", "which"])
+_IS = frozenset(["one", "what", "where", "how", "who", "it", "that", "there", "here", "when", "which"])
 LONGEST = 24  # digits in a number: past this it is not a measurement, and int() would refuse thousands of them
 
 
@@ -135,7 +135,7 @@ def _add_word(tokens: list[Token], word: str, start: int, plain: str) -> None:
         tokens.append(Token("eighths", start, end))
     elif word.endswith("'s"):
         tokens.append(Token(word[:-2], start, end - 2))
-        if word[:-2] in _IS:
+        if word[:-2] in _IS and (word[:-2] != "one" or plain[end : end + 2].strip().isalpha()):  # one's ninety, and no 190
             tokens.append(Token("is", end - 2, end))
     else:
         tokens.append(Token(word, start, end))

@@ -59,9 +59,9 @@ def millimetres(chart: Chart, reading: Reading) -> bool:
     if own.denominator > 1 or own < LEAST_BESIDE:
         return False
     if own < SOME_MM:
-        plain = PLAIN_MM if _large_bare(chart) > 0 else ASKED_MM if _asks_millimetres(chart) else None
+        plain = PLAIN_MM if large_bare(chart) > 0 else ASKED_MM if _asks_millimetres(chart) else None
         return plain is not None and any(word.isdecimal() and int(word) >= plain for word in chart.words)
-    return _large_bare(chart) > 0 or _asks_millimetres(chart)
+    return large_bare(chart) > 0 or _asks_millimetres(chart)
 
 
 @once
@@ -79,7 +79,7 @@ def metric_alone(chart: Chart) -> bool:
 
 
 @once
-def _large_bare(chart: Chart) -> int:
+def large_bare(chart: Chart) -> int:
     """How many bare numbers are plainly millimetres by their size; none where anything is said in a unit."""
     rows = [r for row in chart.readings for r in row]
     if any(r.kind in ("length", "area", "money", "weight") and r.sure >= SURE_UNIT for r in rows):

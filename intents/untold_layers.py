@@ -22,7 +22,7 @@ _KINDS = {
     }.items()
     for word in words.split()
 }
-_JOINS = frozenset("over on and plus onto & + behind under".split())
+_JOINS = frozenset("then over on and plus onto & + behind under".split())
 _FIRST = frozenset("with for through : got have got had is".split())  # before a list of layers
 _FASTENERS = frozenset("nail nails screw screws staple staples".split())  # the siding nail
 _SMALL = frozenset("the a my our some".split())
