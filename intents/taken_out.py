@@ -12,6 +12,7 @@ from intents.chart import Chart
 from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Heard, Question
+from intents.reading import Dims
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from solvers.quantities import Area
@@ -36,10 +37,28 @@ def taken_out(chart: Chart, questions: list[Question], topics: Mapping[str, tupl
     if question.topic == WALL or not question.plain:
         _of_all_walls(chart, questions, topics)
     givens = question.givens
+    _faces_put_in(chart, question, topics)
     area, sized = givens.get("area"), {"wall_length", "wall_height"} <= givens.keys() and "opened" not in givens
     if sized and area is not None and isinstance(area.value, Area) and _comes_out(chart, area):
         question.givens["opened"] = question.givens.pop("area")
         question.swaps = []
+
+
+def _faces_put_in(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Give the wall its sizes where they were left over beside an area that comes out: 28' by 10', 78 sf out."""
+    parameters = {p.name: p for p in topics.get(question.topic, ())}
+    if len(question.unplaced) != 1 or not {"wall_length", "wall_height"} <= parameters.keys() - question.givens.keys():
+        return
+    area = question.givens.get("area")
+    pairs = (r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2)
+    faces = [r for r in pairs if r.sure >= LEAST_SURE and chart.said(r.start, r.end) == question.unplaced[0]]
+    if area is None or not faces or not _comes_out(chart, area):
+        return
+    sizes = zip(("wall_length", "wall_height"), faces[0].value.parts, strict=True)  # type: ignore[union-attr]
+    heard = {name: heard_as(chart, parameters[name], part, True) for name, part in sizes}
+    if all(heard.values()):
+        question.givens.update(heard)  # type: ignore[arg-type]
+        question.unplaced = []
 
 
 def _of_all_walls(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:

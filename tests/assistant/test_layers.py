@@ -98,7 +98,7 @@ def test_one_more_layer_or_another_in_its_place_is_asked_about(talk: Talk) -> No
         ("build-out: 1/2 sheathing, 3/4 strapping instead of 3/8 mesh, and 5/8 boards", 1.875),
         ("how far out with 3/4 strapping rather than the 3/8 mesh over half inch sheathing", 1.25),
         ("I want to swap the 3/8 mesh for 3/4 strapping. How much further out does the cladding come?", 0.375),
-        ("how much more does 3/4 strapping instead of 3/8 mesh stick out", 0.375),
+        ("how much further does 3/4 strapping instead of 3/8 mesh push the face out", 0.375),
         ("if I swap 1/2 sheathing for 7/16 what does the build-out change by", -0.0625),
     ],
 )
