@@ -40,7 +40,7 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
-    if not strange:
+    if not strange or any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
         return [givens]
     metric = [w for unit in METRIC if (w := _all_in(unit, givens, strange, slots)) is not None]
     imperial = [w for unit in IMPERIAL if (w := _all_in(unit, givens, strange, slots)) is not None]

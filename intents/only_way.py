@@ -319,10 +319,15 @@ def _no_such_sum(chart: Chart, question: Question) -> None:
         return
     end = places_of(chart, total)[1]
     things = chart.words[end : end + 1] and chart.words[end].isalpha() and chart.words[end].endswith("s")
-    if things and re.fullmatch(r"\w+ of (?:the )?\w+", total.text):
+    clear = "clear" in chart.words and getattr(total.value, "operation", "") == PLUS
+    if clear or (things and re.fullmatch(r"\w+ of (?:the )?\w+", total.text)):
         question.lacking = 1
-    added = total is not None and getattr(total.value, "operation", "") == PLUS
-    if added and {"clear", "overall"} <= set(chart.words):
+
+
+def _sold_so(chart: Chart, question: Question) -> None:
+    """Nothing is sold 15 ft 7 5/8 long: then it is no question of sticks."""
+    stock = question.givens.get("stock")
+    if stock is not None and isinstance(stock.value, Length) and stock.value.to("in").value.denominator in (4, 8, 16, 32):
         question.lacking = 1
 
 
@@ -368,6 +373,7 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "membrane rolls": _rolls,
     "ladder footing": _ladder,
     "weight": _priced,
+    "trim sticks": _sold_so,
     "cost": _so_many_of_them,
     "tape arithmetic": _no_such_sum,
     "cut list": _left_of_it,

@@ -108,6 +108,8 @@ def test_more_is_answered(said: str, answer: str) -> None:
         "post 90 mm thick either end, 3 m overall, clear between them?",
         "screw through 3/4 board, 3/4 strap and an 8 inch ply, 1 1/2 into the stud",
         "ladder at 2",
+        "trim a 16 foot to fit 15 7 5/8",
+        "does 3/4 strap and 5/8 siding clear a 1 1/2 inch jamb",
     ],
 )
 def test_more_is_asked(said: str) -> None:
