@@ -14,9 +14,9 @@ from intents.number_words import ORDINALS
 from intents.question import Heard
 from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
-from solvers.binding import PAGE_UNIT
+from solvers.binding import PAGE_UNIT, past_limits
 from solvers.printing import decimal
-from solvers.quantities import Angle, Count, Length, Quantity
+from solvers.quantities import Angle, Count, Length, Pitch, Quantity
 from solvers.rounding import reading
 from solvers.slots import Given, Layer, Limit, Parameter, Slot
 
@@ -67,6 +67,17 @@ def far_out(givens: Givens, slots: dict[str, Slot], most: int) -> bool:
         stretch = min(most, _stretch(heard))
         if limited and not any(is_usual(slots[name], value, stretch) for value in (heard.value, *heard.others)):
             return True
+    return False
+
+
+def impossible(givens: Givens, slots: dict[str, Slot]) -> bool:
+    """Whether one of them can't be what it was taken for, in any unit it could have: a spring angle of 90 degrees."""
+    for name, heard in givens.items():
+        if name in slots and isinstance(heard.value, Quantity) and not isinstance(heard.value, Pitch):
+            slot, values = slots[name], (heard.value, *heard.others)
+            sizes = [value.to(slot.unit or PAGE_UNIT.get(type(value), value.unit)).value for value in values]
+            if all(past_limits(slot, size) for size in sizes):
+                return True
     return False
 
 

@@ -9,7 +9,7 @@ from itertools import product
 from typing import TYPE_CHECKING, Any
 
 from assistant.record import listed, value_line
-from assistant.usual import STRETCH, far_out, in_usual_units, no_unit
+from assistant.usual import STRETCH, far_out, impossible, in_usual_units, no_unit
 from intents.lengths import METRES
 from intents.measures import readings
 from intents.question import Heard, Question
@@ -69,9 +69,11 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
 def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]]:
     """The ways to hand out the quantities without those that make one of them what none is; a rival saves nothing."""
     said = [question.givens, *question.swaps]
+    can = [givens for givens in said if not impossible(givens, slots)]
+    said, rival = (can, False) if can and can[0] is not said[0] else (said, question.rival)
     for stretch in (1, STRETCH):
         usual = [givens for givens in said if not far_out(givens, slots, stretch)]
-        if usual and (usual[0] is said[0] or not question.rival):
+        if usual and (usual[0] is said[0] or not rival):
             return usual
     return said
 

@@ -22,6 +22,7 @@ from solvers.sums import PLUS
 
 STEEPEST_BAY = 90  # degrees; a bay that turned so far would go back to the wall
 MOST_SIDES = 60
+SPRUNG = 75  # degrees from the wall; nothing is sprung at more, and corners that are less are rare
 WIDEST_SILL = 48  # in; what is wider was said in millimetres
 LEAST_READ = 60  # degrees; a gauge set to less may have been read from straight on
 WIDEST_ROLL = 12  # ft
@@ -56,6 +57,7 @@ _JOINED = frozenset("trim trims meet meets meeting into joint join joins frieze 
 _CURVES = frozenset("arc arch arched curve curved radius eyebrow".split())
 _ALONG = frozenset("the roof slope rafter along deck".split())
 _SLOPING = frozenset("ramp ramps slope sloped brace strut prop gangway plank guy rafter stringer hypotenuse".split())
+_EXTREMES = frozenset("hottest coldest warmest coolest highest lowest".split())
 _HERE = frozenset("now today outside inside indoors here currently".split())
 _PLACES = (["in", "shop"], ["in", "the"], ["in", "here"], ["in", "my"], ["at", "the"], ["out", "here"], ["this", "morning"])
 _CHANGES = frozenset("change swing drop drops fall falls rise rises difference by of colder warmer hotter cooler range".split())
@@ -129,8 +131,14 @@ def _bay(chart: Chart, question: Question) -> None:
 
 
 def _sprung(chart: Chart, question: Question) -> None:
-    """A corner taken for a number of sides that no ring has."""
-    sides = question.givens.get("sides")
+    """A corner taken for a number of sides that no ring has, or for what the moulding springs at."""
+    sides, spring = question.givens.get("sides"), question.givens.get("spring")
+    other = question.givens.get("corner") or sides
+    if spring is not None and other is not None and other.value.value < SPRUNG < spring.value.value:
+        sprung = replace(other, value=Angle(other.value.value, "deg", other.text))
+        kept = {name: heard for name, heard in question.givens.items() if name != "sides"}
+        question.givens, question.swaps = {**kept, "spring": sprung, "corner": spring}, []
+        return
     if sides is None or "corner" in question.givens or not MOST_SIDES < sides.value.value < 180:
         return
     corner = replace(sides, value=Angle(sides.value.value, "deg", sides.text))
@@ -205,6 +213,15 @@ def _room(chart: Chart, question: Question) -> None:
     within = not _INDOORS.isdisjoint(words) or any(words[at : at + 2] in _IN_THERE for at in range(len(words)))
     if celsius is not None and within and _OUTDOORS.isdisjoint(words) and WARM_ROOM[0] <= celsius.value <= WARM_ROOM[1]:
         question.givens["temperature"] = replace(heard, value=celsius, others=())
+
+
+def _hot_and_cold(chart: Chart, question: Question) -> None:
+    """The hottest it gets is not under the coldest, where neither was said by its name: 60 at worst, down to -15."""
+    hot, cold = question.givens.get("hottest"), question.givens.get("coldest")
+    if not _EXTREMES.isdisjoint(chart.words):
+        return
+    if hot is not None and cold is not None and hot.value.unit == cold.value.unit and hot.value.value < cold.value.value:
+        question.givens, question.swaps = {**question.givens, "hottest": cold, "coldest": hot}, []
 
 
 def _stated(chart: Chart, question: Question) -> None:
@@ -366,6 +383,7 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "frost tonight": _frost,
     "dew point": _room,
     "thermal movement": _stated,
+    "end gap": _hot_and_cold,
     "air gap": _gap,
     "vent opening": _gap,
     "fall": _fall,

@@ -97,6 +97,11 @@ def check_limits(slot: Slot, label: str, value: Fraction, unit: str, said: str =
             raise Refusal(f"the {label} can't be {said}: it must be {must}")
 
 
+def past_limits(slot: Slot, value: Fraction) -> bool:
+    """Whether a value, in the page's unit, is one that the slot refuses."""
+    return any(wrong for wrong, _, _ in _limits(slot, value))
+
+
 def _limits(slot: Slot, value: Fraction) -> Iterable[tuple[bool, Any, str]]:
     if slot.above is not None:
         yield value <= slot.above, slot.above, "more than"

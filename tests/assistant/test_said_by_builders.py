@@ -91,6 +91,8 @@ def test_what_is_told_of_the_job() -> None:
         ("squares for 1340 sq ft, the waste's in there already", "13.4 squares"),
         ("20 mm boards on 45 mm battens, 35 mm into the battens, screw?", "55 mm"),
         ("a 25 percent grade in degrees", "14°"),
+        ("crown springs 45 from the wall and the corner is a true ninety, cutting it flat. Miter and bevel?", "35.3°"),
+        ("aluminium cap, 4 m lengths, 15°C now, 60 at worst, down to -15 in winter, what joint gap today", "4.1 mm"),
         ("19 courses, each runs the full 28 feet, boards come 16 foot long, no waste", "34"),
         ("strapping 3/4 over a inch of foam and half inch ply, inch an a half in to the stud, shortest screw", "3 3/4 in"),
         ("window cill 150 wide at 10 degrees, how much lower is the front edge", "26 mm"),
