@@ -35,7 +35,7 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
-STEEP = 24  # rise in 12; a bare number over it is no pitch
+STEEP = 24  # rise in 12
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has have both them those cut".split())
@@ -127,8 +127,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     """Whether the line changes the question before it; if so that is asked again."""
     if c.last is None:
         return False
-    best = questions[0] if questions else None
-    more = by_so_much(wanted, c.last)
+    bare = c.last.topic.name == "cut list" and wanted.rest.strip(" .!?").isdecimal() and not wanted.old
+    more = [] if bare else by_so_much(wanted, c.last)  # so many pieces, or the stock
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
@@ -136,7 +136,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None and not _talks_of_else(over[0], wanted, c.last):
         found, text_now = [over[0]], over[1]
-    if not found or _stands_alone(best, found[0], c.last, wanted):
+    if not found or _stands_alone(next(iter(questions), None), found[0], c.last, wanted):
         return False
     if replies.doubted(c, record, text):
         return True

@@ -16,7 +16,7 @@ from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
 from solvers.binding import PAGE_UNIT, past_limits
 from solvers.printing import decimal
-from solvers.quantities import Angle, Count, Length, Pitch, Quantity
+from solvers.quantities import Angle, Count, Length, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.rounding import reading
 from solvers.slots import Given, Layer, Limit, Parameter, Slot
 
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
 
 THICKEST = {"sheathing": 3, "strapping": 4, "cladding": 4}  # in; common practice
 THICKEST_OF_ALL = 12  # in
+SCALES: dict[type[Quantity], str] = {Temperature: "degF", TemperatureChange: "dF"}
 GUESSED = 0.05  # how sure a unit is that nothing but the size tells: asked about, where it is the only way that can be
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
@@ -124,10 +125,14 @@ def is_usual(slot: Slot, value: Quantity, stretch: int) -> bool:
     """Whether a quantity is within what is usual for its slot, or `stretch` times outside."""
     if slot.usual is None:
         return True
-    unit = slot.unit or PAGE_UNIT.get(type(value), value.unit)
-    size = value.to(unit).value
+    size = value.to(_page_unit(slot, value)).value
     least, most = slot.usual
     return least <= size * stretch and size <= most * stretch
+
+
+def _page_unit(slot: Slot, value: Quantity) -> str:
+    """The unit that a slot's limits are in."""
+    return slot.unit or SCALES.get(type(value)) or PAGE_UNIT.get(type(value), value.unit)
 
 
 def unusual(asked: Asked) -> str:
@@ -150,7 +155,7 @@ def _outside(parameter: Parameter, given: Given) -> bool:
 
 def _stretch(heard: Heard) -> int:
     """So many times outside of what is usual a quantity is taken as it was said: a count or an angle never."""
-    return 1 if isinstance(heard.value, Count | Angle) or no_unit(heard) else STRETCH
+    return 1 if isinstance(heard.value, Count | Angle | Temperature | TemperatureChange) or no_unit(heard) else STRETCH
 
 
 def too_thick(layer: object) -> bool:
@@ -175,6 +180,6 @@ def is_it_meant(parameter: Parameter, given: Given) -> str:
 
 def _shown(parameter: Parameter, value: Quantity, limit: Limit) -> str:
     """A limit in the unit of what was said."""
-    unit = parameter.slot.unit or PAGE_UNIT.get(type(value), value.unit)
+    unit = _page_unit(parameter.slot, value)
     size = type(value)(limit, unit).to(value.unit).value  # type: ignore[arg-type]
-    return f"{decimal(size, 0 if size >= 10 else 2)}"
+    return f"{decimal(size, 0 if abs(size) >= 10 else 2)}"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
-from itertools import product
+from itertools import islice, product
 from typing import TYPE_CHECKING, Any
 
 from assistant.record import listed, value_line
@@ -56,14 +56,13 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
     """All ways to give the question's quantities to its parameters, the likeliest first."""
     kinds = {parameter.name: parameter.kind for parameter in parameters}
     slots = {parameter.name: parameter.slot for parameter in parameters}
-    found: list[dict[str, Given]] = []
+    found: list[tuple[Given, ...]] = []
     for said in _likely(question, slots):
         for heard in in_usual_units(_one_unit(said, slots), slots):
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
-            for way in product(*choices):
-                if len(found) < MOST_WAYS and _one_scale(way):
-                    found.append({given.name: given for given in way})
-    return found
+            found += islice(product(*choices), MOST_WAYS * 2)
+    on_scale = [way for way in found if _one_scale(way)] or found[:1]  # a wall said to be at 70 °C is refused by what is worked
+    return [{given.name: given for given in way} for way in on_scale[:MOST_WAYS]]
 
 
 def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]]:

@@ -25,10 +25,10 @@ SKY_SOURCE = "4 °C (7 °F) under the air on a clear still night: common practic
 @topic("dew point", "water")
 def dew_point(
     work: Working,
-    temperature: Annotated[Temperature, Slot(ASK_TEMPERATURE, name="temperature")],
+    temperature: Annotated[Temperature, Slot(ASK_TEMPERATURE, name="temperature", usual=(-40, 130))],
     humidity: Annotated[Percent, Slot("What is the relative humidity, in percent?", above=0, most=100, usual=(5, 100))],
     surface: Annotated[
-        Temperature | None, Slot("What is the surface's temperature?", name="surface temperature", cued=True)
+        Temperature | None, Slot("What is the surface's temperature?", name="surface temperature", cued=True, usual=(-60, 180))
     ] = None,
 ) -> None:
     """Dew point of air, on the scale of its temperature; below freezing it is the frost point, over ice.
@@ -116,8 +116,8 @@ def _scale_view(work: Working, air: Term, point: Term, kind: str, surface: Term 
 @topic("frost tonight", "water")
 def frost_tonight(
     work: Working,
-    low: Annotated[Temperature, Slot("What is tonight's low?", name="low")],
-    dew: Annotated[Temperature, Slot("What is the dew point?", name="dew point")],
+    low: Annotated[Temperature, Slot("What is tonight's low?", name="low", usual=(-60, 90))],
+    dew: Annotated[Temperature, Slot("What is the dew point?", name="dew point", usual=(-60, 90))],
 ) -> None:
     """Whether frost forms tonight: yes when a surface at the low is at or under freezing and the frost point.
 

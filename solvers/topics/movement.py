@@ -39,11 +39,15 @@ def thermal_movement(
     *,
     material: MaterialOf | None = None,
     length: PieceLength,
-    change: Annotated[TemperatureChange | None, Slot("What temperature change?", name="temperature change")] = None,
-    start: Annotated[
-        Temperature | None, Slot("What temperature does it start from?", name="temperature before", cued=True)
+    change: Annotated[
+        TemperatureChange | None, Slot("What temperature change?", name="temperature change", usual=(-300, 300))
     ] = None,
-    end: Annotated[Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True)] = None,
+    start: Annotated[
+        Temperature | None, Slot("What temperature does it start from?", name="temperature before", cued=True, usual=(-80, 220))
+    ] = None,
+    end: Annotated[
+        Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True, usual=(-80, 220))
+    ] = None,
     swing: Annotated[Swing | None, Slot("Is it warming or cooling?")] = None,
     coefficient: OwnCoefficient | None = None,
 ) -> None:
@@ -125,12 +129,18 @@ def end_gap(
     *,
     material: MaterialOf | None = None,
     length: PieceLength,
-    now: Annotated[Temperature, Slot("What is the temperature now?", name="temperature now")],
-    hottest: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True)] = None,
-    coldest: Annotated[Temperature | None, Slot("What is the coldest it gets?", name="coldest", cued=True)] = None,
-    extreme: Annotated[Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True)] = None,
+    now: Annotated[Temperature, Slot("What is the temperature now?", name="temperature now", usual=(-60, 160))],
+    hottest: Annotated[
+        Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True, usual=(-20, 220))
+    ] = None,
+    coldest: Annotated[
+        Temperature | None, Slot("What is the coldest it gets?", name="coldest", cued=True, usual=(-80, 140))
+    ] = None,
+    extreme: Annotated[
+        Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True, usual=(-80, 220))
+    ] = None,
     opposite: Annotated[
-        Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True)
+        Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True, usual=(-80, 220))
     ] = None,
     coefficient: OwnCoefficient | None = None,
 ) -> None:

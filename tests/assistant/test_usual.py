@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from solvers.binding import PAGE_UNIT
-from solvers.quantities import Area, Count, Length, Volume
+from solvers.quantities import Area, Count, Length, Temperature, Volume
 from solvers.registry import load_topics
 from tests.talking import last
 
@@ -16,7 +16,7 @@ def test_every_length_and_count_says_what_is_usual() -> None:
         for topic in load_topics().values()
         if topic.name != "tape arithmetic"
         for parameter in topic.parameters
-        if parameter.kind in (Length, Count, Area, Volume) and parameter.slot.usual is None
+        if parameter.kind in (Length, Count, Area, Volume, Temperature) and parameter.slot.usual is None
     ]
     assert lacking == []
 
@@ -63,6 +63,7 @@ def test_the_unit_left_out(said: str, answer: str) -> None:
         ("plumb cut for a pitch of 18", "18 in 12 or 18°"),
         ("course layout 9 foot wall, exposure 30", "Is the exposure 30 in?"),
         ("fasteners for 900 courses 20 ft long at 16", "Is the courses or straps 900?"),
+        ("dew point at 70 C and 60 percent", "Is the temperature 70 °C?"),
         ("marks every 60 feet along 200 feet", "Is the spacing 60 ft?"),
     ],
 )
