@@ -21,6 +21,7 @@ from assistant.speech import spoken
 from assistant.story import told_changes
 from assistant.units_kept import in_its_unit, openings
 from intents.chart import LIGHT, chart_of
+from intents.fitting import TAKEN
 from intents.matcher import read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
@@ -374,9 +375,8 @@ def _text_changed(last: Asked, more: Question) -> str:
     text = last.text
     for name, heard in more.givens.items():
         before = last.givens.get(name)
-        old = getattr(before.value, "text", "") if before else ""
-        if old and text.count(old) == 1:
-            text = text.replace(old, heard.text)
+        old = getattr(before.value, "text", "").split(TAKEN)[0] if before else ""
+        text = text.replace(old, heard.text) if old and text.count(old) == 1 else text
     return text
 
 

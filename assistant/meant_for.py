@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.said_over import FAR, NEAR, places_of, twins, word_before
-from intents.fitting import fit
+from intents.fitting import TAKEN, fit
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
@@ -150,9 +150,10 @@ def shared_unit(text: str, heard: str) -> bool:
 
 def said_bare(value: Quantity) -> bool:
     """Whether a value was said without a unit: as a number in figures or in words, and no more."""
-    said = numbers_in(value.text)
+    text = value.text.split(TAKEN)[0]
+    said = numbers_in(text)
     whole = len(said) == 1 and said[0].kind == "number" and said[0].value.value.denominator == 1  # type: ignore[union-attr]
-    return whole or value.text.replace(".", "").isdecimal()
+    return whole or text.replace(".", "").isdecimal()
 
 
 def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from intents.fitting import TAKEN
 from intents.number_words import ORDINALS
 from intents.question import Heard
 from intents.untold_layers import kind_of
@@ -28,6 +29,7 @@ THICKEST_OF_ALL = 12  # in
 SCALES: dict[type[Quantity], str] = {Temperature: "degF", TemperatureChange: "dF"}
 GUESSED = 0.05  # how sure a unit is that nothing but the size tells: asked about, where it is the only way that can be
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
+NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _MARKS = {ord(mark): None for mark in "/.,"}
@@ -87,7 +89,7 @@ def _all_in(unit: str, givens: Givens, strange: list[str], slots: dict[str, Slot
     changed = dict(givens)
     for name in strange:
         heard = givens[name]
-        length = Length(heard.value.value, unit, heard.text)
+        length = _taken(heard, unit)
         if not is_usual(slots[name], length, 1):
             return None
         changed[name] = replace(heard, value=length, others=())
@@ -96,11 +98,16 @@ def _all_in(unit: str, givens: Givens, strange: list[str], slots: dict[str, Slot
     for name, heard in givens.items():
         if name in strange or name not in slots or not isinstance(heard.value, Length) or _metric(heard) or not no_unit(heard):
             continue
-        lengths = [Length(heard.value.value, metric, heard.text) for metric in METRIC]
+        lengths = [_taken(heard, metric) for metric in METRIC]
         fitting = [length for length in lengths if is_usual(slots[name], length, 1)]
         if fitting:
             changed[name] = replace(heard, value=fitting[0], others=())
     return changed
+
+
+def _taken(heard: Heard, unit: str) -> Length:
+    """The length in a unit that was not said, which its text says."""
+    return Length(heard.value.value, unit, f"{heard.text}{TAKEN}{NAMES[unit]}")
 
 
 def _strange(heard: Heard, slot: Slot) -> bool:
@@ -150,7 +157,7 @@ def _outside(parameter: Parameter, given: Given) -> bool:
         return any(too_thick(layer) for layer in value)
     if not isinstance(value, Quantity):
         return False
-    return given.sure == GUESSED or not is_usual(parameter.slot, value, _stretch(Heard(value, 0, 0, value.text)))
+    return given.sure == GUESSED or not is_usual(parameter.slot, value, _stretch(Heard(value, 0, 0, value.text.split(TAKEN)[0])))
 
 
 def _stretch(heard: Heard) -> int:

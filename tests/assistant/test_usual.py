@@ -89,6 +89,13 @@ def test_the_reply_settles_it(lines: tuple[str, ...], answer: str) -> None:
     assert (record["outcome"], record["answer"] and record["answer"]["text"]) == ("answered", answer), record["say"]
 
 
+def test_it_says_which_unit_it_took() -> None:
+    record = last("j trim 20 wide 10 deep 3500 long, how much water")
+    assert "I took 20 as millimetres." in record["say"]
+    assert {given["text"] for given in record["givens"]} >= {"20, taken as millimetres", "10, taken as millimetres"}
+    assert last("j trim 20 wide 10 deep 3500 long, how much water", "I meant inches")["givens"][0]["unit"] == "in"
+
+
 @pytest.mark.parametrize(
     ("lines", "asked"),
     [
