@@ -21,7 +21,7 @@ from assistant.speech import spoken
 from assistant.story import told_changes
 from assistant.units_kept import in_its_unit, openings
 from intents.chart import LIGHT, chart_of
-from intents.fitting import TAKEN
+from intents.fitting import STEEPEST_RISE, TAKEN
 from intents.matcher import read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
@@ -36,7 +36,6 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
-STEEP = 24  # rise in 12
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has have both them those cut".split())
@@ -295,7 +294,7 @@ def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
 def _steep(more: Question) -> bool:
     """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
     said = [(heard.value, heard.text) for heard in more.givens.values()]
-    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEP and text.isdecimal() for v, text in said)
+    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEPEST_RISE and text.isdecimal() for v, text in said)
 
 
 def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:

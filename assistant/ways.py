@@ -96,19 +96,23 @@ def _one_unit(heard: dict[str, Heard], slots: dict[str, Slot]) -> dict[str, Hear
 
 
 def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict[str, Heard] | None:
-    """The unit after the second of two sizes is that of the first: 30x44 in; but 3 by 44 in may be feet and inches."""
+    """The unit of one of two sizes is that of the other: 30x44 in; 22 one way and 31 foot 6 the other.
+
+    But 3 by 44 in may be feet and inches, and 36 by 6 foot 8 is a door.
+    """
     first = heard[name]
     for other, second in heard.items():
-        near = other != name and 0 < second.start - first.end <= NEXT_TO
+        if other not in slots or slots[other].doubt != slots[name].doubt or not isinstance(second.value, Length):
+            continue
         words = set(second.text.lower().replace('"', " inches").split())
-        inches = isinstance(second.value, Length) and bool(words & INCHES) and not words & UNIT_WORDS["ft"]
-        inches = inches and first.value.value >= INCHES_FROM
-        feet = isinstance(second.value, Length) and bool(words & UNIT_WORDS["ft"]) and other in slots
-        feet = feet and slots[other].doubt == slots[name].doubt
-        if feet and 1 / FEW <= float(first.value.value * 12 / second.value.to("in").value) <= FEW:
-            return heard | {name: replace(first, value=Length(first.value.value, "ft", first.text), others=())}
-        if near and inches and other in slots and slots[other].doubt == slots[name].doubt:
-            return heard | {name: replace(first, value=Length(first.value.value, "in", first.text), others=())}
+        unit = ""
+        if words & UNIT_WORDS["ft"]:
+            of_a_size = 1 / FEW <= float(first.value.value * 12 / second.value.to("in").value) <= FEW
+            unit = "ft" if of_a_size else ""
+        elif words & INCHES and first.value.value >= INCHES_FROM and 0 < second.start - first.end <= NEXT_TO:
+            unit = "in"
+        if unit:
+            return heard | {name: replace(first, value=Length(first.value.value, unit, first.text), others=())}
     return None
 
 

@@ -33,11 +33,7 @@ def other_count(chart: Chart, question: Question) -> list[str]:
     end = places_of(chart, counts[0])[1]
     if _thing(chart, end):
         return []
-    left = chart.numbers & ~numbers_in(chart, question)
-    for i, word in enumerate(chart.words):
-        if left >> i & 1 and word != "1" and _thing(chart, i + 1):
-            return [chart.said(i, i + 2)]
-    return []
+    return _several(chart, question)
 
 
 def _stock_length(chart: Chart, question: Question) -> list[str]:
@@ -50,7 +46,7 @@ def _stock_length(chart: Chart, question: Question) -> list[str]:
 
 
 def _several(chart: Chart, question: Question) -> list[str]:
-    """How many there are of what is put in another unit: 4 sticks of 16 ft, how many feet."""
+    """How many things there are, where no given took it: 4 sticks of 16 ft, how many feet."""
     left = chart.numbers & ~numbers_in(chart, question)
     counts = [i for i, word in enumerate(chart.words) if left >> i & 1 and word != "1" and _thing(chart, i + 1)]
     return [chart.said(counts[0], counts[0] + 2)] if counts else []

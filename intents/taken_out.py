@@ -46,13 +46,15 @@ def taken_out(chart: Chart, questions: list[Question], topics: Mapping[str, tupl
 
 def _faces_put_in(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the wall its sizes where they were left over beside an area that comes out: 28' by 10', 78 sf out."""
-    parameters = {p.name: p for p in topics.get(question.topic, ())}
-    if len(question.unplaced) != 1 or not {"wall_length", "wall_height"} <= parameters.keys() - question.givens.keys():
-        return
     area = question.givens.get("area")
+    if len(question.unplaced) != 1 or area is None:
+        return
+    parameters = {p.name: p for p in topics.get(question.topic, ())}
+    if not {"wall_length", "wall_height"} <= parameters.keys() - question.givens.keys():
+        return
     pairs = (r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2)
     faces = [r for r in pairs if r.sure >= LEAST_SURE and chart.said(r.start, r.end) == question.unplaced[0]]
-    if area is None or not faces or not _comes_out(chart, area):
+    if not faces or not _comes_out(chart, area):
         return
     sizes = zip(("wall_length", "wall_height"), faces[0].value.parts, strict=True)  # type: ignore[union-attr]
     heard = {name: heard_as(chart, parameters[name], part, True) for name, part in sizes}
