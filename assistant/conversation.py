@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from assistant import acts, at_the_saw, changes, choices, context, hearing, replies
+from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.idle import of_no_effect
@@ -21,6 +21,7 @@ from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
+from assistant.several import so_many, worked_out
 from assistant.speech import spoken
 from assistant.told_round import look_past_story
 from assistant.usual import is_it_meant, unusual
@@ -31,7 +32,7 @@ from intents.matcher import read
 from intents.question import Question, Reading
 from intents.talk import Said, numbers_in
 from solvers.quantities import Quantity
-from solvers.registry import Worked, load_topics, work_out
+from solvers.registry import Worked, load_topics
 from solvers.slots import Given
 
 NEAR = 0.3  # two topics this near in score are both likely
@@ -125,6 +126,8 @@ class Conversation:
         reading = self.read(text)
         if reading.broken:
             put_declined(record, reading.broken)
+            return
+        if so_many(self, record, text):
             return
         questions = [question for question in reading.questions if question.score > 0]
         said = hearing.talk_in(self, text, reading, questions)
@@ -232,7 +235,8 @@ class Conversation:
         follows = (said is not None and said.topic == "follow-up" and not said.loose) or hearing.same_as_before(record["heard"])
         same = not follows and self._of_the_same(best)
         carry = self.last if follows or same else None
-        ways = self.ways(best, carry or self._pointed(record["heard"], best)) + self._doubted(record["heard"], best)
+        pointed = from_last.pointed(self, record["heard"], best)
+        ways = self.ways(best, pointed or carry) + self._doubted(record["heard"], best)
         vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
         agree = bool(near) and self._agree(ways, near)
         if (best.lacking or (near and not vain)) and not agree:  # half its words told no topic
@@ -240,7 +244,7 @@ class Conversation:
             put_asked(record, None, f"Do you mean {meant([best, *near[:2]], self.topics)}?")
             return
         self.finish(record, ways, best)
-        if same and record["outcome"] == "answered":
+        if (same or pointed) and record["outcome"] == "answered":
             record["say"] = spoken(f"With {listed(as_before(record), 'and')} as before. ") + record["say"]
 
     def _of_the_same(self, question: Question) -> bool:
@@ -248,7 +252,7 @@ class Conversation:
         if self.last is None or not question.missing or question.topic == self.last.topic.name or question.lacking:
             return False
         parameters = self.topics[question.topic].parameters
-        carried = _carried(self.last, parameters)
+        carried = from_last.carried(self.last, parameters)
         return set(question.missing) <= carried.keys()
 
     def _whole_first(self, best: Question, near: list[Question]) -> tuple[Question, list[Question]]:
@@ -258,23 +262,6 @@ class Conversation:
         if not whole or best.score - whole[0].score > LEVEL or (vain and whole[0].rival):
             return best, near
         return whole[0], whole[1:]
-
-    def _pointed(self, text: str, question: Question) -> Asked | None:
-        """What "it" or "that" stands for in a question that lacks a value ("can my saw cut it?"): the last answer."""
-        answer = self.last.record.get("answer") if self.last else None
-        if (
-            not answer
-            or answer["value"] is None
-            or not {"it", "that", "this", "them"} & set(text.lower().strip("?.! ").split())
-        ):
-            return None
-        topic = self.topics[question.topic]
-        for parameter in (topic.parameter(name) for name in question.missing):
-            named = set(parameter.label.split()) <= set(answer["name"].lower().split())
-            if named and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
-                value = parameter.kind(Fraction(str(answer["value"])), answer["unit"], answer["text"])
-                return Asked(topic, {parameter.name: Given(parameter.name, value, "earlier")})
-        return None
 
     def _doubted(self, text: str, question: Question) -> list[Way]:
         """The question as it would be with each doubtful word heard the other way."""
@@ -292,10 +279,11 @@ class Conversation:
     def asked(self, question: Question, base: Asked | None = None) -> Asked:
         """The question's topic with what is known of it: the givens of `base`, where that is about the same."""
         topic = self.topics[question.topic]
-        givens = dict(base.givens) if base and base.topic is topic else _carried(base, topic.parameters) if base else {}
+        givens = dict(base.givens) if base and base.topic is topic else from_last.carried(base, topic.parameters) if base else {}
         asked = Asked(topic, givens)
         if base:
             asked.tape_step, asked.metric = base.tape_step, base.metric
+            asked.times = base.times if base.topic is topic else 1
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])
         if "system" in question.manner:
@@ -305,7 +293,7 @@ class Conversation:
     def ways(self, question: Question, base: Asked | None = None) -> list[Way]:
         """Every way the question could be meant, each worked."""
         asked = self.asked(question, base)
-        source = "earlier" if base is self.last and base else "asked"
+        source = "earlier" if base else "asked"
         earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
         found = []
@@ -323,10 +311,10 @@ class Conversation:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""
         givens = choices.with_choices(self, asked.topic, givens)
         full, lean = (self.facts.fill(asked.topic.parameters, givens, lean) for lean in (False, True))
-        way = Way(replace(asked, givens=full), work_out(asked.topic, full, asked.tape_step, asked.metric))
+        way = Way(replace(asked, givens=full), worked_out(asked, full))
         if lean == full:
             return way
-        other = Way(replace(asked, givens=lean), work_out(asked.topic, lean, asked.tape_step, asked.metric))
+        other = Way(replace(asked, givens=lean), worked_out(asked, lean))
         return way if adds(way.worked, other.worked) else other
 
     def finish(self, record: Record, ways: list[Way], question: Question) -> None:
@@ -381,15 +369,6 @@ def sureness(question: Question) -> float:
 
 def _markable(record: Record) -> bool:
     return record["outcome"] == "answered" or (record["topic"] in ("note", "remember") and record["outcome"] == "noted")
-
-
-def _carried(base: Asked, parameters: Sequence[Any]) -> dict[str, Given]:
-    """What another topic was given under a name that values are kept under ("and the peak joint?": the same pitch)."""
-    known = {
-        base.topic.parameter(name).slot.kept: given for name, given in base.givens.items() if given.source != "assumed"
-    }
-    return {p.name: replace(known[p.slot.kept], name=p.name) for p in parameters
-            if p.slot.kept in known and isinstance(known[p.slot.kept].value, p.kind)}  # fmt: skip
 
 
 def tape_step(value: Any) -> Fraction:

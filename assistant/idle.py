@@ -7,8 +7,9 @@ number was put in the wrong place or the question is about more than the page wo
 from __future__ import annotations
 
 from assistant.pending import Asked
+from assistant.several import worked_out
 from solvers.quantities import Count, Quantity
-from solvers.registry import Worked, work_out
+from solvers.registry import Worked
 from solvers.slots import Parameter
 from solvers.working import Working
 
@@ -21,7 +22,7 @@ def of_no_effect(asked: Asked, worked: Worked) -> list[str]:
         if given.source != "asked" or not _counts(given.value) or not _may_be_left_out(parameter):
             continue
         others = {other: kept for other, kept in asked.givens.items() if other != name}
-        without = work_out(asked.topic, others, asked.tape_step, asked.metric)
+        without = worked_out(asked, others)
         if worked.working is not None and without.working is not None and _same_page(without.working, worked.working):
             idle.append(given.value.text)
     return idle

@@ -5,9 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.several import worked_out
 from solvers.exact import fraction
 from solvers.quantities import LENGTH, Length, Number
-from solvers.registry import Topic, work_out
+from solvers.registry import Topic
 from solvers.slots import Given
 from solvers.sums import Part, Sum, leaves
 
@@ -45,7 +46,7 @@ def _whole_numbers(part: Part) -> bool:
 
 def _length_of(last: Asked) -> Length | None:
     """The exact answer of the question before, when it is a length."""
-    worked = work_out(last.topic, last.givens, last.tape_step, last.metric)
+    worked = worked_out(last, last.givens)
     result = worked.working.result if worked.working else None
     if result is None or result.value is None or result.unit not in LENGTH:
         return None

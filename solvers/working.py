@@ -121,6 +121,11 @@ class Working:
         self._answered = name, term
         return term  # type: ignore[no-any-return]
 
+    @property
+    def answered(self) -> tuple[str, Term] | None:
+        """The name and the Term of the primary value, where it is a number that was worked."""
+        return self._answered
+
     def yes_or_no(self, name: str, left: Any, relation: str, right: Any, why: str) -> bool:
         """The answer is whether a relation (<=, >=) holds; it is worked and shown like any step."""
         holds = self._relate(left, relation, right)

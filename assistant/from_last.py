@@ -1,0 +1,80 @@
+"""What a question takes from the one before it: the same pitch, its answer ("can my saw cut it?"), its area or count."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.pending import Asked
+from intents.question import Question
+from solvers.quantities import Area, Count, Quantity
+from solvers.registry import Topic
+from solvers.slots import Given, Parameter
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+_POINTS = {"it", "that", "this", "them"}
+_PRICED = ("cost", "weight")
+_ASKS_AREA = re.compile(r"How much area\b")
+_COVERS = ("squares", "cladding boards", "membrane rolls")  # what is asked of the wall that was just measured
+# Another wall than the one before, or an area that is still to be told.
+_ANOTHER = re.compile(
+    r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total|if)\b",
+    re.IGNORECASE,
+)
+_EACH = re.compile(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
+
+
+def carried(base: Asked, parameters: Sequence[Parameter]) -> dict[str, Given]:
+    """What another topic was given under a name that values are kept under ("and the peak joint?": the same pitch)."""
+    known = {}
+    for name, given in base.givens.items():
+        kept = base.topic.parameter(name).slot.kept
+        if kept and given.source != "assumed":
+            known[kept] = given
+    return {
+        p.name: Given(p.name, known[p.slot.kept].value, known[p.slot.kept].source)
+        for p in parameters
+        if p.slot.kept in known and isinstance(known[p.slot.kept].value, p.kind)
+    }
+
+
+def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
+    """What a question that lacks a value takes of the last answer, which it points at or plainly goes on from."""
+    answer = c.last.record.get("answer") if c.last else None
+    if not answer or answer["value"] is None:
+        return None
+    topic = c.topics[question.topic]
+    value = Fraction(str(answer["value"]))
+    if _POINTS & set(text.lower().strip("?.! ").split()):
+        for parameter in (topic.parameter(name) for name in question.missing):
+            named = set(parameter.label.split()) <= set(answer["name"].lower().split())
+            if named and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
+                return _with(topic, parameter, parameter.kind(value, answer["unit"], answer["text"]))
+    return _covering(c, topic, question, text, answer["unit"], value, answer["text"])
+
+
+def _covering(
+    c: Conversation, topic: Topic, question: Question, text: str, unit: str, value: Fraction, said: str
+) -> Asked | None:
+    """The area just worked, for what covers it; the count just worked, for what each of them costs or weighs."""
+    parameters = {parameter.label: parameter for parameter in topic.parameters}
+    parameters = {parameter.label: parameter for parameter in topic.parameters}
+    area = unit in Area.units and topic.name in (*_COVERS, *_PRICED) and not _ANOTHER.search(text)
+    count = unit == "count" and topic.name in _PRICED and _EACH.search(text)
+    parameter = parameters.get("area") if area else parameters.get("count") if count else None
+    if parameter is None or parameter.name in question.givens or question.missing or question.unplaced:
+        return None
+    asks = c.ways(question)[0].worked.asks
+    if not _ASKS_AREA.match(asks) if area else not asks.startswith("How many"):
+        return None  # it lacks something else
+    kind = Area if area else Count
+    known = carried(c.last, topic.parameters) if c.last else {}
+    return Asked(topic, {**known, **_with(topic, parameter, kind(value, unit, said)).givens})
+
+
+def _with(topic: Topic, parameter: Parameter, value: Quantity) -> Asked:
+    return Asked(topic, {parameter.name: Given(parameter.name, value, "earlier")})

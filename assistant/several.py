@@ -1,0 +1,141 @@
+"""So many of what was just worked: "two of those walls", "both gables", "there's three like it", "double that".
+
+The question is worked again and its exact answer taken so many times, before it is rounded. What is cut from sticks
+is rounded up for all of them together, so there the length is taken so many times instead.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from functools import lru_cache
+from typing import TYPE_CHECKING, Any
+
+from assistant.record import Record
+from assistant.said_over import stem
+from assistant.speech import spoken
+from intents.question import Question
+from intents.talk import numbers_in
+from intents.tokens import tokenize
+from solvers.errors import Refusal
+from solvers.quantities import Count, Number
+from solvers.registry import Topic, Worked, work_out
+from solvers.slots import Given
+from solvers.working import Working
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+
+# What is twice as much for two of them, and the words that name one of them; and what is rounded up once for all.
+_TIMES: dict[str, str] = {
+    "wall area": "wall side", "gable area": "gable end", "strapping": "wall side", "marks on centre": "wall plate",
+    "rake length": "rake", "sloped length": "rafter slope", "hip or valley length": "hip valley", "height of courses": "",
+    "step flashing": "rake side wall", "weight": "", "cost": "", "fasteners": "wall", "vent opening": "wall",
+    "squares": "wall roof gable", "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
+}  # fmt: skip
+_TOGETHER = {
+    "trim sticks": ("total", "wall run corner"), "sealant": ("length", "joint window bead"), "cladding boards": ("area", "wall"),
+    "membrane rolls": ("area", "wall"), "soffit panels": ("run", "eave soffit side"),
+}  # fmt: skip
+_ALIKE = {"them", "those", "these", "that", "it", "this", "em", "one", "ones", "same"}
+_N = r"(?P<n>\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen|a pair|a couple)"
+_LEAD = (
+    r"(?:(?:and|so|ok|well|but|now|then|also|oh|yes|yeah|(?:what|how) about|what if|make (?:it|that)|say|if|for|that'?s|with"
+    r"|(?:actually )?(?:there(?:'?s| are| is| will be| were)|(?:we|i)(?:'?ve| have| need))(?: got)?)[ ,]+)*"
+)
+_ENDS = "together|altogether|in all|all told|in total|total|please|then|now|though|all up|combined|so|the lot"
+_OF_THEM = (
+    rf"(?:the )?{_N} (?:of )?(?:(?:all )?(?:of )?(?:them|those|these|that|it|em)(?: (?!(?:{_ENDS})\b)(?P<thing>[a-z]+))?"
+    r"|the same|(?:such|identical) (?P<such>[a-z]+)"
+    r"|(?P<like>[a-z]+)? ?(?:(?:exactly |just )?(?:like|the same as) (?:that|it|this|those|them)(?: one)?|the same|alike))"
+)
+_TIMES_SAID = (
+    rf"(?:it |that |all )?(?:times|multipl(?:y|ied)(?: it| that)? by) {_N.replace('?P<n>', '?P<times>')}"
+    rf"|{_N.replace('?P<n>', '?P<over>')} times (?:it|that|over|as (?:much|many))"
+)
+_PAIR = (
+    rf"all (?:the |those |these )?{_N.replace('?P<n>', '?P<all>')} (?P<every>[a-z]+)"
+    rf"|(?P<both>both)(?: of)?(?: the| those| them| these)?(?: (?!(?:{_ENDS})\b)(?P<pair>[a-z]+))?"
+    r"|(?P<ends>one (?:at |on |for )?(?:each|either) (?P<end>end|side))"
+    r"|(?P<twice>double|twice|triple)(?: (?:it|that|them))?"
+)
+_TAIL = rf"(?:[ ,]+(?:{_ENDS}))*"
+_LINE = re.compile(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
+_COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
+MOST = 60
+_OPENED = re.compile(r"\b(?:windows?|doors?|openings?)\b", re.IGNORECASE)
+
+
+def so_many(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for so many of what was just worked; then those are worked, or the conversation asks."""
+    last = c.last
+    if last is None or c.pending or not last.record.get("answer") or last.record["answer"]["value"] is None:
+        return False
+    if last.times > 1 and _OPENED.search(text) and numbers_in(text):
+        put_asked(record, last.topic.name, f"Is that in each of the {last.times}, or in all of them together? Ask it of one alone.")
+        return True
+    found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
+    count = _count(found) if found else 0
+    if found is None or not 2 <= count <= MOST or not _of_these(found, last):
+        return False
+    name = _TOGETHER.get(last.topic.name, ("", ""))[0]
+    if name and name in last.givens:
+        before = last.givens[name].value
+        more = replace(before, value=before.value * count, text="")
+        c.finish(record, [c.worked(last, {**_said(last), name: Given(name, more, "asked")})], Question(last.topic.name))
+    elif last.topic.name in _TIMES:
+        c.finish(record, [c.worked(replace(last, times=count), _said(last))], Question(last.topic.name))
+    else:
+        return False
+    if record["outcome"] == "answered":
+        record["say"] = spoken(f"For {count} of them. ") + record["say"]
+    return True
+
+
+def worked_out(asked: Asked, givens: dict[str, Given]) -> Worked:
+    """The question worked, as many times over as was said."""
+    return work_out(_of_several(asked.topic, asked.times), givens, asked.tape_step, asked.metric)
+
+
+@lru_cache(maxsize=64)
+def _of_several(topic: Topic, times: int) -> Topic:
+    """The topic, whose answer is of so many."""
+
+    def work(working: Working, **givens: Any) -> None:
+        topic.work(working, **givens)
+        if working.answered is None:
+            raise Refusal(f"{topic.name} gives nothing that can be taken {times} times")
+        name, one = working.answered
+        working.also("one of them", one)
+        working.said = ""
+        every = working.answer(f"{name}, {times} of them", one * times, f"{times} of them", one.unit)
+        working.check("one of them again", every / times, "=", one)
+
+    return topic if times == 1 else replace(topic, work=work)
+
+
+def _said(last: Asked) -> dict[str, Given]:
+    return {name: given for name, given in last.givens.items() if given.source != "assumed"}
+
+
+def _count(found: re.Match[str]) -> int:
+    if found["both"] or found["ends"] or found["twice"]:
+        return 3 if (found["twice"] or "").lower() == "triple" else 2
+    said = (found["n"] or found["times"] or found["over"] or found["all"] or "").lower()
+    if said in _COUNTS:
+        return _COUNTS[said]
+    read = [row.value for row in numbers_in(said) if isinstance(row.value, Number)]
+    return int(read[0].value) if read and read[0].value.denominator == 1 else 0
+
+
+def _of_these(found: re.Match[str], last: Asked) -> bool:
+    """Whether what is counted is what was just worked: no word at all, or one of the question before."""
+    if any(isinstance(g.value, Count) and g.value.value > 1 for n, g in last.givens.items() if n in ("count", "sides")):
+        return False  # so many of them were counted already
+    named = found["thing"] or found["such"] or found["like"] or found["pair"] or found["end"] or found["every"] or ""
+    if not named:
+        return True
+    words = _TIMES.get(last.topic.name) or _TOGETHER.get(last.topic.name, ("", ""))[1]
+    said = {stem(token.text) for token in tokenize(last.text)} | set(words.split())
+    return named.lower() in _ALIKE or stem(named.lower()) in said
