@@ -14,6 +14,7 @@ from typing import Any
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
+from assistant.goes_on import goes_on
 from assistant.idle import of_no_effect
 from assistant.last_in_unit import last_in_unit
 from assistant.names import article, meant
@@ -127,7 +128,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        if so_many(self, record, text):
+        if so_many(self, record, text) or goes_on(self, record, text):
             return
         questions = [question for question in reading.questions if question.score > 0]
         said = hearing.talk_in(self, text, reading, questions)

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from assistant.pending import Asked
 from assistant.record import Record
 from intents.question import Question
-from solvers.quantities import Quantity, Temperature, Volume, Weight
+from solvers.quantities import Area, Quantity, Temperature, Volume, Weight
 from solvers.slots import Given
 from solvers.sums import Measure
 
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 _CONVERSION = "conversion"
 _ASKED = re.compile(
     r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is)\W+)*"
-    r"(?:in|to|into|as)\s+(?:degrees\s+)?([a-z]+)(?:\s+please)?\W*",
+    r"(?:in|to|into|as)\s+(?:degrees\s+)?((?:(?:square|sq\.?)\s+)?[a-z]+)(?:\s+please)?\W*",
     re.IGNORECASE,
 )
 _UNITS: dict[str, tuple[type[Quantity], str]] = {
@@ -27,6 +27,8 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
     **dict.fromkeys(("celsius", "centigrade", "c"), (Temperature, "CELSIUS")),
     **dict.fromkeys(("kg", "kilos", "kilograms", "kilo"), (Weight, "KILOGRAMS")),
     **dict.fromkeys(("pounds", "lb", "lbs", "pound"), (Weight, "POUNDS")),
+    **dict.fromkeys(("square metres", "square meters", "square m", "sq m", "sq metres", "m2"), (Area, "SQUARE_METRES")),
+    **dict.fromkeys(("square feet", "square foot", "sq ft", "sq feet"), (Area, "SQUARE_FEET")),
     **dict.fromkeys(("litres", "liters", "litre", "liter"), (Volume, "LITRES")),
     **dict.fromkeys(("gallons", "gallon", "gal"), (Volume, "GALLONS")),
 }
@@ -35,7 +37,7 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
 def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for the last answer in another unit of its kind; if so that is converted."""
     asked = _ASKED.fullmatch(text)
-    kind, unit = _UNITS.get(asked[1].lower(), (None, "")) if asked else (None, "")
+    kind, unit = _UNITS.get(" ".join(asked[1].lower().replace(".", "").split()), (None, "")) if asked else (None, "")
     answer = c.last.record.get("answer") if c.last else None
     if kind is None or not answer or answer["value"] is None or answer["unit"] not in kind.units:
         return False

@@ -33,6 +33,11 @@ _LESS = {
 _BY = re.compile(
     rf"\W*(?:of\s+)?({'|'.join([*_MORE, *_LESS])})\b(\s+than\s+(?:that|it|this|before|last|the last))?", re.IGNORECASE
 )
+_ONE_MORE = re.compile(
+    r"(?:(?:and|then|now|so|ok)[ ,]+)*(?:plus|add(?: on| in)?|also|as well as|and|throw in)? *(?:an?|another|one more) +"
+    r"(?!.*\b(?:windows?|doors?|openings?|vents?|garage)\b)[^,;]+",
+    re.IGNORECASE,
+)
 _BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows, or nothing
 
 
@@ -40,6 +45,8 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     """The last question with one given more or less by the number said; none where it can't be told which, None where
     the line says no such thing."""
     said = places_of(wanted.rest)
+    if len(said) == 2 and last.topic.name == "wall area" and _ONE_MORE.fullmatch(f"{wanted.lead} {wanted.rest}".strip(" .!?")):
+        return []  # another wall's sizes, and no new sizes of this one
     if len(said) != 1:
         return None
     by = _BY.match(wanted.rest[said[0].end :])

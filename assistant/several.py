@@ -11,7 +11,7 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
-from assistant.record import Record
+from assistant.record import Record, put_asked
 from assistant.said_over import stem
 from assistant.speech import spoken
 from intents.question import Question
@@ -73,7 +73,7 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
     if last is None or c.pending or not last.record.get("answer") or last.record["answer"]["value"] is None:
         return False
     if last.times > 1 and _OPENED.search(text) and numbers_in(text):
-        put_asked(record, last.topic.name, f"Is that in each of the {last.times}, or in all of them together? Ask it of one alone.")
+        put_asked(record, last.topic.name, f"Is that in each of the {last.times}, or one in all? Ask it of one alone.")
         return True
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
     count = _count(found) if found else 0

@@ -1,0 +1,174 @@
+"""A sum that goes on: "plus 2", "and take another inch off", "split that in three", "what's left of a 16 footer".
+
+What is put to the answer before, or taken off it, is no new number in the place of an old one. Said as a correction
+("no, less 4"), it is; and "another 3 3/8" after a sum that takes away, or "an inch first", leave two readings: asked.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.pending import Asked
+from assistant.record import Record, put_asked
+from assistant.said_over import places_of
+from assistant.several import worked_out
+from intents.question import Question
+from intents.talk import numbers_in
+from solvers.exact import fraction
+from solvers.quantities import LENGTH, Count, Length, Number, Quantity
+from solvers.slots import Given
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, filled_in
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+_SUM, _EVENLY = "tape arithmetic", "divide evenly"
+# What can be longer or shorter by so much once it is worked; elsewhere the line must say that it goes on from "that".
+_TO_CUT = frozenset(
+    ("rake length", "sloped length", "hip or valley length", "gable height", "rise over a run", "divide evenly", "conversion")
+)
+_LEAD = r"(?:(?:and|then|now|ok|okay|so|but|also|well|with|next|minus that|please|can you|i need to|we|i)[ ,]+)*"
+_MORE = r"(?:(?P<another>another|a further|an extra|a second)\s+)?"
+_THAT = r"(?P<that>\s+(?:to|onto|on to|off|from|off of|out of|on) (?:that|it|there|the (?:answer|result|total|end)))?"
+_FOR = r"(?:\s+(?:for|as) (?:the |a |my )?[a-z]+(?: [a-z]+)?)?"
+_ADD = re.compile(
+    rf"{_LEAD}(?:plus|add(?: on| in)?|tack on|stick on|put on)\s+{_MORE}(?P<n>.+?)(?:\s+(?:more|extra|on))?{_THAT}{_FOR}",
+    re.IGNORECASE,
+)
+_TAKE = re.compile(
+    rf"{_LEAD}(?:less|minus|(?:take|knock|shave|trim|cut)(?: off| away)?|lose|drop|deduct|subtract)\s+{_MORE}(?P<n>.+?)"
+    rf"(?:\s+(?:off|away|more|again|less))?{_THAT}{_FOR}",
+    re.IGNORECASE,
+)
+_OFF = re.compile(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:less|shorter|off|under)(?P<that> (?:that|it))?", re.IGNORECASE)
+_OVER = re.compile(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:more|longer){_THAT}", re.IGNORECASE)
+_ANOTHER = re.compile(rf"{_LEAD}(?P<another>another|plus another)\s+(?P<n>.+)", re.IGNORECASE)
+_PARTS = re.compile(
+    rf"{_LEAD}(?:(?:split|cut|break|chop)(?: (?:that|it|them|this))?(?: up)? (?:in|into)|into) (?P<n>[a-z0-9]+)"
+    r"(?: (?:equal|even))?(?: (?:parts|pieces|bits|lots|ways))?",
+    re.IGNORECASE,
+)
+_HALF = re.compile(r"(?:cut|split|divide|chop)(?: (?:that|it|this))? in half|halve (?:it|that)", re.IGNORECASE)
+_LEFT = re.compile(
+    rf"{_LEAD}(?:(?:what'?s|what is|how much is)(?: left| remaining| over)?|take (?:it|that)|that) (?:of|from|out of|off) "
+    r"(?:a |the |my )?(?P<n>.+)",
+    re.IGNORECASE,
+)
+_PUTS_RIGHT = re.compile(
+    r"(?:\b(?:no|nope|sorry|i meant|i said|make (?:it|that)|should be|wrong|oops|actually)[ ,]+)+|[ ,]+(?:instead|sorry)$",
+    re.IGNORECASE,
+)
+_FIRST = re.compile(r"\s+(?:first|beforehand|before that|to start with)$", re.IGNORECASE)
+_TAKES_AWAY = re.compile(r"\b(?:less|minus|off|from|out of|shy|under|take|lose|left|remain\w*)\b|\s[-−]\s", re.IGNORECASE)
+_ARTICLES = ("", "a", "an", "the")
+_SHARE = re.compile(r"(?:half|quarter|third|eighth|sixteenth)\b", re.IGNORECASE)
+_UNIT = re.compile(r"inch|foot|mil|millimet(?:re|er)", re.IGNORECASE)
+_DIVIDES = re.compile(r"\b(?:divid\w*|split|into|in (?:half|thirds|quarters))\b|[/÷]", re.IGNORECASE)
+_FROM = re.compile(rf"{_LEAD}(?:from|off|out of) (?:a |the )?(?P<n>.+)", re.IGNORECASE)
+_WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS), (_ANOTHER, PLUS))
+
+
+def goes_on(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line goes on from the length just worked; then that is worked, or the conversation asks."""
+    last = c.last
+    if last is None or c.pending is not None or not last.record.get("answer"):
+        return False
+    said = text.strip(" .!?").replace("’", "'")
+    line = _PUTS_RIGHT.sub("", said)
+    first = _FIRST.search(line)
+    operation, number, found = _what(line[: first.start()] if first else line)
+    if found is None or number is None:
+        return False
+    explicit = bool(found.groupdict().get("that") or found.groupdict().get("another"))
+    if last.topic.name != _SUM and not (last.topic.name in _TO_CUT or explicit):
+        return False
+    before = _so_far(last)
+    if before is None or any(isinstance(given.value, tuple) for given in last.givens.values()):
+        return False
+    if line != said:
+        return _instead(c, record, last, found)
+    if first or found.re is _FROM or (found.re is _ANOTHER and _TAKES_AWAY.search(last.text)):
+        put_asked(record, _SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
+        return True
+    if found.re is _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
+        return False  # in eight instead
+    whole_length = _length_of(last) if found.re is _PARTS else None
+    if whole_length is not None:
+        topic, parts = _EVENLY, Count(number.value, "count", number.text)
+        givens = {"length": Given("length", whole_length, "earlier"), "parts": Given("parts", parts, "asked")}
+    else:
+        whole = Sum(operation, number, before) if found.re is _LEFT else Sum(operation, before, number)
+        topic, givens = _SUM, {**_bare(last), "sum": Given("sum", whole, "asked")}
+    c.finish(record, [c.worked(Asked(c.topics[topic], {}, last.tape_step, last.metric), givens)], Question(topic))
+    if c.last is not None and c.last is not last and last.topic.name == topic:
+        c.last.text = f"{last.text}, {text}"
+    return True
+
+
+def _instead(c: Conversation, record: Record, last: Asked, found: re.Match[str]) -> bool:
+    """A number put right in a sum that has one such number, said with what was done to it: "no, less 4"."""
+    if last.topic.name != _SUM or found.re not in (_TAKE, _ADD):
+        return False
+    less = bool(_TAKES_AWAY.search(last.text))
+    if less == (found.re is _TAKE) and len(places_of(last.text)) == 2:
+        c.take(record, f"no, {found['n']}")
+    else:
+        put_asked(record, _SUM, "Which number of the sum should that be? Say the whole sum in one go.")
+    return True
+
+
+def _what(line: str) -> tuple[str, Length | Number | None, re.Match[str] | None]:
+    """What is done to the answer before, and with which number."""
+    line = _HALF.sub("split that in two", line)
+    left = _LEFT.fullmatch(line)
+    if left is not None:
+        value = _number(left["n"])
+        return MINUS, value if isinstance(value, Length) else None, left
+    parts = _PARTS.fullmatch(line)
+    if parts is not None:
+        value = _number(parts["n"])
+        return DIVIDED, value if isinstance(value, Number) and value.value.denominator == 1 else None, parts
+    for pattern, operation in _WAYS:
+        found = pattern.fullmatch(line)
+        value = _number(found["n"]) if found else None
+        if value is not None:
+            return operation, value, found
+    return "", None, None
+
+
+def _number(words: str) -> Length | Number | None:
+    """The one length or number that these words are, and no more."""
+    words = f"a {words}" if _SHARE.match(words) else f"an {words}" if _UNIT.fullmatch(words) else words
+    places = places_of(words)
+    if len(places) != 1 or words[: places[0].start].strip().lower() not in _ARTICLES or words[places[0].end :].strip():
+        return None
+    said = [row.value for row in numbers_in(words) if isinstance(row.value, Length | Number)]
+    return replace(said[0], text=words) if len(said) == 1 else None
+
+
+def _so_far(last: Asked) -> Part | None:
+    """The sum so far, or the exact length that was worked."""
+    said = last.givens.get("sum")
+    if last.topic.name == _SUM and said is not None:
+        other = last.givens.get("other")
+        whole = filled_in(said.value, other.value if other else None)
+        return Sum(TIMES, whole, Number(Fraction(last.times), "none")) if last.times > 1 and whole is not None else whole
+    return _length_of(last)
+
+
+def _length_of(last: Asked) -> Length | None:
+    """The exact length that was worked."""
+    worked = worked_out(last, last.givens).working
+    result = worked.result if worked else None
+    if result is None or result.value is None or result.unit not in LENGTH:
+        return None
+    return Length(Fraction(fraction(result.value)), result.unit, result.text.split(" (")[0])
+
+
+def _bare(last: Asked) -> dict[str, Given]:
+    """What a bare number was said to be, where the sum before said that."""
+    given = last.givens.get("bare") if last.topic.name == _SUM else None
+    return {"bare": given} if given is not None and given.source != "assumed" and not isinstance(given.value, Quantity) else {}
