@@ -9,27 +9,28 @@ from typing import TYPE_CHECKING
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
 from assistant.as_before import without_same
+from assistant.change_words import in_its_names
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import Wanted, labelled, put_in_place, said_bare, shared_unit, targets_of, turned_round, without_echo
+from assistant.meant_for import END, Wanted, labelled, put_in_place, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
 from assistant.story import told_changes
-from assistant.units_kept import in_its_unit, openings
+from assistant.units_kept import in_its_unit, openings, unit_only
 from intents.chart import LIGHT, chart_of
 from intents.fitting import STEEPEST_RISE, TAKEN
 from intents.matcher import read_as, speller
 from intents.phrases import compiled
 from intents.placing import ANYTHING
-from intents.question import Heard, Question
+from intents.question import Question
 from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Length, Pitch, Quantity
+from solvers.quantities import Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -42,8 +43,6 @@ TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has ha
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
-UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
-         "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
@@ -102,7 +101,7 @@ def _change(
         return True
     if c.last is None or not wanted.rest:
         return False
-    wanted = turned_round(wanted, c.last)
+    wanted = in_its_names(turned_round(wanted, c.last), c.last)
     return _ask_again(c, record, text, wanted, questions) or _by_gist(c, record, text, wanted, questions)
 
 
@@ -132,7 +131,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
-    found, text_now = _unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
+    found, text_now = unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None and not _talks_of_else(over[0], wanted, c.last):
         found, text_now = [over[0]], over[1]
@@ -160,22 +159,6 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
     if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
     return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
-
-
-def _unit_only(wanted: Wanted, last: Asked) -> list[Question]:
-    """ "I meant feet": the lengths that were said bare, or else those in another unit, in that unit."""
-    words = wanted.rest.lower().strip(" .!?").split()
-    unit = UNITS.get(words[0], "") if len(words) == 1 and wanted.corrects else ""
-    known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
-    lengths = {
-        name: given for name, given in known.items() if unit and isinstance(given.value, Length) and given.value.unit != unit
-    }
-    heard = last.record.get("heard", "").lower()
-    bare = {n: given for n, given in lengths.items() if said_bare(given.value) and not shared_unit(given.value.text, heard)}
-    givens = {
-        name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest) for name, given in (bare or lengths).items()
-    }
-    return [Question(last.topic.name, givens, len(givens))] if givens else []
 
 
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
@@ -251,9 +234,10 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     named = labelled(wanted, last)
     listed_in = _in_a_list(c, wanted, last)
     targets = [] if listed_in else targets_of(wanted, last)
+    by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
     for target in targets or [ANYTHING]:
         more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
-        if target != ANYTHING and (wanted.old or target == named or not _named(more, wanted, last)):
+        if target != ANYTHING and (wanted.old or target == named or by_end or not _named(more, wanted, last)):
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)

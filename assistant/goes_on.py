@@ -93,6 +93,7 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if first or found.re is _FROM or (found.re is _ANOTHER and _TAKES_AWAY.search(last.text)):
         put_asked(record, _SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
         return True
+    number = _in_its_unit(number, last) if operation in (PLUS, MINUS) else number
     if found.re is _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
         return False  # in eight instead
     whole_length = _length_of(last) if found.re is _PARTS else None
@@ -102,7 +103,9 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     else:
         whole = Sum(operation, number, before) if found.re is _LEFT else Sum(operation, before, number)
         topic, givens = _SUM, {**_bare(last), "sum": Given("sum", whole, "asked")}
-    c.finish(record, [c.worked(Asked(c.topics[topic], {}, last.tape_step, last.metric), givens)], Question(topic))
+    total = _length_of(last)
+    metric = True if total is not None and total.unit == "mm" else last.metric  # a tape's fraction off it makes it no inches
+    c.finish(record, [c.worked(Asked(c.topics[topic], {}, last.tape_step, metric), givens)], Question(topic))
     if c.last is not None and c.last is not last and last.topic.name == topic:
         c.last.text = f"{last.text}, {text}"
     return True
@@ -166,6 +169,14 @@ def _length_of(last: Asked) -> Length | None:
     if result is None or result.value is None or result.unit not in LENGTH:
         return None
     return Length(Fraction(fraction(result.value)), result.unit, result.text.split(" (")[0])
+
+
+def _in_its_unit(number: Length | Number, last: Asked) -> Length | Number:
+    """A bare number beside millimetres: whole, it is of those; a fraction is read off a tape."""
+    total = _length_of(last)
+    if total is None or total.unit != "mm" or isinstance(number, Length):
+        return number
+    return Length(number.value, "mm" if number.value.denominator == 1 else "in", number.text)
 
 
 def _bare(last: Asked) -> dict[str, Given]:

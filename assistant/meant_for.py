@@ -13,8 +13,8 @@ from intents.fitting import TAKEN, fit
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
-from solvers.quantities import Count, Quantity
-from solvers.slots import Given
+from solvers.quantities import Count, Length, Number, Quantity
+from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -22,7 +22,10 @@ if TYPE_CHECKING:
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
-_END = re.compile(r"\b(?:(short\w*|small\w*|narrow\w*)|(?:long\w*|big\w*|larg\w*|wide\w*)) (?:side|one|leg|way|end)\b", re.I)
+_FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
+END = re.compile(
+    r"\b(?:(short\w*|small\w*|narrow\w*)|(?:long\w*|big\w*|larg\w*|wide\w*))(?: (?:side|one|leg|way|end|is)\b|$)", re.IGNORECASE
+)
 
 
 @dataclass(slots=True)
@@ -120,15 +123,18 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
         return bool(lead) and before[-1:] == lead
 
-    sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, type(new)) and g.source != "assumed"]
-    end = _END.search(wanted.rest)
+    alike = Length if isinstance(new, Number) else type(new)
+    sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, alike) and g.source != "assumed"]
+    in_feet = new.unit == "in" and bool(places) and bool(_FEET.search(wanted.rest[places[0].start : places[0].end]))
+    unit = "ft" if in_feet else new.unit  # 9 foot 3 is said in feet
+    end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: bool(end and sizes) and given.value.value == (min if end and end[1] else max)(sizes),
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
-        lambda given: given.value.unit == new.unit,
+        lambda given: given.value.unit == unit,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         lambda given: given.name in last.changed,
         led_alike,
@@ -178,4 +184,10 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
 def _takes(last: Asked, name: str, reading: Reading) -> bool:
     fitted = fit(reading, last.topic.parameter(name), "", cued=True)
     broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
-    return fitted is not None and not broken  # nobody has 21.5 of anything
+    past = reading.kind == "length" and fitted is not None and _past_all(fitted.value, last.topic.parameter(name).slot)
+    return fitted is not None and not broken and not past
+
+
+def _past_all(value: object, slot: Slot) -> bool:
+    """Whether a length is more than a given can be: 9 foot 3 is no exposure."""
+    return isinstance(value, Length) and slot.most is not None and slot.unit in ("", "in") and value.to("in").value > slot.most

@@ -10,6 +10,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from assistant.change_words import takes_none_such
 from assistant.meant_for import labelled
 from assistant.said_over import places_of
 from intents.question import Heard, Question
@@ -45,6 +46,8 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     """The last question with one given more or less by the number said; none where it can't be told which, None where
     the line says no such thing."""
     said = places_of(wanted.rest)
+    if takes_none_such(wanted, last):
+        return []
     if len(said) == 2 and last.topic.name == "wall area" and _ONE_MORE.fullmatch(f"{wanted.lead} {wanted.rest}".strip(" .!?")):
         return []  # another wall's sizes, and no new sizes of this one
     if len(said) != 1:

@@ -6,7 +6,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
-from intents.question import Heard
+from assistant.meant_for import Wanted, said_bare, shared_unit
+from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Temperature
 from solvers.slots import Given, Opening
@@ -14,6 +15,8 @@ from solvers.slots import Given, Opening
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
+UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
+         "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
 BY_UNIT = (Length, Pitch, Angle, Area, Temperature)  # what a bare number says nothing of until its unit is known
 
 
@@ -45,3 +48,19 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
         return heard
     unit = before.value.unit
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
+
+
+def unit_only(wanted: Wanted, last: Asked) -> list[Question]:
+    """ "I meant feet": the lengths that were said bare, or else those in another unit, in that unit."""
+    words = wanted.rest.lower().strip(" .!?").split()
+    unit = UNITS.get(words[0], "") if len(words) == 1 and wanted.corrects else ""
+    known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
+    lengths = {
+        name: given for name, given in known.items() if unit and isinstance(given.value, Length) and given.value.unit != unit
+    }
+    heard = last.record.get("heard", "").lower()
+    bare = {n: given for n, given in lengths.items() if said_bare(given.value) and not shared_unit(given.value.text, heard)}
+    givens = {
+        name: Heard(replace(given.value, unit=unit, text=""), 0, 0, wanted.rest) for name, given in (bare or lengths).items()
+    }
+    return [Question(last.topic.name, givens, len(givens))] if givens else []

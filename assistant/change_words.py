@@ -1,0 +1,111 @@
+"""Words of a change that name a given in the trade's way, put as that given's own name: "24 on centre", "on twenty fours",
+"on a nine", "make the wall 10 foot", "start at 15 and a quarter".
+
+What such words name can be one thing only, so the number beside them takes no other's place.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.meant_for import Wanted
+from assistant.said_over import Place, places_of
+from intents.number_words import PLURALS
+from intents.plurals import KEPT
+from solvers.quantities import Length, Number, Pitch
+from solvers.slots import Parameter
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+MOST_RISE = 18  # in 12; a bare number over it is no pitch
+_SPACINGS = ("stud spacing", "fastener spacing")
+_SIZES = ("height", "length", "width")
+_LIGHT = (
+    r"(?:(?:at|on|in|with|and|is|it|be|to|for|of|the|a|an|now|then|please|make|say|if|they|were|are|we|go|use|try)\b|[\s,.?!'’])*"
+)
+_ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)", re.IGNORECASE)
+_TO_WEATHER = re.compile(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)
+_PARTS = re.compile(r"\b(?:parts|ways|bays|equal)\b", re.IGNORECASE)
+_STARTS = re.compile(
+    r"\b(?:start(?:s|ing)?|begin(?:s|ning)?)(?: (?:it|them|the first(?: (?:one|mark))?|first|off))*(?: (?:at|from|in))?\b"
+    r"|\b(?:first|first one|the first one|the first)(?: (?:at|is|is at|goes at))\b",
+    re.IGNORECASE,
+)
+_WALL = re.compile(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
+_ON_A = re.compile(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
+_ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
+_FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
+
+
+def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
+    """The change with a given's own name in the place of the words that mean it."""
+    rest = _ONE.sub(r"\1 is", wanted.rest)
+    said = places_of(rest)
+    if len(said) != 1 or any(isinstance(given.value, tuple) for given in last.givens.values()):
+        return replace(wanted, rest=rest) if rest != wanted.rest else wanted
+    named = _by_words(rest, said[0], last) or _by_number(rest, wanted.lead, said[0], last)
+    if named is None:
+        return replace(wanted, rest=rest) if rest != wanted.rest else wanted
+    number, label, left = named
+    alone = bool(re.fullmatch(_LIGHT, left, re.IGNORECASE))
+    return replace(wanted, rest=f"{label} {number}", led=True) if alone else wanted
+
+
+def takes_none_such(wanted: Wanted, last: Asked) -> bool:
+    """Whether the line gives what the question before has no place for: an overhang, where only a run is asked for."""
+    found = _FOREIGN.fullmatch(wanted.rest.strip(" .?!"))
+    if found is None or len(places_of(wanted.rest)) != 1:
+        return False
+    word = found[1].lower().replace("reveal", "exposure")
+    return not any(word in (*parameter.label.split(), parameter.slot.kept) for parameter in last.topic.parameters)
+
+
+def _by_words(rest: str, said: Place, last: Asked) -> tuple[str, str, str] | None:
+    """The number, the name of the one given that other words mean, and what is left of the line."""
+    for pattern, fits in (
+        (_ON_CENTRE, lambda p: p.slot.kept in _SPACINGS),
+        (_TO_WEATHER, lambda p: p.slot.kept == "exposure"),
+        (_PARTS, lambda p: p.label == "parts"),
+        (_STARTS, lambda p: p.label == "first mark"),
+        (_WALL, lambda p: p.label in _SIZES and p.name in last.givens),
+    ):
+        found = pattern.search(rest)
+        if found is None or (found.start() < said.end and found.end() > said.start):
+            continue
+        label = _one_label([p for p in last.topic.parameters if fits(p)])
+        if label:
+            before, after = sorted(((said.start, said.end), found.span()))
+            left = rest[: before[0]] + " " + rest[before[1] : after[0]] + " " + rest[after[1] :]
+            return rest[said.start : said.end], label, left
+    return None
+
+
+def _by_number(rest: str, lead: str, said: Place, last: Asked) -> tuple[str, str, str] | None:
+    """The same, where how the number is said tells it: a plural is stock or a spacing, "a nine" is a pitch."""
+    number, left = rest[said.start : said.end], rest[: said.start] + " " + rest[said.end :]
+    if not isinstance(said.value, Number):
+        return None
+    plural = re.match(r"['’]?s\b", rest[said.end :])
+    if plural is not None or number.split()[-1].split("-")[-1].lower() in PLURALS:
+        whole = [p for p in last.topic.parameters if (p.slot.kept in KEPT or p.label == "panel cover") and _told(p, last)]
+        label = _one_label(whole)
+        left = left.replace(plural[0], "", 1) if plural else left
+        return (f"{said.value.value}", label, left) if label and said.value.value.denominator == 1 else None
+    pitches = [p for p in last.topic.parameters if p.kind is Pitch and _told(p, last)]
+    lengths = [g.value for g in last.givens.values() if isinstance(g.value, Length) and g.source != "assumed"]
+    if pitches and said.value.value <= MOST_RISE and _ON_A.search(f"{lead} {rest[: said.start]}"):
+        small = all(length.to("in").value <= MOST_RISE for length in lengths)
+        return (f"{number} twelve", pitches[0].label, left) if small and number.isalnum() else None
+    return None
+
+
+def _told(parameter: Parameter, last: Asked) -> bool:
+    given = last.givens.get(parameter.name)
+    return given is not None and given.source != "assumed"
+
+
+def _one_label(parameters: list[Parameter]) -> str:
+    return parameters[0].label if len(parameters) == 1 else ""
