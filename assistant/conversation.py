@@ -17,6 +17,7 @@ from assistant.facts import Facts, places
 from assistant.goes_on import goes_on
 from assistant.idle import of_no_effect
 from assistant.last_in_unit import last_in_unit
+from assistant.marks_told import markable
 from assistant.names import article, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
@@ -104,14 +105,14 @@ class Conversation:
         if self.last and self.last.record is record:
             self.last = None
         self.records = [kept for kept in self.records if kept is not record]
-        self.target = next((kept for kept in reversed(self.records) if _markable(kept)), None)
+        self.target = next((kept for kept in reversed(self.records) if markable(kept)), None)
 
     def _remember_record(self, record: Record) -> None:
         struck = record["topic"] == "strike"
         self.records.append(record)
         if record["topic"] in ("flag", "tag"):
             self.marked = record
-        if _markable(record) and not struck:
+        if markable(record) and not struck:
             self.target = record
 
     # ── one line ──
@@ -366,10 +367,6 @@ def as_before(record: Record) -> list[str]:
 def sureness(question: Question) -> float:
     """How sure the least sure of its quantities is."""
     return min((heard.sure for heard in question.givens.values()), default=1.0)
-
-
-def _markable(record: Record) -> bool:
-    return record["outcome"] == "answered" or (record["topic"] in ("note", "remember") and record["outcome"] == "noted")
 
 
 def tape_step(value: Any) -> Fraction:

@@ -10,6 +10,7 @@ from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
 from assistant.at_the_saw import asks_the_saw
 from assistant.choices import remember_choice, states_choice
+from assistant.marks_told import told_mark
 from assistant.said_over import places_of
 from assistant.story import tells_a_change
 from intents.phrases import compiled
@@ -178,7 +179,7 @@ def _something_before(c: Conversation) -> bool:
 def _plainly(c: Conversation, text: str) -> Said | None:
     """The line as talk from its first word to its last; several statements in one line are one talk."""
     c.statements = []
-    said = talk_of(text, c.places) or _less_said(c, text)
+    said = told_mark(c, text) or talk_of(text, c.places) or _less_said(c, text)
     words = _AND.split(text)[:6] if said is None or said.topic in acts.CHANGES else []
     if len(words) > 1:
         parts = [talk_of(part, c.places) for part in words]

@@ -84,15 +84,25 @@ def read_entry(row: Sequence[Any], pointing: Iterable[Sequence[Any]], struck: se
     """An entry from its row and the rows pointing at it (both as COLUMNS, oldest first), and the ids struck out."""
     plain = _plain(row)
     standing = [mark for mark in map(_plain, pointing) if mark.id not in struck]
+    own = own_marks(plain.record) if plain.kind == "note" else {}
     corrections = [mark.id for mark in standing if mark.kind == "correction"]
     return replace(
         plain,
         struck=plain.id in struck,
-        flagged=any(mark.kind == "flag" for mark in standing),
-        tags=tuple(dict.fromkeys(mark.mark for mark in standing if mark.kind == "tag")),
+        flagged="flag" in own or any(mark.kind == "flag" for mark in standing),
+        tags=tuple(dict.fromkeys([*own.get("tag", ()), *(mark.mark for mark in standing if mark.kind == "tag")])),
         notes=tuple(mark.mark for mark in standing if mark.kind == "note"),
         corrected_by=corrections[-1] if corrections else None,
     )
+
+
+def own_marks(record: Record) -> dict[str, list[str]]:
+    """The flag and the tags that a note was made with: "flag the east gable flashing"."""
+    found: dict[str, list[str]] = {}
+    for given in record["givens"]:
+        if given["name"] in ("flag", "tag") and record["topic"] == "note":
+            found.setdefault(given["name"], []).append(given["text"])
+    return found
 
 
 def struck_ids(strikes: Iterable[tuple[str, str | None]]) -> set[str]:

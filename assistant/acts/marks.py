@@ -18,15 +18,18 @@ def note(talk: Talk) -> None:
         put_asked(talk.record, "note", "What should the note say? Say it in one go, like “note: order flashing”.")
         return
     target = talk.conversation.target if "this" in talk.said.words else None
-    talk.record["givens"] = [_word("note", words)]
+    flagged, tag = "flag" in talk.said.words, talk.said.words.get("tag", "")
+    own = [_word("flag", "flagged")] * flagged + [_word("tag", tag)] * bool(tag)
+    talk.record["givens"] = [_word("note", words), *own]
     _point(talk, "note", target)
-    put_noted(talk.record, "note", f"Noted: {words}" + _written(talk))
+    lead = "Noted and flagged" if flagged else f"Noted and tagged {tag}" if tag else "Noted"
+    put_noted(talk.record, "note", f"{lead}: {words}" + _written(talk))
 
 
 @act("flag")
 def flag(talk: Talk) -> None:
     """Flag the last answer or note, to be found again."""
-    target = talk.conversation.target
+    target = _target(talk)
     if target is None:
         put_asked(talk.record, "flag", "Flag what? Nothing was asked or noted yet in this conversation.")
         return
@@ -37,7 +40,7 @@ def flag(talk: Talk) -> None:
 @act("tag")
 def tag(talk: Talk) -> None:
     """Put a word of one's own on the last answer or note."""
-    target, word = talk.conversation.target, " ".join(talk.said.words.get("tag", "").split()).rstrip(".!")
+    target, word = _target(talk), " ".join(talk.said.words.get("tag", "").split()).rstrip(".!")
     if target is None:
         put_asked(talk.record, "tag", "Tag what? Nothing was asked or noted yet in this conversation.")
         return
@@ -53,19 +56,28 @@ def tag(talk: Talk) -> None:
 def strike(talk: Talk) -> None:
     """Strike out the last entry: it stays in the notebook, shown as struck; a value kept by it is taken back."""
     conversation = talk.conversation
-    target = conversation.marked if "un" in talk.said.words else conversation.target
+    if "missing" in talk.said.words:
+        put_noted(talk.record, "strike", f"I have no entry about {talk.said.words['missing']} in this conversation")
+        return
+    target = conversation.marked if "un" in talk.said.words else _target(talk)
     if target is None:
         put_asked(talk.record, "strike", "Strike what? Nothing was asked or noted yet in this conversation.")
         return
-    taken = _taken_back(talk) if target["topic"] == "remember" else ""
+    taken = _taken_back(talk, target) if target["topic"] == "remember" else ""
     _point(talk, "strike", target)
     put_noted(talk.record, "strike", f"Struck out: {what(target)}{taken}" + _written(talk))
     conversation.strike(target)
 
 
-def _taken_back(talk: Talk) -> str:
+def _target(talk: Talk) -> Any:
+    """The entry that was named, or the last."""
+    which = talk.said.words.get("which")
+    return talk.conversation.records[int(which)] if which else talk.conversation.target
+
+
+def _taken_back(talk: Talk, target: Any) -> str:
     facts = talk.conversation.facts
-    kept = next((names for record, names in talk.conversation.kept_by if record is talk.conversation.target), {})
+    kept = next((names for record, names in talk.conversation.kept_by if record is target), {})
     for name, before in kept.items():
         if before is None:
             facts.forget(name)

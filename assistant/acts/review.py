@@ -9,6 +9,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 from assistant.acts import Talk, act
+from assistant.notebook_entry import own_marks
 from assistant.record import put_asked, put_noted
 
 NO_WORDS = "What should I look for? Say it in one go, like “what did I ask about soffit”."
@@ -90,7 +91,11 @@ def _all(talk: Talk) -> list[Seen]:
     conversation = talk.conversation
     if conversation.notebook is not None and conversation.writes:
         return _entries(conversation.notebook.find("", job=conversation.job))
-    return [Seen(record) for record in conversation.records]
+    marks = [own_marks(record) for record in conversation.records]
+    return [
+        Seen(record, "flag" in own, tags=tuple(own.get("tag", ())))
+        for record, own in zip(conversation.records, marks, strict=True)
+    ]
 
 
 def _of_day(talk: Talk, day: str) -> list[Seen]:
