@@ -10,11 +10,16 @@ from solvers.slots import Parameter
 _WORDS = {str(value): word for word, value in PLURALS.items()} | {"20": "twenties", "24": "twenty fours"}
 _BY = frozenset(("×", "by"))
 LINEAL = frozenset(("linear", "lineal", "running"))  # feet are told so, and no things
+_THICK, _WIDE = frozenset(("1", "2", "4")), frozenset(("2", "3", "4", "6", "8", "10", "12"))
+_FEET = frozenset("foot feet ft footer footers long".split())
+_SIZED = frozenset("' \" in inch inches ft foot feet × by / - mm window windows door doors opening openings".split())
 KEPT = frozenset(("stock length", "board length", "stud spacing", "fastener spacing"))  # what one can be, as it is remembered
 
 
 def plural_sizes(tokens: list[Token]) -> list[Token]:
     """16s as sixteens; 4x5s, which are sizes, as 4x5."""
+    if any(token.text == "×" for token in tokens):
+        tokens = _without_stick_names(tokens)
     found: list[Token] = []
     if not any(token.text == "s" for token in tokens):
         return tokens
@@ -28,6 +33,23 @@ def plural_sizes(tokens: list[Token]) -> list[Token]:
             found[-1:] = [Token(word, last.start, token.end) for word in _WORDS[last.text].split()]
         else:
             found.append(token)
+    return found
+
+
+def _without_stick_names(tokens: list[Token]) -> list[Token]:
+    """Without the 2x10 of "a 12 foot 2x10", typed in one: what the stick is called is no 2 inches, and multiplies nothing."""
+    found: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        name = tokens[at : at + 3]
+        named = len(name) == 3 and name[1].text == "×" and name[0].text in _THICK and name[2].text in _WIDE and bool(found)
+        in_one = named and name[0].end == name[1].start and name[1].end == name[2].start and found[-1].end < name[0].start
+        after = tokens[at + 3].text if at + 3 < len(tokens) else ""
+        if in_one and found[-1].text in _FEET and after not in _SIZED and not after[:1].isdecimal():
+            at += 4 if after == "s" else 3
+            continue
+        found.append(tokens[at])
+        at += 1
     return found
 
 

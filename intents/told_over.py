@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
+from intents.about_so_much import about_so_much
 from intents.chart import Chart
 from intents.question import Heard, Question
 from intents.remarks import up_to_stop
@@ -51,6 +52,7 @@ def put_over(chart: Chart, question: Question) -> None:
         _heights(chart, question)
     elif topic == "course layout":
         _bounds(question, "exposure")
+        about_so_much(chart.text, question)
     elif topic == "take-off":
         _first_line(chart, question)
     elif topic == "gable area" and "count" in question.givens:
