@@ -12,9 +12,9 @@ from solvers.sums import MINUS, Sum, plain_size, told_as_length
 
 _TELLS = frozenset(
     "between longer shorter wider narrower taller bigger smaller thicker deeper higher lower far off add get make reach "
-    "from difference apart short".split()
+    "from difference apart short more".split()
 )
-_MORE = _TELLS & frozenset("longer shorter wider narrower taller bigger smaller thicker deeper higher lower".split())
+_MORE = _TELLS & frozenset("longer shorter wider narrower taller bigger smaller thicker deeper higher lower more".split())
 _BETWEEN = frozenset("whats what's what how far much distance space gap room height".split())
 _TO_GET = (("to", "get"), ("to", "make"), ("to", "reach"), ("to", "leave"), ("to", "bring"), ("to", "have"), ("to", "be"),
            ("to", "end"), ("to", "hit"),

@@ -19,9 +19,12 @@ from intents.sum_words import (
     LEAST_SURE,
     MOST_DEPTH,
     OVER,
+    PARTED,
+    PIECES,
     PRONOUNS,
     SEVERAL,
     SKIPPED,
+    SO_FAR,
     STOPS,
     TOTALS,
     WHOLE,
@@ -234,13 +237,27 @@ class Parts(ABC):
         then = at + (self.words[at] == "and")
         then += self.words[then] == "then"
         bid = BIDS.get(self.words[then]) if then > i else None  # "and halve it", ", halve it"
-        if bid is not None and self.words[then + 1] in WHOLE:
-            return bid[0], Number(Fraction(bid[1]), "none"), then + 2
+        whole = self.one_of(SO_FAR, then + 1)
+        if bid is not None and whole:
+            return bid[0], Number(Fraction(bid[1]), "none"), whole
+        if then > i and self.words[then] in PARTED:
+            return self._parted(whole or then + 1)
         for reading in self.chart[at] if at < len(self.chart) else ():
             number, end = reading.value, reading.end
             counts = reading.kind == "number" and isinstance(number, Number) and number.value.denominator == 1
             if counts and self.words[end] == "times" and (self.words[end + 1] in STOPS or self.operation(end + 1)):
                 return TIMES, Number(number.value, "none", str(number.value)), end + 1  # type: ignore[union-attr]
+        return None
+
+    def _parted(self, at: int) -> tuple[str, Number, int] | None:
+        """Into so many: then split it | in three."""
+        if self.words[at] not in ("in", "into", "by"):
+            return None
+        for reading in self.chart[at + 1] if at + 1 < len(self.chart) else ():
+            number, end = reading.value, reading.end
+            whole = reading.kind == "number" and isinstance(number, Number) and number.value.denominator == 1
+            if whole and (self.words[end] in STOPS or self.words[end] in PIECES):
+                return DIVIDED, Number(number.value, "none", str(number.value)), end + (self.words[end] in PIECES)
         return None
 
     def past_stop(self, i: int) -> int:

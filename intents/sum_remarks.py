@@ -22,6 +22,7 @@ MOST_SUMMED = 12
 _ADDED = (
     "overall|all in|stack it|stack them|add that up|add all that up|make what|makes what|come to what|the whole wall|the "
     "whole run"
+    "|tot it up|tot them up|tot that up|tot it all up|sum it up|sum them up|tally it up|tally them up"
     "|whole thing|whole lot|the total|total length|add all that length up|all told|add them|add those|add these|add it up|"
     "add it all|add that up|add up to|add them up|all together|put together|end to end"
 )
@@ -43,6 +44,7 @@ _TAILS = frozenset(
     " gives me get say so then final finished please left now end up we am are at have got it . ? , ! period".split()
 )
 _SIDES = frozenset("the side hand end edge one gable wall".split())  # left is a side beside these
+_SHARED = frozenset("halve halved half double split divide divided third thirds quarters equal".split())  # what is left, again
 _CUTS = CUT | TAKE | frozenset("off comes used use minus less out lose loses losing".split())
 
 
@@ -81,7 +83,7 @@ def remainder(reader: Parts) -> Reading | None:
     """What is left of a length that another is cut off: "whats left of a 16 footer after I cut 61 3/8 off it"."""
     words = reader.words
     tells = [i for i, word in enumerate(words) if word in LEFT and words[i - 1] not in _SIDES and words[i + 1] not in _SIDES]
-    if not tells:
+    if not tells or not _SHARED.isdisjoint(words):
         return None
     said = _said_before(reader, len(reader.tokens))
     if len(said) != 2 or not any(isinstance(found.part, Length) or _in_parts(found.part) for _, found in said):

@@ -9,7 +9,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import pairwise
 
+from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.sum_counts import both_ends, sized
 from intents.sum_parts import Found, Parts
@@ -24,6 +26,7 @@ _MINUS = frozenset(
     " gone comes came".split()
 )
 _DONE = (_PLUS | _MINUS) - frozenset("up down out lower higher more extra back less off".split())  # verbs: none tells a place
+_SHARED = frozenset("halve halved halves split cut divide divided".split())
 _AGAIN = frozenset("another then and also , ; again of a an the with i it".split())
 _PLACES = frozenset("at top bottom head sill other end one side left right on each first second last both them those".split())
 _AFTER = {"off": MINUS, "out": MINUS, "lower": MINUS, "down": MINUS, "higher": PLUS, "up": PLUS, "more": PLUS, "extra": PLUS}
@@ -69,6 +72,8 @@ def walked(reader: Parts) -> Reading | None:
     """The sum that a whole line tells as steps from a start, or as cuts from a length."""
     words = reader.words
     said = set(words)
+    if not said.isdisjoint(_SHARED) and _shares_it(words):
+        return None  # and halve the rest
     start = _start(words) if not said.isdisjoint(_STARTING) else -1
     left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
     told = start < 0 and not left and said.isdisjoint(_OTHERS | _BENT) and len(said & _DONE) > 1
@@ -85,6 +90,12 @@ def walked(reader: Parts) -> Reading | None:
     if left and start < 0 and whole is not None and _less_than_nothing(whole):
         return None
     return Reading("sum", 0, len(reader.tokens), whole) if whole is not None else None  # type: ignore[arg-type]
+
+
+def _shares_it(words: list[str]) -> bool:
+    """Whether what comes out is halved, or parted in so many: then cut the rest in three."""
+    parted = any(a in ("in", "into") and (b in SMALL or b.isdecimal()) for a, b in pairwise(words))
+    return parted or not {"halve", "halved", "halves"}.isdisjoint(words)
 
 
 def is_left(words: list[str], summed: list[Reading]) -> bool:

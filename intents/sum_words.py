@@ -22,6 +22,7 @@ OPERATIONS: tuple[tuple[tuple[str, ...], str], ...] = (
     (("and", "then", "add"), PLUS),
     (("take", "of"), MINUS),  # off, as it is typed
     (("divide", "by"), DIVIDED),
+    (("div", "by"), DIVIDED),
     (("multiply", "by"), TIMES),
     (("added", "to"), PLUS),
     (("together", "with"), PLUS),
@@ -72,6 +73,13 @@ MULTIPLIED = frozenset("times doubled tripled laid stacked end side sum total ad
 OWN = DOING.keys() | {word for words in LAID for word in words} | {words[0] for words, _, _ in OVER}  # no slips of others
 BIDS = {"halve": (DIVIDED, 2), "double": (TIMES, 2), "triple": (TIMES, 3)}  # then halve it
 WHOLE = frozenset(("it", "that", "them", "this"))
+# What was worked so far, in more words than it: halve what's left.
+SO_FAR = (
+    *((word,) for word in sorted(WHOLE)), ("what's", "left"), ("whats", "left"), ("what", "is", "left"), ("what", "remains"),
+    *(("the", word) for word in ("rest", "lot", "result", "answer", "total", "remainder", "remaining", "difference")),
+)  # fmt: skip
+PIECES = frozenset(("pieces", "parts", "equal", "ways"))
+PARTED = frozenset(("split", "cut", "divide", "divided"))  # then split in three
 STOPS = frozenset(("", "?", ".", ",", "="))
 EACH = frozenset(("each", "apiece"))
 TOTALS = frozenset("end total altogether together long all".split())  # so many of a length, and how long they are
