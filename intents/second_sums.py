@@ -21,7 +21,9 @@ from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import Second
+from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
+from intents.sum_words import FACTORED, SO_FAR
 from intents.whole_sums import (
     ADDED,
     ADDED_TWICE,
@@ -38,7 +40,7 @@ from intents.whole_sums import (
     worth,
 )  # fmt: skip
 from solvers.quantities import Length, Number
-from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, plain_size, with_units
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, leaves, plain_size, with_units
 
 TOPIC, SLOT = "tape arithmetic", "sum"
 SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWICE: (MINUS, 2)}
@@ -76,12 +78,24 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     whole = sum_of(chart, found, best.roles, best.half)
     if whole is None:
         return None
-    if not _same(told, best, ways, halved):
+    if not _same(told, best, ways, halved) or _lets_fall(chart, found, whole):
         sure = min(sure, NOT_BOTH)
     start, end = chart.tokens[found[0].start].start, chart.tokens[found[-1].end - 1].end
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
     words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(Question(TOPIC, givens, words=words), sure)
+
+
+def _lets_fall(chart: Chart, found: Sequence[Mention], whole: Sum) -> bool:
+    """Whether the middle, or half of what is left, is asked for in so many words, and the sum has no such thing."""
+    halved = any(tuple(chart.words[at : at + len(so)]) == so for at in _halves_at(chart.words) for so in SO_FAR)
+    middle = loses_the_middle(whole, chart.words[: found[0].start])
+    return middle or (halved and not divides(whole)) or gives_back_kerf(whole, chart.words)
+
+
+def _halves_at(words: Sequence[str]) -> Iterator[int]:
+    """Where what is halved stands: half of | what's left."""
+    return (at + 2 for at, pair in enumerate(pairwise(words)) if pair == ("half", "of"))
 
 
 def _likeliest(sums: Sequence[Candidate], likely: Sequence[float]) -> tuple[Candidate, float]:
@@ -113,6 +127,9 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
     told = sum_again(chart, phrases, model)
     if told is None or told.sure < CERTAIN or _worth(told.question.givens[SLOT].value) == _worth(parsed.value):
         return []
+    explicit = not FACTORED.isdisjoint(chart.words) and scaled(parsed.value)
+    if explicit and len(leaves(told.question.givens[SLOT].value)) < len(leaves(parsed.value)):
+        return []  # it lets something fall that was said: then double it
     if _cut_for_cut(parsed.value, told.question.givens[SLOT].value):
         return []
     return [{**question.givens, **told.question.givens}]

@@ -19,8 +19,22 @@ def folded(parts: list[Part | None], operations: list[str], signs: bool) -> Part
     assert isinstance(first, Sum) and isinstance(spoken, Sum)
     if first == spoken:
         return first
-    taken, other, rule = (first, spoken, SIGNS_FIRST) if signs else (spoken, first, AS_SPOKEN)
+    taken, other, rule = (first, spoken, SIGNS_FIRST) if signs or _counted_each(parts, operations) else (spoken, first, AS_SPOKEN)
     return Sum(taken.operation, taken.left, taken.right, "", rule, other)
+
+
+def _counted_each(parts: list[Part | None], operations: list[str]) -> bool:
+    """Whether two sizes or more are each told so many times: 3 1/2 times 4 plus 1 1/2 times 2."""
+    times = [at for at, operation in enumerate(operations) if operation == TIMES]
+    return len(times) > 1 and DIVIDED not in operations and all(_a_size(parts[at]) and _a_count(parts[at + 1]) for at in times)
+
+
+def _a_size(part: Part | None) -> bool:
+    return isinstance(part, Length) or (isinstance(part, Number) and part.value.denominator > 1)
+
+
+def _a_count(part: Part | None) -> bool:
+    return isinstance(part, Number) and part.value.denominator == 1 and part.value > 1
 
 
 def _products_first(parts: list[Part | None], operations: list[str]) -> Part | None:

@@ -240,6 +240,9 @@ class Parts(ABC):
         whole = self.one_of(SO_FAR, then + 1)
         if bid is not None and whole:
             return bid[0], Number(Fraction(bid[1]), "none"), whole
+        of = self.one_of(SO_FAR, then + 2) if self.words[then : then + 2] == ["half", "of"] else 0
+        if then > i and of:
+            return DIVIDED, Number(Fraction(2), "none"), of  # and half of what's left
         if then > i and self.words[then] in PARTED:
             return self._parted(whole or then + 1)
         for reading in self.chart[at] if at < len(self.chart) else ():
@@ -255,8 +258,9 @@ class Parts(ABC):
             return None
         for reading in self.chart[at + 1] if at + 1 < len(self.chart) else ():
             number, end = reading.value, reading.end
-            whole = reading.kind == "number" and isinstance(number, Number) and number.value.denominator == 1
-            if whole and (self.words[end] in STOPS or self.words[end] in PIECES):
+            if reading.kind != "number" or not isinstance(number, Number) or number.value.denominator > 1:
+                continue
+            if self.words[end] in STOPS or self.words[end] in PIECES:
                 return DIVIDED, Number(number.value, "none", str(number.value)), end + (self.words[end] in PIECES)
         return None
 

@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 
 from intents.reading import Reading
 from intents.sum_counts import both_ends, thing
 from intents.sum_parts import ARTICLES, Found, Parts
-from intents.sum_words import ASKED, SKIPPED
+from intents.sum_words import ASKED, FACTORED, SKIPPED
 from solvers.quantities import Length, Number
-from solvers.sums import DIVIDED, MINUS, PLUS, Sum
+from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum
 
 _ABOVE = frozenset("above over past beyond up from higher further".split())
 _BELOW = frozenset("below under beneath lower short shy".split())
 _FROM = frozenset(("than", "of"))
 _THAT = frozenset(("that", "it", "this"))
 MIDDLE = frozenset("centre center middle midpoint halfway".split())
+BETWEEN = MIDDLE | frozenset("average mean midway".split())  # of two
+_KERFS = frozenset("kerf kerfs".split())
 _LED = SKIPPED | ASKED | frozenset("where does what's whats find mark a get me".split())
 _HALF = Number(Fraction(2), "none")
 LEAST_SHARE = 2  # "5 inches over 9" is a slope, "100 inches over 3" none
@@ -65,6 +68,58 @@ def two_lengths(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | 
         found.append((at, part))
         at = part.end
     return (found[0], found[1]) if len(found) == 2 else None
+
+
+def between_two(reader: Parts, i: int) -> Found | None:
+    """The length halfway between two: average of 31 1/8 and 31 3/8, midway between 22 and 61, split the difference between."""
+    words = reader.words
+    split = words[i] == "difference" and words[max(0, i - 2) : i] == ["split", "the"]
+    if not (split or words[i] in BETWEEN) or words[i + 1] not in ("of", "between"):
+        return None
+    first = reader.part(reader.past(i + 2))
+    if first is None or words[first.end] not in ("and", "to"):
+        return None
+    second = reader.part(reader.past(first.end + 1))
+    if second is None or reader.numbers_after(second.end):
+        return None
+    return Found(Sum(DIVIDED, Sum(PLUS, first.part, second.part), _HALF), second.end)
+
+
+def loses_the_middle(part: Part | None, before: list[str]) -> bool:
+    """Whether the words before a sum ask for the middle of it, which the sum is not."""
+    asks = any(word in MIDDLE and after in ("of", "between") for word, after in pairwise(before))
+    return asks and not (isinstance(part, Sum) and part.operation == DIVIDED)
+
+
+def lost_in(part: Part | None, words: list[str], start: int) -> bool:
+    """Whether a sum from a word on lets what was asked for fall: the middle of it, or the kerf that is lost as well."""
+    return loses_the_middle(part, words[:start]) or gives_back_kerf(part, words[start:])
+
+
+def divides(part: Part | None) -> bool:
+    """Whether something in the sum is divided."""
+    return _has(part, DIVIDED)
+
+
+def scaled(part: Part | None) -> bool:
+    """Whether something in the sum is divided, or taken so many times."""
+    return _has(part, TIMES) or divides(part)
+
+
+def lets_go(found: Found, split: Found, words: list[str]) -> bool:
+    """Whether one way to read a sum stops before what the other divides or doubles: that was said, so it is no other way."""
+    return scaled(split.part) and not FACTORED.isdisjoint(words[found.end : split.end])
+
+
+def gives_back_kerf(part: Part | None, after: list[str]) -> bool:
+    """Whether the saw's kerf is said to be added where something is cut off: it is lost as well, so that is asked about."""
+    if not isinstance(part, Sum) or _KERFS.isdisjoint(after) or not _has(part, MINUS):
+        return False
+    return part.operation == PLUS
+
+
+def _has(part: Part | None, operation: str) -> bool:
+    return isinstance(part, Sum) and (part.operation == operation or _has(part.left, operation) or _has(part.right, operation))
 
 
 def middle(reader: Parts, i: int) -> Found | None:

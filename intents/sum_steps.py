@@ -15,6 +15,7 @@ from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.sum_counts import both_ends, sized
 from intents.sum_parts import Found, Parts
+from intents.sum_places import gives_back_kerf
 from solvers.quantities import Length, Number
 from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, in_millimetres, leaves, plain_size, told_as_length, with_units
 
@@ -26,7 +27,8 @@ _MINUS = frozenset(
     " gone comes came".split()
 )
 _DONE = (_PLUS | _MINUS) - frozenset("up down out lower higher more extra back less off".split())  # verbs: none tells a place
-_SHARED = frozenset("halve halved halves split cut divide divided".split())
+_SHARED = frozenset("half halve halved halves split cut divide divided".split())
+_SO_FAR = frozenset("what what's whats the it that".split())
 _AGAIN = frozenset("another then and also , ; again of a an the with i it".split())
 _PLACES = frozenset("at top bottom head sill other end one side left right on each first second last both them those".split())
 _AFTER = {"off": MINUS, "out": MINUS, "lower": MINUS, "down": MINUS, "higher": PLUS, "up": PLUS, "more": PLUS, "extra": PLUS}
@@ -89,13 +91,16 @@ def walked(reader: Parts) -> Reading | None:
     whole = _left_of(reader, steps) if left and start < 0 else _from_start(reader, steps, max(0, start))
     if left and start < 0 and whole is not None and _less_than_nothing(whole):
         return None
+    if gives_back_kerf(whole, words):
+        return None
     return Reading("sum", 0, len(reader.tokens), whole) if whole is not None else None  # type: ignore[arg-type]
 
 
 def _shares_it(words: list[str]) -> bool:
     """Whether what comes out is halved, or parted in so many: then cut the rest in three."""
     parted = any(a in ("in", "into") and (b in SMALL or b.isdecimal()) for a, b in pairwise(words))
-    return parted or not {"halve", "halved", "halves"}.isdisjoint(words)
+    half_of = any(trio[:2] == ("half", "of") and trio[2] in _SO_FAR for trio in zip(words, words[1:], words[2:], strict=False))
+    return parted or half_of or not {"halve", "halved", "halves"}.isdisjoint(words)
 
 
 def is_left(words: list[str], summed: list[Reading]) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES
 
 # "what do you get adding 4 and 5": the verbs as they are bid.
@@ -66,11 +68,13 @@ SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
 HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"),
           ("split", "down", "the", "middle"), ("down", "the", "middle"))
-OVER = (  # done to all before it
+AGAIN_HALF = (("again",), ("as", "much", "again"))
+OVER: tuple[tuple[tuple[str, ...], str, int | Fraction], ...] = (  # done to all before it
     *((words, DIVIDED, 2) for words in HALVED), (("doubled",), TIMES, 2), (("tripled",), TIMES, 3),
+    *(((*lead, "half", *again), TIMES, Fraction(3, 2)) for lead in (("plus",), ("and",), ()) for again in AGAIN_HALF),
 )  # fmt: skip
 MULTIPLIED = frozenset("times doubled tripled laid stacked end side sum total add".split())  # said, so × is no size
-OWN = DOING.keys() | {word for words in LAID for word in words} | {words[0] for words, _, _ in OVER}  # no slips of others
+OWN = DOING.keys() | {word for words in LAID for word in words} | {words[0] for words, _, _ in OVER} | {"average"}  # no slips
 BIDS = {"halve": (DIVIDED, 2), "double": (TIMES, 2), "triple": (TIMES, 3)}  # then halve it
 WHOLE = frozenset(("it", "that", "them", "this"))
 # What was worked so far, in more words than it: halve what's left.
@@ -79,6 +83,8 @@ SO_FAR = (
     *(("the", word) for word in ("rest", "lot", "result", "answer", "total", "remainder", "remaining", "difference")),
 )  # fmt: skip
 PIECES = frozenset(("pieces", "parts", "equal", "ways"))
+# Said of a sum, it is divided or taken so many times, and no way to read the line lets that fall.
+FACTORED = frozenset("double doubled halve halved triple tripled times twice divided split bottom ends".split())
 PARTED = frozenset(("split", "cut", "divide", "divided"))  # then split in three
 STOPS = frozenset(("", "?", ".", ",", "="))
 EACH = frozenset(("each", "apiece"))
@@ -116,6 +122,7 @@ TELLS = (
     {words[0] for words, _ in OPERATIONS} | TAKE | CUT | DIVIDE | {words[0] for words in (*TOGETHER, *HALVED)}
     | set(FACTORS) | set(COMPARED) | {"of", "multiply", "difference", "another", "halve", "half", "off", "from"} | EACH
     | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | set(
+        "average midway halfway "
         "sum total above below middle centre center lose drop start starting begin beginning left leaves apart overall "
         "stack".split()
     )

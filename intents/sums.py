@@ -17,7 +17,8 @@ from intents.sum_counts import both_ends, counted, thing
 from intents.sum_named import named
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
-from intents.sum_places import MIDDLE, middle, placed_by_another, shared_over
+from intents.sum_places import BETWEEN as OF_TWO
+from intents.sum_places import between_two, lost_in, middle, placed_by_another, shared_over
 from intents.sum_remarks import remainder, summed_up, whole_line, with_remarks
 from intents.sum_steps import walked
 from intents.sum_words import (
@@ -98,16 +99,18 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
 def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     """Bare numbers with × between are sizes, unless nothing else was said."""
     assert isinstance(found.part, Sum)
-    parts = leaves(found.part)
+    words, parts = [token.text for token in tokens], leaves(found.part)
+    if lost_in(found.part, words, start):
+        return False
     sizes = found.part.operation == TIMES and all(isinstance(part, Number) and part.value >= 1 for part in parts)
-    said = any(token.text in MULTIPLIED for token in tokens[start : found.end])
+    said = any(word in MULTIPLIED for word in words[start : found.end])
     each = len(parts) == 2 and isinstance(parts[1], Number) and parts[1].value.denominator > 1 and "/" in parts[1].text
-    said = said or (each and any(token.text in ("of", "each", "apiece") for token in tokens[start : found.end]))
+    said = said or (each and any(word in ("of", "each", "apiece") for word in words[start : found.end]))
     return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
 
 
 _ASKED = SKIPPED | ASKED
-STARTS = {*TAKE, *CUT, *DIVIDE, *FACTORS, *MIDDLE, "add", "multiply", "halve", "difference", "sum", "total", "(", "["}
+STARTS = {*TAKE, *CUT, *DIVIDE, *FACTORS, *OF_TWO, "add", "multiply", "halve", "difference", "sum", "total", "(", "["}
 
 
 class _Reader(Parts):
@@ -124,7 +127,7 @@ class _Reader(Parts):
         """The sum that starts at token i, if one does: with a number, with one of a few words, or where the line does."""
         if not self.chart[i] and self.words[i] not in STARTS and i > self.led:
             return None
-        bid = self._verb(i) or self._leading(i) or middle(self, i)
+        bid = self._verb(i) or self._leading(i) or between_two(self, i) or middle(self, i)
         return bid or self._series(i) or self._compared(i) or self._off(i) or self.chain(i)
 
     # ── shapes ──
@@ -146,7 +149,7 @@ class _Reader(Parts):
             whole = self.pronoun(i + 1) or self.part(self.past(i + 1))
             return Found(Sum(DIVIDED, whole.part, Number(Fraction(2), "none")), whole.end) if whole else None
         if word == "difference" and self.words[i + 1] in ("between", "of"):
-            return self._difference(i + 2)
+            return between_two(self, i) or self._difference(i + 2)
         if word in ("sum", "total") and self.words[i + 1] in ("of", ":"):
             return self._all_of(i + 2)
         return None
