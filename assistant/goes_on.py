@@ -25,6 +25,7 @@ from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, filled_in
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
+LONGEST = 120  # characters of such a line
 _SUM, _EVENLY = "tape arithmetic", "divide evenly"
 # What can be longer or shorter by so much once it is worked; elsewhere the line must say that it goes on from "that".
 _TO_CUT = frozenset(
@@ -74,7 +75,7 @@ _WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PL
 def goes_on(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes on from the length just worked; then that is worked, or the conversation asks."""
     last = c.last
-    if last is None or c.pending is not None or not last.record.get("answer"):
+    if last is None or c.pending is not None or not last.record.get("answer") or len(text) > LONGEST:
         return False
     said = text.strip(" .!?").replace("’", "'")
     line = _PUTS_RIGHT.sub("", said)

@@ -64,13 +64,14 @@ _TAIL = rf"(?:[ ,]+(?:{_ENDS}))*"
 _LINE = re.compile(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
 MOST = 60
+LONGEST = 120  # characters of such a line
 _OPENED = re.compile(r"\b(?:windows?|doors?|openings?)\b", re.IGNORECASE)
 
 
 def so_many(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for so many of what was just worked; then those are worked, or the conversation asks."""
     last = c.last
-    if last is None or c.pending or not last.record.get("answer") or last.record["answer"]["value"] is None:
+    if last is None or c.pending or len(text) > LONGEST or not last.record.get("answer") or last.record["answer"]["value"] is None:
         return False
     if last.times > 1 and _OPENED.search(text) and numbers_in(text):
         put_asked(record, last.topic.name, f"Is that in each of the {last.times}, or one in all? Ask it of one alone.")

@@ -27,6 +27,7 @@ DEGREES = frozenset(("deg", "degs", "degree", "degrees"))
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
 _JOINTS = _JOINED | {"-"}
+_PARTED = frozenset(("equal", "even", "parts", "pieces", "bays"))  # after how many
 _OTHER_USES = frozenset(("in", "on", "over", "-", "/", ":"))  # after a number, these start a pitch or a sum
 _AFTER_ONE = frozenset(
     [
@@ -218,7 +219,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
         if piece.value < 0:
             continue
         unit = piece.end + 2 if words[piece.end : piece.end + 2] == ["of", "an"] else piece.end
-        into = words[unit] == "in" and words[unit + 1] in UNITS  # twelve foot six in metres
+        # twelve foot six in metres; one and a quarter in six equal
+        into = words[unit] == "in" and (words[unit + 1] in UNITS or words[unit + 2] in _PARTED)
         if _of_its_own(line, piece, unit, joint):
             continue
         if piece.value == Fraction(1, 2) and joint and words[unit] == "in" and words[unit + 1] in ("from", "past"):

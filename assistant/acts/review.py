@@ -11,6 +11,7 @@ from typing import Any
 from assistant.acts import Talk, act
 from assistant.notebook_entry import own_marks
 from assistant.record import put_asked, put_noted
+from intents.talk import numbers_in
 
 NO_WORDS = "What should I look for? Say it in one go, like “what did I ask about soffit”."
 MOST = 6  # entries read out; the newest, since those are asked for most
@@ -26,6 +27,9 @@ _WHEN = re.compile(
     r"(today|yesterday|(?:this |last )?week|morning|afternoon|" + "|".join(WEEKDAYS) + r")\b(?:\s+(?:morning|afternoon))?\W*$",
     re.IGNORECASE,
 )
+
+
+_RANGE = re.compile(r"\W*anything (?:from|under|over|between|up to)\b", re.IGNORECASE)
 
 
 @dataclass(slots=True)
@@ -61,6 +65,8 @@ LABELS = {"": "today", "week": "in the last seven days", **{day: f"on {day.title
 
 def _find(talk: Talk, said: str, day: str) -> bool | None:
     """What is found about the words, on the day where one was said with them."""
+    if _RANGE.match(talk.text) and numbers_in(talk.text):
+        return False  # anything from 5 5/8 to 6 inches suits me
     when = _WHEN.search(said)
     if when and when.start() > 0:
         said = said[: when.start()]
