@@ -189,6 +189,9 @@ def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wa
     """Whether the line is rather a question of its own."""
     if best is None or best.topic == last.topic.name or not best.words:
         return False
+    said, own = set(best.words), set(best.topic.split())
+    if best.whole and len(own) > 1 and not wanted.corrects and own <= said and not set(last.topic.name.split()) <= said:
+        return True  # gable area 28 foot wide at 8 twelve, after a wall's
     if best.missing and not numbers_in(wanted.rest) and set(best.topic.split()) <= set(best.words):
         return True  # the plumb cut, after a rake return whose fascia is plumb
     if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):

@@ -285,7 +285,8 @@ class Conversation:
         asked = Asked(topic, givens)
         if base:
             asked.tape_step, asked.metric = base.tape_step, base.metric
-            asked.times = base.times if base.topic is topic else 1
+            told = {name for name, given in base.givens.items() if given.source != "assumed"}
+            asked.times = base.times if base.topic is topic and not told <= question.givens.keys() else 1
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])
         if "system" in question.manner:

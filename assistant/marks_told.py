@@ -29,6 +29,7 @@ _NOTE = re.compile(
     r"\s*(?P<apart>[:;]|,| that |[-–—](?= ))\s*(?P<rest>\S.*)",
     re.IGNORECASE | re.DOTALL,
 )
+_ABOUT_IT = re.compile(r"\bnote (?:to|on|about|against|with|by) (?:that|it|this|the last)\b", re.IGNORECASE)
 _KEEPS = re.compile(rf"\b(?:down|write|log|jot|record|note|heads|{_BOOK})\b", re.IGNORECASE)
 _ADDS_UP = re.compile(rf"\b(?:add|put|make|take)\b(?!.*\b(?:down|{_BOOK})\b)", re.IGNORECASE)
 _FLAG = re.compile(
@@ -73,6 +74,8 @@ def _noted(line: str) -> Said | None:
     if found is None:
         return None
     head = line[: found.start("apart")]
+    if _ABOUT_IT.search(head):
+        return None  # a note about the last answer: job.jsgf knows those
     sure = found["apart"].strip() in (":", ";") or re.search(rf"\b(?:down|{_BOOK})\b", head, re.IGNORECASE)
     if not sure or not _KEEPS.search(head) or _ADDS_UP.search(head) or _ASKS.search(found["rest"]):
         return None  # "add it up: 3 foot 4 and 7 foot 9" is a sum, "put it down, how many courses" a question

@@ -65,15 +65,20 @@ _LINE = re.compile(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IG
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
 MOST = 60
 LONGEST = 120  # characters of such a line
-_OPENED = re.compile(r"\b(?:windows?|doors?|openings?)\b", re.IGNORECASE)
+_OPENED = re.compile(
+    r"(?:(?:and|but|ok|now|then|so)[ ,]+)*(?:less|minus|with|take|plus|there'?s|it'?s got|got|has|an?|one|two|three|forgot)\b"
+    r"(?!.*\b(?:walls?|area|squares?)\b).*\b(?:windows?|doors?|openings?)\b.*",
+    re.IGNORECASE,
+)
 
 
 def so_many(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for so many of what was just worked; then those are worked, or the conversation asks."""
     last = c.last
-    if last is None or c.pending or len(text) > LONGEST or not last.record.get("answer") or last.record["answer"]["value"] is None:
+    answer = last.record.get("answer") if last is not None and not c.pending and len(text) <= LONGEST else None
+    if last is None or not answer or answer["value"] is None:
         return False
-    if last.times > 1 and _OPENED.search(text) and numbers_in(text):
+    if last.times > 1 and _OPENED.fullmatch(text.strip(" .!?")) and numbers_in(text):
         put_asked(record, last.topic.name, f"Is that in each of the {last.times}, or one in all? Ask it of one alone.")
         return True
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))

@@ -131,3 +131,9 @@ def test_about_of_the_wall_says_nothing_of_its_courses() -> None:
 def test_what_a_stick_is_called_multiplies_nothing() -> None:
     assert value("a 16 foot 2x4 less 3 inches how long") == 189
     assert last("how much does a 12 foot 2x10 weigh wet")["outcome"] != "answered"
+
+
+def test_a_whole_question_of_its_own_changes_nothing_before_it() -> None:
+    record = last(WALL, "gable area 28 wide at 8 twelve")
+    assert record["topic"] == "gable area" and record["answer"]["value"] == pytest.approx(14 * 14 * 8 / 12)
+    assert value(WALL, "two of those", "wall area 30 by 8 with a 3 by 4 window") == 228
