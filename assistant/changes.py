@@ -13,7 +13,7 @@ from assistant.change_words import in_its_names
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import END, Wanted, labelled, put_in_place, targets_of, turned_round, without_echo
+from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
@@ -246,6 +246,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             replies.to_the_wanted(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _steep(more):
+            continue
+        if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
             continue

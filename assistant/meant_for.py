@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
@@ -84,6 +84,14 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
         places = fitting or places
     near = _nearest(places, last, values[0].value)
     return near if len(near) == 1 else _bare_for_bare(near, last, values[0].value)
+
+
+def names_no_new_given(rest: str, names: Iterable[str], last: Asked) -> bool:
+    """Whether a change is a number alone, and it went to what was not given before: the price again is no count."""
+    places = places_of(rest)
+    alone = len(places) == 1 and not re.search(r"[a-z0-9]", rest[: places[0].start] + rest[places[0].end :], re.IGNORECASE)
+    given = {name for name, one in last.givens.items() if one.source != "assumed"}
+    return alone and places[0].value.unit == "none" and not set(names) & given and bool(given)
 
 
 def labelled(wanted: Wanted, last: Asked) -> str:
