@@ -76,7 +76,8 @@ def _sizes(words: list[str], found: list[list[Reading]]) -> Iterator[Reading]:
         if not sized:
             continue
         best = max(sized, key=lambda r: (r.end, r.kind == "length", r.sure))
-        others = [r for r in row if r.end > best.end and r.kind not in _SIZED]  # five degrees, 5/12, 40 %
+        pitch = best.kind == "number" and any(r.kind == "pitch" and r.end == best.end and r.sure > SURE for r in row)
+        others = [r for r in row if (pitch or r.end > best.end) and r.kind not in _SIZED]  # five degrees, 9/12 over 6 ft, 40 %
         if not others:
             yield best
         past = max((r.end for r in others if r.sure >= SURE), default=best.end)  # of a nine twelve, twelve is no size either

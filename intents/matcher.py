@@ -34,6 +34,7 @@ from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
+from intents.run_told import run_told
 from intents.saw_labels import reach_put_right, saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
@@ -168,6 +169,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             put_over(chart, question)
             waste_in_it(chart, question, topics.get(question.topic, ()))
             in_squares(chart, question)
+            run_told(chart, question)
             take_back(chart, question)
             if turned := crossed(question, topics.get(question.topic, ())):
                 question.swaps = [turned]
@@ -259,6 +261,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     if topic == SAW:
         sides_of_the_saw(chart, best)
         reach_put_right(chart, best)
+    run_told(chart, best)
     return best
 
 

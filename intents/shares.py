@@ -24,6 +24,8 @@ _ARTICLES = frozenset(("a", "an", "the", "my"))
 _SIDES = frozenset("wide deep high long tall thick".split())
 _ENDS = _SIDES | frozenset(", . ; : ? ! and for so across again with on what how by".split()) | {""}  # after "half that"
 _COMPARING = frozenset("is are was does do".split())  # "is 3/8 less than 10 mm" asks which is more
+WHOLES = frozenset("span width gable building house".split())
+_BEING = frozenset("of is = : 's at about".split())
 FINEST = 16  # 1/150 of a floor is a ratio of vents
 _FAR = 12  # words back to what "that" is
 _KINDS = ("length", "number", "area")
@@ -32,12 +34,14 @@ _KINDS = ("length", "number", "area")
 def shares(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """The quantities that are told as a share of another, or as so much short of it."""
     words = [*(token.text for token in tokens), *[""] * 4]
-    if _TELLS.isdisjoint(words) and not (_SHORT | _THAN.keys()).intersection(words):
+    if _TELLS.isdisjoint(words) and "half" not in words and not (_SHORT | _THAN.keys()).intersection(words):
         return
     for at, row in enumerate(chart):
         if not row and words[at] not in _TIMES:
             continue
         yield from _differences(words, chart, row)
+        if words[at] == "half":
+            yield from _whole(words, chart, at)
         for end, share in _shares_at(words, row, at):
             found = _of_another(words, chart, at, end, share) or _of_that(words, chart, at, end, share)
             if found is not None:
@@ -107,6 +111,15 @@ def _differences(words: list[str], chart: list[list[Reading]], row: list[Reading
         if value > 0:
             yield Reading("length", less.start, whole.end, _in_unit(value, size.unit), SURE)
             return
+
+
+def _whole(words: list[str], chart: list[list[Reading]], at: int) -> Iterator[Reading]:
+    """Half the span is 14 ft, half width 9 ft 8: the whole is twice that."""
+    noun = at + 1 + (words[at + 1] in _ARTICLES)
+    start = noun + 1 + (words[noun + 1] in _BEING)
+    half = _sized(chart[start]) if words[noun] in WHOLES and start < len(chart) else None
+    if half is not None and half.kind == "length":
+        yield _part(at, half.end, half, Fraction(2))
 
 
 def _in_unit(inches: Fraction, unit: str) -> Length:

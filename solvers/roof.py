@@ -6,9 +6,9 @@ from typing import Annotated
 
 from solvers.binding import Slope
 from solvers.errors import NeedMore
-from solvers.exact import Term, atan
+from solvers.exact import Term, atan, cos
 from solvers.quantities import Length
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 RunLength = Annotated[Length, Slot("What is the run?", bare=("ft", "in"), plain=30, doubt=(24, 48), above=0, usual=(14, 480))]
@@ -16,6 +16,18 @@ RiseLength = Annotated[Length, Slot("What is the rise?", bare=("ft", "in"), plai
 GableWidth = Annotated[
     Length, Slot("How wide is the gable?", bare=("ft",), above=0, name="gable width", kept="gable width", usual=(48, 900))
 ]
+
+
+class Across(Choice):
+    """What was measured where a run is wanted; the run unless said."""
+
+    RUN = "run"
+    GABLE = "width of the building"
+    RISE = "rise"
+    RAFTER = "common rafter"
+
+
+Measured = Annotated[Across | None, Slot("Is that the run, or the whole width of the building?", name="length said")]
 AGREE = 0.02  # of the rise: measured twice, a rise and a run differ by no more from the pitch that was said
 
 
@@ -27,6 +39,18 @@ def theta_of(work: Working, pitch: Slope) -> Term:
 def rise_per_inch(work: Working, pitch: Slope) -> Term:
     """The pitch as a plain ratio, exact; it keeps every rise that follows exact."""
     return work.step("r", pitch.rise / pitch.run, "rise for each inch of run", unit="none")
+
+
+def run_of(work: Working, run: Term, across: Across | None, pitch: Slope | None = None) -> Term:
+    """The run of the common rafter where the width of the building, the rise or the rafter itself was measured in its place."""
+    if across is Across.GABLE:
+        return work.step("run", run / 2, "the peak stands over the middle of the building", unit="in")
+    if pitch is None or across in (None, Across.RUN):
+        return run
+    if across is Across.RAFTER:
+        return work.step("run", run * cos(theta_of(work, pitch)), "the run is the rafter's shadow on the level", unit="in")
+    work.refuse_when(pitch.rise.value == 0, "a pitch of 0 never rises: say the run")
+    return work.step("run", run / (pitch.rise / pitch.run), "as many inches of run as it takes to climb so far", unit="in")
 
 
 def sloped(work: Working, pitch: Slope, run: Term | None, rise: Term | None) -> tuple[Term, Term, Term]:

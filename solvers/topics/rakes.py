@@ -9,7 +9,8 @@ from solvers.common import HEIGHT_CAUTION, RoofPitch
 from solvers.exact import Term, acos, atan, cos, sin, sqrt, tan
 from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.roof import GableWidth, RunLength, rise_per_inch, theta_of
+from solvers.roof import GableWidth, RunLength, rise_per_inch, run_of, theta_of
+from solvers.roof import Measured as RunTold
 from solvers.slope_drawing import gable_view, number
 from solvers.slots import Choice, Slot
 from solvers.working import Working
@@ -79,12 +80,12 @@ def gable_height(work: Working, pitch: RoofPitch, width: GableWidth) -> None:
 
 
 @topic("hip or valley length", "slope")
-def hip_or_valley_length(work: Working, pitch: RoofPitch, run: RunLength) -> None:
+def hip_or_valley_length(work: Working, pitch: RoofPitch, run: RunLength, across: RunTold = None) -> None:
     """Length of a regular hip or valley, inches, over the run of the common rafter, both roofs at one pitch.
 
     Refuses a pitch of 0. Source: geometry; the hip runs at 45° in plan, so its run is the common run × √2.
     """
-    per_inch = rise_per_inch(work, pitch)
+    run, per_inch = run_of(work, run, across, pitch), rise_per_inch(work, pitch)
     rise = work.step("rise", run * per_inch, "the hip climbs as high as the common rafter", unit="in")
     level = work.step("hip run", run * sqrt(2), "in plan it crosses the corner at 45°", unit="in")
     hip = work.answer("length", sqrt(level**2 + rise**2), "squares of its run and its rise", "in", "hip")

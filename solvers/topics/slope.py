@@ -9,7 +9,7 @@ from solvers.common import AnyPitch, From, MeasuredFrom
 from solvers.exact import atan, cos, nearest, sin, tan
 from solvers.quantities import Angle, Length
 from solvers.registry import topic
-from solvers.roof import RiseLength, RunLength, rise_per_inch, sloped, theta_of
+from solvers.roof import Measured, RiseLength, RunLength, rise_per_inch, run_of, sloped, theta_of
 from solvers.slope_drawing import slope_view
 from solvers.slots import Choice, Slot
 from solvers.working import Working
@@ -25,13 +25,6 @@ class SlopeAs(Choice):
 
     ANGLE = "degrees"
     GRADE = "percent"
-
-
-class Across(Choice):
-    """What was measured along the level; the run unless said."""
-
-    RUN = "run"
-    GABLE = "width of the gable"
 
 
 @topic("roof angle", "slope")
@@ -79,14 +72,13 @@ def pitch_from_rise_and_run(
     work: Working,
     rise: MeasuredRise,
     run: MeasuredRun,
-    across: Annotated[Across | None, Slot("Is that the run, or the whole width of the gable?")] = None,
+    across: Measured = None,
 ) -> None:
     """Pitch, rise in 12, from a rise and a run as measured; the run of a gable is half its width.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
     """
-    if across is Across.GABLE:
-        run = work.step("run", run / 2, "the peak stands over the middle of the gable", unit="in")
+    run = run_of(work, run, across)
     pitch = work.answer("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
     theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
     work.also("roof angle", theta)
@@ -96,12 +88,14 @@ def pitch_from_rise_and_run(
 
 
 @topic("sloped length", "slope")
-def sloped_length(work: Working, pitch: AnyPitch, run: RunLength | None = None, rise: RiseLength | None = None) -> None:
+def sloped_length(
+    work: Working, pitch: AnyPitch, run: RunLength | None = None, rise: RiseLength | None = None, across: Measured = None
+) -> None:  # fmt: skip
     """Length along the slope, inches, over a level run (or up a rise) at a pitch.
 
     Refuses a run or rise of nothing, and a rise and run that are not at that pitch. Source: geometry.
     """
-    run, rise, theta = sloped(work, pitch, run, rise)
+    run, rise, theta = sloped(work, pitch, run if run is None else run_of(work, run, across), rise)
     slope = work.answer("sloped length", run / cos(theta), "the run is the slope's shadow on the level", "in", "slope")
     work.also("rise", rise)
     work.also("run", run)
@@ -111,12 +105,12 @@ def sloped_length(work: Working, pitch: AnyPitch, run: RunLength | None = None, 
 
 
 @topic("rise over a run", "slope")
-def rise_over_a_run(work: Working, pitch: AnyPitch, run: RunLength) -> None:
+def rise_over_a_run(work: Working, pitch: AnyPitch, run: RunLength, across: Measured = None) -> None:
     """Rise, inches, over a level run at a pitch.
 
     Refuses a run of nothing and a negative pitch. Source: geometry.
     """
-    per_inch = rise_per_inch(work, pitch)
+    run, per_inch = run_of(work, run, across, pitch), rise_per_inch(work, pitch)
     rise = work.answer("rise", run * per_inch, "every inch of run climbs that much", "in", "rise")
     theta = theta_of(work, pitch)
     slope = work.step("slope", run / cos(theta), "the run is the slope's shadow on the level", unit="in")

@@ -1,0 +1,104 @@
+"""What was measured where a run is wanted: a span, the width of the house, what it rises, or the common rafter itself.
+
+"Hip on a 24 foot wide building" tells twice the run; "it rises 7 foot, how long is the hip" tells none. A quantity that the words
+beside it tell to be one of those is still the one length the topic takes, and the topic makes the run of it. Where the words
+may mean either (how wide a shed is, whose roof may fall one way), both ways go on and the conversation asks.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import pairwise
+
+from intents.chart import Chart
+from intents.question import Heard, Question
+from intents.second_reader import places_of
+from intents.shares import WHOLES
+from solvers.quantities import Length
+
+HIP, SLOPED, RISE, PITCH = "hip or valley length", "sloped length", "rise over a run", "pitch from rise and run"
+LEAST_PITCH, MOST_PITCH = 1.5, 24  # of a roof whose pitch somebody measures, rise in 12
+TOPICS = frozenset((HIP, SLOPED, RISE, PITCH))
+_SPANS = frozenset("span spans spanning".split())
+_WIDE = frozenset("wide width across overall".split())
+_BUILDINGS = frozenset(
+    "building buildings building's house house's cabin boathouse barn gable gable's gables roof workshop hall bungalow cottage home"
+    " place wing boatshed".split()
+)
+_EITHER = frozenset("shed garage extension addition outbuilding garage's shed's".split())  # its roof may fall one way
+_ONE_WAY = frozenset(
+    "lean lean-to leanto skillion porch verandah veranda awning canopy monopitch mono pent dormer carport deck monoslope bay"
+    " ramp".split()
+)
+_ONE_SLOPE = [(one, slope) for one in ("one", "single") for slope in ("slope", "way", "pitch", "side")]
+_RUNS = frozenset("run runs running half level out eave eaves plate wall from in back ridge each every per horizontally".split())
+_RISES = frozenset("rise rises rising climbs height up high higher above tall vertical".split())
+_RAFTERS = frozenset("rafter rafters commons".split())
+_LONG = frozenset("long length lengths".split())
+_STOPS = frozenset((".", ",", ";", "?", "!", ":"))
+_BEFORE, _AFTER = 6, 3
+
+
+def run_told(chart: Chart, question: Question) -> None:
+    """Say what was measured where the words beside a run tell that it is none."""
+    run = question.givens.get("run")
+    if question.topic not in TOPICS or "across" in question.givens or run is None or not isinstance(run.value, Length):
+        return
+    if run.end <= run.start:
+        return
+    ways = _told(chart, question, run)
+    if ways:
+        givens = {name: heard for name, heard in question.givens.items() if name != "rise" or heard != run}
+        made = [givens | {"across": Heard(way, run.start, run.end, run.text)} for way in ways]
+        question.givens, question.swaps = made[0], made[1:]
+    if question.topic == PITCH:
+        question.givens = _in_feet(question.givens)
+
+
+def _in_feet(givens: dict[str, Heard]) -> dict[str, Heard]:
+    """A rise with no unit beside a run in feet is in feet where inches would make no roof of it: 12 ft wide and rises 3."""
+    rise, run = givens.get("rise"), givens["run"]
+    if rise is None or not isinstance(rise.value, Length) or not rise.bare or run.bare or run.value.unit != "ft":
+        return givens
+    level = run.value.value / 2 if "across" in givens and givens["across"].value == "GABLE" else run.value.value
+    feet = 12 * rise.value.value / level
+    if "/" in rise.text or not LEAST_PITCH <= feet <= MOST_PITCH:
+        return givens
+    other, inches = Length(rise.value.value, "ft", rise.text), Length(rise.value.value, "in", rise.text)
+    sure = feet / 12 < LEAST_PITCH
+    return {**givens, "rise": replace(rise, value=other if sure else inches, others=() if sure else (other,))}
+
+
+def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
+    """The ways to mean it, the likeliest first; none where it is the run."""
+    start, end = places_of(chart, run)
+    before, after = _beside(chart, start, -1, _BEFORE), _beside(chart, end, 1, _AFTER)
+    near = {*before, *after}
+    own = chart.words[start:end]
+    if own[:1] == ["half"] and not WHOLES.isdisjoint(own):
+        return ["GABLE"]  # "half the span is 14 ft" was read as the span
+    if "half" in own or not _RUNS.isdisjoint(near):
+        return []
+    if question.topic in (HIP, RISE) and not _RAFTERS.isdisjoint(near):
+        return ["RAFTER"] if not _LONG.isdisjoint(near) or not _RAFTERS.isdisjoint(after[:2]) else ["RUN", "RAFTER"]
+    if question.topic == HIP and not _RISES.isdisjoint({*before[:2], *after[:1]}):
+        return ["RISE"]
+    spans = not _SPANS.isdisjoint({*before[:3], *after[:2]})
+    if not spans and _WIDE.isdisjoint(near):
+        return []
+    one_way = not _ONE_WAY.isdisjoint(chart.words) or any(pair in _ONE_SLOPE for pair in pairwise(chart.words))
+    if question.topic != HIP and one_way:
+        return []
+    if spans or not _BUILDINGS.isdisjoint(near):
+        return ["GABLE"]
+    return (["GABLE"] if question.topic == HIP else ["RUN", "GABLE"]) if not _EITHER.isdisjoint(near) else []
+
+
+def _beside(chart: Chart, at: int, step: int, most: int) -> list[str]:
+    """The words on one side of a quantity, the nearest first, up to a stop or another quantity."""
+    found: list[str] = []
+    for place in range(at - 1 if step < 0 else at, at + step * (most + 1), step):
+        if not 0 <= place < len(chart.words) or chart.words[place] in _STOPS or chart.numbers >> place & 1 or len(found) == most:
+            break
+        found.append(chart.words[place])
+    return found
