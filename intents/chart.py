@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
 from intents.allowances import allowances
+from intents.from_square import from_square
 from intents.grades import grades
 from intents.islands import LIGHT, SURE_WHOLE, Hit, islands, span
 from intents.lengths import FOOTERS
@@ -141,7 +142,7 @@ def chart_of(
             found[i + 1] = taken
     signed = [*found]
     composed = [*totals_and_prices(listing), *grades(tokens, found)]
-    for reading in [*shares(tokens, found), *allowances(tokens, found)]:
+    for reading in [*shares(tokens, found), *allowances(tokens, found), *from_square(tokens, found)]:
         found[reading.start] = [reading, *found[reading.start]]
     found = _whole(found, words)
     for reading in composed:

@@ -25,6 +25,7 @@ _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 # After 30' these leave it no length: "88° 30' corner".
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
 _LEANING = frozenset("angle angles slope slopes sloped pitch pitched roof leans".split())
+_PARTS = {"half": Fraction(1, 2), "quarter": Fraction(1, 4)}
 _UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than Celsius here
 
 
@@ -38,6 +39,8 @@ def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:
         scale = words[at + 1]
         if scale in SCALES:
             yield from _scaled(line, i, head, at + 2, SCALES[scale])
+        elif (part := _PARTS.get(words[at + 3])) and words[at + 1 : at + 3] == ["and", "a"]:
+            yield Reading("angle", i, at + 4, Angle(head.value + part, "deg"), head.sure)  # a degree and a half
         else:
             yield from _with_minutes(line, i, head, at + 1)
             yield from _unscaled(line, i, head, at + 1)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from intents.echoes import without_echoes
+from intents.from_square import without_said_again
 from intents.measures import readings
 from intents.put_right import put_right
 from intents.reading import Reading
@@ -20,7 +21,7 @@ def said_once(tokens: list[Token], mend: bool = True, rows: Rows | None = None) 
     `rows` are the readings of these tokens, where they are known.
     """
     rows = readings(tokens) if rows is None else rows
-    for work in (put_right, without_echoes) if mend else (without_echoes,):
+    for work in (put_right, without_echoes, without_said_again) if mend else (without_echoes,):
         for _ in range(MOST):
             found = work(tokens, rows)
             if found is None:
