@@ -6,6 +6,8 @@ number was put in the wrong place or the question is about more than the page wo
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from assistant.pending import Asked
 from assistant.several import worked_out
 from solvers.quantities import Count, Quantity
@@ -24,8 +26,16 @@ def of_no_effect(asked: Asked, worked: Worked) -> list[str]:
         others = {other: kept for other, kept in asked.givens.items() if other != name}
         without = worked_out(asked, others)
         if worked.working is not None and without.working is not None and _same_page(without.working, worked.working):
-            idle.append(given.value.text)
+            idle += [] if _otherwise_matters(asked, name, worked.working) else [given.value.text]
     return idle
+
+
+def _otherwise_matters(asked: Asked, name: str, page: Working) -> bool:
+    """Whether twice as much would change the page: then it is what is taken where it is not said (marks every eighth of an arc)."""
+    given = asked.givens[name]
+    twice = replace(given, value=replace(given.value, value=given.value.value * 2))
+    other = work_out(asked.topic, {**asked.givens, name: twice}, asked.tape_step, asked.metric)
+    return other.working is not None and not _same_page(other.working, page)
 
 
 def _counts(value: object) -> bool:

@@ -25,6 +25,7 @@ _NAMES = (
     | dict.fromkeys(("bevel", "bevels"), "bevel")
     | dict.fromkeys("limit limits stops stop max swings goes maxes tilts tilt leans".split(), "limit")
 )
+_WAYS = frozenset(("way", "side", "direction"))
 _STOPS = frozenset("limit limits stop stops max maxes".split())
 _REACHES = frozenset("swing get go reach turn move".split())
 _BETWEEN = frozenset("to at is of out only by : deg °".split())
@@ -37,7 +38,7 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
     question = next(iter(questions), None)
     if question is None or question.topic != SAW:
         return
-    if reach_put_right(chart, question):
+    if reach_put_right(chart, question) or _one_way_and_other(chart, question, topics):
         return
     told = _told(chart)
     parameters = {p.name: p for p in topics[SAW]}
@@ -47,6 +48,42 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
         return
     kept = {name: h for name, h in question.givens.items() if name in ("asked", "tilt")}
     question.givens, question.swaps, question.missing, question.unplaced = kept | given, [], [], []
+
+
+def _one_way_and_other(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> bool:
+    """Whether how far it goes one way and the other is told, not which: only a setting between the two needs to know that."""
+    words = chart.words
+    at = next((at for at in range(len(words) - 1) if words[at] == "one" and words[at + 1] in _WAYS), None)
+    if at is None:
+        return False
+    other = words.index("other", at) if "other" in words[at:] else None
+    found = [r for r in quantities(chart, 0, len(words)) if (isinstance(r.value, Angle) or r.kind == "number") and r.start != at]
+    of_one, of_other = _last_before(found, at), _last_before(found, other)
+    rest = [r for r in found if r is not of_one and r is not of_other]
+    parameters = {p.name: p for p in topics[SAW]}
+    if of_one is None or of_one is of_other or len(rest) != 1 or (other is not None and of_other is None):
+        return False
+    heard = [heard_as(chart, parameters["limit"], r, True) for r in (of_one, of_other) if r is not None]
+    setting, limits = heard_as(chart, parameters["setting"], rest[0], True), [h for h in heard if h is not None]
+    if setting is None or len(limits) != len(heard):
+        return False
+    asked = {name: heard for name, heard in question.givens.items() if name == "asked" and "way" not in heard.text}
+    question.givens, question.swaps, question.unplaced, question.missing = asked | {"setting": setting}, [], [], []
+    limits.sort(key=lambda limit: limit.value.value)
+    least, most = limits[0], limits[-1]
+    if setting.value.value <= least.value.value:
+        question.givens["limit"] = least
+    elif len(limits) == 2 and setting.value.value > most.value.value:
+        question.givens["limit"] = most
+    else:  # how far it goes to the side that was not named is asked
+        question.givens["right"] = most
+    return True
+
+
+def _last_before(found: list[Reading], at: int | None) -> Reading | None:
+    """The quantity that stands right before a place, with a word or two between."""
+    near = [r for r in found if at is not None and r.end <= at < r.end + _REACH]
+    return near[-1] if near else None
 
 
 def reach_put_right(chart: Chart, question: Question) -> bool:
