@@ -35,7 +35,7 @@ from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
 from intents.run_told import run_told
-from intents.saw_labels import reach_put_right, saw_labels
+from intents.saw_labels import one_way_and_other, reach_put_right, saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.sold_in import sold_in
@@ -260,7 +260,8 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     best = max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
     if topic == SAW:
         sides_of_the_saw(chart, best)
-        reach_put_right(chart, best)
+        if not reach_put_right(chart, best):
+            one_way_and_other(chart, best, topics)
     run_told(chart, best)
     return best
 

@@ -38,7 +38,7 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
     question = next(iter(questions), None)
     if question is None or question.topic != SAW:
         return
-    if reach_put_right(chart, question) or _one_way_and_other(chart, question, topics):
+    if reach_put_right(chart, question) or one_way_and_other(chart, question, topics):
         return
     told = _told(chart)
     parameters = {p.name: p for p in topics[SAW]}
@@ -50,14 +50,15 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
     question.givens, question.swaps, question.missing, question.unplaced = kept | given, [], [], []
 
 
-def _one_way_and_other(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> bool:
+def one_way_and_other(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> bool:
     """Whether how far it goes one way and the other is told, not which: only a setting between the two needs to know that."""
     words = chart.words
     at = next((at for at in range(len(words) - 1) if words[at] == "one" and words[at + 1] in _WAYS), None)
     if at is None:
         return False
     other = words.index("other", at) if "other" in words[at:] else None
-    found = [r for r in quantities(chart, 0, len(words)) if (isinstance(r.value, Angle) or r.kind == "number") and r.start != at]
+    angles = (max((r for r in row if r.kind in ("angle", "number")), key=lambda r: r.end, default=None) for row in chart.readings)
+    found = [r for r in angles if r is not None and r.start != at]
     of_one, of_other = _last_before(found, at), _last_before(found, other)
     rest = [r for r in found if r is not of_one and r is not of_other]
     parameters = {p.name: p for p in topics[SAW]}
