@@ -17,9 +17,11 @@ from intents.shares import WHOLES
 from solvers.quantities import Length
 
 HIP, SLOPED, RISE, PITCH = "hip or valley length", "sloped length", "rise over a run", "pitch from rise and run"
+RAKE, GABLE = "rake length", "gable height"
 LEAST_PITCH, MOST_PITCH = 1.5, 24  # of a roof whose pitch somebody measures, rise in 12
-TOPICS = frozenset((HIP, SLOPED, RISE, PITCH))
+TOPICS = {HIP: "run", SLOPED: "run", RISE: "run", PITCH: "run", RAKE: "width", GABLE: "width"}  # and the length each takes
 _SPANS = frozenset("span spans spanning".split())
+_ROOFS = frozenset(("roof", "place", "gable's"))
 _WIDE = frozenset("wide width across overall".split())
 _BUILDINGS = frozenset(
     "building buildings building's house house's cabin boathouse barn gable gable's gables roof workshop hall bungalow cottage home"
@@ -31,8 +33,12 @@ _ONE_WAY = frozenset(
     " ramp".split()
 )
 _ONE_SLOPE = [(one, slope) for one in ("one", "single") for slope in ("slope", "way", "pitch", "side")]
+_SURELY_ONE = frozenset("lean lean-to leanto skillion monopitch mono pent monoslope".split())
+_ONES = frozenset(("run", "runs", "half"))
+_GABLES = _BUILDINGS | _WIDE | _SPANS
 _RUNS = frozenset("run runs running half level out eave eaves plate wall from in back ridge each every per horizontally".split())
 _RISES = frozenset("rise rises rising climbs height up high higher above tall vertical".split())
+_SLOPES = frozenset(("slope", "rafter", "roof", "deck"))  # 16 ft of slope, 16 ft up the roof
 _RAFTERS = frozenset("rafter rafters commons".split())
 _LONG = frozenset("long length lengths".split())
 _STOPS = frozenset((".", ",", ";", "?", "!", ":"))
@@ -41,12 +47,13 @@ _BEFORE, _AFTER = 6, 3
 
 def run_told(chart: Chart, question: Question) -> None:
     """Say what was measured where the words beside a run tell that it is none."""
-    run = question.givens.get("run")
-    if question.topic not in TOPICS or "across" in question.givens or run is None or not isinstance(run.value, Length):
+    name = TOPICS.get(question.topic, "")
+    run = question.givens.get(name)
+    if not name or "across" in question.givens or run is None or not isinstance(run.value, Length):
         return
     if run.end <= run.start:
         return
-    ways = _told(chart, question, run)
+    ways = _told(chart, question, run) if name == "run" else _width_told(chart, question, run)
     if ways:
         givens = {name: heard for name, heard in question.givens.items() if name != "rise" or heard != run}
         made = [givens | {"across": Heard(way, run.start, run.end, run.text)} for way in ways]
@@ -75,23 +82,47 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     before, after = _beside(chart, start, -1, _BEFORE), _beside(chart, end, 1, _AFTER)
     near = {*before, *after}
     own = chart.words[start:end]
-    if own[:1] == ["half"] and not WHOLES.isdisjoint(own):
+    if "half" in own[:2] and not WHOLES.isdisjoint(own):
         return ["GABLE"]  # "half the span is 14 ft" was read as the span
+    sloping = not _RAFTERS.isdisjoint({*before[:3], *after[:3]}) or not _SLOPES.isdisjoint(after[1:3])
+    if question.topic == PITCH and sloping and "run" not in near:
+        return ["RAFTER"]  # rises 4 ft in 10 ft of rafter
+    if question.topic == HIP and "plan" in near and "run" in before:
+        return ["RUN", "HIP"]  # the hip's plan run
     if "half" in own or not _RUNS.isdisjoint(near):
         return []
     if question.topic in (HIP, RISE) and not _RAFTERS.isdisjoint(near):
         return ["RAFTER"] if not _LONG.isdisjoint(near) or not _RAFTERS.isdisjoint(after[:2]) else ["RUN", "RAFTER"]
     if question.topic == HIP and not _RISES.isdisjoint({*before[:2], *after[:1]}):
         return ["RISE"]
-    spans = not _SPANS.isdisjoint({*before[:3], *after[:2]})
+    own_house = after[:1] and after[0] in _BUILDINGS - _ROOFS and question.topic != SLOPED  # rises 8 ft over a 32 foot house
+    spans = bool(own_house) or not _SPANS.isdisjoint({*before[:3], *after[:2]})
+    if after[:1] == ["deep"] and not (_BUILDINGS - _ROOFS).isdisjoint(near) and question.topic != SLOPED:
+        spans = True
     if not spans and _WIDE.isdisjoint(near):
         return []
     one_way = not _ONE_WAY.isdisjoint(chart.words) or any(pair in _ONE_SLOPE for pair in pairwise(chart.words))
     if question.topic != HIP and one_way:
         return []
-    if spans or not _BUILDINGS.isdisjoint(near):
+    if spans or not _BUILDINGS.isdisjoint(near) or question.topic == HIP:
         return ["GABLE"]
-    return (["GABLE"] if question.topic == HIP else ["RUN", "GABLE"]) if not _EITHER.isdisjoint(near) else []
+    return ["RUN", "GABLE"] if not _EITHER.isdisjoint(near) or (question.topic == PITCH and after[:1] == ["width"]) else []
+
+
+def _width_told(chart: Chart, question: Question, width: Heard) -> list[str]:
+    """The ways to mean what was taken for the width of a gable; none where it is that."""
+    start, end = places_of(chart, width)
+    before, after = _beside(chart, start, -1, _BEFORE), _beside(chart, end, 1, _AFTER)
+    near = {*before[:3], *after[:2]}
+    if "half" in chart.words[start:end][:2]:
+        return []
+    if not _RAFTERS.isdisjoint(near) and _GABLES.isdisjoint(near):
+        return ["RAFTER"]
+    one_way = not _SURELY_ONE.isdisjoint(chart.words) or any(pair in _ONE_SLOPE for pair in pairwise(chart.words))
+    if one_way and not {"gable", "gables"} & {*chart.words}:
+        return ["RUN"]
+    runs = not _ONES.isdisjoint(near) and before[1:2] != ["rake"] and _GABLES.isdisjoint({*before[:1], *after[:1]})
+    return ["RUN"] if runs else []
 
 
 def _beside(chart: Chart, at: int, step: int, most: int) -> list[str]:

@@ -119,7 +119,7 @@ def _whole(words: list[str], chart: list[list[Reading]], at: int) -> Iterator[Re
     start = noun + 1 + (words[noun + 1] in _BEING)
     half = _sized(chart[start]) if words[noun] in WHOLES and start < len(chart) else None
     if half is not None and half.kind == "length":
-        yield _part(at, half.end, half, Fraction(2))
+        yield _part(at - (words[at - 1] == "a" and at > 0), half.end, half, Fraction(2))
 
 
 def _in_unit(inches: Fraction, unit: str) -> Length:

@@ -6,7 +6,7 @@ from typing import Annotated
 
 from solvers.binding import Slope
 from solvers.errors import NeedMore
-from solvers.exact import Term, atan, cos
+from solvers.exact import Term, atan, cos, sqrt
 from solvers.quantities import Length
 from solvers.slots import Choice, Slot
 from solvers.working import Working
@@ -25,6 +25,7 @@ class Across(Choice):
     GABLE = "width of the building"
     RISE = "rise"
     RAFTER = "common rafter"
+    HIP = "run of the hip"
 
 
 Measured = Annotated[Across | None, Slot("Is that the run, or the whole width of the building?", name="length said")]
@@ -42,15 +43,25 @@ def rise_per_inch(work: Working, pitch: Slope) -> Term:
 
 
 def run_of(work: Working, run: Term, across: Across | None, pitch: Slope | None = None) -> Term:
-    """The run of the common rafter where the width of the building, the rise or the rafter itself was measured in its place."""
+    """The run of the common rafter where the width, the rise, the rafter itself or the hip's own run was measured in its place."""
     if across is Across.GABLE:
         return work.step("run", run / 2, "the peak stands over the middle of the building", unit="in")
+    if across is Across.HIP:
+        return work.step("run", run / sqrt(2), "in plan the hip crosses the corner at 45°", unit="in")
     if pitch is None or across in (None, Across.RUN):
         return run
     if across is Across.RAFTER:
         return work.step("run", run * cos(theta_of(work, pitch)), "the run is the rafter's shadow on the level", unit="in")
     work.refuse_when(pitch.rise.value == 0, "a pitch of 0 never rises: say the run")
     return work.step("run", run / (pitch.rise / pitch.run), "as many inches of run as it takes to climb so far", unit="in")
+
+
+def half_of(work: Working, width: Term, across: Across | None, pitch: Slope) -> tuple[Term, Term]:
+    """The run of a gable and its whole width, from the width or from what was measured in its place."""
+    if across in (None, Across.GABLE):
+        return work.step("run", width / 2, "the peak is over the middle of the gable", unit="in"), width
+    run = run_of(work, width, across, pitch)
+    return run, work.step("width", 2 * run, "as far again on the other side of the peak", unit="in")
 
 
 def sloped(work: Working, pitch: Slope, run: Term | None, rise: Term | None) -> tuple[Term, Term, Term]:

@@ -9,7 +9,7 @@ from solvers.common import HEIGHT_CAUTION, RoofPitch
 from solvers.exact import Term, acos, atan, cos, sin, sqrt, tan
 from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.roof import GableWidth, RunLength, rise_per_inch, run_of, theta_of
+from solvers.roof import GableWidth, RunLength, half_of, rise_per_inch, run_of, theta_of
 from solvers.roof import Measured as RunTold
 from solvers.slope_drawing import gable_view, number
 from solvers.slots import Choice, Slot
@@ -33,6 +33,7 @@ def rake_length(
     width: GableWidth,
     overhang: Overhang = NO_OVERHANG,
     measured: Measured | None = None,
+    across: RunTold = None,
 ) -> None:
     """Length of one rake, inches, from the peak down to the end of the overhang.
 
@@ -40,7 +41,7 @@ def rake_length(
     Source: geometry.
     """
     theta = theta_of(work, pitch)
-    half = work.step("run", width / 2, "the peak is over the middle of the gable", unit="in")
+    half, width = half_of(work, width, across, pitch)
     per_inch = rise_per_inch(work, pitch)
     height = work.step("height", half * per_inch, "every inch of run climbs that much", unit="in")
     out, run = overhang, half
@@ -62,12 +63,12 @@ def rake_length(
 
 
 @topic("gable height", "slope")
-def gable_height(work: Working, pitch: RoofPitch, width: GableWidth) -> None:
+def gable_height(work: Working, pitch: RoofPitch, width: GableWidth, across: RunTold = None) -> None:
     """Height of a gable from plate to peak, inches.
 
     Refuses a pitch of 0, which has no gable. Source: geometry; the peak is over the middle.
     """
-    half = work.step("run", width / 2, "the peak is over the middle of the gable", unit="in")
+    half, width = half_of(work, width, across, pitch)
     per_inch = rise_per_inch(work, pitch)
     height = work.answer("gable height", half * per_inch, "every inch of run climbs that much", "in", "height")
     theta = theta_of(work, pitch)

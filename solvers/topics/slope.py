@@ -6,10 +6,10 @@ from fractions import Fraction
 from typing import Annotated
 
 from solvers.common import AnyPitch, From, MeasuredFrom
-from solvers.exact import atan, cos, nearest, sin, tan
+from solvers.exact import atan, cos, nearest, sin, sqrt, tan
 from solvers.quantities import Angle, Length
 from solvers.registry import topic
-from solvers.roof import Measured, RiseLength, RunLength, rise_per_inch, run_of, sloped, theta_of
+from solvers.roof import Across, Measured, RiseLength, RunLength, rise_per_inch, run_of, sloped, theta_of
 from solvers.slope_drawing import slope_view
 from solvers.slots import Choice, Slot
 from solvers.working import Working
@@ -74,11 +74,15 @@ def pitch_from_rise_and_run(
     run: MeasuredRun,
     across: Measured = None,
 ) -> None:
-    """Pitch, rise in 12, from a rise and a run as measured; the run of a gable is half its width.
+    """Pitch, rise in 12, from a rise and a run as measured; the run of a gable is half its width, and a rafter is their long side.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
     """
-    run = run_of(work, run, across)
+    if across is Across.RAFTER:
+        work.refuse_when(work.value(run) <= work.value(rise), f"a rafter of {work.text(run)} does not rise {work.text(rise)}")
+        run = work.step("run", sqrt(run**2 - rise**2), "the rafter is the long side of rise and run", unit="in")
+    else:
+        run = run_of(work, run, across)
     pitch = work.answer("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
     theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
     work.also("roof angle", theta)
