@@ -31,7 +31,7 @@ def of_no_effect(asked: Asked, worked: Worked) -> list[str]:
 
 
 def _otherwise_matters(asked: Asked, name: str, page: Working) -> bool:
-    """Whether twice as much would change the page: then it is what is taken where it is not said (marks every eighth of an arc)."""
+    """Whether twice as much would change the page: it only says what is taken where nothing is said (marks every eighth)."""
     given = asked.givens[name]
     twice = replace(given, value=replace(given.value, value=given.value.value * 2))
     other = work_out(asked.topic, {**asked.givens, name: twice}, asked.tape_step, asked.metric)

@@ -30,6 +30,8 @@ _MULTIPLIED = frozenset(
     "hundred".split()
 )
 _POINTING = frozenset("that this which other another same last next each every".split())
+_KINDS = frozenset("long short longer shorter longest shortest sloping upright flat level vertical horizontal".split())
+_THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
 _GOES_ON = frozenset(
     "and or is was are s needs wants rises takes on for at with then does so to but if up too please".split()
 )
@@ -68,8 +70,8 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     if words[at] == "one" and _points_back(words, at):
         return True  # can my saw do that one
-    if words[at] == "one" and before == "the" and after in ("below", "above", "under", "beneath"):
-        return True  # the board below, not a degree of frost
+    if words[at] in ("one", "third") and _stands_for_a_thing(words[at], before, after):
+        return True
     if _names(words, at, value) or of_time_or_people(words, at, value):
         return True
     if 2 <= value <= 4 and (before in _ASKED or before == "all") and (after in _ANSWERS if before in _ASKED else after in _ALONE):
@@ -88,6 +90,14 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     hour = 0 < value <= LATEST and value == int(value) and after in ("", ",", ".", ";", "!", "?", "so", "and", "today")
     return hour and before in _AT and at > 1 and words[at - 2] in _CALLERS
+
+
+def _stands_for_a_thing(word: str, before: str, after: str) -> bool:
+    """Whether "one" or "third" is no number: the short one 10, the third side, the board below (not a degree of frost)."""
+    if word == "third":
+        return after in _THIRDS and before not in SMALL and before not in ("a", "an")
+    beside = before == "the" and after in ("below", "above", "under", "beneath")
+    return beside or (before in _KINDS and after not in _MEASURES)
 
 
 def _one_of(words: Sequence[str], at: int) -> bool:

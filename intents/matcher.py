@@ -15,6 +15,7 @@ from typing import ClassVar
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
+from intents.corner_told import no_corner
 from intents.counted_things import other_count
 from intents.crossed import crossed
 from intents.features import of_sentence
@@ -176,7 +177,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
             doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
-            question.unplaced, question.lacking = doubts, question.lacking or int(other_topic(chart, question))
+            other = other_topic(chart, question) or no_corner(chart, question)
+            question.unplaced, question.lacking = doubts, question.lacking or int(other)
             if not doubts:
                 layers_gone(chart, question)
                 held_in(chart, question)

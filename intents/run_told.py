@@ -24,8 +24,8 @@ _SPANS = frozenset("span spans spanning".split())
 _ROOFS = frozenset(("roof", "place", "gable's"))
 _WIDE = frozenset("wide width across overall".split())
 _BUILDINGS = frozenset(
-    "building buildings building's house house's cabin boathouse barn gable gable's gables roof workshop hall bungalow cottage home"
-    " place wing boatshed".split()
+    "building buildings building's house house's cabin boathouse barn gable gable's gables roof workshop hall bungalow cottage"
+    " home place wing boatshed".split()
 )
 _EITHER = frozenset("shed garage extension addition outbuilding garage's shed's".split())  # its roof may fall one way
 _ONE_WAY = frozenset(

@@ -54,7 +54,7 @@ def one_way_and_other(chart: Chart, question: Question, topics: Mapping[str, tup
     """Whether how far it goes one way and the other is told, not which: only a setting between the two needs to know that."""
     words = chart.words
     at = next((at for at in range(len(words) - 1) if words[at] == "one" and words[at + 1] in _WAYS), None)
-    if at is None:
+    if at is None or words[at + 2 : at + 3] == ["or"]:  # one way or another
         return False
     other = words.index("other", at) if "other" in words[at:] else None
     angles = (max((r for r in row if r.kind in ("angle", "number")), key=lambda r: r.end, default=None) for row in chart.readings)

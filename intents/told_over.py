@@ -34,6 +34,8 @@ _PARTS = {
 }  # fmt: skip
 _ANGLES = ("angle", "angled", "angles", "degrees")
 _RIGHT = {(right, angle) for right in ("right", "rite", "rt") for angle in _ANGLES[:3]}
+_SLOPES = frozenset("slope slopes sloping sloped slant hypotenuse hypot hyp longest long diagonal".split())
+_NO_ANGLES = frozenset("right rite rt no any by with and an a".split())
 _AND = frozenset("and the side length & slope".split())
 _NEXT = 4  # what angle, whats the angle
 _REACH = 7  # words from the one that asks to what is asked for
@@ -58,6 +60,7 @@ def put_over(chart: Chart, question: Question) -> None:
     elif topic == "gable area" and "count" in question.givens:
         _one(chart, question)
     elif topic == "right triangle":
+        _two_legs(chart, question)
         _part(chart, question)
     elif topic == "vent area":
         _ratio(question)
@@ -73,6 +76,9 @@ def _part(chart: Chart, question: Question) -> None:
     """Nobody asks for a part that was given ("on level ground" asks for no run): what is asked for stands after "what" or
     "how"; where no word there names a part, the question is asked back."""
     wanted, words = question.givens.get("wanted"), chart.words
+    if wanted is None and "angle" not in question.givens and (at := _angle_named(words)) >= 0:
+        question.givens["wanted"] = Heard("ANGLE", chart.tokens[at].start, chart.tokens[at].end, words[at])
+        return
     starts = [at for at, word in enumerate(words) if word in _ASKS or word in ("find", "need")]
     after = [(at, start) for start in starts for at in range(start + 1, min(start + _REACH, len(words)))]
     parts = ((at, at - start, _PARTS.get(words[at], "")) for at, start in after)
@@ -127,6 +133,34 @@ def _first_asked(words: list[str], question: Question, wanted: Heard, asked: lis
     between = {*words[at + 1 : then]}
     if part != wanted.value == "ANGLE" and "and" in between and between <= _AND:
         question.givens["wanted"] = replace(wanted, value=part)
+
+
+def _two_legs(chart: Chart, question: Question) -> None:
+    """What is no longer than the other side, and no word says slopes, is a leg too: 4 ft down and 4 ft along the beam."""
+    givens = question.givens
+    slope, other = givens.get("slope"), givens.get("rise") or givens.get("run")
+    if slope is None or other is None or slope.end <= slope.start or len({"rise", "run", "angle"} & givens.keys()) != 1:
+        return
+    start, end = places_of(chart, slope)
+    longer = slope.value.to("in").value > other.value.to("in").value
+    if longer or not _SLOPES.isdisjoint(chart.words[max(0, start - 4) : end + 3]):
+        return
+    leg = "run" if "rise" in givens else "rise"
+    wanted = {name: heard for name, heard in givens.items() if name not in ("slope", "wanted")}
+    question.givens, question.swaps = wanted | {leg: slope}, []
+
+
+def _angle_named(words: list[str]) -> int:
+    """Where an angle that is no right one is all that is asked for: angle of a brace 30 up 40 out; rise 3, run 4, angle?"""
+    last = len(words) - 1 - (words[-1:] == ["?"])
+    first = next((at for at, word in enumerate(words[:3]) if word not in ("the", "a", "an", "and")), 0)
+    for at in (first, last):
+        angle = words[at : at + 1] in (["angle"], ["degrees"])
+        if at == last and not _ASKS.isdisjoint(words):
+            continue  # how long is it and whats the angle
+        if angle and (at == last or words[at + 1] in ("of", "on", "for")) and (words[at - 1] if at else "") not in _NO_ANGLES:
+            return at
+    return -1
 
 
 def _only_right(words: list[str]) -> bool:

@@ -43,7 +43,7 @@ def rise_per_inch(work: Working, pitch: Slope) -> Term:
 
 
 def run_of(work: Working, run: Term, across: Across | None, pitch: Slope | None = None) -> Term:
-    """The run of the common rafter where the width, the rise, the rafter itself or the hip's own run was measured in its place."""
+    """The run of the common rafter where the width, the rise, the rafter or the hip's own run was measured in its place."""
     if across is Across.GABLE:
         return work.step("run", run / 2, "the peak stands over the middle of the building", unit="in")
     if across is Across.HIP:

@@ -74,7 +74,7 @@ def pitch_from_rise_and_run(
     run: MeasuredRun,
     across: Measured = None,
 ) -> None:
-    """Pitch, rise in 12, from a rise and a run as measured; the run of a gable is half its width, and a rafter is their long side.
+    """Pitch, rise in 12, from a rise and a run as measured; of a gable, half the width is the run; a rafter is the long side.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
     """

@@ -1,0 +1,28 @@
+"""Angles that words tell to be no corner and no roof: what a piece is cut at, a turn in so many joints."""
+
+from __future__ import annotations
+
+from intents.chart import Chart
+from intents.question import Question
+from intents.second_reader import places_of
+
+_SET = frozenset("cut cuts set dialed dialled".split())
+_AT = frozenset(("at", "to", "on"))
+_CORNERS = frozenset("corner corners angle inside outside cnr bend turn".split())
+_ROOFS = frozenset(  # one of these is in what asks for a pitch
+    "pitch pitches pitched pich roof roofs rafter rafters twelve twelfths twelfs 12 slope slopes sloped rise rises inches inch"
+    " foot ft rake rakes gable barge steep percent grade".split()
+)
+
+
+def no_corner(chart: Chart, question: Question) -> bool:
+    """Whether the one angle of a question is no corner (each piece is cut 31, corner?) or no roof (a turn in two joints)."""
+    words = chart.words
+    if question.topic == "pitch of an angle":
+        return _ROOFS.isdisjoint(words)
+    corner = question.givens.get("corner") if question.topic == "miter for a corner" else None
+    if corner is None or corner.end <= corner.start:
+        return False
+    start, end = places_of(chart, corner)
+    at = start - 1 - (start > 0 and words[start - 1] in _AT)
+    return at >= 0 and words[at] in _SET and _CORNERS.isdisjoint(words[end : end + 1]) and _CORNERS.isdisjoint(words[start:end])

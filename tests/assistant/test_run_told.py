@@ -1,0 +1,141 @@
+"""What was measured where a run or a gable's width is wanted, and corners told by how far they are from square."""
+
+from __future__ import annotations
+
+import pytest
+
+from assistant.conversation import Conversation
+from assistant.record import Record
+
+
+def told(line: str) -> Record:
+    return Conversation().answer(line)
+
+
+def worked(line: str) -> float:
+    answer = told(line)["answer"]
+    assert answer is not None and answer["value"] is not None
+    return float(answer["value"])
+
+
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("hip length, building is 24 ft wide, 6/12", 216),
+        ("30 foot span at 6/12, what do the hips come to", 270),
+        ("half span is 12 ft at 6/12, valley length", 216),
+        ("length of the hip when the roof rises 6 ft at 6/12", 216),
+        ("hip rafter, the common rafter is 13 ft 5 long at 6/12", 216.0),
+        ("how much does the roof rise on a house 24 ft wide at 6/12", 72),
+        ("span 24 ft, 6/12, how long up the slope", 160.997),
+        ("rise for 10 ft of rafter at 9/12", 72),
+        ("the cabin is 24 ft wide and the ridge is 6 ft above the plates, what pitch", 6),
+        ("what pitch is it when 10 ft of rafter goes up 6 ft", 9),
+        ("how tall is the gable when the run is 12 ft at 6/12", 72),
+        ("rake length on a lean-to 12 ft wide at 6/12", 160.997),
+    ],
+)
+def test_a_run_is_made_of_what_was_measured_in_its_place(line: str, value: float) -> None:
+    assert worked(line) == pytest.approx(value, abs=0.3)
+
+
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("hip, 12 ft run, 6/12", 216),
+        ("how tall is a gable 24 ft wide at 6/12", 72),
+        ("how much does a 6/12 rise across 8 ft", 48),
+        ("the lean-to is 12 ft wide and rises 3 ft, what pitch", 3),
+        ("hip, the commons run 12 feet at 6/12", 216),
+        ("how long is each rake run on a 24 ft gable at 6/12", 160.997),
+        ("rise over half of 24 feet at 6/12", 72),
+    ],
+)
+def test_a_run_and_a_width_that_were_said_stay(line: str, value: float) -> None:
+    assert worked(line) == pytest.approx(value, abs=0.3)
+
+
+def test_a_shed_that_may_have_one_slope_is_asked_about() -> None:
+    record = told("the shed is 10 ft wide and rises 2 ft, what pitch")
+    assert record["outcome"] == "asks" and "width of the building" in record["ask"]
+
+
+@pytest.mark.parametrize(("line", "value"), [
+    ("the span is 30 foot and it rises 10, what pitch", 8),
+    ("rise 7 over a 12 foot run, pitch", 7),
+    ("it rises 30 over a run of 5 ft, what pitch", 6),
+])  # fmt: skip
+def test_a_bare_rise_is_in_the_unit_that_makes_a_roof(line: str, value: float) -> None:
+    assert worked(line) == pytest.approx(value)
+
+
+def test_a_bare_rise_that_may_be_either_is_asked_about() -> None:
+    assert told("rise 12 over an 8 foot run, pitch")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("the corner is 3 degrees over square, what miter", 43.5),
+        ("inside corner a degree and a half shy of ninety, saw setting", 45.75),
+        ("miter for a corner 4 degrees under a right angle", 47),
+        ("corner is a degree out, 91, miter each", 44.5),
+        ("the corner's square. saw setting?", 45),
+        ("corner isn't square, it's 87, miter", 46.5),
+        ("deflection of 22 degrees at the corner, what's the miter", 11),
+    ],
+)
+def test_a_corner_may_be_told_from_square(line: str, value: float) -> None:
+    assert worked(line) == pytest.approx(value)
+
+
+def test_which_way_a_corner_is_out_is_asked() -> None:
+    record = told("corner is out of square by 2 degrees, saw setting")
+    assert record["outcome"] == "asks" and "92" in record["ask"] and "88" in record["ask"]
+
+
+def test_how_far_a_saw_is_out_is_no_corner() -> None:
+    record = told("my saw's 1 degree off square, what gap does that make on a 3 1/2 board cut at 45")
+    assert record["topic"] == "angle off"
+
+
+def test_how_far_a_frame_is_out_of_square_stays_a_length() -> None:
+    assert worked("how far out of square is 12 by 16 ft with a diagonal of 20 ft 1/2") == pytest.approx(0.5)
+
+
+@pytest.mark.parametrize(
+    ("line", "says"),
+    [
+        ("my saw goes to 50 one way and 55 the other, need 58", "No"),
+        ("saw goes 60 one side, 50 the other side. can it cut 48", "Yes"),
+        ("mine swings 48 one way and 60 the other, wants 55, will it do?", "left"),
+        ("saw stops at 50 on one side, can it cut 55", "left"),
+        ("can my saw cut 61 one way or another, it stops at 50", "dial"),
+    ],
+)
+def test_a_saw_may_be_told_one_way_and_the_other(line: str, says: str) -> None:
+    record = told(line)
+    assert says in (record["ask"] or record["say"])
+
+
+@pytest.mark.parametrize("line", ["fold of 60 degrees in the fascia line", "take a 45 degree turn in two joints",
+                                  "each piece is cut 31, corner?", "hip length from rise 6 ft and run 12 ft"])  # fmt: skip
+def test_what_words_tell_to_be_something_else_is_asked_about(line: str) -> None:
+    assert told(line)["outcome"] in ("asks", "declined")
+
+
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("angle of a brace 30 up 40 out", 36.87),
+        ("brace: 30 up, 40 along, how long", 50),
+        ("brace 4 ft down the post and 4 ft along the beam, length", 67.88),
+        ("going up forty inches and out thirty how long is the sloping piece and whats the angle", 50),
+        ("sides 9 and 12 with right angle between, third", 15),
+        ("arch 2400 wide 400 rise, offsets every 300", 2000),
+        ("segment: chord 60 rise 5", 92.5),
+        ("half round top thirty three inches across rad for the trammel", 16.5),
+    ],
+)
+def test_sides_and_arcs_as_they_are_told(line: str, value: float) -> None:
+    assert worked(line) == pytest.approx(value, abs=0.01)
