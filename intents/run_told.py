@@ -18,9 +18,13 @@ from solvers.quantities import Length
 
 HIP, SLOPED, RISE, PITCH = "hip or valley length", "sloped length", "rise over a run", "pitch from rise and run"
 RAKE, GABLE = "rake length", "gable height"
+SURE_PITCH = 0.95
 LEAST_PITCH, MOST_PITCH = 1.5, 24  # of a roof whose pitch somebody measures, rise in 12
 TOPICS = {HIP: "run", SLOPED: "run", RISE: "run", PITCH: "run", RAKE: "width", GABLE: "width"}  # and the length each takes
 _SPANS = frozenset("span spans spanning".split())
+_ARTICLES = frozenset("a an the on at".split())
+_IS = (["is"], ["'s"], ["it's"], ["its"], ["was"])
+_RIDGES = frozenset("ridge peak apex middle centre center".split())
 _ROOFS = frozenset(("roof", "place", "gable's"))
 _WIDE = frozenset("wide width across overall".split())
 _BUILDINGS = frozenset(
@@ -60,6 +64,20 @@ def run_told(chart: Chart, question: Question) -> None:
         question.givens, question.swaps = made[0], made[1:]
     if question.topic == PITCH:
         question.givens = _in_feet(question.givens)
+        question.lacking = question.lacking or int(_pitch_said(chart, question))
+
+
+def _pitch_said(chart: Chart, question: Question) -> bool:
+    """Whether a pitch stands among what it was to be worked from: rise of 8 in 12 in 3.2 m, a 7 pitch over 16 feet."""
+    starts = {places_of(chart, heard)[0] for heard in question.givens.values() if heard.end > heard.start}
+    for heard in question.givens.values():
+        start, end = places_of(chart, heard) if heard.end > heard.start else (0, 0)
+        said = any(r.kind == "pitch" and r.sure >= SURE_PITCH and r.end > end for r in chart.readings[start])
+        if end and chart.words[end : end + 2] in (["in", "12"], ["in", "twelve"]) and end + 1 not in starts:
+            return True
+        if end and (said or (chart.words[end : end + 1] == ["pitch"] and chart.words[start - 1] in _ARTICLES)):
+            return True
+    return False
 
 
 def _in_feet(givens: dict[str, Heard]) -> dict[str, Heard]:
@@ -87,6 +105,8 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     sloping = not _RAFTERS.isdisjoint({*before[:3], *after[:3]}) or not _SLOPES.isdisjoint(after[1:3])
     if question.topic == PITCH and sloping and "run" not in near:
         return ["RAFTER"]  # rises 4 ft in 10 ft of rafter
+    if question.topic == RISE and not _SLOPES.isdisjoint(after[1:3]) and after[0] in ("up", "of", "along", "down"):
+        return ["RAFTER"]  # 4 ft up the slope, how high
     if question.topic == HIP and "plan" in near and "run" in before:
         return ["RUN", "HIP"]  # the hip's plan run
     if "half" in own or not _RUNS.isdisjoint(near):
@@ -118,6 +138,8 @@ def _width_told(chart: Chart, question: Question, width: Heard) -> list[str]:
         return []
     if not _RAFTERS.isdisjoint(near) and _GABLES.isdisjoint(near):
         return ["RAFTER"]
+    if before[:1] in _IS and "to" in before and not _RIDGES.isdisjoint(before) and _GABLES.isdisjoint(near):
+        return ["RUN"]  # from the plate in to the ridge
     one_way = not _SURELY_ONE.isdisjoint(chart.words) or any(pair in _ONE_SLOPE for pair in pairwise(chart.words))
     if one_way and not {"gable", "gables"} & {*chart.words}:
         return ["RUN"]
