@@ -8,11 +8,19 @@ from intents.second_reader import places_of
 
 _SET = frozenset("cut cuts set dialed dialled".split())
 _AT = frozenset(("at", "to", "on"))
+_WHATS = frozenset("what what's whats which".split())
 _CORNERS = frozenset("corner corners angle inside outside cnr bend turn".split())
+_SIDES = frozenset(("inside", "outside"))
 _ROOFS = frozenset(  # one of these is in what asks for a pitch
     "pitch pitches pitched pich roof roofs rafter rafters twelve twelfths twelfs 12 slope slopes sloped rise rises inches inch"
     " foot ft rake rakes gable barge steep percent grade".split()
 )
+
+
+def _asks_corner(words: list[str]) -> bool:
+    """Whether it is the corner that is asked for: the miter's 44.5, what's the corner."""
+    ends = [at for at, word in enumerate(words) if word == "corner" and (words[at + 1 : at + 2] or ["?"])[0] in ("?", ".", "then")]
+    return any(not _WHATS.isdisjoint(words[max(0, at - 3) : at]) for at in ends)
 
 
 def no_corner(chart: Chart, question: Question) -> bool:
@@ -24,5 +32,7 @@ def no_corner(chart: Chart, question: Question) -> bool:
     if corner is None or corner.end <= corner.start:
         return False
     start, end = places_of(chart, corner)
+    if _asks_corner(words[end:]) and (_CORNERS - _SIDES).isdisjoint(words[max(0, start - 2) : start]):
+        return True
     at = start - 1 - (start > 0 and words[start - 1] in _AT)
     return at >= 0 and words[at] in _SET and _CORNERS.isdisjoint(words[end : end + 1]) and _CORNERS.isdisjoint(words[start:end])

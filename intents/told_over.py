@@ -34,6 +34,8 @@ _PARTS = {
 }  # fmt: skip
 _ANGLES = ("angle", "angled", "angles", "degrees")
 _RIGHT = {(right, angle) for right in ("right", "rite", "rt") for angle in _ANGLES[:3]}
+_LARGE = frozenset("deck decks slab slabs floor pad patio building house shed garage foundation footprint".split())
+MOST_FEET = 60
 _SLOPES = frozenset("slope slopes sloping sloped slant hypotenuse hypot hyp longest long diagonal".split())
 _NO_ANGLES = frozenset("right rite rt no any by with and an a".split())
 _AND = frozenset("and the side length & slope".split())
@@ -59,6 +61,8 @@ def put_over(chart: Chart, question: Question) -> None:
         _first_line(chart, question)
     elif topic == "gable area" and "count" in question.givens:
         _one(chart, question)
+    elif topic in ("square check", "out of square"):
+        _large(chart, question)
     elif topic == "right triangle":
         _two_legs(chart, question)
         _part(chart, question)
@@ -133,6 +137,23 @@ def _first_asked(words: list[str], question: Question, wanted: Heard, asked: lis
     between = {*words[at + 1 : then]}
     if part != wanted.value == "ANGLE" and "and" in between and between <= _AND:
         question.givens["wanted"] = replace(wanted, value=part)
+
+
+def _large(chart: Chart, question: Question) -> None:
+    """The sides of a deck or a slab said with no unit are of feet, or of metres where no tape has such tenths: 16 x 28, 3.6 x 5.4."""
+    sides = {name: question.givens[name] for name in ("side", "other_side") if name in question.givens}
+    if len(sides) < 2 or _LARGE.isdisjoint(chart.words) or not all(side.bare and side.text.isascii() for side in sides.values()):
+        return
+    if any(side.value.unit == "mm" or "-" in side.text or "/" in side.text for side in sides.values()):
+        return
+    sizes = [side.value.value for side in sides.values()]
+    tenths = all(size.denominator in (5, 10) for size in sizes)
+    if not tenths and (max(sizes) > MOST_FEET or any(size.denominator > 1 for size in sizes)):
+        return
+    ways = [{name: replace(side, value=Length(side.value.value, unit, side.text), others=()) for name, side in sides.items()}
+            for unit in (("m", "ft") if tenths else ("ft",))]  # fmt: skip
+    first, *question.swaps = [question.givens | way for way in ways]
+    question.givens = first
 
 
 def _two_legs(chart: Chart, question: Question) -> None:
