@@ -57,7 +57,7 @@ _LONGER = frozenset("longer shorter wider narrower taller bigger smaller".split(
 _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what leans and is no ladder
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
 _NOT_OF = {  # what speaks of another topic: a drop of moisture, the board along the rake
-    "right triangle": frozenset("hip hips valley valleys".split()),
+    "right triangle": frozenset("hip hips valley valleys span".split()),
     "fall": frozenset("shrink shrinks shrinkage swell swells swelling moisture grain".split()),
     "gable courses": frozenset("fascia barge bargeboard rakeboard".split()),
 }

@@ -105,6 +105,8 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     sloping = not _RAFTERS.isdisjoint({*before[:3], *after[:3]}) or not _SLOPES.isdisjoint(after[1:3])
     if question.topic == PITCH and sloping and "run" not in near:
         return ["RAFTER"]  # rises 4 ft in 10 ft of rafter
+    if question.topic == SLOPED and "half" in own and _RISES.isdisjoint(near):
+        return ["RUN"]  # half of 22 feet is half the width
     if question.topic == RISE and not _SLOPES.isdisjoint(after[1:3]) and after[0] in ("up", "of", "along", "down"):
         return ["RAFTER"]  # 4 ft up the slope, how high
     if question.topic == HIP and "plan" in near and "run" in before:

@@ -64,6 +64,7 @@ def put_over(chart: Chart, question: Question) -> None:
     elif topic in ("square check", "out of square"):
         _large(chart, question)
     elif topic == "right triangle":
+        _not_given(chart, question)
         _two_legs(chart, question)
         _part(chart, question)
     elif topic == "vent area":
@@ -154,6 +155,18 @@ def _large(chart: Chart, question: Question) -> None:
             for unit in (("m", "ft") if tenths else ("ft",))]  # fmt: skip
     first, *question.swaps = [question.givens | way for way in ways]
     question.givens = first
+
+
+def _not_given(chart: Chart, question: Question) -> None:
+    """Without the ways that are given the one part that is asked for: of two lengths, whats the long side."""
+    words = chart.words
+    starts = [at for at, word in enumerate(words) if word in _ASKS]
+    after = (words[start + 1 : start + _REACH] for start in starts)
+    asked = {_PARTS[word] for said in after for word in up_to_stop(said) if word in _PARTS}
+    ways = [question.givens, *question.swaps]
+    kept = [way for way in ways if not any(part.lower() in way for part in asked)]
+    if len(asked) == 1 and kept and len(kept) < len(ways):
+        question.givens, *question.swaps = kept
 
 
 def _two_legs(chart: Chart, question: Question) -> None:
