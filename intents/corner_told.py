@@ -19,7 +19,8 @@ _ROOFS = frozenset(  # one of these is in what asks for a pitch
 
 def _asks_corner(words: list[str]) -> bool:
     """Whether it is the corner that is asked for: the miter's 44.5, what's the corner."""
-    ends = [at for at, word in enumerate(words) if word == "corner" and (words[at + 1 : at + 2] or ["?"])[0] in ("?", ".", "then")]
+    after = [*words[1:], "?"]
+    ends = [at for at, word in enumerate(words) if word == "corner" and after[at] in ("?", ".", "then")]
     return any(not _WHATS.isdisjoint(words[max(0, at - 3) : at]) for at in ends)
 
 

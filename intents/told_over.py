@@ -141,7 +141,7 @@ def _first_asked(words: list[str], question: Question, wanted: Heard, asked: lis
 
 
 def _large(chart: Chart, question: Question) -> None:
-    """The sides of a deck or a slab said with no unit are of feet, or of metres where no tape has such tenths: 16 x 28, 3.6 x 5.4."""
+    """The sides of a deck said with no unit are of feet (16 x 28), or of metres where no tape has such tenths (3.6 x 5.4)."""
     sides = {name: question.givens[name] for name in ("side", "other_side") if name in question.givens}
     if len(sides) < 2 or _LARGE.isdisjoint(chart.words) or not all(side.bare and side.text.isascii() for side in sides.values()):
         return

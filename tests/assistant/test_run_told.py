@@ -119,7 +119,9 @@ def test_a_saw_may_be_told_one_way_and_the_other(line: str, says: str) -> None:
 
 
 @pytest.mark.parametrize("line", ["fold of 60 degrees in the fascia line", "take a 45 degree turn in two joints",
-                                  "each piece is cut 31, corner?", "hip length from rise 6 ft and run 12 ft"])  # fmt: skip
+                                  "each piece is cut 31, corner?", "hip length from rise 6 ft and run 12 ft",
+                                  "miter on the inside is 44.5, what's the corner", "a 7 pitch over 16 feet",
+                                  "3.6 by 5.4 slab to square, what's the long measure"])  # fmt: skip
 def test_what_words_tell_to_be_something_else_is_asked_about(line: str) -> None:
     assert told(line)["outcome"] in ("asks", "declined")
 
@@ -134,6 +136,10 @@ def test_what_words_tell_to_be_something_else_is_asked_about(line: str) -> None:
         ("sides 9 and 12 with right angle between, third", 15),
         ("arch 2400 wide 400 rise, offsets every 300", 2000),
         ("segment: chord 60 rise 5", 92.5),
+        ("16 x 28 deck, diag?", 386.99),
+        ("one leg is 31 inches the other's 42, whats the long side", 52.2),
+        ("it goes 12 ft along and 5 ft up, how long's the brace", 156),
+        ("plank 13 ft long, 5 ft up, how far out", 144),
         ("half round top thirty three inches across rad for the trammel", 16.5),
     ],
 )
