@@ -34,7 +34,7 @@ def _otherwise_matters(asked: Asked, name: str, page: Working) -> bool:
     """Whether twice as much would change the page: it only says what is taken where nothing is said (marks every eighth)."""
     given = asked.givens[name]
     twice = replace(given, value=replace(given.value, value=given.value.value * 2))
-    other = work_out(asked.topic, {**asked.givens, name: twice}, asked.tape_step, asked.metric)
+    other = worked_out(asked, {**asked.givens, name: twice})
     return other.working is not None and not _same_page(other.working, page)
 
 
