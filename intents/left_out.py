@@ -85,6 +85,13 @@ def does_as_well(first: Question, less: Question) -> bool:
     return gone <= pair and (not gone or not pair.isdisjoint(less.givens))
 
 
+def no_price(chart: Chart, question: Question) -> bool:
+    """Whether a cost was worked from a number that is no money, the money that was said being left out."""
+    price = question.givens.get("price")
+    said = not _MONEY.isdisjoint(chart.words)
+    return said and price is not None and not any(r.kind == "money" for row in chart.readings for r in row)
+
+
 def without(chart: Chart, mask: int) -> Chart:
     """The sentence as if the quantities of these tokens had not been said; what their words name is still named."""
     rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]

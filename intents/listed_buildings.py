@@ -35,7 +35,7 @@ def building(listing: Listing) -> Iterator[Reading]:
 def _of_building(listing: Listing, plan: Reading) -> bool:
     """Whether the sizes are said of a building: a 12 by 16 shed, the shed is 12 by 16."""
     after = listing.words[plan.end : plan.end + 2]
-    at = plan.start
+    at = plan.start - (plan.start > 0 and listing.words[plan.start - 1] == ",")  # a shed, 12 by 16
     while at and listing.words[at - 1] in _NEAR:
         at -= 1
     return not _BUILDINGS.isdisjoint(after) or (at > 0 and listing.words[at - 1] in _BUILDINGS)

@@ -31,7 +31,10 @@ _COME, _ARE = frozenset("come comes coming came total".split()), frozenset(("is"
 _ABOUT = frozenset("to about just".split())
 _SET = frozenset("the all my our his her their these those".split())  # before a count: the four walls there are
 _THEM = frozenset(("them", "those", "these"))
-_NO_NAMES = frozenset("and deep wide long high tall thick in of for at on with to by ft feet foot inch inches".split())
+_NO_NAMES = frozenset(
+    "and deep wide long high tall thick in of for at on with to by ft feet foot inch inches sq sqft sf"
+    " square m2 ft2 m mm cm metre metres meter meters percent lb lbs kg pounds dollars".split()
+)
 _MARKS = frozenset((":", ",", "-"))
 _WITHIN = 7  # words between the things and their size
 _UNIT_AREAS = frozenset(("per", "a", "an", "each", "/", "every"))  # pounds a square foot: no area of its own
@@ -132,6 +135,8 @@ def _each(listing: Listing, at: int) -> int:
         return at + 1
     past = listing.past(at, _PER, 2)
     word = listing.words[past]
+    if past > at and listing.words[past - 1] == "each":
+        return past  # 15 ft round each
     return past + 1 if past > at and (f"{word}s" in NOUNS or SINGLE.get(word) or word == "each") else 0
 
 
@@ -161,7 +166,7 @@ def _said(value: Length | Area, how: str) -> Length | Area:
 
 def _summed(listing: Listing) -> Iterator[Reading]:
     """Areas with "together", "plus" or "and another": all of them, or two with "less" between."""
-    areas = [r for at in range(len(listing.chart)) for r in _areas(listing, at)]
+    areas = _apart([r for at in range(len(listing.chart)) for r in _areas(listing, at)])
     if len(areas) == 1:
         areas = _in_a_row(listing, areas[0])
     if len(areas) < 2 or any(a.value.unit != areas[0].value.unit for a in areas):  # type: ignore[union-attr]
@@ -180,6 +185,15 @@ def _summed(listing: Listing) -> Iterator[Reading]:
     how = " + ".join(listing.said(a.start, a.end) for a in areas)
     start = areas[0].start if of_each is None else of_each
     yield Reading("areas", start, areas[-1].end, (_said(Area(total, areas[0].value.unit), how),))  # type: ignore[union-attr]
+
+
+def _apart(areas: list[Reading]) -> list[Reading]:
+    """The areas that are no piece of another: seventeen hundred square feet is no hundred besides."""
+    kept: list[Reading] = []
+    for area in areas:
+        if not kept or area.start >= kept[-1].end:
+            kept.append(area)
+    return kept
 
 
 def _in_a_row(listing: Listing, last: Reading) -> list[Reading]:

@@ -25,13 +25,14 @@ from intents.held_in import held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
-from intents.left_out import does_as_well, left_out, without
+from intents.left_out import does_as_well, left_out, no_price, without
 from intents.lists import KINDS
 from intents.measures import broken_number
 from intents.movement_told import movement_told
 from intents.neighbours import cut_off
 from intents.of_both import of_both
 from intents.only_way import only_way, rather, sides_of_the_saw
+from intents.parts_together import parts_together
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
@@ -199,7 +200,7 @@ def _without_remarks(
     if model is not None:
         consult(again, less, phrases, topics, model)
     _to_their_places(less, again.questions, topics)
-    if not _plain(again) or (first is not None and not does_as_well(first, again.questions[0])):
+    if not _plain(again) or no_price(less, again.questions[0]) or (first is not None and not does_as_well(first, again.questions[0])):
         return None
     reading.questions, reading.trace = again.questions, again.trace
     return less
@@ -207,7 +208,7 @@ def _without_remarks(
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
-    for work in (standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told):
+    for work in (parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told):
         work(chart, questions, topics)
 
 

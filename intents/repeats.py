@@ -25,9 +25,17 @@ def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> b
     said = chart.said(reading.start, reading.end).lower()
     same = [heard for heard in givens.values() if heard.text.lower() == said and isinstance(heard.value, Quantity)]
     stated = reading.kind == "length" and reading.sure >= SURE
+    if same and _parts_of_one(chart, reading):
+        return False  # front 44 ft and back 44 ft are two
     if reading.kind not in ("number", "length") or (stated and same):
         return bool(same) or _same_ratio(chart, reading, givens)
     return any(_next_word(chart, heard.end) == _next_word(chart, chart.tokens[reading.end - 1].end) for heard in same)
+
+
+def _parts_of_one(chart: Chart, reading: Reading) -> bool:
+    """Whether a length is one of the parts that an amount was told in."""
+    before = (r for row in chart.readings[: reading.start + 1] for r in row if r.kind == "runs")
+    return any(whole.end >= reading.end for whole in before)
 
 
 def _same_ratio(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> bool:
