@@ -50,6 +50,8 @@ def look_past_story(c: Conversation, record: Record, text: str) -> None:
 def _take(record: Record, trial: Record, left: str) -> None:
     """Make the record that of the question without its story, with what was left out."""
     record.update({name: value for name, value in trial.items() if name not in KEPT})
+    if not left:
+        return
     record["also"].append({"name": "left out", "value": None, "unit": "word", "text": left})
     record["say"] += f" Left out: {left}."
 

@@ -76,8 +76,14 @@ _LINES = frozenset((
     "sloped length", "rise over a run", "rake length", "gable height", "hip or valley length", "pitch from rise and run",
     "step at the rake", "arc", "square check", "out of square",
 ))  # fmt: skip
+# Topics of what is to be bought, whatever it is fixed from.
+_TAKEN_OFF = frozenset((
+    "wall area", "gable area", "cladding boards", "squares", "soffit panels", "trim sticks", "membrane rolls", "sealant",
+    "step flashing", "take-off",
+))  # fmt: skip
 _PASSED = (
-    dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, TOOL, LEVEL, LAYER, FACE)))
+    dict.fromkeys(_TAKEN_OFF, frozenset((LADDER,)))
+    | dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, TOOL, LEVEL, LAYER, FACE)))
     | dict.fromkeys(_LINES, frozenset((LADDER, SAW, LUMBER, STOCK, TOOL, LAYER, SPACING, WRAP)))
     | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING, APART)))
     | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
@@ -86,7 +92,7 @@ _PASSED = (
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "bent flashing": frozenset((LEGS,)),
         "cut list": frozenset((LUMBER,)),
-        "trim sticks": frozenset((LUMBER,)),
+        "trim sticks": frozenset((LADDER, LUMBER)),
         "weight": frozenset((LUMBER,)),
         "cost": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
@@ -98,6 +104,7 @@ _PASSED = (
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, SIDE, TOOL, LEVEL, FACE)),
     }
 )
+_REACH = frozenset(("enough", "reach", "reaches"))
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
 _SIZES = frozenset("long wide high tall length width size big".split())
 _CUTS = frozenset("rip saw miter mitre bevel angle degrees cut set setting gauge".split())
@@ -141,15 +148,23 @@ def _mask(found: list[Tied], topic: str, parameters: tuple[Parameter, ...]) -> i
 def tied(chart: Chart) -> list[Tied]:
     """The quantities that words tie to a thing, from left to right."""
     if _is_the_point(chart):
-        return [Tied(LUMBER, at, r.end) for at, row in chart.starts() for _, r in row if r.kind == "dims" and _lumber(chart, r)]
+        lumber = [Tied(LUMBER, at, r.end) for at, row in chart.starts() for _, r in row if r.kind == "dims" and _lumber(chart, r)]
+        return lumber + _ladders(chart)
     return list(_tied(chart))
+
+
+def _ladders(chart: Chart) -> list[Tied]:
+    """The sizes of ladders, where it is asked how many of something there are and not what the ladder reaches."""
+    if {"ladder", "ladders"}.isdisjoint(chart.words) or not _REACH.isdisjoint(chart.words):
+        return []
+    return [each for each in _tied(chart) if each.what == LADDER]
 
 
 def _is_the_point(chart: Chart) -> bool:
     """Whether something may be asked of the size of a thing: will a 20 footer reach, how wide, how many."""
     words = chart.words
     asked = any(a == "how" and b in _MEASURED for a, b in pairwise(words))
-    return asked or not {"enough", "reach", "reaches"}.isdisjoint(words)
+    return asked or not _REACH.isdisjoint(words)
 
 
 def _tied(chart: Chart) -> Iterator[Tied]:

@@ -44,6 +44,7 @@ _SUMS_UP = frozenset("come comes coming".split())
 _PACKS = frozenset("box boxes bag bags bundle bundles tub tubs pack packs".split())
 _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
+_POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet".split()), frozenset("owe owes owed owing".split()), 5
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
     "cost costs price prices priced bill pay spend money much worth charge budget afford cheap cheaper cheapest invoice total"
@@ -57,7 +58,7 @@ _EITHER = {
 }  # fmt: skip
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -114,7 +115,15 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
         return False
     others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, clause)
-    return was or by_the_way.by_the_way(words, place, reading, others)
+    return was or _somebodys(words, reading) or by_the_way.by_the_way(words, place, reading, others)
+
+
+def _somebodys(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is money that somebody has on him or owes: $300 in my pocket, I owe the yard 40."""
+    if reading.kind not in ("money", "number"):
+        return False
+    before, after = words[max(0, reading.start - _OWED) : reading.start], words[reading.end : reading.end + _OWED]
+    return not _POCKETS.isdisjoint(up_to_stop(list(after))) or not _OWES.isdisjoint(up_to_stop(list(before)[::-1]))
 
 
 def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:

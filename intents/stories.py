@@ -16,7 +16,7 @@ from intents.remarks import ASKING
 from intents.tokens import tokenize
 
 _SENTENCE = re.compile(r"(?<=[.!?;])\s+(?=\S)")
-_SHORT = re.compile(r"\b(?:ft|in|sq|cu|fl|deg|lbs?|oz|gal|yds?|approx|mm|cm|m|no|st|o\.c|vs)\.$", re.IGNORECASE)
+_SHORT = re.compile(r"\b(?:ft|in|sq|cu|fl|deg|oz|gal|yds?|approx|mm|cm|m|no|st|o\.c|vs)\.$", re.IGNORECASE)
 _OTHER = frozenset("last other previous".split())
 _THINGS = frozenset(
     "one ones house job gable wall side deck roof hip porch shed elevation lean barn place yard crew owner bay end load".split()
@@ -28,6 +28,10 @@ _MONEY = frozenset(
     " deposit".split()
 )
 _BILL = frozenset("cost costs bill price much pay total come money spend".split())
+# Money that is somebody's own, or what another asked for the lot; where it is by the foot or for each it is a price.
+_THEIRS = frozenset("pocket wallet owe owes owed quote quotes estimate estimates bid bids tender".split())
+_DOUBTED = ("don't", "believe")
+_RATE = frozenset("each apiece per a an every foot".split())
 _TIME = frozenset(
     "hour hours minute minutes day days week weeks month months year years o'clock oclock summers winters nights"
     " knots miles".split()
@@ -62,6 +66,9 @@ _ADDED = frozenset(
 _AT_MOST = (("more", "no"), ("more", "not"), ("than", "more"), ("than", "less"), ("than", "over"))
 _FETCHED = frozenset("order buy short fetch get".split())
 _HELD = frozenset("already stock box boxes rack left truck van site bucket pallet pallets offcuts bought got spare shed".split())
+_STUFF = frozenset("stuff kind sort boards board siding material thing".split())  # the same stuff is no more of it
+_CARRIERS = frozenset("ton truck van boat trailer lorry ute pickup lift hoist canoe barrow men man lads hands cart".split())
+_CARRY = frozenset("carry carries takes take holds hold lifts lift had hauls rated".split())
 _LEFT_SIDE = frozenset("and hand end side".split())
 MOST = 8  # sentences of a line that is looked at
 
@@ -96,7 +103,7 @@ def stories_of(text: str) -> list[Story]:
     turns = [not _OURS.isdisjoint(words[:1]) and words[:2] not in _HERE_IS for _, _, words in said[1:]]
     pairs = zip(said, turns, strict=False)
     found = ((each, turned) for each, turned in pairs if is_story(each[2], turned))
-    return [Story(start, end, turned or _of_another(words)) for (start, end, words), turned in found]
+    return [Story(start, end, turned or _of_another(words) or _surely(words)) for (start, end, words), turned in found]
 
 
 def without_story(text: str, told: Sequence[Story]) -> str:
@@ -127,7 +134,7 @@ def _all_story(words: Sequence[str], another: bool) -> bool:
     led = False
     for clause in clauses_of(words):
         cued = another or _cued(clause)
-        states = not _STATES.isdisjoint(clause) and not (another or _of_a_tool(clause) or _of_time(clause))
+        states = not _STATES.isdisjoint(clause) and not (another or _of_a_tool(clause) or _of_time(clause) or _at_once(clause))
         if any(map(is_number, clause)) and (states or not (cued or led)):
             return False
         led = led or cued
@@ -138,9 +145,16 @@ def _cued(clause: Sequence[str]) -> bool:
     """Whether words of a clause tell what was done, or of money, time, a tool or what lies ready."""
     if not (_MONEY | _WAS).isdisjoint(clause) or _of_time(clause) or _READY.search(" ".join(clause)):
         return True
+    if _in_a_pocket(clause) or _at_once(clause):
+        return True
     if "left" in clause and not _MATES.isdisjoint(clause[: clause.index("left")]):
         return True
     return _of_a_tool(clause) or (_SPEC.isdisjoint(clause) and (somebody_did(clause) or clause[0] in DONE))
+
+
+def _surely(words: Sequence[str]) -> bool:
+    """Whether a number in a sentence can be no value of the job: what is in a pocket, carried at once, or lies as scraps."""
+    return _in_a_pocket(words) or _at_once(words) or "offcuts" in words or ["off", "cuts"] in map(list, pairwise(words))
 
 
 def _of_time(clause: Sequence[str]) -> bool:
@@ -150,7 +164,27 @@ def _of_time(clause: Sequence[str]) -> bool:
 
 def _priced(words: Sequence[str]) -> bool:
     """Whether a sentence tells a price as it now is, which where money is asked for is of the job."""
-    return not _MONEY.isdisjoint(words) and _WAS.isdisjoint(words)
+    return not _MONEY.isdisjoint(words) and _WAS.isdisjoint(words) and not _in_a_pocket(words)
+
+
+def _in_a_pocket(words: Sequence[str]) -> bool:
+    """Whether money or a number is of what somebody has or owes, or was quoted for the whole: no price of one."""
+    whose = any(word in _THEIRS for word in words)
+    if _DOUBTED in map(tuple, pairwise(words)):
+        return True
+    return whose and not any(is_number(a) and b in _RATE for a, b in pairwise(words)) and "$" not in _after_at(words)
+
+
+def _after_at(words: Sequence[str]) -> Sequence[str]:
+    """What is said after "at", as a price is: 14 squares at $390."""
+    return words[words.index("at") + 1 :][:1] if "at" in words else ()
+
+
+def _at_once(clause: Sequence[str]) -> bool:
+    """Whether a clause tells what is carried at once: 400 kilos at a time, the truck takes 900 lb, 2 men can carry 6."""
+    if any(clause[at : at + 3] == ["at", "a", "time"] for at in range(len(clause))):
+        return True
+    return not _CARRIERS.isdisjoint(clause[:4]) and not _CARRY.isdisjoint(clause)
 
 
 def _of_a_tool(clause: Sequence[str]) -> bool:
@@ -171,11 +205,14 @@ def _of_another(words: Sequence[str]) -> bool:
 
 def _goes_on(rest: Sequence[str], story: Sequence[str]) -> bool:
     """Whether what is left points back to the story, or asks what is wanted beside what is there."""
-    if any(word in _ADDED and (word, before) not in _AT_MOST for before, word in pairwise(("", *rest))):
+    added = (word for before, word, after in zip(("", *rest), rest, (*rest[1:], ""), strict=False)
+             if word in _ADDED and (word, before) not in _AT_MOST and not (word == "same" and after in _STUFF))  # fmt: skip
+    if any(added):
         return True
     if any(a == "left" and b not in _LEFT_SIDE for a, b in pairwise((*rest, ""))):
         return True
-    if not _BILL.isdisjoint(rest) and not _MONEY.isdisjoint(story) and _MONEY.isdisjoint(rest):
+    priced = not _MONEY.isdisjoint(rest) or any("." in a and is_number(a) and b in _RATE for a, b in pairwise(rest))
+    if not _BILL.isdisjoint(rest) and not _MONEY.isdisjoint(story) and not priced:
         return True
     return not _FETCHED.isdisjoint(rest) and not _HELD.isdisjoint(story)
 
