@@ -72,7 +72,7 @@ def _length(listing: Listing, i: int) -> Item | None:
 
 def _plain_length(listing: Listing, i: int) -> Item | None:
     for amount in listing.amounts(listing.past(i, _ARTICLES, 1)) or listing.amounts(i):
-        if _of_something_else(listing, amount):
+        if _of_something_else(listing, amount) or _counts_legs(listing, i, amount):
             continue
         end = amount.end
         if nominal(listing, i, LAYER_WORDS):
@@ -94,8 +94,16 @@ def _of_something_else(listing: Listing, amount: Amount) -> bool:
         return not amount.unit and after in (",", ":", "of", "at") and listing.number_at(amount.end + 2)
     if word in _COUNTED or (word == "of" and after == "them"):
         return not amount.unit  # 3, 4 and 5, 8 pieces
+    if "sheet" in (word, after) and word in ("sheet", "wide"):
+        return not listing.number_at(amount.end + 1)
     of_it = word in ("coil", "exposure") and listing.number_at(amount.end + 1)
     return word in _HOLDS | {"lengths"} or (word in STOCK and not of_it)
+
+
+def _counts_legs(listing: Listing, i: int, amount: Amount) -> bool:
+    """Whether a number tells how many legs there are, their sizes after it: with three legs | 50, 75 and 20 mm."""
+    alone = not amount.unit and amount.value.denominator == 1 and listing.words[i - 1] not in (",", "and", "by", "×")
+    return alone and listing.words[amount.end] == "legs" and listing.number_at(amount.end + 1)
 
 
 def _past_way(listing: Listing, end: int) -> int:

@@ -14,7 +14,7 @@ _NOUNS = frozenset(
     "piece pieces pcs pc off lengths length bits strips rips blocks boards sticks more cuts ea each jambs legs heads"
     " sills".split()
 )
-_JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is"))
+_JOINTS = frozenset(("at", "@", "of", "×", ":", "measuring", "cut", "that", "are", "is", "exactly", "just", "about", "only"))
 _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
 _TAKEN = frozenset(("minus", "less", "-"))
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())

@@ -7,6 +7,7 @@ tell stays as it is.
 
 from __future__ import annotations
 
+from intents.number_words import SMALL, TENS
 from intents.tokens import Token
 
 _WORDS = {
@@ -37,7 +38,10 @@ _NORTH = frozenset("wall side gable end elevation".split())
 _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a number yet to be told, or the north
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "w", "n", "sq", "dr", "lvl", "nth", "oh", "b", "×", "deg", "no"))
+_RARE = "w n sq dr lvl nth oh b × deg no an piece".split()
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE))
+_HALVES = frozenset("half quarter third".split())
+_AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
 MOST_DOORS = 99
@@ -61,6 +65,9 @@ def texted(tokens: list[Token]) -> list[Token]:
             whole, passed = ("without", at + 2) if words[at + 2] == "o" else ("with", at + 1)
         elif token.text == "b" and words[at + 1] == "4" and tokens[at].start == token.end:
             whole, passed = "before", at + 1
+        elif token.text == "piece" and words[at + 1] != "of" and _each(words[at - 2], words[at - 1]) and len(found) > 1:
+            whole = "apiece"  # 17.85 a piece
+            found.pop()
         elif token.text == "×" and words[at + 1 : at + 3] in (["/", "12"], ["in", "12"]) and not _sized(words[at - 1]):
             whole, passed = "pitch", at + 2
         found += [Token(word, token.start, token.end) for word in whole.split()]
@@ -89,7 +96,14 @@ def _whole(words: list[str], at: int) -> str:
     if word == "sq":
         squares = before in _BEFORE_SQUARES and (after == "of" or after in _STOPS)
         return "squares" if squares or (after == "of" and before.isdecimal()) else word
+    if word == "an":
+        return "and" if after == "a" and words[at + 2] in _HALVES else word  # four an a half
     return _rare(word, before, after)
+
+
+def _each(amount: str, article: str) -> bool:
+    """Whether "a" after an amount is for each: 12 dollars a | piece."""
+    return article == "a" and (_sized(amount) or amount in _AMOUNTS)
 
 
 def _numbered(after: list[str]) -> bool:
