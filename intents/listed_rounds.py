@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from intents.listed import Listing
+from intents.listed_parts import PLACES
 from intents.reading import Dims, Reading
 from solvers.quantities import Area, Length, Quantity
 
@@ -20,6 +21,9 @@ _FACES = frozenset("walls wall elevations faces sides gables ends".split())
 _SURE, _WITHIN = 0.6, 6
 _INCHES_FROM = 21  # no opening is 21 ft wide
 MOST_WALLS = 12
+LOWEST, SHORTEST = 6, 8  # ft: of a wall, how high and how long
+_WALLS = frozenset("walls elevations faces sides".split())
+_AFTER_WALL = _FACES | frozenset("high tall each , . ; ? ! and & plus + less minus with total in for at on exposure".split()) | {"", "s"}
 
 
 def rounds(listing: Listing) -> Iterator[Reading]:
@@ -94,13 +98,14 @@ def sides(size: Dims, windows: bool) -> list[Length]:
 
 def faces(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `areas`: walls of two sizes or more, each said with how many: two walls 36 by 9 and two 24 by 9."""
-    if _FACES.isdisjoint(listing.words) or sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart) < 2:
+    if (_FACES | PLACES).isdisjoint(listing.words) or sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart) < 2:
         return
     for i in range(len(listing.tokens)):
         chain = [*_chain(listing, i)]
         walls = _FACES & set(listing.words[max(0, i - 2) : i])  # four walls, two 30 by 8 and two 20 by 8
         if len(chain) > 1 and (walls or any(named for *_, named in chain)):
             yield _sum(listing, i, chain)
+    yield from listed_faces(listing)
 
 
 def _chain(listing: Listing, i: int) -> Iterator[tuple[int, int, Reading, bool]]:
@@ -127,6 +132,56 @@ def _counted_face(listing: Listing, at: int) -> tuple[int, int, Reading, bool] |
             if listing.words[after] not in _WINDOWS | _DOORS:
                 return after + (listing.words[after] in _FACES), count, size, named
     return None
+
+
+def listed_faces(listing: Listing) -> Iterator[Reading]:
+    """Walls told by their sizes alone, or each by its place: walls are 20x9, 14x9 and 20x8; north 30x9, east 20x9."""
+    at = 0
+    while at < len(listing.tokens):
+        chain = [*_sizes_in_a_row(listing, at)]
+        start = _counted_walls(listing, at, len(chain)) if len(chain) > 1 else -1
+        if start < 0:
+            at += 1
+            continue
+        yield _sum(listing, start, chain)
+        at = chain[-1][0]
+
+
+def _sizes_in_a_row(listing: Listing, at: int) -> Iterator[tuple[int, int, Reading, bool]]:
+    """Sizes as big as walls, one after another: where each ends, one of it, the size, whether a place names it."""
+    for _ in range(MOST_WALLS):
+        place = listing.past(at, frozenset(("the", "a", "my")), 1)
+        named = listing.words[place] in PLACES
+        if named:
+            place = listing.past(place + 1, _FACES | frozenset(("is", ":", "at", "-", "side", "end")), 3)
+        size = next(iter(pairs(listing, place if named else at)), None)
+        if size is None or not _as_a_wall(listing, size):
+            return
+        end = listing.past(size.end, _FACES | {"high", "tall"}, 1)
+        yield end, 1, size, named
+        at = listing.past(end, frozenset((",", "and", "&", "plus", "+", ";")), 2)
+        if at == end:
+            return
+
+
+def _as_a_wall(listing: Listing, size: Reading) -> bool:
+    """Whether a size is as big as a wall, and no word after it says that it is of something else."""
+    assert isinstance(size.value, Dims)
+    lengths = sorted(side.to("ft").value for side in sides(size.value, False))
+    return lengths[0] >= LOWEST and lengths[1] >= SHORTEST and listing.words[size.end] in _AFTER_WALL
+
+
+def _counted_walls(listing: Listing, at: int, many: int) -> int:
+    """Where walls told by so many sizes begin; -1 where they are none, or another number of them was said."""
+    if listing.words[at] in PLACES or listing.words[at + 1] in PLACES:
+        return at
+    walls = next((k for k in range(at - 1, max(-1, at - _WITHIN), -1) if listing.words[k] in _WALLS), -1)
+    if walls < 0 or any(listing.number_at(k) for k in range(walls + 1, at)):
+        return -1
+    counts = [(k, n) for k in range(max(0, walls - 2), walls) for end, n in listing.counts(k) if end <= walls]
+    if not counts:
+        return at
+    return counts[0][0] if counts[0][1] == many else -1
 
 
 def _sum(listing: Listing, start: int, chain: list[tuple[int, int, Reading, bool]]) -> Reading:

@@ -36,6 +36,7 @@ _NO_NAMES = frozenset(
     " square m2 ft2 m mm cm metre metres meter meters percent lb lbs kg pounds dollars".split()
 )
 _MARKS = frozenset((":", ",", "-"))
+_PAIRED = 3
 _WITHIN = 7  # words between the things and their size
 _UNIT_AREAS = frozenset(("per", "a", "an", "each", "/", "every"))  # pounds a square foot: no area of its own
 _TOGETHER = frozenset(("together", "total", "altogether", "combined", "all", "both", "plus", "another", "+"))
@@ -105,17 +106,20 @@ def _of_all(listing: Listing, i: int, end: int, at: int) -> bool:
     return bool(joint & _COME) or (listing.words[i - 1] in _SET and bool(joint & _ARE) and joint <= _ARE | _ABOUT)
 
 
-def _faces(listing: Listing, i: int, at: int, count: int, name: str) -> Iterator[Reading]:
-    """Three walls 30 by 8: their area, all together."""
+def _faces(listing: Listing, i: int, at: int, count: int, name: str, stop: int = 0) -> Iterator[Reading]:
+    """Three walls 30 by 8: their area, all together; each wall is 30 by 8, three walls, which end at `stop`."""
     sizes = [r for r in listing.chart[at] if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= SAID]
     if name not in _FACES or not sizes:
         return
     size = max(sizes, key=lambda r: r.end)
     assert isinstance(size.value, Dims)
+    more = listing.past(size.end, _ROW, 2)
+    if more > size.end and any(isinstance(r.value, Dims) for r in (listing.chart[more] if more < len(listing.chart) else ())):
+        return  # three walls: 20x9, 14x9 and 20x8
     sides = [part.value if isinstance(part.value, Length) else Length(part.value.value, "ft") for part in size.value.parts]  # type: ignore[union-attr]
     area = count * sides[0].to("ft").value * sides[1].to("ft").value
     total = _said(Area(area, "ft2"), f"{count} × {listing.said(size.start, size.end)}")
-    yield Reading("areas", i, _each(listing, size.end) or size.end, (total,))
+    yield Reading("areas", min(i, at), stop or _each(listing, size.end) or size.end, (total,))
 
 
 def _before(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
@@ -124,6 +128,8 @@ def _before(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]
         sizes = [(size, each) for size in _sizes(listing, at) if (each := _each(listing, size.end)) and each <= i]
         for size, _ in sizes:
             yield _times(listing, at, end, size, count, SURE)
+        if "each" in listing.words[max(0, at - _PAIRED) : at] and listing.number_at(at):
+            yield from _faces(listing, i, at, count, listing.words[end - 1], end)
         if sizes:
             return
 

@@ -34,7 +34,7 @@ def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> b
 
 def _parts_of_one(chart: Chart, reading: Reading) -> bool:
     """Whether a length is one of the parts that an amount was told in."""
-    before = (r for row in chart.readings[: reading.start + 1] for r in row if r.kind == "runs")
+    before = (r for row in chart.readings[: reading.start + 1] for r in row if r.kind in ("runs", "areas"))
     return any(whole.end >= reading.end for whole in before)
 
 
