@@ -29,7 +29,7 @@ _MULTIPLIED = frozenset(
     "thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety "
     "hundred".split()
 )
-_POINTING = frozenset("that this which other another same last next each every".split())
+_POINTING = frozenset("quick easy simple daft silly that this which other another same last next each every".split())
 _KINDS = frozenset("long short longer shorter longest shortest sloping upright flat level vertical horizontal".split())
 _THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
 _GOES_ON = frozenset(

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from intents.listed import STOCK, Amount, Item, Listing, beginnings, chains, with_units
+from intents.listed_sets import sets_before
 from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.tokens import literal
@@ -31,6 +33,10 @@ def pieces(listing: Listing) -> Iterator[Reading]:
     for chain in chains(listing, lambda i: _item(listing, i), _joined):
         if of_them and len(chain) == 1:
             chain[0].count = of_them
+        counts = [item.count for item in chain] if all(item.led for item in chain) else []
+        sets, start = sets_before(listing, chain[0].start, counts) if counts else (1, chain[0].start)
+        if start < chain[0].start:
+            yield _reading(listing, [replace(item, count=item.count * sets) for item in chain], start)
         for part in beginnings(chain):
             if len(part) > 1 or part[0].led:
                 yield _reading(listing, part)
@@ -173,7 +179,7 @@ def _one(listing: Listing, i: int) -> Item | None:
     return None
 
 
-def _reading(listing: Listing, items: list[Item]) -> Reading:
+def _reading(listing: Listing, items: list[Item], start: int = -1) -> Reading:
     amounts = [item.sizes[0] for item in items]
     lengths, plain = with_units(amounts, _default(listing, amounts))
     value = tuple(Piece(item.count, length) for item, length in zip(items, lengths, strict=True))
@@ -183,7 +189,7 @@ def _reading(listing: Listing, items: list[Item]) -> Reading:
         sure *= 0.8  # "four at 40, 32 and 26": four of the first, or of each
     if not any(amount.unit for amount in amounts) and min(amount.value for amount in amounts) < _FEET_DOUBT:
         sure *= 0.9
-    return Reading("pieces", items[0].start, items[-1].end, value, sure)
+    return Reading("pieces", items[0].start if start < 0 else start, items[-1].end, value, sure)
 
 
 def _default(listing: Listing, amounts: list[Amount]) -> str:

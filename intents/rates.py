@@ -20,9 +20,10 @@ _JOINTS = (
     ("per",), ("a",), ("an",), ("each",), ("every",), ("/",), ("the",),
 )  # fmt: skip
 _UNITS: dict[tuple[str, ...], str] = {
-    **dict.fromkeys([("square", "foot"), ("square", "feet"), ("sq", "ft"), ("sq", "foot"), ("sqft",), ("ft2",), ("sf",)],
-                    "square foot"),
-    **dict.fromkeys([("square", "metre"), ("square", "meter"), ("sq", "m"), ("sq", "metre"), ("sqm",), ("m2",)], "m2"),
+    **dict.fromkeys([("square", "foot"), ("square", "feet"), ("sq", "ft"), ("sq", "foot"), ("sqft",), ("ft2",), ("sf",),
+                     ("foot", "squared")], "square foot"),
+    **dict.fromkeys([("square", "metre"), ("square", "meter"), ("sq", "m"), ("sq", "metre"), ("sqm",), ("m2",),
+                     ("metre", "squared"), ("meter", "squared")], "m2"),
     **dict.fromkeys([("square",), ("sq",)], "square"),
     **dict.fromkeys([("foot",), ("ft",), ("lineal", "foot"), ("linear", "foot"), ("running", "foot"), ("lin", "ft")], "foot"),
     **dict.fromkeys([("metre",), ("meter",), ("m",), ("lineal", "metre"), ("linear", "metre"), ("running", "metre")], "metre"),

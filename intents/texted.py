@@ -44,6 +44,7 @@ _HALVES = frozenset("half quarter third".split())
 _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
+_SQUARED, _PRICED = frozenset("foot metre metres meter meters".split()), frozenset(("@", "at"))
 MOST_DOORS = 99
 _BEFORE_SQUARES = frozenset(("", ".", "?", "!", ";", "many", "total"))
 
@@ -93,7 +94,12 @@ def _whole(words: list[str], at: int) -> str:
         return "and" if (sized and led) or _joins(before, after) else word
     if word == "w":
         return "with" if led and not sized else word
+    if word == "sq" and after in _SQUARED:
+        return "square"
     if word == "sq":
+        few = before.isdecimal() and 0 < int(before) <= MOST_DOORS and after in _PRICED
+        if few:
+            return "squares"  # 17 sq @ 412.50
         squares = before in _BEFORE_SQUARES and (after == "of" or after in _STOPS)
         return "squares" if squares or (after == "of" and before.isdecimal()) else word
     if word == "an":
