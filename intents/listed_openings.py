@@ -64,6 +64,7 @@ _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall"
 _SIDES = _WIDE | _HIGH
 _AND = frozenset(("by", "and", "×", ","))
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
+_VENT_FEET = 3  # a vent 2 by 2 is of feet, one 12 by 18 of inches
 _USUAL_DOOR = Fraction(36)  # inches
 
 
@@ -288,7 +289,7 @@ def _lengths(listing: Listing, sizes: tuple[Amount, ...], what: str) -> tuple[tu
         unit = "in"
     elif bare and listing.metric in METRIC and max(map(abs, bare)) < 6:
         unit = "m"
-    elif bare and (what == "vent" or min(map(abs, bare)) >= _DOUBT_FROM):
+    elif bare and ((what == "vent" and max(map(abs, bare)) > _VENT_FEET) or min(map(abs, bare)) >= _DOUBT_FROM):
         unit, doubt = "in", 0.8
     first, second = (Length(amount.value, amount.unit or unit) for amount in sizes)
     return (first, second), doubt

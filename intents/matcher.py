@@ -12,6 +12,7 @@ from functools import cache, lru_cache
 from pathlib import Path
 from typing import ClassVar
 
+from intents.amounts_in_doubt import amounts_in_doubt
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
@@ -177,6 +178,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
                 question.swaps = [turned]
         if question.complete:
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
+            doubts = doubts or amounts_in_doubt(chart, question)
             doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
             other = other_topic(chart, question) or no_corner(chart, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other)

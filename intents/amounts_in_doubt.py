@@ -1,0 +1,58 @@
+"""Amounts that found a place which no word gives them: they are asked about, never worked.
+
+An area taken for openings where nothing is open, so many squares as no house has, pieces of 12 and 10 foot from which the 12
+was taken for inches.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from intents.chart import Chart
+from intents.question import Heard, Question
+from solvers.quantities import Area, Length
+from solvers.slots import Piece
+
+_OPEN = frozenset(  # one of these tells that something comes out of a wall
+    "window windows door doors doorway doorways opening openings glass glazing hole holes out off less minus deduct deducted"
+    " subtract take taken taking takes knock except without gross net slider sliders vent vents brick bricks stone not no leave"
+    " leaving leaves hatch louvre louver void voids garage open cutouts skip ignoring remove removed - existing already done"
+    " but".split()
+)
+MOST_SQUARES = 150  # no job here is larger; "520 square" is square feet
+LEAST_FEET = 12  # a bare number from here on is taken for inches beside feet (listed.with_units)
+
+
+def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
+    """The amounts of a whole question whose place is in doubt, as they were said."""
+    opened, area = question.givens.get("opened"), question.givens.get("area")
+    if opened is not None and _OPEN.isdisjoint(chart.words):
+        return [opened.text]
+    if area is not None and isinstance(area.value, Area) and area.value.unit == "square" and area.value.value > MOST_SQUARES:
+        return [area.text]
+    if question.topic == "cut list":
+        _feet_too(question)
+    return []
+
+
+def _feet_too(question: Question) -> None:
+    """Beside pieces told in feet, one of a bare 12 may be 12 feet as well, where the stock is as long: both ways go on."""
+    pieces, stock = question.givens.get("pieces"), question.givens.get("stock_length")
+    if pieces is None or stock is None or not isinstance(stock.value, Length) or question.swaps:
+        return
+    listed = [piece for piece in pieces.value if isinstance(piece, Piece)]
+    if not any(isinstance(p.length, Length) and p.length.unit == "ft" for p in listed):
+        return
+    longest = stock.value.to("ft").value
+    turned = tuple(_in_feet(piece, longest) for piece in listed)
+    if turned != tuple(listed):
+        question.swaps = [{**question.givens, "pieces": replace(pieces, value=turned)}]
+
+
+def _in_feet(piece: Piece, longest: object) -> Piece:
+    """A piece of so many inches, whose unit was not said, in feet where it is no longer than the stock."""
+    length = piece.length
+    bare = isinstance(length, Length) and length.unit == "in" and Heard(length, 0, 0, length.text).bare
+    if not bare or not LEAST_FEET <= length.value <= longest:  # type: ignore[operator]
+        return piece
+    return Piece(piece.count, Length(length.value, "ft", length.text))
