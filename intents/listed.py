@@ -26,6 +26,7 @@ STOCK = frozenset(
 )
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 METRIC = ("mm", "cm", "m")
+PAIRS = frozenset(("pair", "couple"))
 REACH = 16  # words before the first number of a list's item: "two of the big sliding patio doors that are about 6 by 7"
 TIGHT = ("'", '"', "/", "-", "°")  # signs that stand close to what is before and after them
 TIGHT_SIGNS = frozenset(TIGHT)
@@ -112,13 +113,15 @@ class Listing:
 
     def counts(self, i: int) -> tuple[tuple[int, int], ...]:
         """Whole numbers at i: where each ends, and its value; longest first. (6) is six."""
-        if self.words[i] != "(" and (i >= len(self.chart) or not self.chart[i]):
+        if self.words[i] != "(" and self.words[i] not in PAIRS and (i >= len(self.chart) or not self.chart[i]):
             return ()
         if i not in self._counts:
             self._counts[i] = tuple(self._counted(i))
         return self._counts[i]
 
     def _counted(self, i: int) -> Iterator[tuple[int, int]]:
+        if self.words[i] in PAIRS and self.words[i + 1] == "of":
+            yield i + 2, 2  # a pair of windows
         if self.words[i] == "(" and self.words[i + 2] == ")":
             yield from ((end + 1, count) for end, count in self.counts(i + 1) if end == i + 2)
         for reading in self.chart[i] if i < len(self.chart) else ():

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.listed import METRIC, STOCK, Amount, Item, Listing, Pair, beginnings, chains
+from intents.listed import METRIC, PAIRS, STOCK, Amount, Item, Listing, Pair, beginnings, chains
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
 from solvers.slots import Opening
@@ -58,7 +58,7 @@ _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _MARKS = frozenset((":", "-"))
 _AT = frozenset(("at", "of", "@"))
 _THERE = frozenset(("it", "there", "that", "the", "this"))
-_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "a", "an", "one", "another", "("))  # an opening, besides numbers
+_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "a", "an", "one", "another", "(", *PAIRS))  # an opening, besides numbers
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _SIDES = _WIDE | _HIGH
@@ -210,6 +210,8 @@ def _sizes(listing: Listing, i: int) -> Pair | None:
 def _sizes_at(listing: Listing, i: int) -> Pair | None:
     row = listing.chart[i]
     pairs = [r for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= 0.4]
+    whole = [r for r in pairs if listing.words[r.end] != "-" or not listing.number_at(r.end + 1)]
+    pairs = whole or pairs  # a door 3 by 6 | -8
     if pairs:
         best = max(pairs, key=lambda r: (r.sure >= 0.75, r.end, r.sure))
         assert isinstance(best.value, Dims)

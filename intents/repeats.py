@@ -29,7 +29,8 @@ def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> b
         return False  # front 44 ft and back 44 ft are two
     if reading.kind not in ("number", "length") or (stated and same):
         return bool(same) or _same_ratio(chart, reading, givens)
-    return any(_next_word(chart, heard.end) == _next_word(chart, chart.tokens[reading.end - 1].end) for heard in same)
+    word = _next_word(chart, chart.tokens[reading.end - 1].end)
+    return word.isalpha() and any(_next_word(chart, heard.end) == word for heard in same)
 
 
 def _parts_of_one(chart: Chart, reading: Reading) -> bool:
