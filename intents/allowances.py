@@ -19,6 +19,7 @@ _TO = frozenset("for of in the as on to".split())
 _NONE = frozenset(("no", "none", "nothing", "zero", "without"))
 _ALLOWED = frozenset("allowance allowances extra extras spare spares overage offcuts wastage allowed".split())
 _THROWN = frozenset("throw throwing thrown wasting wasted waste chuck lose losing".split())
+_LEAST_ALLOWED = 3  # allow one, allow two: of what, is not said
 _PLENTY = 40  # percent: no one wastes more
 _SCREEN = frozenset("screen mesh bugscreen screening".split())
 _TAKES = frozenset("takes take blocks block cuts cut steals steal robs rob loses lose closes eats eat stops stop shuts".split())
@@ -26,7 +27,8 @@ _CLOSES = frozenset("blocks block closes close shuts shut steals robs eats".spli
 _SMALL = frozenset("away out off up down about around of some me only just roughly".split())
 _OPEN = frozenset(("open", "free", "clear"))
 _SHUT = frozenset("closed blocked solid shut wire".split())
-_TELLS = _WASTE | _ALLOWED | _THROWN | _SCREEN | _EXTRA
+_ALLOW, _AFTER = frozenset(("allow", "allowing", "allows")), frozenset(("", ",", ".", ";", "?", "!", "so", "and", "how", "on"))
+_TELLS = _ALLOW | _WASTE | _ALLOWED | _THROWN | _SCREEN | _EXTRA
 
 
 def allowances(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
@@ -64,6 +66,8 @@ def _waste(words: list[str], row: list[Reading]) -> Reading | None:
     value, at = number.value.value, number.end
     at += words[at] in _EXTRA and words[at + 1] in _TO
     told = words[at] in _TO and words[at + (2 if words[at + 1] == "the" else 1)] in _WASTE
+    allowed = words[number.start - 1] in _ALLOW and words[number.end] in _AFTER
+    told = told or (allowed and value.denominator == 1 and value >= _LEAST_ALLOWED)  # allow fifteen, how many squares
     if value < 1:
         told = told or words[number.end] in _WASTE or (words[number.end] in _EXTRA and words[number.end + 1] != "than")
         value *= 100

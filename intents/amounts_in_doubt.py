@@ -9,6 +9,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from intents.chart import Chart
+from intents.consulting import numbers_in
+from intents.of_both import AMOUNTS
 from intents.question import Heard, Question
 from solvers.quantities import Area, Length
 from solvers.slots import Piece
@@ -19,6 +21,8 @@ _OPEN = frozenset(  # one of these tells that something comes out of a wall
     " leaving leaves hatch louvre louver void voids garage open cutouts skip ignoring remove removed - existing already done"
     " but".split()
 )
+_THEM = frozenset("them those these em".split())
+_NEAR = 4  # words from "each" to how many there are
 MOST_SQUARES = 150  # no job here is larger; "520 square" is square feet
 LEAST_FEET = 12  # a bare number from here on is taken for inches beside feet (listed.with_units)
 
@@ -30,9 +34,18 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
         return [opened.text]
     if area is not None and isinstance(area.value, Area) and area.value.unit == "square" and area.value.value > MOST_SQUARES:
         return [area.text]
+    if question.topic in AMOUNTS and (left := _of_them(chart, question)):
+        return left
     if question.topic == "cut list":
         _feet_too(question)
     return []
+
+
+def _of_them(chart: Chart, question: Question) -> list[str]:
+    """How many there are of a thing, where no given took it: rakes of 17 foot, four of them."""
+    words, left = chart.words, chart.numbers & ~numbers_in(chart, question)
+    found = [at for at, word in enumerate(words[:-2]) if left >> at & 1 and words[at + 1] == "of" and words[at + 2] in _THEM]
+    return [chart.said(at, at + 3) for at in found[:1] if "each" in words[max(0, at - _NEAR) : at]]
 
 
 def _feet_too(question: Question) -> None:

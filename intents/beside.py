@@ -24,6 +24,7 @@ from solvers.slots import Parameter
 LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
 WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP, LUMBER, LEGS = "wall layer face wrap apart again lap lumber legs".split()
+SHEET, _STEPS = "sheet", frozenset("step steps cards soakers".split())
 _NOMINAL_THICK, _NOMINAL_WIDE = (1, 2, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in; by what lumber is called
 _BENT = frozenset("flashing z cap bend pan drip metal profile".split())
 _LUMBER = frozenset("s stock lumber timber sticks lengths pine cedar spruce fir".split())
@@ -91,6 +92,7 @@ _PASSED = (
         "ladder footing": frozenset((LADDER, EXTENDS)),
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "bent flashing": frozenset((LEGS,)),
+        "step flashing": frozenset((LADDER, SHEET)),
         "cut list": frozenset((LUMBER,)),
         "trim sticks": frozenset((LADDER, LUMBER)),
         "weight": frozenset((LUMBER,)),
@@ -149,15 +151,16 @@ def tied(chart: Chart) -> list[Tied]:
     """The quantities that words tie to a thing, from left to right."""
     if _is_the_point(chart):
         lumber = [Tied(LUMBER, at, r.end) for at, row in chart.starts() for _, r in row if r.kind == "dims" and _lumber(chart, r)]
-        return lumber + _ladders(chart)
+        return lumber + _with_ladders(chart)
     return list(_tied(chart))
 
 
-def _ladders(chart: Chart) -> list[Tied]:
-    """The sizes of ladders, where it is asked how many of something there are and not what the ladder reaches."""
-    if {"ladder", "ladders"}.isdisjoint(chart.words) or not _REACH.isdisjoint(chart.words):
+def _with_ladders(chart: Chart) -> list[Tied]:
+    """The sizes of ladders and of step flashing, where it is asked how many there are and not what a ladder reaches."""
+    ladders = not {"ladder", "ladders"}.isdisjoint(chart.words) and _REACH.isdisjoint(chart.words)
+    if not ladders and _STEPS.isdisjoint(chart.words):
         return []
-    return [each for each in _tied(chart) if each.what == LADDER]
+    return [each for each in _tied(chart) if each.what == SHEET or (ladders and each.what == LADDER)]
 
 
 def _is_the_point(chart: Chart) -> bool:
@@ -178,6 +181,9 @@ def _tied(chart: Chart) -> Iterator[Tied]:
                 break
             if _lumber(chart, reading):
                 yield Tied(LUMBER, start, reading.end)
+                break
+            if reading.kind == "dims" and not _STEPS.isdisjoint(chart.words[reading.end : reading.end + 2]):
+                yield Tied(SHEET, start, reading.end)  # 8x8 steps
                 break
             if _stick(reading):
                 yield Tied(NOMINAL, start, reading.end)

@@ -22,12 +22,13 @@ _TAGS = tuple(
     ).split("|")
 )
 _TAG_ENDS = frozenset(tag[-1] for tag in _TAGS)
-_SAYS = frozenset("say says said reckon reckons reckoned think thinks thought guess guesses guessed swears bets bet".split())
+_SAYS = frozenset("say says said reckon reckons reckoned think thinks thought guess guesses guessed swears bets bet figured figures".split())
 _MINE = frozenset("i i'd id we we'd".split())
 _LEADS = frozenset("and but so oh well though".split())
 _PAPERS = frozenset("drawing drawings plan plans box sheet paper label spec tag ticket print prints book maker makers".split())
 _LIGHTLY = frozenset("it its it's is be about at to the a that they're them maybe more like".split())
 _AFTER_GUESS = ENDS | frozenset("or but and written though if i he she we they so".split())
+_GOODS = frozenset("boards sticks panels rolls tubes squares sheets bundles pieces lengths planks nails screws".split())
 _WROTE = (["written", "down"], ["wrote", "down"], ["marked", "down"], ["scribbled", "down"])
 _HAVE = frozenset("i've we've he's they've ive weve".split())
 _HAS = frozenset("i we you they he there there's theres got have has had".split())
@@ -90,6 +91,7 @@ def _guessed(before: list[str], after: list[str], reading: Reading) -> bool:
     if not (own or reading.kind == "number") or not OF_ITS_OWN.isdisjoint(lead) or not _PAPERS.isdisjoint(lead):
         return False
     lightly = all(word in _LIGHTLY or word == "or" or word[0].isdecimal() for word in rest)
+    after = after[1:] if after[:1] and after[0] in _GOODS else after  # he figured 70 boards
     return (lightly and (not after or after[0] in _AFTER_GUESS)) or wrote
 
 

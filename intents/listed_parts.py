@@ -20,6 +20,7 @@ PLACES = frozenset(
     "front back rear north south east west left right lake ramp street road garden yard house garage porch dormer other upper"
     " lower first second third another main far near short long uphill downhill water shed bay".split()
 )
+_TWO = frozenset(("sides", "ends"))
 _NOUNS = frozenset("side sides wall walls eave eaves elevation end face run soffit overhang one part corner bit stretch".split())
 _IS = frozenset(("is", "are", "at", ":", "has", "runs", "of", "being", "comes", "to", "for", "just", "about", "-", "and", "by"))
 _ON = frozenset(("on", "at", "along", "up", "for", "down", "across", "to", "in", "round", "around", "of", "off", "over"))
@@ -33,6 +34,7 @@ _SIZES = frozenset(  # after a length it is of something else than how far a thi
 )
 _NOT_BEFORE = frozenset("by × less minus every showing shows cover covers deep exposure in from out of at @ lap".split())
 _SAID, _MOST, _UNLIKE, _SPOKEN = 0.6, 12, 12, 6
+_LEAST_BARE, _MOST_BARE = 8, 300  # ft
 _LEAST = 2  # ft: of a run or the part of one
 SURE = 1.0
 
@@ -88,18 +90,22 @@ def _chain(listing: Listing, at: int, item: object) -> list[_Part]:
 def _placed(listing: Listing, at: int, before: list[_Part]) -> _Part | None:
     """A size and where it is, either first: 45 foot on the north side; the north side is 45 foot."""
     words = listing.words
-    for size in _sizes(listing, at, bool(before)):
+    for size in _sizes(listing, at, True):
         end = size.end + (words[size.end] in ("long", "feet", "foot"))
         on = listing.past(listing.past(end, _ON, 2), _THE, 1)
         if words[on] in PLACES and words[on + 1] not in _SIZES:
             return _Part(at, _past_noun(listing, on + 1), size)
     name = listing.past(at, _THE, 1)
-    if words[name] not in PLACES:
+    if words[name] not in (PLACES | _TWO if before else PLACES):
         return None
     noun = _past_noun(listing, name + 1)
     told = listing.past(noun, _IS, 2)
-    for size in _sizes(listing, told, bool(before)):
-        return _Part(at, size.end + (words[size.end] == "long"), size)
+    for size in _sizes(listing, told, True, each=words[name] in _TWO):
+        end = size.end + (words[size.end] == "long")
+        both = words[name] in _TWO and words[end] in ("each", "apiece")  # front 32, sides 24 each
+        if words[name] in _TWO and not both:
+            return None
+        return _Part(at, end + both, size, 1 + both)
     return None
 
 
@@ -149,12 +155,14 @@ def _sizes(listing: Listing, at: int, bare: bool, each: bool = False) -> Iterato
 def _sum(listing: Listing, chain: list[_Part], kind: str) -> Reading | None:
     """What the parts come to; None where they are of two kinds, or too unlike to be parts of one thing."""
     told = [part.size for part in chain if not part.bare]
-    if not told or any(type(size.value) is not type(told[0].value) for size in told):
+    if not told and not _bare_feet(listing, chain):
+        return None
+    if any(type(size.value) is not type(told[0].value) for size in told):
         return None
     if any(_cut(listing, part.size) for part in chain) or (kind == "rows" and not _in_a_row(listing, chain)):
         return None
-    area = isinstance(told[0].value, Area)
-    unit = told[0].value.unit  # type: ignore[union-attr]
+    area = bool(told) and isinstance(told[0].value, Area)
+    unit = told[0].value.unit if told else "ft"  # type: ignore[union-attr]
     page = unit if area or unit not in ("in",) else "ft"
     values: list[Fraction] = []
     for part in chain:
@@ -172,7 +180,26 @@ def _sum(listing: Listing, chain: list[_Part], kind: str) -> Reading | None:
     how = " + ".join((f"{p.count} × " if p.count > 1 else "") + listing.said(p.size.start, p.size.end) for p in chain)
     square = page.replace("ft2", "sq ft").replace("m2", "m²")
     value = (Area if area else Length)(total, page).said(f"{how} = {float(total):g} {square}")
-    return Reading(kind or ("areas" if area else "runs"), chain[0].start, chain[-1].end, (value,), SURE)
+    start = chain[0].start
+    if kind == "rows" and (counted := _so_many(listing, start, len(chain))) >= 0:
+        kind, start = "runs", counted
+    return Reading(kind or ("areas" if area else "runs"), start, chain[-1].end, (value,), SURE)
+
+
+def _so_many(listing: Listing, start: int, many: int) -> int:
+    """Where so many runs begin whose lengths come after: three sides, 20, 30 and 20 foot; -1 where they were not counted."""
+    for at in range(max(0, start - _SPOKEN), start):
+        for end, count in listing.counts(at):
+            named = next((k for k in range(end, min(end + 2, start)) if listing.words[k] in NOUNS), -1)
+            if count == many and named >= 0 and set(listing.words[named + 1 : start]) <= _IS | {",", "long"}:
+                return at
+    return -1
+
+
+def _bare_feet(listing: Listing, chain: list[_Part]) -> bool:
+    """Whether parts with no unit said can only be feet: front eave 40, back eave 40."""
+    sizes = [part.size.value.value for part in chain]  # type: ignore[union-attr]
+    return not listing.metric and min(sizes) >= _LEAST_BARE and max(sizes) <= _MOST_BARE
 
 
 def _cut(listing: Listing, size: Reading) -> bool:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from intents.listed import STOCK, Amount, Item, Listing, beginnings, chains, with_units
-from intents.listed_sets import sets_before
+from intents.listed_sets import THINGS, sets_of
 from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.tokens import literal
@@ -34,9 +34,11 @@ def pieces(listing: Listing) -> Iterator[Reading]:
         if of_them and len(chain) == 1:
             chain[0].count = of_them
         counts = [item.count for item in chain] if all(item.led for item in chain) else []
-        sets, start = sets_before(listing, chain[0].start, counts) if counts else (1, chain[0].start)
-        if start < chain[0].start:
-            yield _reading(listing, [replace(item, count=item.count * sets) for item in chain], start)
+        place = chain[0].start, chain[-1].end
+        sets, *widened = sets_of(listing, *place, counts) if counts else (1, *place)
+        if tuple(widened) != place:
+            found = _reading(listing, [replace(item, count=item.count * sets) for item in chain])
+            yield Reading(found.kind, *widened, found.value, found.sure)
         for part in beginnings(chain):
             if len(part) > 1 or part[0].led:
                 yield _reading(listing, part)
@@ -84,7 +86,8 @@ def _counted(listing: Listing, i: int) -> Item | None:
         known = at > end
         if not known:
             at = _unknown_noun(listing, end)
-        joint = listing.past(at, _JOINTS)
+        at += known and words[at : at + 2] == [",", "each"]  # thirty blocks, each 7 1/4
+        joint = listing.past(at, _JOINTS | {"each"} if words[at - 1] == "," else _JOINTS)
         if joint == at and not known and at > end and not _each_at(listing, at):
             continue
         if (end, 1) in one and (at in (joint, end) or words[at] not in ("at", "@")):
@@ -173,13 +176,15 @@ def _one(listing: Listing, i: int) -> Item | None:
         after = listing.words[amount.end]
         if not amount.unit and amount.value < _ROW_FROM and after not in ("a", "an") and listing.number_at(amount.end):
             continue  # and six | 19 1/4
+        if not amount.unit and after in THINGS and after not in _NOUNS:
+            continue  # five windows
         if after in STOCK or after in ("lengths", "length") or (led and amount.value < 1 and not amount.unit):
             continue
         return Item(i, listing.past(amount.end, _TAILS), (amount,), led=led)
     return None
 
 
-def _reading(listing: Listing, items: list[Item], start: int = -1) -> Reading:
+def _reading(listing: Listing, items: list[Item]) -> Reading:
     amounts = [item.sizes[0] for item in items]
     lengths, plain = with_units(amounts, _default(listing, amounts))
     value = tuple(Piece(item.count, length) for item, length in zip(items, lengths, strict=True))
@@ -189,7 +194,7 @@ def _reading(listing: Listing, items: list[Item], start: int = -1) -> Reading:
         sure *= 0.8  # "four at 40, 32 and 26": four of the first, or of each
     if not any(amount.unit for amount in amounts) and min(amount.value for amount in amounts) < _FEET_DOUBT:
         sure *= 0.9
-    return Reading("pieces", items[0].start if start < 0 else start, items[-1].end, value, sure)
+    return Reading("pieces", items[0].start, items[-1].end, value, sure)
 
 
 def _default(listing: Listing, amounts: list[Amount]) -> str:

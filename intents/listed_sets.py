@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from intents.listed import Listing
 
-_THINGS = frozenset(
+THINGS = frozenset(
     "windows doors openings corners gables frames sets dormers sides boxes columns posts bays panels gates shutters units ends"
     " walls screens".split()
 )
@@ -16,25 +16,40 @@ _TAKES = frozenset(
 _REACH, MOST = 9, 40
 
 
-def sets_before(listing: Listing, start: int, counts: list[int]) -> tuple[int, int]:
-    """How many times the list of so many pieces that starts at a place is wanted, and where that is said; one where nothing is.
+def sets_of(listing: Listing, start: int, end: int, counts: list[int]) -> tuple[int, int, int]:
+    """How many times the list of so many pieces from start to end is wanted, and where it begins and ends with that.
 
     "Three windows: 6 at 54 and 3 at 39" are the pieces of all three: they are wanted once.
     """
     words = listing.words
+    if (per := _per_thing(listing, start, end)) is not None:
+        return per
     at = start - 1
     while at >= 0 and start - at <= _REACH and words[at] in _TAKES:
         at -= 1
-    if at < 0 or words[at] not in _THINGS:
-        return 1, start
+    if at < 0 or words[at] not in THINGS:
+        return 1, start, end
     each = not _EACH.isdisjoint(words[at + 1 : start])
     for first in (at - 1, at - 2, at - 3):
         if first < 0:
             break
-        for end, count in listing.counts(first):
-            if 1 < count <= MOST and end in (at, at - 1) and not any(listing.number_at(k) for k in range(end, at)):
+        for past, count in listing.counts(first):
+            if 1 < count <= MOST and past in (at, at - 1) and not any(listing.number_at(k) for k in range(past, at)):
                 if each:
-                    return count, first
+                    return count, first, end
                 of_all = all(n % count == 0 for n in counts) and max(counts) >= 2 * count
-                return 1, first if of_all else start
-    return 1, start
+                return 1, first if of_all else start, end
+    return 1, start, end
+
+
+def _per_thing(listing: Listing, start: int, end: int) -> tuple[int, int, int] | None:
+    """How many things there are where a list is told of one: per window | two at 54, one at 40. Five windows."""
+    words = listing.words
+    name = start - 1 - (words[start - 1] in (":", ","))
+    if name < 1 or words[name - 1] not in ("per", "each", "every") or f"{words[name]}s" not in THINGS:
+        return None
+    for at in range(len(listing.tokens)):
+        for last, count in listing.counts(at):
+            if 1 < count <= MOST and words[last] == f"{words[name]}s":
+                return count, name - 1, last + 1 if end <= at <= end + 2 else end
+    return None

@@ -53,6 +53,8 @@ def totals(listing: Listing) -> Iterator[Reading]:
         for end, count in _things(listing, i):
             yield from _after(listing, i, end, count)
             yield from _before(listing, i, end, count)
+        if listing.words[i] in NOUNS:
+            yield from _of_them(listing, i)
     yield from _summed(listing)
 
 
@@ -74,6 +76,19 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
                 return
             if not listing.words[at].isalpha() or listing.words[at] in _NO_NAMES or listing.number_at(at):
                 break
+
+
+def _of_them(listing: Listing, i: int) -> Iterator[Reading]:
+    """The size of each, then how many there are: rakes are 17 ft 8 each, four of them."""
+    for at in range(i + 1, min(i + 1 + _WITHIN, len(listing.chart))):
+        for size in _sizes(listing, at):
+            each = _each(listing, size.end)
+            past = listing.past(each, _MARKS | _ROW, 2)
+            for end, count in listing.counts(past) if each else ():
+                if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in _THEM:
+                    yield _times(listing, i, end + 2, size, count, SURE)
+        if listing.number_at(at):
+            return
 
 
 def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:

@@ -19,6 +19,7 @@ from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
 from intents.counted_things import other_count
 from intents.crossed import crossed
+from intents.each_long import each_long
 from intents.features import of_sentence
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
@@ -170,6 +171,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             only_way(chart, question)
             gable_over(chart, question)
             put_over(chart, question)
+            each_long(question)
             waste_in_it(chart, question, topics.get(question.topic, ()))
             in_squares(chart, question)
             run_told(chart, question)

@@ -29,7 +29,7 @@ _MONEY = frozenset(
 )
 _BILL = frozenset("cost costs bill price much pay total come money spend".split())
 # Money that is somebody's own, or what another asked for the lot; where it is by the foot or for each it is a price.
-_THEIRS = frozenset("pocket wallet owe owes owed quote quotes estimate estimates bid bids tender".split())
+_THEIRS = frozenset("pocket wallet owe owes owed card quote quotes estimate estimates bid bids tender".split())
 _DOUBTED = ("don't", "believe")
 _RATE = frozenset("each apiece per a an every foot".split())
 _TIME = frozenset(
