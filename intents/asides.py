@@ -32,9 +32,7 @@ _MULTIPLIED = frozenset(
 _POINTING = frozenset("quick easy simple daft silly that this which other another same last next each every".split())
 _KINDS = frozenset("long short longer shorter longest shortest sloping upright flat level vertical horizontal".split())
 _THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
-_GOES_ON = frozenset(
-    "and or is was are s needs wants rises takes on for at with then does so to but if up too please".split()
-)
+_GOES_ON = frozenset("and or is was are s needs wants rises takes on for at with then does so to but if up too please".split())
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
 _ASKED, _ANSWERS = frozenset(("what", "which", "the")), frozenset("angles settings figures numbers readings cuts answers".split())
 _ALONE = frozenset((",", ".", "", ";", "?", "and"))

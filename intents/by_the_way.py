@@ -22,7 +22,9 @@ _TAGS = tuple(
     ).split("|")
 )
 _TAG_ENDS = frozenset(tag[-1] for tag in _TAGS)
-_SAYS = frozenset("say says said reckon reckons reckoned think thinks thought guess guesses guessed swears bets bet figured figures".split())
+_SAYS = frozenset(
+    "say says said reckon reckons reckoned think thinks thought guess guesses guessed swears bets bet figured figures".split()
+)
 _MINE = frozenset("i i'd id we we'd".split())
 _LEADS = frozenset("and but so oh well though".split())
 _PAPERS = frozenset("drawing drawings plan plans box sheet paper label spec tag ticket print prints book maker makers".split())

@@ -21,8 +21,7 @@ CONTRASTED = {("instead", "of"), ("rather", "than"), ("place", "of")}  # what st
 SEPARATORS = frozenset((",", "!", ".", "and", "&", "plus", "then", ";", "+", "also", "another"))
 # After an amount these make it the size of something else: 12 foot stock, 24 inch coil, 1/8 kerf.
 STOCK = frozenset(
-    "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw"
-    " wall".split()
+    "stock stick sticks board boards footer footers coil coils roll rolls kerf blade exposure reveal overhang saw wall".split()
 )
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 METRIC = ("mm", "cm", "m")

@@ -35,10 +35,10 @@ def pieces(listing: Listing) -> Iterator[Reading]:
             chain[0].count = of_them
         counts = [item.count for item in chain] if all(item.led for item in chain) else []
         place = chain[0].start, chain[-1].end
-        sets, *widened = sets_of(listing, *place, counts) if counts else (1, *place)
-        if tuple(widened) != place:
+        sets, start, end = sets_of(listing, *place, counts) if counts else (1, *place)
+        if (start, end) != place:
             found = _reading(listing, [replace(item, count=item.count * sets) for item in chain])
-            yield Reading(found.kind, *widened, found.value, found.sure)
+            yield Reading(found.kind, start, end, found.value, found.sure)
         for part in beginnings(chain):
             if len(part) > 1 or part[0].led:
                 yield _reading(listing, part)

@@ -23,7 +23,9 @@ _INCHES_FROM = 21  # no opening is 21 ft wide
 MOST_WALLS = 12
 LOWEST, SHORTEST = 6, 8  # ft: of a wall, how high and how long
 _WALLS = frozenset("walls elevations faces sides".split())
-_AFTER_WALL = _FACES | frozenset("high tall each , . ; ? ! and & plus + less minus with total in for at on exposure".split()) | {"", "s"}
+_AFTER_WALL = _FACES | frozenset(
+    ("", "s", *"high tall each , . ; ? ! and & plus + less minus with total in for at on exposure".split())
+)
 
 
 def rounds(listing: Listing) -> Iterator[Reading]:
@@ -98,7 +100,9 @@ def sides(size: Dims, windows: bool) -> list[Length]:
 
 def faces(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `areas`: walls of two sizes or more, each said with how many: two walls 36 by 9 and two 24 by 9."""
-    if (_FACES | PLACES).isdisjoint(listing.words) or sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart) < 2:
+    if (_FACES | PLACES).isdisjoint(listing.words):
+        return
+    if sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart) < 2:
         return
     for i in range(len(listing.tokens)):
         chain = [*_chain(listing, i)]

@@ -204,7 +204,9 @@ def _without_remarks(
     if model is not None:
         consult(again, less, phrases, topics, model)
     _to_their_places(less, again.questions, topics)
-    if not _plain(again) or no_price(less, again.questions[0]) or (first is not None and not does_as_well(first, again.questions[0])):
+    if not _plain(again) or no_price(less, again.questions[0]):
+        return None
+    if first is not None and not does_as_well(first, again.questions[0]):
         return None
     reading.questions, reading.trace = again.questions, again.trace
     return less

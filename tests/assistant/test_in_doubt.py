@@ -33,7 +33,6 @@ from tests.talking import last
         ("Soffit's 500 mm deep, the panels cover 300 mm and are 3 m long. How many?", "run"),
         ("The 3 in trim screws don't hold. An inch of trim, half inch sheathing, to catch inch and a half what screw", "3 in"),
         ("attic thirty by forty foot one to one fifty rule how many square inches of vent", ""),
-        ("wall area 28 long, 9 foot high, a door 3 by 6-8", "6-8"),
     ],
 )
 def test_what_is_asked(said: str, asked: str) -> None:
