@@ -22,6 +22,8 @@ _OPEN = frozenset(  # one of these tells that something comes out of a wall
     " but".split()
 )
 _THEM = frozenset("them those these em".split())
+_PARTS = frozenset("dormers cheeks gables chimneys skylights eaves rakes".split())
+_EAVES, _RUNS = frozenset(("soffit panels", "trim sticks")), frozenset("eave eaves run fascia soffit".split())
 _NEAR = 4  # words from "each" to how many there are
 MOST_SQUARES = 150  # no job here is larger; "520 square" is square feet
 LEAST_FEET = 12  # a bare number from here on is taken for inches beside feet (listed.with_units)
@@ -42,10 +44,23 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
 
 
 def _of_them(chart: Chart, question: Question) -> list[str]:
-    """How many there are of a thing, where no given took it: rakes of 17 foot, four of them."""
+    """How many there are of a thing, where no given took it: rakes of 17 foot each, four of them; 4 dormers, each cheek 7."""
+    if question.topic in _EAVES and (at := _each_side(chart, question)) >= 0:
+        return [chart.said(at, at + 2)]
     words, left = chart.words, chart.numbers & ~numbers_in(chart, question)
     found = [at for at, word in enumerate(words[:-2]) if left >> at & 1 and words[at + 1] == "of" and words[at + 2] in _THEM]
+    parts = [at for at, word in enumerate(words[:-1]) if left >> at & 1 and words[at + 1] in _PARTS and "each" in words[at:]]
+    if parts:
+        return [chart.said(parts[0], parts[0] + 2)]
     return [chart.said(at, at + 3) for at in found[:1] if "each" in words[max(0, at - _NEAR) : at]]
+
+
+def _each_side(chart: Chart, question: Question) -> int:
+    """Where "each side" is said of an eave and no given took it in: 48 foot of eave each side; -1 where it is not."""
+    words = chart.words
+    at = next((k for k in range(1, len(words) - 1) if words[k : k + 2] == ["each", "side"] and words[k - 1] in _RUNS), -1)
+    start = chart.tokens[at].start if at >= 0 else 0
+    return -1 if at < 0 or any(heard.start <= start < heard.end for heard in question.givens.values()) else at
 
 
 def _feet_too(question: Question) -> None:

@@ -57,7 +57,7 @@ def parts(listing: Listing) -> Iterator[Reading]:
     if not sized or sum(1 for row in listing.chart if row) < 2:
         return
     words = set(listing.words)
-    if not PLACES.isdisjoint(words):
+    if not PLACES.isdisjoint(words):  # "the other" is one of them
         yield from _chains(listing, _placed, "")
     if not NOUNS.isdisjoint(words):
         yield from _chains(listing, _counted, "")
@@ -93,7 +93,8 @@ def _placed(listing: Listing, at: int, before: list[_Part]) -> _Part | None:
     for size in _sizes(listing, at, True):
         end = size.end + (words[size.end] in ("long", "feet", "foot"))
         on = listing.past(listing.past(end, _ON, 2), _THE, 1)
-        if words[on] in PLACES and words[on + 1] not in _SIZES:
+        one = words[on] == "one" and words[on + 1] in ("side", "end")
+        if one or (words[on] in PLACES and words[on + 1] not in _SIZES):
             return _Part(at, _past_noun(listing, on + 1), size)
     name = listing.past(at, _THE, 1)
     if words[name] not in (PLACES | _TWO if before else PLACES):

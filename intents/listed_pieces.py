@@ -31,6 +31,8 @@ def pieces(listing: Listing) -> Iterator[Reading]:
     """The lists of pieces, with shorter beginnings of each."""
     of_them = _of_them(listing)
     for chain in chains(listing, lambda i: _item(listing, i), _joined):
+        if listing.words[chain[0].start + 1 : chain[0].start + 3] == ["each", "of"]:
+            chain[:] = [replace(item, count=chain[0].count, led=True) for item in chain]  # two each of 96, 72 and 48
         if of_them and len(chain) == 1:
             chain[0].count = of_them
         counts = [item.count for item in chain] if all(item.led for item in chain) else []
