@@ -22,7 +22,7 @@ _OPEN = frozenset(  # one of these tells that something comes out of a wall
     " but".split()
 )
 _THEM = frozenset("them those these em".split())
-_PARTS = frozenset("dormers cheeks gables chimneys skylights eaves rakes".split())
+_PARTS = frozenset("dormer dormers cheeks gables chimneys skylights eaves rakes".split())
 _EAVES, _RUNS = frozenset(("soffit panels", "trim sticks")), frozenset("eave eaves run fascia soffit".split())
 _NEAR = 4  # words from "each" to how many there are
 MOST_SQUARES = 150  # no job here is larger; "520 square" is square feet

@@ -22,6 +22,7 @@ from intents.idle_numbers import counts_a_thing, may_be_idle
 from intents.learned import NOTHING, Learned, shares_of
 from intents.listed import CONTRASTED
 from intents.listed_layers import LAYER_WORDS
+from intents.listed_lengths import WIDEST_LEG
 from intents.phrases import Phrases
 from intents.placing import fixed_value, heard_as, parts_of, place_of, possible
 from intents.question import Heard, Question
@@ -359,7 +360,15 @@ def give(sentence: Sentence, givens: dict[str, Heard], roles: tuple[str, ...]) -
 def _as_listed(chart: Chart, name: str, found: tuple[object, ...]) -> tuple[object, ...]:
     """The list as it was said in a row somewhere, with its names, where that has the same sizes."""
     said = (r.value for row in chart.readings for r in row if name.startswith(r.kind) and isinstance(r.value, tuple))
-    return next((value for value in said if sizes_in(value) == sizes_in(found)), found)
+    return next((value for value in said if sizes_in(value) == sizes_in(found) or _in_other_unit(value, found)), found)
+
+
+def _in_other_unit(said: tuple[object, ...], found: tuple[object, ...]) -> bool:
+    """Whether bare legs that were taken for inches one by one are millimetres in their row: 25 up, 40 over, 12 down in mm."""
+    legs = [leg for leg in said if isinstance(leg, Length) and leg.unit == "mm"]
+    alone = [leg for leg in found if isinstance(leg, Length) and leg.unit == "in" and leg.text[-1:].isdigit()]
+    same = [leg.value for leg in legs] == [leg.value for leg in alone]
+    return same and len(legs) == len(said) and len(alone) == len(found) and max(leg.value for leg in alone) > WIDEST_LEG
 
 
 def _thing(sentence: Sentence, mention: Mention) -> str:

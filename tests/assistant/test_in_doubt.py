@@ -60,4 +60,3 @@ def test_what_it_comes_to(lines: list[str], unit: str, value: float) -> None:
     got = answer["value"] * (25.4 if (unit, answer["unit"]) == ("mm", "in") else 1)
     assert got == pytest.approx(value)
     assert answer["unit"] == unit or (unit, answer["unit"]) == ("mm", "in")
-
