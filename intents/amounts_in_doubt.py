@@ -47,6 +47,8 @@ def _of_them(chart: Chart, question: Question) -> list[str]:
     """How many there are of a thing, where no given took it: rakes of 17 foot each, four of them; 4 dormers, each cheek 7."""
     if question.topic in _EAVES and (at := _each_side(chart, question)) >= 0:
         return [chart.said(at, at + 2)]
+    if "each" not in chart.words:
+        return []
     words, left = chart.words, chart.numbers & ~numbers_in(chart, question)
     found = [at for at, word in enumerate(words[:-2]) if left >> at & 1 and words[at + 1] == "of" and words[at + 2] in _THEM]
     parts = [at for at, word in enumerate(words[:-1]) if left >> at & 1 and words[at + 1] in _PARTS and "each" in words[at:]]

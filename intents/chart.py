@@ -12,6 +12,7 @@ from intents.grades import grades
 from intents.islands import LIGHT, SURE_WHOLE, Hit, islands, span
 from intents.lengths import FOOTERS
 from intents.listed import Listing
+from intents.listed_parts import TOPICS, parts
 from intents.lists import KINDS, lists, totals_and_prices
 from intents.phrases import END, Phrases, Trie
 from intents.plurals import plural_sizes
@@ -149,6 +150,8 @@ def chart_of(
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts)
     chart.likely, chart.unlikely, kinds = guess(chart)
+    for reading in parts(listing) if not TOPICS <= chart.unlikely else ():
+        found[reading.start].append(reading)
     listed = [*lists(listing, kinds)]
     summed = [*sums(tokens, signed)] if SUMS not in chart.unlikely else []
     if listed and summed and is_left(words, summed):  # what is left of a board is no list of pieces to cut

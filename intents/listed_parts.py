@@ -51,6 +51,12 @@ class _Part:
         return self.size.kind == "number"
 
 
+TOPICS = frozenset(  # in which an amount may be told in its parts
+    ("soffit panels", "trim sticks", "sealant", "wall area", "cost", "weight", "take-off", "squares", "cladding boards",
+     "membrane rolls", "step flashing", "fasteners", "gable area")
+)  # fmt: skip
+
+
 def parts(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `runs`, `areas` and `rows`: what the parts come to, from the first to the last."""
     sized = [at for at, row in enumerate(listing.chart) if any(r.kind in ("length", "area") for r in row)]
@@ -67,8 +73,11 @@ def parts(listing: Listing) -> Iterator[Reading]:
 
 def _chains(listing: Listing, item: object, kind: str) -> Iterator[Reading]:
     """The longest chains of two parts or more, each part read by `item`."""
-    at = 0
+    at, begins = 0, PLACES | _THE | _TWO | BOTH.keys()
     while at < len(listing.tokens):
+        if not listing.chart[at] and listing.words[at] not in begins:
+            at += 1
+            continue
         chain = _chain(listing, at, item)
         found = _sum(listing, chain, kind) if len(chain) > 1 else None
         if found is not None:

@@ -10,7 +10,6 @@ from intents.listed_layers import layers
 from intents.listed_lengths import lengths
 from intents.listed_money import prices
 from intents.listed_openings import openings
-from intents.listed_parts import parts
 from intents.listed_pieces import pieces
 from intents.listed_rounds import faces, rounds
 from intents.listed_stocks import nothings, stocks
@@ -34,7 +33,7 @@ def lists(listing: Listing, kinds: Iterable[str] = KINDS) -> Iterator[Reading]:
 
 def totals_and_prices(listing: Listing) -> Iterator[Reading]:
     """Readings of kind runs and areas, added up or said of each; noughts said as "no"; prices."""
-    for read in (nothings, prices, totals, rounds, faces, building, parts):
+    for read in (nothings, prices, totals, rounds, faces, building):
         yield from read(listing)
 
 

@@ -38,7 +38,7 @@ _NORTH = frozenset("wall side gable end elevation".split())
 _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a number yet to be told, or the north
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
-_RARE = "w n sq dr lvl nth oh b × deg no an piece".split()
+_RARE = "w n sq dr lvl nth oh b × deg no".split()
 _SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE))
 _HALVES = frozenset("half quarter third".split())
 _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
@@ -51,7 +51,8 @@ _BEFORE_SQUARES = frozenset(("", ".", "?", "!", ";", "many", "total"))
 
 def texted(tokens: list[Token]) -> list[Token]:
     """The tokens with the short words among them spelled out."""
-    if _SHORT.isdisjoint(token.text for token in tokens):
+    said = {token.text for token in tokens}
+    if _SHORT.isdisjoint(said) and not ("a" in said and ("an" in said or "piece" in said)):
         return tokens
     words = ["", *(token.text for token in tokens), "", ""]
     found: list[Token] = []
@@ -59,7 +60,7 @@ def texted(tokens: list[Token]) -> list[Token]:
     for at, token in enumerate(tokens, start=1):
         if at <= passed:
             continue
-        whole = _whole(words, at) if token.text in _SHORT else token.text
+        whole = _whole(words, at) if token.text in _SHORT or token.text == "an" else token.text
         if token.text == "no" and words[at - 1].isdecimal() and _numbered(words[at + 1 :]):
             whole, passed = "at", at + (words[at + 1] == ".")  # 8 no. 1150 long
         elif token.text == "w" and words[at + 1] == "/":
