@@ -51,7 +51,7 @@ def _of_them(chart: Chart, question: Question) -> list[str]:
         return []
     words, left = chart.words, chart.numbers & ~numbers_in(chart, question)
     found = [at for at, word in enumerate(words[:-2]) if left >> at & 1 and words[at + 1] == "of" and words[at + 2] in _THEM]
-    parts = [at for at, word in enumerate(words[:-1]) if left >> at & 1 and words[at + 1] in _PARTS and "each" in words[at:]]
+    parts = [at for at in range(len(words) - 2) if left >> at & 1 and words[at + 1] in _PARTS and words[at + 2] not in _PARTS]
     if parts:
         return [chart.said(parts[0], parts[0] + 2)]
     return [chart.said(at, at + 3) for at in found[:1] if "each" in words[max(0, at - _NEAR) : at]]

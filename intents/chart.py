@@ -150,7 +150,7 @@ def chart_of(
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts)
     chart.likely, chart.unlikely, kinds = guess(chart)
-    for reading in parts(listing) if not TOPICS <= chart.unlikely else ():
+    for reading in parts(listing) if not chart.unlikely >= TOPICS else ():
         found[reading.start].append(reading)
     listed = [*lists(listing, kinds)]
     summed = [*sums(tokens, signed)] if SUMS not in chart.unlikely else []
