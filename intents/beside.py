@@ -17,6 +17,7 @@ from typing import NamedTuple
 from intents.chart import Chart, once, span
 from intents.kit import of_kit
 from intents.lengths import FEET
+from intents.no_layers import is_no_layer, speaks_of_some
 from intents.reading import Dims, Reading
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
@@ -107,6 +108,7 @@ _PASSED = (
     }
 )
 _REACH = frozenset(("enough", "reach", "reaches"))
+_LAYERED = frozenset(("fastener length", "build-out"))
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
 _SIZES = frozenset("long wide high tall length width size big".split())
 _CUTS = frozenset("rip saw miter mitre bevel angle degrees cut set setting gauge".split())
@@ -130,13 +132,26 @@ class Tied(NamedTuple):
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     """Mask of the quantities that a topic passes over."""
-    found, kit = tied(chart), of_kit(chart, topic)
+    found, kit = tied(chart), of_kit(chart, topic) | (_no_layers(chart) if topic in _LAYERED else 0)
     if not found:
         return kit
     key = f"beside {topic}"
     if key not in chart.kept:
         chart.kept[key] = _mask(found, topic, parameters) | kit
     return chart.kept[key]  # type: ignore[no-any-return]
+
+
+@once
+def _no_layers(chart: Chart) -> int:
+    """Mask of the sizes that words tell are no layer's, for the topics that add layers up."""
+    if not speaks_of_some(chart.words):
+        return 0
+    words, mask = [*chart.words, *[""] * 8], 0
+    for start, row in chart.starts():
+        ends = [r.end for _, r in row if r.kind == "number" or isinstance(r.value, Length)]
+        if ends and is_no_layer(words, start, max(ends)):
+            mask |= span(start, max(ends))
+    return mask
 
 
 def _mask(found: list[Tied], topic: str, parameters: tuple[Parameter, ...]) -> int:

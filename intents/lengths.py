@@ -280,7 +280,8 @@ def _fraction_after(line: Line, at: int) -> Piece | None:
     for part in fractions(line, at + 1):
         after = line.words[part.end]  # an inch and five eighths in the stud, an inch and a half in 4 feet
         into = line.words[part.end + 1 : part.end + 3] == ["to", "the"]
-        place = into or line.words[part.end + 1] in (*_NOUNS, "from", "past") or _number_next(line, part.end + 1)
+        place = line.words[at - 1] == "inch" and not part.digits  # inch and a quarter in: no two lengths are told so
+        place = place or into or line.words[part.end + 1] in (*_NOUNS, "from", "past") or _number_next(line, part.end + 1)
         if part.value < 1 and part.sure > 0.5 and (after not in UNITS or (after == "in" and place)) and (
             after != "of" or not line.pieces(part.end + 1)
         ):

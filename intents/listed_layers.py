@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from fractions import Fraction
 
 from intents.listed import CONTRASTED, SEPARATORS, Amount, Item, Listing, beginnings, with_units
+from intents.no_layers import is_no_layer, speaks_of_some
 from intents.reading import Reading
-from intents.untold_layers import nominal, with_untold
+from intents.untold_layers import kind_of, nominal, with_untold
 from solvers.quantities import Length
 from solvers.slots import Layer
 
@@ -37,8 +39,13 @@ _NAME_ENDS = frozenset(
     "into to on over with from for behind under at and plus through then is are in how what , ; & + the".split()
 )
 _STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
-_AGAIN = frozenset(", that thats which is it so really actually about only measures just".split())
-_RESTATES = frozenset("that thats which actually really true".split())
+_AGAIN = frozenset(
+    ", ( that thats which is it so really actually actual net true dressed planed milled to down about only measures just".split()
+)
+_RESTATES = frozenset("( that thats which actually really true".split())
+_TRULY = frozenset("true actual net dressed planed milled".split())
+_ACTUAL = frozenset(("thick", "actual", "actually", "really", "net", ","))
+_CALLED = (Fraction(1), Fraction(5, 4), Fraction(3, 2), Fraction(2))  # in; what lumber is called by, and is less
 _OVER = frozenset(("over", "on", "onto", "through"))
 _AFTER_NAMELESS = frozenset(("and", "with", ",", ".", ";", "then"))
 _SEVERAL = frozenset("layers layer courses sheets plies thicknesses".split())
@@ -58,14 +65,20 @@ def layers(listing: Listing) -> Iterator[Reading]:
     """Lists of layers: a thickness and what it is, either first."""
     for chain in (*_layer_chains(listing), *_counted_chains(listing)):
         for part in (with_untold(listing, chain), *list(beginnings(chain))[1:]):
-            every = [item for item in part for _ in range(item.count)]
+            every = [item for item in _once_each(part) for _ in range(item.count)]
             amounts = [item.sizes[0] for item in every if item.sizes]
             default = "mm" if max((amount.value for amount in amounts), default=0) >= 4 else "in"
             value, plain = with_units(amounts, default)
             thick = iter(value)
-            found = tuple(Layer(next(thick) if item.sizes else None, item.what) for item in every)
+            found = tuple(Layer(next(thick) if item.sizes else None, item.what, item.assumed) for item in every)
             sure = (1.0 if plain else 0.7) * min(item.sure for item in part)
             yield Reading("layers", part[0].start, part[-1].end, found, sure)
+
+
+def _once_each(part: list[Item]) -> list[Item]:
+    """Without what was only called by its size where a layer of that kind has its thickness told: 3/4 straps, the 1x4 stuff."""
+    told = {kind_of(item.what.split()[-1]) for item in part if item.sizes and not item.assumed}
+    return [item for item in part if not item.assumed or kind_of(item.what.split()[-1]) not in told]
 
 
 def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
@@ -77,12 +90,14 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
         return
     items = [item or _unheard_of(listing, i) or _nameless(listing, i) for i, item in enumerate(items)]
     items = [None if item and _contrasted(listing.words, i) else item for i, item in enumerate(items)]
+    none = _no_layers(listing)
+    items = [None if item and none[item.start : item.end].count(True) else item for item in items]
     for first in items:
         if first is None:
             continue
         chain = [first]
         while len(chain) < MOST_LAYERS:
-            at = _next_layer(listing, items, chain[-1])
+            at = _next_layer(listing, items, chain[-1], none)
             if at is None:
                 break
             chain.append(at)
@@ -116,14 +131,26 @@ def _counted_chains(listing: Listing) -> Iterator[list[Item]]:
                 yield chain
 
 
-def _next_layer(listing: Listing, items: list[Item | None], last: Item) -> Item | None:
+def _no_layers(listing: Listing) -> list[bool]:
+    """For each token whether it is of a size that is no layer's."""
+    none = [False] * len(listing.words)
+    for i in range(len(listing.chart)) if speaks_of_some(listing.words) else ():
+        amount = max(listing.amounts(i), key=lambda a: a.end, default=None)
+        if amount is not None and is_no_layer(listing.words, i, amount.end):
+            none[i : amount.end] = [True] * (amount.end - i)
+    return none
+
+
+def _next_layer(listing: Listing, items: list[Item | None], last: Item, none: list[bool]) -> Item | None:
     end = last.end
     for at in range(end, min(end + MOST_BETWEEN + 1, len(items))):
         item = items[at]
         if item is not None:  # a name that nobody here has heard of has to stand beside one that is known
             return item if (item.led and last.led) or at - end <= MOST_APART else None
         nominal = listing.words[at + 1] == "×" or listing.words[at] == "×"  # 1x strapping: a name, not a thickness
-        if listing.number_at(at) and not nominal and listing.words[at] not in ("a", "an") and not _in_contrast(listing.words, at):
+        if not listing.number_at(at) or nominal or none[at] or listing.words[at] in ("a", "an"):
+            continue
+        if not _in_contrast(listing.words, at):
             return None
     return None
 
@@ -173,12 +200,21 @@ def _restated(listing: Listing, item: Item) -> Item:
     at = listing.past(item.end, _AGAIN, 5)
     told = not _RESTATES.isdisjoint(listing.words[item.end : at])
     for amount in listing.amounts(at):
-        if not (told or "true" in listing.words[at : amount.end]):
-            continue
+        truly = not _TRULY.isdisjoint(listing.words[item.end : amount.end]) or _thick_beside(listing, item, at, amount)
         after = listing.words[amount.end]
-        if after in ("thick", "actual", "actually", "really", "net", ",") and _thin(listing, amount):
+        if not (told or truly or after in ("actual", "actually", "net")):
+            continue
+        if truly and after not in _ACTUAL and after not in LAYER_WORDS | _HOLDS and _thin(listing, amount):
+            return replace(item, end=amount.end, sizes=(amount,))
+        if after in _ACTUAL and _thin(listing, amount):
             return replace(item, end=amount.end + (after != ","), sizes=(amount,))
     return item
+
+
+def _thick_beside(listing: Listing, item: Item, at: int, amount: Amount) -> bool:
+    """Whether the thickness of lumber that was called by another follows: 5/4 board | 1 in thick; never 1 in thick foam."""
+    nominal = item.sizes[0].value in _CALLED and listing.words[amount.end] == "thick" and amount.value < item.sizes[0].value
+    return nominal and _name_end(listing, listing.past(amount.end + 1, _THICK, 2)) == listing.past(amount.end + 1, _THICK, 2)
 
 
 def _counts_layers(listing: Listing, amount: Amount) -> bool:

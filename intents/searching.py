@@ -243,7 +243,7 @@ class Asker:
             if numbers >> hit.number & 1 or (hit.mask & used and hit.mask & (taken if _may_share(chart, hit, used) else used)):
                 continue
             gives = _gives(hit.captures)
-            if gives & filled or (hit.found and gives and hit.mask & beside):
+            if gives & filled or (hit.found and gives and hit.mask & beside and not _layered(hit)):
                 continue
             chosen.append(hit)
             used |= hit.mask
@@ -301,6 +301,11 @@ def _claimed(chart: Chart, hit: Hit, chosen: list[Hit]) -> bool:
         if other.captures:
             claimed |= other.mask
     return not hit.mask & chart.numbers & ~claimed
+
+
+def _layered(hit: Hit) -> bool:
+    """Whether an island is a list of layers, which left out itself what is none of them."""
+    return any(reading.kind == "layers" for _, reading in hit.found)
 
 
 def _may_share(chart: Chart, hit: Hit, used: int) -> bool:

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from fractions import Fraction
 
-from intents.listed import Item, Listing
+from intents.listed import Amount, Item, Listing
 
 # Words for one layer, by what it is: one that was told in other words is not asked for again.
 _KINDS = {
@@ -27,8 +28,13 @@ _FIRST = frozenset("with for through : got have got had is".split())  # before a
 _FASTENERS = frozenset("nail nails screw screws staple staples".split())  # the siding nail
 _SMALL = frozenset("the a my our some".split())
 _AFTER = frozenset("how what whats with into build total going in to so then screw nail fastener ? . ! ;".split()) | {""}
-_IS = frozenset("at is are being".split())
-_ON_TOP = frozenset(("on", "top", "which", "that"))
+_IS = frozenset("at is are being so ( actual actually really net".split())  # how thick it is follows
+_ON_TOP = _IS | frozenset(("on", "top", "which", "that", "thats", ",", "it"))
+_NAMED_BY = frozenset("of is are being".split())
+_FLAT = frozenset(("laid", "flat", "flatwise"))  # 2x4s | laid flat
+_SPACED = frozenset("centres centers centre center oc apart feet foot ft".split())
+_ACTUAL = {Fraction(1): Fraction(3, 4), Fraction(2): Fraction(3, 2)}  # in; how thick lumber is, by what it is called
+_WIDTHS = (2, 3, 4, 5, 6, 8, 10, 12)  # in; by which it is called
 _WHICH = frozenset("which that thats is at being".split())
 _THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"))
 _TIMES = frozenset(("×", "by"))
@@ -102,6 +108,8 @@ def _sized(listing: Listing, start: int) -> bool:
 
 def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
     """1x4 strapping, 2 by 2 furring, 1x strapping: a name, and no thickness; 19x64 mm battens and 3/4x3 straps tell theirs."""
+    led = listing.words[i] in names  # furring of | 1x4, the trim is | 1x6
+    start, i = (i, i + 1 + (listing.words[i + 1] in _NAMED_BY)) if led else (i, i)
     first = next(iter(listing.amounts(i)), None)
     if first is None or listing.words[first.end] not in _TIMES:
         return None
@@ -112,16 +120,41 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
         return None
     end = second.end if second else first.end + 1 + several
     end = listing.past(end, _LAID, 3) if several else end
-    name = end + (listing.words[end] in names and listing.words[end] in _KINDS)
-    what = listing.words[end] if name > end else "layer"
-    is_ = listing.past(name, _ON_TOP, 2)
-    told = next(iter(listing.amounts(is_ + 1)), None) if listing.words[is_] in _IS else None
-    if told is not None and told.value < LEAST_ACTUAL:
-        return Item(i, told.end, (told,), what=what)
-    if name == end:
+    name = end + (listing.words[end] in names)
+    if led and name > end:
         return None
+    what = listing.words[end] if name > end else listing.words[start] if led else ""
+    if not what and second and listing.words[end] in _FLAT:
+        what, name = "layer", listing.past(end, _FLAT, 3)
+    if told := _told_thick(listing, name):
+        named = told.end + (name == end and listing.words[told.end] in names)  # 1x3 so 3/4 | strap
+        return Item(start, named, (told,), what=listing.words[named - 1] if named > told.end else what or "layer")
+    if not what or (second is None and what not in _KINDS and not one_by):
+        return None
+    return _by_name(listing, Item(start, name, (), what=what), first, second)
+
+
+def _by_name(listing: Listing, item: Item, first: Amount, second: Amount | None) -> Item | None:
+    """The thickness of a layer said by both its sizes, or by what lumber is called: a 1x4 is 3/4 thick, which is assumed."""
     if (second and second.unit in ("mm", "cm")) or first.unit in ("mm", "cm"):
         unit = first.unit or (second.unit if second else "")
-        return Item(i, name, (replace(first, unit=unit, carries=unit),), what=what)
-    whole = first.value.denominator == 1 and first.value <= MOST_NOMINAL and first.unit in ("", "in")
-    return Item(i, name, () if whole else (first,), what=what) if whole or first.value < 1 else None
+        return replace(item, sizes=(replace(first, unit=unit, carries=unit),))
+    whole = first.value.denominator == 1 and first.unit in ("", "in")
+    if whole and second and listing.metric == "mm" and first.value > MOST_NOMINAL:  # 38 × 50 battens, laid flat; not 50 × 38
+        return item if first.value > second.value else replace(item, sizes=(replace(first, unit="mm", carries="mm"),))
+    if whole and first.value <= MOST_NOMINAL:
+        actual = _ACTUAL.get(first.value) if second is None or second.value in _WIDTHS else None
+        if actual is None or listing.metric:
+            return item
+        called = f"{first.value}x{second.value if second else ''}"
+        return replace(item, sizes=(Amount(first.end, actual, "in", ""),), assumed=called)
+    return replace(item, sizes=(first,)) if first.value < 1 or (second and second.value > first.value and not whole) else None
+
+
+def _told_thick(listing: Listing, at: int) -> Amount | None:
+    """How thick the lumber is that was called by its size: 1x4 straps | at 3/4; 1x3, so 3/4 | strap; 1x4 (three quarters)."""
+    start = listing.past(at, _ON_TOP, 4)
+    told = next(iter(listing.amounts(start)), None) if not _IS.isdisjoint(listing.words[at:start]) else None
+    if told is None or told.value >= LEAST_ACTUAL or told.unit == "ft" or listing.words[told.end] in _SPACED:
+        return None
+    return told

@@ -29,6 +29,8 @@ def layer_terms(work: Working, layers: tuple[Layer | Length, ...]) -> list[Term]
             size > THICKEST,
             f"the {layer.what} can't be {said} thick{'' if said[-1].isalpha() else ' in inches'}: say it again with its unit",
         )
+        if layer.assumed:
+            work.caution(f"Assumed: {layer.assumed} {layer.what} {said} thick. Say its own thickness where it is another.")
         names.append(layer.what)
         inches.append(size)
     return [

@@ -91,10 +91,14 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Layer:
-    """A thickness, with what it is; None where it was named and its thickness not said."""
+    """A thickness, with what it is; None where it was named and its thickness not said.
+
+    `assumed` is the size that the lumber was called by, where its thickness was taken from that alone ("1x4").
+    """
 
     thickness: Quantity | None
     what: str = "layer"
+    assumed: str = ""
 
 
 @dataclass(frozen=True, slots=True)

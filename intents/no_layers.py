@@ -1,0 +1,124 @@
+"""Sizes that are no layer's: the studs are 5 1/2, into 1 1/2 blocking, a 4 inch wide trim, the 3 inch screws, it was 1/2 ply.
+
+What a fastener is held in is not gone through, a width is no thickness, the fasteners somebody has are not what is asked, and
+what was taken off the wall, or was going to be on it, is not there. Each is told by the words right beside the size alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+FRAMES = frozenset(
+    "stud studs framing frame frames joist joists rafter rafters plate plates block blocks blocking post posts beam beams"
+    " header purlin purlins truss trusses rail rails".split()
+)
+_OF_FRAMES = frozenset("rafter ladder jack wall sub top bottom sole pine spruce solid timber wood treated fascia deep".split())
+_INTO = frozenset("into onto to against".split())
+_SMALL = frozenset("the a an my our those these about just only - nice".split())
+_IS = frozenset("is are were was being measure measures".split())
+_HOLDS = frozenset(
+    "penetration pen bite biting embedment embed embedded into hold holds grip bury in thread penetrate penetrates".split()
+)
+_ACROSS = frozenset("wide across long tall".split())
+_CENTRES = frozenset("centres centers centre center oc apart".split())
+_FASTENERS = frozenset("screws nails staples spikes bolts lags".split())
+_KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless timber".split())
+_GAUGES = frozenset("gauge ga dia diameter".split())
+_CLAIMS = frozenset("will do does enough ok okay work reach fine suit good".split())
+_TOOK = frozenset("took taken pulled ripped stripped tore torn pried lifted peeled".split())
+_AWAY = frozenset("off out down away".split())
+_REMOVED = frozenset("removed scrapped ditched binned dropped skipped".split())
+_WAS = frozenset("going supposed meant used gonna planned".split())
+_NOW = frozenset("but now instead".split())
+_STOPS = frozenset((".", ";", "?", "!", ",", "but", "so", "and", "over", "with"))
+_BACK = 7  # words before a size in which the verb of its clause stands
+_CUES = FRAMES | _ACROSS | _FASTENERS | _GAUGES | _TOOK | _REMOVED | _WAS | _CENTRES | {"every", "screw", "nail", "nailer"}
+
+
+def speaks_of_some(words: Sequence[str]) -> bool:
+    """Whether any size in these words may be no layer's."""
+    return not _CUES.isdisjoint(words)
+
+
+def is_no_layer(words: Sequence[str], start: int, end: int) -> bool:
+    """Whether the words beside a size from start to end tell that it is no layer's; eight empty words follow the last."""
+    return any(tells(words, start, end) for tells in _TELLS)
+
+
+def _of_a_frame(words: Sequence[str], start: int, end: int) -> bool:
+    """Into 1 1/2 blocking, onto a 38 mm ladder rail; 45 mm studs, where something else is said to hold."""
+    at = end
+    while words[at] in _OF_FRAMES and words[at] not in ("rafter", "plate") and at - end < 2:
+        at += 1
+    at += words[at] == "rafter" and words[at + 1] in ("end", "ends", "tail", "tails")
+    if words[at] not in FRAMES and not (words[at] in ("end", "ends", "tail", "tails") and at > end):
+        return False
+    if _before(words, start) in _INTO:
+        return True
+    return words[end - 1] not in ("in", "of") and words[at].endswith("s") and _held_elsewhere(words, start, at + 1)
+
+
+def _frame_is(words: Sequence[str], start: int, end: int) -> bool:
+    """The studs are 5 1/2 deep; never "in the stud is 1 1/4"."""
+    at = start - 1
+    while at > 0 and words[at] in _SMALL:
+        at -= 1
+    is_ = at > 0 and words[at] in _IS
+    at -= is_
+    deep = words[end] in ("deep", "wide")
+    if at < 0 or words[at] not in FRAMES or _before(words, at) in ("in", "into", "to", "past", "of", "through"):
+        return False
+    return deep or (is_ and words[end] not in _HOLDS and _held_elsewhere(words, start, end))
+
+
+def _held_elsewhere(words: Sequence[str], start: int, end: int) -> bool:
+    """Whether the words before or after tell of something that holds."""
+    if not (_HOLDS - {"in"}).isdisjoint([*words[:start], *words[end:]]):
+        return True
+    others = (*range(start), *range(end, len(words) - 2))
+    return any(words[at] == "in" and not FRAMES.isdisjoint(words[at + 1 : at + 3]) for at in others)
+
+
+def _spacing(words: Sequence[str], start: int, end: int) -> bool:
+    """Straps at 16 inch centres, every 2 feet."""
+    return words[end] in _CENTRES or words[max(0, start - 1) : start] == ["every"]
+
+
+def _width(words: Sequence[str], start: int, end: int) -> bool:
+    """A 4 inch wide trim, boards 50 mm across."""
+    return words[end] in _ACROSS and not (words[end] == "long" and words[start - 1 : start] == ["how"])
+
+
+def _fastener(words: Sequence[str], start: int, end: int) -> bool:
+    """The 3 inch screws we had, forty screws, number 8 screws, 16 gauge nails; never "will 3 inch screws do"."""
+    numbered = words[max(0, start - 1) : start] == ["#"] or list(words[max(0, start - 2) : start]) == ["no", "."]
+    if words[end] in _GAUGES or (numbered and not {"screw", "screws", "nail", "nails"}.isdisjoint(words[end : end + 2])):
+        return True
+    at = end + (words[end] in _KINDS)
+    at += words[at] in _KINDS
+    return words[at] in _FASTENERS and words[at + 1] not in _HOLDS and _CLAIMS.isdisjoint(words)
+
+
+def _gone(words: Sequence[str], start: int, end: int) -> bool:
+    """Took the old 1/2 inch board off, pulled off the 3/8 mesh; was going to be 1/2 ply but it's 5/8 now."""
+    back: list[str] = []
+    for at in range(start - 1, max(-1, start - 1 - _BACK), -1):
+        if words[at] in _STOPS:
+            break
+        back.append(words[at])
+    if not _REMOVED.isdisjoint(back):
+        return True
+    if not _TOOK.isdisjoint(back):
+        return not _AWAY.isdisjoint([*back, *words[end : end + 5]])
+    planned = not _WAS.isdisjoint(back) and "be" in back and not {"was", "were", "used"}.isdisjoint(back)
+    return planned and not _NOW.isdisjoint(words[end:])
+
+
+def _before(words: Sequence[str], at: int) -> str:
+    at -= 1
+    while at > 0 and words[at] in _SMALL:
+        at -= 1
+    return words[at] if at >= 0 else ""
+
+
+_TELLS: tuple[Callable[[Sequence[str], int, int], bool], ...] = (_of_a_frame, _frame_is, _spacing, _width, _fastener, _gone)
