@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from itertools import takewhile
 
 from intents.chart import Chart
+from intents.heat_told import heat_told
 from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Claim, Heard, Question
@@ -61,6 +62,8 @@ def movement_told(chart: Chart, questions: list[Question], topics: Topics) -> No
         _reckoned(chart, question, topics)
         if question.topic == HEAT:
             _both_ends(chart, question, topics)
+    if question.topic == WOOD or question.topic in LONGS:
+        heat_told(chart, question, topics)
 
 
 # ── moisture ──

@@ -1,0 +1,199 @@
+"""Heat and stuff as one tells them: "zinc? no, aluminium", "then it drops 60 degrees", "5 °C at dawn and 60 °C by noon, how much
+does it lengthen".
+
+Of two materials the one is taken that the words leave, else it is asked which. Two temperatures stand in the order in which
+what is asked comes about: what lengthens was cold first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from intents.chart import Chart
+from intents.left_out import quantities
+from intents.placing import fixed_value, heard_as, place_of
+from intents.question import Heard, Question
+from intents.reading import Reading
+from intents.remarks import up_to_stop
+from intents.second_reader import places_of
+from solvers.quantities import Temperature, TemperatureChange
+from solvers.slots import Parameter
+
+Topics = Mapping[str, tuple[Parameter, ...]]
+Told = tuple[int, int, str]  # tokens start to end, and the choice that they name
+
+HEAT = "thermal movement"
+STUFF = {HEAT: "material", "end gap": "material", "wood movement": "species"}
+_NOT = frozenset("not no isn't wasn't never".split())
+_OLD = frozenset("was were old used old-style existing previous last".split())
+_PUT_RIGHT = frozenset("no sorry wait rather actually scratch nope correction".split())
+_ON = frozenset("on onto over to against into with behind under beside between in off and".split())
+_ARTICLES = frozenset("the a an my some our".split())
+_HELD_BY = frozenset(
+    "nails nail screws screw clips clip fasteners staples brackets bracket posts post studs stud framing frame sheathing wall"
+    " walls tape ladder brake saw truck roof house door strapping battens furring".split()
+)
+_LONGER = frozenset("grow grows growth lengthen lengthens longer gain gains expand expands expansion stretch stretches".split())
+_SHORTER = frozenset("shrink shrinks shrinkage shorten shortens shorter lose loses lost contract contracts contraction".split())
+_FALLS = frozenset(
+    "drop drops dropped dropping fall falls fell falling cool cools cooled cooling loses plunges sinks down colder cooler".split()
+)
+_RISES = frozenset("rise rises rising warms warmer hotter heats climbs up swing gains increase range change".split())
+_UP = ("warmer", "hotter", "rise", "increase", "higher")
+_BETWEEN = frozenset("by about around roughly another a full some maybe of off down".split())
+_ORDERED = frozenset("from to until till".split())
+_REACH = 3
+SURE = 0.9  # of a temperature that was said with its scale
+
+
+def heat_told(chart: Chart, question: Question, topics: Topics) -> None:
+    """Put a question about movement right by what words tell of its material and its temperatures."""
+    _one_material(chart, question, topics)
+    if question.topic == HEAT:
+        _falls_by(chart, question, topics)
+        _cooled(chart, question)
+        _in_turn(chart, question, topics)
+
+
+# ── what it is made of ──
+
+
+def _one_material(chart: Chart, question: Question, topics: Topics) -> None:
+    """Of two materials the one that is left by the words; where both are, both ways go on."""
+    name = STUFF[question.topic]
+    told = _materials(chart, name)
+    if len({choice for _, _, choice in told}) < 2 or name not in question.givens:
+        return
+    left = [each for each in told if _asked_of(chart.words, each)]
+    left = left or [each for n, each in enumerate(told) if not _not_meant(chart.words, told, n)]
+    choices = list(dict.fromkeys(choice for _, _, choice in left)) or list(dict.fromkeys(choice for _, _, choice in told))
+    parameter = next(p for p in topics[question.topic] if p.name == name)
+    heard = [_heard(chart, parameter, next(each for each in told if each[2] == choice)) for choice in choices]
+    question.givens[name] = heard[0]
+    question.swaps = [{**swap, name: heard[0]} for swap in question.swaps] if len(heard) == 1 else [
+        {**question.givens, name: other} for other in heard[1:]
+    ]  # fmt: skip
+
+
+def _materials(chart: Chart, name: str) -> list[Told]:
+    """The materials that the words name outright, from left to right: the longest name at each place."""
+    found: list[Told] = []
+    slips = {read for _, read in chart.changed}  # what gap do I leaf: no lead
+    hits = [hit for hit in chart.hits if any(n == name and at < 0 and fixed for n, at, fixed in hit.captures)]
+    taken = 0
+    for hit in sorted(hits, key=lambda hit: (-(hit.mask & ~chart.numbers).bit_count(), hit.start)):
+        choice = next(fixed for n, at, fixed in hit.captures if n == name and fixed)
+        if not hit.mask & taken and not hit.found and slips.isdisjoint(chart.words[hit.start : hit.end]):
+            taken |= hit.mask
+            found.append((hit.start, hit.end, choice))
+    return sorted(found)
+
+
+def _not_meant(words: list[str], told: list[Told], n: int) -> bool:
+    """Whether a material was put right, or is none of the piece: zinc? no, aluminium; not steel; steel nails; on a wood wall."""
+    start, end, _ = told[n]
+    if n + 1 < len(told):
+        between = words[end : told[n + 1][0]]
+        if not _PUT_RIGHT.isdisjoint(between) or between[-2:] == ["i", "mean"] or between[-2:] == ["make", "that"]:
+            return True
+    before = [word for word in up_to_stop(words[max(0, start - _REACH) : start][::-1]) if word not in _ARTICLES]
+    if before[:1] and (before[0] in _NOT or before[:2] in (["of", "instead"], ["than", "rather"])):
+        return True
+    if not _OLD.isdisjoint(before[:2]) and n + 1 < len(told):
+        return True
+    held = not _HELD_BY.isdisjoint(words[end : end + 1])
+    on = bool(before) and before[0] in _ON - {"and"} and n > 0 and "from" not in words[:start]
+    return held or on
+
+
+def _asked_of(words: list[str], told: Told) -> bool:
+    """Whether the thing of a material is named where it is asked: PVC trim in an aluminium channel, growth of the channel."""
+    things = [word for word in words[told[1] - 1 : told[1] + 1] if word.isalpha()]
+    return any(words[at : at + 2] == ["the", thing] for thing in things for at in range(told[1] + 1, len(words)))
+
+
+def _heard(chart: Chart, parameter: Parameter, told: Told) -> Heard:
+    place = place_of(chart, told[0], told[1])
+    return Heard(fixed_value(parameter.kind, told[2], place[2]), *place)
+
+
+# ── which way it goes ──
+
+
+def _cooled(chart: Chart, question: Question) -> None:
+    """A change beside which it drops, or of which what is lost is asked, is a fall."""
+    change = question.givens.get("change")
+    if change is not None and "swing" in question.givens and change.text.lower().endswith(_UP):
+        del question.givens["swing"]  # 40 F warmer, is it longer or shorter
+    if change is None or "swing" in question.givens or not isinstance(change.value, TemperatureChange) or change.value.value < 0:
+        return
+    start, end = places_of(chart, change)
+    words = chart.words
+    before = [word for word in up_to_stop(words[max(0, start - 4) : start][::-1]) if word not in _BETWEEN]
+    falls = before[:1] and before[0] in _FALLS
+    near = {*before[:1], *words[start:end], *words[end : end + 1]}
+    lost = not _SHORTER.isdisjoint(words) and _LONGER.isdisjoint(words) and near.isdisjoint(_RISES)
+    if falls or lost:
+        question.givens["swing"] = Heard("DOWN", change.start, change.start, "")
+        question.swaps = [{**swap, "swing": question.givens["swing"]} if "change" in swap else swap for swap in question.swaps]
+
+
+def _falls_by(chart: Chart, question: Question, topics: Topics) -> None:
+    """It falls from 90 F by 60 F: the second is how far."""
+    start, end = question.givens.get("start"), question.givens.get("end")
+    if start is None or end is None or end.end <= end.start:
+        return
+    first, last = places_of(chart, end)
+    if chart.words[max(0, first - 1) : first] != ["by"]:
+        return
+    parameter = next(p for p in topics[HEAT] if p.name == "change")
+    rows = (r for r in chart.readings[first] if r.end == last)
+    heard = next((h for r in rows if (h := heard_as(chart, parameter, r, True)) is not None), None)
+    if heard is not None:
+        question.givens = {n: h for n, h in question.givens.items() if n not in ("start", "end")} | {"change": heard}
+        if not _FALLS.isdisjoint(chart.words) and _RISES.isdisjoint(chart.words):
+            question.givens["swing"] = Heard("DOWN", heard.start, heard.start, "")
+        question.swaps = []
+
+
+def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
+    """Two temperatures in the order in which the piece lengthens, or shortens, where that is what is asked."""
+    longer, shorter = not _LONGER.isdisjoint(chart.words), not _SHORTER.isdisjoint(chart.words)
+    if longer == shorter or ({"start", "end"} <= question.givens.keys() and not _against(question, longer)):
+        return
+    warm = list(_temperatures(chart))
+    if len(warm) != 2 or not _ORDERED.isdisjoint(chart.words[warm[0].end : warm[1].start]):
+        return
+    lost = {"change", "start", "end"}.intersection(question.missing) or question.unplaced or question.swaps
+    if not lost and not {"start", "end"} <= question.givens.keys():
+        return
+    texts = [chart.said(r.start, r.end) for r in warm]
+    parameters = {p.name: p for p in topics[HEAT]}
+    one, other = (heard_as(chart, parameters["start"], r, True) for r in warm)
+    if one is None or other is None or one.value.unit != other.value.unit or not set(texts).issuperset(question.unplaced):
+        return
+    cold, hot = sorted((one, other), key=lambda heard: heard.value.value)
+    kept = {n: h for n, h in question.givens.items() if n not in ("change", "start", "end", "swing")}
+    first, last = (cold, hot) if longer else (hot, cold)
+    question.givens = {**kept, "start": first, "end": last}
+    question.missing = [n for n in question.missing if n not in ("change", "start", "end")]
+    question.unplaced = []
+    others = dict.fromkeys(swap["material"] for swap in question.swaps if "material" in swap)
+    question.swaps = [{**question.givens, "material": other} for other in others if other != kept.get("material")]
+
+
+def _against(question: Question, longer: bool) -> bool:
+    """Whether the two go against what is asked, or either way round goes on."""
+    start, end = question.givens["start"], question.givens["end"]
+    wrong = (end.value.value < start.value.value) == longer and start.value.unit == end.value.unit
+    return bool(question.swaps) or (wrong and end.start < start.start)
+
+
+def _temperatures(chart: Chart) -> Iterator[Reading]:
+    """What is said to be so warm; a change is none."""
+    for reading in quantities(chart, 0, len(chart.words)):
+        before = [word for word in chart.words[max(0, reading.start - 2) : reading.start] if word not in _BETWEEN - {"by"}]
+        if before[-1:] and before[-1] in _FALLS | _RISES | {"by"} - {"up", "down"}:
+            continue
+        warm = [r for r in chart.readings[reading.start] if r.end == reading.end and isinstance(r.value, Temperature)]
+        yield from (r for r in warm[:1] if r.sure >= SURE)
