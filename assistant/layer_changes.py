@@ -63,7 +63,7 @@ def _thickness_of(text: str, before: Layers) -> Layers | None:
     if len(at) != 1 or len(numbers) != 1:
         return None
     thickness = _length(numbers[0], before[at[0]])
-    return (*before[: at[0]], replace(before[at[0]], thickness=thickness), *before[at[0] + 1 :])
+    return (*before[: at[0]], replace(before[at[0]], thickness=thickness, assumed=""), *before[at[0] + 1 :])
 
 
 def _length(said: Reading, layer: Layer) -> Length:

@@ -54,7 +54,6 @@ def test_each_number_has_its_part(line: str, value: float) -> None:
         ("depth 14 in soffit panels, 15 inch ones, 44 ft run", "other way round"),
         ("covering size 15 in, run 44 ft, depth 14 in: soffit panel count", "panel cover"),
         ("What screw do I want through 18 mm cladding and 25 mm battens into the stud?", "penetrat"),
-        ("furring of 1x4 over 1/2 inch sheathing, 1.5 in into stud, nail length?", "1x4"),
         ("L flashing, four inches each leg, girth", "leg"),
         ("2 300 sq ft walls, how many squares, no waste", "2"),
         ("how long a screw, siding is three quarters and straps three quarters on the sheathing which is half inch", "half inch"),

@@ -27,7 +27,7 @@ def layers(text: str) -> list[tuple[float | None, str]]:
         ("1/2 sheathing and 5/8 clapboards over strapping", [(0.5, "sheathing"), (0.625, "clapboards"), (None, "strapping")]),
         ("through 3/4 strapping and the sheathing", [(0.75, "strapping"), (None, "sheathing")]),
         ("with strapping over half inch ply", [(None, "strapping"), (0.5, "ply")]),
-        ("1/2 sheathing, 1x4 strapping and 5/8 siding", [(0.5, "sheathing"), (None, "strapping"), (0.625, "siding")]),
+        ("1/2 sheathing, 1x4 strapping and 5/8 siding", [(0.5, "sheathing"), (0.75, "strapping"), (0.625, "siding")]),
         ("1x3 strapping at 3/4, 5/8 siding", [(0.75, "strapping"), (0.625, "siding")]),
         ("3/4x3 strapping and half inch ply", [(0.75, "strapping"), (0.5, "ply")]),
         ("two layers, 1/2 inch and 3/4 inch", [(0.5, "layer"), (0.75, "layer")]),
