@@ -18,6 +18,7 @@ from intents.chart import Chart, once, span
 from intents.kit import of_kit
 from intents.lengths import FEET
 from intents.no_layers import is_no_layer, speaks_of_some
+from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
@@ -132,7 +133,7 @@ class Tied(NamedTuple):
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     """Mask of the quantities that a topic passes over."""
-    found, kit = tied(chart), of_kit(chart, topic) | (_no_layers(chart) if topic in _LAYERED else 0)
+    found, kit = tied(chart), of_kit(chart, topic) | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
     if not found:
         return kit
     key = f"beside {topic}"

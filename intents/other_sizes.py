@@ -1,0 +1,161 @@
+"""The other sizes of a thing, of which a topic takes one: the wall of a vent is 8 ft high, a board 3/4 thick, the house 60 ft.
+
+Each is passed over only where the word beside it tells which size it is, and where the size that the topic takes is told too.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+
+from intents.chart import Chart, span
+from intents.left_out import quantities
+from intents.reading import Dims, Reading
+from solvers.quantities import Length, Quantity, Temperature
+
+_HIGH = frozenset(("high", "tall"))
+_ACROSS = frozenset("wide high tall deep across face".split())
+_RIDGES = frozenset("ridge peak headroom height".split())
+_IS = frozenset("is are was at of about only".split())
+_WALLS = frozenset("wall walls house building elevation side".split())
+_PIECES = frozenset("piece pieces each panel panels length lengths stick sticks board boards section sections one".split())
+_ALONG = frozenset("along gutter gutters end ends lengthwise lengthways".split())  # it may fall along its length
+_UP = frozenset("up high above".split())
+_BESIDES = frozenset("sill sills window windows door porch scaffold deck step steps platform landing bench".split())
+_BEARS = frozenset("bears bear bearing rests resting rest touches touching leans leaning lean leaned hits ladder".split())
+_STOPS = frozenset((",", ".", ";", "?", "!", "but", "and"))
+_AIR = frozenset("outside out now today tonight".split())
+WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
+_LONGS = frozenset(("thermal movement", "end gap"))
+
+
+def other_sizes(chart: Chart, topic: str) -> int:
+    """Mask of the quantities that are another size than a topic takes."""
+    tells = _TELLS.get(topic)
+    if tells is None:
+        return 0
+    key = f"other sizes {topic}"
+    if key not in chart.kept:
+        mask, words = 0, [*chart.words, "", ""]
+        sizes = list(quantities(chart, 0, len(chart.words)))
+        for reading in sizes:
+            if tells(words, reading, sizes):
+                mask |= span(reading.start, reading.end)
+        chart.kept[key] = mask | (_plans(chart) if topic in _NO_LENGTH else 0)
+    return chart.kept[key]  # type: ignore[no-any-return]
+
+
+def _plans(chart: Chart) -> int:
+    """Sizes said together, where no length is asked for: a room of 12 by 16 has a dew point."""
+    mask = 0
+    for _, row in chart.starts():
+        for _, reading in row:
+            if isinstance(reading.value, Dims) and reading.sure >= 0.9:
+                mask |= span(reading.start, reading.end)
+    return mask
+
+
+def _vent(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How high the wall is, beside how long."""
+    return _inches(reading) >= LEAST_WALL and words[reading.end] in _HIGH and len(list(_lengths(sizes))) > 1
+
+
+def _attic(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How high the ridge is: 5 feet high at the ridge, the ridge is 7 ft up."""
+    if _inches(reading) < LEAST_WALL:
+        return False
+    return words[reading.end] in _HIGH or _named_before(words, reading.start) in _RIDGES
+
+
+def _fall(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How long a sill or a flashing is, beside how wide."""
+    wide = any(words[r.end] in ("wide", "across", "deep") and _inches(r) <= WIDEST for r in _lengths(sizes) if r is not reading)
+    return words[reading.end] == "long" and wide and _ALONG.isdisjoint(words)
+
+
+def _thick(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How thick a board is, which widens all the same."""
+    return words[reading.end] == "thick"
+
+
+def _heated(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How thick or wide a piece is, beside how long; how long the wall is, beside how long a piece."""
+    others = [r for r in _lengths(sizes) if r is not reading]
+    if words[reading.end] in _ACROSS | {"thick"} and _inches(reading) <= WIDEST:
+        hot = words[reading.end] in _HIGH and not _inches(reading) and _whole(reading)  # 30 now, 110 high
+        return not hot and not isinstance(reading.value, Temperature) and any(_inches(r) >= LEAST_LONG for r in others)
+    if not _inches(reading):
+        return False
+    wall = words[reading.end] in _WALLS or _named_before(words, reading.start) in _WALLS
+    return wall and any(_of_a_piece(words, r) and _inches(r) < _inches(reading) for r in others)
+
+
+def _whole(reading: Reading) -> bool:
+    return isinstance(reading.value, Quantity) and reading.value.value.denominator == 1
+
+
+def _of_a_piece(words: list[str], reading: Reading) -> bool:
+    before = {*words[max(0, reading.start - 4) : reading.start]}
+    return not _PIECES.isdisjoint(before) or not _PIECES.isdisjoint(words[reading.end : reading.end + 3])
+
+
+def _channel(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How cold it is out, and how high up the channel hangs."""
+    cold = isinstance(reading.value, Temperature) or (
+        reading.kind == "number" and words[reading.end] in _AIR and _below(words, reading)
+    )
+    return cold or (_inches(reading) >= LEAST_WALL and words[reading.end] in _UP and len(list(_lengths(sizes))) > 1)
+
+
+def _below(words: list[str], reading: Reading) -> bool:
+    return "minus" in words[max(0, reading.start - 1) : reading.end] or "-" in words[max(0, reading.start - 1) : reading.end]
+
+
+def _ladder(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How high a sill, the scaffold or the wall is, beside how high the ladder bears."""
+    if not _inches(reading) or _bears(words, reading):
+        return False
+    besides = _named_before(words, reading.start) in _BESIDES or words[reading.end] in _BESIDES
+    wall = words[reading.end] in _HIGH and not _WALLS.isdisjoint(words[max(0, reading.start - 2) : reading.start])
+    return (besides or wall) and sum(_bears(words, r) for r in sizes) == 1
+
+
+def _bears(words: list[str], reading: Reading) -> bool:
+    """Whether a ladder is said to bear at a height, in that clause."""
+    before = words[max(0, reading.start - 6) : reading.start]
+    stop = max((at + 1 for at, word in enumerate(before) if word in _STOPS), default=0)
+    return reading.kind in ("length", "number") and not _BEARS.isdisjoint(before[stop:])
+
+
+def _no_length(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """Any length, where none is asked for."""
+    return reading.kind == "length" and bool(_inches(reading)) and reading.sure >= 0.9
+
+
+def _named_before(words: list[str], start: int) -> str:
+    at = start - 1
+    while at > 0 and words[at] in _IS:
+        at -= 1
+    return words[at] if at >= 0 else ""
+
+
+def _lengths(sizes: list[Reading]) -> Iterator[Reading]:
+    return (r for r in sizes if isinstance(r.value, Length))
+
+
+def _inches(reading: Reading) -> float:
+    return float(reading.value.to("in").value) if isinstance(reading.value, Length) else 0.0
+
+
+_TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
+    "vent opening": _vent,
+    "vent area": _attic,
+    "fall": _fall,
+    "wood movement": _thick,
+    "thermal movement": _heated,
+    "end gap": _heated,
+    "water in a channel": _channel,
+    "ladder footing": _ladder,
+    "dew point": _no_length,
+    "frost tonight": _no_length,
+}
+_NO_LENGTH = frozenset(("dew point", "frost tonight"))

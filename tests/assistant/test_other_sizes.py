@@ -1,0 +1,41 @@
+"""Of a thing's sizes the one that a topic takes; the others are passed over, and none that may be meant."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last
+
+
+@pytest.mark.parametrize(
+    ("said", "unit", "value"),
+    [
+        ("The wall is 8 ft high and 30 ft long, 3/4 strapping gap, bug screen 50 percent. Intake free area?", "in2", 135),
+        ("slot 3/4 high and 30 feet long with 50 percent screen", "in2", 135),
+        ("the attic is 5 feet high at the ridge, floor 20 by 36, one over 150. Vent needed?", "in2", 691.2),
+        ("Flashing is 10 foot long and 4 inches wide, pitched at five degrees. Drop across it?", "in", 0.35),
+        ("J channel 1/2 by 3/4, 12 ft long, 20 feet up. How much water?", "in3", 54),
+        ("cedar boards 5 1/2 wide, 3/4 thick, 12 ft long, western red flat sawn, 16 to 10 percent, shrink?", "in", -0.08),
+        ("aluminum gutter, house is 60 ft, each length 10 ft, 80 F swing, movement of one?", "in", 0.123),
+        ("PVC board 6 ft wide, 60 F rise, growth", "in", 0.161),
+        ("vinyl 10 ft, 30 F now, 110 high, minus 20 low, end gap", "in", 0.357),
+        ("it's 12 by 16, the room, 68 F, 55 percent, dew point?", "degF", 51.2),
+        ("the sill's at 11 feet but the ladder bears on the fascia at 16, so where does the bottom go", "in", 48),
+        ("ladder rests on a window sill at 8 ft, how far out", "in", 24),
+    ],
+)
+def test_the_size_that_is_taken(said: str, unit: str, value: float) -> None:
+    record = last(said)
+    assert record["outcome"] == "answered", record["ask"]
+    assert (record["answer"]["unit"], record["answer"]["value"]) == (unit, pytest.approx(value, rel=0.02))
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "flashing 10 ft long, 4 inches wide, falls 1/8 per foot along it, total",
+        "sill 6 inches wide and 8 inches deep, 10 degrees, drop?",
+    ],
+)
+def test_where_either_may_be_meant_it_asks(said: str) -> None:
+    assert last(said)["outcome"] == "asks"
