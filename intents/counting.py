@@ -52,7 +52,8 @@ def is_no(chart: Chart, kind: type, reading: Reading) -> bool:
     if kind is Count and _no_count(chart, reading):
         return True
     if kind is Length and not COUNTED.isdisjoint(after) and chart.words[max(0, reading.start - 1)] in HAVING:
-        return True  # I've 30 boards cut
+        # I've 30 boards cut; not I've 3/4 straps behind
+        return reading.kind != "number" or reading.value.value.denominator == 1  # type: ignore[union-attr]
     if kind is Length and after == ["walls"] and chart.words[max(0, reading.start - 1)] not in SIZED:
         return True  # four walls; not twenty by thirty walls
     return (kind is not Count and not OPENINGS.isdisjoint(after)) or (kind in NEVER_ONE and pronoun(chart, reading))

@@ -48,6 +48,12 @@ _TURNS = frozenset(
     "change swing drop drops fall falls rise rises difference by of colder warmer hotter cooler range up down over gains loses"
     " goes + plus".split()
 )
+_IN_USE = frozenset(
+    "settle settles settling service once finished dry dries inside indoors winter summer fall spring"
+    " eventually later end".split()
+)
+_BOUGHT = frozenset("got bought delivery delivered yard arrived came now today stacked truck green installed".split())
+_MOIST, _WET = frozenset("percent pct % moisture mc meter".split()), range(4, 41)
 _BACK, _SAID = 5, 4  # words before a quantity in which such a word stands
 
 
@@ -58,6 +64,7 @@ def movement_told(chart: Chart, questions: list[Question], topics: Topics) -> No
         return
     if question.topic == WOOD:
         _moistures(chart, question)
+        bare_moistures(chart, question, topics)
     elif question.topic in LONGS:
         _reckoned(chart, question, topics)
         if question.topic == HEAT:
@@ -81,6 +88,46 @@ def _moistures(chart: Chart, question: Question) -> None:
         to = _after(chart, second, _TO)
         if to or forward > 0 >= back or forward >= 0 > back:
             _in_order(question, first, second)
+
+
+def bare_moistures(chart: Chart, question: Question, topics: Topics) -> None:
+    """Two moistures of which one or both were said with no percent, where words tell which was first: 9 now, 14 in fall."""
+    if _MOIST.isdisjoint([word.strip("%") or "%" for word in chart.words]):
+        return
+    sizes = list(quantities(chart, 0, len(chart.words)))
+    wet = [r for r in sizes if r.kind in ("percent", "number") and not isinstance(r.value, Length) and _moist(chart, r)]
+    texts = {chart.said(r.start, r.end) for r in wet}
+    if len(wet) != 2 or not texts.issuperset(question.unplaced) or set(question.missing) - {"wet", "dry", "change"}:
+        return
+    parameters = {p.name: p for p in topics[WOOD]}
+    first, second = (heard_as(chart, parameters[n], r, True) for n, r in zip(("wet", "dry"), wet, strict=True))
+    if first is None or second is None or any(h.start == first.start for n, h in question.givens.items() if n == "width"):
+        return
+    forward, back = (_says_when(chart, second, cues) - _says_when(chart, first, cues) for cues in (_IN_USE, _BOUGHT))
+    if (forward > 0 >= back or forward >= 0 > back) and not question.plain:
+        _in_order(question, first, second)
+        question.unplaced = []
+    elif back > 0 > forward or (back - forward > 0 and not question.plain):  # 12 once dry, 18 when we got it
+        _in_order(question, second, first)
+        question.unplaced = []
+
+
+def _says_when(chart: Chart, heard: Heard, cues: frozenset[str]) -> bool:
+    """Whether one of the words stands after a moisture, before the next: twenty | when we got it and fourteen."""
+    _, end = places_of(chart, heard)
+    after = up_to_stop(chart.words[end : end + _SAID + 1])
+    last = next((n for n in range(len(after)) if chart.numbers >> (end + n) & 1 or after[n] == "and"), len(after))
+    return not cues.isdisjoint(after[:last])
+
+
+def _moist(chart: Chart, reading: Reading) -> bool:
+    """Whether wood may be so wet: a whole number with no size after it."""
+    value = reading.value.value  # type: ignore[union-attr]
+    return (
+        value.denominator == 1
+        and value in _WET
+        and chart.words[reading.end : reading.end + 1] not in (["wide"], ["×"], ["points"])
+    )
 
 
 def _in_order(question: Question, first: Heard, second: Heard) -> None:

@@ -20,6 +20,12 @@ _WALLS = frozenset("wall walls house building elevation side".split())
 _PIECES = frozenset("piece pieces each panel panels length lengths stick sticks board boards section sections one".split())
 _ALONG = frozenset("along gutter gutters end ends lengthwise lengthways".split())  # it may fall along its length
 _UP = frozenset("up high above".split())
+_CLADDING = frozenset(
+    "siding cladding boards board planks plank shiplap lap larch cedar clapboard clapboards weatherboards weatherboard sheathing"
+    " ply plywood osb shingles".split()
+)
+_GAPS = frozenset("gap gaps cavity space furring strips strip battens batten strapping straps packers spacers".split())
+_OFF = frozenset("off out from away clear proud behind gap of".split())
 _BESIDES = frozenset("sill sills window windows door porch scaffold deck step steps platform landing bench".split())
 _BEARS = frozenset("bears bear bearing rests resting rest touches touching leans leaning lean leaned hits ladder".split())
 _STOPS = frozenset((",", ".", ";", "?", "!", "but", "and"))
@@ -126,6 +132,32 @@ def _bears(words: list[str], reading: Reading) -> bool:
     return reading.kind in ("length", "number") and not _BEARS.isdisjoint(before[stop:])
 
 
+def _before_gap(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How thick the boards before a gap or the sheathing behind it are, and the gap's own depth told again."""
+    depths = [r for r in sizes if r.kind in ("length", "number", "ratio")]
+    if reading not in depths:
+        return False
+    if any(_same(other, reading) for other in depths if other is not reading):
+        return True
+    return _of_cladding(words, reading) and not all(_of_cladding(words, r) for r in depths)
+
+
+def _of_cladding(words: list[str], reading: Reading) -> bool:
+    """3/4 siding, boards are 18 mm, shiplap 3/4 thick; never a 3/8 siding gap, or boards 3/8 off the wall."""
+    at = reading.end + (words[reading.end] == "thick")
+    if words[at] in _CLADDING:
+        return words[at + 1] not in _GAPS
+    return _named_before(words, reading.start) in _CLADDING and words[at] not in _OFF
+
+
+def _same(one: Reading, again: Reading) -> bool:
+    """Whether a size is one told again with no unit or another: 19 mm, so the cavity is | 19; ten mil, | ten millimetres."""
+    assert isinstance(one.value, Quantity) and isinstance(again.value, Quantity)
+    if one.kind != "length" or again.value.value not in (one.value.value, one.value.value * 1000):
+        return False
+    return again.kind != "length" or (one.start < again.start and one.value.unit != again.value.unit)
+
+
 def _no_length(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """Any length, where none is asked for."""
     return reading.kind == "length" and bool(_inches(reading)) and reading.sure >= 0.9
@@ -154,6 +186,7 @@ _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "thermal movement": _heated,
     "end gap": _heated,
     "water in a channel": _channel,
+    "air gap": _before_gap,
     "ladder footing": _ladder,
     "dew point": _no_length,
     "frost tonight": _no_length,
