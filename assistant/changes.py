@@ -231,7 +231,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led
     found: list[Question] = []
-    layered = layers_changed(wanted.rest, wanted.old, last, read_as(wanted.rest, last.topic.name, c.parameters))
+    layered = layers_changed(wanted.lead + wanted.rest, wanted.old, last, read_as(wanted.rest, last.topic.name, c.parameters))
     if layered is not None:
         return layered
     named = labelled(wanted, last)

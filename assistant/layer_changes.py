@@ -16,7 +16,19 @@ from solvers.slots import Layer
 LAYERS = "layers"
 _INSTEAD = re.compile(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
 _SWAP = re.compile(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
-_ADD = re.compile(r"\b(?:add|adds|added|adding|another|extra|plus|as well|too|on top|more)\b", re.I)
+_ADD = re.compile(
+    r"\b(?:add|adds|added|adding|another|extra|plus|as well|too|on top|more|(?:under|behind|over) (?:it|that|them))\b", re.I
+)
+_OUT = re.compile(
+    r"\b(?:without|no|skip\w*|lose|losing|drop(?:ped|ping)?|ditch\w*|scrap\w*|forget|omit\w*"
+    r"|(?:leav\w+|left|tak\w+|took) (?:out|off))"
+    r"(?: (?:the|my|that|any))? ([a-z]+)\b|\b(?:leav\w+|left|tak\w+|took) (?:the |my |that )([a-z]+) (?:out|off)\b"
+    r"|\b([a-z]+)(?:'s| is| was)? (?:gone|coming off|left out|come off)\b",
+    re.I,
+)
+_STAYS = re.compile(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)
+_SO_MANY = re.compile(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
+_COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
 
 Layers = tuple[Layer, ...]
 
@@ -32,7 +44,7 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     heard = more.givens.get(LAYERS)
     said: Layers = heard.value if heard else ()
     if not said:
-        after = _thickness_of(text, before.value)
+        after = _without(text, before.value) or _so_many(text, before.value) or _thickness_of(text, before.value)
         return None if after is None else [_question(last, after, text)]
     named = _INSTEAD.search(text) or _SWAP.search(text)
     gone = old or (named[1] if named else "")
@@ -55,12 +67,36 @@ def _swapped(before: Layers, name: str, said: Layers) -> Layers | None:
     return (*before[: at[0]], *new, *before[at[0] + 1 :]) if len(at) == 1 and new else None
 
 
+def _without(text: str, before: Layers) -> Layers | None:
+    """The layers without the one that is told to go: "we left the ply off", "and with no strapping"."""
+    found = None if numbers_in(text) or _STAYS.search(text) else _OUT.search(text)
+    if found is None:
+        return None
+    kind = kind_of(next(name for name in found.groups() if name).lower())
+    rest = tuple(layer for layer in before if kind not in map(kind_of, layer.what.split()))
+    return rest if len(rest) == len(before) - 1 and rest else None
+
+
+def _so_many(text: str, before: Layers) -> Layers | None:
+    """The layers with the one that is named so many times: "it's two layers of ply"."""
+    found = _SO_MANY.search(text)
+    at = _named_in(text, before) if found else []
+    if found is None or len(at) != 1:
+        return None
+    return (*before[: at[0]], *[before[at[0]]] * _COUNTS[found[1].lower()], *before[at[0] + 1 :])
+
+
+def _named_in(text: str, before: Layers) -> list[int]:
+    """The places of the layers that a line names."""
+    kinds = {kind_of(word) for word in re.findall(r"[a-z]+", text.lower())}
+    return [n for n, layer in enumerate(before) if kind_of(layer.what.split()[-1]) in kinds]
+
+
 def _thickness_of(text: str, before: Layers) -> Layers | None:
     """The layers with the one that is named at the one thickness that is said, in its unit where none is: "the battens 38"."""
-    kinds = {kind_of(word) for word in re.findall(r"[a-z]+", text.lower())}
-    at = [n for n, layer in enumerate(before) if kind_of(layer.what.split()[-1]) in kinds]
+    at = _named_in(text, before)
     numbers = [row for row in numbers_in(text) if row.kind in ("number", "length")]
-    if len(at) != 1 or len(numbers) != 1:
+    if len(at) != 1 or len(numbers) != 1 or _SO_MANY.search(text):
         return None
     thickness = _length(numbers[0], before[at[0]])
     return (*before[: at[0]], replace(before[at[0]], thickness=thickness, assumed=""), *before[at[0] + 1 :])

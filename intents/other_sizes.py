@@ -137,7 +137,7 @@ def _before_gap(words: list[str], reading: Reading, sizes: list[Reading]) -> boo
     depths = [r for r in sizes if r.kind in ("length", "number", "ratio")]
     if reading not in depths:
         return False
-    if any(_same(other, reading) for other in depths if other is not reading):
+    if any(_same(other, reading) for other in depths if other is not reading and not _of_cladding(words, other)):
         return True
     return _of_cladding(words, reading) and not all(_of_cladding(words, r) for r in depths)
 
@@ -155,7 +155,7 @@ def _same(one: Reading, again: Reading) -> bool:
     assert isinstance(one.value, Quantity) and isinstance(again.value, Quantity)
     if one.kind != "length" or again.value.value not in (one.value.value, one.value.value * 1000):
         return False
-    return again.kind != "length" or (one.start < again.start and one.value.unit != again.value.unit)
+    return again.kind != "length" or one.start < again.start
 
 
 def _no_length(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:

@@ -109,3 +109,26 @@ def test_what_another_stands_in_the_place_of_is_no_layer_of_the_wall(talk: Talk,
 def test_two_by_fours_laid_flat_are_a_layer(talk: Talk) -> None:
     record = talk("Sheath is half inch, then two by fours laid flat for strapping, then 3/4 shiplap. How far off the stud?")
     assert record["answer"]["value"] == pytest.approx(2.75)
+
+
+@pytest.mark.parametrize(
+    ("change", "inches"),
+    [
+        ("we left the ply off", 1.375),
+        ("and with no strapping", 1.125),
+        ("take the ply off", 1.375),
+        ("now there's an inch of foam under it as well", 2.875),
+        ("plus a 3/8 mat", 2.25),
+        ("it's two layers of ply", 2.375),  # no ply of 2 inches
+        ("the strap's 1 1/2", 2.625),
+    ],
+)
+def test_a_layer_less_or_more_in_the_next_line(talk: Talk, change: str, inches: float) -> None:
+    record = talk("build-out for 1/2 ply, 3/4 strap and 5/8 siding", change)
+    assert record["outcome"] == "answered", record["ask"]
+    assert record["answer"]["value"] == pytest.approx(inches)
+
+
+@pytest.mark.parametrize("line", ["is the ply left out?", "we can't skip the strapping"])
+def test_a_layer_that_stays_is_not_taken_out(talk: Talk, line: str) -> None:
+    assert talk("build-out for 1/2 ply, 3/4 strap and 5/8 siding", line)["outcome"] != "answered"
