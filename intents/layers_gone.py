@@ -26,7 +26,7 @@ _CHANGES = frozenset(
 )
 _STAYS = frozenset("not never stays stay nothing doesn't don't won't isn't".split())
 _REACH = 7  # tokens after the verb in which a layer is named: skip the 7/16 in drain mesh
-_TELLING = frozenset(word for pair in _OFF for word in pair[1:]) | _OUT
+_TELLING = frozenset(word for pair in _OFF for word in pair[1:]) | _OUT | {"twice"}
 
 
 def layers_gone(chart: Chart, question: Question) -> None:
@@ -34,7 +34,7 @@ def layers_gone(chart: Chart, question: Question) -> None:
     heard, words = question.givens.get(LAYERS), chart.words
     if question.topic not in TOPICS or heard is None or not isinstance(heard.value, tuple) or _TELLING.isdisjoint(words):
         return
-    by_size = _size_gone(chart)
+    by_size = _size_gone(chart) or _size_twice(chart, heard.value)
     if by_size:
         question.unplaced = [by_size]
         return
@@ -61,6 +61,14 @@ def _size_gone(chart: Chart) -> str:
                 start -= 1
             return chart.said(start, at)
     return ""
+
+
+def _size_twice(chart: Chart, layers: tuple[object, ...]) -> str:
+    """A thickness that is there twice, where no layer is: so 5/16 twice."""
+    if "twice" not in chart.words or len(set(layers)) < len(layers):
+        return ""
+    at = chart.words.index("twice")
+    return "twice" if at and chart.numbers >> (at - 1) & 1 else ""
 
 
 def _names(words: list[str]) -> Iterator[str]:

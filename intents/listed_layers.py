@@ -32,7 +32,7 @@ _ROLES = frozenset(
     "door wall roof gable of more less plus minus times and or by showing lands percent into coil legs leg hem drop rise "
     "run bevel radius square wood plate stick sticks stock drip kick kickout flange return lip up down sizes each courses "
     "course joint bead diagonal out back under between minimum min least max bigger smaller longer shorter wider gaps off "
-    "past all altogether combined".split()
+    "past all altogether combined thread threads shank head heads pilot bit drill washer washers twice".split()
 )
 _THICK = frozenset(("of", "thick", "a"))
 _NAME_ENDS = frozenset(
@@ -45,6 +45,8 @@ _AGAIN = frozenset(
 _RESTATES = frozenset("( that thats which actually really true".split())
 _TRULY = frozenset("true actual net dressed planed milled".split())
 _ACTUAL = frozenset(("thick", "actual", "actually", "really", "net", ","))
+_QUARTERS = frozenset(("5/4", "five quarter", "five quarters", "five-quarter"))  # boards that are called so are 1 in thick
+_TRIMS = frozenset("trim board boards casing fascia plank planks".split())
 _CALLED = (Fraction(1), Fraction(5, 4), Fraction(3, 2), Fraction(2))  # in; what lumber is called by, and is less
 _OVER = frozenset(("over", "on", "onto", "through"))
 _AFTER_NAMELESS = frozenset(("and", "with", ",", ".", ";", "then"))
@@ -165,6 +167,10 @@ def _several(listing: Listing, i: int) -> Item | None:
         at = listing.past(end, _SEVERAL | _THICK, 3)
         if told and (each := _each(listing, listing.past(at, _LEADS, 2))):
             return Item(i, each.end + 1, (each,), count, "layer")
+        if told and "each" in listing.words[end + 1 : end + 5]:  # two thicknesses overlap, each 5/16
+            amount = next(iter(listing.amounts(listing.words.index("each", end + 1) + 1)), None)
+            if amount is not None:
+                return Item(i, amount.end, (amount,), count, "layer")
         one = _layer(listing, at)
         if one is not None:
             return replace(one, start=i, count=count)
@@ -185,14 +191,21 @@ def _layer(listing: Listing, i: int) -> Item | None:
         start = listing.past(amount.end, _THICK, 2)
         end = _name_end(listing, start)
         if end > start and listing.words[end] not in _FASTENERS:
-            return _restated(listing, Item(i, end, (amount,), what=" ".join(listing.words[start:end])))
+            return _restated(listing, _told_twice(listing, Item(i, end, (amount,), what=" ".join(listing.words[start:end]))))
     end = _name_end(listing, i)
     if end > i:
         for amount in listing.amounts(listing.past(end, _STANDS, 5)):
             after = listing.past(amount.end, _THICK, 2)
             if _name_end(listing, after) == after and _thin(listing, amount) and listing.words[after] not in _HOLDS:
-                return _restated(listing, Item(i, amount.end, (amount,), what=" ".join(listing.words[i:end])))
+                return _restated(
+                    listing, _told_twice(listing, Item(i, amount.end, (amount,), what=" ".join(listing.words[i:end])))
+                )
     return None
+
+
+def _told_twice(listing: Listing, item: Item) -> Item:
+    """Twice over, where the word after says so: 5/16 lap twice."""
+    return replace(item, end=item.end + 1, count=2) if listing.words[item.end] == "twice" else item
 
 
 def _restated(listing: Listing, item: Item) -> Item:
@@ -208,7 +221,8 @@ def _restated(listing: Listing, item: Item) -> Item:
             return replace(item, end=amount.end, sizes=(amount,))
         if after in _ACTUAL and _thin(listing, amount):
             return replace(item, end=amount.end + (after != ","), sizes=(amount,))
-    return item
+    quarters = item.sizes[0].text in _QUARTERS and not listing.metric and item.what.split()[-1] in _TRIMS
+    return replace(item, sizes=(Amount(item.end, Fraction(1), "in", ""),), assumed="5/4") if quarters else item
 
 
 def _thick_beside(listing: Listing, item: Item, at: int, amount: Amount) -> bool:

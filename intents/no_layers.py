@@ -23,8 +23,13 @@ _ACROSS = frozenset("wide across long tall".split())
 _CENTRES = frozenset("centres centers centre center oc apart".split())
 _FASTENERS = frozenset("screws nails staples spikes bolts lags".split())
 _KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless timber".split())
+_SOMEBODY = frozenset("i we you they".split())
+_DRILLS = frozenset("drill predrill drilled predrilled sink sunk countersink countersunk recess recessed".split())
+_HOLES = frozenset("hole holes bit drill".split())
+_THIN_ENDS = frozenset("top tip point tail".split())
+_NOT, _COUNTS = frozenset("doesn't don't doesnt dont not won't never".split()), frozenset("matter count counts counted".split())
 _GAUGES = frozenset("gauge ga dia diameter".split())
-_CLAIMS = frozenset("will do does enough ok okay work reach fine suit good".split())
+_CLAIMS = frozenset("will does enough ok okay work reach fine suit good".split())
 _TOOK = frozenset("took taken pulled ripped stripped tore torn pried lifted peeled".split())
 _AWAY = frozenset("off out down away".split())
 _REMOVED = frozenset("removed scrapped ditched binned dropped skipped".split())
@@ -32,7 +37,10 @@ _WAS = frozenset("going supposed meant used gonna planned".split())
 _NOW = frozenset("but now instead".split())
 _STOPS = frozenset((".", ";", "?", "!", ",", "but", "so", "and", "over", "with"))
 _BACK = 7  # words before a size in which the verb of its clause stands
-_CUES = FRAMES | _ACROSS | _FASTENERS | _GAUGES | _TOOK | _REMOVED | _WAS | _CENTRES | {"every", "screw", "nail", "nailer"}
+_MORE = _DRILLS | _HOLES | _THIN_ENDS | _COUNTS | {"thread", "threads"}
+_CUES = (
+    _MORE | FRAMES | _ACROSS | _FASTENERS | _GAUGES | _TOOK | _REMOVED | _WAS | _CENTRES | {"every", "screw", "nail", "nailer"}
+)
 
 
 def speaks_of_some(words: Sequence[str]) -> bool:
@@ -91,12 +99,38 @@ def _width(words: Sequence[str], start: int, end: int) -> bool:
 
 def _fastener(words: Sequence[str], start: int, end: int) -> bool:
     """The 3 inch screws we had, forty screws, number 8 screws, 16 gauge nails; never "will 3 inch screws do"."""
+    at = end + (words[end] == "of")
+    if words[at] in ("thread", "threads") and words[at + 1] not in ("in", "into") and _held_elsewhere(words, start, at + 1):
+        return True  # the screws have an inch of thread
     numbered = words[max(0, start - 1) : start] == ["#"] or list(words[max(0, start - 2) : start]) == ["no", "."]
     if words[end] in _GAUGES or (numbered and not {"screw", "screws", "nail", "nails"}.isdisjoint(words[end : end + 2])):
         return True
     at = end + (words[end] in _KINDS)
     at += words[at] in _KINDS
-    return words[at] in _FASTENERS and words[at + 1] not in _HOLDS and _CLAIMS.isdisjoint(words)
+    if words[at] not in _FASTENERS or words[at + 1] in _HOLDS or not _CLAIMS.isdisjoint(words):
+        return False
+    return not any(word == "do" and words[n + 1] not in _SOMEBODY for n, word in enumerate(words[:-1]))  # would 3 inch screws do
+
+
+def _hole(words: Sequence[str], start: int, end: int) -> bool:
+    """Drilled first, 1/8 holes; the head sunk 1/8."""
+    drilled = not _DRILLS.isdisjoint(words[max(0, start - 3) : start])
+    return words[end] in _HOLES or (words[end] == "pilot" and words[end + 1] in _HOLES) or drilled
+
+
+def _thin_end(words: Sequence[str], start: int, end: int) -> bool:
+    """The boards run 5/8 at the butt and | 1/4 | at the top."""
+    at = end + (words[end] == "at")
+    at += words[at] == "the"
+    return at > end and (words[at] in _THIN_ENDS or list(words[at : at + 2]) == ["thin", "edge"])
+
+
+def _no_matter(words: Sequence[str], start: int, end: int) -> bool:
+    """The half inch drywall inside | doesn't matter; the paper, 1 mm, doesn't count."""
+    after = list(words[end : end + 6])
+    after = after[: next((n for n, word in enumerate(after) if word in _STOPS), len(after))]
+    at = next((n for n, word in enumerate(after) if word in _NOT), -1)
+    return at >= 0 and not _COUNTS.isdisjoint(after[at + 1 : at + 2])
 
 
 def _gone(words: Sequence[str], start: int, end: int) -> bool:
@@ -121,4 +155,14 @@ def _before(words: Sequence[str], at: int) -> str:
     return words[at] if at >= 0 else ""
 
 
-_TELLS: tuple[Callable[[Sequence[str], int, int], bool], ...] = (_of_a_frame, _frame_is, _spacing, _width, _fastener, _gone)
+_TELLS: tuple[Callable[[Sequence[str], int, int], bool], ...] = (
+    _of_a_frame,
+    _frame_is,
+    _spacing,
+    _width,
+    _fastener,
+    _hole,
+    _thin_end,
+    _no_matter,
+    _gone,
+)

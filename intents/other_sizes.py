@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from intents.chart import Chart, span
+from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity, Temperature
@@ -31,23 +31,26 @@ _BEARS = frozenset("bears bear bearing rests resting rest touches touching leans
 _STOPS = frozenset((",", ".", ";", "?", "!", "but", "and"))
 _AIR = frozenset("outside out now today tonight".split())
 WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
-_LONGS = frozenset(("thermal movement", "end gap"))
 
 
 def other_sizes(chart: Chart, topic: str) -> int:
     """Mask of the quantities that are another size than a topic takes."""
     tells = _TELLS.get(topic)
-    if tells is None:
+    if tells is None or _CUES[topic].isdisjoint(chart.words):
         return 0
     key = f"other sizes {topic}"
     if key not in chart.kept:
-        mask, words = 0, [*chart.words, "", ""]
-        sizes = list(quantities(chart, 0, len(chart.words)))
+        mask, words, sizes = 0, [*chart.words, "", ""], _sizes(chart)
         for reading in sizes:
             if tells(words, reading, sizes):
                 mask |= span(reading.start, reading.end)
         chart.kept[key] = mask | (_plans(chart) if topic in _NO_LENGTH else 0)
     return chart.kept[key]  # type: ignore[no-any-return]
+
+
+@once
+def _sizes(chart: Chart) -> list[Reading]:
+    return list(quantities(chart, 0, len(chart.words)))
 
 
 def _plans(chart: Chart) -> int:
@@ -192,3 +195,17 @@ _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "frost tonight": _no_length,
 }
 _NO_LENGTH = frozenset(("dew point", "frost tonight"))
+_ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
+_CUES = {
+    "vent opening": _HIGH,
+    "vent area": _HIGH | _RIDGES,
+    "fall": frozenset(("long",)),
+    "wood movement": frozenset(("thick",)),
+    "thermal movement": _ACROSS | _WALLS | {"thick"},
+    "end gap": _ACROSS | _WALLS | {"thick"},
+    "water in a channel": _AIR | _UP,
+    "air gap": _CLADDING | {"mm", "mil", "millimetres", "inch"},
+    "ladder footing": _BESIDES | _HIGH,
+    "dew point": _ANY_LENGTH,
+    "frost tonight": _ANY_LENGTH,
+}

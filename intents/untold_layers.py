@@ -32,8 +32,15 @@ _IS = frozenset("at is are being so ( actual actually really net".split())  # ho
 _ON_TOP = _IS | frozenset(("on", "top", "which", "that", "thats", ",", "it"))
 _NAMED_BY = frozenset("of is are being".split())
 _FLAT = frozenset(("laid", "flat", "flatwise"))  # 2x4s | laid flat
+_SORTS = frozenset(
+    "bevel lap t g & tongue groove rough sawn pine cedar fir spruce larch pvc treated clear primed channel".split()
+)
 _SPACED = frozenset("centres centers centre center oc apart feet foot ft".split())
-_ACTUAL = {Fraction(1): Fraction(3, 4), Fraction(2): Fraction(3, 2)}  # in; how thick lumber is, by what it is called
+_ACTUAL = {
+    Fraction(1): Fraction(3, 4),
+    Fraction(5, 4): Fraction(1),
+    Fraction(2): Fraction(3, 2),
+}  # in; how thick lumber is, by what it is called
 _WIDTHS = (2, 3, 4, 5, 6, 8, 10, 12)  # in; by which it is called
 _WHICH = frozenset("which that thats is at being".split())
 _THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"))
@@ -120,6 +127,8 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
         return None
     end = second.end if second else first.end + 1 + several
     end = listing.past(end, _LAID, 3) if several else end
+    if second and listing.words[end] in _SORTS and listing.words[past := listing.past(end, _SORTS, 3)] in names:
+        end = past  # 1x8 rough cedar | boards
     name = end + (listing.words[end] in names)
     if led and name > end:
         return None
@@ -142,7 +151,7 @@ def _by_name(listing: Listing, item: Item, first: Amount, second: Amount | None)
     whole = first.value.denominator == 1 and first.unit in ("", "in")
     if whole and second and listing.metric == "mm" and first.value > MOST_NOMINAL:  # 38 × 50 battens, laid flat; not 50 × 38
         return item if first.value > second.value else replace(item, sizes=(replace(first, unit="mm", carries="mm"),))
-    if whole and first.value <= MOST_NOMINAL:
+    if (whole and first.value <= MOST_NOMINAL) or first.value == Fraction(5, 4):
         actual = _ACTUAL.get(first.value) if second is None or second.value in _WIDTHS else None
         if actual is None or listing.metric:
             return item
