@@ -42,6 +42,7 @@ _RISES = frozenset("rise rises rising warms warmer hotter heats climbs up swing 
 _UP = ("warmer", "hotter", "rise", "increase", "higher")
 _BETWEEN = frozenset("by about around roughly another a full some maybe of off down".split())
 _ORDERED = frozenset("from to until till".split())
+_NOW = frozenset(("now", "today"))
 _REACH = 3
 SURE = 0.9  # of a temperature that was said with its scale
 
@@ -159,13 +160,18 @@ def _falls_by(chart: Chart, question: Question, topics: Topics) -> None:
 def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
     """Two temperatures in the order in which the piece lengthens, or shortens, where that is what is asked."""
     longer, shorter = not _LONGER.isdisjoint(chart.words), not _SHORTER.isdisjoint(chart.words)
-    if longer == shorter or ({"start", "end"} <= question.givens.keys() and not _against(question, longer)):
+    both = {"start", "end"} <= question.givens.keys()
+    if both and longer == shorter:
+        _now_first(chart, question)
+    if both and (longer == shorter or not _against(question, longer)):
         return
     warm = list(_temperatures(chart))
+    if longer == shorter and not _one_let_fall(question, warm, chart):
+        return
     if len(warm) != 2 or not _ORDERED.isdisjoint(chart.words[warm[0].end : warm[1].start]):
         return
     lost = {"change", "start", "end"}.intersection(question.missing) or question.unplaced or question.swaps
-    if not lost and not {"start", "end"} <= question.givens.keys():
+    if not lost and not {"start", "end"} <= question.givens.keys() and not _one_let_fall(question, warm, chart):
         return
     texts = [chart.said(r.start, r.end) for r in warm]
     parameters = {p.name: p for p in topics[HEAT]}
@@ -174,12 +180,29 @@ def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
         return
     cold, hot = sorted((one, other), key=lambda heard: heard.value.value)
     kept = {n: h for n, h in question.givens.items() if n not in ("change", "start", "end", "swing")}
-    first, last = (cold, hot) if longer else (hot, cold)
+    first, last = (one, other) if longer == shorter else (cold, hot) if longer else (hot, cold)
     question.givens = {**kept, "start": first, "end": last}
     question.missing = [n for n in question.missing if n not in ("change", "start", "end")]
     question.unplaced = []
     others = dict.fromkeys(swap["material"] for swap in question.swaps if "material" in swap)
     question.swaps = [{**question.givens, "material": other} for other in others if other != kept.get("material")]
+
+
+def _now_first(chart: Chart, question: Question) -> None:
+    """How warm it is now is what it starts from, though it is told last: 150 F in sun, 60 F now."""
+    start, end = question.givens["start"], question.givens["end"]
+    now = [not _NOW.isdisjoint(chart.words[places_of(chart, heard)[1] :][:1]) for heard in (start, end)]
+    if now == [False, True] and _ORDERED.isdisjoint(chart.words) and start.value.unit == end.value.unit:
+        question.givens = {**question.givens, "start": end, "end": start}
+        question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
+
+
+def _one_let_fall(question: Question, warm: list[Reading], chart: Chart) -> bool:
+    """Whether one of two was taken for the change, and the other let fall: put up at 45 F, what does it do by 105 F."""
+    change = question.givens.get("change")
+    if change is None or len(warm) != 2 or not {"start", "end"}.isdisjoint(question.givens):
+        return False
+    return places_of(chart, change) in [(r.start, r.end) for r in warm]
 
 
 def _against(question: Question, longer: bool) -> bool:
@@ -192,8 +215,8 @@ def _against(question: Question, longer: bool) -> bool:
 def _temperatures(chart: Chart) -> Iterator[Reading]:
     """What is said to be so warm; a change is none."""
     for reading in quantities(chart, 0, len(chart.words)):
-        before = [word for word in chart.words[max(0, reading.start - 2) : reading.start] if word not in _BETWEEN - {"by"}]
-        if before[-1:] and before[-1] in _FALLS | _RISES | {"by"} - {"up", "down"}:
+        before = [word for word in chart.words[max(0, reading.start - 3) : reading.start] if word not in _BETWEEN]
+        if before[-1:] and before[-1] in _FALLS | _RISES - {"up", "down"}:
             continue
         warm = [r for r in chart.readings[reading.start] if r.end == reading.end and isinstance(r.value, Temperature)]
         yield from (r for r in warm[:1] if r.sure >= SURE)

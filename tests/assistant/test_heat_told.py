@@ -49,9 +49,16 @@ def test_a_slip_of_another_word_is_no_material() -> None:
         ("10 ft of aluminum at 0 F installed, how much longer at 90 F", True),
         ("PVC 16 ft, 40 F warmer than when I cut it, is it shorter or longer and how much", True),
         ("20 foot steel, 100 F swing", True),
+        ("PVC trim 12 ft black, 150 F in sun, 60 F now", True),
+        ("PVC trim 12 ft, warmer by 40 F, move?", True),
     ],
 )
 def test_which_way_it_goes(said: str, grows: bool) -> None:
     record = last(said)
     assert record["outcome"] == "answered", record["ask"]
     assert (record["answer"]["value"] > 0) == grows
+
+
+def test_both_temperatures_are_taken() -> None:
+    record = last("PVC, 18 ft, put up at 45 F; what does it do by 105 F")
+    assert {given["name"] for given in record["givens"]} >= {"temperature before", "temperature after"}
