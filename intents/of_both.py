@@ -16,11 +16,15 @@ AMOUNTS = frozenset(
      "sealant", "weight", "cost", "step flashing", "take-off", "strapping")
 )  # fmt: skip
 _TOGETHER = frozenset("total altogether combined together all overall between comes come".split())
+_OF_ONE = frozenset(("vent opening", "water in a channel"))
+_COUNTED = frozenset("both two three four five six 2 3 4 5 6".split())
 _REACH, _PAIR = 3, 2
 
 
 def of_both(chart: Chart, question: Question) -> list[str]:
     """The words for two of a thing that the question took no account of, as they were said."""
+    if question.topic in _OF_ONE:
+        return _of_several(chart)
     if question.topic not in AMOUNTS or not ("both" in chart.words or "two" in chart.words):
         return []
     for i, word in enumerate(chart.words):
@@ -29,6 +33,17 @@ def of_both(chart: Chart, question: Question) -> list[str]:
         noun = next((k for k in range(i + 1, min(i + _REACH, len(chart.words))) if chart.words[k] in NOUNS), 0)
         if noun and not _taken(chart, question, i, noun):
             return [chart.said(i, noun + 1)]
+    return []
+
+
+def _of_several(chart: Chart) -> list[str]:
+    """So many of a thing, of which the topic works one: two walls 24 ft each, both walls 24 ft."""
+    words = chart.words
+    for i, word in enumerate(words[:-1]):
+        if word not in _COUNTED or not words[i + 1].endswith("s") or not words[i + 1].isalpha():
+            continue
+        if word == "both" or not {"each", "apiece"}.isdisjoint(words[i + 2 :]):
+            return [chart.said(i, i + 2)]
     return []
 
 

@@ -75,3 +75,15 @@ def test_which_moisture_was_first(said: str, grows: bool) -> None:
     record = last(said)
     assert record["outcome"] == "answered", record["ask"]
     assert (record["answer"]["value"] > 0) == grows
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "two vents of 3/4 by 20 feet each, 60 percent screen",
+        "both walls 24 ft, 3/4 gap, 50 percent screen, free area",
+        "three channels 1/2 by 3/4, 10 ft each, how much water",
+    ],
+)
+def test_of_several_it_is_asked(said: str) -> None:
+    assert last(said)["outcome"] == "asks"
