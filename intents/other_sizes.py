@@ -26,8 +26,10 @@ _CLADDING = frozenset(
 )
 _GAPS = frozenset("gap gaps cavity space furring strips strip battens batten strapping straps packers spacers".split())
 _OFF = frozenset("off out from away clear proud behind gap of".split())
-_BESIDES = frozenset("sill sills window windows door porch scaffold deck step steps platform landing bench".split())
+_BESIDES = frozenset("sill sills window windows door scaffold step steps bench".split())
 _BEARS = frozenset("bears bear bearing rests resting rest touches touching leans leaning lean leaned hits ladder".split())
+_BEYOND = frozenset("past over above beyond".split())
+_EDGES = frozenset("it landing edge eave eaves gutter roof plate top that them".split())
 _STOPS = frozenset((",", ".", ";", "?", "!", "but", "and"))
 _AIR = frozenset("outside out now today tonight".split())
 WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
@@ -121,6 +123,9 @@ def _below(words: list[str], reading: Reading) -> bool:
 
 def _ladder(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How high a sill, the scaffold or the wall is, beside how high the ladder bears."""
+    after = words[reading.end : reading.end + 3]
+    if _inches(reading) and len(list(_lengths(sizes))) > 1 and after[0] in _BEYOND and not _EDGES.isdisjoint(after[1:]):
+        return True  # 3 ft past the landing
     if not _inches(reading) or _bears(words, reading):
         return False
     besides = _named_before(words, reading.start) in _BESIDES or words[reading.end] in _BESIDES
@@ -205,7 +210,7 @@ _CUES = {
     "end gap": _ACROSS | _WALLS | {"thick"},
     "water in a channel": _AIR | _UP,
     "air gap": _CLADDING | {"mm", "mil", "millimetres", "inch"},
-    "ladder footing": _BESIDES | _HIGH,
+    "ladder footing": _BESIDES | _HIGH | _BEYOND,
     "dew point": _ANY_LENGTH,
     "frost tonight": _ANY_LENGTH,
 }

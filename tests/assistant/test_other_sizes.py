@@ -87,3 +87,14 @@ def test_which_moisture_was_first(said: str, grows: bool) -> None:
 )
 def test_of_several_it_is_asked(said: str) -> None:
     assert last(said)["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "top of ladder 3 ft past the landing at 12 ft, how far out",
+        "the landing's at 12 feet, ladder goes 3 feet past it, foot out?",
+    ],
+)
+def test_a_ladder_bears_at_the_landing_that_it_passes(said: str) -> None:
+    assert last(said)["answer"]["value"] == pytest.approx(36)
