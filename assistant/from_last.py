@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 _POINTS = {"it", "that", "this", "them"}
 _PRICED = ("cost", "weight")
+_MEASURED = ("ft2", "m2")  # squares have their waste in them
 _ASKS_AREA = re.compile(r"How much area\b")
 _COVERS = ("squares", "cladding boards", "membrane rolls")  # what is asked of the wall that was just measured
 # Another wall than the one before, or an area that is still to be told.
@@ -62,8 +63,7 @@ def _covering(
 ) -> Asked | None:
     """The area just worked, for what covers it; the count just worked, for what each of them costs or weighs."""
     parameters = {parameter.label: parameter for parameter in topic.parameters}
-    parameters = {parameter.label: parameter for parameter in topic.parameters}
-    area = unit in Area.units and topic.name in (*_COVERS, *_PRICED) and not _ANOTHER.search(text)
+    area = unit in _MEASURED and topic.name in (*_COVERS, *_PRICED) and not _ANOTHER.search(text)
     count = unit == "count" and topic.name in _PRICED and _EACH.search(text)
     parameter = parameters.get("area") if area else parameters.get("count") if count else None
     if parameter is None or parameter.name in question.givens or question.missing or question.unplaced:

@@ -23,8 +23,9 @@ DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split()
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 _FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
-END = re.compile(
-    r"\b(?:(short\w*|small\w*|narrow\w*)|(?:long\w*|big\w*|larg\w*|wide\w*))(?: (?:side|one|leg|way|end|is)\b|$)", re.IGNORECASE
+_LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
+END = re.compile(  # the long side is 17, 17 the long; 3/8 wide is no end
+    rf"\b(?:{_LESS}|{_MORE}) (?:side|one|leg|way|end|is)\b|\bthe (?:{_LESS}|{_MORE})$", re.IGNORECASE
 )
 
 
@@ -134,15 +135,20 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     alike = Length if isinstance(new, Number) else type(new)
     sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, alike) and g.source != "assumed"]
     in_feet = new.unit == "in" and bool(places) and bool(_FEET.search(wanted.rest[places[0].start : places[0].end]))
-    unit = "ft" if in_feet else new.unit  # 9 foot 3 is said in feet
+
+    def said_alike(given: Given) -> bool:
+        """Whether it was said in the same unit: 9 foot 3 is said in feet, and so is 9 foot."""
+        value = given.value
+        return value.unit == "ft" or bool(_FEET.search(value.text)) if in_feet else value.unit == new.unit
+
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,
-        lambda given: bool(end and sizes) and given.value.value == (min if end and end[1] else max)(sizes),
+        lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
-        lambda given: given.value.unit == unit,
+        said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         lambda given: given.name in last.changed,
         led_alike,
