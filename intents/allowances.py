@@ -61,14 +61,14 @@ def _waste(words: list[str], row: list[Reading]) -> Reading | None:
     """Ten for waste, a tenth extra."""
     numbers = [r for r in row if r.kind == "number" and r.sure >= 0.5]
     number = max(numbers, key=lambda r: r.end, default=None)
-    if number is None or not isinstance(number.value, Number) or number.value.value <= 0:
+    if number is None or not isinstance(number.value, Number) or number.value.value.numerator <= 0:
         return None
     value, at = number.value.value, number.end
     at += words[at] in _EXTRA and words[at + 1] in _TO
     told = words[at] in _TO and words[at + (2 if words[at + 1] == "the" else 1)] in _WASTE
     allowed = words[number.start - 1] in _ALLOW and words[number.end] in _AFTER
     told = told or (allowed and value.denominator == 1 and value >= _LEAST_ALLOWED)  # allow fifteen, how many squares
-    if value < 1:
+    if value.numerator < value.denominator:
         told = told or words[number.end] in _WASTE or (words[number.end] in _EXTRA and words[number.end + 1] != "than")
         value *= 100
     return Reading("percent", number.start, number.end, Percent(value, "percent"), SURE) if told and value <= _PLENTY else None

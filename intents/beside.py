@@ -43,6 +43,7 @@ _NAMES = (
     | dict.fromkeys(("felt", "paper", "underlay"), WRAP)
     | {"wall": WALL}
 )
+_STOCKS = frozenset(name for name, what in _NAMES.items() if what == STOCK)
 _SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
 _BETWEEN = frozenset("extension step long miter mitre chop table sliding skirt wide my of old pine cedar pvc".split())
 _FOR = re.compile(r"(?:.* )?for(?: about| around| another| some)?$")  # it runs level for about | 3 feet
@@ -291,7 +292,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return SPACING
     if after[:1] == ["leg"] and after[1:] and after[1] in _BENT:
         return LEGS  # a three leg flashing
-    if any(_named(words, k) == STOCK for k in range(end, min(end + 4, len(words)))):
+    near = range(end, min(end + 4, len(words)))
+    if not _STOCKS.isdisjoint(words[end : end + 4]) and any(_named(words, at) == STOCK for at in near):
         return COUNTED  # a couple of 20 footers
     if "vents" in after and (after[0] == "vents" or after[0] in _VENTS) and _few(reading):  # 2 gable vents
         return COUNTED

@@ -115,9 +115,10 @@ def _at_hand(before: list[str], after: list[str], reading: Reading, others: froz
 
 def _of_the_day(before: list[str], after: list[str], reading: Reading) -> bool:
     """Whether it is the hour by which somebody has something to do: I've to tell her before four."""
-    hour = reading.kind == "number" and 1 <= reading.value.value <= _FEW  # type: ignore[union-attr]
     led = len(before) > 2 and before[-1] in _DAY and before[0] in _SOMEBODY
-    return hour and led and not after and OF_ITS_OWN.isdisjoint(before)
+    if not led or after or not OF_ITS_OWN.isdisjoint(before):
+        return False
+    return bool(reading.kind == "number" and 1 <= reading.value.value <= _FEW)  # type: ignore[union-attr]
 
 
 def _aside(before: list[str], after: list[str]) -> bool:

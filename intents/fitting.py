@@ -221,13 +221,14 @@ def _bare_length(value: Fraction, slot: Slot, text: str, sure: float) -> Fit:
     """A bare length takes the unit people leave out for it; where two are likely, both are kept."""
     units = slot.bare or ("in",)
     first = units[0]
-    if len(units) > 1 and slot.plain is not None and abs(value) > slot.plain:
+    size = value if value.numerator >= 0 else -value
+    if len(units) > 1 and slot.plain is not None and size > slot.plain:
         first = units[1]
     if "in" in units and (value.denominator in TAPE_PARTS or (slot.kept == STOCK and value.denominator == 4)):
         return Fit(Length(value, "in", text), sure)
     length = Length(value, first, text)
-    if len(units) > 1 and slot.doubt and slot.doubt[0] < abs(value) < slot.doubt[1]:
-        if "in" in units and value.denominator == 4 and abs(value) > LEAST_QUARTERED:
+    if len(units) > 1 and slot.doubt and slot.doubt[0] < size < slot.doubt[1]:
+        if "in" in units and value.denominator == 4 and size > LEAST_QUARTERED:
             return Fit(Length(value, "in", text), sure)
         other = units[1] if first == units[0] else units[0]
         return Fit(length, 0.5, (Length(value, other, text),))

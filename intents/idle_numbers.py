@@ -32,11 +32,13 @@ def may_be_idle(topic: str, chart: Chart, found: Sequence[Mention], mention: Men
 
 def counts_a_thing(topic: str, chart: Chart, mention: Mention) -> bool:
     """Whether a number counts what an amount is multiplied by, and so is no mere remark: 2 screws each stud."""
+    if topic not in COUNTS:
+        return False
     reading = mention.reading
     after = chart.words[reading.end : reading.end + 1]
     lone = reading.kind == "number" and not mention.parts and isinstance(reading.value, Quantity)
     more = lone and reading.value.value > 1  # type: ignore[union-attr]
-    return more and topic in COUNTS and not COUNTED.isdisjoint(after)
+    return more and not COUNTED.isdisjoint(after)
 
 
 def _runs_on(chart: Chart, reading: Reading) -> bool:

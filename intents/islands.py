@@ -71,7 +71,8 @@ class _Finder:
         self.chart, self.skippable = chart, _skippable(phrases.fillers)
         self.words, self.readings, self.classes = chart.words, chart.readings, chart.classes
         self.wanted = sum(bit for topic, bit in phrases.bits.items() if topic not in without)
-        self.barred: set[int] = set().union(*(phrases.numbers[topic] for topic in without))  # numbers of patterns
+        among = [numbers for topic, numbers in phrases.numbers.items() if topic not in without]
+        self.among: set[int] = set().union(*among)  # numbers of patterns
         sure = (r for row in chart.readings for r in row if r.kind in MEASURED and r.sure > SURE_WHOLE)
         self.wholes = [span(r.start, r.end) for r in sure if r.end > r.start + 1]
         self.symbols: dict[int, list[tuple[Reading, str, bool]]] = {}  # by place
@@ -86,10 +87,10 @@ class _Finder:
             # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
             of_other = self._of_next(at, found) if found else self._inside(mask)
             if not of_other:
-                start, barred = self.start, self.barred
+                start, among = self.start, self.among
                 self.hits += [
                     _hit(Hit, (number, part, gives, start, at, mask, found))
-                    for number, part, gives in ends if number not in barred
+                    for number, part, gives in ends if number in among
                 ]  # fmt: skip
             if len(node) == 2:  # with the mask
                 return

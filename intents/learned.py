@@ -14,6 +14,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import cache, cached_property
 from math import exp
 from pathlib import Path
+from typing import NamedTuple
 
 from intents import kept
 from intents.grammars import FOLDER
@@ -24,10 +25,18 @@ SCALE = 100  # of the whole numbers in the file
 KNOWN = 60  # weights from which on a role is learned well enough to doubt a rule
 LANE = 32  # bits, enough for the weights of a page
 HALF = 1 << LANE - 1
-MOST_KEPT = 20_000  # features, by topic and roles
+MOST_KEPT = 20_000  # features of a topic's roles
 PACKED = "h"  # array code of packed weights: two bytes each
 NOTHING = "*"  # the role of a quantity that has none: "the 2 of us"
 GRAMMAR, ONLY, OTHER, NONE = "grammar", "grammar only", "grammar elsewhere", "grammar nowhere"
+
+
+class _Roles(NamedTuple):
+    """The roles of a topic that were asked for so far: the place and the weights of each, and the features met so far."""
+
+    places: dict[str, int]
+    every: list[dict[str, int]]
+    lanes: dict[str, int]
 
 
 class Learned:
@@ -46,8 +55,7 @@ class Learned:
         self.seldom = frozenset(seldom)  # topics learned from few sentences: how likely they are is not well known
         self._merged: dict[str, dict[str, int]] = {}
         self._lanes: dict[str, int] = {}  # of the features met so far
-        # The same by topic and roles, beside the weights of each.
-        self._role_lanes: dict[tuple[str, ...], tuple[dict[str, int], list[dict[str, int]]]] = {}
+        self._role_lanes: dict[str, _Roles] = {}  # the same of roles, by topic
 
     def likely(self, features: Iterable[str]) -> dict[str, float]:
         """How likely each topic is, and each act of talk, and a question of another trade; adds up to 1."""
@@ -73,11 +81,15 @@ class Learned:
 
     def roles_of(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
         """What speaks for each role (parameter names, or NOTHING) of a quantity; `told` by the grammar's islands."""
-        key = (topic, *names)
-        known = self._role_lanes.get(key)
+        known = self._role_lanes.get(topic)
         if known is None:
-            known = self._role_lanes[key] = ({}, [self._of(topic, name) for name in names])
-        lanes, every = known
+            known = self._role_lanes[topic] = _Roles({}, [], {})
+        places, every, lanes = known
+        for name in names:
+            if name not in places:
+                places[name] = len(every)
+                every.append(self._of(topic, name))
+                lanes.clear()
         total = 0
         for feature in features:
             lane = lanes.get(feature)
@@ -85,13 +97,13 @@ class Learned:
                 weights = [(at, weight) for at, of in enumerate(every) if (weight := of.get(feature))]
                 if len(lanes) >= MOST_KEPT:  # what people say has no end
                     lanes.clear()
-                lane = lanes[feature] = _in_lanes(weights)
+                lane = lanes[feature] = _in_lanes(weights) if weights else 0
             total += lane
-        scores = _out_of_lanes(total, len(names))
+        found = _out_of_lanes(total, len(every))
+        scores = [found[places[name]] for name in names]
         for at, name in enumerate(names):
-            signs = signs_of(name, told)
-            if signs:
-                weights_of = every[at]
+            if signs := signs_of(name, told):
+                weights_of = every[places[name]]
                 scores[at] += sum([weights_of.get(sign, 0) for sign in signs])
         return [score / SCALE for score in scores]
 

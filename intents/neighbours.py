@@ -62,9 +62,12 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     """
     inside = 0
     starts = [token.start for token in chart.tokens]
-    for heard in question.givens.values():
-        first, last = heard.start, heard.end
-        inside |= sum([1 << i for i, start in enumerate(starts) if first <= start < last])
+    spans = [(heard.start, heard.end) for heard in question.givens.values()]
+    for i, start in enumerate(starts):
+        for first, last in spans:
+            if first <= start < last:
+                inside |= 1 << i
+                break
     found = []
     units, parted = not UNITS.isdisjoint(chart.words), ("and", "a") in pairwise(chart.words)
     for i, word in enumerate(chart.words):

@@ -5,7 +5,7 @@ Where two lengths could change places, both ways are kept as swaps: the conversa
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import reduce
@@ -85,18 +85,15 @@ def place(
     return placed
 
 
-def sureness(chart: Chart, hit: Hit, parameters: tuple[Parameter, ...]) -> float:
+def sureness(chart: Chart, hit: Hit, by_name: Mapping[str, Parameter]) -> float:
     """How sure the least sure of an island's givens is; 0 where one can't be what its parameter is."""
     least = 1.0
     found = hit.found
     for name, at, _ in hit.captures if found else ():
-        for parameter in parameters:
-            if parameter.name != name:
-                continue
-            for place, reading in found:
-                if place == at and not isinstance(reading.value, Dims):
-                    least = min(least, _sure_of(chart, parameter, reading))
-            break
+        parameter = by_name.get(name)
+        for place, reading in found if parameter is not None else ():
+            if place == at and not isinstance(reading.value, Dims):
+                least = min(least, _sure_of(chart, parameter, reading))  # type: ignore[arg-type]
     return least
 
 
@@ -117,9 +114,12 @@ def possible(parameter: Parameter, value: Any) -> float:
     whole = not isinstance(value, Count) or value.value.denominator == 1  # half of one is no count, as is told elsewhere
     if not whole or (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle, Count)):
         return 1.0
-    turned = isinstance(value, Length) and value.unit != (slot.unit or "in")
-    size = value.value * (factor(Length, value.unit, slot.unit or "in") if turned else 1)
-    return 0.1 if (slot.most is not None and size > slot.most) or (slot.least and 0 < size < slot.least) else 1.0
+    size, parts = value.value.numerator, value.value.denominator  # whole numbers: fractions take five times as long
+    if isinstance(value, Length) and value.unit != (slot.unit or "in"):
+        by = factor(Length, value.unit, slot.unit or "in")
+        size, parts = size * by.numerator, parts * by.denominator
+    out = (slot.most is not None and size > slot.most * parts) or (slot.least and 0 < size < slot.least * parts)
+    return 0.1 if out else 1.0
 
 
 def _can_be(parameter: Parameter, heard: Heard) -> bool:

@@ -151,11 +151,14 @@ def _apart(chart: Chart, plain: list[Reading], said: list[Reading]) -> list[int]
     typed = [text[token.start : token.end].lower() for token in chart.tokens]
     found: list[int] = []
     seen: set[str] = set()
+    ends: dict[int, int] = {}  # of the longest reading from each place
+    for reading in said:
+        ends[reading.start] = max(reading.end, ends.get(reading.start, 0))
     free = 0  # the first token that no reading of the last one reaches
     for at, shortest in _shortest(plain).items():
         if at < free or not chart.weighs >> at & 1 or chart.words[at] in ("one", "two"):
             continue
-        free = max(reading.end for reading in said if reading.start <= at < reading.end)
+        free = max(end for start, end in ends.items() if start <= at < end)
         if typed[at] not in seen:
             again = (1 << i for i, word in enumerate(typed) if word == typed[at])
             found.append(reduce(or_, again, span(at, shortest)))

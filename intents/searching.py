@@ -231,9 +231,10 @@ class Asker:
     def chosen(self, pattern: Pattern, hits: list[Hit], parameters: tuple[Parameter, ...]) -> list[Hit]:
         """Islands that do not overlap, the plain ones that must be there first, then the longest, the surest; each once."""
         chart, ranks = self.chart, self.ranks
+        by_name = {parameter.name: parameter for parameter in parameters} if len(hits) > 1 else {}
         for hit in hits if len(hits) > 1 else ():
             if id(hit) not in ranks:
-                ranks[id(hit)] = self._rank(pattern, hit, parameters)
+                ranks[id(hit)] = self._rank(pattern, hit, by_name)
         chosen: list[Hit] = []
         used, taken, numbers = 0, 0, 0  # masks of all islands, and of those that share no word
         filled: set[str] = set()
@@ -252,11 +253,11 @@ class Asker:
             filled |= gives
         return chosen
 
-    def _rank(self, pattern: Pattern, hit: Hit, parameters: tuple[Parameter, ...]) -> tuple[bool, bool, int, float, int, int]:
+    def _rank(self, pattern: Pattern, hit: Hit, by_name: Mapping[str, Parameter]) -> tuple[bool, bool, int, float, int, int]:
         """What comes first is chosen first. An island is of one pattern, so its rank stays the same."""
         plain = bool(pattern.plain >> hit.number & 1)
         content = (hit.mask & self.chart.weighs).bit_count()
-        sure = sureness(self.chart, hit, parameters) if hit.captures else 1.0
+        sure = sureness(self.chart, hit, by_name) if hit.captures else 1.0
         return (not plain, sure < POSSIBLE, -content, -sure, hit.end - hit.start, hit.start)
 
 

@@ -289,6 +289,8 @@ def _fitting(
     sentence: Sentence, model: Learned, reading: Reading, names: list[str], features: list[str]
 ) -> dict[str, float]:  # fmt: skip
     """How likely a quantity has each of the roles that it fits; it is tried in those alone that are likely beside them."""
+    if not names:
+        return {NOTHING: 1.0}
     hinted = sentence.told.get((reading.start, reading.end), set())
     every = [*names, NOTHING]
     scores = dict(zip(every, model.roles_of(sentence.topic, every, features, hinted.intersection(names)), strict=True))
@@ -329,11 +331,12 @@ def ways_of(likely: list[dict[str, float]], width: int = WIDTH) -> list[Way]:
     """The likeliest ways to hand out the quantities, each role once; the likeliest first."""
     ways: list[Way] = [(0.0, ())]
     for roles in likely:
+        tried = [
+            (role, log(share), role == NOTHING or _gathered(role))
+            for role, share in roles.items() if role == NOTHING or share >= LEAST_ROLE
+        ]  # fmt: skip
         ways = [
-            (sure + log(share), (*taken, role))
-            for sure, taken in ways
-            for role, share in roles.items()
-            if role == NOTHING or (share >= LEAST_ROLE and (role not in taken or _gathered(role)))
+            (sure + more, (*taken, role)) for sure, taken in ways for role, more, often in tried if often or role not in taken
         ]
         ways = sorted(ways, key=lambda way: -way[0])[:width]
     return ways

@@ -188,16 +188,17 @@ def features_of(chart: Chart, found: list[Mention]) -> list[list[str]]:
     last = found[-1].end if found else 0
     sizes = [plain_size(mention.reading.value) for mention in found]  # type: ignore[arg-type]
     largest = max(sizes, default=None)
+    every = {w for _, w in words}
+    shared: dict[str, set[str]] = {}  # of all words, the same for each of an order and a rank
     for n, (mention, near) in enumerate(zip(found, of_mentions(chart, found), strict=True)):
         order = "first" if n == 0 else "later"
         rank = "largest" if sizes[n] == largest else "smaller"
-        both, start = f"{order}&{rank}&end:", mention.start
-        sides: set[str] = set()
-        for i, w in words:
-            sides.update((f"before:{w}" if i < start else f"after:{w}", f"{order}&{w}", f"{rank}&{w}"))
-            if i >= last:
-                sides.add(both + w)
-        rows.append([*near, f"counts:{_may_count(mention)}", rank, f"{order}&{rank}", *sorted(sides)])
+        both, start = f"{order}&{rank}", mention.start
+        if both not in shared:
+            shared[both] = {f"{side}&{w}" for side in (order, rank) for w in every}
+            shared[both].update([f"{both}&end:{w}" for i, w in words if i >= last])
+        sides = {f"before:{w}" if i < start else f"after:{w}" for i, w in words} | shared[both]
+        rows.append([*near, f"counts:{_may_count(mention)}", rank, both, *sorted(sides)])
     return rows
 
 
@@ -227,12 +228,8 @@ def ways_of(chart: Chart, found: list[Mention], model: Learned) -> list[Way]:
     for mention, features in zip(found, features_of(chart, found), strict=True):
         names = [*names_of(mention), NOTHING]
         shares = model.role(TOPIC, names, features, set())
-        ways = [
-            (sure + log(share), (*taken, name))
-            for sure, taken in ways
-            for name, share in zip(names, shares, strict=True)
-            if share >= LEAST
-        ]
+        tried = [(name, log(share)) for name, share in zip(names, shares, strict=True) if share >= LEAST]
+        ways = [(sure + more, (*taken, name)) for sure, taken in ways for name, more in tried]
         ways = sorted(ways, key=lambda way: -way[0])[:WIDTH]
     return ways
 

@@ -69,7 +69,7 @@ def _runs(line: Line, at: int, exact: bool = False) -> Iterator[Piece]:
     pieces = line.pieces(at)
     for place, run in enumerate(pieces):
         told = run.form == "whole" or (exact and run.form in ("decimal", "mixed"))
-        if told and run.value > 0 and (place == 0 or run.sure > 0.5 or run.value == 12):
+        if told and run.value.numerator > 0 and (place == 0 or run.sure > 0.5 or run.value == 12):
             yield run
 
 

@@ -56,9 +56,9 @@ def _stated_metres(chart: Chart) -> set[Fraction]:
 def millimetres(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is of millimetres by its size, as "900 by 1200" is where no other unit is said."""
     own = reading.value.value  # type: ignore[union-attr]
-    if own.denominator > 1 or own < LEAST_BESIDE:
+    if own.denominator > 1 or own.numerator < LEAST_BESIDE:
         return False
-    if own < SOME_MM:
+    if own.numerator < SOME_MM:
         plain = PLAIN_MM if large_bare(chart) > 0 else ASKED_MM if _asks_millimetres(chart) else None
         return plain is not None and any(word.isdecimal() and int(word) >= plain for word in chart.words)
     return large_bare(chart) > 0 or _asks_millimetres(chart)

@@ -71,13 +71,18 @@ class Told:
         every |= {name for i, _ in self.content for name, _ in self.chart.classes[i]}
         signs, asked = sorted(every & SIGNS), sorted(set(self.asked) & SIGNS)
         pairs = [f"{a}&{b}" for a in signs for b in signs if a < b] + [f"{a}&e:{b}" for a in signs for b in asked]
-        return ["", *sorted(every), *(f"e:{word}" for word in self.asked), *pairs]
+        return ["", *sorted(every), *self.marked, *pairs]
 
     @cached_property
     def asked(self) -> list[str]:
         """The words after the last quantity, and what they are signs of."""
         last = self.spans[-1][1]
         return sorted({sign for i, w in self.content if i >= last for sign in (w, *SIGNS_OF.get(w, ()))})
+
+    @cached_property
+    def marked(self) -> list[str]:
+        """The same, as they are seen beside other things."""
+        return [f"e:{word}" for word in self.asked]
 
     @cached_property
     def between(self) -> list[list[str]]:
@@ -196,7 +201,7 @@ def _weighed(found: Iterator[Seen], weights: Mapping[str, Mapping[str, int]]) ->
     for part, seen in found:
         mine = weights.get(part)
         if mine:
-            total += sum([mine[each] for each in seen if each in mine])
+            total += sum(filter(None, map(mine.get, seen)))
     return total / SCALE
 
 
@@ -250,7 +255,7 @@ def _of_two(told: Told, n: int, role: str, after: str) -> Iterator[Seen]:
     sizes = told.sizes
     part = f"t{role} {after}"
     seen = ["", *told.between[n], f"r{_step(sizes[n + 1], sizes[n])}"]
-    asked = [f"e:{word}" for word in told.asked] if n == len(sizes) - 2 else []
+    asked = told.marked if n == len(sizes) - 2 else []
     yield part, [*seen, *asked]
     if len(sizes) == 2:
         part += ">" if sizes[0] > sizes[1] else "<"
