@@ -231,15 +231,15 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led
     found: list[Question] = []
-    layered = layers_changed(wanted.lead + wanted.rest, wanted.old, last, read_as(wanted.rest, last.topic.name, c.parameters))
+    loose = read_as(wanted.rest, last.topic.name, c.parameters, wanted=ANYTHING)
+    layered = layers_changed(wanted.lead + wanted.rest, wanted.old, last, loose)
     if layered is not None:
         return layered
     named = labelled(wanted, last)
-    listed_in = _in_a_list(c, wanted, last)
-    targets = [] if listed_in else targets_of(wanted, last)
+    targets = [] if _in_a_list(loose) else targets_of(wanted, last)
     by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
     for target in targets or [ANYTHING]:
-        more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
+        more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
         if target != ANYTHING and (wanted.old or target == named or by_end or not _named(more, wanted, last)):
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
@@ -268,9 +268,8 @@ def _only_in_words(wanted: Wanted, last: Asked) -> bool:
     return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
 
 
-def _in_a_list(c: Conversation, wanted: Wanted, last: Asked) -> bool:
+def _in_a_list(more: Question) -> bool:
     """Whether the words make the number one of a list: three quarter strapping."""
-    more = read_as(wanted.rest, last.topic.name, c.parameters, wanted=ANYTHING)
     return not more.unplaced and any(isinstance(heard.value, tuple) and heard.value for heard in more.givens.values())
 
 

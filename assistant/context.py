@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
 TOGETHER = 280  # characters of what was stated and a question
-TOKENS = 60  # and tokens: the longest of the question sets that is answered so has 35
+TOKENS = 48  # and tokens: the longest of the question sets that is answered so has 35
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
 LAYERED = ("build-out", "fastener length")  # what is asked of layers
 INSTEAD = frozenset("instead rather not change make".split())

@@ -6,7 +6,7 @@ never picks one. Talk about the job goes to its act, a reply to replies.py, a ch
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
@@ -238,10 +238,14 @@ class Conversation:
         same = not follows and self._of_the_same(best)
         carry = self.last if follows or same else None
         pointed = from_last.pointed(self, record["heard"], best)
-        ways = self.ways(best, pointed or carry) + self._doubted(record["heard"], best)
-        vain = all(way.worked.refused for q in (best, *near) for way in self.ways(q))  # no reading can be right
-        agree = bool(near) and self._agree(ways, near)
-        if (best.lacking or (near and not vain)) and not agree:  # half its words told no topic
+        ways = self.ways(best, pointed or carry)
+        vain = all(self._first(q).worked.refused for q in (best, *near))  # no reading can be right
+        unsure = bool(best.lacking or (near and not vain))  # half its words told no topic
+        apart = unsure and not (near and self._agree(ways, near))
+        if not apart:  # those that differ agree no better with more
+            ways += self._doubted(record["heard"], best)
+            apart = unsure and not self._agree(ways, near)
+        if apart:
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             put_asked(record, None, f"Do you mean {meant([best, *near[:2]], self.topics)}?")
             return
@@ -259,8 +263,8 @@ class Conversation:
 
     def _whole_first(self, best: Question, near: list[Question]) -> tuple[Question, list[Question]]:
         """Without the near ones that lack a piece or can't be, where the best (or one as good) comes to an answer."""
-        whole = [q for q in (best, *near) if near and self.ways(q)[0].worked.working]
-        vain = best not in whole and bool(self.ways(best)[0].worked.refused)
+        whole = [q for q in (best, *near) if near and self._first(q).worked.working]
+        vain = best not in whole and bool(self._first(best).worked.refused)
         if not whole or best.score - whole[0].score > LEVEL or (vain and whole[0].rival):
             return best, near
         return whole[0], whole[1:]
@@ -275,7 +279,11 @@ class Conversation:
         return found
 
     def _agree(self, ways: list[Way], near: list[Question]) -> bool:
-        results = [way.worked for way in ways] + [way.worked for q in near for way in self.ways(q)]
+        results = [way.worked for way in ways]
+        for question in near:
+            if not same_answer([*results, self._first(question).worked]):  # no more of its ways bring them together
+                return False
+            results += [way.worked for way in self.ways(question)]
         return same_answer(results)
 
     def asked(self, question: Question, base: Asked | None = None) -> Asked:
@@ -295,13 +303,7 @@ class Conversation:
 
     def ways(self, question: Question, base: Asked | None = None) -> list[Way]:
         """Every way the question could be meant, each worked."""
-        asked = self.asked(question, base)
-        source = "earlier" if base else "asked"
-        earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
-                   if given.source in ("asked", "earlier")}  # fmt: skip
-        found = []
-        for givens in ways_of(question, asked.topic.parameters):
-            found.append(self.worked(asked, running(asked.topic, {**earlier, **givens}, self.last)))
+        found = list(self._each_way(question, base))
         answered = [way for way in found if not way.worked.refused]
         if question.rival and found[0].worked.refused:  # what the words say is impossible: no other reading puts that right
             return found[:1]
@@ -309,6 +311,24 @@ class Conversation:
         whole = [way for way in answered if way.worked.working]
         known = any(given.source == "job" for way in whole for given in way.asked.givens.values())
         return (whole if known else answered) or found[:1]
+
+    def _first(self, question: Question) -> Way:
+        """The first of its ways, with no more of them worked than that takes: a take-off has up to ten."""
+        if self.facts.values:
+            return self.ways(question)[0]
+        found = self._each_way(question)
+        first = next(found)
+        if question.rival or not first.worked.refused:
+            return first
+        return next((way for way in found if not way.worked.refused), first)
+
+    def _each_way(self, question: Question, base: Asked | None = None) -> Iterator[Way]:
+        asked = self.asked(question, base)
+        source = "earlier" if base else "asked"
+        earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
+                   if given.source in ("asked", "earlier")}  # fmt: skip
+        for givens in ways_of(question, asked.topic.parameters):
+            yield self.worked(asked, running(asked.topic, {**earlier, **givens}, self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""

@@ -8,6 +8,7 @@ line asks, in other words, for something a topic gives.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import lru_cache
 from pathlib import Path
 
 from intents.grammars import FOLDER
@@ -22,6 +23,7 @@ MOST_BETWEEN = 12  # and where it says <anything>
 SENTENCE_ENDS = frozenset(".?!;")
 
 
+@lru_cache(maxsize=4)  # asked before and after what the line comes to
 def outside_of(text: str, whole: bool = False, folder: Path = FOLDER) -> Said | None:
     """What in the line is another's to work out, or None; of a `whole` question of ours only by what it asks for."""
     rules = compiled(folder).rules[OUTSIDE]

@@ -72,11 +72,16 @@ class Said:
 
 def talk_of(text: str, names: Iterable[str] = (), folder: Path = FOLDER) -> Said | None:
     """The line as talk about the job, or None. `names`: what values are kept under, beside the grammar's own."""
+    return _talk_of(text, tuple(names), folder)
+
+
+@lru_cache(maxsize=8)  # a line is held against it as a question, as a change, and beside what was stated
+def _talk_of(text: str, names: tuple[str, ...], folder: Path) -> Said | None:
     rules = compiled(folder).rules[JOB]
-    line = Line(text, rules, tuple(names))
+    line = Line(text, rules, names)
     found = line.read()
     if found is None and len(_tokens_of(text, True)[0]) != len(line.tokens):
-        found = Line(text, rules, tuple(names), mend=True).read()
+        found = Line(text, rules, names, mend=True).read()
     if found is None and line.respell(_speller(folder)):
         found = line.read()
     return found
