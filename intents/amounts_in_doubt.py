@@ -21,6 +21,10 @@ _OPEN = frozenset(  # one of these tells that something comes out of a wall
     " leaving leaves hatch louvre louver void voids garage open cutouts skip ignoring remove removed - existing already done"
     " but".split()
 )
+_PRICED = frozenset(  # one of these tells that a bare number may be money
+    "cost costs price prices priced pricing charge charges bill pay money damage spend much rate worth total come comes at @ each"
+    " per apiece a an every dollars bucks quid cents invoice quote going".split()
+)
 _THEM = frozenset("them those these em".split())
 _PARTS = frozenset("dormer dormers cheeks gables chimneys skylights eaves rakes".split())
 _EAVES, _RUNS = frozenset(("soffit panels", "trim sticks")), frozenset("eave eaves run fascia soffit".split())
@@ -36,6 +40,9 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
         return [opened.text]
     if area is not None and isinstance(area.value, Area) and area.value.unit == "square" and area.value.value > MOST_SQUARES:
         return [area.text]
+    price = question.givens.get("price") if question.topic == "cost" else None
+    if price is not None and price.text[:1].isdecimal() and price.text[-1:].isdecimal() and _PRICED.isdisjoint(chart.words):
+        return [price.text]  # 3 of 12 boards are bad
     if question.topic in AMOUNTS and (left := _of_them(chart, question)):
         return left
     if question.topic == "cut list":

@@ -29,6 +29,10 @@ def no_corner(chart: Chart, question: Question) -> bool:
     words = chart.words
     if question.topic == "pitch of an angle":
         return _ROOFS.isdisjoint(words)
+    if question.topic == "corner in several pieces":
+        pieces = question.givens.get("parts")
+        at = places_of(chart, pieces)[1] if pieces is not None and pieces.end > pieces.start else 0
+        return bool(at) and words[at : at + 1] == ["joints"]  # a turn in two joints is in three pieces, or in two
     corner = question.givens.get("corner") if question.topic == "miter for a corner" else None
     if corner is None or corner.end <= corner.start:
         return False

@@ -34,10 +34,11 @@ _TOOK = frozenset("took taken pulled ripped stripped tore torn pried lifted peel
 _AWAY = frozenset("off out down away".split())
 _REMOVED = frozenset("removed scrapped ditched binned dropped skipped".split())
 _WAS = frozenset("going supposed meant used gonna planned".split())
+_CLEARS = frozenset(("clear", "clears"))
 _NOW = frozenset("but now instead".split())
 _STOPS = frozenset((".", ";", "?", "!", ",", "but", "so", "and", "over", "with"))
 _BACK = 7  # words before a size in which the verb of its clause stands
-_MORE = _DRILLS | _HOLES | _THIN_ENDS | _COUNTS | {"thread", "threads"}
+_MORE = _DRILLS | _CLEARS | _HOLES | _THIN_ENDS | _COUNTS | {"thread", "threads"}
 _CUES = (
     _MORE | FRAMES | _ACROSS | _FASTENERS | _GAUGES | _TOOK | _REMOVED | _WAS | _CENTRES | {"every", "screw", "nail", "nailer"}
 )
@@ -155,6 +156,11 @@ def _before(words: Sequence[str], at: int) -> str:
     return words[at] if at >= 0 else ""
 
 
+def _cleared(words: Sequence[str], start: int, end: int) -> bool:
+    """What the layers are held against: does it clear a 1 1/2 inch jamb."""
+    return _before(words, start) in _CLEARS
+
+
 _TELLS: tuple[Callable[[Sequence[str], int, int], bool], ...] = (
     _of_a_frame,
     _frame_is,
@@ -165,4 +171,5 @@ _TELLS: tuple[Callable[[Sequence[str], int, int], bool], ...] = (
     _thin_end,
     _no_matter,
     _gone,
+    _cleared,
 )

@@ -98,7 +98,7 @@ def test_sets_and_legs(said: str, value: float | None) -> None:
         ("The estimate was 14 squares. What does that cost at 390 a square?", 5460),
         ("22 boards at $19 and 8 sticks of trim at $31, all together?", None),
         ("38 boards at 17.85 a piece", 678.3),
-        ("12 foot boards at $1.65 a foot, 40 of them, what's the damage", 792),
+        ("40 boards of 12 foot at $1.65 a foot, what's the damage", 792),
         ("17 sq @ 412.50/sq, total $", 7012.5),
         ("nine hundred and forty square foot up there and he says allow fifteen, how many squares", 10.81),
         ("boards for 520 square, 12 foot boards, 6 exposure", None),

@@ -107,7 +107,7 @@ def test_what_another_stands_in_the_place_of_is_no_layer_of_the_wall(talk: Talk,
 
 
 def test_two_by_fours_laid_flat_are_a_layer(talk: Talk) -> None:
-    record = talk("Sheath is half inch, then two by fours laid flat for strapping, then 3/4 shiplap. How far off the stud?")
+    record = talk("half inch sheathing, two by fours laid flat for strapping, 3/4 shiplap, how far off the stud")
     assert record["answer"]["value"] == pytest.approx(2.75)
 
 

@@ -32,7 +32,7 @@ def answer_to(*lines: str) -> dict[str, object]:
         (["step at the rake, 40 degrees, boards at 150 cover, in mm"], "step at the rake", 178.763),
         # openings with no name, and of kinds nobody has heard of
         (["wall 28 x 9, take two 3x4s and a 3x7 out, square feet?"], "wall area", 207),
-        (["36x9, less a 3x7 and two 3x4s"], "wall area", 279),
+        (["wall 36x9, less a 3x7 and two 3x4s"], "wall area", 279),
         (["net area of a 40 by 10 wall, 12 by 8 roll up door"], "wall area", 304),
         (["area of a wall 32 by 9 with two windows 3 by 4 and one 2 by 3"], "wall area", 258),
         # several walls, and all the way round

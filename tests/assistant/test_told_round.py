@@ -77,7 +77,7 @@ def test_what_asks_nothing_of_ours_is_declined(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "answer"),
     [
-        ("Do you think 45 is right for a 92 corner", "44°"),
+        ("Is 45 right for a 92 corner", "44°"),
         ("in your opinion what miter closes best on a 92 degree corner", "44°"),
         ("does that sound right to you, 44 for a 92 degree corner", "44°"),
         ("what kind of gap is 3/8 behind the siding", "ventilated"),

@@ -30,6 +30,6 @@ def test_what_it_comes_to(lines: list[str], unit: str, value: float) -> None:
 
 
 def test_a_result_below_zero_says_so() -> None:
-    record = last("11 and a half take away 14 inches")
+    record = last("11 1/2 minus 14 inches")
     assert record["answer"]["value"] == -2.5
     assert any("less than nothing" in caution for caution in record["cautions"])
