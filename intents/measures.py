@@ -32,6 +32,7 @@ __all__ = ["Dims", "Reading", "broken_number", "readings"]
 _BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
 _STARTS = {*_BARE_UNITS, *CURRENCIES, *MINUS, *LED, "a", "an", "temperature", "freezing"}  # besides numbers
 _BEGIN = frozenset((*_STARTS, *STARTS))
+_UNIT_BEGINS = UNITS | LINEAL | DEGREE_STARTS | AMOUNT_STARTS | EXPANSION_STARTS
 _MARKS = frozenset((":", "="))  # between a unit and its number
 
 
@@ -78,7 +79,9 @@ def _at(line: Line, i: int) -> list[Reading]:
         row += led_changes(line, i)
         return row
     for head in heads(line, i):
-        row += _with_unit(line, i, head)
+        unit = line.words[head.unit] in _UNIT_BEGINS or line.words[head.unit + 1] == SQUARED
+        if unit or head.value.denominator > LEAST_PARTS:
+            row += _with_unit(line, i, head)
     return row
 
 
