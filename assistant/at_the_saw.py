@@ -10,14 +10,13 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked, Pending
-from assistant.record import Record, given_line, put_asked
+from assistant.record import Record, given_lines, put_asked
 from assistant.speech import spoken
 from intents.matcher import read, read_as
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.exact import fraction
 from solvers.quantities import Angle
-from solvers.registry import Worked
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -167,11 +166,11 @@ def _pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) -
     topic = c.topics[SAW]
     worked = c.worked(Asked(topic, {}), {**saw, "setting": Given("setting", setting, "earlier")})
     joint = way.worked
-    before = [given_line(joint.topic.parameter(given.name).label, given) for given in joint.givens]
+    before = given_lines(joint.topic, joint.givens)
     if worked.worked.asks:
         c.pending = Pending(worked.asked, worked.worked.wanted)
         record.update(UNANSWERED)
-        put_asked(record, SAW, worked.worked.asks, [*before, *_given_lines(worked.worked)])
+        put_asked(record, SAW, worked.worked.asks, [*before, *given_lines(worked.worked.topic, worked.worked.givens)])
         return
     c.finish(record, [worked], Question(SAW))
     record["givens"] = [*before, *record["givens"]]
@@ -179,7 +178,3 @@ def _pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) -
         record["steps"] = [*joint.working.steps, *record["steps"]]
         record["checks"] = [*joint.working.checks, *record["checks"]]
         record["say"] = spoken(f"The {name} sets the saw to {result.text}. ") + record["say"]
-
-
-def _given_lines(worked: Worked) -> list[dict[str, object]]:
-    return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]

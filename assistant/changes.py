@@ -15,7 +15,7 @@ from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
 from assistant.pending import Asked
-from assistant.record import Record, listed, put_asked, put_noted, value_line
+from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
@@ -369,7 +369,7 @@ def _text_changed(last: Asked, more: Question) -> str:
 
 def _with_what(asked: Asked, more: Question) -> str:
     """What was changed, said before the answer, since words so short may have been meant for something else."""
-    labels = {name: asked.topic.parameter(name).label for name in more.givens if name in asked.givens}
+    labels = {name: label for name, label in names_of(asked.topic, asked.givens.values()).items() if name in more.givens}
     texts = {name: value_line(asked.givens[name].value)[2].split(" (")[0] for name in labels}
     said = [f"{label} {'none' if texts[name].lower() in NONE else texts[name]}" for name, label in labels.items()]
     return spoken(f"With {listed(said, 'and')}. ") if said else ""

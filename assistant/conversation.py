@@ -21,7 +21,7 @@ from assistant.marks_told import markable
 from assistant.names import article, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_line, listed, put_asked, put_declined, put_worked, said_as
+from assistant.record import Record, blank, given_lines, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
 from assistant.several import so_many, worked_out
 from assistant.speech import spoken
@@ -377,7 +377,7 @@ class Conversation:
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
-        return [given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens]
+        return given_lines(worked.topic, worked.givens)
 
 
 def as_before(record: Record) -> list[str]:

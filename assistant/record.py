@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import datetime
 from enum import Enum
 from fractions import Fraction
@@ -12,7 +12,7 @@ from assistant.speech import spoken
 from intents.fitting import TAKEN
 from solvers.printing import page_number
 from solvers.quantities import Quantity
-from solvers.registry import Worked
+from solvers.registry import Topic, Worked
 from solvers.rounding import reading
 from solvers.slots import Given, Layer, Opening, Piece
 
@@ -38,7 +38,7 @@ def put_worked(record: Record, worked: Worked) -> None:
     record.update(
         outcome="answered",
         topic=worked.topic.name,
-        givens=[given_line(worked.topic.parameter(given.name).label, given) for given in worked.givens],
+        givens=given_lines(worked.topic, worked.givens),
         answer=working.result.data(),
         also=[line.data() for line in working.also_lines],
         steps=working.steps,
@@ -61,6 +61,19 @@ def put_declined(record: Record, sentence: str) -> None:
 
 def put_noted(record: Record, topic: str, sentence: str) -> None:
     record.update(outcome="noted", topic=topic, say=_sentence(sentence))
+
+
+def given_lines(topic: Topic, givens: Collection[Given]) -> list[dict[str, Any]]:
+    """The givens as the record has them; one that a choice says what it is goes by that name: the common rafter 14 ft."""
+    called = names_of(topic, givens)
+    return [given_line(called[given.name], given) for given in givens if topic.parameter(given.name).slot.names not in called]
+
+
+def names_of(topic: Topic, givens: Collection[Given]) -> dict[str, str]:
+    """What each given is called on the page."""
+    called = {given.name: topic.parameter(given.name).label for given in givens}
+    told = {topic.parameter(given.name).slot.names: given.value for given in givens}
+    return {name: str(told[name].value) if name in told else label for name, label in called.items()}
 
 
 def given_line(label: str, given: Given) -> dict[str, Any]:

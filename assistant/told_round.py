@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_line, listed, put_asked
+from assistant.record import Record, blank, given_lines, listed, put_asked
 from assistant.said_over import Place, places_of
 from assistant.ways import Way, same_answer, which_way
 from intents.elsewhere import outside_of
@@ -63,7 +63,7 @@ def _ask_which(c: Conversation, record: Record, without: Asked | None) -> None:
     if len(ways) < len(asked) or ways[0].worked.topic is not ways[1].worked.topic or same_answer(w.worked for w in ways):
         return
     topic = ways[0].worked.topic
-    givens = [given_line(topic.parameter(given.name).label, given) for given in ways[0].worked.givens]
+    givens = given_lines(topic, ways[0].worked.givens)
     kept = {name: record[name] for name in KEPT}
     record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
     put_asked(record, topic.name, which_way(ways), givens)

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from assistant.record import listed, value_line
 from assistant.usual import STRETCH, far_out, impossible, in_usual_units, no_unit
+from intents.chart import LIGHT
 from intents.lengths import METRES
 from intents.measures import readings
 from intents.question import Heard, Question
@@ -20,7 +21,7 @@ from intents.tokens import tokenize
 from solvers.exact import real
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
 from solvers.registry import Worked
-from solvers.slots import Given, Parameter, Slot
+from solvers.slots import Choice, Given, Parameter, Slot
 from solvers.sums import Sum
 
 if TYPE_CHECKING:
@@ -179,6 +180,9 @@ def which_way(ways: list[Way]) -> str:
     label = {name: ways[0].worked.topic.parameter(name).label for name in names}
     if len(names) == 1:
         values = list(dict.fromkeys(_text(way, names[0]) for way in ways))
+        named = ways[0].worked.topic.parameter(names[0]).slot.names
+        if named and _value(ways[0], named) is not None:
+            return f"Is the {_text(ways[0], named)} {listed(f'the {value}' for value in values)}?"
         return f"Is the {label[names[0]]} {listed(values)}?"
     first = listed([f"the {label[name]} {_text(ways[0], name)}" for name in names if _value(ways[0], name) is not None], "and")
     if len(ways) == 2 and _turned(ways, names):
@@ -222,6 +226,7 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
         for name in names:
             value = _value(way, name)
             if not isinstance(value, Quantity):
+                score += 2 * _named(words, way, ways, name)
                 continue
             label = set(way.worked.topic.parameter(name).label.split())
             exact = (value.value, value.unit) in said
@@ -230,3 +235,9 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
         points.append(score)
     best = max(points)
     return ways[points.index(best)] if best and points.count(best) == 1 else None
+
+
+def _named(words: set[str], way: Way, ways: list[Way], name: str) -> bool:
+    """Whether a word of the choice that one way makes is said, and is in no other's: the run; the width of the building."""
+    others = [{*_text(other, name).split()} for other in ways if _value(other, name) != _value(way, name)]
+    return isinstance(_value(way, name), Choice) and bool(words & {*_text(way, name).split()}.difference(LIGHT, *others))

@@ -28,7 +28,9 @@ class Across(Choice):
     HIP = "run of the hip"
 
 
-Measured = Annotated[Across | None, Slot("Is that the run, or the whole width of the building?", name="length said")]
+_WHICH = "Is that the run, or the whole width of the building?"
+Measured = Annotated[Across | None, Slot(_WHICH, name="run measured as", names="run")]
+MeasuredWidth = Annotated[Across | None, Slot(_WHICH, name="width measured as", names="width")]
 AGREE = 0.02  # of the rise: measured twice, a rise and a run differ by no more from the pitch that was said
 
 

@@ -33,6 +33,7 @@ class Slot:
     over: str = ""  # the parameter it is more than, which tells the two apart where no words do
     beside: str = ""  # the parameter it says something of: no default is assumed where that is not known
     unless: str = ""  # the parameter that does as well: needed only where that is not given
+    names: str = ""  # the parameter whose value this choice says what it is: on the page that goes by the choice's name
     quiet: bool = False  # said, it may change nothing that is shown: a least exposure that is kept anyway
     kept: str = ""  # the name it is remembered under for the job; "" never takes it from the job
 

@@ -9,8 +9,8 @@ from solvers.common import HEIGHT_CAUTION, RoofPitch
 from solvers.exact import Term, acos, atan, cos, sin, sqrt, tan
 from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.roof import GableWidth, RunLength, half_of, rise_per_inch, run_of, theta_of
-from solvers.roof import Measured as RunTold
+from solvers.roof import GableWidth, MeasuredWidth, RunLength, half_of, rise_per_inch, run_of, theta_of
+from solvers.roof import Measured as MeasuredRun
 from solvers.slope_drawing import gable_view, number
 from solvers.slots import Choice, Slot
 from solvers.working import Working
@@ -33,7 +33,7 @@ def rake_length(
     width: GableWidth,
     overhang: Overhang = NO_OVERHANG,
     measured: Measured | None = None,
-    across: RunTold = None,
+    across: MeasuredWidth = None,
 ) -> None:
     """Length of one rake, inches, from the peak down to the end of the overhang.
 
@@ -63,7 +63,7 @@ def rake_length(
 
 
 @topic("gable height", "slope")
-def gable_height(work: Working, pitch: RoofPitch, width: GableWidth, across: RunTold = None) -> None:
+def gable_height(work: Working, pitch: RoofPitch, width: GableWidth, across: MeasuredWidth = None) -> None:
     """Height of a gable from plate to peak, inches.
 
     Refuses a pitch of 0, which has no gable. Source: geometry; the peak is over the middle.
@@ -81,7 +81,7 @@ def gable_height(work: Working, pitch: RoofPitch, width: GableWidth, across: Run
 
 
 @topic("hip or valley length", "slope")
-def hip_or_valley_length(work: Working, pitch: RoofPitch, run: RunLength, across: RunTold = None) -> None:
+def hip_or_valley_length(work: Working, pitch: RoofPitch, run: RunLength, across: MeasuredRun = None) -> None:
     """Length of a regular hip or valley, inches, over the run of the common rafter, both roofs at one pitch.
 
     Refuses a pitch of 0. Source: geometry; the hip runs at 45° in plan, so its run is the common run × √2.
