@@ -14,6 +14,8 @@ from assistant.meant_for import Wanted
 from assistant.said_over import Place, places_of
 from intents.number_words import PLURALS
 from intents.plurals import KEPT
+from intents.question import Heard, Question
+from intents.run_told import told_again
 from solvers.quantities import Length, Number, Pitch
 from solvers.slots import Parameter
 
@@ -52,6 +54,14 @@ def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     number, label, left = named
     alone = bool(re.fullmatch(_LIGHT, left, re.IGNORECASE))
     return replace(wanted, rest=f"{label} {number}", led=True) if alone else wanted
+
+
+def say_what_it_is(more: Question, text: str, last: Asked) -> None:
+    """Say what a new length is where the words do: "make the run 14", after a hip worked from the building's width."""
+    for parameter in last.topic.parameters:
+        way = told_again(text.lower().split()) if parameter.slot.names in more.givens else ""
+        if way and parameter.name not in more.givens:
+            more.givens[parameter.name] = Heard(way, 0, 0, "")
 
 
 def takes_none_such(wanted: Wanted, last: Asked) -> bool:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
 from assistant.as_before import without_same
-from assistant.change_words import in_its_names
+from assistant.change_words import in_its_names, say_what_it_is
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
@@ -247,6 +247,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _steep(more):
             continue
+        say_what_it_is(more, wanted.rest, last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
@@ -369,7 +370,11 @@ def _text_changed(last: Asked, more: Question) -> str:
 
 def _with_what(asked: Asked, more: Question) -> str:
     """What was changed, said before the answer, since words so short may have been meant for something else."""
-    labels = {name: label for name, label in names_of(asked.topic, asked.givens.values()).items() if name in more.givens}
+    called = names_of(asked.topic, asked.givens.values())
+    labels = {
+        name: label for name, label in called.items()
+        if name in more.givens and asked.topic.parameter(name).slot.names not in called
+    }  # fmt: skip
     texts = {name: value_line(asked.givens[name].value)[2].split(" (")[0] for name in labels}
     said = [f"{label} {'none' if texts[name].lower() in NONE else texts[name]}" for name, label in labels.items()]
     return spoken(f"With {listed(said, 'and')}. ") if said else ""

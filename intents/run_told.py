@@ -7,6 +7,7 @@ may mean either (how wide a shed is, whose roof may fall one way), both ways go 
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from itertools import pairwise
 
@@ -45,6 +46,7 @@ _RISES = frozenset("rise rises rising climbs height up high higher above tall ve
 _SLOPES = frozenset(("slope", "rafter", "roof", "deck"))  # 16 ft of slope, 16 ft up the roof
 _RAFTERS = frozenset("rafter rafters commons".split())
 _LONG = frozenset("long length lengths".split())
+_NAMES = {"RUN": frozenset(("run", "runs")), "GABLE": _WIDE | _SPANS | {"building"}, "RAFTER": _RAFTERS}
 _STOPS = frozenset((".", ",", ";", "?", "!", ":"))
 _BEFORE, _AFTER = 6, 3
 
@@ -65,6 +67,13 @@ def run_told(chart: Chart, question: Question) -> None:
     if question.topic == PITCH:
         question.givens = _in_feet(question.givens)
         question.lacking = question.lacking or int(_pitch_said(chart, question))
+
+
+def told_again(words: Iterable[str]) -> str:
+    """What a length in a change of the question is, by the one of these that its words name; "" where they name none."""
+    said = {*words}
+    named = [way for way, cues in _NAMES.items() if not said.isdisjoint(cues)]
+    return named[0] if len(named) == 1 else ""
 
 
 def _pitch_said(chart: Chart, question: Question) -> bool:

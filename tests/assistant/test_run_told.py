@@ -145,3 +145,34 @@ def test_what_words_tell_to_be_something_else_is_asked_about(line: str) -> None:
 )
 def test_sides_and_arcs_as_they_are_told(line: str, value: float) -> None:
     assert worked(line) == pytest.approx(value, abs=0.01)
+
+
+def test_what_was_measured_goes_by_its_own_name() -> None:
+    givens = told("hip rafter, the common rafter is 13 ft 5 long at 6/12")["givens"]
+    assert [given["name"] for given in givens] == ["pitch", "common rafter"]
+
+
+@pytest.mark.parametrize(("reply", "pitch"), [("the run", 2.4), ("width of the building", 4.8), ("it's the width", 4.8)])
+def test_which_it_is_may_be_said_in_the_words_it_was_asked_in(reply: str, pitch: float) -> None:
+    c = Conversation()
+    asked = c.answer("the shed is 10 ft wide and rises 2 ft, what pitch")
+    assert asked["ask"] == "Is the 10 ft the run or the width of the building?"
+    assert c.answer(reply)["answer"]["value"] == pitch
+
+
+@pytest.mark.parametrize(
+    ("line", "change", "value"),
+    [
+        ("hip, 24 ft wide building, 6/12", "make the run 14 ft", 252),
+        ("hip, 24 ft wide building, 6/12", "what if it's 30 wide", 270),
+        ("hip, 24 ft wide building, 6/12", "and at 12 twelve", 249.415),
+        ("how high does a 5/12 climb in 16 ft of rafter", "and with a run of 14 ft", 70),
+        ("how high does a 5/12 climb in 16 ft of rafter", "and 13 ft", 60),
+        ("rake length 6/12, run of 12 ft", "and 30 ft wide", 201.246),
+        ("rise at 6/12 in 12 ft run", "and over a 30 ft span", 90),
+    ],
+)
+def test_a_change_says_anew_what_the_length_is(line: str, change: str, value: float) -> None:
+    c = Conversation()
+    c.answer(line)
+    assert c.answer(change)["answer"]["value"] == pytest.approx(value, abs=0.1)
