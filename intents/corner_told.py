@@ -8,6 +8,7 @@ from intents.second_reader import places_of
 
 _SET = frozenset("cut cuts set dialed dialled".split())
 _AT = frozenset(("at", "to", "on"))
+_SAW = frozenset("the my saw blade it miter mitre".split())  # set the saw at 30
 _WHATS = frozenset("what what's whats which".split())
 _CORNERS = frozenset("corner corners angle inside outside cnr bend turn".split())
 _SIDES = frozenset(("inside", "outside"))
@@ -39,5 +40,7 @@ def no_corner(chart: Chart, question: Question) -> bool:
     start, end = places_of(chart, corner)
     if _asks_corner(words[end:]) and (_CORNERS - _SIDES).isdisjoint(words[max(0, start - 2) : start]):
         return True
-    at = start - 1 - (start > 0 and words[start - 1] in _AT)
+    at = start - 1
+    while at >= 0 and words[at] in _AT | _SAW:
+        at -= 1
     return at >= 0 and words[at] in _SET and _CORNERS.isdisjoint(words[end : end + 1]) and _CORNERS.isdisjoint(words[start:end])

@@ -16,7 +16,7 @@ from solvers.quantities import Angle, Number
 Rows = list[list[Reading]]
 
 SURE = 0.95
-MOST = 30  # degrees from square; a corner further out is told as it is
+MOST = 60  # degrees from square; a corner further out is told as it is
 RIGHT = 90
 _MORE = frozenset("over past above beyond more wider bigger greater larger open obtuse fat fatter proud".split())
 _LESS = frozenset("under shy short below less tighter smaller closed acute lean tight".split())

@@ -12,14 +12,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from intents.listed import Listing
-from intents.listed_totals import BOTH, NOUNS
+from intents.listed_totals import BOTH, NOUNS, PLACES
 from intents.reading import SIZED, Reading
 from solvers.quantities import Area, Length, Quantity
 
-PLACES = frozenset(
-    "front back rear north south east west left right lake ramp street road garden yard house garage porch dormer other upper"
-    " lower first second third another main far near short long uphill downhill water shed bay".split()
-)
 _TWO = frozenset(("sides", "ends"))
 _NOUNS = frozenset("side sides wall walls eave eaves elevation end face run soffit overhang one part corner bit stretch".split())
 _IS = frozenset(("is", "are", "at", ":", "has", "runs", "of", "being", "comes", "to", "for", "just", "about", "-", "and", "by"))

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from intents.listed import Listing
-from intents.listed_parts import PLACES
+from intents.listed_totals import PLACES
 from intents.reading import Dims, Reading
 from solvers.quantities import Area, Length, Quantity
 

@@ -16,6 +16,10 @@ NOUNS = frozenset(
     "sides eaves eves overhangs walls windows doors openings rakes gables joints beads runs perimeters corners edges ends faces"
     " elevations chimneys dormers roofs posts columns frames valleys jambs slopes verges barges lines cheeks cheek".split()
 )
+PLACES = frozenset(
+    "front back rear north south east west left right lake ramp street road garden yard house garage porch dormer other upper"
+    " lower first second third another main far near short long uphill downhill water shed bay".split()
+)
 _FACES = frozenset("walls elevations faces".split())
 _WHOLE_FACES = _FACES | frozenset("sides gables".split())
 _SPOKEN = 6  # words of a number: two hundred and ninety six
@@ -24,6 +28,7 @@ _ROW = frozenset((",", "and", "&", "+", "plus"))
 SINGLE = {"eave": "eaves", "side": "sides", "chimney": "chimneys"}
 BOTH = {"both": 2, "twin": 2, "two": 2}
 _EACH = frozenset("each apiece ea".split())
+_THE = frozenset(("the", "my", "our"))
 _PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", "around", "along"))
 _JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
 _TAKEN = frozenset("total altogether combined all together overall between".split())  # the size is of them all already
@@ -49,7 +54,7 @@ SAID, DOUBTED_UNIT = 0.6, 0.3  # how sure a size is whose unit was said, and one
 
 def totals(listing: Listing) -> Iterator[Reading]:
     """Lengths of several runs (kind `runs`) and areas of several faces (kind `areas`): a tuple of what each could be."""
-    for i in () if NOUNS.isdisjoint(listing.words) else range(len(listing.tokens)):
+    for i in () if (NOUNS | PLACES).isdisjoint(listing.words) else range(len(listing.tokens)):
         for end, count in _things(listing, i):
             yield from _after(listing, i, end, count)
             yield from _before(listing, i, end, count)
@@ -59,8 +64,12 @@ def totals(listing: Listing) -> Iterator[Reading]:
 
 
 def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
-    """Both eaves, four joints, nine window perimeters: where the words end, and how many."""
+    """Both eaves, four joints, nine window perimeters, front and back: where the words end, and how many."""
     word = listing.words[i]
+    if word in PLACES and listing.words[i + 1] in ("and", "&"):
+        other = listing.past(i + 2, _THE, 1)
+        if listing.words[other] in PLACES:
+            yield listing.past(other + 1, NOUNS, 1), 2
     if word in NOUNS:  # butt joints: 96 of them
         at = listing.past(i + 1, _MARKS, 1)
         for end, count in listing.counts(at):
@@ -124,9 +133,11 @@ def _of_all(listing: Listing, i: int, end: int, at: int) -> bool:
 def _faces(listing: Listing, i: int, at: int, count: int, name: str, stop: int = 0) -> Iterator[Reading]:
     """Three walls 30 by 8: their area, all together; each wall is 30 by 8, three walls, which end at `stop`."""
     sizes = [r for r in listing.chart[at] if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= SAID]
-    if name not in _FACES or not sizes:
+    if name not in _FACES | PLACES or not sizes:
         return
     size = max(sizes, key=lambda r: r.end)
+    if name in PLACES and not _each(listing, size.end):
+        return  # north and south, 30 by 9
     assert isinstance(size.value, Dims)
     more = listing.past(size.end, _ROW, 2)
     if more > size.end and any(isinstance(r.value, Dims) for r in (listing.chart[more] if more < len(listing.chart) else ())):

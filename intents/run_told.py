@@ -55,11 +55,10 @@ def run_told(chart: Chart, question: Question) -> None:
     """Say what was measured where the words beside a run tell that it is none."""
     name = TOPICS.get(question.topic, "")
     run = question.givens.get(name)
-    if not name or "across" in question.givens or run is None or not isinstance(run.value, Length):
+    if not name or run is None or not isinstance(run.value, Length) or run.end <= run.start:
         return
-    if run.end <= run.start:
-        return
-    ways = _told(chart, question, run) if name == "run" else _width_told(chart, question, run)
+    tell = _told if name == "run" else _width_told
+    ways = tell(chart, question, run) if "across" not in question.givens else []
     if ways:
         givens = {name: heard for name, heard in question.givens.items() if name != "rise" or heard != run}
         made = [givens | {"across": Heard(way, run.start, run.end, run.text)} for way in ways]
@@ -151,11 +150,13 @@ def _width_told(chart: Chart, question: Question, width: Heard) -> list[str]:
         return ["RAFTER"]
     if before[:1] in _IS and "to" in before and not _RIDGES.isdisjoint(before) and _GABLES.isdisjoint(near):
         return ["RUN"]  # from the plate in to the ridge
-    one_way = not _SURELY_ONE.isdisjoint(chart.words) or any(pair in _ONE_SLOPE for pair in pairwise(chart.words))
-    if one_way and not {"gable", "gables"} & {*chart.words}:
-        return ["RUN"]
+    pairs = {*pairwise(chart.words)}
+    one_way = not _SURELY_ONE.isdisjoint(chart.words) or not pairs.isdisjoint(_ONE_SLOPE)
+    gabled = not {"gable", "gables"}.isdisjoint(chart.words)
     runs = not _ONES.isdisjoint(near) and before[1:2] != ["rake"] and _GABLES.isdisjoint({*before[:1], *after[:1]})
-    return ["RUN"] if runs else []
+    if runs or (one_way and not gabled):
+        return ["RUN"]
+    return ["RUN", "GABLE"] if ("shed", "roof") in pairs and not gabled else []  # some call any roof of one slope so
 
 
 def _beside(chart: Chart, at: int, step: int, most: int) -> list[str]:

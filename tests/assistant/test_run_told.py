@@ -33,6 +33,7 @@ def worked(line: str) -> float:
         ("what pitch is it when 10 ft of rafter goes up 6 ft", 9),
         ("how tall is the gable when the run is 12 ft at 6/12", 72),
         ("rake length on a lean-to 12 ft wide at 6/12", 160.997),
+        ("a roof rises 3 over a 12 ft wide gable, what pitch", 6),
     ],
 )
 def test_a_run_is_made_of_what_was_measured_in_its_place(line: str, value: float) -> None:
@@ -49,6 +50,7 @@ def test_a_run_is_made_of_what_was_measured_in_its_place(line: str, value: float
         ("hip, the commons run 12 feet at 6/12", 216),
         ("how long is each rake run on a 24 ft gable at 6/12", 160.997),
         ("rise over half of 24 feet at 6/12", 72),
+        ("rake length, shed roof, 6/12, run 12 ft", 160.997),
     ],
 )
 def test_a_run_and_a_width_that_were_said_stay(line: str, value: float) -> None:
@@ -145,6 +147,23 @@ def test_what_words_tell_to_be_something_else_is_asked_about(line: str) -> None:
 )
 def test_sides_and_arcs_as_they_are_told(line: str, value: float) -> None:
     assert worked(line) == pytest.approx(value, abs=0.01)
+
+
+def test_a_shed_roof_has_one_slope_or_is_a_shed_s() -> None:
+    assert told("rake length at 5/12 for a shed roof 12 foot wide")["ask"] == "Is the 12 ft the run or the width of the building?"
+
+
+@pytest.mark.parametrize("line", ["what's the corner if I set the saw at 30", "set the saw to 40 for the corner"])
+def test_what_the_saw_is_set_at_is_no_corner(line: str) -> None:
+    assert told(line)["outcome"] == "asks"
+
+
+def test_what_the_saw_is_set_to_for_a_corner_is_worked() -> None:
+    assert worked("set the saw to what for a 100 degree corner") == 40
+
+
+def test_45_off_square_is_either_corner() -> None:
+    assert told("miter for a corner 45 degrees off square")["ask"] == "Is the corner 135° or 45°?"
 
 
 def test_what_was_measured_goes_by_its_own_name() -> None:
