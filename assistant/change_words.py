@@ -16,7 +16,7 @@ from intents.number_words import PLURALS
 from intents.plurals import KEPT
 from intents.question import Heard, Question
 from intents.run_told import told_again
-from solvers.quantities import Length, Number, Pitch
+from solvers.quantities import Length, Money, Number, Pitch
 from solvers.slots import Parameter
 
 if TYPE_CHECKING:
@@ -39,6 +39,7 @@ _STARTS = re.compile(
 _WALL = re.compile(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
 _ON_A = re.compile(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
 _ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
+_ADDS = re.compile(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
 _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
 
 
@@ -62,6 +63,17 @@ def say_what_it_is(more: Question, text: str, last: Asked) -> None:
         way = told_again(text.lower().split()) if parameter.slot.names in more.givens else ""
         if way and parameter.name not in more.givens:
             more.givens[parameter.name] = Heard(way, 0, 0, "")
+
+
+def is_no_change(text: str, questions: list[Question], last: Asked) -> bool:
+    """Whether a line can't be of the question before: money, where that has no price; lengths to add up, after a wall's."""
+    best = next(iter(questions), None)
+    if best is None or best.topic == last.topic.name:
+        return False
+    priced = any(parameter.kind is Money for parameter in last.topic.parameters)
+    money = any(isinstance(heard.value, Money) and heard.value.text[:1] in "$£€" for heard in best.givens.values())
+    sums = best.complete and "sum" in best.givens and bool(_ADDS.match(text))
+    return sums or (money and not priced)
 
 
 def takes_none_such(wanted: Wanted, last: Asked) -> bool:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from assistant import acts, replies
 from assistant.acts.memory import keep, short
 from assistant.as_before import without_same
-from assistant.change_words import in_its_names, say_what_it_is
+from assistant.change_words import in_its_names, is_no_change, say_what_it_is
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
@@ -63,7 +63,7 @@ _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
-    if text.count(" ") > MOST_WORDS:
+    if text.count(" ") > MOST_WORDS or (c.last is not None and is_no_change(text, questions, c.last)):
         return False
     if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
         return True

@@ -1,7 +1,7 @@
 """Amounts that found a place which no word gives them: they are asked about, never worked.
 
 An area taken for openings where nothing is open, so many squares as no house has, pieces of 12 and 10 foot from which the 12
-was taken for inches.
+was taken for inches, an exposure that is aimed at beside the most it may be.
 """
 
 from __future__ import annotations
@@ -10,8 +10,10 @@ from dataclasses import replace
 
 from intents.chart import Chart
 from intents.consulting import numbers_in
+from intents.left_out import quantities
 from intents.of_both import AMOUNTS
 from intents.question import Heard, Question
+from intents.second_reader import places_of
 from solvers.quantities import Area, Length
 from solvers.slots import Piece
 
@@ -45,9 +47,19 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
         return [price.text]  # 3 of 12 boards are bad
     if question.topic in AMOUNTS and (left := _of_them(chart, question)):
         return left
+    if question.topic == "course layout":
+        return _aimed_at(chart, question)
     if question.topic == "cut list":
         _feet_too(question)
     return []
+
+
+def _aimed_at(chart: Chart, question: Question) -> list[str]:
+    """An exposure that is aimed at beside another that was taken: aiming for 7 but never over 7 1/4."""
+    meant, exposure = question.givens.get("meant"), question.givens.get("exposure")
+    if meant is None or exposure is None or meant.end <= meant.start or (exposure.start < meant.end and exposure.end > meant.start):
+        return []
+    return [chart.said(size.start, size.end) for size in quantities(chart, *places_of(chart, meant))]
 
 
 def _of_them(chart: Chart, question: Question) -> list[str]:

@@ -54,6 +54,8 @@ def heat_told(chart: Chart, question: Question, topics: Topics) -> None:
         _falls_by(chart, question, topics)
         _cooled(chart, question)
         _in_turn(chart, question, topics)
+        if {"start", "end"} <= question.givens.keys():
+            question.givens.pop("swing", None)  # from what to what says which way
 
 
 # ── what it is made of ──
@@ -163,7 +165,7 @@ def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
     both = {"start", "end"} <= question.givens.keys()
     if both and longer == shorter:
         _now_first(chart, question)
-    if both and (longer == shorter or not _against(question, longer)):
+    if both and (longer == shorter or not _against(chart, question, longer)):
         return
     warm = list(_temperatures(chart))
     if longer == shorter and not _one_let_fall(question, warm, chart):
@@ -205,11 +207,11 @@ def _one_let_fall(question: Question, warm: list[Reading], chart: Chart) -> bool
     return places_of(chart, change) in [(r.start, r.end) for r in warm]
 
 
-def _against(question: Question, longer: bool) -> bool:
-    """Whether the two go against what is asked, or either way round goes on."""
+def _against(chart: Chart, question: Question, longer: bool) -> bool:
+    """Whether the two go against what is asked, or either way round goes on: what does it lose between 5 C and 60 C."""
     start, end = question.givens["start"], question.givens["end"]
     wrong = (end.value.value < start.value.value) == longer and start.value.unit == end.value.unit
-    return bool(question.swaps) or (wrong and end.start < start.start)
+    return bool(question.swaps) or (wrong and (end.start < start.start or "between" in chart.words))
 
 
 def _temperatures(chart: Chart) -> Iterator[Reading]:

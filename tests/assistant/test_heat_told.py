@@ -49,6 +49,8 @@ def test_a_slip_of_another_word_is_no_material() -> None:
         ("10 ft of aluminum at 0 F installed, how much longer at 90 F", True),
         ("PVC 16 ft, 40 F warmer than when I cut it, is it shorter or longer and how much", True),
         ("20 foot steel, 100 F swing", True),
+        ("how much does 12 ft of pvc shrink between 5 C and 60 C", False),
+        ("how much does 12 ft of pvc lengthen between 60 C and 5 C", True),
         ("PVC trim 12 ft black, 150 F in sun, 60 F now", True),
         ("PVC trim 12 ft, warmer by 40 F, move?", True),
     ],
@@ -57,6 +59,11 @@ def test_which_way_it_goes(said: str, grows: bool) -> None:
     record = last(said)
     assert record["outcome"] == "answered", record["ask"]
     assert (record["answer"]["value"] > 0) == grows
+
+
+def test_what_it_warms_from_and_to_is_not_called_cooling() -> None:
+    record = last("how much shorter is 12 ft pvc after it warms from 20 F to 80 F")
+    assert record["answer"]["value"] > 0 and "cooling" not in [given["text"] for given in record["givens"]]
 
 
 def test_both_temperatures_are_taken() -> None:
