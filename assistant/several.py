@@ -18,7 +18,7 @@ from intents.question import Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.errors import Refusal
-from solvers.quantities import Count, Number
+from solvers.quantities import Count, Number, Quantity
 from solvers.registry import Topic, Worked, work_out
 from solvers.slots import Given
 from solvers.working import Working
@@ -30,8 +30,8 @@ if TYPE_CHECKING:
 # What is twice as much for two of them, and the words that name one of them; and what is rounded up once for all.
 _TIMES: dict[str, str] = {
     "wall area": "wall side", "gable area": "gable end", "strapping": "wall side", "marks on centre": "wall plate",
-    "rake length": "rake", "sloped length": "rafter slope", "hip or valley length": "hip valley", "height of courses": "",
-    "step flashing": "rake side wall", "weight": "", "cost": "", "fasteners": "wall", "vent opening": "wall",
+    "rake length": "rake side", "sloped length": "rafter slope side", "hip or valley length": "hip valley",
+    "height of courses": "", "step flashing": "rake side wall", "weight": "", "cost": "", "fasteners": "wall", "vent opening": "wall",
     "squares": "wall roof gable", "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
 }  # fmt: skip
 _TOGETHER = {
@@ -48,6 +48,7 @@ _ENDS = "together|altogether|in all|all told|in total|total|please|then|now|thou
 _OF_THEM = (
     rf"(?:the )?{_N} (?:of )?(?:(?:all )?(?:of )?(?:them|those|these|that|it|em)(?: (?!(?:{_ENDS})\b)(?P<thing>[a-z]+))?"
     r"|the same|(?:such|identical) (?P<such>[a-z]+)"
+    r"|(?P<alone>[a-z]+s)"
     r"|(?P<like>[a-z]+)? ?(?:(?:exactly |just )?(?:like|the same as) (?:that|it|this|those|them)(?: one)?|the same|alike))"
 )
 _TIMES_SAID = (
@@ -63,6 +64,7 @@ _PAIR = (
 _TAIL = rf"(?:[ ,]+(?:{_ENDS}))*"
 _LINE = re.compile(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
+_NAMED = ("thing", "such", "alone", "like", "pair", "end", "every")  # groups of _LINE for what is counted
 MOST = 60
 LONGEST = 120  # characters of such a line
 _OPENED = re.compile(
@@ -139,9 +141,15 @@ def _of_these(found: re.Match[str], last: Asked) -> bool:
     """Whether what is counted is what was just worked: no word at all, or one of the question before."""
     if any(isinstance(g.value, Count) and g.value.value > 1 for n, g in last.givens.items() if n in ("count", "sides")):
         return False  # so many of them were counted already
-    named = found["thing"] or found["such"] or found["like"] or found["pair"] or found["end"] or found["every"] or ""
+    counted = any(" × " in given.value.text for given in last.givens.values() if isinstance(given.value, Quantity))
+    if counted and not (found["twice"] or found["times"] or found["over"]):
+        return False  # and added up: two of three walls 20 by 9
+    named = next((found[name] for name in _NAMED if found[name]), "")
     if not named:
         return True
-    words = _TIMES.get(last.topic.name) or _TOGETHER.get(last.topic.name, ("", ""))[1]
-    said = {stem(token.text) for token in tokenize(last.text)} | set(words.split())
+    words = {*(_TIMES.get(last.topic.name) or _TOGETHER.get(last.topic.name, ("", ""))[1]).split()}
+    said = {stem(token.text) for token in tokenize(last.text)}
+    if found["alone"]:  # four rakes; two gables are none of a wall's
+        return stem(named.lower()) in words & said
+    said |= words
     return named.lower() in _ALIKE or stem(named.lower()) in said

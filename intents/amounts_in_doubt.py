@@ -57,7 +57,9 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
 def _aimed_at(chart: Chart, question: Question) -> list[str]:
     """An exposure that is aimed at beside another that was taken: aiming for 7 but never over 7 1/4."""
     meant, exposure = question.givens.get("meant"), question.givens.get("exposure")
-    if meant is None or exposure is None or meant.end <= meant.start or (exposure.start < meant.end and exposure.end > meant.start):
+    if meant is None or exposure is None or meant.end <= meant.start:
+        return []
+    if exposure.start < meant.end and exposure.end > meant.start:
         return []
     return [chart.said(size.start, size.end) for size in quantities(chart, *places_of(chart, meant))]
 

@@ -35,6 +35,10 @@ STEP, MARKS = "step at the rake 7 twelve 5 exposure", "marks on centre 16 in 20 
         ((STRAPS, "I've got two walls like that"), 48),
         (("trim sticks for 130 feet in 12 footers", "and for three of those"), 33),
         (("rake length 6 twelve 24 foot gable", "all four rakes"), 4 * 144 * math.hypot(6, 12) / 12),
+        (("rake length 6 twelve 24 foot gable", "four rakes"), 4 * 144 * math.hypot(6, 12) / 12),
+        (("rake length 6 twelve 24 foot gable", "both sides"), 2 * 144 * math.hypot(6, 12) / 12),
+        (("wall area three walls 20 by 9", "two of those walls"), 360),
+        (("wall area three walls 20 by 9", "double that"), 1080),
     ],
 )
 def test_so_many_of_what_was_worked(lines: tuple[str, ...], found: float) -> None:
@@ -45,6 +49,7 @@ def test_so_many_of_what_was_worked(lines: tuple[str, ...], found: float) -> Non
     "lines",
     [
         (WALL, "two of those boards"),
+        (WALL, "two gables"),
         (WALL, "two of those", "less a 3 by 4 window"),  # in each, or in one
         ("miter for a 92 degree corner", "two of them"),
         ("gable area 28 foot wide at 8 twelve, two gables", "two of them"),
@@ -137,3 +142,12 @@ def test_a_whole_question_of_its_own_changes_nothing_before_it() -> None:
     record = last(WALL, "gable area 28 wide at 8 twelve")
     assert record["topic"] == "gable area" and record["answer"]["value"] == pytest.approx(14 * 14 * 8 / 12)
     assert value(WALL, "two of those", "wall area 30 by 8 with a 3 by 4 window") == 228
+
+
+def test_a_price_after_what_has_none_is_a_cost() -> None:
+    assert value("trim sticks 40 ft, 12 ft sticks", "and at $14 a stick") == 56
+    assert last("trim sticks 40 ft, 12 ft sticks", "what's that at $1.50 a foot")["ask"] == "What is the length?"
+
+
+def test_lengths_to_add_up_are_no_sizes_of_the_wall_before() -> None:
+    assert value(WALL, "add it up: 3 foot 4 and 7 foot 9") == 133

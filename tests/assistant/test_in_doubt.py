@@ -21,6 +21,8 @@ from tests.talking import last
         ("build out haff inch ply, three quarter strap, 5/8 boards", "haff inch"),
         # A size of the stock, and a count, are no legs of a bend.
         ("girth of an L with 3 in and 5 in legs for the base, 12 ft lengths", ""),
+        # An exposure that is aimed at, and another that it may not pass.
+        ("course layout 110 inches, aiming for 7 but never over 7 1/4", "7"),
         # What is asked at the end is no answer of the topic.
         ("with 1/2 inch gaps 26 ft wide at 7/12, boards 6 in to the weather, what will the siding cost", ""),
         # The length of the pieces, not of what they stand in.
