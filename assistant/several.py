@@ -31,8 +31,9 @@ if TYPE_CHECKING:
 _TIMES: dict[str, str] = {
     "wall area": "wall side", "gable area": "gable end", "strapping": "wall side", "marks on centre": "wall plate",
     "rake length": "rake side", "sloped length": "rafter slope side", "hip or valley length": "hip valley",
-    "height of courses": "", "step flashing": "rake side wall", "weight": "", "cost": "", "fasteners": "wall", "vent opening": "wall",
-    "squares": "wall roof gable", "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
+    "height of courses": "", "step flashing": "rake side wall", "weight": "", "cost": "",
+    "fasteners": "wall", "vent opening": "wall", "squares": "wall roof gable",
+    "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
 }  # fmt: skip
 _TOGETHER = {
     "trim sticks": ("total", "wall run corner"), "sealant": ("length", "joint window bead"), "cladding boards": ("area", "wall"),
