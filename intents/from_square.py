@@ -1,7 +1,7 @@
 """A corner told by how far it is from square: "2 degrees over square", "a degree and a half shy of ninety", "out of square by 2".
 
 Each is the angle of the corner itself. Where nothing tells which way it is out, both corners are named and the conversation asks;
-where the corner is said as well ("1 degree out of square, 91"), how far it is out only says that again, and is not read.
+where the corner is said as well ("1 degree out of square, 91"; "less than 90, it's 87"), that only says it again and is not read.
 """
 
 from __future__ import annotations
@@ -49,7 +49,7 @@ def from_square(tokens: list[Token], rows: Rows) -> Iterator[Reading]:
 
 
 def without_said_again(tokens: list[Token], rows: Rows) -> list[Token] | None:
-    """The tokens without how far a corner is out of square, where the corner is said as well; None where there is no such."""
+    """The tokens without how far, or which way, a corner is out of square, where it is said as well; None where it is not."""
     words = [token.text for token in tokens]
     if _CUES.isdisjoint(words) or _CORNERS.isdisjoint(words):
         return None
@@ -63,6 +63,18 @@ def without_said_again(tokens: list[Token], rows: Rows) -> list[Token] | None:
         corners = {RIGHT + value} if way > 0 else {RIGHT - value} if way < 0 else {RIGHT + value, RIGHT - value}
         if any(r.value.value in corners for place, r in _sizes(words, rows, RIGHT + MOST) if not first <= place < last):  # type: ignore
             return [*tokens[:first], *tokens[last:]]
+    return _without_bound(tokens, words, rows)
+
+
+def _without_bound(tokens: list[Token], words: list[str], rows: Rows) -> list[Token] | None:
+    """The tokens without which side of square a corner is on, where it is said: less than 90, it's 87."""
+    for at, cue in enumerate(words):
+        square = _square_at(words, at + 1) if cue in _MORE | _LESS else 0
+        if not square or any(r.end == at for _, r in _sizes(words, rows)):
+            continue
+        others = (r.value.value - RIGHT for n, r in _sizes(words, rows, RIGHT + MOST) if not at <= n < square)  # type: ignore[union-attr]
+        if any(0 < (off if cue in _MORE else -off) <= MOST for off in others):
+            return [*tokens[:at], *tokens[square:]]
     return None
 
 

@@ -162,6 +162,20 @@ def test_what_the_saw_is_set_to_for_a_corner_is_worked() -> None:
     assert worked("set the saw to what for a 100 degree corner") == 40
 
 
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("miter for a corner less than 90, it's 87", 46.5),
+        ("miter for a corner more than 90, 95", 42.5),
+        ("miter for a corner, it's 87, less than 90", 46.5),
+        ("miter for a corner 2 degrees less than 90", 46),
+        ("miter for a 90 corner", 45),
+    ],
+)
+def test_which_side_of_square_a_corner_is_on_is_not_the_corner(line: str, value: float) -> None:
+    assert worked(line) == value
+
+
 def test_45_off_square_is_either_corner() -> None:
     assert told("miter for a corner 45 degrees off square")["ask"] == "Is the corner 135° or 45°?"
 
