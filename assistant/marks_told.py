@@ -44,7 +44,7 @@ _STRIKE = re.compile(
     r"|(?P<named>.*?)\s*\b(?P<one>note|entry|one))(?: out| off)?",
     re.IGNORECASE,
 )
-_IT = r"(?:it|that|this|that one|this one|(?:the |that |this )?last(?: one| answer)?)"
+_IT = r"(?:it|that|this|that one|this one|(?:the|that|this) (?:entry|answer|note)|(?:the |that |this )?last(?: one| answer)?)"
 _POINTS = re.compile(rf"{_IT}(?: (?:for|to|because|so|as|since|on|in|up|down|with)\b.*)?[\s.!]*", re.IGNORECASE)
 _POINTS_AND = re.compile(rf"{_IT}(?: for [a-z]+(?: [a-z]+)?)?\s*[:,–—]\s*(?P<more>\S.*)", re.IGNORECASE)
 _I_WILL = re.compile(r"(?:i|we|so|because|for|to|need|want|must|have)\b", re.IGNORECASE)

@@ -13,6 +13,7 @@ _TAKES = frozenset(
     "each every one of them these those which takes take needs need has have gets wants want with at : , . is being a window door"
     " opening corner gable set frame i it and that's that requires uses use made of".split()
 )
+_THERE = frozenset("there are i've we've got have and so , . : ;".split())
 _REACH, MOST = 9, 40
 
 
@@ -51,5 +52,6 @@ def _per_thing(listing: Listing, start: int, end: int) -> tuple[int, int, int] |
     for at in range(len(listing.tokens)):
         for last, count in listing.counts(at):
             if 1 < count <= MOST and words[last] == f"{words[name]}s":
-                return count, name - 1, last + 1 if end <= at <= end + 2 else end
+                told = end <= at and all(word in _THERE for word in words[end:at])
+                return count, name - 1, last + 1 if told else end
     return None

@@ -17,7 +17,7 @@ from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import SIZED, Reading
 from intents.second_reader import places_of, tokens_of
-from solvers.quantities import Area, Count
+from solvers.quantities import Area, Count, Length
 from solvers.slots import Parameter
 
 _RUNS = {
@@ -55,13 +55,16 @@ def parts_together(chart: Chart, questions: list[Question], topics: Mapping[str,
 
 def _as_sides(chart: Chart, question: Question, reading: Reading, parameters: Mapping[str, Parameter]) -> None:
     """Each side is stepped by itself: so many sides where they are alike, and else the question stays as it is."""
-    sizes = list(quantities(chart, reading.start, reading.end))
+    sizes = [size for size in quantities(chart, reading.start, reading.end) if isinstance(size.value, Length)]
     length, mask = question.givens.get("length"), span(reading.start, reading.end)
     alike = len({(size.value.value, size.value.unit) for size in sizes}) == 1  # type: ignore[union-attr]
-    if length is None or "sides" in question.givens or not alike or len(sizes) < 2 or not tokens_of(chart, length) & mask:
+    if length is None or not alike or len(sizes) < 2 or not tokens_of(chart, length) & mask:
         return
     place = _place(chart, reading)
-    question.givens["sides"] = Heard(Count(Fraction(len(sizes)), "count", place[2]), *place)
+    sides = question.givens.setdefault("sides", Heard(Count(Fraction(len(sizes)), "count", place[2]), *place))
+    if sides.value.value != len(sizes):  # three sides, 6 ft and 6 ft
+        question.unplaced = [place[2]]
+        return
     question.unplaced, question.swaps = _left_over(chart, question, mask), []
 
 

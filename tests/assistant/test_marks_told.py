@@ -61,3 +61,8 @@ def test_the_note_that_is_named_is_struck() -> None:
 def test_a_flagged_note_is_found_among_the_flagged() -> None:
     assert "soffit vents" in last("flag the soffit vents", "what have I flagged")["say"]
     assert "lake wall" in last("tag the lake wall as done", "what's tagged done")["say"]
+
+
+def test_the_entry_is_the_last_one() -> None:
+    record = last("wall area 20 by 9", "label the entry with lake wall")
+    assert record["topic"] == "tag" and "wall area 20 by 9" in record["say"]
