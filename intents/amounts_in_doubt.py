@@ -11,7 +11,7 @@ from dataclasses import replace
 from intents.chart import Chart
 from intents.consulting import numbers_in
 from intents.left_out import quantities
-from intents.of_both import AMOUNTS
+from intents.listed_totals import AMOUNTS, THEM
 from intents.question import Heard, Question
 from intents.second_reader import places_of
 from solvers.quantities import Area, Length
@@ -27,7 +27,6 @@ _PRICED = frozenset(  # one of these tells that a bare number may be money
     "cost costs price prices priced pricing charge charges bill pay money damage spend much rate worth total come comes at @ each"
     " per apiece a an every dollars bucks quid cents invoice quote going".split()
 )
-_THEM = frozenset("them those these em".split())
 _PARTS = frozenset("dormer dormers cheeks gables chimneys skylights eaves rakes".split())
 _EAVES, _RUNS = frozenset(("soffit panels", "trim sticks")), frozenset("eave eaves run fascia soffit".split())
 _NEAR = 4  # words from "each" to how many there are
@@ -71,7 +70,7 @@ def _of_them(chart: Chart, question: Question) -> list[str]:
     if "each" not in chart.words:
         return []
     words, left = chart.words, chart.numbers & ~numbers_in(chart, question)
-    found = [at for at, word in enumerate(words[:-2]) if left >> at & 1 and words[at + 1] == "of" and words[at + 2] in _THEM]
+    found = [at for at, word in enumerate(words[:-2]) if left >> at & 1 and words[at + 1] == "of" and words[at + 2] in THEM]
     parts = [at for at in range(len(words) - 2) if left >> at & 1 and words[at + 1] in _PARTS and words[at + 2] not in _PARTS]
     if parts:
         return [chart.said(parts[0], parts[0] + 2)]

@@ -17,6 +17,7 @@ from typing import NamedTuple
 from intents.chart import Chart, once, span
 from intents.kit import of_kit
 from intents.lengths import FEET
+from intents.listed_totals import THEM
 from intents.no_layers import is_no_layer, speaks_of_some
 from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
@@ -68,7 +69,6 @@ _MANY = frozenset(
 _DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
 _HAS = frozenset("has have got there's".split())
 _COVERS = {(by, covers) for by in ("only", "batten", "strip") for covers in ("covers", "hides", "laps", "overlaps")}
-_AS_MANY = frozenset("them these those em".split())
 _ENDS = frozenset(".,;?!")
 # Topics about angles alone: no length is theirs.
 _ANGLES = frozenset((
@@ -299,7 +299,7 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return COUNTED
     if len(after) == 2 and after[0] in MADE_OF and after[1] in _MANY:
         return COUNTED  # a hundred spruce boards
-    if after[:1] and (after[0] in _MANY or (after[0] == "of" and not _AS_MANY.isdisjoint(after[1:]))):
+    if after[:1] and (after[0] in _MANY or (after[0] == "of" and not THEM.isdisjoint(after[1:]))):
         return COUNTED
     if after[:1] == ["studs"] and not _HAS.isdisjoint(words[max(0, reading.start - 1) : reading.start]):
         return AGAIN  # the wall has 27 studs

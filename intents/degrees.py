@@ -9,7 +9,7 @@ from intents.numbers import Line
 from intents.reading import Head, Reading, heads
 from solvers.quantities import Angle, Temperature, TemperatureChange
 
-_DEGREES = frozenset(["°", "degree", "degrees", "deg", "degs"])
+DEGREES = frozenset(["°", "degree", "degrees", "deg", "degs"])
 SCALES = {"f": "degF", "fahrenheit": "degF", "c": "degC", "celsius": "degC", "centigrade": "degC"}
 _KELVIN = frozenset(("k", "kelvin", "kelvins"))
 _DOWN = frozenset(["drop", "fall", "colder", "cooler", "down", "cooling"])
@@ -20,7 +20,7 @@ _CHANGES = _DOWN | _UP
 LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
 _SIDES = {"below": -1, "above": 1}
 _NOT_ZERO = frozenset(["the", "a", "an", "my", "that", "this", "its"])
-STARTS = frozenset((*_DEGREES, *SCALES, *_KELVIN, *_SIDES))  # after a number
+STARTS = frozenset((*DEGREES, *SCALES, *_KELVIN, *_SIDES))  # after a number
 _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 # After 30' these leave it no length: "88° 30' corner".
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
@@ -33,9 +33,9 @@ def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Angles, temperatures and changes made of a head at i and the unit after it."""
     words, at = line.words, head.unit
     word = words[at]
-    if word in _DEGREES and words[at - 2 : at] == ["/", "12"]:
+    if word in DEGREES and words[at - 2 : at] == ["/", "12"]:
         return  # 3/12 degrees is a pitch asked in degrees, not a quarter of one
-    if word in _DEGREES:
+    if word in DEGREES:
         scale = words[at + 1]
         if scale in SCALES:
             yield from _scaled(line, i, head, at + 2, SCALES[scale])
@@ -121,7 +121,7 @@ def _either_side(line: Line, i: int, head: Head, at: int) -> Iterator[Reading]:
         yield Reading("temperature", i, at + 2, fahrenheit, 0.5 * head.sure, (celsius,))
         return
     end = at + 2 if after == "zero" else at + 1
-    end += words[end] in _DEGREES
+    end += words[end] in DEGREES
     if words[end] in SCALES:
         yield Reading("temperature", i, end + 1, Temperature(value, SCALES[words[end]]), head.sure)
         return
@@ -143,7 +143,7 @@ def led_changes(line: Line, i: int) -> Iterator[Reading]:
         return
     sign = -1 if words[start] in _DOWN else 1
     for head in heads(line, start + 2):
-        at = head.unit + (words[head.unit] in _DEGREES)
+        at = head.unit + (words[head.unit] in DEGREES)
         value = sign * head.value
         if words[at] in SCALES:
             unit = "dF" if SCALES[words[at]] == "degF" else "dC"

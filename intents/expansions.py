@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.degrees import SCALES
+from intents.degrees import DEGREES, SCALES
 from intents.numbers import Line
 from intents.reading import Head, Reading
 from solvers.quantities import Expansion
@@ -19,7 +19,6 @@ _INCHES = frozenset(("in", "inch", "inches"))
 _METRES = frozenset(("m", "metre", "metres", "meter", "meters"))
 _SAME = (_INCHES, _METRES, frozenset(("mm",)), frozenset(("ft", "foot", "feet")))
 _PER = frozenset(("per", "/", "a", "an", "each", "every", "·", "for"))
-_DEGREES = frozenset(("°", "degree", "degrees", "deg"))
 _SCALES = {"k": "perC", "kelvin": "perC"} | {word: f"per{scale[-1]}" for word, scale in SCALES.items()}
 STARTS = _MILLIONTHS | _MICRONS | frozenset(("e", "×", "mm", "hundred", "in", "per"))
 LEAST_PARTS = 1000  # a plain figure per degree is far under one of so many: more is no coefficient
@@ -98,7 +97,7 @@ def _degree(words: list[str], at: int) -> tuple[int, str]:
         start += 1
     if start == at and words[at] not in _SCALES:
         return at, ""
-    end = start + (words[start] in _DEGREES)
+    end = start + (words[start] in DEGREES)
     if words[end] in _SCALES:
         return end + 1, _SCALES[words[end]]
     return (end if end > start else at), ""

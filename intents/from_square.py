@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from intents.degrees import DEGREES
 from intents.reading import Reading
 from intents.tokens import Token
 from solvers.quantities import Angle, Number
@@ -23,7 +24,6 @@ _LESS = frozenset("under shy short below less tighter smaller closed acute lean 
 _OUT = frozenset(("out", "off"))
 _SMALL = frozenset("of than from the a true being dead it to is".split())
 _SQUARE = (("square",), ("90",), ("ninety",), ("right", "angle"), ("a", "right", "angle"))
-_DEGREES = frozenset("degree degrees deg °".split())
 _CORNERS = frozenset("corner corners angle cnr joint wall walls bend turn turns".split())
 _CUES = _MORE | _LESS | _OUT
 _SAWS = frozenset("saw saws cut cuts set setting blade scale detent".split())  # how far these are out is no corner
@@ -132,5 +132,5 @@ def _square_at(words: list[str], at: int) -> int:
     for square in _SQUARE:
         if tuple(words[at : at + len(square)]) == square:
             end = at + len(square)
-            return end + (words[end : end + 1] != [] and words[end] in _DEGREES)
+            return end + (words[end : end + 1] != [] and words[end] in DEGREES)
     return 0

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from intents.listed import Listing
-from intents.listed_totals import BOTH, NOUNS, PLACES
+from intents.listed_totals import AMOUNTS, BOTH, NOUNS, PLACES
 from intents.reading import SIZED, Reading
 from solvers.quantities import Area, Length, Quantity
 
@@ -47,10 +47,7 @@ class _Part:
         return self.size.kind == "number"
 
 
-TOPICS = frozenset(  # in which an amount may be told in its parts
-    ("soffit panels", "trim sticks", "sealant", "wall area", "cost", "weight", "take-off", "squares", "cladding boards",
-     "membrane rolls", "step flashing", "fasteners", "gable area")
-)  # fmt: skip
+TOPICS = AMOUNTS - {"strapping"}  # in which an amount may be told in its parts
 
 
 def parts(listing: Listing) -> Iterator[Reading]:

@@ -16,6 +16,10 @@ NOUNS = frozenset(
     "sides eaves eves overhangs walls windows doors openings rakes gables joints beads runs perimeters corners edges ends faces"
     " elevations chimneys dormers roofs posts columns frames valleys jambs slopes verges barges lines cheeks cheek".split()
 )
+AMOUNTS = frozenset(  # topics of how much or how many it takes
+    ("wall area", "gable area", "cladding boards", "squares", "soffit panels", "trim sticks", "membrane rolls", "fasteners",
+     "sealant", "weight", "cost", "step flashing", "take-off", "strapping")
+)  # fmt: skip
 PLACES = frozenset(
     "front back rear north south east west left right lake ramp street road garden yard house garage porch dormer other upper"
     " lower first second third another main far near short long uphill downhill water shed bay".split()
@@ -35,7 +39,7 @@ _TAKEN = frozenset("total altogether combined all together overall between".spli
 _COME, _ARE = frozenset("come comes coming came total".split()), frozenset(("is", "are"))
 _ABOUT = frozenset("to about just".split())
 _SET = frozenset("the all my our his her their these those".split())  # before a count: the four walls there are
-_THEM = frozenset(("them", "those", "these"))
+THEM = frozenset("them those these em".split())
 _NO_NAMES = frozenset(
     "and deep wide long high tall thick in of for at on with to by ft feet foot inch inches sq sqft sf"
     " square m2 ft2 m mm cm metre metres meter meters percent lb lbs kg pounds dollars".split()
@@ -73,7 +77,7 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
     if word in NOUNS:  # butt joints: 96 of them
         at = listing.past(i + 1, _MARKS, 1)
         for end, count in listing.counts(at):
-            if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in _THEM:
+            if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in THEM:
                 yield end + 2, count
     counts = [(i + 1, BOTH[word])] if word in BOTH else []
     for end, count in (*listing.counts(i), *counts):
@@ -94,7 +98,7 @@ def _of_them(listing: Listing, i: int) -> Iterator[Reading]:
             each = _each(listing, size.end)
             past = listing.past(each, _MARKS | _ROW, 2)
             for end, count in listing.counts(past) if each else ():
-                if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in _THEM:
+                if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in THEM:
                     yield _times(listing, i, end + 2, size, count, SURE)
         if listing.number_at(at):
             return

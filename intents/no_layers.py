@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
+from intents.remarks import STOPS
+
 FRAMES = frozenset(
     "stud studs framing frame frames joist joists rafter rafters plate plates block blocks blocking post posts beam beams"
     " header purlin purlins truss trusses rail rails".split()
@@ -36,7 +38,7 @@ _REMOVED = frozenset("removed scrapped ditched binned dropped skipped".split())
 _WAS = frozenset("going supposed meant used gonna planned".split())
 _CLEARS = frozenset(("clear", "clears"))
 _NOW = frozenset("but now instead".split())
-_STOPS = frozenset((".", ";", "?", "!", ",", "but", "so", "and", "over", "with"))
+_STOPS = STOPS | frozenset("but so and over with".split())
 _BACK = 7  # words before a size in which the verb of its clause stands
 _MORE = _DRILLS | _CLEARS | _HOLES | _THIN_ENDS | _COUNTS | {"thread", "threads"}
 _CUES = (

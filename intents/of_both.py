@@ -6,15 +6,11 @@ Where nothing took these words in (a run of two, sides, gables), the amount work
 from __future__ import annotations
 
 from intents.chart import Chart
-from intents.listed_totals import NOUNS
+from intents.listed_totals import AMOUNTS, NOUNS
 from intents.question import Question
 from solvers.quantities import Count
 
 # Topics whose answer is an amount, which is double for two of a thing.
-AMOUNTS = frozenset(
-    ("wall area", "gable area", "cladding boards", "squares", "soffit panels", "trim sticks", "membrane rolls", "fasteners",
-     "sealant", "weight", "cost", "step flashing", "take-off", "strapping")
-)  # fmt: skip
 _TOGETHER = frozenset("total altogether combined together all overall between comes come".split())
 _OF_ONE = frozenset(("vent opening", "water in a channel"))
 _COUNTED = frozenset("both two three four five six 2 3 4 5 6".split())

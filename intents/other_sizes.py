@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterator
 from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
+from intents.remarks import STOPS
 from solvers.quantities import Length, Quantity, Temperature
 
 _HIGH = frozenset(("high", "tall"))
@@ -30,7 +31,7 @@ _BESIDES = frozenset("sill sills window windows door scaffold step steps bench".
 _BEARS = frozenset("bears bear bearing rests resting rest touches touching leans leaning lean leaned hits ladder".split())
 _BEYOND = frozenset("past over above beyond".split())
 _EDGES = frozenset("it landing edge eave eaves gutter roof plate top that them".split())
-_STOPS = frozenset((",", ".", ";", "?", "!", "but", "and"))
+_STOPS = STOPS | {"but", "and"}
 _AIR = frozenset("outside out now today tonight".split())
 WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
 

@@ -8,7 +8,7 @@ from itertools import pairwise
 from intents.number_words import SMALL
 
 ENDS = frozenset(".?!;,()")
-_STOPS = frozenset(",.;?!")
+STOPS = frozenset(",.;?!")
 ASKING = frozenset("how what which can could will would is are does do where when who".split())
 HELD = frozenset("under over within exceed past enough inside fit afford".split())  # held against it, which is asked
 
@@ -110,4 +110,4 @@ def clauses(words: Sequence[str]) -> Iterator[tuple[int, int]]:
 
 def up_to_stop(words: list[str]) -> list[str]:
     """The words up to the first stop or comma."""
-    return words[: next((at for at, word in enumerate(words) if word in _STOPS), len(words))]
+    return words[: next((at for at, word in enumerate(words) if word in STOPS), len(words))]

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from intents.chart import Chart
 from intents.question import Heard, Question
+from intents.remarks import STOPS
 from intents.second_reader import places_of
 from intents.shares import WHOLES
 from solvers.quantities import Length
@@ -47,7 +48,7 @@ _SLOPES = frozenset(("slope", "rafter", "roof", "deck"))  # 16 ft of slope, 16 f
 _RAFTERS = frozenset("rafter rafters commons".split())
 _LONG = frozenset("long length lengths".split())
 _NAMES = {"RUN": frozenset(("run", "runs")), "GABLE": _WIDE | _SPANS | {"building"}, "RAFTER": _RAFTERS}
-_STOPS = frozenset((".", ",", ";", "?", "!", ":"))
+_STOPS = STOPS | {":"}
 _BEFORE, _AFTER = 6, 3
 
 

@@ -16,6 +16,7 @@ from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
+from intents.remarks import STOPS
 from solvers.quantities import Length
 from solvers.slots import Parameter
 
@@ -31,7 +32,7 @@ _WIDE = frozenset("wide across long".split())
 _TALL = frozenset("high tall up".split())
 _PLATE = frozenset("eave eaves plate walls soffit gutter".split())
 _SMALL = frozenset("is are at to the a it's it about just goes rises climbs runs of with up is's and then".split())
-_STOPS = frozenset(",.;?!&")
+_STOPS = STOPS | {"&"}
 _AREA = frozenset(("area", "m2", "sf", "sqft", "ft2", "sqm"))
 _SQUARED, _SIDES = frozenset(("square", "sq")), frozenset("metres meters feet foot ft m".split())
 _REACH = 5
