@@ -1,6 +1,7 @@
 """A sum that goes on: "plus 2", "and take another inch off", "split that in three", "what's left of a 16 footer".
 
-What is put to the answer before, or taken off it, is no new number in the place of an old one. Said as a correction
+What is put to the answer before, or taken off it, is no new number in the place of an old one: 10 feet added to trim for
+40 are trim for 50, and where it can't be told what something is added to, that is asked. Said as a correction
 ("no, less 4"), it is; and "another 3 3/8" after a sum that takes away, or "an inch first", leave two readings: asked.
 """
 
@@ -8,17 +9,20 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from enum import Enum
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
-from assistant.record import Record, put_asked
+from assistant.record import Record, listed, names_of, put_asked
+from assistant.running import length_of
 from assistant.said_over import places_of
-from assistant.several import worked_out
+from assistant.several import TOGETHER, told_of
+from assistant.speech import spoken
 from intents.question import Question
 from intents.talk import numbers_in
-from solvers.exact import fraction
-from solvers.quantities import LENGTH, Count, Length, Number, Quantity
+from solvers.quantities import Count, Length, Number, Quantity
+from solvers.rounding import reading
 from solvers.slots import Given
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, filled_in
 
@@ -62,6 +66,7 @@ _PUTS_RIGHT = re.compile(
     r"(?:\b(?:no|nope|sorry|i meant|i said|make (?:it|that)|should be|wrong|oops|actually)[ ,]+)+|[ ,]+(?:instead|sorry)$",
     re.IGNORECASE,
 )
+_FOR_WHAT = re.compile(r"\b(?:for|as)\b", re.IGNORECASE)  # add 10 for waste
 _FIRST = re.compile(r"\s+(?:first|beforehand|before that|to start with)$", re.IGNORECASE)
 _TAKES_AWAY = re.compile(r"\b(?:less|minus|off|from|out of|shy|under|take|lose|left|remain\w*)\b|\s[-−]\s", re.IGNORECASE)
 _ARTICLES = ("", "a", "an", "the")
@@ -85,7 +90,7 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
         return False
     explicit = bool(found.groupdict().get("that") or found.groupdict().get("another"))
     if last.topic.name != _SUM and not (last.topic.name in _TO_CUT or explicit):
-        return False
+        return found.re is _ADD and line == said and not _FOR_WHAT.search(line) and _put_to(c, record, last, number)
     before = _so_far(last)
     if before is None or any(isinstance(given.value, tuple) for given in last.givens.values()):
         return False
@@ -94,21 +99,48 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if first or found.re is _FROM or (found.re is _ANOTHER and _TAKES_AWAY.search(last.text)):
         put_asked(record, _SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
         return True
-    number = _in_its_unit(number, last) if operation in (PLUS, MINUS) else number
     if found.re is _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
         return False  # in eight instead
-    whole_length = _length_of(last) if found.re is _PARTS else None
-    if whole_length is not None:
-        topic, parts = _EVENLY, Count(number.value, "count", number.text)
-        givens = {"length": Given("length", whole_length, "earlier"), "parts": Given("parts", parts, "asked")}
-    else:
-        whole = Sum(operation, number, before) if found.re is _LEFT else Sum(operation, before, number)
-        topic, givens = _SUM, {**_bare(last), "sum": Given("sum", whole, "asked")}
-    total = _length_of(last)
+    _work_on(c, record, text, last, *_whole(found, operation, before, number, last))
+    return True
+
+
+def _whole(
+    found: re.Match[str], operation: str, before: Part, number: Length | Number, last: Asked
+) -> tuple[str, dict[str, Given]]:
+    """The topic that what goes on is of, and its givens: the length in so many parts, or the sum."""
+    length = length_of(last) if found.re is _PARTS else None
+    if length is not None:
+        parts = Count(number.value, "count", number.text)
+        return _EVENLY, {"length": Given("length", length, "earlier"), "parts": Given("parts", parts, "asked")}
+    number = _in_its_unit(number, last) if operation in (PLUS, MINUS) else number
+    whole = Sum(operation, number, before) if found.re is _LEFT else Sum(operation, before, number)
+    return _SUM, {**_bare(last), "sum": Given("sum", whole, "asked")}
+
+
+def _work_on(c: Conversation, record: Record, text: str, last: Asked, topic: str, givens: dict[str, Given]) -> None:
+    """Work what goes on, and keep the words of the whole sum in mind."""
+    total = length_of(last)
     metric = True if total is not None and total.unit == "mm" else last.metric  # a tape's fraction off it makes it no inches
     c.finish(record, [c.worked(Asked(c.topics[topic], {}, last.tape_step, metric), givens)], Question(topic))
     if c.last is not None and c.last is not last and last.topic.name == topic:
         c.last.text = f"{last.text}, {text}"
+
+
+def _put_to(c: Conversation, record: Record, last: Asked, number: Length | Number) -> bool:
+    """More of the amount that was asked of ("add 10 feet", to 40 ft of trim); of what else, it is asked to what it is put."""
+    name, _ = TOGETHER.get(last.topic.name, ("", ""))
+    amount = last.givens[name].value if name in last.givens else None
+    if not isinstance(number, Length) or not isinstance(amount, Length):
+        called = names_of(last.topic, last.givens.values())
+        sizes = [f"the {called[name]}" for name, given in told_of(last).items() if not isinstance(given.value, Enum)]
+        ask = f"Put {number.text} to which: {listed(['the answer', *sizes])}?"
+        put_asked(record, last.topic.name, f"{ask} Say “add {number.text} to that” for the answer, or say the other anew.")
+        return True
+    more = replace(amount, value=amount.value + number.to(amount.unit).value, text="")
+    givens = {**told_of(last), name: Given(name, more, "asked")}
+    c.finish(record, [c.worked(last, givens)], Question(last.topic.name))
+    record["say"] = spoken(f"With {last.topic.parameter(name).label} {reading(more.value, more.unit)}. ") + record["say"]
     return True
 
 
@@ -160,21 +192,12 @@ def _so_far(last: Asked) -> Part | None:
         other = last.givens.get("other")
         whole = filled_in(said.value, other.value if other else None)
         return Sum(TIMES, whole, Number(Fraction(last.times), "none")) if last.times > 1 and whole is not None else whole
-    return _length_of(last)
-
-
-def _length_of(last: Asked) -> Length | None:
-    """The exact length that was worked."""
-    worked = worked_out(last, last.givens).working
-    result = worked.result if worked else None
-    if result is None or result.value is None or result.unit not in LENGTH:
-        return None
-    return Length(Fraction(fraction(result.value)), result.unit, result.text.split(" (")[0])
+    return length_of(last)
 
 
 def _in_its_unit(number: Length | Number, last: Asked) -> Length | Number:
     """A bare number beside millimetres: whole, it is of those; a fraction is read off a tape."""
-    total = _length_of(last)
+    total = length_of(last)
     if total is None or total.unit != "mm" or isinstance(number, Length):
         return number
     return Length(number.value, "mm" if number.value.denominator == 1 else "in", number.text)

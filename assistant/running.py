@@ -24,7 +24,7 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
         return givens
     if topic.name != "tape arithmetic" or not _goes_on(said.value):
         return givens
-    total = _length_of(last)
+    total = length_of(last)
     if total is None:
         return givens
     gone_on = {**givens, "other": Given("other", total, "earlier")}
@@ -44,7 +44,7 @@ def _whole_numbers(part: Part) -> bool:
     return bool(bare) and all(leaf.value.denominator == 1 for leaf in bare)
 
 
-def _length_of(last: Asked) -> Length | None:
+def length_of(last: Asked) -> Length | None:
     """The exact answer of the question before, when it is a length."""
     worked = worked_out(last, last.givens)
     result = worked.working.result if worked.working else None

@@ -35,7 +35,7 @@ _TIMES: dict[str, str] = {
     "fasteners": "wall", "vent opening": "wall", "squares": "wall roof gable",
     "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
 }  # fmt: skip
-_TOGETHER = {
+TOGETHER = {
     "trim sticks": ("total", "wall run corner"), "sealant": ("length", "joint window bead"), "cladding boards": ("area", "wall"),
     "membrane rolls": ("area", "wall"), "soffit panels": ("run", "eave soffit side"),
 }  # fmt: skip
@@ -88,13 +88,13 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
     count = _count(found) if found else 0
     if found is None or not 2 <= count <= MOST or not _of_these(found, last):
         return False
-    name = _TOGETHER.get(last.topic.name, ("", ""))[0]
+    name = TOGETHER.get(last.topic.name, ("", ""))[0]
     if name and name in last.givens:
         before = last.givens[name].value
         more = replace(before, value=before.value * count, text="")
-        c.finish(record, [c.worked(last, {**_said(last), name: Given(name, more, "asked")})], Question(last.topic.name))
+        c.finish(record, [c.worked(last, {**told_of(last), name: Given(name, more, "asked")})], Question(last.topic.name))
     elif last.topic.name in _TIMES:
-        c.finish(record, [c.worked(replace(last, times=count), _said(last))], Question(last.topic.name))
+        c.finish(record, [c.worked(replace(last, times=count), told_of(last))], Question(last.topic.name))
     else:
         return False
     if record["outcome"] == "answered":
@@ -124,7 +124,8 @@ def _of_several(topic: Topic, times: int) -> Topic:
     return topic if times == 1 else replace(topic, work=work)
 
 
-def _said(last: Asked) -> dict[str, Given]:
+def told_of(last: Asked) -> dict[str, Given]:
+    """What was said, and no default."""
     return {name: given for name, given in last.givens.items() if given.source != "assumed"}
 
 
@@ -148,7 +149,7 @@ def _of_these(found: re.Match[str], last: Asked) -> bool:
     named = next((found[name] for name in _NAMED if found[name]), "")
     if not named:
         return True
-    words = {*(_TIMES.get(last.topic.name) or _TOGETHER.get(last.topic.name, ("", ""))[1]).split()}
+    words = {*(_TIMES.get(last.topic.name) or TOGETHER.get(last.topic.name, ("", ""))[1]).split()}
     said = {stem(token.text) for token in tokenize(last.text)}
     if found["alone"]:  # four rakes; two gables are none of a wall's
         return stem(named.lower()) in words & said

@@ -151,3 +151,28 @@ def test_a_price_after_what_has_none_is_a_cost() -> None:
 
 def test_lengths_to_add_up_are_no_sizes_of_the_wall_before() -> None:
     assert value(WALL, "add it up: 3 foot 4 and 7 foot 9") == 133
+
+
+@pytest.mark.parametrize(
+    ("lines", "found"),
+    [
+        (("trim sticks 40 ft, 12 ft sticks", "add 10 feet"), 5),
+        (("soffit panels 40 ft, 12 deep, 12 cover", "plus 2 feet"), 42),
+        (("squares 400 sq ft", "add 10 for waste"), 4.4),
+    ],
+)
+def test_more_of_an_amount_is_added_to_it(lines: tuple[str, ...], found: float) -> None:
+    assert value(*lines) == pytest.approx(found)
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("squares 400 sq ft", "add 10"),
+        ("equal spacing 7 pieces 3 1/2 wide in 96", "plus an inch"),
+        ("fastener length through 3/4 siding 1 1/4 penetration", "plus 1/4"),
+        ("course layout 9 ft, 6 exposure", "plus 2 inches"),
+    ],
+)
+def test_what_is_added_takes_no_given_s_place(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["ask"].startswith("Put ")
