@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from itertools import pairwise
+from itertools import pairwise, product
 
 from intents.chart import Chart
 from intents.question import Heard, Question
@@ -38,7 +38,7 @@ _ONE_WAY = frozenset(
     "lean lean-to leanto skillion porch verandah veranda awning canopy monopitch mono pent dormer carport deck monoslope bay"
     " ramp".split()
 )
-_ONE_SLOPE = [(one, slope) for one in ("one", "single") for slope in ("slope", "way", "pitch", "side")]
+_ONE_SLOPE = frozenset(product(("one", "single"), ("slope", "way", "pitch", "side")))
 _SURELY_ONE = frozenset("lean lean-to leanto skillion monopitch mono pent monoslope".split())
 _ONES = frozenset(("run", "runs", "half"))
 _GABLES = _BUILDINGS | _WIDE | _SPANS
@@ -126,18 +126,26 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
         return ["RAFTER"] if not _LONG.isdisjoint(near) or not _RAFTERS.isdisjoint(after[:2]) else ["RUN", "RAFTER"]
     if question.topic == HIP and not _RISES.isdisjoint({*before[:2], *after[:1]}):
         return ["RISE"]
-    own_house = after[:1] and after[0] in _BUILDINGS - _ROOFS and question.topic != SLOPED  # rises 8 ft over a 32 foot house
+    return _across(chart, question.topic, before, after)
+
+
+def _across(chart: Chart, topic: str, before: list[str], after: list[str]) -> list[str]:
+    """The ways to mean what may be the whole width of a building: a span, a house 32 foot wide, a shed."""
+    near = {*before, *after}
+    houses = _BUILDINGS - _ROOFS
+    own_house = after[:1] and after[0] in houses and topic != SLOPED  # rises 8 ft over a 32 foot house
     spans = bool(own_house) or not _SPANS.isdisjoint({*before[:3], *after[:2]})
-    if after[:1] == ["deep"] and not (_BUILDINGS - _ROOFS).isdisjoint(near) and question.topic != SLOPED:
-        spans = True
-    if not spans and _WIDE.isdisjoint(near):
+    spans = spans or (after[:1] == ["deep"] and not houses.isdisjoint(near) and topic != SLOPED)
+    if (not spans and _WIDE.isdisjoint(near)) or (topic != HIP and _one_way(chart, _ONE_WAY)):
         return []
-    one_way = not _ONE_WAY.isdisjoint(chart.words) or any(pair in _ONE_SLOPE for pair in pairwise(chart.words))
-    if question.topic != HIP and one_way:
-        return []
-    if spans or not _BUILDINGS.isdisjoint(near) or question.topic == HIP:
+    if spans or not _BUILDINGS.isdisjoint(near) or topic == HIP:
         return ["GABLE"]
-    return ["RUN", "GABLE"] if not _EITHER.isdisjoint(near) or (question.topic == PITCH and after[:1] == ["width"]) else []
+    return ["RUN", "GABLE"] if not _EITHER.isdisjoint(near) or (topic == PITCH and after[:1] == ["width"]) else []
+
+
+def _one_way(chart: Chart, names: frozenset[str]) -> bool:
+    """Whether the roof falls one way: it has one of the names of such, or one slope."""
+    return not names.isdisjoint(chart.words) or not _ONE_SLOPE.isdisjoint(pairwise(chart.words))
 
 
 def _width_told(chart: Chart, question: Question, width: Heard) -> list[str]:
@@ -151,13 +159,12 @@ def _width_told(chart: Chart, question: Question, width: Heard) -> list[str]:
         return ["RAFTER"]
     if before[:1] in _IS and "to" in before and not _RIDGES.isdisjoint(before) and _GABLES.isdisjoint(near):
         return ["RUN"]  # from the plate in to the ridge
-    pairs = {*pairwise(chart.words)}
-    one_way = not _SURELY_ONE.isdisjoint(chart.words) or not pairs.isdisjoint(_ONE_SLOPE)
     gabled = not {"gable", "gables"}.isdisjoint(chart.words)
     runs = not _ONES.isdisjoint(near) and before[1:2] != ["rake"] and _GABLES.isdisjoint({*before[:1], *after[:1]})
-    if runs or (one_way and not gabled):
+    if runs or (not gabled and _one_way(chart, _SURELY_ONE)):
         return ["RUN"]
-    return ["RUN", "GABLE"] if ("shed", "roof") in pairs and not gabled else []  # some call any roof of one slope so
+    shed = not gabled and ("shed", "roof") in pairwise(chart.words)  # some call any roof of one slope so
+    return ["RUN", "GABLE"] if shed else []
 
 
 def _beside(chart: Chart, at: int, step: int, most: int) -> list[str]:
