@@ -11,7 +11,7 @@ from dataclasses import replace
 from intents.chart import Chart
 from intents.consulting import numbers_in
 from intents.left_out import quantities
-from intents.listed_totals import AMOUNTS, THEM
+from intents.listed_totals import AMOUNTS, PLACES, THEM
 from intents.question import Heard, Question
 from intents.second_reader import places_of
 from solvers.quantities import Area, Length
@@ -29,6 +29,7 @@ _PRICED = frozenset(  # one of these tells that a bare number may be money
 )
 _PARTS = frozenset("dormer dormers cheeks gables chimneys skylights eaves rakes".split())
 _EAVES, _RUNS = frozenset(("soffit panels", "trim sticks")), frozenset("eave eaves run fascia soffit".split())
+_OVERHANGS, _PANELS = frozenset(("overhang", "overhangs")), frozenset("panel panels cover coverage wide long".split())
 _NEAR = 4  # words from "each" to how many there are
 MOST_SQUARES = 150  # no job here is larger; "520 square" is square feet
 LEAST_FEET = 12  # a bare number from here on is taken for inches beside feet (listed.with_units)
@@ -44,6 +45,8 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
     price = question.givens.get("price") if question.topic == "cost" else None
     if price is not None and price.text[:1].isdecimal() and price.text[-1:].isdecimal() and _PRICED.isdisjoint(chart.words):
         return [price.text]  # 3 of 12 boards are bad
+    if question.topic == "soffit panels" and (other := _other_depth(chart, question)):
+        return other
     if question.topic in AMOUNTS and (left := _of_them(chart, question)):
         return left
     if question.topic == "course layout":
@@ -61,6 +64,16 @@ def _aimed_at(chart: Chart, question: Question) -> list[str]:
     if exposure.start < meant.end and exposure.end > meant.start:
         return []
     return [chart.said(size.start, size.end) for size in quantities(chart, *places_of(chart, meant))]
+
+
+def _other_depth(chart: Chart, question: Question) -> list[str]:
+    """How deep the other eave is, where it was taken for a panel's size: front overhang 16 inches, back 24."""
+    found = [question.givens[name] for name in ("cover", "panel_length") if name in question.givens]
+    placed = ((heard, places_of(chart, heard)) for heard in found if heard.end > heard.start)
+    return [
+        heard.text for heard, (start, end) in placed
+        if chart.words[start - 1] in PLACES | _OVERHANGS and _PANELS.isdisjoint(chart.words[end : end + 2])
+    ]  # fmt: skip
 
 
 def _of_them(chart: Chart, question: Question) -> list[str]:

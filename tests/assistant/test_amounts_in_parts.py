@@ -32,6 +32,7 @@ def answer(said: str) -> float | None:
         ("trim sticks for 120 ft and 16 foot sticks", 8),
         ("trim sticks: front and back 40 feet each, 12 foot sticks", 7),
         ("trim sticks: front and back 40 feet, 12 foot sticks", None),
+        ("soffit panels, eaves 40 ft, front overhang 16 inches and back 24 inches, 12 cover", None),
         ("soffit panels front and back 14 ft and 22 ft, 12 deep, 12 cover", 36),
         ("soffit 40 ft run, overhang 2 ft front and back, 12 inch cover, panels?", 40),
         ("north wall 40 ft long, east wall 9 ft high, area", 360),
