@@ -12,7 +12,7 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
-from assistant.record import Record, listed, value_line
+from assistant.record import Record, given_lines, listed
 from assistant.said_over import places_of
 from assistant.speech import spoken
 from assistant.ways import Way, same_answer
@@ -169,13 +169,19 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
     """The question of both together where it is whole, is asked by the last line, and uses what was stated."""
     found = [q for q in c.read(told + text).questions if q.score > 0]
     best = found[0] if found else None
-    if best is None or best.unplaced or best.lacking or best.claim:
+    if best is None or best.unplaced or best.lacking or best.claim or _names_another(c, text, best):
         return None
     _take_all_layers(best, told)
     asks = set(best.words) & {token.text for token in tokenize(text)}
     uses = any(heard.start < len(told) for heard in best.givens.values())
     right = asks and uses and _all_used(best, told, text) and _all_layers(best, told)
     return best if right and not _kept_as_another(c, best, told) else None
+
+
+def _names_another(c: Conversation, text: str, best: Question) -> bool:
+    """Whether the line asks by its whole name for another thing than both together do: gable height, after a rake length."""
+    alone = next((q for q in c.read(text).questions if q.score > 0), None)
+    return alone is not None and alone.topic != best.topic and set(alone.topic.split()) <= set(alone.words)
 
 
 def _take_all_layers(question: Question, told: str) -> None:
@@ -223,6 +229,6 @@ def _answer(c: Conversation, record: Record, ways: list[Way], question: Question
     way = Way(replace(way.asked, givens=known), replace(way.worked, givens=said))
     record["ask"], c.pending = "", None
     c.finish(record, [way], question)
-    labels = [(way.asked.topic.parameter(given.name).label, given) for given in way.worked.givens if given.name in early]
-    named = [f"{label} {value_line(given.value)[2].split(' (')[0]}" for label, given in labels]
+    early_lines = [line for line in given_lines(way.worked.topic, way.worked.givens) if line["from"] == "earlier"]
+    named = [f"{line['name']} {line['text'].split(' (')[0]}" for line in early_lines]
     record["say"] = spoken(f"With {listed(named, 'and')}. ") + record["say"]

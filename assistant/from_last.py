@@ -36,11 +36,19 @@ def carried(base: Asked, parameters: Sequence[Parameter]) -> dict[str, Given]:
         kept = base.topic.parameter(name).slot.kept
         if kept and given.source != "assumed":
             known[kept] = given
-    return {
+    found = {
         p.name: Given(p.name, known[p.slot.kept].value, known[p.slot.kept].source)
         for p in parameters
         if p.slot.kept in known and isinstance(known[p.slot.kept].value, p.kind)
     }
+    for told in (p for p in base.topic.parameters if p.slot.names and p.name in base.givens):
+        same = next((p for p in parameters if p.kind is told.kind and p.slot.names in found), None)
+        if same is not None:
+            found[same.name] = base.givens[told.name]
+        else:  # a run that stood for the gable's width is no width elsewhere
+            kept = base.topic.parameter(told.slot.names).slot.kept
+            found = {p.name: found[p.name] for p in parameters if p.name in found and p.slot.kept != kept}
+    return found
 
 
 def pointed(c: Conversation, text: str, question: Question) -> Asked | None:

@@ -203,9 +203,17 @@ def test_which_it_is_may_be_said_in_the_words_it_was_asked_in(reply: str, pitch:
         ("how high does a 5/12 climb in 16 ft of rafter", "and 13 ft", 60),
         ("rake length 6/12, run of 12 ft", "and 30 ft wide", 201.246),
         ("rise at 6/12 in 12 ft run", "and over a 30 ft span", 90),
+        ("rake length 6/12, run of 12 ft", "gable height", 72),
+        ("rake length 6/12, gable 24 ft wide", "gable height", 72),
     ],
 )
 def test_a_change_says_anew_what_the_length_is(line: str, change: str, value: float) -> None:
     c = Conversation()
     c.answer(line)
     assert c.answer(change)["answer"]["value"] == pytest.approx(value, abs=0.1)
+
+
+def test_a_run_that_stood_for_a_width_is_no_width_elsewhere() -> None:
+    c = Conversation()
+    c.answer("rake length 6/12, run of 12 ft")
+    assert c.answer("and the gable area")["ask"] == "What is the width of the gable?"
