@@ -32,6 +32,7 @@ _EAVES, _RUNS = frozenset(("soffit panels", "trim sticks")), frozenset("eave eav
 _OVERHANGS, _PANELS = frozenset(("overhang", "overhangs")), frozenset("panel panels cover coverage wide long".split())
 _NEAR = 4  # words from "each" to how many there are
 MOST_SQUARES = 150  # no job here is larger; "520 square" is square feet
+_FAR = 2  # times an exposure; "24 or 25" are so many courses
 LEAST_FEET = 12  # a bare number from here on is taken for inches beside feet (listed.with_units)
 
 
@@ -59,11 +60,12 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
 def _aimed_at(chart: Chart, question: Question) -> list[str]:
     """An exposure that is aimed at beside another that was taken: aiming for 7 but never over 7 1/4."""
     meant, exposure = question.givens.get("meant"), question.givens.get("exposure")
-    if meant is None or exposure is None or meant.end <= meant.start:
+    if meant is None or meant.value != "TARGET" or exposure is None or meant.end <= meant.start:
         return []
     if exposure.start < meant.end and exposure.end > meant.start:
         return []
-    return [chart.said(size.start, size.end) for size in quantities(chart, *places_of(chart, meant))]
+    sizes = quantities(chart, *places_of(chart, meant))
+    return [chart.said(r.start, r.end) for r in sizes if r.value.value < _FAR * exposure.value.value]  # type: ignore[union-attr]
 
 
 def _other_depth(chart: Chart, question: Question) -> list[str]:
