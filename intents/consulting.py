@@ -39,6 +39,7 @@ SUMMED = 0.9  # how sure a sum that no rule fits must be, to be answered: of tho
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
+ALL_BUT_CERTAIN = 0.8  # the share from which on a topic is believed that no word names: 50 F 90 percent
 CONVERSION = "conversion"
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
@@ -194,20 +195,29 @@ def _read_again(
     if same and _out_of_list(top, question):
         return
     said = (chart.weighs & ~chart.numbers).bit_count()
+    unnamed = top is None and said < SAID
+    turned = question.topic == CONVERSION and "value" in question.givens  # into what, the words tell, or nothing does
     if question.topic == second_sums.TOPIC:
         if likely < (CERTAIN if said < SAID else MAYBE) or second.sure < SETTLED:
             return
         question.lacking = int(second.sure < SUMMED or likely < MOSTLY or not said)
-    elif top is None and said < SAID:
+    elif unnamed and (likely < ALL_BUT_CERTAIN or turned):
         return
     elif question.whole:
         if not same and (likely < POSSIBLE or (2 * mine >= likely and top and top.complete and _drops(chart, top, question))):
             return  # the diagonal that was measured is none of a square check's, but it was said
-        question.lacking = int(not same and (likely < READ or second.sure < ROLES))
-    elif not (_less(question, top) if same and top else likely >= CERTAIN):
+        question.lacking = int(not same and (likely < READ or second.sure < ROLES or (unnamed and likely < CERTAIN)))
+    elif not _may_lack(top if same else None, question, likely, CERTAIN if turned or (top and top.score > 0) else MOSTLY):
         return
     question.score = AHEAD + max(0.0, top.score if top else 0.0)
     reading.questions = [question]
+
+
+def _may_lack(top: Question | None, question: Question, likely: float, least: float) -> bool:
+    """Whether what a question lacks is asked for: less than `top`, the grammar's reading, lacks, or the topic is likely."""
+    if top is None:
+        return likely >= least
+    return _less(question, top) or (top.score <= 0 and likely >= MOSTLY)
 
 
 def _out_of_list(top: Question | None, question: Question) -> bool:
