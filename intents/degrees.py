@@ -82,7 +82,7 @@ def _unscaled(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]:
     """Bare degrees: an angle first, a temperature or a change of one if the topic wants that."""
     stop, sign = _change_end(line, end)
     value = head.value
-    if not _LEANING.isdisjoint(line.words[max(0, i - 2) : i]):
+    if not _LEANING.isdisjoint(line.words[max(0, i - 2) : i]) or line.words[end : end + 2] == ["rise", "?"]:
         stop = end  # run 7-2, angle 34 deg, rise: no rise of 34 degrees
     if stop > end:
         yield _change(i, stop, sign * value, "dF", _UNSAID * head.sure)

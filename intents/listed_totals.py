@@ -36,6 +36,7 @@ _THE = frozenset(("the", "my", "our"))
 _PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", "around", "along"))
 _JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
 _TAKEN = frozenset("total altogether combined all together overall between".split())  # the size is of them all already
+_THE_LOT = {("the", "pair"), ("the", "lot"), ("for", "both"), ("for", "two"), ("the", "two")}  # and so it is with these
 _COME, _ARE = frozenset("come comes coming came total".split()), frozenset(("is", "are"))
 _ABOUT = frozenset("to about just".split())
 _SET = frozenset("the all my our his her their these those".split())  # before a count: the four walls there are
@@ -116,8 +117,9 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
                     continue
                 joined = all(word in _JOINTS for word in listing.words[end:at])
                 said = listing.words[end : end + 1] != [","] and joined and at > end
-                if _TAKEN & set(listing.words[size.end : size.end + 3]):
-                    if joined and "between" in listing.words[size.end : size.end + 2]:  # two walls, 560 square feet between them
+                lot = tuple(listing.words[size.end : size.end + 2]) in _THE_LOT
+                if lot or _TAKEN & set(listing.words[size.end : size.end + 3]):
+                    if joined and (lot or "between" in listing.words[size.end : size.end + 2]):  # 560 square feet between them
                         assert isinstance(size.value, Length | Area)
                         yield _times(listing, i, size.end, size, 1, SURE)
                     continue

@@ -29,7 +29,7 @@ _PIECE = re.compile(
     rf"|(?P<comma>{_COMMA})"
     rf"|(?P<number>{_NUMBER})"
     r"|(?P<centres>o\.c\.|o\.c|o/c)(?![^\W_])"
-    r"|(?P<power>(?:mm|cm|m|ft|in)[23])(?![0-9./\"'])"
+    r"|(?P<power>(?:mm|cm|m|ft|in)[23])(?![0-9/\"']|\.[0-9])"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)?)"
     r"|(?P<inches>'')"
     r"|(?P<sign>[^\s\w])"

@@ -29,6 +29,16 @@ def test_two_values_no_word_names_are_enough_where_only_one_topic_has_such() -> 
 
 
 @pytest.mark.parametrize(
+    ("line", "topic", "value"),
+    [("731 ft². squares, standard waste", "squares", 8.04), ("2.95 m run. 22.5 deg. rise?", "rise over a run", 1222)],
+)
+def test_a_stop_after_a_unit_is_no_part_of_the_size(line: str, topic: str, value: float) -> None:
+    record = Conversation().answer(line)
+    assert (record["outcome"], record["topic"]) == ("answered", topic)
+    assert record["answer"]["value"] == pytest.approx(value, rel=1e-3)
+
+
+@pytest.mark.parametrize(
     "line", ["70 F 30 bags", "how many bundles for the shed", "is a corner like this one tight enough", "22 ounces to grams"]
 )
 def test_other_lines_of_few_words_are_still_declined(line: str) -> None:

@@ -29,6 +29,7 @@ def found(text: str, kind: str) -> list[tuple[float, ...]]:
         ("four joints of 11 ft", [(44.0,)]),
         ("both eaves, 36 ft, 12 in deep", [(72.0, 36.0)]),
         ("both eaves, 72 ft in all", []),
+        ("both eaves, 72 ft the pair", [(72.0,)]),
         ("two windows 3 ft by 4 ft each", []),
         ("16 courses 32 ft each", []),
     ],
@@ -41,6 +42,8 @@ def test_runs_of_one_length_are_added_up(text: str, feet: list[tuple[float, ...]
     ("text", "feet"),
     [
         ("three walls at 320 square feet each", [(960.0,)]),
+        ("two walls, 540 square feet the pair", [(540.0,)]),
+        ("three walls, 540 square feet", [(1620.0, 540.0)]),
         ("lake wall is 432 sq ft and the ramp wall 268 sq ft, how many together", [(700.0,)]),
         ("640 sq ft less 84 sq ft of openings together", []),
         ("300 sq ft at 2 pounds a square foot all together", []),
