@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts, replies
-from assistant.acts.memory import keep, short
+from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, say_what_it_is
 from assistant.heard_all import unheard
@@ -20,6 +20,7 @@ from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
 from assistant.story import told_changes
+from assistant.told_values import tells_only, told_anew
 from assistant.units_kept import in_its_unit, openings, unit_only
 from intents.chart import LIGHT, chart_of
 from intents.fitting import STEEPEST_RISE, TAKEN
@@ -67,8 +68,12 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return False
     if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
         return True
-    if c.last is None or (questions and questions[0].whole):
+    if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
         return False
+    anew = told_anew(text, c.last)
+    if anew is not None:
+        _work_again(c, record, Wanted(text, led=True), [anew])
+        return True
     return any(_ask_again(c, record, text, wanted, questions) for wanted in told_changes(c, text, _wanted(text, said), c.last))
 
 
@@ -182,6 +187,7 @@ def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> b
     if line is not None:
         c.kept_by.append((record, {name: c.just_kept[name]}))
         put_noted(record, "remember", f"Kept for this job: {line}")
+        asked_again(talk)
     return True
 
 

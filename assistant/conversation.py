@@ -193,6 +193,8 @@ class Conversation:
             return False
         if said.topic in acts.VALUES and replies.doubted(self, record, text):
             return True
+        if not hearing.comparable(self.last, said, text) and changes.change(self, record, text, None, questions):
+            return True
         if said.topic == "remember":
             self.just_kept = {}
         return acts.perform(self, record, said, text)

@@ -17,7 +17,7 @@ from intents.phrases import compiled
 from intents.question import Question, Reading
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Angle, Pitch, Quantity
+from solvers.quantities import LENGTH, Angle, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -60,6 +60,8 @@ _HEARSAY = re.compile(
 )
 MOST_TOLD = 18  # in 12, or degrees: a bare number over it told of a roof is no pitch, but how warm it is or how long
 SURE = 0.9  # how sure a pitch is that a story is told about
+MUCH_NEARER = 3  # times nearer to what was given than to the answer
+_FIRST_PERSON = re.compile(r"\b(?:i|we|mine|ours|my (?:sums|maths?|count|tape|calculator|phone)|i've|i'd)\b", re.IGNORECASE)
 NOWHERE_NEAR = 4  # times more or less
 WEAK = 1.0  # under this a question is hardly one
 _AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
@@ -263,6 +265,24 @@ def _of_a_given(last: Asked, text: str) -> bool:
         return False
     given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
     return any(abs(value.value - said[0].value) * 4 < value.value for value in given)
+
+
+def comparable(last: Asked | None, said: Said, text: str) -> bool:
+    """Whether a number said of somebody's can stand beside the answer; "engineer says an inch and a half in", near what was
+    given and far from what was worked, is rather a given as it is now."""
+    answer = last.record.get("answer") if last else None
+    if said.topic != "compare" or last is None or not answer or _FIRST_PERSON.search(text):
+        return True
+    values = [row.value for row in said.values.get("value", ()) if isinstance(row.value, Quantity)]
+    mine = in_unit(said.values.get("value", ()), answer["unit"])
+    if not values or mine is None or answer["unit"] in ("yesno", "word"):
+        return not values
+    given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
+    pairs = [(value, one) for one in given for value in values[:1] if value.unit in one.units or value.unit == "none"]
+    apart = [abs((value.to(one.unit) if value.unit in one.units else value).value - one.value) * LENGTH.get(one.unit, 1)
+             for value, one in pairs]  # fmt: skip
+    off = abs(mine - answer["value"]) * float(LENGTH.get(answer["unit"], 1))
+    return all(one * MUCH_NEARER >= off for one in apart)
 
 
 def _names_a_place(last: Asked, text: str) -> bool:

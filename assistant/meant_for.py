@@ -9,16 +9,25 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.said_over import FAR, NEAR, places_of, twins, word_before
+from assistant.told_values import of_the_house
 from intents.fitting import TAKEN, fit
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
-from solvers.quantities import Count, Length, Number, Quantity
+from intents.tokens import tokenize
+from solvers.quantities import Count, Length, Money, Number, Quantity
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
+# What is the same on every wall, and so is no other wall's own size.
+OF_NO_WALL = ("stud spacing", "fastener spacing", "exposure", "stock length", "board length", "waste", "kerf", "lap", "saw limit")
+_CHARGE = re.compile(  # they've put them up to 31
+    r"\b(?:they|yard|supplier|merchant|shop|he|she)(?:['’]ve|['’]s|['’]re| have| has| are| is)? (?:now |just )?"
+    r"(?:put|mark|charg|ask|quot|want|jack|bump)\w*\b",
+    re.IGNORECASE,
+)
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
@@ -143,8 +152,12 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
 
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
+    priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
+    house = of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,
+        lambda given: priced and isinstance(given.value, Money),
+        lambda given: not house or last.topic.parameter(given.name).slot.kept not in OF_NO_WALL,
         lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
@@ -159,7 +172,8 @@ def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
     """The one place that was said without a unit, for a number that is too; the 12 of "12 by 16 foot" has one."""
     heard = last.record.get("heard", "").lower()
     values = {name: last.givens[name].value for name in places if new.unit == "none"}
-    bare = [name for name, value in values.items() if said_bare(value) and not shared_unit(value.text, heard)]
+    bare = [name for name, value in values.items()
+            if (said_bare(value) or said_in_parts(value)) and not shared_unit(value.text, heard)]  # fmt: skip
     return bare if len(bare) == 1 else places
 
 
@@ -174,6 +188,11 @@ def said_bare(value: Quantity) -> bool:
     said = numbers_in(text)
     whole = len(said) == 1 and said[0].kind == "number" and said[0].value.value.denominator == 1  # type: ignore[union-attr]
     return whole or text.replace(".", "").isdecimal()
+
+
+def said_in_parts(value: Quantity) -> bool:
+    """Whether a length was said as a number and a part with no unit: "6 and a half"."""
+    return [row.end - row.start for row in numbers_in(value.text)[:1] if row.kind == "number"] == [len(tokenize(value.text))]
 
 
 def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:

@@ -14,7 +14,8 @@ from assistant.change_words import takes_none_such
 from assistant.meant_for import labelled
 from assistant.said_over import places_of
 from intents.question import Heard, Question
-from solvers.quantities import Length, Number, Quantity
+from intents.tokens import tokenize
+from solvers.quantities import Count, Length, Number, Quantity
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -39,6 +40,12 @@ _ONE_MORE = re.compile(
     r"(?!.*\b(?:windows?|doors?|openings?|vents?|garage)\b)[^,;]+",
     re.IGNORECASE,
 )
+_ADDED = re.compile(
+    r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|need|want|we['’]ll|i['’]ll|have|with|can|you|please)[ ,]+)*"
+    r"(?P<add>(?:(?:add(?: on| in)?|plus|throw in|put on)\s+)?(?:another|an extra)?)\s*(?P<n>\d+|[a-z]+(?:[ -][a-z]+)?)"
+    r"(?P<more> (?:more|extra|another|additional))? (?P<noun>[a-z]+)(?: to (?:it|that))?",
+    re.IGNORECASE,
+)
 _BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows, or nothing
 
 
@@ -52,6 +59,9 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
         return []  # another wall's sizes, and no new sizes of this one
     if len(said) != 1:
         return None
+    added = _so_many_more(f"{wanted.lead} {wanted.rest}", last)
+    if added is not None:
+        return [added]
     by = _BY.match(wanted.rest[said[0].end :])
     if by is None or not (wanted.led or by[2]):
         return None
@@ -65,6 +75,21 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     size = step.to(before.unit).value if step.unit in before.units else step.value
     value = replace(before, value=before.value + (size if word in _MORE else -size), text="")
     return [Question(last.topic.name, {name: Heard(value, 0, len(wanted.rest), wanted.rest)}, 1.0)]
+
+
+def _so_many_more(text: str, last: Asked) -> Question | None:
+    """The last question with so many more of the things it counted: "add 12 boards", "I need 6 more sheets"."""
+    found = _ADDED.fullmatch(text.strip(" .!?"))
+    counts = [(name, given.value) for name, given in last.givens.items() if isinstance(given.value, Count)]
+    if found is None or not (found["add"] or found["more"]) or len(counts) != 1 or last.givens[counts[0][0]].source == "assumed":
+        return None
+    said, (name, count) = places_of(found["n"]), counts[0]
+    counted = [tokenize(last.text[place.end :])[:1] for place in places_of(last.text) if place.value.value == count.value]
+    named = [token[0].text.removesuffix("s") for token in counted if token] == [found["noun"].lower().removesuffix("s")]
+    if not named or len(said) != 1 or not isinstance(said[0].value, Number) or said[0].value.value.denominator != 1:
+        return None
+    value = replace(count, value=count.value + said[0].value.value, text="")
+    return Question(last.topic.name, {name: Heard(value, 0, len(text), text)}, 1.0)
 
 
 def _meant(wanted: Wanted, last: Asked, word: str, step: Quantity) -> str:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
@@ -178,8 +179,8 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
         c.finish(record, [_without(c, pending)], Question(pending.ways[0].worked.topic.name))
         return True
     way = chosen_way(text, pending.ways)
-    if way is None:
-        return False
+    if way is None or unheard(text, [given for one in pending.ways for given in one.asked.givens.values()]):
+        return False  # "I mean 24 foot by 32" is none of the ways to take 24 by 30
     settled = replace(way.asked, meant=way.asked.meant.union(differences(pending.ways)))
     c.finish(record, [replace(way, asked=settled)], Question(way.worked.topic.name))
     return True

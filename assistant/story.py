@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, targets_of
 from assistant.said_over import Place, places_of, stem
+from assistant.told_values import holds_now, likely, size_named
 from intents.matcher import read_as
 from intents.talk import numbers_in
 from intents.tokens import tokenize
@@ -31,15 +32,19 @@ _NOW = re.compile(
     rf"|\b{_PEOPLE}(?: \w+)?(?: now)? (?:only |really |just )*"
     r"(?:wants?|needs?|would like|asks? for|prefers?|says? (?:i|we|it) (?:only |just )?needs?)"
     r"|\b(?:gone|went|goes|going|come|came|dropped|moved|bumped|it'?s|is|are) (?:up|down|back) to"
+    r"|\b(?:put|pushed|bumped|brought|knocked|moved|took|taken|changed|cut) (?:it|them|that|those|the \w+)"
+    r"(?: up| down| out| back| in)? to"
     r"|\bit'?s now|\bis now|\bnow it'?s"
     r"|\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)"
     r"|\b(?:turns|turned) out (?:it'?s|to be|it is|it was)"
     r"|\b(?:other|that|this|next|second) (?:one|side|wall|end|window|door|roof|gable|corner|board|piece|run)(?:'?s| is| was)?"
-    r")(?: only| just| about| a full| really)?\W*$",
+    r")(?: only| just| about| a full| really)?"
+    r"(?: (?:no|not) (?:more|less|longer|over) than| at (?:most|least)| (?:under|over))?\W*$",
     re.IGNORECASE,
 )
 _AGAIN = re.compile(
-    r"\b(?:so |and |now |then )*(?:at that|what then|what now|how about (?:that|then|now)|where does that (?:leave|put) (?:me|us)"
+    r"\b(?:so |and |now |then )*(?:at that|what (?:then|now|there|here)|how about (?:that|then|now)"
+    r"|where does that (?:leave|put) (?:me|us)"
     r"|what (?:does|would|will) (?:that|it) (?:make(?: it)?|be|come to|do(?: to it)?)(?: now| then)?"
     r"|what'?s that(?: come to| make)?(?: now| then)?)\W*$",
     re.IGNORECASE,
@@ -47,8 +52,12 @@ _AGAIN = re.compile(
 _WANTS = re.compile(
     rf"\b{_PEOPLE}(?:'d| would| really| now| only)* (?:wants?|wanted|likes?|prefers?|asked for|is after)\b(?! to)", re.IGNORECASE
 )
+_SO_MANY_MORE = re.compile(r"\b(?:more (?!than\b)[a-z]+|extra [a-z]+|left|spare)\W*$", re.IGNORECASE)  # I need 2 more boards
 _FORGOT = re.compile(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
-_TAIL_ENDS = frozenset("so and now then would is was but because since apparently instead if with like by please though".split())
+_TAIL_ENDS = frozenset(
+    "so and now then would is was but because since apparently instead if with like by please though altogether total overall "
+    "actually today here my look looks might could max tops".split()
+)
 _SIZES = frozenset("high tall long wide deep thick apart across off each".split())
 _LED = frozenset("if what with for in were was we would had i they gone went go used using use it of made than".split())
 MOST_BESIDE = 6  # words that may stand with a choice: steel like I wanted to
@@ -57,7 +66,7 @@ MOST_BESIDE = 6  # words that may stand with a choice: steel like I wanted to
 def tells_a_change(topic: str, text: str) -> bool:
     """Whether what sounds like other talk tells a change: "the fella says a quarter deep, so what then" compares nothing,
     and "I forgot there's a foot of overhang" asks for nothing back."""
-    if topic == "compare" and _WANTS.search(text):
+    if topic == "compare" and (_WANTS.search(text) or _SO_MANY_MORE.search(text)):
         return True  # what is wanted is no measure of what is
     how = {"compare": _AGAIN, "explain": _FORGOT, "recall": _FORGOT}.get(topic)
     return how is not None and bool(how.search(text)) and bool(numbers_in(text))
@@ -75,17 +84,27 @@ def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked)
         return
     before = text[: place.start].split()
     lead = [word for word in before[-1:] if not tail and _named(word, last)]
-    rest = " ".join([*lead, text[place.start : place.end], *tail])
-    told = Wanted(rest, led=True, sure=True)
+    number = text[place.start : place.end]
+    told = Wanted(" ".join([*lead, number, *tail]), lead=text[: place.start], led=True, sure=True)
     targets = targets_of(told, last)
+    plainly = not (_NOW.search(text[: place.start]) or _AGAIN.search(text))
+    size = size_named(text, last) if plainly else ""
+    if size:
+        yield Wanted(f"{size} {number}", led=True, sure=True)
+        return
+    if plainly and targets and not (len(targets) == 1 and likely(text, place, targets[0], last)):
+        return
     if len(targets) == 1 or (not targets and place.value.unit != "none"):  # 15 percent can only be the waste
         yield told
+    if plainly and targets and last.givens[targets[0]].source != "assumed":
+        yield Wanted(f"{last.topic.parameter(targets[0]).label} {number}", led=True, sure=True)
 
 
 def _new_number(text: str, last: Asked) -> Place | None:
     """The one number that the line says holds now; every other in it is the same, or one that was given."""
     places = places_of(text)
     led = [place for place in places if _NOW.search(text[: place.start])]
+    led = led or [place for place in places if holds_now(text, place, last)]
     asked = bool(_AGAIN.search(text))
     fresh = [place for place in places if unheard(text[place.start : place.end], last.givens.values())]
     if not fresh or not (led or asked) or len({place.value.value for place in fresh}) != 1:
@@ -106,6 +125,8 @@ def _tail(text: str, place: Place, last: Asked) -> list[str] | None:
         if token.text == "of" and not tail:  # a foot of overhang
             tail.append(token.text)
             continue
+        if token.text == "in" and not text[place.end + token.end :].strip(" .!"):
+            break  # an inch and a half in
         if not _named(token.text, last):
             return None
         tail.append(token.text)

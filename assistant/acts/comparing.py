@@ -33,7 +33,7 @@ def compare(talk: Talk) -> None:
     if not record or not answer:
         put_asked(talk.record, "compare", NOTHING)
         return
-    if answer["value"] is None:
+    if answer["value"] is None or answer["unit"] == "yesno":
         put_noted(talk.record, "compare", f"Mine is a word, {answer['text']}: there is no number to set beside yours")
         return
     if "value" not in talk.said.words:

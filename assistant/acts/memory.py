@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
 from fractions import Fraction
 
 from assistant.acts import Talk, act
@@ -10,12 +12,16 @@ from assistant.acts.manners import why_needed
 from assistant.facts import value_for
 from assistant.pending import Pending
 from assistant.record import listed, put_asked, put_declined, put_noted
+from assistant.usual import unusual
+from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.errors import Refusal
 from solvers.quantities import Quantity
 from solvers.rounding import SIXTEENTH, reading
 
 EVERYTHING = "everything"
+# The roof's got 12 sheets on it: so many things, and no value of its own.
+_COUNTS = re.compile(r"\d\s+(?!inches|feet|degrees|cent(?:re|er)s|metres|meters|mils|footers|in\b)[a-z]+s\b", re.IGNORECASE)
 LIKELY = 0.8  # how sure a pitch is that is said of a gable
 
 
@@ -37,6 +43,34 @@ def remember(talk: Talk) -> None:
         kept.append(line)
     talk.conversation.kept_by.append((talk.record, dict(talk.conversation.just_kept)))
     put_noted(talk.record, "remember", f"Kept for this job: {listed(kept, 'and')}")
+    asked_again(talk)
+
+
+def asked_again(talk: Talk) -> None:
+    """The question before worked again, where it was given what is now kept as another value: "we dropped the exposure to 6"."""
+    c = talk.conversation
+    last = c.last if c.last and len(c.just_kept) == 1 else None
+    name, value = next(((name, c.facts.values[name]) for name in c.just_kept if name in c.facts.values), ("", None))
+    found = [
+        given for given in (last.givens.values() if last and last.record.get("answer") else ())
+        if last and name == last.topic.parameter(given.name).slot.kept and given.source != "assumed"
+    ]  # fmt: skip
+    if last is None or len(found) != 1 or value is None or _COUNTS.search(talk.text) or _same(found[0].value, value):
+        return
+    new = replace(value, text=talk.said.words.get("value", ""))
+    question = Question(last.topic.name, {found[0].name: Heard(new, 0, len(talk.text), new.text)}, 1.0)
+    ways = c.ways(question, last)
+    if len(ways) != 1 or not ways[0].worked.working or unusual(ways[0].asked):
+        return
+    said, kept = talk.record["say"], c.just_kept
+    c.finish(talk.record, ways, question)
+    talk.record["say"], c.just_kept = f"{said.rstrip('.')}. {talk.record['say']}", kept
+
+
+def _same(one: object, other: Quantity) -> bool:
+    if not isinstance(one, Quantity) or one.unit not in other.units:
+        return one == other
+    return other.to(one.unit).value == one.value
 
 
 def keep(talk: Talk, name: str, readings: tuple[Reading, ...] | list[Reading], words: str) -> str | None:

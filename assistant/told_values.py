@@ -1,0 +1,206 @@
+"""A value told plainly after an answer, in words that are no question: "the lean-to's only three twelve", "46 boards",
+"eight would look better", "it's dropped to 18 and 70".
+
+Who or what it is told of says whether it can be a change: a part of the house, a thing of the question before, or "it". What is
+told of the van or the dog is none.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.said_over import places_of, stem
+from intents.fitting import fit
+from intents.question import Heard, Question
+from intents.talk import numbers_in
+from intents.tokens import tokenize
+from solvers.quantities import Quantity
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+    from assistant.said_over import Place
+
+MOST_WORDS = 16  # of a line that tells a value and no story
+MOST_SUBJECT = 6  # words that name what it is told of
+NEAR, FAR_OFF = 2, 4  # times more or less than what it takes the place of: "it" and a bare number, and all else
+FAR = 2  # times farther off than another given, from which on it is rather that
+DEGREES = 40  # the most that a temperature under nothing changes by
+_SIZE_WORDS = {"higher": "height", "taller": "height", "ceiling": "height", "ceilings": "height", "longer": "length",
+               "wider": "width", "deeper": "depth", "narrower": "width"}  # fmt: skip
+
+HOUSE = frozenset(
+    "wall side end gable roof lean-to lean dormer porch garage shed barn corner run rake peak ridge eave opening window door "
+    "house cottage cabin place job room bay slab deck frame post beam sill addition extension kitchen workshop bathroom stair "
+    "hall elevation face section piece one boathouse annex outbuilding carport hip valley joint span gap".split()
+)
+_IT = frozenset("it that they this we".split())
+_TRADE = frozenset(
+    "supplier yard merchant store shop boss owner client inspector engineer foreman architect drawing plan spec".split()
+)
+_BETWEEN = frozenset("now today only reads tonight along over up there".split())  # after what it is told of: next corner along
+_INTERJECTION = re.compile(
+    r"\W*(?:(?:yeah|yep|nah|no|oh|ah|right|ok|okay|so|and|but|well|actually|sorry|wait|hang on|mind you|turns out|now|then|hm+"
+    r"|hey)\b[\s,.!]*)*",
+    re.IGNORECASE,
+)
+_ADVERB = (
+    r"(?:only|just|really|about|nearer|nearly|closer to|more like|actually|now|up|down|back|at|to|an?|gone|dropped|moved|come"
+    r"|came|got|out|more|going|on|all)"
+)
+_TELLS = re.compile(
+    rf"(?:['’]s|['’]re|['’]ve|\b(?:is|are|was|were|reads?|measures?|measured|comes|came|runs?|ran|goes|went|gone|has|have|got|says?"
+    rf"|dropped|drops|rose|rises|falls|needs|wants|carries|stocks|sells))(?:\s+{_ADVERB})*\s*$",
+    re.IGNORECASE,
+)
+_LETS = re.compile(
+    r"(?:allow|use|go(?: with| for)?|give (?:me|it)|say|call it|try|(?:we|i)(?: only| really)? (?:need|want)"
+    r"|(?:(?:we|i|they|you)(?:['’]ll| will|['’]d better)|let(?:['’]s| me| us)?)"
+    r" (?:have|take|use|say|go(?: with| for)?|allow|try|do))"
+    r"(?:\s+(?:in|for|about|more like|an?))*\s*",
+    re.IGNORECASE,
+)
+_BETTER = re.compile(
+    r"\W*(?:[a-z]+\s+)?(?:(?:(?:would|might|could|will|'ll|'d) (?:look|be|suit|work|do|fit)|looks|is|suits|works)"
+    r"(?: (?:a bit|much|nearer|far|me))?(?: (?:better|best|nicer|safer|closer|enough|fine|neater|right|easier|cheaper))?"
+    r"|(?:actually|then|rather|if (?:you like|i can|possible)))\b",
+    re.IGNORECASE,
+)
+_ASKS = re.compile(r"\b(?:how|what|what's|whats|which|where|can|could|will|does|do|is it|are they)\b", re.IGNORECASE)
+_AGAIN = re.compile(r"\bwhat (?:then|now|there|here)\W*$", re.IGNORECASE)  # asks the question before again
+_ANOTHER_ONE = re.compile(r"\bone (?:that['’]?s|that is)\b|\b(?:other|next|long|short|back|front) one\b", re.IGNORECASE)
+_CLOCK = re.compile(r"\b(?:it|that)['’]?s?\W+(?:is |gone |only |nearly )*\d+ (?:now|already|o'?clock|gone)\b", re.IGNORECASE)
+_JOINS = re.compile(r"\s*(?:by|x|×|and|,|on|with|to)\s*", re.IGNORECASE)
+
+
+def tells_only(c: Conversation, text: str, question: Question) -> bool:
+    """Whether a line that could be a question asks for nothing, and names hardly anything of it or lacks a piece: "46 boards"."""
+    if _ASKS.search(_AGAIN.sub("", text)):
+        return False
+    return len(question.words) < 2 or not c.ways(question)[0].worked.working
+
+
+def holds_now(text: str, place: Place, last: Asked) -> bool:
+    """Whether the line tells that a number holds now, of what the question before can be about."""
+    if text.count(" ") >= MOST_WORDS:
+        return False
+    clause = re.split(r"[,;:!]\s|\.\s|[–—]", text[: place.start])[-1]
+    before = _after_interjection(clause)
+    if not before.strip():
+        after = text[place.end :]
+        alone = place.value.unit != "none" and len(clause) < place.start and not after.strip(" .!")  # higher than that, 8 foot 3
+        return alone or bool(_BETTER.match(after))
+    told = _TELLS.search(before)
+    if told is None:
+        return bool(_LETS.fullmatch(before))
+    subject = [token.text for token in tokenize(before[: told.start()])]
+    if not subject or len(subject) > MOST_SUBJECT:
+        return False
+    return subject[-1] in _IT or _of_the_job(subject, last)
+
+
+def _of_the_job(subject: list[str], last: Asked) -> bool:
+    known = {stem(token.text) for token in tokenize(last.text)}
+    known |= {stem(part) for parameter in last.topic.parameters for part in parameter.label.split()}
+    heads = [stem(word) for word in subject if word not in _BETWEEN]
+    return bool(heads) and (heads[-1] in HOUSE | _TRADE or heads[-1] in known)
+
+
+def _beside_the_same(text: str, place: Place, last: Asked) -> str:
+    """The given whose number was said with the word that the line ends in, after a new one: 46 boards; "" for none."""
+    after = [stem(token.text) for token in tokenize(text[place.end :]) if token.text[0].isalnum()]
+    lead = _after_interjection(text[: place.start]).strip()
+    if len(after) != 1 or (lead and not _LETS.fullmatch(f"{lead} ")):
+        return ""
+    alike = [was.value for was in places_of(last.text) if was.value.unit == place.value.unit
+             and [stem(token.text) for token in tokenize(last.text[was.end :])[:1]] == after]  # fmt: skip
+    names = [name for name, given in last.givens.items() if given.source != "assumed" and isinstance(given.value, Quantity)
+             and any(given.value.value == old.value for old in alike)]  # fmt: skip
+    return names[0] if len(names) == 1 and len(alike) == 1 else ""
+
+
+def likely(text: str, place: Place, name: str, last: Asked) -> bool:
+    """Whether a value told plainly can take the place of an old one: "it's 3" is what o'clock it is, and 8 foot 3 no length
+    of 20 where there is a height of 8."""
+    old = last.givens[name].value
+    if not isinstance(old, Quantity) or (place.value.unit == "none" and _CLOCK.search(text)):
+        return False
+    others = [given.value for key, given in last.givens.items()
+              if key != name and given.source != "assumed" and isinstance(given.value, type(old))]  # fmt: skip
+    if any(times(place.value, other) * FAR < times(place.value, old) for other in others if isinstance(other, Quantity)):
+        return False
+    bare_it = place.value.unit == "none" and re.search(r"\b(?:it|that)\b", text[: place.start], re.IGNORECASE)
+    return times(place.value, old) <= (NEAR if bare_it else FAR_OFF)
+
+
+def size_named(text: str, last: Asked) -> str:
+    """The one size that a line says is more or less than was thought: "ceiling's higher than I thought, 8 foot 3"."""
+    told = {given for given in last.givens if last.givens[given].source != "assumed"}
+    words = {token.text for token in tokenize(text)}
+    named = {size for word, size in _SIZE_WORDS.items() if word in words}
+    labels = [last.topic.parameter(name).label for name in told]
+    return next(iter(named)) if len(named) == 1 and named & set(labels) else ""
+
+
+def of_the_house(text: str) -> bool:
+    """Whether a line tells of a part of the house: the other wall, the gable."""
+    words = {stem(token.text) for token in tokenize(text)}
+    return bool(_ANOTHER_ONE.search(text)) or bool(words & {"wall", "side", "gable", "roof", "house", "garage", "shed", "porch"})
+
+
+def times(new: Quantity, old: Quantity) -> float:
+    """How many times more or less a new value is than an old one; under nothing, a few degrees are near."""
+    value = new.to(old.unit).value if new.unit in old.units else new.value
+    if old.value <= 0 or value <= 0:
+        return 1 if abs(value - old.value) <= DEGREES else 99
+    return float(max(value / old.value, old.value / value))
+
+
+def told_anew(text: str, last: Asked) -> Question | None:
+    """The last question with what a line of hardly more than numbers tells anew: 46 boards; 18 and 70."""
+    places = places_of(text)
+    if any(isinstance(given.value, tuple) for given in last.givens.values()):
+        return None
+    if len(places) == 2:
+        return _both(text, places, last)
+    name = _beside_the_same(text, places[0], last) if len(places) == 1 else ""
+    value = _in_its_place(text, places[0], name, last) if name else None
+    return Question(last.topic.name, {name: value}, 1.0) if value and likely(text, places[0], name, last) else None
+
+
+def _both(text: str, places: list[Place], last: Asked) -> Question | None:
+    """The last question with both its numbers anew, in the order in which those were said."""
+    asked = [(name, given.value.text.lower()) for name, given in last.givens.items()
+             if given.source in ("asked", "earlier") and isinstance(given.value, Quantity)]  # fmt: skip
+    said, lead = last.text.lower(), _after_interjection(text[: places[0].start])
+    joined = _JOINS.fullmatch(text[places[0].end : places[1].start]) and not text[places[1].end :].strip(" .!?")
+    told = _TELLS.search(lead)
+    subject = [token.text for token in tokenize(lead[: told.start()])] if told else []
+    fine = not lead.strip() or subject[-1:] == ["it"] or (told and _of_the_job(subject, last)) or _LETS.fullmatch(lead)
+    if len(asked) != 2 or not joined or not fine or any(not words or words not in said for _, words in asked):
+        return None
+    asked.sort(key=lambda one: said.find(one[1]))
+    heard = {name: _in_its_place(text, place, name, last) for place, (name, _) in zip(places, asked, strict=True)}
+    return Question(last.topic.name, {name: one for name, one in heard.items() if one}, 1.0) if all(heard.values()) else None
+
+
+def _in_its_place(text: str, place: Place, name: str, last: Asked) -> Heard | None:
+    """A number as the given whose place it takes, a bare one in that one's unit; None where it can't be that."""
+    words, old = text[place.start : place.end], last.givens[name].value
+    readings = numbers_in(words)
+    fitted = fit(readings[0], last.topic.parameter(name), words, cued=True) if len(readings) == 1 else None
+    if fitted is None or not isinstance(fitted.value, Quantity):
+        return None
+    value = fitted.value
+    if place.value.unit == "none" and old.unit not in ("none", "count"):
+        value = replace(old, value=place.value.value, text=words)
+        if times(place.value, old) > FAR_OFF:
+            return None
+    return Heard(value, place.start, place.end, words)
+
+
+def _after_interjection(before: str) -> str:
+    found = _INTERJECTION.match(before)
+    return before[found.end() :] if found else before
