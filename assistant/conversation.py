@@ -146,7 +146,7 @@ class Conversation:
             return
         if said and self._acted_after(record, said, text, questions):
             return
-        if at_the_saw.ask_the_saw(self, record, text) or last_in_unit(self, record, text):
+        if at_the_saw.ask_the_saw(self, record, text) or last_in_unit(self, record, text) or from_last.priced(self, record, text):
             return
         if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
             return

@@ -8,13 +8,15 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
+from assistant.record import put_asked
 from intents.question import Question
-from solvers.quantities import Area, Count, Quantity
+from solvers.quantities import Area, Count, Money, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given, Parameter
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
+    from assistant.record import Record
 
 _POINTS = {"it", "that", "this", "them"}
 _PRICED = ("cost", "weight")
@@ -27,6 +29,42 @@ _ANOTHER = re.compile(
     re.IGNORECASE,
 )
 _EACH = re.compile(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
+
+
+_PRICED_AT = re.compile(
+    r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
+    r"|them|those|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
+    r"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?)\s*(?P<money>dollars|bucks|quid|euros?)?\s+"
+    r"(?P<of>each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?))",
+    re.IGNORECASE,
+)
+_OF_AREA = {"ft2": ("foot", "square foot", "sq foot"), "m2": ("metre", "meter", "square metre", "square meter")}
+
+
+def priced(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line tells what each of the things just counted, or a foot of the area just worked, costs: what they cost."""
+    answer = c.last.record.get("answer") if c.last and c.pending is None else None
+    found = _PRICED_AT.fullmatch(text.strip(" .!?")) if answer else None
+    if c.last is None or not answer or found is None or any(p.kind is Money for p in c.last.topic.parameters):
+        return False
+    if not (found["how"] or found["cents"] or found["money"] or re.search(r"\b(?:at|for|cost)\s+[\d.]+ ", text)):
+        return False  # 26 each may be pounds
+    noun = (found["noun"] or "").lower()
+    area = answer["unit"] in _OF_AREA and noun in _OF_AREA[answer["unit"]]
+    if not area and (answer["unit"] != "count" or noun in ("foot", "metre", "meter", "hour", "day")):
+        if answer["unit"] == "count" and noun in ("foot", "metre", "meter"):  # of how many feet it can't be told
+            put_asked(record, "cost", f"What is {found['n']} a {noun} the price of, and how many of them?")
+        return record["outcome"] == "asks"
+    of = _OF_AREA[answer["unit"]][1] if area else "each"
+    questions = [q for q in c.read(f"cost at {found['n']} dollars {'per ' * area}{of}").questions if q.topic == "cost"]
+    for question in questions[:1]:
+        parameter = c.topics["cost"].parameter("area" if area else "count")
+        value = (Area if area else Count)(Fraction(str(answer["value"])), answer["unit"], answer["text"])
+        base = _with(c.topics["cost"], parameter, value)
+        c.finish(record, c.ways(question, base), question)
+        if record["outcome"] == "answered":
+            record["say"] = f"With the {parameter.label} {answer['text']} as before. {record['say']}"
+    return bool(questions)
 
 
 def carried(base: Asked, parameters: Sequence[Parameter]) -> dict[str, Given]:

@@ -95,7 +95,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None if asks else _for_a_fact(c, said, text)
     if said and said.topic == "remember" and "hearsay" not in said.words and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
-    if said and c.last is not None and tells_a_change(said.topic, text):
+    if said and c.last is not None and (tells_a_change(said.topic, text) or _of_its_wall(c.last, said, text)):
         said = None
     setting = _setting_of(c, text)
     if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting or c.told):
@@ -111,6 +111,13 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
     return said
+
+
+def _of_its_wall(last: Asked, said: Said, text: str) -> bool:
+    """Whether what is told is how long another wall is, and no gable's width: "gable end's 21", after what has no such width."""
+    width = said.topic == "remember" and said.words.get("what") == "gable width"
+    others = all(parameter.slot.kept != "gable width" for parameter in last.topic.parameters)
+    return width and others and bool(re.search(r"\bgable (?:end|wall|side)['’]?s?\b", text, re.IGNORECASE))
 
 
 def _for_a_fact(c: Conversation, said: Said, text: str) -> Said | None:

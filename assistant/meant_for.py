@@ -172,8 +172,9 @@ def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
     """The one place that was said without a unit, for a number that is too; the 12 of "12 by 16 foot" has one."""
     heard = last.record.get("heard", "").lower()
     values = {name: last.givens[name].value for name in places if new.unit == "none"}
+    parts = new.value.denominator != 1  # 5 3/4 is for the 6 1/2 as it is for a 6
     bare = [name for name, value in values.items()
-            if (said_bare(value) or said_in_parts(value)) and not shared_unit(value.text, heard)]  # fmt: skip
+            if (said_bare(value) or (parts and said_in_parts(value))) and not shared_unit(value.text, heard)]  # fmt: skip
     return bare if len(bare) == 1 else places
 
 

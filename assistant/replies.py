@@ -179,7 +179,8 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
         c.finish(record, [_without(c, pending)], Question(pending.ways[0].worked.topic.name))
         return True
     way = chosen_way(text, pending.ways)
-    if way is None or unheard(text, [given for one in pending.ways for given in one.asked.givens.values()]):
+    other = len(numbers_in(text)) > 1 and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
+    if way is None or other:
         return False  # "I mean 24 foot by 32" is none of the ways to take 24 by 30
     settled = replace(way.asked, meant=way.asked.meant.union(differences(pending.ways)))
     c.finish(record, [replace(way, asked=settled)], Question(way.worked.topic.name))

@@ -28,6 +28,8 @@ if TYPE_CHECKING:
 
 TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
 NEAR, FAR = 2, 2  # a new number within twice of an old one, and twice as far from every other, is for that one
+SAID_AS = dict(zip("one two three four five six seven eight nine ten eleven twelve feet".split(),
+                   [*map(str, range(1, 13)), "foot"], strict=True))  # fmt: skip
 ALIKE = 2  # words more that a number said again shares with the one it corrects than with any other
 BESIDE = 3  # words between a name and its number, at most
 LED_BY = frozenset("at on for in from of by every over under with to past".split())  # words that tell one number from another
@@ -205,7 +207,8 @@ def twins(one: object, other: object) -> bool:
 
 
 def shared_words(one: Sequence[str], other: Sequence[str]) -> int:
-    """How many words two numbers have in common from their beginnings and from their ends: 5 3/8 and 5 5/8."""
+    """How many words two numbers have in common from both ends: 5 3/8 and 5 5/8, 3 foot 6 and three foot seven."""
+    one, other = ([SAID_AS.get(word, word) for word in words] for words in (one, other))
     first = 0
     while first < min(len(one), len(other)) and one[first] == other[first]:
         first += 1

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, targets_of
 from assistant.said_over import Place, places_of, stem
-from assistant.told_values import holds_now, likely, size_named
+from assistant.told_values import elsewhere, holds_now, labelled_so, likely, size_named
 from intents.matcher import read_as
 from intents.talk import numbers_in
 from intents.tokens import tokenize
@@ -56,7 +56,7 @@ _SO_MANY_MORE = re.compile(r"\b(?:more (?!than\b)[a-z]+|extra [a-z]+|left|spare)
 _FORGOT = re.compile(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
 _TAIL_ENDS = frozenset(
     "so and now then would is was but because since apparently instead if with like by please though altogether total overall "
-    "actually today here my look looks might could max tops".split()
+    "s better nicer safer closer actually today here my look looks might could max tops".split()
 )
 _SIZES = frozenset("high tall long wide deep thick apart across off each".split())
 _LED = frozenset("if what with for in were was we would had i they gone went go used using use it of made than".split())
@@ -79,6 +79,9 @@ def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked)
         yield Wanted(choice, led=True, sure=True)
         return
     place = _new_number(text, last)
+    label = labelled_so(text, place, last) if place is not None else ""
+    if place is not None and label:
+        yield Wanted(f"{label} {text[place.start : place.end]}", led=True, sure=True)
     tail = _tail(text, place, last) if place is not None else None
     if place is None or tail is None:
         return
@@ -127,6 +130,8 @@ def _tail(text: str, place: Place, last: Asked) -> list[str] | None:
             continue
         if token.text == "in" and not text[place.end + token.end :].strip(" .!"):
             break  # an inch and a half in
+        if not tail and elsewhere(text[place.end :]):
+            break  # 33 feet on the other side
         if not _named(token.text, last):
             return None
         tail.append(token.text)

@@ -16,7 +16,7 @@ from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Quantity
+from solvers.quantities import Money, Percent, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -34,13 +34,17 @@ _SIZE_WORDS = {"higher": "height", "taller": "height", "ceiling": "height", "cei
 HOUSE = frozenset(
     "wall side end gable roof lean-to lean dormer porch garage shed barn corner run rake peak ridge eave opening window door "
     "house cottage cabin place job room bay slab deck frame post beam sill addition extension kitchen workshop bathroom stair "
-    "hall elevation face section piece one boathouse annex outbuilding carport hip valley joint span gap".split()
+    "hall elevation face section piece one boathouse annex outbuilding carport hip valley joint span gap stuff kind type "
+    "grade".split()
 )
+_ENDS = frozenset("then now please instead actually sorry maybe".split())
 _IT = frozenset("it that they this we".split())
 _TRADE = frozenset(
-    "supplier yard merchant store shop boss owner client inspector engineer foreman architect drawing plan spec".split()
+    "supplier yard merchant store shop boss owner client inspector engineer foreman architect drawing plan spec roofer framer "
+    "carpenter builder mason forecast".split()
 )
-_BETWEEN = frozenset("now today only reads tonight along over up there".split())  # after what it is told of: next corner along
+# After what it is told of: next corner along.
+_BETWEEN = frozenset("now today only reads tonight along over up there opposite across".split())
 _INTERJECTION = re.compile(
     r"\W*(?:(?:yeah|yep|nah|no|oh|ah|right|ok|okay|so|and|but|well|actually|sorry|wait|hang on|mind you|turns out|now|then|hm+"
     r"|hey)\b[\s,.!]*)*",
@@ -63,10 +67,14 @@ _LETS = re.compile(
     re.IGNORECASE,
 )
 _BETTER = re.compile(
-    r"\W*(?:[a-z]+\s+)?(?:(?:(?:would|might|could|will|'ll|'d) (?:look|be|suit|work|do|fit)|looks|is|suits|works)"
+    r"['’]s (?:a bit |much |far )?(?:better|nicer|neater|safer|closer|right)\b"
+    r"|\W*(?:[a-z]+\s+)?(?:(?:(?:would|might|could|will|'ll|'d) (?:look|be|suit|work|do|fit)|looks|is|suits|works)"
     r"(?: (?:a bit|much|nearer|far|me))?(?: (?:better|best|nicer|safer|closer|enough|fine|neater|right|easier|cheaper))?"
-    r"|(?:actually|then|rather|if (?:you like|i can|possible)))\b",
+    r"|(?:actually|then|rather|nicer|if (?:you like|i can|possible)))\b",
     re.IGNORECASE,
+)
+_ELSEWHERE = re.compile(
+    r"\s+(?:on|for|at|along|over|up|in) (?:the|that|this|my|our)(?: [a-z]+){1,3}[\s.!]*", re.IGNORECASE
 )
 _ASKS = re.compile(r"\b(?:how|what|what's|whats|which|where|can|could|will|does|do|is it|are they)\b", re.IGNORECASE)
 _AGAIN = re.compile(r"\bwhat (?:then|now|there|here)\W*$", re.IGNORECASE)  # asks the question before again
@@ -86,12 +94,13 @@ def holds_now(text: str, place: Place, last: Asked) -> bool:
     """Whether the line tells that a number holds now, of what the question before can be about."""
     if text.count(" ") >= MOST_WORDS:
         return False
-    clause = re.split(r"[,;:!]\s|\.\s|[–—]", text[: place.start])[-1]
-    before = _after_interjection(clause)
+    clause = _clause(text, place)
+    before, after = _after_interjection(clause), text[place.end :]
+    if labelled_so(text, place, last):
+        return True
     if not before.strip():
-        after = text[place.end :]
         alone = place.value.unit != "none" and len(clause) < place.start and not after.strip(" .!")  # higher than that, 8 foot 3
-        return alone or bool(_BETTER.match(after))
+        return alone or bool(_BETTER.match(after) or elsewhere(after))
     told = _TELLS.search(before)
     if told is None:
         return bool(_LETS.fullmatch(before))
@@ -99,6 +108,22 @@ def holds_now(text: str, place: Place, last: Asked) -> bool:
     if not subject or len(subject) > MOST_SUBJECT:
         return False
     return subject[-1] in _IT or _of_the_job(subject, last)
+
+
+def _clause(text: str, place: Place) -> str:
+    return re.split(r"[,;:!]\s|\.\s|[–—]", text[: place.start])[-1]
+
+
+def elsewhere(after: str) -> bool:
+    """Whether words after a number say of which other part of the house it is: 33 feet on the other side."""
+    return bool(_ELSEWHERE.fullmatch(after)) and stem(after.rsplit(maxsplit=1)[-1].strip(" .!?").lower()) in HOUSE
+
+
+def labelled_so(text: str, place: Place, last: Asked) -> str:
+    """The given that is a percent or an amount of money, where the line names it beside the number: ten percent on for waste."""
+    words = {token.text for token in tokenize(text)}
+    named = [p for p in last.topic.parameters if p.label in words and p.kind in (Percent, Money)]
+    return named[0].label if len(named) == 1 and (place.value.unit == "percent" or named[0].kind is Money) else ""
 
 
 def _of_the_job(subject: list[str], last: Asked) -> bool:
@@ -110,8 +135,8 @@ def _of_the_job(subject: list[str], last: Asked) -> bool:
 
 def _beside_the_same(text: str, place: Place, last: Asked) -> str:
     """The given whose number was said with the word that the line ends in, after a new one: 46 boards; "" for none."""
-    after = [stem(token.text) for token in tokenize(text[place.end :]) if token.text[0].isalnum()]
-    lead = _after_interjection(text[: place.start]).strip()
+    after = [stem(token.text) for token in tokenize(text[place.end :]) if token.text[0].isalnum() and token.text not in _ENDS]
+    lead = _after_interjection(_clause(text, place)).strip()
     if len(after) != 1 or (lead and not _LETS.fullmatch(f"{lead} ")):
         return ""
     alike = [was.value for was in places_of(last.text) if was.value.unit == place.value.unit
@@ -176,6 +201,7 @@ def _both(text: str, places: list[Place], last: Asked) -> Question | None:
              if given.source in ("asked", "earlier") and isinstance(given.value, Quantity)]  # fmt: skip
     said, lead = last.text.lower(), _after_interjection(text[: places[0].start])
     joined = _JOINS.fullmatch(text[places[0].end : places[1].start]) and not text[places[1].end :].strip(" .!?")
+    lead = _after_interjection(_clause(text, places[0])) if "," in lead else lead
     told = _TELLS.search(lead)
     subject = [token.text for token in tokenize(lead[: told.start()])] if told else []
     fine = not lead.strip() or subject[-1:] == ["it"] or (told and _of_the_job(subject, last)) or _LETS.fullmatch(lead)

@@ -27,7 +27,7 @@ Rules = dict[str, tuple[str, Part]]  # a rule's name → its topic and its body
 # Run together in speech and in typing: read apart, in the line and in the grammar alike.
 APART = {
     "whats": "what is", "hows": "how is", "thats": "that is", "its": "it is", "wheres": "where is",
-    "theres": "there is", "heres": "here is", "weve": "we have", "ive": "i have", "im": "i am",
+    "whatve": "what have", "theres": "there is", "heres": "here is", "weve": "we have", "ive": "i have", "im": "i am",
     "youve": "you have", "youre": "you are",
     "dont": "do not", "doesnt": "does not", "didnt": "did not", "isnt": "is not", "wasnt": "was not", "cant": "can not",
     "couldnt": "could not", "shouldnt": "should not", "wouldnt": "would not", "howd": "how did", "whatd": "what did",
