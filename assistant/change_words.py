@@ -40,11 +40,14 @@ _WALL = re.compile(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=
 _ON_A = re.compile(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
 _ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
 _ADDS = re.compile(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
+_ONE_THATS = re.compile(r"(?:an?other )?one (?:that['’]?s|that is)\s+(?=\d)", re.IGNORECASE)
 _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
 
 
 def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     """The change with a given's own name in the place of the words that mean it."""
+    one = _ONE_THATS.match(wanted.rest)
+    wanted = replace(wanted, rest=wanted.rest[one.end() :], lead=f"{wanted.lead} {one[0]}") if one else wanted
     rest = _ONE.sub(r"\1 is", wanted.rest)
     said = places_of(rest)
     if len(said) != 1 or any(isinstance(given.value, tuple) for given in last.givens.values()):

@@ -74,7 +74,13 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
     if anew is not None:
         _work_again(c, record, Wanted(text, led=True), [anew])
         return True
-    return any(_ask_again(c, record, text, wanted, questions) for wanted in told_changes(c, text, _wanted(text, said), c.last))
+    for told in told_changes(c, text, _wanted(text, said), c.last):
+        if isinstance(told, Question):
+            _work_again(c, record, Wanted(text, led=True), [told])
+            return True
+        if _ask_again(c, record, text, told, questions):
+            return True
+    return False
 
 
 def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:

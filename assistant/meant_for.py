@@ -24,8 +24,8 @@ if TYPE_CHECKING:
 # What is the same on every wall, and so is no other wall's own size.
 OF_NO_WALL = ("stud spacing", "fastener spacing", "exposure", "stock length", "board length", "waste", "kerf", "lap", "saw limit")
 _CHARGE = re.compile(  # they've put them up to 31
-    r"\b(?:they|yard|supplier|merchant|shop|he|she)(?:['’]ve|['’]s|['’]re| have| has| are| is)? (?:now |just )?"
-    r"(?:put|mark|charg|ask|quot|want|jack|bump)\w*\b",
+    r"\b(?:they|yard|supplier|merchant|shop|he|she)(?:['’]ve|['’]s|['’]re|['’]ll| will| have| has| are| is)? (?:now |just )?"
+    r"(?:put|mark|charg|ask|quot|want|jack|bump|let|do|sell|give)\w*\b",
     re.IGNORECASE,
 )
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))

@@ -11,8 +11,9 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.change_words import takes_none_such
-from assistant.meant_for import labelled
+from assistant.meant_for import OF_NO_WALL, labelled
 from assistant.said_over import places_of
+from assistant.told_values import HOUSE
 from intents.question import Heard, Question
 from intents.tokens import tokenize
 from solvers.quantities import Count, Length, Number, Quantity
@@ -42,10 +43,22 @@ _ONE_MORE = re.compile(
 )
 _ADDED = re.compile(
     r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|need|want|we['’]ll|i['’]ll|have|with|can|you|please)[ ,]+)*"
-    r"(?P<add>(?:(?:add(?: on| in)?|plus|throw in|put on)\s+)?(?:another|an extra)?)\s*(?P<n>\d+|[a-z]+(?:[ -][a-z]+)?)"
+    r"(?P<add>(?:(?:add(?: on| in)?|plus|throw in|put on)\s+)?(?:another|an extra)?)\s*(?P<n>\d+|[a-z]+(?:[ -][a-z]+)??)"
     r"(?P<more> (?:more|extra|another|additional))? (?P<noun>[a-z]+)(?: to (?:it|that))?",
     re.IGNORECASE,
 )
+_TO_A_PART = re.compile(  # knock seven inches off the wall, add a foot to the run
+    r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|they|we['’]ll|i['’]ll|can|you|please)[ ,]+)*"
+    r"(?:(?P<less>knock|take|cut|trim|lose|shave|drop|chop)|add|put|stick)\s+(?P<n>.+?)\s+(?:off|out of|from|to|onto|on)\s+"
+    r"(?:the|my|our|that|this)\s+(?:[a-z]+\s+)?(?P<of>[a-z]+)",
+    re.IGNORECASE,
+)
+_ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch
+    r"(?:(?:and|so|then|now|but|also|plus|add|with|there['’]?s|we|i|need|have|got|forgot|on|in)[ ,]+)*"
+    r"(?:another|an extra|a further)\s+(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+.*)?",
+    re.IGNORECASE,
+)
+_EXTENTS = ("total length", "area", "length", "run", "wall length")  # what grows by another stretch of the same
 _BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows, or nothing
 
 
@@ -62,6 +75,9 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     added = _so_many_more(f"{wanted.lead} {wanted.rest}", last)
     if added is not None:
         return [added]
+    part = _put_to_a_part(f"{wanted.lead} {wanted.rest}", last)
+    if part is not None:
+        return part
     by = _BY.match(wanted.rest[said[0].end :])
     if by is None or not (wanted.led or by[2]):
         return None
@@ -90,6 +106,32 @@ def _so_many_more(text: str, last: Asked) -> Question | None:
         return None
     value = replace(count, value=count.value + said[0].value.value, text="")
     return Question(last.topic.name, {name: Heard(value, 0, len(text), text)}, 1.0)
+
+
+def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
+    """The last question with so much put to, or taken off, one size that is named or that another stretch of adds to."""
+    line = text.strip(" .!?")
+    part, more = _TO_A_PART.fullmatch(line), _ANOTHER_SIZE.fullmatch(line)
+    found = part or more
+    said = places_of(found["n"]) if found else []
+    if found is None or len(said) != 1 or said[0].value.unit in ("none", "percent"):
+        return None
+    values = {name: given.value for name, given in last.givens.items() if given.source != "assumed"}
+    told = {name: value for name, value in values.items()
+            if isinstance(value, Quantity) and said[0].value.unit in value.units}  # fmt: skip
+    labels = {name: last.topic.parameter(name).label for name in told}
+    if part:
+        of = part["of"].lower()
+        names = [name for name, label in labels.items() if of in label.split()]
+        names = names or [name for name in told if of in HOUSE and last.topic.parameter(name).slot.kept not in OF_NO_WALL]
+    else:
+        names = [name for name, label in labels.items() if label in _EXTENTS]
+    if len(names) != 1:
+        return [] if names else None
+    before = told[names[0]]
+    step = said[0].value.to(before.unit).value * (-1 if part and part["less"] else 1)
+    value = replace(before, value=before.value + step, text="")
+    return [Question(last.topic.name, {names[0]: Heard(value, 0, len(text), text)}, 1.0)] if value.value > 0 else []
 
 
 def _meant(wanted: Wanted, last: Asked, word: str, step: Quantity) -> str:

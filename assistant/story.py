@@ -14,8 +14,9 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, targets_of
 from assistant.said_over import Place, places_of, stem
-from assistant.told_values import elsewhere, holds_now, labelled_so, likely, size_named
+from assistant.told_values import elsewhere, holds_now, in_its_place, labelled_so, likely, size_named
 from intents.matcher import read_as
+from intents.question import Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 
@@ -34,6 +35,7 @@ _NOW = re.compile(
     r"|\b(?:gone|went|goes|going|come|came|dropped|moved|bumped|it'?s|is|are) (?:up|down|back) to"
     r"|\b(?:put|pushed|bumped|brought|knocked|moved|took|taken|changed|cut) (?:it|them|that|those|the \w+)"
     r"(?: up| down| out| back| in)? to"
+    r"|\b(?:made|makes|make|cut) (?:it|that|them)|\b(?:let|give|do|sell)\w* (?:me|us) (?:have )?(?:(?:it|them|those) )?(?:for|at)"
     r"|\bit'?s now|\bis now|\bnow it'?s"
     r"|\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)"
     r"|\b(?:turns|turned) out (?:it'?s|to be|it is|it was)"
@@ -72,7 +74,7 @@ def tells_a_change(topic: str, text: str) -> bool:
     return how is not None and bool(how.search(text)) and bool(numbers_in(text))
 
 
-def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked) -> Iterator[Wanted]:
+def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked) -> Iterator[Wanted | Question]:
     """What the line changes, in as few of its words as say it."""
     choice = _choice_in(c, wanted, last) if wanted is not None and wanted.led else None
     if choice is not None:
@@ -90,22 +92,31 @@ def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked)
     number = text[place.start : place.end]
     told = Wanted(" ".join([*lead, number, *tail]), lead=text[: place.start], led=True, sure=True)
     targets = targets_of(told, last)
-    plainly = not (_NOW.search(text[: place.start]) or _AGAIN.search(text))
-    size = size_named(text, last) if plainly else ""
+    if not (_NOW.search(text[: place.start]) or _AGAIN.search(text)):
+        yield from _plainly(text, place, last)
+        if targets:
+            return
+    if len(targets) == 1 or (not targets and place.value.unit != "none"):  # 15 percent can only be the waste
+        yield told
+
+
+def _plainly(text: str, place: Place, last: Asked) -> Iterator[Wanted | Question]:
+    """The one given that a value told plainly can take the place of, with that value."""
+    number, size = text[place.start : place.end], size_named(text, last)
     if size:
         yield Wanted(f"{size} {number}", led=True, sure=True)
         return
-    if plainly and targets and not (len(targets) == 1 and likely(text, place, targets[0], last)):
-        return
-    if len(targets) == 1 or (not targets and place.value.unit != "none"):  # 15 percent can only be the waste
-        yield told
-    if plainly and targets and last.givens[targets[0]].source != "assumed":
-        yield Wanted(f"{last.topic.parameter(targets[0]).label} {number}", led=True, sure=True)
+    targets = targets_of(Wanted(re.sub(r"\b[Oo]ne\b", "", text), lead=text[: place.start], led=True), last)
+    if len(targets) == 1 and likely(text, place, targets[0], last) and last.givens[targets[0]].source != "assumed":
+        heard = in_its_place(text, place, targets[0], last)
+        if heard is not None:
+            yield Question(last.topic.name, {targets[0]: heard}, 1.0)
 
 
 def _new_number(text: str, last: Asked) -> Place | None:
     """The one number that the line says holds now; every other in it is the same, or one that was given."""
     places = places_of(text)
+    places = [place for place in places if place.words != ("one",)] or places  # the big one's 26
     led = [place for place in places if _NOW.search(text[: place.start])]
     led = led or [place for place in places if holds_now(text, place, last)]
     asked = bool(_AGAIN.search(text))

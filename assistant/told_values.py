@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 MOST_WORDS = 16  # of a line that tells a value and no story
 MOST_SUBJECT = 6  # words that name what it is told of
 NEAR, FAR_OFF = 2, 4  # times more or less than what it takes the place of: "it" and a bare number, and all else
+NEARER = 1.2  # times nearer to the answer, from which on a number is somebody's answer
 FAR = 2  # times farther off than another given, from which on it is rather that
 DEGREES = 40  # the most that a temperature under nothing changes by
 _SIZE_WORDS = {"higher": "height", "taller": "height", "ceiling": "height", "ceilings": "height", "longer": "length",
@@ -56,7 +57,7 @@ _ADVERB = (
 )
 _TELLS = re.compile(
     rf"(?:['’]s|['’]re|['’]ve|\b(?:is|are|was|were|reads?|measures?|measured|comes|came|runs?|ran|goes|went|gone|has|have|got|says?"
-    rf"|dropped|drops|rose|rises|falls|needs|wants|carries|stocks|sells))(?:\s+{_ADVERB})*\s*$",
+    rf"|dropped|drops|rose|rises|falls|grew|grown|shrank|jumped|needs|wants|carries|stocks|sells))(?:\s+{_ADVERB})*\s*$",
     re.IGNORECASE,
 )
 _LETS = re.compile(
@@ -73,8 +74,16 @@ _BETTER = re.compile(
     r"|(?:actually|then|rather|nicer|if (?:you like|i can|possible)))\b",
     re.IGNORECASE,
 )
+_MEASURED_ANEW = re.compile(
+    r"\b(?:again|re-?measured|re-?checked|double[- ]checked|another look)\b"
+    r"[^.;]*\b(?:got|get|gets|reads?|says?|it['’]?s|makes it)\s*$",
+    re.IGNORECASE,
+)
+_TO_BE_SAFE = re.compile(r"\s+(?:just )?to be (?:safe|sure|on the safe side)\b", re.IGNORECASE)
 _ELSEWHERE = re.compile(
-    r"\s+(?:on|for|at|along|over|up|in) (?:the|that|this|my|our)(?: [a-z]+){1,3}[\s.!]*", re.IGNORECASE
+    r"(?:\s+[a-z]+)?\s+(?:on|for|at|along|over|up|in|round|around) (?:the|that|this|my|our)(?: [a-z]+){1,3}?"
+    r"(?: (?:though|then|now|actually|mind))?[\s.!]*",
+    re.IGNORECASE,
 )
 _ASKS = re.compile(r"\b(?:how|what|what's|whats|which|where|can|could|will|does|do|is it|are they)\b", re.IGNORECASE)
 _AGAIN = re.compile(r"\bwhat (?:then|now|there|here)\W*$", re.IGNORECASE)  # asks the question before again
@@ -96,7 +105,7 @@ def holds_now(text: str, place: Place, last: Asked) -> bool:
         return False
     clause = _clause(text, place)
     before, after = _after_interjection(clause), text[place.end :]
-    if labelled_so(text, place, last):
+    if labelled_so(text, place, last) or _MEASURED_ANEW.search(text[: place.start]):
         return True
     if not before.strip():
         alone = place.value.unit != "none" and len(clause) < place.start and not after.strip(" .!")  # higher than that, 8 foot 3
@@ -115,8 +124,11 @@ def _clause(text: str, place: Place) -> str:
 
 
 def elsewhere(after: str) -> bool:
-    """Whether words after a number say of which other part of the house it is: 33 feet on the other side."""
-    return bool(_ELSEWHERE.fullmatch(after)) and stem(after.rsplit(maxsplit=1)[-1].strip(" .!?").lower()) in HOUSE
+    """Whether words after a number say of which other part of the house it is, or why: 33 feet on the other side."""
+    words = [word.strip(" .!?").lower() for word in after.split()]
+    if _TO_BE_SAFE.match(after):
+        return True
+    return bool(_ELSEWHERE.fullmatch(after)) and any(stem(word) in (*HOUSE, "back", "front") for word in words[-2:])
 
 
 def labelled_so(text: str, place: Place, last: Asked) -> str:
@@ -127,6 +139,7 @@ def labelled_so(text: str, place: Place, last: Asked) -> str:
 
 
 def _of_the_job(subject: list[str], last: Asked) -> bool:
+    subject = " ".join(subject).replace("lean to", "lean").split()
     known = {stem(token.text) for token in tokenize(last.text)}
     known |= {stem(part) for parameter in last.topic.parameters for part in parameter.label.split()}
     heads = [stem(word) for word in subject if word not in _BETWEEN]
@@ -156,6 +169,11 @@ def likely(text: str, place: Place, name: str, last: Asked) -> bool:
               if key != name and given.source != "assumed" and isinstance(given.value, type(old))]  # fmt: skip
     if any(times(place.value, other) * FAR < times(place.value, old) for other in others if isinstance(other, Quantity)):
         return False
+    answer = last.record.get("answer")
+    if answer and answer["value"] and place.value.unit in ("none", answer["unit"]) and place.value.value > 0:
+        off = max(float(place.value.value) / answer["value"], answer["value"] / float(place.value.value))
+        if 0 < off * NEARER < times(place.value, old):
+            return False  # checked again and got 42, near an answer of 42.5
     bare_it = place.value.unit == "none" and re.search(r"\b(?:it|that)\b", text[: place.start], re.IGNORECASE)
     return times(place.value, old) <= (NEAR if bare_it else FAR_OFF)
 
@@ -191,7 +209,7 @@ def told_anew(text: str, last: Asked) -> Question | None:
     if len(places) == 2:
         return _both(text, places, last)
     name = _beside_the_same(text, places[0], last) if len(places) == 1 else ""
-    value = _in_its_place(text, places[0], name, last) if name else None
+    value = in_its_place(text, places[0], name, last) if name else None
     return Question(last.topic.name, {name: value}, 1.0) if value and likely(text, places[0], name, last) else None
 
 
@@ -208,11 +226,11 @@ def _both(text: str, places: list[Place], last: Asked) -> Question | None:
     if len(asked) != 2 or not joined or not fine or any(not words or words not in said for _, words in asked):
         return None
     asked.sort(key=lambda one: said.find(one[1]))
-    heard = {name: _in_its_place(text, place, name, last) for place, (name, _) in zip(places, asked, strict=True)}
+    heard = {name: in_its_place(text, place, name, last) for place, (name, _) in zip(places, asked, strict=True)}
     return Question(last.topic.name, {name: one for name, one in heard.items() if one}, 1.0) if all(heard.values()) else None
 
 
-def _in_its_place(text: str, place: Place, name: str, last: Asked) -> Heard | None:
+def in_its_place(text: str, place: Place, name: str, last: Asked) -> Heard | None:
     """A number as the given whose place it takes, a bare one in that one's unit; None where it can't be that."""
     words, old = text[place.start : place.end], last.givens[name].value
     readings = numbers_in(words)
@@ -221,7 +239,7 @@ def _in_its_place(text: str, place: Place, name: str, last: Asked) -> Heard | No
         return None
     value = fitted.value
     if place.value.unit == "none" and old.unit not in ("none", "count"):
-        value = replace(old, value=place.value.value, text=words)
+        value = replace(old, value=place.value.value, text="")
         if times(place.value, old) > FAR_OFF:
             return None
     return Heard(value, place.start, place.end, words)

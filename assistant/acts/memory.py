@@ -146,5 +146,7 @@ def forget(talk: Talk) -> None:
 
 def short(value: Quantity) -> str:
     """A kept value as people read it."""
+    if value.unit == "in" and value.value.denominator in (5, 10, 25, 50) and not value.text:
+        return f"{float(value.value):g} in"  # studs at 19.2: no mark of the tape
     fine = value.unit == "in" and value.value.denominator in (32, 64)  # 3/32 is kept as it was said
     return value.text or reading(value.value, value.unit, Fraction(1, 64) if fine else SIXTEENTH).split(" (")[0]

@@ -15,6 +15,12 @@ PLAINLY = [
     (["courses on a 9 foot wall, 6 and a half max", "boss wants no more than five and three quarters"], "exposure", "5 3/4 in"),
     (["wall 20 foot by 8, what's the area", "ceiling's higher than I thought, 8 foot 3"], "height", "8 foot 3"),
     (["what do 52 sheets cost at 29.50", "they've put them up to 31"], "price", "31"),
+    (["fascia total 96 foot, 12 foot sticks, how many?", "put ten percent on for waste"], "waste", "ten percent"),
+    (["fascia total 96 foot, 12 foot sticks, how many?", "they only do tens"], "stock", "10 ft"),
+    (["soffit run 44 foot, 24 deep, 16 inch panels, how many", "total run's 50"], "run", "50 ft"),
+    (["gable area, 24 foot wide, nine twelve", "that's the small one, the big one's 26"], "width", "26 ft"),
+    (["rise on 7/12 over 11 foot", "11's wrong, 13"], "run", "13 ft"),
+    (["miter for a 95 degree corner", "measured again, it's 96"], "corner", "96°"),
 ]
 
 
@@ -92,3 +98,30 @@ def test_so_many_more_of_what_was_counted_are_put_to_them(line: str, cost: float
 @pytest.mark.parametrize("line", ["12 more windows", "add 12 dollars", "another 12 for the shed"])
 def test_more_of_something_else_is_not(line: str) -> None:
     assert (last("38 boards at 12 dollars each, what's that cost", line)["answer"] or {"value": 0})["value"] != 600
+
+
+@pytest.mark.parametrize(
+    ("lines", "name", "text"),
+    [
+        (["sticks for 180 foot of trim, 16 footers", "plus another 40 foot for the porch"], "total length", "220 ft"),
+        (["area of a wall 32 by 9 foot", "take 2 foot off the height"], "height", "7 ft"),
+        (["course layout 9 foot wall 7 inch max", "take half an inch off the exposure"], "exposure", "6 1/2 in"),
+    ],
+)
+def test_so_much_put_to_or_taken_off_a_size_changes_that_size(lines: list[str], name: str, text: str) -> None:
+    assert {row["name"]: row["text"] for row in last(*lines)["givens"]}[name] == text
+
+
+def test_so_much_off_a_wall_that_has_two_sizes_is_asked_about() -> None:
+    assert last("area of a wall 32 by 9 foot", "knock a foot off the wall")["outcome"] == "asks"
+
+
+def test_what_each_of_the_things_just_counted_costs() -> None:
+    sticks = "fascia total 96 foot, 12 foot sticks, how many?"
+    assert last(sticks, "what's that at 9.50 a stick")["answer"]["value"] == 76
+    assert last(sticks, "at 14 a foot?")["outcome"] == "asks"
+    assert last("area of a wall 40 by 10 foot", "what's that at 4.50 a square foot")["answer"]["value"] == 1800
+
+
+def test_a_spacing_off_the_tape_is_read_back_as_it_was_said() -> None:
+    assert "19.2" in last("studs are on 19.2", "what'd I say the stud spacing was")["say"]
