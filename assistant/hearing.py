@@ -285,8 +285,9 @@ def comparable(last: Asked | None, said: Said, text: str) -> bool:
     if not values or mine is None or answer["unit"] in ("yesno", "word"):
         return not values
     given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
-    pairs = [(value, one) for one in given for value in values[:1] if value.unit in one.units or value.unit == "none"]
-    apart = [abs((value.to(one.unit) if value.unit in one.units else value).value - one.value) * LENGTH.get(one.unit, 1)
+    pairs = [(value, one) for one in given for value in values[:1] if isinstance(value, type(one)) or value.unit == "none"]
+    pairs = [(value, one) for value, one in pairs if not isinstance(value, Pitch) or value.unit == one.unit]
+    apart = [abs((value.to(one.unit) if isinstance(value, type(one)) else value).value - one.value) * LENGTH.get(one.unit, 1)
              for value, one in pairs]  # fmt: skip
     off = abs(mine - answer["value"]) * float(LENGTH.get(answer["unit"], 1))
     return all(one * MUCH_NEARER >= off for one in apart)

@@ -16,7 +16,7 @@ from assistant.said_over import places_of
 from assistant.told_values import HOUSE
 from intents.question import Heard, Question
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Number, Quantity
+from solvers.quantities import Count, Length, Number, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -116,9 +116,10 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     said = places_of(found["n"]) if found else []
     if found is None or len(said) != 1 or said[0].value.unit in ("none", "percent"):
         return None
+    size = said[0].value
     values = {name: given.value for name, given in last.givens.items() if given.source != "assumed"}
     told = {name: value for name, value in values.items()
-            if isinstance(value, Quantity) and said[0].value.unit in value.units}  # fmt: skip
+            if isinstance(value, Quantity) and not isinstance(value, Pitch) and isinstance(size, type(value))}  # fmt: skip
     labels = {name: last.topic.parameter(name).label for name in told}
     if part:
         of = part["of"].lower()

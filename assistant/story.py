@@ -55,6 +55,7 @@ _WANTS = re.compile(
     rf"\b{_PEOPLE}(?:'d| would| really| now| only)* (?:wants?|wanted|likes?|prefers?|asked for|is after)\b(?! to)", re.IGNORECASE
 )
 _SO_MANY_MORE = re.compile(r"\b(?:more (?!than\b)[a-z]+|extra [a-z]+|left|spare)\W*$", re.IGNORECASE)  # I need 2 more boards
+_GONE_TO = re.compile(r"\b(?:gone|went|come|dropped|moved) (?:up|down|back) to\b", re.IGNORECASE)
 _FORGOT = re.compile(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
 _TAIL_ENDS = frozenset(
     "so and now then would is was but because since apparently instead if with like by please though altogether total overall "
@@ -68,7 +69,7 @@ MOST_BESIDE = 6  # words that may stand with a choice: steel like I wanted to
 def tells_a_change(topic: str, text: str) -> bool:
     """Whether what sounds like other talk tells a change: "the fella says a quarter deep, so what then" compares nothing,
     and "I forgot there's a foot of overhang" asks for nothing back."""
-    if topic == "compare" and (_WANTS.search(text) or _SO_MANY_MORE.search(text)):
+    if topic == "compare" and (_WANTS.search(text) or _SO_MANY_MORE.search(text) or _GONE_TO.search(text)):
         return True  # what is wanted is no measure of what is
     how = {"compare": _AGAIN, "explain": _FORGOT, "recall": _FORGOT}.get(topic)
     return how is not None and bool(how.search(text)) and bool(numbers_in(text))

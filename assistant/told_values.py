@@ -16,7 +16,7 @@ from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Money, Percent, Quantity
+from solvers.quantities import Angle, Money, Percent, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -36,13 +36,13 @@ HOUSE = frozenset(
     "wall side end gable roof lean-to lean dormer porch garage shed barn corner run rake peak ridge eave opening window door "
     "house cottage cabin place job room bay slab deck frame post beam sill addition extension kitchen workshop bathroom stair "
     "hall elevation face section piece one boathouse annex outbuilding carport hip valley joint span gap stuff kind type "
-    "grade".split()
+    "grade back front left right north south east west lake ramp top bottom".split()
 )
 _ENDS = frozenset("then now please instead actually sorry maybe".split())
 _IT = frozenset("it that they this we".split())
 _TRADE = frozenset(
     "supplier yard merchant store shop boss owner client inspector engineer foreman architect drawing plan spec roofer framer "
-    "carpenter builder mason forecast".split()
+    "carpenter builder mason forecast tape laser".split()
 )
 # After what it is told of: next corner along.
 _BETWEEN = frozenset("now today only reads tonight along over up there opposite across".split())
@@ -57,7 +57,7 @@ _ADVERB = (
 )
 _TELLS = re.compile(
     rf"(?:['’]s|['’]re|['’]ve|\b(?:is|are|was|were|reads?|measures?|measured|comes|came|runs?|ran|goes|went|gone|has|have|got|says?"
-    rf"|dropped|drops|rose|rises|falls|grew|grown|shrank|jumped|needs|wants|carries|stocks|sells))(?:\s+{_ADVERB})*\s*$",
+    rf"|dropped|drops|rose|rises|falls|grew|grown|shrank|jumped|opened|likes|needs|wants|carries|stocks|sells))(?:\s+{_ADVERB})*\s*$",
     re.IGNORECASE,
 )
 _LETS = re.compile(
@@ -87,7 +87,12 @@ _ELSEWHERE = re.compile(
 )
 _ASKS = re.compile(r"\b(?:how|what|what's|whats|which|where|can|could|will|does|do|is it|are they)\b", re.IGNORECASE)
 _AGAIN = re.compile(r"\bwhat (?:then|now|there|here)\W*$", re.IGNORECASE)  # asks the question before again
-_ANOTHER_ONE = re.compile(r"\bone (?:that['’]?s|that is)\b|\b(?:other|next|long|short|back|front) one\b", re.IGNORECASE)
+_ANOTHER_ONE = re.compile(
+    r"\bone (?:that['’]?s|that is)\b|\b(?:other|next|long|short|back|front) one\b"
+    r"|\b(?:front|back|left|right|north|south|east|west|end)(?:['’]s| is| side| end)\b",
+    re.IGNORECASE,
+)
+_HAS = re.compile(r"(?:['’]s|['’]ve|\bhas|\bhave|\bis)\s*$", re.IGNORECASE)  # it's opened up to 101
 _CLOCK = re.compile(r"\b(?:it|that)['’]?s?\W+(?:is |gone |only |nearly )*\d+ (?:now|already|o'?clock|gone)\b", re.IGNORECASE)
 _JOINS = re.compile(r"\s*(?:by|x|×|and|,|on|with|to)\s*", re.IGNORECASE)
 
@@ -113,7 +118,7 @@ def holds_now(text: str, place: Place, last: Asked) -> bool:
     told = _TELLS.search(before)
     if told is None:
         return bool(_LETS.fullmatch(before))
-    subject = [token.text for token in tokenize(before[: told.start()])]
+    subject = [token.text for token in tokenize(_HAS.sub("", before[: told.start()]))]
     if not subject or len(subject) > MOST_SUBJECT:
         return False
     return subject[-1] in _IT or _of_the_job(subject, last)
@@ -128,7 +133,7 @@ def elsewhere(after: str) -> bool:
     words = [word.strip(" .!?").lower() for word in after.split()]
     if _TO_BE_SAFE.match(after):
         return True
-    return bool(_ELSEWHERE.fullmatch(after)) and any(stem(word) in (*HOUSE, "back", "front") for word in words[-2:])
+    return bool(_ELSEWHERE.fullmatch(after)) and any(stem(word) in HOUSE | _TRADE for word in words[-2:])
 
 
 def labelled_so(text: str, place: Place, last: Asked) -> str:
@@ -170,7 +175,8 @@ def likely(text: str, place: Place, name: str, last: Asked) -> bool:
     if any(times(place.value, other) * FAR < times(place.value, old) for other in others if isinstance(other, Quantity)):
         return False
     answer = last.record.get("answer")
-    if answer and answer["value"] and place.value.unit in ("none", answer["unit"]) and place.value.value > 0:
+    anew = _MEASURED_ANEW.search(text[: place.start])
+    if anew and answer and answer["value"] and place.value.unit in ("none", answer["unit"]) and place.value.value > 0:
         off = max(float(place.value.value) / answer["value"], answer["value"] / float(place.value.value))
         if 0 < off * NEARER < times(place.value, old):
             return False  # checked again and got 42, near an answer of 42.5
@@ -195,7 +201,9 @@ def of_the_house(text: str) -> bool:
 
 def times(new: Quantity, old: Quantity) -> float:
     """How many times more or less a new value is than an old one; under nothing, a few degrees are near."""
-    value = new.to(old.unit).value if new.unit in old.units else new.value
+    if isinstance(new, Angle | Pitch) and new.unit != old.unit:
+        return 1  # degrees for a rise in 12
+    value = new.to(old.unit).value if isinstance(new, type(old)) and new.unit in old.units else new.value
     if old.value <= 0 or value <= 0:
         return 1 if abs(value - old.value) <= DEGREES else 99
     return float(max(value / old.value, old.value / value))

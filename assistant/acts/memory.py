@@ -16,7 +16,7 @@ from assistant.usual import unusual
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.errors import Refusal
-from solvers.quantities import Quantity
+from solvers.quantities import Pitch, Quantity
 from solvers.rounding import SIXTEENTH, reading
 
 EVERYTHING = "everything"
@@ -68,8 +68,8 @@ def asked_again(talk: Talk) -> None:
 
 
 def _same(one: object, other: Quantity) -> bool:
-    if not isinstance(one, Quantity) or one.unit not in other.units:
-        return one == other
+    if not isinstance(one, type(other)) or isinstance(one, Pitch) or not isinstance(one, Quantity):
+        return isinstance(one, Quantity) and (one.value, one.unit) == (other.value, other.unit)
     return other.to(one.unit).value == one.value
 
 
