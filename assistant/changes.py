@@ -20,7 +20,7 @@ from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
 from assistant.story import told_changes
-from assistant.told_values import tells_only, told_anew
+from assistant.told_values import tells_only
 from assistant.units_kept import in_its_unit, openings, unit_only
 from intents.chart import LIGHT, chart_of
 from intents.fitting import STEEPEST_RISE, TAKEN
@@ -70,15 +70,11 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return True
     if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
         return False
-    anew = told_anew(text, c.last)
-    if anew is not None:
-        _work_again(c, record, Wanted(text, led=True), [anew])
-        return True
     for told in told_changes(c, text, _wanted(text, said), c.last):
         if isinstance(told, Question):
+            say_what_it_is(told, text, c.last)
             _work_again(c, record, Wanted(text, led=True), [told])
-            return True
-        if _ask_again(c, record, text, told, questions):
+        if isinstance(told, Question) or _ask_again(c, record, text, told, questions):
             return True
     return False
 

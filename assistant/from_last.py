@@ -8,7 +8,6 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
-from assistant.record import put_asked
 from intents.question import Question
 from solvers.quantities import Area, Count, Money, Quantity
 from solvers.registry import Topic
@@ -38,7 +37,7 @@ _PRICED_AT = re.compile(
     r"(?P<of>each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?))",
     re.IGNORECASE,
 )
-_OF_AREA = {"ft2": ("foot", "square foot", "sq foot"), "m2": ("metre", "meter", "square metre", "square meter")}
+_OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", "square metre", "square meter")}
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:
@@ -51,17 +50,15 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
         return False  # 26 each may be pounds
     noun = (found["noun"] or "").lower()
     area = answer["unit"] in _OF_AREA and noun in _OF_AREA[answer["unit"]]
-    if not area and (answer["unit"] != "count" or noun in ("foot", "metre", "meter", "hour", "day")):
-        if answer["unit"] == "count" and noun in ("foot", "metre", "meter"):  # of how many feet it can't be told
-            put_asked(record, "cost", f"What is {found['n']} a {noun} the price of, and how many of them?")
-        return record["outcome"] == "asks"
-    of = _OF_AREA[answer["unit"]][1] if area else "each"
-    questions = [q for q in c.read(f"cost at {found['n']} dollars {'per ' * area}{of}").questions if q.topic == "cost"]
+    by_length = noun in ("foot", "metre", "meter") and not area  # of how many feet it can't be told: asked
+    if (answer["unit"] != "count" and not area) or noun in ("hour", "day"):
+        return False
+    of = f"per {_OF_AREA[answer['unit']][-1]}" if area else f"a {noun}" if by_length else "each"
+    questions = [q for q in c.read(f"cost at {found['n']} dollars {of}").questions if q.topic == "cost"]
     for question in questions[:1]:
         parameter = c.topics["cost"].parameter("area" if area else "count")
         value = (Area if area else Count)(Fraction(str(answer["value"])), answer["unit"], answer["text"])
-        base = _with(c.topics["cost"], parameter, value)
-        c.finish(record, c.ways(question, base), question)
+        c.finish(record, c.ways(question, None if by_length else _with(c.topics["cost"], parameter, value)), question)
         if record["outcome"] == "answered":
             record["say"] = f"With the {parameter.label} {answer['text']} as before. {record['say']}"
     return bool(questions)

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, targets_of
 from assistant.said_over import Place, places_of, stem
-from assistant.told_values import elsewhere, holds_now, in_its_place, labelled_so, likely, size_named
+from assistant.told_values import elsewhere, holds_now, in_its_place, labelled_so, likely, size_named, told_anew
 from intents.matcher import read_as
 from intents.question import Question
 from intents.talk import numbers_in
@@ -80,6 +80,10 @@ def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked)
     choice = _choice_in(c, wanted, last) if wanted is not None and wanted.led else None
     if choice is not None:
         yield Wanted(choice, led=True, sure=True)
+        return
+    anew = told_anew(text, last)
+    if anew is not None:
+        yield anew
         return
     place = _new_number(text, last)
     label = labelled_so(text, place, last) if place is not None else ""

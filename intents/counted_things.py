@@ -16,6 +16,7 @@ _THINGS = frozenset(
     " vents blades louvres louvers corbels shingles blocks".split()
 )
 _BOUGHT = ("cost", "weight")
+_SPACES = frozenset("bays gaps spaces openings".split())
 _STOCK = frozenset("stock stocks footers".split())
 
 
@@ -25,6 +26,8 @@ def other_count(chart: Chart, question: Question) -> list[str]:
         return _stock_length(chart, question)
     if question.topic == "conversion":
         return _several(chart, question)
+    if question.topic == "equal spacing":
+        return _so_many_spaces(chart, question)
     if question.topic not in _BOUGHT:
         return []
     counts = [h for h in question.givens.values() if isinstance(h.value, Count) and h.end > h.start]
@@ -34,6 +37,15 @@ def other_count(chart: Chart, question: Question) -> list[str]:
     if _thing(chart, end):
         return []
     return _several(chart, question)
+
+
+def _so_many_spaces(chart: Chart, question: Question) -> list[str]:
+    """How many bays or gaps there are, taken for how wide a piece is: two posts so that all three bays are the same."""
+    width = question.givens.get("width")
+    if width is None or width.end <= width.start:
+        return []
+    end = places_of(chart, width)[1]
+    return [f"{width.text} {chart.words[end]}"] if end < len(chart.words) and chart.words[end] in _SPACES else []
 
 
 def _stock_length(chart: Chart, question: Question) -> list[str]:

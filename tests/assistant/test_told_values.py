@@ -125,3 +125,8 @@ def test_what_each_of_the_things_just_counted_costs() -> None:
 
 def test_a_spacing_off_the_tape_is_read_back_as_it_was_said() -> None:
     assert "19.2" in last("studs are on 19.2", "what'd I say the stud spacing was")["say"]
+
+
+def test_how_many_bays_there_are_is_no_width_of_a_piece() -> None:
+    said = "I need to put two posts in 8 foot 3 1/2 so all three bays are the same. How wide's a bay?"
+    assert last(said)["outcome"] == "asks" or last(said)["topic"] == "divide evenly"
