@@ -25,6 +25,7 @@ _SCREEN = frozenset("screen mesh bugscreen screening".split())
 _TAKES = frozenset("takes take blocks block cuts cut steals steal robs rob loses lose closes eats eat stops stop shuts".split())
 _CLOSES = frozenset("blocks block closes close shuts shut steals robs eats".split())  # of the screen named before
 _SMALL = frozenset("away out off up down about around of some me only just roughly".split())
+_LETS, _THROUGH = frozenset("lets let letting passes leaves pass".split()), frozenset("in through by past air".split())
 _OPEN = frozenset(("open", "free", "clear"))
 _SHUT = frozenset("closed blocked solid shut wire".split())
 _ALLOW, _AFTER = frozenset(("allow", "allowing", "allows")), frozenset(("", ",", ".", ";", "?", "!", "so", "and", "how", "on"))
@@ -90,6 +91,9 @@ def _through_screen(words: list[str], row: list[Reading]) -> Reading | None:
             return Reading("percent", start - 1, end, Percent(100 - share, "percent"), SURE)
         if words[end] in _SHUT:
             return Reading("percent", reading.start, end + 1, Percent(100 - share, "percent"), SURE)
+        let = [word for word in words[max(0, start - 3) : start] if word not in _THROUGH]
+        if reading.kind == "number" and let[-1:] and let[-1] in _LETS and _SCREEN & {*words[max(0, start - 6) : start]}:
+            return Reading("percent", reading.start, end, Percent(share, "percent"), SURE)
         near = not _SCREEN.isdisjoint(words[max(0, reading.start - 4) : reading.start])
         if reading.kind == "number" and near and words[end] in _OPEN and "/" not in words[reading.start : end]:
             return Reading("percent", reading.start, end, Percent(share, "percent"), SURE)

@@ -19,6 +19,9 @@ _LESS = frozenset("under below less".split())
 _TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says quoted quotes".split())
 _STOPS = frozenset(".?!;")
 _AGO = 4  # words from who tells it to what is told
+_FASTENERS = frozenset("screw screws nail nails staple staples lag lags bolt bolts spike spikes".split())
+_KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless structural framing".split())
+_REACHES = frozenset("reach reaches make get gets go goes hold holds bite bites catch grab long work".split())
 _LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from it to "enough"
 
 
@@ -65,4 +68,12 @@ def _way(chart: Chart, start: int, at: int, end: int) -> str:
         return "enough"
     if before & _LESS:
         return "less"
+    if at <= start + _LED and _fastener(chart.words, end):
+        return "enough"  # does a 2 1/2 inch screw make it through
     return "enough" if at <= start + _LED and not _ENOUGH.isdisjoint(chart.words[end : end + _AFTER]) else ""
+
+
+def _fastener(words: list[str], end: int) -> bool:
+    """Whether a size is that of a nail or a screw, of which it is asked how far it gets."""
+    at = end + (words[end : end + 1] != [] and words[end] in _KINDS)
+    return not _FASTENERS.isdisjoint(words[at : at + 1]) and not _REACHES.isdisjoint(words[at + 1 : at + 3])

@@ -22,7 +22,7 @@ from intents.reading import Dims
 from intents.searching import manner_of
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
 from intents.told_twice import other_way_round
-from solvers.quantities import Quantity
+from solvers.quantities import Percent, Quantity, Ratio, Temperature, TemperatureChange
 from solvers.slots import Layer, Parameter
 
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
@@ -41,6 +41,7 @@ SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and o
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 ALL_BUT_CERTAIN = 0.8  # the share from which on a topic is believed that no word names: 50 F 90 percent
 CONVERSION = "conversion"
+_NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the tape
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 MAYBE = 0.4  # the share from which on a sum is asked about
@@ -142,6 +143,7 @@ def _other_topic(
         elif (
             mine < NO_QUESTION <= other and second.sure >= SETTLED and top.score < ALL_BUT_WHOLLY
             and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
+            and not any(isinstance(heard.value, _NO_PART) for heard in top.givens.values())
         ):  # a cut list, or what is left of one board; a size by another is in no sum  # fmt: skip
             top.lacking = second.question.lacking = 1
             second.question.score = top.score

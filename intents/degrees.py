@@ -84,6 +84,9 @@ def _unscaled(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]:
     value = head.value
     if not _LEANING.isdisjoint(line.words[max(0, i - 2) : i]) or line.words[end : end + 2] == ["rise", "?"]:
         stop = end  # run 7-2, angle 34 deg, rise: no rise of 34 degrees
+    if stop > end and line.words[stop] in SCALES:  # an 80 degree swing F
+        yield _change(i, stop + 1, sign * value, "dF" if SCALES[line.words[stop]] == "degF" else "dC", head.sure)
+        return
     if stop > end:
         yield _change(i, stop, sign * value, "dF", _UNSAID * head.sure)
     others = tuple(Angle(other, "deg") for other in head.also)

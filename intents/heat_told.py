@@ -165,6 +165,8 @@ def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
     both = {"start", "end"} <= question.givens.keys()
     if both and longer == shorter:
         _now_first(chart, question)
+    if both and longer != shorter:
+        _than_before(chart, question, longer)
     if both and (longer == shorter or not _against(chart, question, longer)):
         return
     warm = list(_temperatures(chart))
@@ -197,6 +199,17 @@ def _now_first(chart: Chart, question: Question) -> None:
     if now == [False, True] and _ORDERED.isdisjoint(chart.words) and start.value.unit == end.value.unit:
         question.givens = {**question.givens, "start": end, "end": start}
         question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
+
+
+def _than_before(chart: Chart, question: Question, longer: bool) -> None:
+    """What a piece is longer at stands before what it is longer than: how much longer is it at 35 C than at 12."""
+    start, end = question.givens["start"], question.givens["end"]
+    one, other = sorted((start, end), key=lambda heard: heard.start)
+    between = chart.words[places_of(chart, one)[1] : places_of(chart, other)[0]] if one.end > one.start else []
+    if "than" not in between or start.value.unit != end.value.unit or (end.value.value > start.value.value) == longer:
+        return
+    question.givens = {**question.givens, "start": end, "end": start}
+    question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
 
 
 def _one_let_fall(question: Question, warm: list[Reading], chart: Chart) -> bool:

@@ -20,7 +20,7 @@ from intents.neighbours import known
 from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.second_reader import places_of, tokens_of
-from intents.untold_layers import kind_of
+from intents.untold_layers import kind_of, let_fall
 from solvers.quantities import Angle, Length, Quantity
 from solvers.slots import Layer
 
@@ -98,6 +98,8 @@ def take_back(chart: Chart, question: Question) -> None:
 def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     """The quantities that can't be what they were taken for, as they were said."""
     found = [] if question.topic not in LAYERED else _untold(chart, question) + _out_of(chart, question)
+    if question.topic in LAYERED:
+        found += let_fall(chart.words, [places_of(chart, heard) for heard in question.givens.values() if heard.end > heard.start])
     if question.topic == "bent flashing":
         found += _no_legs(chart, question)
     if question.topic == "equal spacing":

@@ -96,6 +96,7 @@ _NOUNS = frozenset(
         "percent",
         "it",
         "there",
+        "here",
         *"winter summer spring fall autumn january february march june july august december sun shade winters summers".split(),
     ]
 )

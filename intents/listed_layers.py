@@ -162,6 +162,8 @@ def _several(listing: Listing, i: int) -> Item | None:
     starts = [(i + 1, 2)] if listing.words[i] == "double" else list(listing.counts(i))
     for end, count in starts:
         told = listing.words[end] in _SEVERAL
+        if not told and (pieces := _pieces(listing, i, end, count)):
+            return pieces
         if not 1 < count <= MOST_ALIKE or (listing.words[i] != "double" and not told):
             continue
         at = listing.past(end, _SEVERAL | _THICK, 3)
@@ -177,6 +179,18 @@ def _several(listing: Listing, i: int) -> Item | None:
         for amount in listing.amounts(at) if told else ():
             return Item(i, amount.end, (amount,), count, "layer")
     return None
+
+
+def _pieces(listing: Listing, i: int, end: int, count: int) -> Item | None:
+    """Two 3/4 boards, three half inch plies: so many, each under an inch, where the number is a word and the name of several."""
+    if end != i + 1 or not 1 < count <= MOST_ALIKE or not listing.words[i].isalpha():
+        return None
+    one = _layer(listing, end)
+    if one is None or one.sizes[0].value >= 1 or not one.what.endswith("s"):
+        return None
+    if any(amount.value < 1 for amount in listing.amounts(i)):
+        return None  # three quarter boards
+    return replace(one, start=i, count=count)
 
 
 def _each(listing: Listing, at: int) -> Amount | None:

@@ -29,6 +29,7 @@ from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
 from intents.left_out import does_as_well, left_out, no_price, without
 from intents.lists import KINDS
+from intents.lumber_told import lumber_told
 from intents.measures import broken_number
 from intents.movement_told import movement_told
 from intents.neighbours import cut_off
@@ -214,7 +215,7 @@ def _without_remarks(
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
-    for work in (parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told):
+    for work in (parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told):
         work(chart, questions, topics)
 
 

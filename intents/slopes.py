@@ -25,8 +25,13 @@ LEAST_GRADE = 8  # percent; less is the fall of a sill
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 
+_HUNDREDTHS = frozenset(("three", "hundred"))
+
+
 def slopes(line: Line, i: int) -> Iterator[Reading]:
     """The pitches and ratios whose first number is at i."""
+    if line.words[i] in _HUNDREDTHS:
+        yield from _hundredth(line, i)
     for rise in line.pieces(i):
         if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
             continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
@@ -44,6 +49,16 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
             yield from _ratios(line, i, rise, rise.end + 2, 0.9)
         else:
             yield from _said_after(line, i, rise)
+
+
+def _hundredth(line: Line, i: int) -> Iterator[Reading]:
+    """A share that is only ever one of vents: a three hundredth of the floor, a hundred and fiftieth."""
+    words = line.words
+    parts = words[i + 1 : i + 3] if words[i + 1] == "and" else words[i + 1 : i + 2]
+    share = 300 if (words[i], *parts) == ("three", "hundredth") else 150 if parts[-1:] == ["fiftieth"] else 0
+    end = i + 1 + len(parts)
+    if share and words[end] != "inch" and words[end : end + 2] != ["of", "an"]:
+        yield Reading("ratio", i, end, Ratio(Fraction(1, share), "ratio"), 0.95)
 
 
 def _part_a_foot(line: Line, i: int, rise: Piece) -> Iterator[Reading]:

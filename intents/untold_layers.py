@@ -6,7 +6,7 @@ and the topic asks for it.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
@@ -42,11 +42,14 @@ _ACTUAL = {
     Fraction(2): Fraction(3, 2),
 }  # in; how thick lumber is, by what it is called
 _WIDTHS = (2, 3, 4, 5, 6, 8, 10, 12)  # in; by which it is called
+_BARE_ENDS = frozenset(("", ",", ".", "?", ";", "and", "plus", "over", "on", "with", "then"))  # after a 1x4 of no name
 _WHICH = frozenset("which that thats is at being".split())
 _THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"))
 _TIMES = frozenset(("×", "by"))
 _SEVERAL_SIZES = frozenset("twos threes fours sixes eights".split())
 _LAID = frozenset("laid flat on the for as edge".split())
+_NUMBERED = frozenset("number no wall screws nails size by".split())
+LEAST_FALLEN = 3  # two, one: counts as often as thicknesses
 MOST_NOMINAL = 8  # in; a whole number of inches said with another is a name: 1x4, 2 by 2
 LEAST_ACTUAL = 10  # what is said of a nominal size is how thick it is while it is less
 
@@ -138,9 +141,18 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
     if told := _told_thick(listing, name):
         named = told.end + (name == end and listing.words[told.end] in names)  # 1x3 so 3/4 | strap
         return Item(start, named, (told,), what=listing.words[named - 1] if named > told.end else what or "layer")
+    if not what and second and _stands_bare(listing, start, end, first, second):
+        return replace(_by_name(listing, Item(start, end, (), what="layer"), first, second) or Item(start, end, ()), led=False)
     if not what or (second is None and what not in _KINDS and not one_by):
         return None
     return _by_name(listing, Item(start, name, (), what=what), first, second)
+
+
+def _stands_bare(listing: Listing, start: int, end: int, first: Amount, second: Amount) -> bool:
+    """Whether lumber is called by its size and nothing else, and is not what something goes into: foam and a 1x4."""
+    before = start - 1 - (listing.words[start - 1] in _SMALL)
+    into = start > 0 and listing.words[before] in ("in", "into", "onto", "to")
+    return first.value == 1 and second.value in _WIDTHS and listing.words[end] in _BARE_ENDS and not into
 
 
 def _by_name(listing: Listing, item: Item, first: Amount, second: Amount | None) -> Item | None:
@@ -167,3 +179,16 @@ def _told_thick(listing: Listing, at: int) -> Amount | None:
     if told is None or told.value >= LEAST_ACTUAL or told.unit == "ft" or listing.words[told.end] in _SPACED:
         return None
     return told
+
+
+def let_fall(words: Sequence[str], taken: Sequence[tuple[int, int]]) -> list[str]:
+    """Bare numbers among those that found a place, and that did not: batten 20, rigid barrier | 7, and 40 into the stud.
+
+    Only where a name stands before and a comma after: the number of a screw, or of a wall, is said otherwise.
+    """
+    first, last = min((start for start, _ in taken), default=0), max((end for _, end in taken), default=0)
+    return [
+        words[at] for at in range(first + 1, last - 1)
+        if words[at].isdecimal() and int(words[at]) >= LEAST_FALLEN and words[at - 1].isalpha() and words[at + 1] == ","
+        and words[at - 1] not in _NUMBERED and not any(start <= at < end for start, end in taken)
+    ]  # fmt: skip

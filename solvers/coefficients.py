@@ -28,6 +28,7 @@ class Material(Choice):
     GLASS = "glass"
     WOOD = "wood, along the grain"
     FIBRE_CEMENT = "fibre cement"
+    POLYCARBONATE = "polycarbonate"
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +70,9 @@ COEFFICIENTS: dict[Material, Coefficient] = {
     Material.GLASS: _millionths("9", "8", "9", f"plate glass 9 millionths per °C: {TABLES}; 8 in another"),
     Material.WOOD: _millionths(
         "3.8", "3.1", "4.5", "along the grain 3.1 to 4.5 millionths per °C: USDA Wood Handbook, chapter 4 (from memory)"
+    ),
+    Material.POLYCARBONATE: _millionths(
+        "67", "65", "70", f"polycarbonate sheet 65 to 70 millionths per °C: {TABLES} (from memory)"
     ),
     Material.FIBRE_CEMENT: _millionths(
         "10", "8", "12", "fibre cement 8 to 12 millionths per °C (from memory, a weak figure)"
