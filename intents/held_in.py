@@ -1,16 +1,38 @@
-"""What a fastener is held in is no layer it goes through: 25 mm boards on 45 mm battens, 40 mm into the battens."""
+"""What a fastener is held in is no layer it goes through: 25 mm boards on 45 mm battens, 40 mm into the battens.
+
+How deep it is held may be told between two layers, whose list then runs over it.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 
 from intents.chart import Chart
+from intents.no_layers import held_in_frame
+from intents.placing import heard_as
 from intents.question import Question
 from intents.untold_layers import kind_of
-from solvers.slots import Layer
+from solvers.slots import Layer, Parameter
 
+HELD = "penetration"
 _FRAMES = frozenset("stud studs framing frame frames joist joists rafter rafters plate block blocking".split())
 _SMALL = frozenset(("the", "those", "my", "our"))
+
+
+def held_between(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Give the first question its penetration where that stands among the layers: straps, 1 1/2 in the stud, 7/16 sheathing."""
+    question = next(iter(questions), None)
+    if question is None or question.topic != "fastener length" or question.missing != [HELD] or question.unplaced:
+        return
+    words = [*chart.words, "", "", ""]
+    found = [r for row in chart.readings for r in row if r.kind in ("length", "number") and held_in_frame(words, r.end)]
+    longest = max(found, key=lambda r: (r.end - r.start, r.sure), default=None)
+    if longest is None or any(r.start < longest.start or r.end > longest.end for r in found):
+        return
+    heard = heard_as(chart, next((p for p in topics[question.topic] if p.name == HELD), None), longest, True)
+    if heard is not None:
+        question.givens[HELD], question.missing = heard, []
 
 
 def held_in(chart: Chart, question: Question) -> None:

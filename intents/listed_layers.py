@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from intents.listed import CONTRASTED, SEPARATORS, Amount, Item, Listing, beginnings, with_units
-from intents.no_layers import is_no_layer, speaks_of_some
+from intents.no_layers import held_in_frame, is_no_layer, speaks_of_some
 from intents.reading import Reading
 from intents.untold_layers import kind_of, nominal, with_untold
 from solvers.quantities import Length
@@ -40,10 +40,11 @@ _NAME_ENDS = frozenset(
 )
 _STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
 _AGAIN = frozenset(
-    ", ( that thats which is it so really actually actual net true dressed planed milled to down about only measures just".split()
+    ", ( that thats which is it so real really actually actual net true dressed planed milled to down about only"
+    " measures just".split()
 )
-_RESTATES = frozenset("( that thats which actually really true".split())
-_TRULY = frozenset("true actual net dressed planed milled".split())
+_RESTATES = frozenset("( that thats which actually real really true".split())
+_TRULY = frozenset("true real actual net dressed planed milled".split())
 _ACTUAL = frozenset(("thick", "actual", "actually", "really", "net", ","))
 _QUARTERS = frozenset(("5/4", "five quarter", "five quarters", "five-quarter"))  # boards that are called so are 1 in thick
 _TRIMS = frozenset("trim board boards casing fascia plank planks".split())
@@ -138,7 +139,7 @@ def _no_layers(listing: Listing) -> list[bool]:
     none = [False] * len(listing.words)
     for i in range(len(listing.chart)) if speaks_of_some(listing.words) else ():
         amount = max(listing.amounts(i), key=lambda a: a.end, default=None)
-        if amount is not None and is_no_layer(listing.words, i, amount.end):
+        if amount is not None and (is_no_layer(listing.words, i, amount.end) or held_in_frame(listing.words, amount.end)):
             none[i : amount.end] = [True] * (amount.end - i)
     return none
 

@@ -23,7 +23,7 @@ from intents.each_long import each_long
 from intents.features import of_sentence
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
-from intents.held_in import held_in
+from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
@@ -88,6 +88,11 @@ def _worded(text: str, folder: Path) -> Worded:
 @lru_cache(maxsize=CHARTS)
 def _full_chart(text: str, folder: Path) -> Chart:
     return chart_of(text, compiled(folder), speller(folder), _worded(text, folder))
+
+
+_PLACES = (
+    parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
+)  # fmt: skip
 
 
 class _Lists:
@@ -215,7 +220,7 @@ def _without_remarks(
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
-    for work in (parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told):
+    for work in _PLACES:
         work(chart, questions, topics)
 
 

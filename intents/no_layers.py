@@ -90,6 +90,14 @@ def _held_elsewhere(words: Sequence[str], start: int, end: int) -> bool:
     return any(words[at] == "in" and not FRAMES.isdisjoint(words[at + 1 : at + 3]) for at in others)
 
 
+def held_in_frame(words: Sequence[str], end: int) -> bool:
+    """What is to hold, told between two layers: 1x4 straps, want 1 1/2 in the stud, sheathing is 7/16."""
+    at = end + (words[end] in ("in", "into"))
+    if words[at - 1] not in ("in", "into"):
+        return False
+    return words[at + (words[at] in _SMALL)] in FRAMES
+
+
 def _spacing(words: Sequence[str], start: int, end: int) -> bool:
     """Straps at 16 inch centres, every 2 feet."""
     return words[end] in _CENTRES or words[max(0, start - 1) : start] == ["every"]
