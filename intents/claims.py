@@ -19,8 +19,9 @@ _LESS = frozenset("under below less".split())
 _TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says quoted quotes".split())
 _STOPS = frozenset(".?!;")
 _AGO = 4  # words from who tells it to what is told
-_FASTENERS = frozenset("screw screws nail nails staple staples lag lags bolt bolts spike spikes".split())
-_KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless structural framing".split())
+_FASTENERS = frozenset("screw screws nail nails staple staples lag lags bolt bolts spike spikes shank shanks".split())
+_KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless structural framing ring".split())
+_ENOUGH_FOR = frozenset("enough ok okay do".split())
 _REACHES = frozenset("reach reaches make get gets go goes hold holds bite bites catch grab long work".split())
 _LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from it to "enough"
 
@@ -40,7 +41,20 @@ def claim_of(chart: Chart) -> Claim | None:
                 return Claim(best.value, chart.said(best.start, best.end), way, best.start, best.end)
             if at > i + _LED:
                 break
-    return _told(chart)
+    return _opens(chart) or _told(chart)
+
+
+def _opens(chart: Chart) -> Claim | None:
+    """The size of a nail that opens the line, of which it is asked whether it is enough: 2 1/2 in ring shank enough for."""
+    for at in (0, 1) if not _ENOUGH_FOR.isdisjoint(chart.words) else ():
+        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
+        best = max(found, key=lambda r: (r.end, r.kind != "number"), default=None)
+        if best is None:
+            continue
+        end = best.end + 1 + (chart.words[best.end : best.end + 1] != [] and chart.words[best.end] in _KINDS)
+        if not _FASTENERS.isdisjoint(chart.words[end - 1 : end]) and not _ENOUGH_FOR.isdisjoint(chart.words[end : end + 3]):
+            return Claim(best.value, chart.said(best.start, best.end), "enough", best.start, best.end)
+    return None
 
 
 def _begins(words: list[str], i: int) -> bool:

@@ -80,7 +80,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             top.swaps += second_sums.otherwise(chart, phrases, model, top)
         known = not top.swaps and _all_learned(top, model)
         _other_roles(chart, phrases, top, topics, other_roles if known else lambda topic: None)
-        if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE):
+        if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE) and not _holds_so_much(top):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
             top.lacking = 1
@@ -97,6 +97,11 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     for question in reading.questions:
         if not question.manner and all(question is not other for other in reading.unaided):
             question.manner = manner_of(chart, phrases, reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0))
+
+
+def _holds_so_much(top: Question) -> bool:
+    """Whether it is asked in litres or gallons what a channel of three sizes holds; most such lines are of paint."""
+    return top.topic == "water in a channel" and "held_in" in top.givens
 
 
 def _other_roles(

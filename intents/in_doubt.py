@@ -20,7 +20,7 @@ from intents.neighbours import known
 from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.second_reader import places_of, tokens_of
-from intents.untold_layers import kind_of, let_fall
+from intents.untold_layers import kind_of, let_fall, studs_among
 from solvers.quantities import Angle, Length, Quantity
 from solvers.slots import Layer
 
@@ -58,6 +58,7 @@ _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what 
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
 _NOT_OF = {  # what speaks of another topic: a drop of moisture, the board along the rake
     "right triangle": frozenset("hip hips valley valleys span".split()),
+    "ladder footing": frozenset("overnight rated carry carries".split()),
     "fall": frozenset("shrink shrinks shrinkage swell swells swelling moisture grain".split()),
     "gable courses": frozenset("fascia barge bargeboard rakeboard".split()),
 }
@@ -100,6 +101,8 @@ def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     found = [] if question.topic not in LAYERED else _untold(chart, question) + _out_of(chart, question)
     if question.topic in LAYERED:
         found += let_fall(chart.words, [places_of(chart, heard) for heard in question.givens.values() if heard.end > heard.start])
+    if question.topic == "build-out" and (layers := question.givens.get(LAYERS)) and layers.end > layers.start:
+        found += studs_among(chart.words, *places_of(chart, layers))
     if question.topic == "bent flashing":
         found += _no_legs(chart, question)
     if question.topic == "equal spacing":
@@ -126,7 +129,7 @@ def other_topic(chart: Chart, question: Question) -> bool:
     if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):
         return True  # how wide the gable is was asked, and cannot be what was given
     if topic == "ladder footing":  # a prop's; who has the ladder; or how high it gets
-        prop = "ladder" not in words and not _PROPS.isdisjoint(words)
+        prop = ("ladder" not in words and not _PROPS.isdisjoint(words)) or not _NOT_OF[topic].isdisjoint(words)
         return prop or _FOOTED.isdisjoint(words) or (not _REACHES.isdisjoint(words) and ("how", "high") in pairwise(words))
     if topic == "tape arithmetic":  # a half more, or half of it? lengths added up are no area
         areas = "area" in words and _TIMED.isdisjoint(words) and not any(r.kind == "area" for row in chart.readings for r in row)

@@ -40,7 +40,7 @@ _NAME_ENDS = frozenset(
 )
 _STANDS = frozenset((*"is are at of : @ that we're were we putting up going on it's its itself".split(), "behind"))
 _AGAIN = frozenset(
-    ", ( that thats which is it so real really actually actual net true dressed planed milled to down about only"
+    ", ( that thats the which is it so real really actually actual net true dressed planed milled to down about only"
     " measures just".split()
 )
 _RESTATES = frozenset("( that thats which actually real really true".split())

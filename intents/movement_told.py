@@ -39,6 +39,8 @@ _LATER = frozenset(
     "to will could can would should going settle settles settling end ends keeps kept sits sit inside indoors winter summer"
     " heating service eventually later next dry dries drop drops down porch brings bring get gets by next once".split()
 )
+_WIDENS = frozenset("wider swell swells swelling grow grows expand expands widen widens".split())
+_NARROWS = frozenset("narrower shrink shrinks shrinkage shrinking smaller".split())
 _SOONER = frozenset(
     "now today from was were at came come comes meter says reads bought delivered currently painted started starts wet moment"
     " stacked yard arrived laid went".split()
@@ -110,6 +112,16 @@ def bare_moistures(chart: Chart, question: Question, topics: Topics) -> None:
     elif back > 0 > forward or (back - forward > 0 and not question.plain):  # 12 once dry, 18 when we got it
         _in_order(question, second, first)
         question.unplaced = []
+    elif not question.whole and _goes_so(chart.words, first, second):
+        _in_order(question, first, second)
+        question.unplaced = []
+
+
+def _goes_so(words: list[str], first: Heard, second: Heard) -> bool:
+    """Whether what is asked comes about in the order told: 6 percent in the shop, 12 on the porch, how much wider."""
+    wider, narrower = not _WIDENS.isdisjoint(words), not _NARROWS.isdisjoint(words)
+    rises = bool(second.value.value > first.value.value)
+    return wider != narrower and wider == rises and first.start < second.start
 
 
 def _says_when(chart: Chart, heard: Heard, cues: frozenset[str]) -> bool:

@@ -93,9 +93,9 @@ def _held_elsewhere(words: Sequence[str], start: int, end: int) -> bool:
 def held_in_frame(words: Sequence[str], end: int) -> bool:
     """What is to hold, told between two layers: 1x4 straps, want 1 1/2 in the stud, sheathing is 7/16."""
     at = end + (words[end] in ("in", "into"))
-    if words[at - 1] not in ("in", "into"):
-        return False
-    return words[at + (words[at] in _SMALL)] in FRAMES
+    article = words[at] in _SMALL
+    told = article or words[at - 1] == "into" or words[at] in ("stud", "framing")  # 5 1/2 in studs are so deep
+    return words[at - 1] in ("in", "into") and told and words[at + article] in FRAMES
 
 
 def _spacing(words: Sequence[str], start: int, end: int) -> bool:

@@ -120,7 +120,7 @@ def _odd_run(rise: Piece, run: Piece, word: str) -> float:
 
 def _ratios(line: Line, i: int, top: Piece, at: int, sure: float) -> Iterator[Reading]:
     for bottom in _runs(line, at):
-        if line.words[bottom.end] == "/":
+        if line.words[bottom.end] == "/" and line.tight(bottom.end - 1):
             continue
         likely = min(top.sure * 2, 1.0) * (0.9 if 0.5 < bottom.sure < 1 else bottom.sure) * sure
         if bottom.value <= STEEPEST_RUN or bottom.value in TAPE or top.value != 1:

@@ -48,6 +48,7 @@ _THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"
 _TIMES = frozenset(("×", "by"))
 _SEVERAL_SIZES = frozenset("twos threes fours sixes eights".split())
 _LAID = frozenset("laid flat on the for as edge".split())
+_INCH = frozenset(("in", "inch", "mm", '"'))
 _NUMBERED = frozenset("number no wall screws nails size by".split())
 LEAST_FALLEN = 3  # two, one: counts as often as thicknesses
 MOST_NOMINAL = 8  # in; a whole number of inches said with another is a name: 1x4, 2 by 2
@@ -192,3 +193,15 @@ def let_fall(words: Sequence[str], taken: Sequence[tuple[int, int]]) -> list[str
         if words[at].isdecimal() and int(words[at]) >= LEAST_FALLEN and words[at - 1].isalpha() and words[at + 1] == ","
         and words[at - 1] not in _NUMBERED and not any(start <= at < end for start, end in taken)
     ]  # fmt: skip
+
+
+def studs_among(words: Sequence[str], start: int, end: int) -> list[str]:
+    """The depth of the studs, taken for a layer that is built out from them: 5 1/2 in studs, 1/2 ply."""
+    found = []
+    for at in range(start + 2, min(end + 1, len(words))):
+        if words[at] == "studs" and words[at - 1] in _INCH and words[at - 2].isdecimal():
+            first = at - 2
+            while first > start and (words[first - 1].isdecimal() or words[first - 1] == "/"):
+                first -= 1
+            found.append(" ".join(words[first:at]).replace(" / ", "/"))
+    return found
