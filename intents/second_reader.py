@@ -152,10 +152,13 @@ def _kept(chart: Chart, first: Question, question: Question) -> int:
     return covered
 
 
+_RESTATED = frozenset("× layers double each actual actually real net dressed".split())
+
+
 def _nominal(chart: Chart, heard: Heard) -> bool:
-    """Whether a list has numbers in it that are no thickness of a layer: those of 1x4 strapping, and of two layers."""
+    """Whether a list has numbers in it that are no thickness of a layer: those of 1x4 strapping, two layers, 5/4 (1 actual)."""
     said = {word for i, word in enumerate(chart.words) if tokens_of(chart, heard) >> i & 1}
-    times = not said.isdisjoint(("×", "layers", "double", "each"))
+    times = not said.isdisjoint(_RESTATED)
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
 
 

@@ -80,3 +80,36 @@ def test_both_ends_of_a_warming(said: str, start: float, end: float) -> None:
 def test_a_start_and_a_rise_are_not_two_ends() -> None:
     record = ask("12 ft vinyl, starts at 40 F and goes up 60 F, growth")
     assert record["outcome"] == "asks" or "temperature after" not in given(record)
+
+
+@pytest.mark.parametrize(
+    ("said", "least", "most"),
+    [
+        ("how much longer's my 5.4 m PVC fascia at 35 C than when I cut it at 12", 7, 10),
+        ("how much shorter is 3.6 m of vinyl at minus 5 C than it is at 30 C", -10, -7),
+        ("polycarbonate sheet 3.6 m long, heats up 40 C. how much does it grow", 9, 10.5),
+    ],
+)
+def test_what_it_is_longer_than_was_first(said: str, least: float, most: float) -> None:
+    answer = ask(said)["answer"]
+    assert answer["unit"] == "mm" and least < answer["value"] < most
+
+
+def test_a_swing_whose_scale_is_said_last_is_not_asked_about() -> None:
+    assert ask("copper flashing 10 ft, 80 degree swing F, how much change")["outcome"] == "answered"
+    assert ask("copper flashing 10 ft, 80 degree swing, how much change")["outcome"] == "asks"
+
+
+def test_bare_moistures_go_the_way_that_is_asked() -> None:
+    record = ask("white oak boards four and a half inches, 6 percent in the shop, 12 on the porch, how much wider")
+    assert (given(record)["moisture before"], given(record)["moisture after"]) == (6, 12)
+    assert ask("red oak 5 in, 8 percent, 12 percent, how much narrower")["outcome"] == "asks"
+
+
+def test_a_sum_is_no_rival_of_a_question_with_percents_in_it() -> None:
+    assert ask("movement of 3 1/4 sugar maple flooring between 6 and 11 percent")["topic"] == "wood movement"
+
+
+def test_in_here_is_a_place() -> None:
+    record = ask("its 75 in here and sixty percent humidity, fahrenheit, what's the dew point")
+    assert record["answer"]["value"] == pytest.approx(60.1, abs=0.5)
