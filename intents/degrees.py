@@ -21,6 +21,7 @@ LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "ran
 _SIDES = {"below": -1, "above": 1}
 _NOT_ZERO = frozenset(["the", "a", "an", "my", "that", "this", "its"])
 STARTS = frozenset((*DEGREES, *SCALES, *_KELVIN, *_SIDES))  # after a number
+_EXTREMES = frozenset("coldest lowest least minimum min".split())
 _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 # After 30' these leave it no length: "88° 30' corner".
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
@@ -68,6 +69,9 @@ def _with_minutes(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]
 
 def _scaled(line: Line, i: int, head: Head, end: int, scale: str) -> Iterator[Reading]:
     """A number of degrees whose scale was said: a temperature, or a change when a word for one follows."""
+    if line.words[end : end + 2] == ["below", "zero"] and head.value > 0:
+        yield Reading("temperature", i, end + 2, Temperature(-head.value, scale), head.sure)  # 12 F below zero
+        return
     stop, sign = _change_end(line, end)
     changed = stop > end
     unit = "dF" if scale == "degF" else "dC"
@@ -117,7 +121,8 @@ def _either_side(line: Line, i: int, head: Head, at: int) -> Iterator[Reading]:
     """Twenty below, five above zero, ten below freezing."""
     words = line.words
     value, after = head.value * _SIDES[words[at]], words[at + 1]
-    if value == 0 or head.value < 0 or after in _NOT_ZERO or head.form not in ("whole", "decimal", "mixed"):
+    coldest = after == "the" and words[at + 2] in _EXTREMES  # twenty below the coldest it'll see
+    if value == 0 or head.value < 0 or (after in _NOT_ZERO and not coldest) or head.form not in ("whole", "decimal", "mixed"):
         return
     if after == "freezing":
         celsius, fahrenheit = Temperature(value, "degC"), Temperature(value + 32, "degF")

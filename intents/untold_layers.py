@@ -43,6 +43,7 @@ _ACTUAL = {
 }  # in; how thick lumber is, by what it is called
 _WIDTHS = (2, 3, 4, 5, 6, 8, 10, 12)  # in; by which it is called
 _BARE_ENDS = frozenset(("", ",", ".", "?", ";", "and", "plus", "over", "on", "with", "then"))  # after a 1x4 of no name
+_SAID_WIDTHS = {"two": 2, "three": 3, "four": 4, "six": 6, "eight": 8} | {str(wide): wide for wide in _WIDTHS}
 _WHICH = frozenset("which that thats is at being".split())
 _THICK = frozenset(("", ",", ".", ";", "?", "and", "thick", "over", "on", "plus"))
 _TIMES = frozenset(("×", "by"))
@@ -124,7 +125,7 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
     first = next(iter(listing.amounts(i)), None)
     if first is None or listing.words[first.end] not in _TIMES:
         return None
-    second = next(iter(listing.amounts(first.end + 1)), None)
+    second = _apart(listing, first) or next(iter(listing.amounts(first.end + 1)), None)
     several = listing.words[first.end + 1] in _SEVERAL_SIZES  # two by fours
     one_by = first.value == 1 and listing.words[first.end + 1] in _KINDS  # 1-by furring
     if second is None and listing.words[first.end] == "by" and not several and not one_by:
@@ -147,6 +148,15 @@ def nominal(listing: Listing, i: int, names: frozenset[str]) -> Item | None:
     if not what or (second is None and what not in _KINDS and not one_by):
         return None
     return _by_name(listing, Item(start, name, (), what=what), first, second)
+
+
+def _apart(listing: Listing, first: Amount) -> Amount | None:
+    """The width of lumber that another layer is told after: a 1x4 | and 1/2 inch ply; no lumber is called a 1x4 1/2."""
+    at = first.end + 1
+    wide = _SAID_WIDTHS.get(listing.words[at])
+    if wide is None or first.value != 1 or listing.words[at + 1] not in ("and", "&"):
+        return None
+    return Amount(at + 1, Fraction(wide), "", "", listing.words[at])
 
 
 def _stands_bare(listing: Listing, start: int, end: int, first: Amount, second: Amount) -> bool:

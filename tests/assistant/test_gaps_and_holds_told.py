@@ -42,6 +42,7 @@ def test_a_stud_that_is_not_said_to_lie_flat_is_asked_about() -> None:
         ("attic floor is 2100 square feet, wants a three hundredth of it open, how much vent", 1008),
         ("How much vent for a loft 18' x 36'? use one fifty", 622.08),
         ("25' x 48' attic / 1:300 / sq in?", 576),
+        ("they want 1 sq ft of vent for every 300 of attic, I have 1530 sq ft. how many square inches", 734.4),
     ],
 )
 def test_shares_of_vents_and_screens_in_other_words(said: str, square_inches: float) -> None:
@@ -61,6 +62,7 @@ def test_a_share_that_nobody_told_is_asked_for(said: str) -> None:
         # Lumber of no name among the layers, and so many of one.
         ("need 2 inches in solid wood, going through 2 inches of polyiso and a 1x4. What length", 4.75),
         ("screw for a 1x4 over 7/16 sheathing, inch and a quarter bite", 2.4375),
+        ("screw through a 1x4 and 1/2 inch ply with 1 1/2 in the stud", 2.75),
         ("screw through two half inch plies and 3/4 siding, 1 1/4 in the stud", 3.0),
         ("nail through three quarter boards and half inch ply, 1 1/4 in the stud", 2.5),
         # What holds, told between two layers.

@@ -113,3 +113,14 @@ def test_a_sum_is_no_rival_of_a_question_with_percents_in_it() -> None:
 def test_in_here_is_a_place() -> None:
     record = ask("its 75 in here and sixty percent humidity, fahrenheit, what's the dew point")
     assert record["answer"]["value"] == pytest.approx(60.1, abs=0.5)
+
+
+@pytest.mark.parametrize(
+    ("said", "coldest"),
+    [
+        ("Vinyl 12 ft. 72 F now. 118 F max. 12 F below zero min. Gap?", -12),
+        ("put up at 8 C, 3.8 m vinyl, forty C the hottest it'll see and twenty below the coldest, what gap", -20),
+    ],
+)
+def test_below_zero_is_below_zero(said: str, coldest: float) -> None:
+    assert given(ask(said))["coldest"] == coldest
