@@ -54,9 +54,7 @@ class Points:
 class Conversation:
     """One conversation. `facts` outlive it when a job is named; the `notebook` is only read (`writes`: it is on)."""
 
-    def __init__(
-        self, job: str | None = None, facts: Facts | None = None, notebook: Any = None, writes: bool = False
-    ) -> None:
+    def __init__(self, job: str | None = None, facts: Facts | None = None, notebook: Any = None, writes: bool = False) -> None:
         self.job, self.facts, self.notebook, self.writes = job, facts or Facts(), notebook, writes
         self.topics = load_topics()
         self.parameters = {name: topic.parameters for name, topic in self.topics.items()}

@@ -280,12 +280,18 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     return SIDE if cuts and any(tuple(words[end : end + len(each)]) == each for each in _EACH) else ""
 
 
+def _of_pitched(chart: Chart, end: int) -> bool:
+    """Whether a pitch stands at a place, and so many things have it: two | 10/12 roofs."""
+    pitches = (r.end for row in chart.readings[end : end + 1] for r in row if r.kind == "pitch")
+    return any(not _MANY.isdisjoint(chart.words[at : at + 1]) for at in pitches)
+
+
 def _number_of(chart: Chart, reading: Reading) -> str:
     """The thing that a bare number counts or measures."""
     words, end = chart.words, reading.end
     after = words[end : end + 2]
-    if reading.kind != "number":
-        return ""
+    if reading.kind != "number" or "/" in (words[reading.start - 1], *words[reading.start : end]):
+        return ""  # no twelve roofs: two 10/12 roofs
     if words[reading.start - 1 : reading.start] == ["every"]:
         return APART
     if not _CENTRES.isdisjoint(after[:1]):
@@ -297,7 +303,7 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return COUNTED  # a couple of 20 footers
     if "vents" in after and (after[0] == "vents" or after[0] in _VENTS) and _few(reading):  # 2 gable vents
         return COUNTED
-    if len(after) == 2 and after[0] in MADE_OF and after[1] in _MANY:
+    if (len(after) == 2 and after[0] in MADE_OF and after[1] in _MANY) or _of_pitched(chart, end):
         return COUNTED  # a hundred spruce boards
     if after[:1] and (after[0] in _MANY or (after[0] == "of" and not THEM.isdisjoint(after[1:]))):
         return COUNTED

@@ -12,6 +12,8 @@ from solvers.quantities import Quantity
 
 _ASKS = frozenset("will would is are does do can".split())
 _ENOUGH = frozenset("enough do cover covers plenty suffice sufficient".split())
+_RIGHT = frozenset("right correct true".split())  # is 45 right for a 92 corner
+_HARDLY = frozenset("about still actually really the a far".split())
 _STATES = frozenset(("is", "are"))  # these ask only where a question begins: "the soffit is 7.4 m" states
 _BEGINS = frozenset(", . ? ! ; : - ( and so but or then well ok okay hey now how what there theres here".split())
 _MORE = frozenset("over above more exceed beyond past".split())
@@ -23,6 +25,7 @@ _FASTENERS = frozenset("screw screws nail nails staple staples lag lags bolt bol
 _KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless structural framing".split())
 _ENOUGH_FOR = frozenset("enough ok okay do".split())
 _REACHES = frozenset("reach reaches make get gets go goes hold holds bite bites catch grab long work".split())
+_IS, _SOON = frozenset("is be are was it's".split()), 5
 _LED, _AFTER = 5, 9  # words between the asking word and the quantity, and from it to "enough"
 
 
@@ -82,12 +85,21 @@ def _way(chart: Chart, start: int, at: int, end: int) -> str:
         return "enough"
     if before & _LESS:
         return "less"
-    if at <= start + _LED and _fastener(chart.words, end):
+    if at > start + _LED:
+        return ""
+    if _fastener(chart.words, end) or not _ENOUGH.isdisjoint(chart.words[end : end + _AFTER]):
         return "enough"  # does a 2 1/2 inch screw make it through
-    return "enough" if at <= start + _LED and not _ENOUGH.isdisjoint(chart.words[end : end + _AFTER]) else ""
+    return "same" if _called_right(chart.words[end : end + _SOON]) else ""
 
 
 def _fastener(words: list[str], end: int) -> bool:
     """Whether a size is that of a nail or a screw, of which it is asked how far it gets."""
     at = end + (words[end : end + 1] != [] and words[end] in _KINDS)
     return not _FASTENERS.isdisjoint(words[at : at + 1]) and not _REACHES.isdisjoint(words[at + 1 : at + 3])
+
+
+def _called_right(after: list[str]) -> bool:
+    """Whether it is asked if a quantity is right: 45 | be about right for; 15 ft | the right diagonal. A right angle is none."""
+    rest = [word for word in after if word not in _HARDLY and word not in _IS]
+    at = after.index(rest[0]) if rest else 0
+    return bool(rest) and rest[0] in _RIGHT and after[at + 1 : at + 2] not in (["angle"], ["angled"], ["triangle"])

@@ -166,7 +166,8 @@ def _other_topic(
     drops = _drops(chart, top, second.question, counts=False)
     if second.question.topic == CONVERSION and top.topic == second_sums.TOPIC and _drops(chart, top, second.question):
         return  # how many mm is 12 feet less 3: no part of a sum is let fall
-    if (other >= CERTAIN or (hardly and second.sure >= ROLES)) and not drops:
+    plainer = other >= SETTLED and mine < DOUBTED and second.sure >= ROLES and _tells_more(second.question, top, other >= MOSTLY)
+    if (other >= CERTAIN or plainer or (hardly and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
     elif other >= CERTAIN or (mine < DOUBTED and _told(top) < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
@@ -174,6 +175,12 @@ def _other_topic(
         reading.questions = [top, second.question]
     else:
         _doubt(reading, top, mine, other)
+
+
+def _tells_more(second: Question, top: Question, as_much: bool) -> bool:
+    """Whether the likelier topic takes in all the words that the rule does, and more of them (or as many, where that will do)."""
+    mine, theirs = {*top.words}, {*second.words}
+    return mine < theirs or (as_much and mine == theirs)
 
 
 def _told(top: Question) -> float:

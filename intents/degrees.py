@@ -13,9 +13,7 @@ DEGREES = frozenset(["°", "degree", "degrees", "deg", "degs"])
 SCALES = {"f": "degF", "fahrenheit": "degF", "c": "degC", "celsius": "degC", "centigrade": "degC"}
 _KELVIN = frozenset(("k", "kelvin", "kelvins"))
 _DOWN = frozenset(["drop", "fall", "colder", "cooler", "down", "cooling"])
-_UP = frozenset(
-    ["swing", "change", "rise", "difference", "spread", "range", "warmer", "hotter", "increase", "warming", "climb"]
-)
+_UP = frozenset(["swing", "change", "rise", "difference", "spread", "range", "warmer", "hotter", "increase", "warming", "climb"])
 _CHANGES = _DOWN | _UP
 LED = _CHANGES - frozenset(["colder", "cooler", "down", "warmer", "hotter", "range", "spread"])
 _SIDES = {"below": -1, "above": 1}

@@ -24,6 +24,8 @@ _REACH = 4
 
 def gable_over(chart: Chart, question: Question) -> None:
     """Give a height to the wall under a gable, where the words beside it tell that it is the wall's."""
+    if question.topic == "gable height" and question.swaps:  # no wall is told of a gable whose width is not
+        question.swaps = [swap for swap in question.swaps if "width" in swap]
     name, givens = "height" if question.topic == "gable area" else "gable_height", question.givens
     heard = givens.get(name)
     if heard is None or "pitch" not in givens or not isinstance(heard.value, Length) or not _of_wall(chart, heard):

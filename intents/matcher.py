@@ -13,12 +13,14 @@ from pathlib import Path
 from typing import ClassVar
 
 from intents.amounts_in_doubt import amounts_in_doubt
+from intents.anothers import of_another
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
 from intents.counted_things import other_count
 from intents.crossed import crossed
+from intents.each_leg import each_leg
 from intents.each_long import each_long
 from intents.features import of_sentence
 from intents.gable_over import gable_over
@@ -91,7 +93,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 
 _PLACES = (
-    parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
+    parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between, each_leg,
 )  # fmt: skip
 
 
@@ -182,6 +184,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             in_squares(chart, question)
             run_told(chart, question)
             take_back(chart, question)
+            of_another(chart, question)
             if turned := crossed(question, topics.get(question.topic, ())):
                 question.swaps = [turned]
         if question.complete:

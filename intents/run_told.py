@@ -45,6 +45,8 @@ _GABLES = _BUILDINGS | _WIDE | _SPANS
 _RUNS = frozenset("run runs running half level out eave eaves plate wall from in back ridge each every per horizontally".split())
 _RISES = frozenset("rise rises rising climbs height up high higher above tall vertical".split())
 _SLOPES = frozenset(("slope", "rafter", "roof", "deck"))  # 16 ft of slope, 16 ft up the roof
+LEAST_WIDE, MOST_WIDE = 6, 90  # ft, of a building
+_HIPS = frozenset("hip hips valley valleys".split())
 _RAFTERS = frozenset("rafter rafters commons".split())
 _LONG = frozenset("long length lengths".split())
 _NAMES = {"RUN": frozenset(("run", "runs")), "GABLE": _WIDE | _SPANS | {"building"}, "RAFTER": _RAFTERS}
@@ -58,10 +60,16 @@ def run_told(chart: Chart, question: Question) -> None:
     run = question.givens.get(name)
     if not name or run is None or not isinstance(run.value, Length) or run.end <= run.start:
         return
+    if "across" in question.givens and question.givens["across"].value == "GABLE":
+        question.givens[name] = _building(run)
+    elif question.topic == PITCH:
+        run = _turned(chart, question, run)
     tell = _told if name == "run" else _width_told
     ways = tell(chart, question, run) if "across" not in question.givens else []
     if ways:
         givens = {name: heard for name, heard in question.givens.items() if name != "rise" or heard != run}
+        if ways == ["GABLE"] and name == "run":
+            givens[name] = _building(run)
         made = [givens | {"across": Heard(way, run.start, run.end, run.text)} for way in ways]
         question.givens, question.swaps = made[0], made[1:]
     if question.topic == PITCH:
@@ -103,13 +111,60 @@ def _in_feet(givens: dict[str, Heard]) -> dict[str, Heard]:
     return {**givens, "rise": replace(rise, value=other if sure else inches, others=() if sure else (other,))}
 
 
+def _turned(chart: Chart, question: Question, run: Heard) -> Heard:
+    """The run, once it has changed places with a rise that is a building's width: 6 ft from plate to ridge, barn's 36 wide."""
+    rise = question.givens.get("rise")
+    if rise is None or rise.end <= rise.start or not isinstance(rise.value, Length):
+        return run
+    start, end = places_of(chart, rise)
+    before, after = _beside(chart, start, -1, _BEFORE), _beside(chart, end, 1, _AFTER)
+    if _WIDE.isdisjoint(after[:1]) or not before or before[0] not in _BUILDINGS | _EITHER:
+        return run
+    question.givens["rise"], question.givens["run"] = run, rise
+    return rise
+
+
+def _building(width: Heard) -> Heard:
+    """How wide a building is; a whole number with no unit is in feet: the house is 32 across."""
+    size = width.value
+    if size.unit not in ("ft", "in") or not width.text.isdigit() or not LEAST_WIDE <= size.value <= MOST_WIDE:
+        return width
+    return replace(width, value=Length(size.value, "ft", width.text), others=())
+
+
+def _rafter_told(chart: Chart, before: list[str], after: list[str]) -> list[str]:
+    """The ways to mean a length beside rafters: how long they are, or their run; none where only hip rafters are spoken of."""
+    near = {*before, *after}
+    if _RAFTERS.isdisjoint(near) or not _WIDE.isdisjoint(after[:1]) or _of_hip(chart.words):
+        return []
+    its = (before[1:2] if before[:1] == ["is"] else before[:1]) == ["rafter"]  # the rafter's 14 feet
+    return ["RAFTER"] if its or not _LONG.isdisjoint(near) or not _RAFTERS.isdisjoint(after[:2]) else ["RUN", "RAFTER"]
+
+
+def _of_house(topic: str, before: list[str], after: list[str]) -> bool:
+    """Whether a length is told of a building: over a 32 foot house, the gable's 21 foot, its 30 ft span."""
+    subject = before[1:2] if before[:1] == ["is"] else before[:1]
+    houses = _BUILDINGS - _ROOFS
+    own = not houses.isdisjoint(after[:1]) or (after[:1] == ["deep"] and not houses.isdisjoint({*before, *after}))
+    own = own or (not after and not houses.isdisjoint(subject))
+    return not _SPANS.isdisjoint({*before[:3], *after[:2]}) or (own and topic != SLOPED)
+
+
+def _of_hip(words: list[str]) -> bool:
+    """Whether the rafters that are spoken of are hips: the hip rafter."""
+    named = [before for before, word in pairwise(words) if word in _RAFTERS]
+    return bool(named) and {*named} <= _HIPS
+
+
 def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     """The ways to mean it, the likeliest first; none where it is the run."""
     start, end = places_of(chart, run)
     before, after = _beside(chart, start, -1, _BEFORE), _beside(chart, end, 1, _AFTER)
+    if before[:1] and before[0] in _BUILDINGS and not _WIDE.isdisjoint(after[:1]):
+        before = before[:1]  # 7 ft above the plate and the building's 24 wide
     near = {*before, *after}
     own = chart.words[start:end]
-    if "half" in own[:2] and not WHOLES.isdisjoint(own):
+    if "half" in own[:2] and not (WHOLES | _BUILDINGS).isdisjoint(own):
         return ["GABLE"]  # "half the span is 14 ft" was read as the span
     sloping = not _RAFTERS.isdisjoint({*before[:3], *after[:3]}) or not _SLOPES.isdisjoint(after[1:3])
     if question.topic == PITCH and sloping and "run" not in near:
@@ -122,8 +177,8 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
         return ["RUN", "HIP"]  # the hip's plan run
     if "half" in own or not _RUNS.isdisjoint(near):
         return []
-    if question.topic in (HIP, RISE) and not _RAFTERS.isdisjoint(near):
-        return ["RAFTER"] if not _LONG.isdisjoint(near) or not _RAFTERS.isdisjoint(after[:2]) else ["RUN", "RAFTER"]
+    if question.topic in (HIP, RISE) and (ways := _rafter_told(chart, before, after)):
+        return ways
     if question.topic == HIP and not _RISES.isdisjoint({*before[:2], *after[:1]}):
         return ["RISE"]
     return _across(chart, question.topic, before, after)
@@ -132,10 +187,7 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
 def _across(chart: Chart, topic: str, before: list[str], after: list[str]) -> list[str]:
     """The ways to mean what may be the whole width of a building: a span, a house 32 foot wide, a shed."""
     near = {*before, *after}
-    houses = _BUILDINGS - _ROOFS
-    own_house = after[:1] and after[0] in houses and topic != SLOPED  # rises 8 ft over a 32 foot house
-    spans = bool(own_house) or not _SPANS.isdisjoint({*before[:3], *after[:2]})
-    spans = spans or (after[:1] == ["deep"] and not houses.isdisjoint(near) and topic != SLOPED)
+    spans = _of_house(topic, before, after)
     if (not spans and _WIDE.isdisjoint(near)) or (topic != HIP and _one_way(chart, _ONE_WAY)):
         return []
     if spans or not _BUILDINGS.isdisjoint(near) or topic == HIP:

@@ -45,6 +45,8 @@ from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres,
 TOPIC, SLOT = "tape arithmetic", "sum"
 SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWICE: (MINUS, 2)}
 COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
+LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
+PEGS = frozenset("out away peg pegs pegged stake staked anchor anchored down up".split())
 HALF = "half"  # all of it halved, by no number: the middle of
 LEAST_SURE = 0.35  # of a quantity: a spoken pair ("twelve six") is likely feet and inches in a sum
 MOST = 9  # quantities
@@ -65,7 +67,7 @@ Way = tuple[float, tuple[str, ...]]
 def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
     found = lengths_of(chart)
-    if not 0 < len(found) <= MOST:
+    if not 0 < len(found) <= MOST or _leans(chart.words):
         return None
     told = Told(chart, found)
     ways = ways_of(chart, found, model)
@@ -84,6 +86,11 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
     words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(Question(TOPIC, givens, words=words), sure)
+
+
+def _leans(words: Sequence[str]) -> bool:
+    """Whether the lengths are of what leans from one to the other: a rope from the top of a post to a peg so far out."""
+    return not (LEANS.isdisjoint(words) or POSTS.isdisjoint(words) or PEGS.isdisjoint(words))
 
 
 def _lets_fall(chart: Chart, found: Sequence[Mention], whole: Sum) -> bool:

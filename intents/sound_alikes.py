@@ -257,7 +257,9 @@ class _Sounds:
         if not after.isalpha():
             return Means.NUMBER
         if before in beside.MEASURES and word != "for":  # "1219 mm to inches" converts; nothing is turned into itself
-            same = any(before in names and after in names for names in _SAME)
+            # 14.3 feet to feet and inches
+            anew = after in FEET and self.words[at + 2] in ("and", "&") and self.words[at + 3] in INCHES
+            same = not anew and any(before in names and after in names for names in _SAME)
             return Means.NUMBER if same else Means.WORD
         return self._before_units(at) if after in PLURAL_UNITS else self._before_one_unit(at)
 

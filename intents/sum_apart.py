@@ -20,7 +20,7 @@ _TO_GET = (("to", "get"), ("to", "make"), ("to", "reach"), ("to", "leave"), ("to
            ("to", "end"), ("to", "hit"),
            ("to", "come"), ("to", "fit"))  # fmt: skip
 _CHANGED = frozenset("take add cut trim rip shave knock lose come comes put".split())
-_OTHERS = frozenset(
+OTHERS = frozenset(
     "degrees degree angle pitch by exposure exposures courses course studs stud rise run slope vinyl pvc oc pickets"
     " balusters many hot cold temperature gable square diagonal marks corner spaced equal boards panels strips nails"
     " screws".split()
@@ -32,7 +32,7 @@ def apart(reader: Parts) -> Reading | None:
     """The difference of the two lengths of a line that asks for it."""
     words = reader.words
     said = set(words)
-    if said.isdisjoint(_TELLS) or not said.isdisjoint(_OTHERS):
+    if said.isdisjoint(_TELLS) or not said.isdisjoint(OTHERS):
         return None
     two = two_lengths(reader)
     if two is None or not any(told_as_length(found.part) for _, found in two):
@@ -74,5 +74,3 @@ def _asked_after(after: list[str]) -> bool:
         return True
     much = ("how", "much") in pairwise(after)
     return much and not said.isdisjoint(("add", "off", "short", "longer", "packing", "pack")) and said.isdisjoint(_OTHER_ASKS)
-
-

@@ -62,6 +62,9 @@ def two_lengths(reader: Parts) -> tuple[tuple[int, Found], tuple[int, Found]] | 
             continue
         if isinstance(part.part, Sum):
             return None
+        if reader.words[at] == "one" and part.end == at + 1:
+            at += 1  # one's 6 foot 8, the other's 5 foot 11
+            continue
         if isinstance(part.part, Number) and part.part.value == 2 and thing(reader, part.end):
             at = part.end  # my two side legs came out at …
             continue

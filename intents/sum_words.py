@@ -66,8 +66,15 @@ TOGETHER = (
 TOGETHER_BEGINS = frozenset(words[0] for words in TOGETHER)
 SEVERAL = frozenset("pieces pcs boards lengths lots sticks strips".split())
 FACTORS = {"twice": 2, "double": 2, "triple": 3}
-HALVED = (("halved",), ("in", "half"), ("divided", "in", "half"), ("cut", "in", "half"), ("split", "in", "half"),
-          ("split", "down", "the", "middle"), ("down", "the", "middle"))
+HALVED = (
+    ("halved",),
+    ("in", "half"),
+    ("divided", "in", "half"),
+    ("cut", "in", "half"),
+    ("split", "in", "half"),
+    ("split", "down", "the", "middle"),
+    ("down", "the", "middle"),
+)
 AGAIN_HALF = (("again",), ("as", "much", "again"))
 OVER: tuple[tuple[tuple[str, ...], str, int | Fraction], ...] = (  # done to all before it
     *((words, DIVIDED, 2) for words in HALVED), (("doubled",), TIMES, 2), (("tripled",), TIMES, 3),
@@ -111,7 +118,7 @@ AFTER_COMMA = frozenset("plus minus less times divided multiplied".split())  # 9
 HOURS = frozenset("hours hrs minutes wages invoices".split())  # sums that are none of the tape's
 COMPARED = {"less": MINUS, "shorter": MINUS, "smaller": MINUS, "narrower": MINUS, "more": PLUS, "longer": PLUS,
             "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS, "under": MINUS,
-            "over": PLUS}  # fmt: skip
+            "over": PLUS, "strong": PLUS, "proud": PLUS, "heavy": PLUS, "light": MINUS, "scant": MINUS}  # fmt: skip
 LEFT = frozenset("left leftover remains remaining remainder remain rest".split())
 MISSED = frozenset("equals makes gives comes plus minus times less feet inches this does metres meters".split())
 LEAST_SURE = 0.3
@@ -124,7 +131,7 @@ TELLS = (
     | {words[0] for words in LAID} | {words[0] for words, _, _ in OVER} | BIDS.keys() | set(
         "average midway halfway "
         "sum total above below middle centre center lose drop start starting begin beginning left leaves apart overall "
-        "stack".split()
+        "stack mark marks either other".split()
     )
 )  # fmt: skip  # without one of these nothing is a sum
 BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}

@@ -21,6 +21,7 @@ from intents.sum_places import BETWEEN as OF_TWO
 from intents.sum_places import between_two, lost_in, middle, placed_by_another, shared_over
 from intents.sum_remarks import remainder, summed_up, whole_line, with_remarks
 from intents.sum_steps import walked
+from intents.sum_two import told_of_two
 from intents.sum_words import (
     AFTER_COMMA,
     AGAIN,
@@ -64,12 +65,10 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
 
     Feet and inches with a free dash between may be a difference: both ways are kept.
     """
-    if not any(DOING.get(token.text, token.text) in TELLS for token in tokens):
-        return
-    if not HOURS.isdisjoint(token.text for token in tokens):
+    if not any(DOING.get(token.text, token.text) in TELLS for token in tokens) or any(token.text in HOURS for token in tokens):
         return
     joining, splitting = None, _Reader(tokens, chart, True)
-    shapes = (named, walked, remainder, summed_up, placed_by_another, apart)
+    shapes = (named, walked, remainder, summed_up, placed_by_another, apart, told_of_two)
     rest = next((read for shape in shapes if (read := shape(splitting)) is not None), None)
     if rest is not None:
         yield rest
@@ -161,8 +160,8 @@ class _Reader(Parts):
             whole = self.chain(self._named(twice.end + 1)) if self.words[twice.end] == "of" else None
             return Found(Sum(MINUS, whole.part if whole else None, twice.part), whole.end if whole else twice.end)
         joint = self.one_of(OFF, first.end) if first else 0
-        if first is None or not joint:
-            return None
+        if first is None or not joint:  # take half of 33 3/8, then add 2
+            return self._more(first) if first and self.words[i] == "half" and self._then_done(first.end) else None
         second = self.part(self._named(joint))
         if second:
             return self._more(Found(Sum(MINUS, second.part, first.part), second.end))
@@ -180,9 +179,9 @@ class _Reader(Parts):
         if first is None:
             return None
         several = both_ends(self, counted(self, i) or first)
-        if several != first:
+        if several != first and self.words[several.end] not in ("to", "onto"):
             return Found(Sum(PLUS, None, several.part), several.end)
-        if self.words[first.end] in ("to", "onto", "on"):
+        if self.words[(first := several).end] in ("to", "onto", "on"):
             start = self.past(first.end + 1)
             second = self.chain(start)
             end = second.end if second else first.end
@@ -396,5 +395,3 @@ class _Reader(Parts):
             return None  # is 5/8 more than 9/16
         second = self.part(self.past(first.end + 2))
         return Found(Sum(COMPARED[self.words[first.end]], second.part, first.part), second.end) if second else None
-
-

@@ -34,7 +34,11 @@ _PARTS = {
 }  # fmt: skip
 _ANGLES = ("angle", "angled", "angles", "degrees")
 _RIGHT = {(right, angle) for right in ("right", "rite", "rt") for angle in _ANGLES[:3]}
-_LARGE = frozenset("deck decks slab slabs floor pad patio building house shed garage foundation footprint".split())
+_LARGE = frozenset(
+    "deck decks slab slabs floor pad patio building house shed garage foundation footprint footing footings barn roof"
+    " batter".split()
+)
+_LITTLE = frozenset("cabinet screen sash door window panel gate drawer hatch shutter pane mirror shelf glass vent".split())
 MOST_FEET = 60
 _SLOPES = frozenset("slope slopes sloping sloped slant hypotenuse hypot hyp longest long diagonal".split())
 _NO_ANGLES = frozenset("right rite rt no any by with and an a".split())
@@ -142,8 +146,13 @@ def _first_asked(words: list[str], question: Question, wanted: Heard, asked: lis
 
 def _large(chart: Chart, question: Question) -> None:
     """The sides of a deck said with no unit are of feet (16 x 28), or of metres where no tape has such tenths (3.6 x 5.4)."""
-    sides = {name: question.givens[name] for name in ("side", "other_side") if name in question.givens}
-    if len(sides) < 2 or _LARGE.isdisjoint(chart.words) or not all(side.bare and side.text.isascii() for side in sides.values()):
+    sides: dict[str, Heard] = {name: question.givens[name] for name in ("side", "other_side") if name in question.givens}
+    if len(sides) < 2 or not all((side.bare or side.others) and side.text.isascii() for side in sides.values()):
+        return
+    little, large = (not things.isdisjoint(chart.words) for things in (_LITTLE, _LARGE))
+    if little or not large:
+        if little and not large:
+            _little(question, sides)
         return
     if any(side.value.unit == "mm" or "-" in side.text or "/" in side.text for side in sides.values()):
         return
@@ -155,6 +164,14 @@ def _large(chart: Chart, question: Question) -> None:
             for unit in (("m", "ft") if tenths else ("ft",))]  # fmt: skip
     first, *question.swaps = [question.givens | way for way in ways]
     question.givens = first
+
+
+def _little(question: Question, sides: dict[str, Heard]) -> None:
+    """The sides of a screen or a cabinet, each of which could be of feet or inches, are of inches: 30 x 40."""
+    if not all(side.others for side in sides.values()):
+        return
+    inches = {name: Length(side.value.value, "in", side.text) for name, side in sides.items()}
+    question.givens = question.givens | {name: replace(side, value=inches[name], others=()) for name, side in sides.items()}
 
 
 def _not_given(chart: Chart, question: Question) -> None:

@@ -16,6 +16,9 @@ from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 Overhang = Annotated[Length, Slot("How much overhang?", bare=("in",), least=0, most=96, kept="overhang", usual=(0, 48))]
+WallUnder = Annotated[
+    Length, Slot("How high is the wall?", bare=("ft",), above=0, name="wall height", cued=True, usual=(60, 300))
+]
 NO_OVERHANG = Length(Fraction(0), "in")
 
 
@@ -63,8 +66,10 @@ def rake_length(
 
 
 @topic("gable height", "slope")
-def gable_height(work: Working, pitch: RoofPitch, width: GableWidth, across: MeasuredWidth = None) -> None:
-    """Height of a gable from plate to peak, inches.
+def gable_height(
+    work: Working, pitch: RoofPitch, width: GableWidth, across: MeasuredWidth = None, wall: WallUnder | None = None
+) -> None:
+    """Height of a gable from plate to peak, inches, and how high the peak is where the height of the wall under it was told.
 
     Refuses a pitch of 0, which has no gable. Source: geometry; the peak is over the middle.
     """
@@ -73,6 +78,10 @@ def gable_height(work: Working, pitch: RoofPitch, width: GableWidth, across: Mea
     height = work.answer("gable height", half * per_inch, "every inch of run climbs that much", "in", "height")
     theta = theta_of(work, pitch)
     rake = work.step("rake", half / cos(theta), "the rake without any overhang", unit="in")
+    if wall is not None:
+        peak = work.step("peak", wall + height, "the gable stands on the wall", unit="in")
+        work.also("peak above the foot of the wall", peak)
+        work.said = f"Gable height: {work.text(height)}; with the wall under it the peak is {work.text(peak)} up"
     work.also("rake length", rake)
     work.also("roof angle", theta)
     work.check("the rake, stood up by its angle", rake * sin(theta), "=", height)

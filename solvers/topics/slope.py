@@ -17,7 +17,7 @@ from solvers.working import Working
 RoofAngle = Annotated[Angle, Slot("What is the angle, in degrees from level?", least=0, below=90)]
 # The pitch is a ratio of the two, so bare numbers only have to be in one unit: inches do.
 MeasuredRise = Annotated[Length, Slot("What is the rise?", bare=("in",), least=0, usual=(Fraction(1, 2), 240))]
-MeasuredRun = Annotated[Length, Slot("What is the run?", bare=("in",), alike=True, above=0, usual=(2, 360))]
+MeasuredRun = Annotated[Length, Slot("What is the run?", bare=("in",), alike=True, above=0, usual=(2, 600))]
 
 
 class SlopeAs(Choice):

@@ -1,0 +1,47 @@
+"""What is told of somebody else's work: "my brother put 9 on his", "the neighbour's is 8/12", "the last one was 92".
+
+It is no given of what is asked, unless this is to be the same, so where a question took it the question lacks that given.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from intents.chart import Chart
+from intents.question import Question
+from intents.remarks import ASKING
+from intents.second_reader import places_of
+from solvers.quantities import Quantity
+
+_THEIRS = frozenset("his hers theirs".split())
+_OTHERS = frozenset("neighbour neighbours neighbour's neighbor neighbors neighbor's".split())
+_PAIRS = frozenset((("next", "door"), ("last", "one"), ("last", "job"), ("last", "house"), ("other", "house"), ("other", "job")))
+_SAME = frozenset("same like match matches matching as copy too also alike mine ours this both and that's it's".split())
+_LEADS = frozenset("the my our on and but so at".split())
+_STOPS = frozenset(".?!;")
+_BEGINS = 3  # words of a sentence in which it says whose it is
+CUES = _THEIRS | _OTHERS | frozenset(("next", "last", "other"))
+
+
+def of_another(chart: Chart, question: Question) -> None:
+    """Take away the givens that are told in a sentence of somebody else's."""
+    words = chart.words
+    if CUES.isdisjoint(words):
+        return
+    for name, heard in list(question.givens.items()):
+        if isinstance(heard.value, Quantity) and heard.end > heard.start and _of_another(words, *places_of(chart, heard)):
+            del question.givens[name]
+            question.missing, question.swaps = [*question.missing, name], []
+
+
+def _of_another(words: list[str], start: int, end: int) -> bool:
+    """Whether the sentence that a quantity stands in tells of somebody else's, and asks nothing; the question is in another."""
+    first = max((at + 1 for at in range(start) if words[at] in _STOPS), default=0)
+    last = next((at for at in range(end, len(words)) if words[at] in _STOPS), len(words))
+    told = words[first:last]
+    if last - first >= len(words) - 1 or not ASKING.isdisjoint({*told} - {"is", "are"}) or not _SAME.isdisjoint(words):
+        return False
+    if words[last - 1] in _THEIRS and end >= last - _BEGINS:
+        return True
+    lead = [word for word in told if word not in _LEADS][:_BEGINS]
+    return lead[:1] != ["is"] and (not _OTHERS.isdisjoint(lead[:1]) or not _PAIRS.isdisjoint(pairwise(lead)))
