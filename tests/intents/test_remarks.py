@@ -106,5 +106,8 @@ def test_a_size_somebody_reckons_is_no_answer_to_hold_against() -> None:
 
 
 def test_lengths_either_way_from_a_corner_are_no_spacing() -> None:
-    outcome, _, _ = told("marked 9 ft 8 along the plate and 12 ft 3 out from it, what should I read across the two marks")
-    assert outcome == "asks"
+    outcome, topic, number = told(
+        "marked 9 ft 8 along the plate and 12 ft 3 out from it, what should I read across the two marks"
+    )
+    assert (outcome, topic) == ("answered", "square check")
+    assert number == pytest.approx(187.2511, rel=1e-4)  # √(116² + 147²)
