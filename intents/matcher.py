@@ -93,7 +93,8 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 
 _PLACES = (
-    parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between, each_leg,
+    parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
+    each_leg,
 )  # fmt: skip
 
 
