@@ -19,7 +19,7 @@ from solvers.binding import PAGE_UNIT, past_limits
 from solvers.printing import decimal
 from solvers.quantities import Angle, Count, Length, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.rounding import reading
-from solvers.slots import Given, Layer, Limit, Parameter, Slot
+from solvers.slots import Given, Layer, Limit, Opening, Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -118,7 +118,9 @@ def _strange(heard: Heard, slot: Slot) -> bool:
 
 
 def _metric(heard: Heard) -> bool:
-    """Whether it is of the metric system."""
+    """Whether it is of the metric system; openings told as 1200 by 900 are."""
+    if isinstance(heard.value, tuple):
+        return any(isinstance(each, Opening) and each.width.unit in METRIC_UNITS for each in heard.value)
     return isinstance(heard.value, Quantity) and heard.value.unit in METRIC_UNITS
 
 

@@ -30,7 +30,9 @@ WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP, LUMBER, LEGS = "wall layer face wrap
 SHEET, _STEPS = "sheet", frozenset("step steps cards soakers".split())
 _NOMINAL_THICK, _NOMINAL_WIDE = (1, 2, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in; by what lumber is called
 _BENT = frozenset("flashing z cap bend pan drip metal profile".split())
-_LUMBER = frozenset("s stock lumber timber sticks lengths pine cedar spruce fir".split())
+_LUMBER = frozenset(
+    "s stock lumber timber sticks lengths pine cedar spruce fir larch redwood board boards planks siding cladding shiplap".split()
+)
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
     | {"tape": TOOL, "level": LEVEL}
@@ -98,6 +100,7 @@ _PASSED = (
         "step flashing": frozenset((LADDER, SHEET)),
         "cut list": frozenset((LUMBER,)),
         "trim sticks": frozenset((LADDER, LUMBER)),
+        "cladding boards": frozenset((LADDER, LUMBER)),
         "weight": frozenset((LUMBER,)),
         "cost": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
@@ -245,8 +248,8 @@ def _lumber(chart: Chart, reading: Reading) -> bool:
     if len(sizes) != len(parts) or len(sizes) != 2 or sizes[0] not in _NOMINAL_THICK or sizes[1] not in _NOMINAL_WIDE:
         return False
     words, written = chart.words, chart.text[chart.tokens[reading.start].start : chart.tokens[reading.end - 1].end]
-    told = words[reading.start - 1] in FEET or not _LUMBER.isdisjoint(words[reading.end : reading.end + 1])
-    return told and reading.start > 0 and " " not in written
+    told = words[max(0, reading.start - 1)] in FEET or not _LUMBER.isdisjoint(words[reading.end : reading.end + 1])
+    return told and " " not in written
 
 
 def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:

@@ -7,6 +7,7 @@ from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from intents.fitting import STANDS_IN
+from intents.number_words import TENS
 from intents.phrases import BELOW, END, Capture, Phrases, Trie
 from intents.reading import Reading
 
@@ -14,6 +15,7 @@ if TYPE_CHECKING:
     from intents.chart import Chart
 
 LIGHT = frozenset("a an the of for to at on in with from by and or is it be as per up so".split())
+ONE = "one"
 SURE_WHOLE = 0.8  # from here on a reading is one thing, and its pieces are not said on their own
 SIZED = ("length", "number")
 COUNTED = frozenset(
@@ -49,6 +51,8 @@ def islands(chart: Chart, phrases: Phrases, without: Set[str] = frozenset()) -> 
     finder = _Finder(chart, phrases, without)
     words, fillers = chart.words, phrases.fillers
     for start in range(len(words)):
+        if start and words[start] == ONE and words[start - 1] in TENS and any(r.end > start for r in chart.readings[start - 1]):
+            continue  # of thirty | one strips
         # "a quarter inch" begins with a filler, and so does "up 7 feet", whose filler is of a class.
         if words[start] not in fillers or chart.readings[start] or chart.classes[start]:
             finder.start = start

@@ -15,7 +15,7 @@ _TALL = frozenset("high tall height".split())
 _ENDS = frozenset("gable gables end ends".split())  # whose triangles are no part of the four walls
 _NEAR = frozenset("is a an the of my our this that at about footprint".split())
 _WITHIN = 9  # words between the plan and the height
-SURE = 0.9
+SURE, _FOUR = 0.9, 4
 
 
 def building(listing: Listing) -> Iterator[Reading]:
@@ -66,6 +66,17 @@ def _walls(listing: Listing, plan: Reading, tall: Reading) -> Reading:
     total = 2 * (first + second) * height.to(unit).value
     square = "m²" if metric else "sq ft"
     how = f"all round {listing.said(plan.start, plan.end)}, {listing.said(tall.start, tall.end)} high = {float(total):g} {square}"
-    start, end = min(plan.start, tall.start), max(plan.end, tall.end)
+    start, end = min(_from_walls(listing, plan.start), tall.start), max(plan.end, tall.end)
     value = Area(total, "m2" if metric else "ft2").said(how)
     return Reading("areas", start, end + (listing.words[end] in _TALL | _WALLS), (value,), SURE)
+
+
+def _from_walls(listing: Listing, at: int) -> int:
+    """Where the walls begin to be told: four sides of a shed | 14 by 20; the plan's own place where they are not."""
+    first = at
+    while first and listing.words[first - 1] in _NEAR | _BUILDINGS | {","}:
+        first -= 1
+    if not first or listing.words[first - 1] not in _WALLS:
+        return at
+    first -= 1
+    return next((k for k in (first - 1, first - 2) if k >= 0 and any(n == _FOUR for _, n in listing.counts(k))), first)

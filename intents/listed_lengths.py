@@ -111,7 +111,8 @@ def _past_way(listing: Listing, end: int) -> int:
     at = listing.past(end, _WAYS)
     while at > end and listing.words[at - 1] == "and":
         at -= 1
-    return at
+    hem = listing.words[at : at + 2] == ["with", "a"] and listing.number_at(at + 2)  # 2 down with a | 1/2 hem
+    return at + hem
 
 
 def _lengths_reading(listing: Listing, items: list[Item]) -> Reading:

@@ -56,6 +56,10 @@ _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
 _OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _MARKS = frozenset((":", "-"))
+_NOUGHT = frozenset(("oh", "o", "nought"))
+_OFTEN = {"twice": 2, "once": 1}
+_ASIDE, _THEM, _MOST = frozenset((",", "-", "(")), frozenset(("them", "those", "em", "'em", "these")), 60
+_COUNTED = frozenset((",", "each", "of", "measuring", "all"))
 _AT = frozenset(("at", "of", "@"))
 _THERE = frozenset(("it", "there", "that", "the", "this"))
 _BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "a", "an", "one", "another", "(", *PAIRS))  # an opening, besides numbers
@@ -65,7 +69,7 @@ _SIDES = _WIDE | _HIGH
 _AND = frozenset(("by", "and", "×", ","))
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
 _VENT_FEET = 3  # a vent 2 by 2 is of feet, one 12 by 18 of inches
-_USUAL_DOOR = Fraction(36)  # inches
+_USUAL_DOOR, _NARROWEST = Fraction(36), 18  # inches
 
 
 def openings(listing: Listing) -> Iterator[Reading]:
@@ -100,16 +104,29 @@ def _item(listing: Listing, i: int) -> Item | None:
     i += listing.words[i] in _LEADS
     led = i > start or listing.words[i] in ("a", "an", "one", "another")
     at = i + (listing.words[i] in ("a", "an", "another"))
-    for after, count in (*listing.counts(at), (at, 1)):
+    whole = [(at, 1)] if _door_by(listing, at) else []
+    for after, count in (*whole, *listing.counts(at), (at, 1)):
         end = after + 2 * (listing.words[after : after + 2] == ["no", "."] and after > at)  # 1 no. opening
-        found = _named_first(listing, end) or (_sized_first(listing, end) or _pair_door(listing, end))
+        found = _named_first(listing, end) or _door_by(listing, end) or _sized_first(listing, end) or _pair_door(listing, end)
         if found is None and (end > at or led):
             found = _bare_size(listing, start, at, end)
         if found is not None:
             found.start, found.count, found.led = start, max(count, found.count), led or end > at
             found.end = _past_place(listing, found.end)
-            return found
+            return _so_often(listing, found)
     return _sizes_only(listing, at) if at == start else None
+
+
+def _so_often(listing: Listing, found: Item) -> Item:
+    """With how many there are, said after the size: a 4 by 3 window twice; 3 by 5 windows, four of them."""
+    if listing.words[found.end] in _OFTEN:
+        found.count *= _OFTEN[listing.words[found.end]]
+        found.end += 1
+    elif found.count == 1:
+        at = listing.past(found.end, _ASIDE, 1)
+        counted = ((end, n) for end, n in listing.counts(at) if listing.words[end] == "of" and listing.words[end + 1] in _THEM)
+        found.end, found.count = next(((end + 2, n) for end, n in counted if 0 < n <= _MOST), (found.end, 1))
+    return found
 
 
 def _past_place(listing: Listing, end: int) -> int:
@@ -128,7 +145,10 @@ def _named_first(listing: Listing, i: int) -> Item | None:
         return None
     told = listing.past(at + 1, _MARKS, 1)  # windows (2) 3 by 4; openings 4 at 3 by 4
     counts = [(end, n) for end, n in listing.counts(told) if listing.words[told] == "(" or listing.words[end] in ("@", "at")]
+    if not counts and listing.words[at + 1] == ":":  # windows: five, each 30 by 54
+        counts = [(end, n) for end, n in listing.counts(told) if listing.words[end] in _COUNTED]
     after, count = counts[0] if counts else (at + 1, 1)
+    after += listing.words[after : after + 2] == ["out", "of"]  # two windows out of it, 3 by 5 each
     found = _sizes(listing, listing.past(after, _BETWEEN, 5))
     if found and what == "door":
         found = _with_inches(listing, *found)
@@ -151,7 +171,7 @@ def _sized_first(listing: Listing, i: int) -> Item | None:
 
 def _bare_size(listing: Listing, start: int, at: int, end: int) -> Item | None:
     """A size with its count and no name, in a list of openings (and one 2 by 3) or taken out (two 4x5s out)."""
-    if end > at and any(r.end > end for r in listing.chart[at]):
+    if end > at and any(r.end > end and r.sure >= 0.6 for r in listing.chart[at]):
         return None  # thirty | six by ten
     end = listing.past(end, _AT, 1) if end > at else end
     found = _unnamed_size(listing, end) if _first_told(listing) < start else None
@@ -250,20 +270,41 @@ def _and_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> tuple[
 
 def _pair_door(listing: Listing, i: int) -> Item | None:
     """A 6 8 door is 6 ft 8 in high, as the trade says it; a 2 8 6 8 door has its width as well."""
-    digits: list[int] = []
-    at = i
-    while len(digits) < 4:
-        single = [value for end, value in listing.counts(at) if end == at + 1 and 0 <= value < 12]
-        if not single:
-            break
-        digits.append(single[0])
-        at += 1 + (listing.words[at + 1] == "-")
+    at, digits = _digits(listing, i, 4)
     if len(digits) not in (2, 4) or _ONE.get(listing.words[at]) != "door" or digits[-2] not in (6, 7, 8):
         return None
     high = Amount(at, _feet(*digits[-2:]), "in", "ft")
     wide = Amount(at, _feet(*digits[:2]) if len(digits) == 4 else _USUAL_DOOR, "in", "ft")
     assumed = "" if len(digits) == 4 else "the width of the door was not said, so 3 ft is taken"
     return Item(i, at + 1, (wide, high), what="door", sure=0.9, assumed=assumed)
+
+
+def _digits(listing: Listing, at: int, most: int) -> tuple[int, list[int]]:
+    """Feet and inches said one after another: 2 8 6 8, three-oh six-eight; where they end."""
+    digits: list[int] = []
+    while len(digits) < most:
+        single = [value for end, value in listing.counts(at) if end == at + 1 and 0 <= value < 12]
+        if not single and not (digits and listing.words[at] in _NOUGHT):
+            break
+        digits.append(single[0] if single else 0)
+        at += 1 + (listing.words[at + 1] == "-")
+    return at, digits
+
+
+def _door_by(listing: Listing, i: int) -> Item | None:
+    """A door of feet and inches each way: a 2 8 by 6 8 door; a six eight by three foot door."""
+    if i >= len(listing.chart) or not listing.chart[i] or "door" not in listing.words or listing.words[i - 1] in ("by", "×"):
+        return None
+    end, first = _digits(listing, i, 2)
+    if not first or listing.words[end] not in ("by", "×"):
+        return None
+    end, second = _digits(listing, end + 1, 2)
+    at = listing.past(end + (listing.words[end] in ("foot", "ft", "feet")), _KINDS)
+    feet = [side[0] for side in (first, second) if len(side) == 2]
+    wide, high = sorted(_feet(*[*side, 0][:2]) for side in (first, second or [0]))
+    if listing.words[at] != "door" or not {*feet} & {6, 7, 8} or wide < _NARROWEST:
+        return None
+    return Item(i, at + 1, (Amount(end, wide, "in", "ft"), Amount(end, high, "in", "ft")), what="door")
 
 
 def _feet(feet: int, inches: int) -> Fraction:

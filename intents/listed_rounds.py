@@ -12,6 +12,7 @@ from intents.reading import Dims, Reading
 from solvers.quantities import Area, Length, Quantity
 
 _ROUND = frozenset("round around perimeter surround surrounding encircle circling".split())
+_AT_THE_FOOT = frozenset("starter skirt skirting skirtboard waterboard".split())  # what goes all the way round
 _LEADS = frozenset("all the way right clear full of a an the".split())
 _AFTER = frozenset("building house shed garage cabin barn boathouse footprint box".split())
 _BETWEEN = _AFTER | frozenset("a an the of my our this that is are each with : , at about".split())
@@ -31,6 +32,8 @@ _AFTER_WALL = _FACES | frozenset(
 def rounds(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `runs`: the length round what is said, from "round" to its sizes or from the sizes to "round"."""
     if _ROUND.isdisjoint(listing.words):
+        if not _AT_THE_FOOT.isdisjoint(listing.words):
+            yield from _of_building(listing)
         return
     for i, word in enumerate(listing.words[: len(listing.tokens)]):
         if word not in _ROUND:
@@ -43,6 +46,17 @@ def rounds(listing: Listing) -> Iterator[Reading]:
             for size in pairs(listing, at):
                 if size.end <= start and all(word in _AFTER | _BETWEEN | {"and"} for word in listing.words[size.end : start]):
                     yield _perimeter(listing, at, i + 1, 1, size, False)
+
+
+def _of_building(listing: Listing) -> Iterator[Reading]:
+    """Round the building that a strip goes on which goes all the way round: starter strip for a house 30 by 50."""
+    for at in range(len(listing.chart)):
+        for size in pairs(listing, at):
+            before = next((k for k in range(at - 1, max(-1, at - 4), -1) if listing.words[k] not in _BETWEEN - _AFTER), -1)
+            if before >= 0 and listing.words[before] in _AFTER:
+                yield _perimeter(listing, before, size.end, 1, size, False)
+            elif listing.words[size.end] in _AFTER:
+                yield _perimeter(listing, at, size.end + 1, 1, size, False)
 
 
 def _back(listing: Listing, i: int) -> int:
@@ -144,7 +158,8 @@ def listed_faces(listing: Listing) -> Iterator[Reading]:
     while at < len(listing.tokens):
         chain = [*_sizes_in_a_row(listing, at)]
         start = _counted_walls(listing, at, len(chain)) if len(chain) > 1 else -1
-        if start < 0:
+        one_more = 0 <= start < at and "another" in listing.words[at : chain[-1][0]]  # two walls 30x9 and another 24x9 are three
+        if start < 0 or one_more:
             at += 1
             continue
         yield _sum(listing, start, chain)

@@ -13,7 +13,9 @@ _TAKES = frozenset(
     "each every one of them these those which takes take needs need has have gets wants want with at : , . is being a window door"
     " opening corner gable set frame i it and that's that requires uses use made of".split()
 )
-_THERE = frozenset("there are i've we've got have and so , . : ;".split())
+_THERE = frozenset("there is are i've we've got have and so i it's , . : ;".split())
+_FOR, _PER = frozenset(("for", "on", "at", ",", "to")), frozenset(("each", "every", "of", "per", "a"))
+_NEEDS = frozenset("needs takes gets wants has".split())
 _REACH, MOST = 9, 40
 
 
@@ -25,12 +27,14 @@ def sets_of(listing: Listing, start: int, end: int, counts: list[int]) -> tuple[
     words = listing.words
     if (per := _per_thing(listing, start, end)) is not None:
         return per
+    if (after := _for_each(listing, end)) is not None:
+        return after[1], start, after[0]
     at = start - 1
     while at >= 0 and start - at <= _REACH and words[at] in _TAKES:
         at -= 1
     if at < 0 or words[at] not in THINGS:
         return 1, start, end
-    each = not _EACH.isdisjoint(words[at + 1 : start])
+    each = not _EACH.isdisjoint([*words[at + 1 : start], *words[end + (words[end] == "for") :][:1]])
     for first in (at - 1, at - 2, at - 3):
         if first < 0:
             break
@@ -47,6 +51,7 @@ def _per_thing(listing: Listing, start: int, end: int) -> tuple[int, int, int] |
     """How many things there are where a list is told of one: per window | two at 54, one at 40. Five windows."""
     words = listing.words
     name = start - 1 - (words[start - 1] in (":", ","))
+    name -= words[name] in _NEEDS  # each window needs | two at 62 and two at 40, and there's four windows
     if name < 1 or words[name - 1] not in ("per", "each", "every") or f"{words[name]}s" not in THINGS:
         return None
     for at in range(len(listing.tokens)):
@@ -54,4 +59,20 @@ def _per_thing(listing: Listing, start: int, end: int) -> tuple[int, int, int] |
             if 1 < count <= MOST and words[last] == f"{words[name]}s":
                 told = end <= at and all(word in _THERE for word in words[end:at])
                 return count, name - 1, last + 1 if told else end
+    return None
+
+
+def _for_each(listing: Listing, end: int) -> tuple[int, int] | None:
+    """How many things a list is wanted for, told after it, and where that ends: for each of five doors; per door, five doors."""
+    words = listing.words
+    at = listing.past(end, _FOR, 1)
+    if words[at] not in _PER:
+        return None
+    each = listing.past(at, _PER, 2)
+    if f"{words[each]}s" in THINGS:
+        each = listing.past(listing.past(each + 1, frozenset((",", ".", ";", "and", "for")), 2), _THERE)
+    for last, count in listing.counts(each):
+        named = last + (words[last] not in THINGS)
+        if 1 < count <= MOST and words[named] in THINGS:
+            return named + 1, count
     return None

@@ -71,16 +71,20 @@ def _price(listing: Listing, item: Item) -> Money | None:
     return money
 
 
+_DONT, _KEPT = frozenset(("don't", "dont", "never")), frozenset("forget leave leaving skip drop ignore lose miss".split())
+
+
 def nothings(listing: Listing) -> Iterator[Reading]:
     """ "No" before kerf or waste is a nought of it; "every foot" is one foot."""
     for i, word in enumerate(listing.words[: len(listing.tokens)]):
         if word in ("foot", "inch", "metre", "meter") and listing.words[i - 1] == "every" and i:
             yield Reading("length", i, i + 1, Length(Fraction(1), {"foot": "ft", "inch": "in"}.get(word, "m")))
-        if word in ("don't", "dont") and "waste" in listing.words[i : i + 5] and "to" not in listing.words[i : i + 4]:
+        after = listing.words[i : i + 5]
+        if word in _DONT and "waste" in after and "to" not in after[:4] and _KEPT.isdisjoint(after):
             yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))
         if word in _NAUGHT and (listing.words[i - 1] in _THROWN or not _WASTE_SAID.isdisjoint(listing.words[i + 1 : i + 3])):
             yield Reading("percent", i, i + 1, Percent(Fraction(0), "percent"))  # nothing for waste; throw none away
-        if word in _LEFT_OUT:
+        if word in _LEFT_OUT and _DONT.isdisjoint(listing.words[max(0, i - 2) : i]):  # don't forget the waste
             yield from _left_out(i, listing.words[listing.past(i + 1, _SMALL_WORDS)])
         if word in _NOTHING:
             if listing.words[i + 1] in _KERFS:

@@ -41,6 +41,7 @@ _COME, _ARE = frozenset("come comes coming came total".split()), frozenset(("is"
 _ABOUT = frozenset("to about just".split())
 _SET = frozenset("the all my our his her their these those".split())  # before a count: the four walls there are
 THEM = frozenset("them those these em".split())
+_THERE = frozenset(("there", "is", "are", "i've", "have", "got", "it's"))  # rakes are 19 feet each and there's four of them
 _NO_NAMES = frozenset(
     "and deep wide long high tall thick in of for at on with to by ft feet foot inch inches sq sqft sf"
     " square m2 ft2 m mm cm metre metres meter meters percent lb lbs kg pounds dollars".split()
@@ -97,7 +98,7 @@ def _of_them(listing: Listing, i: int) -> Iterator[Reading]:
     for at in range(i + 1, min(i + 1 + _WITHIN, len(listing.chart))):
         for size in _sizes(listing, at):
             each = _each(listing, size.end)
-            past = listing.past(each, _MARKS | _ROW, 2)
+            past = listing.past(listing.past(each, _MARKS | _ROW, 2), _THERE) if each else each
             for end, count in listing.counts(past) if each else ():
                 if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in THEM:
                     yield _times(listing, i, end + 2, size, count, SURE)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 
 from intents.listed import Listing
 from intents.listed_buildings import building
+from intents.listed_faces import faces_told
 from intents.listed_layers import layers
 from intents.listed_lengths import lengths
 from intents.listed_money import prices
@@ -33,7 +34,7 @@ def lists(listing: Listing, kinds: Iterable[str] = KINDS) -> Iterator[Reading]:
 
 def totals_and_prices(listing: Listing) -> Iterator[Reading]:
     """Readings of kind runs and areas, added up or said of each; noughts said as "no"; prices."""
-    for read in (nothings, prices, totals, rounds, faces, building):
+    for read in (nothings, prices, totals, rounds, faces, faces_told, building):
         yield from read(listing)
 
 

@@ -38,6 +38,7 @@ from intents.neighbours import cut_off
 from intents.of_both import of_both
 from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.parts_together import parts_together
+from intents.per_what import per_what
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
@@ -47,6 +48,7 @@ from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.sold_in import sold_in
 from intents.spelling import Speller
+from intents.spliced import spliced
 from intents.standing_gable import from_the_ground, standing_gable
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
@@ -176,6 +178,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     chart = less or chart
     rather(chart, reading)
     for question in reading.questions:
+        per_what(chart, question)
+        spliced(chart, question)
         if question.complete:
             only_way(chart, question)
             gable_over(chart, question)

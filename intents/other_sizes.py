@@ -172,6 +172,25 @@ def _no_length(words: list[str], reading: Reading, sizes: list[Reading]) -> bool
     return reading.kind == "length" and bool(_inches(reading)) and reading.sure >= 0.9
 
 
+def _stuff(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How thick the siding is, where what shows of it is told too: 5/16 lap, 3/4 cedar."""
+    if words[reading.end] not in _MADE_OF or not any(_may_show(r) for r in sizes if r is not reading):
+        return False
+    told = isinstance(reading.value, Quantity) and reading.kind in ("length", "number", "ratio")
+    if not told or reading.value.unit in ("ft", "m"):  # type: ignore[union-attr]
+        return False
+    assert isinstance(reading.value, Quantity)
+    size = _inches(reading) or float(reading.value.value)
+    most = THINNEST_LAP if words[reading.end] == "lap" else THICKEST_SIDING
+    return size <= most and reading.value.value.denominator > 1
+
+
+def _may_show(reading: Reading) -> bool:
+    """Whether a size may be what shows of a board."""
+    size = _inches(reading) or (float(reading.value.value) if isinstance(reading.value, Quantity) else 0)
+    return reading.kind in ("length", "number") and LEAST_SHOWN <= size <= MOST_SHOWN
+
+
 def _named_before(words: list[str], start: int) -> str:
     at = start - 1
     while at > 0 and words[at] in _IS:
@@ -187,9 +206,13 @@ def _inches(reading: Reading) -> float:
     return float(reading.value.to("in").value) if isinstance(reading.value, Length) else 0.0
 
 
+_MADE_OF = _CLADDING | {"spruce", "pine", "fir", "redwood", "boards", "bevel", "vinyl", "hardboard"}
+THINNEST_LAP, THICKEST_SIDING, LEAST_SHOWN, MOST_SHOWN = 0.5, 1.5, 2.5, 16  # in
 _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "vent opening": _vent,
     "vent area": _attic,
+    "cladding boards": _stuff,
+    "take-off": _stuff,
     "fall": _fall,
     "wood movement": _thick,
     "thermal movement": _heated,
@@ -205,6 +228,8 @@ _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' 
 _CUES = {
     "vent opening": _HIGH,
     "vent area": _HIGH | _RIDGES,
+    "cladding boards": _MADE_OF,
+    "take-off": _MADE_OF,
     "fall": frozenset(("long",)),
     "wood movement": frozenset(("thick",)),
     "thermal movement": _ACROSS | _WALLS | {"thick"},

@@ -9,13 +9,15 @@ from itertools import pairwise
 
 from intents.about_so_much import about_so_much
 from intents.chart import Chart
+from intents.lengths import UNITS
 from intents.question import Heard, Question
+from intents.reading import Dims
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
+from intents.soffit_told import soffit_told
 from solvers.quantities import Count, Length
 from solvers.slots import Layer
 
-LONGEST_PANEL = 20  # ft; no panel is sold longer
 LONGEST_STICK = 24  # ft
 WIDEST_LEG = 48  # in
 THICKEST = 8  # in, of a layer with no unit said
@@ -26,6 +28,8 @@ _FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", 
 _ON = frozenset("more another further".split())
 _SAID = 6  # words after a size that tell from where it is measured
 _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
+_PARTS_OF_INCH = frozenset("half quarter quarters eighth eighths sixteenth sixteenths".split())
+_WHOLE, ASKED = {"length", "height", "exposure", "board_length"}, 0.8
 _BOARDS = ("how", "many", "boards")
 _PARTS = {
     **dict.fromkeys("rise height tall high upright".split(), "RISE"), **dict.fromkeys("run base out flat bottom".split(), "RUN"),
@@ -52,7 +56,7 @@ def put_over(chart: Chart, question: Question) -> None:
     """Put right what can be only one way."""
     topic = question.topic
     if topic == "soffit panels":
-        _panel(chart, question)
+        soffit_told(chart, question)
     elif topic in ("cost", "weight"):
         _stick(chart, question)
     elif topic == "courses to openings":
@@ -71,6 +75,8 @@ def put_over(chart: Chart, question: Question) -> None:
         _not_given(chart, question)
         _two_legs(chart, question)
         _part(chart, question)
+    elif topic == "pitch from rise and run":
+        _told_pitch(chart, question)
     elif topic == "vent area":
         _ratio(question)
     elif topic == "bent flashing":
@@ -79,6 +85,16 @@ def put_over(chart: Chart, question: Question) -> None:
         _layers(question)
     elif topic == "marks on centre" and "spacing" in question.givens:
         _spacing(chart, question)
+
+
+def _told_pitch(chart: Chart, question: Question) -> None:
+    """Nobody asks for a pitch that was told: it's a 7 pitch, 18 feet across."""
+    for name in ("rise", "run"):
+        heard = question.givens.get(name)
+        if heard is not None and heard.end > heard.start and UNITS.isdisjoint(heard.text.lower().split()):
+            start, end = places_of(chart, heard)
+            if chart.words[max(0, start - 1)] in ("a", "an") and chart.words[end : end + 1] == ["pitch"]:
+                question.lacking = question.lacking or 1
 
 
 def _part(chart: Chart, question: Question) -> None:
@@ -228,9 +244,11 @@ def _ratio(question: Question) -> None:
 
 
 def _legs(question: Question) -> None:
-    """Bare legs of which one is too great for inches are all in millimetres: 75 30 12."""
+    """Bare legs of which one is too great for inches are all in millimetres: 75 30 12; 100 up, 60 out, 25 down."""
     heard = question.givens.get("lengths")
-    if heard is None or not isinstance(heard.value, tuple) or any(mark.isalpha() or mark in "'\"/" for mark in heard.text):
+    if heard is None or not isinstance(heard.value, tuple) or any(mark in "'\"/" for mark in heard.text):
+        return
+    if not UNITS.isdisjoint(heard.text.lower().split()) or not _PARTS_OF_INCH.isdisjoint(heard.text.lower().split()):
         return
     legs = [leg for leg in heard.value if isinstance(leg, Length)]
     inches = len(legs) == len(heard.value) and all(leg.unit == "in" for leg in legs)
@@ -259,27 +277,26 @@ def _spacing(chart: Chart, question: Question) -> None:
 def _first_line(chart: Chart, question: Question) -> None:
     """How many boards a wall takes is the first line of its take-off: that is what was asked."""
     words = chart.words
-    if question.lacking == 1 and not question.swaps and _BOARDS in zip(words, words[1:], words[2:], strict=False):
+    _size_of_wall(chart, question)
+    boards = _BOARDS in zip(words, words[1:], words[2:], strict=False) or chart.likely.get("cladding boards", 0) >= ASKED
+    if question.lacking == 1 and not question.swaps and boards and question.givens.keys() >= _WHOLE:
         question.lacking = 0
 
 
-def _panel(chart: Chart, question: Question) -> None:
-    """Leave only the ways in which a panel could be bought; what each costs is no length."""
-    length = question.givens.get("panel_length")
-    if length is not None and _at_each(chart, length):
-        del question.givens["panel_length"]
-        question.unplaced = [*question.unplaced, length.text]
+def _size_of_wall(chart: Chart, question: Question) -> None:
+    """Of the ways to hand out the lengths, keep those that take the size beside "wall" for the wall's: a 52 by 9 wall."""
     ways = [question.givens, *question.swaps]
-    sold = [way for way in ways if "panel_length" in way and way["panel_length"].value.to("ft").value <= LONGEST_PANEL]
-    if sold and len(sold) < len(ways):
-        question.givens, question.swaps = sold[0], sold[1:]
-
-
-def _at_each(chart: Chart, heard: Heard) -> bool:
-    """Whether a number is a price: at 3.66 each."""
-    said = [token.text for token in chart.tokens if token.end <= heard.start][-1:]
-    after = [token.text for token in chart.tokens if token.start >= heard.end][:1]
-    return said == ["at"] and after in (["each"], ["apiece"], ["ea"])
+    if len(ways) == 1:
+        return
+    sizes = [r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2]
+    words = ["", "", *chart.words, ""]
+    of_wall = [r for r in sizes if "wall" in (words[r.end + 2], words[r.start + 1], words[r.start])]
+    kept = [
+        way for way in ways if {"length", "height"} <= way.keys()
+        and any(all(r.start <= places_of(chart, way[n])[0] < r.end for n in ("length", "height")) for r in of_wall)
+    ]  # fmt: skip
+    if kept and len(kept) < len(ways):
+        question.givens, question.swaps = kept[0], kept[1:]
 
 
 def _stick(chart: Chart, question: Question) -> None:
@@ -288,8 +305,9 @@ def _stick(chart: Chart, question: Question) -> None:
     heard, per = givens.get("length"), givens.get("per")
     if heard is None or per is None or "count" not in givens or "piece" in givens or not isinstance(heard.value, Length):
         return
-    start = places_of(chart, heard)[0]
+    start, end = places_of(chart, heard)
     of_each = not _STICKS.isdisjoint(up_to_stop(chart.words[max(0, start - 3) : start][::-1]))
+    of_each = of_each or chart.words[end - 1].startswith("footer") or not _STICKS.isdisjoint(chart.words[end : end + 2])
     if per.value in ("FT", "M") and of_each and heard.value.to("ft").value <= LONGEST_STICK:
         givens["piece"] = givens.pop("length")
 

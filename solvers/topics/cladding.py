@@ -38,7 +38,9 @@ SoffitRun = Annotated[
 SquaresArea = Annotated[
     Area, Slot("How much area, in square feet?", bare=("ft",), above=0, most=1_000_000, name="area", usual=(20, 20_000))
 ]  # squares are of area alone, so plain feet are square feet
-SoffitDepth = Annotated[Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240, usual=(4, 72))]
+SoffitDepth = Annotated[
+    Length, Slot("What is the depth of the soffit?", bare=("in",), above=0, most=240, unless="cover", usual=(4, 72))
+]
 PanelCover = Annotated[
     Length,
     Slot(
@@ -163,28 +165,31 @@ def squares(
 def soffit_panels(
     work: Working,
     run: SoffitRun,
-    depth: SoffitDepth,
     cover: PanelCover,
+    depth: SoffitDepth | None = None,
     panel_length: PanelLength | None = None,
     waste: Waste = NO_WASTE,
 ) -> None:
-    """How many soffit panels, cut to the depth, close in a run of eave; with the area and the edge channel.
+    """How many soffit panels, cut to the depth, close in a run of eave; with the edge channel, and the area where it is said.
 
     Given the length a panel is bought in, also how many to buy. Refuses one shorter than the depth. Source: arithmetic.
     """
     need = with_waste(work, "run with waste", run, waste)
     panels = whole_pieces(work, "panels", 12 * need, cover, "whole panels side by side, rounded up", "the panels, side by side,")
-    area = work.step("area", run * depth / 12, "run by depth", "ft2")
+    if depth is not None:
+        work.also("soffit area", work.step("area", run * depth / 12, "run by depth", "ft2"))
+    elif panel_length is not None:
+        raise NeedMore("depth")
     channel = work.step("edge channel", 2 * run, "one at the wall and one at the fascia, the whole run", "ft")
-    work.also("soffit area", area)
     work.also("edge channel, two runs", channel)
-    if panel_length is not None:
+    if depth is not None and panel_length is not None:
         _bought(work, panels, depth, panel_length)
     last = work.step("last panel", cover - (panels * cover - 12 * need), "what the last panel has to cover", "in")
     work.also("last panel covers, per run", last)
     work.check("full panels and the last one make the run", (panels - 1) * cover + last, "=", 12 * need)
     work.caution(HEIGHT_CAUTION, DUST_CAUTION)
-    _draw_soffit(work, run, depth, cover, panels)
+    if depth is not None:
+        _draw_soffit(work, run, depth, cover, panels)
 
 
 def _bought(work: Working, panels: Term, depth: Term, panel_length: Term) -> None:

@@ -166,8 +166,8 @@ def _amount(
     """How many times the weight or price counts, in what it is for."""
     if count is not None and per not in (*PER_AREA, *PER_LENGTH):
         return _lots(work, count, per)
-    area = face.measured(work) if per not in PER_LENGTH or per is Per.FT else None
-    if area is not None and (per not in PER_LENGTH or (per is Per.FT and length is None)):
+    area = face.measured(work) if per not in PER_LENGTH or length is None else None
+    if area is not None:
         return _area_amount(work, area, per)
     if length is not None and per not in PER_AREA:
         return _length_amount(work, length, per)
@@ -191,7 +191,9 @@ def _lots(work: Working, count: Term, per: Per | None) -> Term:
 def _area_amount(work: Working, area: Term, per: Per | None) -> Term:
     if per is Per.SQUARE:
         return work.step("squares", area / 100, "a square is 100 ft²", "square")
-    if per is Per.M2:
+    if per is Per.M:
+        work.caution("A metre of an area is taken as a square metre.")
+    if per in (Per.M2, Per.M):
         return work.step("square metres", area * Fraction(9290304, 10**8), "1 ft² is exactly 0.09290304 m²", "m2")
     if per is None or per is Per.EACH:
         raise NeedMore("per", "Is that a square foot, a square or a square metre?")
