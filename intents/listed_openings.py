@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from intents.listed import METRIC, PAIRS, STOCK, Amount, Item, Listing, Pair, beginnings, chains
+from intents.listed_totals import THEM
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
 from solvers.slots import Opening
@@ -58,7 +59,7 @@ _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _MARKS = frozenset((":", "-"))
 _NOUGHT = frozenset(("oh", "o", "nought"))
 _OFTEN = {"twice": 2, "once": 1}
-_ASIDE, _THEM, _MOST = frozenset((",", "-", "(")), frozenset(("them", "those", "em", "'em", "these")), 60
+_ASIDE, _MOST = frozenset((",", "-", "(")), 60
 _COUNTED = frozenset((",", "each", "of", "measuring", "all"))
 _AT = frozenset(("at", "of", "@"))
 _THERE = frozenset(("it", "there", "that", "the", "this"))
@@ -124,7 +125,7 @@ def _so_often(listing: Listing, found: Item) -> Item:
         found.end += 1
     elif found.count == 1:
         at = listing.past(found.end, _ASIDE, 1)
-        counted = ((end, n) for end, n in listing.counts(at) if listing.words[end] == "of" and listing.words[end + 1] in _THEM)
+        counted = ((end, n) for end, n in listing.counts(at) if listing.words[end] == "of" and listing.words[end + 1] in THEM)
         found.end, found.count = next(((end + 2, n) for end, n in counted if 0 < n <= _MOST), (found.end, 1))
     return found
 

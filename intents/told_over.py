@@ -55,18 +55,14 @@ _ASKS = frozenset("what whats how which".split())
 def put_over(chart: Chart, question: Question) -> None:
     """Put right what can be only one way."""
     topic = question.topic
-    if topic == "soffit panels":
-        soffit_told(chart, question)
-    elif topic in ("cost", "weight"):
-        _stick(chart, question)
+    if topic in _ONE_RULE:
+        _ONE_RULE[topic](chart, question)
     elif topic == "courses to openings":
         _bounds(question, "greatest")
         _heights(chart, question)
     elif topic == "course layout":
         _bounds(question, "exposure")
         about_so_much(chart.text, question)
-    elif topic == "take-off":
-        _first_line(chart, question)
     elif topic == "gable area" and "count" in question.givens:
         _one(chart, question)
     elif topic in ("square check", "out of square"):
@@ -75,8 +71,6 @@ def put_over(chart: Chart, question: Question) -> None:
         _not_given(chart, question)
         _two_legs(chart, question)
         _part(chart, question)
-    elif topic == "pitch from rise and run":
-        _told_pitch(chart, question)
     elif topic == "vent area":
         _ratio(question)
     elif topic == "bent flashing":
@@ -343,3 +337,9 @@ def _one(chart: Chart, question: Question) -> None:
     if any(rest[at : at + len(cue)] == cue for cue in _ONE_OF for at in range(len(rest))):
         count = question.givens["count"]
         question.givens["count"] = replace(count, value=Count(Fraction(1), "count", count.text))
+
+
+_ONE_RULE = {
+    "soffit panels": soffit_told, "cost": _stick, "weight": _stick, "take-off": _first_line,
+    "pitch from rise and run": _told_pitch,
+}  # fmt: skip
