@@ -25,6 +25,7 @@ _OUT = frozenset(("out", "off"))
 _SMALL = frozenset("of than from the a true being dead it to is".split())
 _SQUARE = (("square",), ("90",), ("ninety",), ("right", "angle"), ("a", "right", "angle"))
 _CORNERS = frozenset("corner corners angle cnr joint wall walls bend turn turns".split())
+_MEASURED = frozenset("area length money percent weight".split())
 _CUES = _MORE | _LESS | _OUT
 _SAWS = frozenset("saw saws cut cuts set setting blade scale detent".split())  # how far these are out is no corner
 _AFTER, _SAW_NEAR = 4, 5
@@ -72,6 +73,8 @@ def _without_bound(tokens: list[Token], words: list[str], rows: Rows) -> list[To
         square = _square_at(words, at + 1) if cue in _MORE | _LESS else 0
         if not square or any(r.end == at for _, r in _sizes(words, rows)):
             continue
+        if any(r.kind in _MEASURED and r.sure > 0.6 for row in rows[at + 1 : square] for r in row):
+            continue  # less 90 square feet of glass
         others = (r.value.value - RIGHT for n, r in _sizes(words, rows, RIGHT + MOST) if not at <= n < square)  # type: ignore[union-attr]
         if any(0 < (off if cue in _MORE else -off) <= MOST for off in others):
             return [*tokens[:at], *tokens[square:]]

@@ -28,6 +28,7 @@ ANSWERED = [
     ("wall 30 by 9 with one 3 by 6 8 door, net area", "wall area", 250),
     ("wall 20 by 8 less two 6 by 6 8 doors, net area", "wall area", 80),
     ("A wall 5.4 by 2.4 has a window 1200 by 900. Cladding area?", "wall area", 11.88),
+    ("50 by 9 wall less 90 square feet of glass, squares with 12 percent", "squares", 4.032),
     # gables
     ("Both gables are 32 feet wide and nine twelve. What do the two come to?", "gable area", 384),
     ("how high does the gable come to at 24 wide and 8/12", "gable height", 96),
