@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Collection, Iterator
+from fractions import Fraction
 from itertools import pairwise
 from math import log2
 from typing import NamedTuple
@@ -22,6 +23,8 @@ LEAST_SURE = 0.5  # of a quantity
 NEAR = 5  # words to each side of a quantity that may tell its role
 PLACED = 3  # of those, how many count by their distance too
 MOST = 6  # a larger count or rank is all one
+FINEST = 17  # a denominator past that of the sixteenths is no tape's
+SPACED = 24  # a whole number up to this, the widest usual spacing, counts as itself: 12, 16, 24
 OPENING, CLOSING = 3, 5  # words at either end, where what is wanted mostly stands: they count as such too
 NUMBER_WORDS = frozenset((*SMALL, *TENS, *SCALES, *GROUPS, *ORDINALS))
 STEM = 5  # letters that words of one stem have in common: flashing, flashed
@@ -131,10 +134,37 @@ def of_mentions(chart: Chart, found: list[Mention]) -> list[list[str]]:
         own.append(f"at{min(n, MOST)}/{min(len(found), MOST)}")
         if sizes[n]:
             own.append(f"size:{unit}:{round(log2(abs(sizes[n])))}")
+            own += _beside_others(sizes[n], [sizes[i] for i in same if i != n and sizes[i]])
+        own += _dress(chart, mention, unit)
         if mention.parts:
             own.append(f"part{mention.part}/{mention.parts}")
         features.append([*own, *_beside(chart, found, holder, mention, -1), *_beside(chart, found, holder, mention, 1)])
     return features
+
+
+def _beside_others(size: float, others: list[float]) -> list[str]:
+    """How many doublings a quantity is from the largest and the smallest of the others of its kind."""
+    if not others:
+        return []
+    every = [abs(other) for other in others]
+    return [f"rb:{round(log2(abs(size) / max(every)))}", f"rs:{round(log2(abs(size) / min(every)))}"]
+
+
+def _dress(chart: Chart, mention: Mention, unit: str) -> list[str]:
+    """How the number is said: the fraction of a tape, a decimal, a small whole number, and the word it ends with.
+
+    With this and the size beside the others, roles were missed in 1.9 of a hundred that were not learned from, without in 2.1.
+    """
+    words, value = chart.words, getattr(mention.reading.value, "value", None)
+    last = words[mention.end - 1]
+    found = [f"last:{last if last.isalpha() else '#'}"]
+    if any("." in word for word in words[mention.start : mention.end]):
+        found.append("decimal")
+    if isinstance(value, Fraction):
+        whole = value.denominator == 1
+        found.append(f"den:{unit}:{min(value.denominator, FINEST)}")
+        found.append(f"whole:{unit}:{value.numerator if whole and value <= SPACED else '-'}")
+    return found
 
 
 def _size(reading: Reading) -> float:
