@@ -293,7 +293,7 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     """The thing that a bare number counts or measures."""
     words, end = chart.words, reading.end
     after = words[end : end + 2]
-    if reading.kind != "number" or ("/" in words[reading.start - 1 : end] and not _MANY.isdisjoint(after[:1])):
+    if reading.kind != "number" or ("/" in words[max(0, reading.start - 1) : end] and not _MANY.isdisjoint(after[:1])):
         return ""  # no twelve roofs: two 10/12 roofs
     if words[reading.start - 1 : reading.start] == ["every"]:
         return APART
