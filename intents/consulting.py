@@ -40,6 +40,7 @@ ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule th
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 ALL_BUT_CERTAIN = 0.8  # the share from which on a topic is believed that no word names: 50 F 90 percent
+SELDOM = 0.1  # and of one that such a topic goes before, where it tells no less of the line
 CONVERSION = "conversion"
 _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the tape
 OUTSIDE = "outside"  # what is no question for this program
@@ -166,8 +167,8 @@ def _other_topic(
     drops = _drops(chart, top, second.question, counts=False)
     if second.question.topic == CONVERSION and top.topic == second_sums.TOPIC and _drops(chart, top, second.question):
         return  # how many mm is 12 feet less 3: no part of a sum is let fall
-    plainer = other >= SETTLED and mine < DOUBTED and second.sure >= ROLES and _tells_more(second.question, top, other >= MOSTLY)
-    if (other >= CERTAIN or plainer or (hardly and second.sure >= ROLES)) and not drops:
+    likelier = other >= MOSTLY and mine < SELDOM and second.sure >= ROLES and {*top.words} <= {*second.question.words}
+    if (other >= CERTAIN or likelier or (hardly and second.sure >= ROLES)) and not drops:
         second.question.score = top.score
         reading.questions = [second.question]
     elif other >= CERTAIN or (mine < DOUBTED and _told(top) < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
@@ -175,12 +176,6 @@ def _other_topic(
         reading.questions = [top, second.question]
     else:
         _doubt(reading, top, mine, other)
-
-
-def _tells_more(second: Question, top: Question, as_much: bool) -> bool:
-    """Whether the likelier topic takes in all the words that the rule does, and more of them (or as many, where that will do)."""
-    mine, theirs = {*top.words}, {*second.words}
-    return mine < theirs or (as_much and mine == theirs)
 
 
 def _told(top: Question) -> float:

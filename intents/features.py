@@ -24,7 +24,6 @@ NEAR = 5  # words to each side of a quantity that may tell its role
 PLACED = 3  # of those, how many count by their distance too
 MOST = 6  # a larger count or rank is all one
 FINEST = 17  # a denominator past that of the sixteenths is no tape's
-SPACED = 24  # a whole number up to this, the widest usual spacing, counts as itself: 12, 16, 24
 OPENING, CLOSING = 3, 5  # words at either end, where what is wanted mostly stands: they count as such too
 NUMBER_WORDS = frozenset((*SMALL, *TENS, *SCALES, *GROUPS, *ORDINALS))
 STEM = 5  # letters that words of one stem have in common: flashing, flashed
@@ -151,7 +150,7 @@ def _beside_others(size: float, others: list[float]) -> list[str]:
 
 
 def _dress(chart: Chart, mention: Mention, unit: str) -> list[str]:
-    """How the number is said: the fraction of a tape, a decimal, a small whole number, and the word it ends with.
+    """How the number is said: a fraction of the tape, a decimal, a whole number, and the word it ends with.
 
     With this and the size beside the others, roles were missed in 1.9 of a hundred that were not learned from, without in 2.1.
     """
@@ -161,9 +160,7 @@ def _dress(chart: Chart, mention: Mention, unit: str) -> list[str]:
     if any("." in word for word in words[mention.start : mention.end]):
         found.append("decimal")
     if isinstance(value, Fraction):
-        whole = value.denominator == 1
         found.append(f"den:{unit}:{min(value.denominator, FINEST)}")
-        found.append(f"whole:{unit}:{value.numerator if whole and value <= SPACED else '-'}")
     return found
 
 

@@ -24,6 +24,10 @@ _OTHER, _TOTAL = frozenset(("other", "second")), frozenset("total together altog
 _LESS = frozenset(
     "each apiece longer shorter difference apart than left minus less off every gap gaps equal spaced centres".split()
 )
+_LAID_OUT = frozenset(  # marks on centre, panels with the same rip each side: no sum of the two
+    "centres centers spacing every spaced spaces o.c oc panel panels cover covers coverage rip rips strip strips full whole"
+    " layout lay laid start row rows pieces".split()
+)
 CUES = _MARKS | _CENTRED | _OTHER
 _ROOM = 1.1  # so many times as long as what stands in its middle, at the least
 _HALF = Number(Fraction(2), "none")
@@ -32,7 +36,7 @@ _HALF = Number(Fraction(2), "none")
 def told_of_two(reader: Parts) -> Reading | None:
     """The sum that the whole line tells of its two lengths."""
     words = frozenset(reader.words)
-    if CUES.isdisjoint(words) or (_ASKS.isdisjoint(words) and _APART.isdisjoint(words) and _TOTAL.isdisjoint(words)):
+    if CUES.isdisjoint(words) or not _LAID_OUT.isdisjoint(words) or (_ASKS.isdisjoint(words) and _APART.isdisjoint(words) and _TOTAL.isdisjoint(words)):
         return None
     said = None if words & OTHERS - _MARKS else two_lengths(reader)
     if said is None or not any(told_as_length(found.part) for _, found in said):
