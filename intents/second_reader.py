@@ -152,7 +152,7 @@ def _kept(chart: Chart, first: Question, question: Question) -> int:
     return covered
 
 
-_RESTATED = frozenset("× layers double each actual actually real net dressed".split())
+_RESTATED = frozenset("× by layers double each actual actually real net dressed".split())
 
 
 def _nominal(chart: Chart, heard: Heard) -> bool:

@@ -9,6 +9,7 @@ from intents.second_reader import places_of
 LONGEST_PANEL = 20  # ft; no panel is sold longer
 _COVERS = frozenset("cover covers covered covering coverage weather".split())
 _NOT_OF_PANEL = frozenset(", . ; ? deep and for of".split())
+_DEEP = frozenset(("deep", "depth", "overhang"))
 _WIDE, _PANELS = frozenset(("wide", "width")), frozenset("panel panels piece pieces board boards ones".split())
 
 
@@ -21,7 +22,7 @@ def soffit_told(chart: Chart, question: Question) -> None:
     if depth is not None and cover is not None and _is_panels(chart, depth) and not _is_panels(chart, cover):
         question.givens |= {"depth": cover, "cover": depth}  # a 16 inch panel, 20 inch overhang
         question.swaps = []
-    deep = run is not None and run.end > run.start and chart.words[places_of(chart, run)[1] :][:1] in (["deep"], ["depth"])
+    deep = run is not None and run.end > run.start and not _DEEP.isdisjoint(chart.words[places_of(chart, run)[1] :][:1])
     if deep and "depth" not in question.givens:
         question.givens["depth"] = question.givens.pop("run")
         question.missing, question.swaps = ["run"], []

@@ -36,7 +36,7 @@ _HALF = Number(Fraction(2), "none")
 def told_of_two(reader: Parts) -> Reading | None:
     """The sum that the whole line tells of its two lengths."""
     words = frozenset(reader.words)
-    if CUES.isdisjoint(words) or not _LAID_OUT.isdisjoint(words) or (_ASKS.isdisjoint(words) and _APART.isdisjoint(words) and _TOTAL.isdisjoint(words)):
+    if CUES.isdisjoint(words) or not _LAID_OUT.isdisjoint(words) or words.isdisjoint(_ASKS | _APART | _TOTAL):
         return None
     said = None if words & OTHERS - _MARKS else two_lengths(reader)
     if said is None or not any(told_as_length(found.part) for _, found in said):

@@ -14,7 +14,7 @@ from tests.talking import last
         ("what screw: 3/4 trim over 1/2 ply, stud is 3 1/2 deep, 1 1/4 in the stud", 2.5),
         ("45 mm studs, 18 mm cladding, 25 mm batten, 35 mm into the stud, what screw", 78 / 25.4),
         ("ply is 1/2, siding 3/4, going into 1 1/2 blocking, bite 1 1/4, screw?", 2.5),
-        ("3/4 fascia onto a 1 1/2 rafter end, 1 1/4 in, screw?", 2.0),
+        ("3/4 fascia onto a 1 1/2 rafter end, 1 1/4 bite, screw?", 2.0),
         ("screw for 5/8 siding over 3/4 strapping, penetration into the stud is 1 1/2", 2.875),
         # A width, a spacing and the other size of a stick are no thickness.
         ("4 inch wide 3/4 trim over 7/16 osb, 1 1/4 into stud, what nail", 2.4375),

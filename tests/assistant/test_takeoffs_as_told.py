@@ -35,7 +35,7 @@ ANSWERED = [
     # soffits: the pieces need no depth
     ("How many soffit panels for a 44 foot eave if each one covers 12 inches?", "soffit panels", 44),
     ("How many 300 mm soffit panels in 14.5 m of eaves?", "soffit panels", 49),
-    ("How many soffit pieces for 48'6\" with a 16\" panel, 20\" overhang", "soffit panels", 37),
+    ("How many soffit pieces for 48'6\" of eave with a 16\" panel, 20\" overhang", "soffit panels", 37),
     ("eave soffit run 27'6\" depth 18\" panel cover 12\"", "soffit panels", 28),
     # what a price or a weight is for
     ("I need 22 squares, they're $189 each. What's the bill?", "cost", 4158),
@@ -58,7 +58,7 @@ ANSWERED = [
     ("3/4 cedar, 6 inch exposure, 500 sq ft, 12 foot boards how many", "cladding boards", 92),
     ("1x8 boards 16 foot long with 7 inches showing, 600 sq ft, how many", "cladding boards", 71),
     ("how many boards 5 1/2 cedar, 12 footers, 300 sq ft", "cladding boards", 60),
-    ("Wall is 30 by 9 less 40 square feet of glass. Boards 12 foot, 7 inch exposure. Boards?", "take-off", 37),
+    ("Wall is 30 by 9 less 40 square feet of glass. Boards 12 foot, 7 inch exposure. Boards?", "cladding boards", 37),
     ("girth for 100 up, 60 out, 25 down", "bent flashing", 185),
     ("flashing 4 up 3 out with a half inch hem, girth", "bent flashing", 7.5),
     # waste that is not wanted, and that is
