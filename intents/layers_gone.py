@@ -24,6 +24,7 @@ _CHANGES = frozenset(
     "less more move moves shift shifts change changes gain gains difference further back save instead replace replaced swap new"
     " use using put putting".split()
 )
+_FROM_TO, _MORE = frozenset(("from", "to")), frozenset("more less further extra difference".split())
 _STAYS = frozenset("not never stays stay nothing doesn't don't won't isn't".split())
 _REACH = 7  # tokens after the verb in which a layer is named: skip the 7/16 in drain mesh
 _TELLING = frozenset(word for pair in _OFF for word in pair[1:]) | _OUT | {"twice"}
@@ -32,7 +33,12 @@ _TELLING = frozenset(word for pair in _OFF for word in pair[1:]) | _OUT | {"twic
 def layers_gone(chart: Chart, question: Question) -> None:
     """Take the layer that goes out of the list, or name it where the sentence asks what its going changes."""
     heard, words = question.givens.get(LAYERS), chart.words
-    if question.topic not in TOPICS or heard is None or not isinstance(heard.value, tuple) or _TELLING.isdisjoint(words):
+    if question.topic not in TOPICS or heard is None or not isinstance(heard.value, tuple):
+        return
+    if question.topic == "build-out" and len(heard.value) == len(_FROM_TO) and _changed(words):
+        question.lacking = question.lacking or 1
+        return
+    if _TELLING.isdisjoint(words):
         return
     by_size = _size_gone(chart) or _size_twice(chart, heard.value)
     if by_size:
@@ -50,6 +56,11 @@ def layers_gone(chart: Chart, question: Question) -> None:
         question.swaps = []
     if len(layers) < len(heard.value):
         question.givens[LAYERS] = replace(heard, value=tuple(layers))
+
+
+def _changed(words: list[str]) -> bool:
+    """Whether it is asked how much one layer in place of another makes: from 3/8 mesh to 3/4 strapping, how much more."""
+    return {*words} >= _FROM_TO and not _MORE.isdisjoint(words) and ("how", "much") in pairwise(words)
 
 
 def _size_gone(chart: Chart) -> str:

@@ -324,6 +324,8 @@ def _mixed_sure(line: Line, whole: Piece, part: Piece, joined: bool) -> tuple[fl
         return (0.5 if pitch else 1.0 if part.value.denominator in MIXED else 0.7), ()
     if words[end] == "-":
         return 0.0, ()
+    if joined and part.form == "bare" and words[part.end] == "of":
+        return 0.0, ()  # 6 ft 8 and half of the building
     if joined:
         return (part.sure if part.form != "bare" else 0.9 if part.value == Fraction(1, 2) else 0.6), ()
     if part.form == "bare" or words[end] in ("a", "an"):

@@ -40,6 +40,7 @@ _ONE_WAY = frozenset(
 )
 _ONE_SLOPE = frozenset(product(("one", "single"), ("slope", "way", "pitch", "side")))
 _SURELY_ONE = frozenset("lean lean-to leanto skillion monopitch mono pent monoslope".split())
+_HALF = 6  # words before a length in which it is said to be of half the building
 _ONES = frozenset(("run", "runs", "half"))
 _GABLES = _BUILDINGS | _WIDE | _SPANS
 _RUNS = frozenset("run runs running half level out eave eaves plate wall from in back ridge each every per horizontally".split())
@@ -164,6 +165,8 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
         before = before[:1]  # 7 ft above the plate and the building's 24 wide
     near = {*before, *after}
     own = chart.words[start:end]
+    if _half_is(chart.words[max(0, start - _HALF) : start]):
+        return []  # half of the building is 13 ft 4
     if "half" in own[:2] and not (WHOLES | _BUILDINGS).isdisjoint(own):
         return ["GABLE"]  # "half the span is 14 ft" was read as the span
     sloping = not _RAFTERS.isdisjoint({*before[:3], *after[:3]}) or not _SLOPES.isdisjoint(after[1:3])
@@ -182,6 +185,14 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     if question.topic == HIP and not _RISES.isdisjoint({*before[:2], *after[:1]}):
         return ["RISE"]
     return _across(chart, question.topic, before, after)
+
+
+def _half_is(before: list[str]) -> bool:
+    """Whether what is told is half of a building: half the house is | 12 ft."""
+    if before[-1:] not in (["is"], ["measures"], ["comes"], ["at"], ["to"]) or "half" not in before:
+        return False
+    after = before[len(before) - before[::-1].index("half") :]
+    return not _BUILDINGS.isdisjoint(after) and after[:1] != ["inch"]
 
 
 def _across(chart: Chart, topic: str, before: list[str], after: list[str]) -> list[str]:

@@ -26,7 +26,7 @@ from intents.listed_lengths import WIDEST_LEG
 from intents.phrases import Phrases
 from intents.placing import fixed_value, heard_as, parts_of, place_of, possible
 from intents.question import Heard, Question
-from intents.reading import Reading
+from intents.reading import Dims, Reading
 from intents.repeats import said_again
 from solvers.quantities import Length, Quantity
 from solvers.slots import Layer, Parameter, Slot
@@ -152,14 +152,19 @@ def _kept(chart: Chart, first: Question, question: Question) -> int:
     return covered
 
 
-_RESTATED = frozenset("× by layers double each actual actually real net dressed".split())
+_RESTATED = frozenset("× layers double each actual actually real net dressed".split())
 
 
 def _nominal(chart: Chart, heard: Heard) -> bool:
     """Whether a list has numbers in it that are no thickness of a layer: those of 1x4 strapping, two layers, 5/4 (1 actual)."""
     said = {word for i, word in enumerate(chart.words) if tokens_of(chart, heard) >> i & 1}
-    times = not said.isdisjoint(_RESTATED)
+    times = not said.isdisjoint(_RESTATED) or _lumber_in(chart, tokens_of(chart, heard))
     return times or any(isinstance(layer, Layer) and layer.thickness is None for layer in heard.value)
+
+
+def _lumber_in(chart: Chart, mask: int) -> bool:
+    """Whether a stick goes by its two sizes among these tokens: two by fours laid flat."""
+    return any(isinstance(r.value, Dims) for at, row in enumerate(chart.readings) if mask >> at & 1 for r in row)
 
 
 def _in_choice(chart: Chart, question: Question, mention: Mention) -> bool:

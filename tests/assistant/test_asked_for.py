@@ -30,12 +30,27 @@ def test_two_values_no_word_names_are_enough_where_only_one_topic_has_such() -> 
 
 @pytest.mark.parametrize(
     ("line", "topic", "value"),
-    [("731 ft². squares, standard waste", "squares", 8.04), ("2.95 m run. 22.5 deg. rise?", "rise over a run", 1222)],
+    [
+        ("The ridge is 6 feet 8 above the wall, and half of the building is 13 feet 4. What pitch?", "pitch from rise and run", 6),
+        ("half inch ply, two by fours laid flat for strapping, 3/4 boards, how far out is the face", "build-out", 2.75),
+        ("731 ft². squares, standard waste", "squares", 8.04),
+        ("2.95 m run. 22.5 deg. rise?", "rise over a run", 1222),
+    ],
 )
-def test_a_stop_after_a_unit_is_no_part_of_the_size(line: str, topic: str, value: float) -> None:
+def test_it_is_answered_as_it_was_said(line: str, topic: str, value: float) -> None:
     record = Conversation().answer(line)
     assert (record["outcome"], record["topic"]) == ("answered", topic)
     assert record["answer"]["value"] == pytest.approx(value, rel=1e-3)
+
+
+def test_half_of_a_building_is_no_half_inch_of_the_rise() -> None:
+    record = Conversation().answer("rise is 6 ft 8 and half of the building is 13 feet 4, what pitch")
+    assert record["answer"] is None or record["answer"]["value"] == pytest.approx(6)
+
+
+def test_one_layer_in_place_of_another_is_no_sum_of_both() -> None:
+    record = Conversation().answer("If I go from 3/8 mesh to 3/4 strapping, how much more does the trim need to stand out")
+    assert record["outcome"] == "asks"
 
 
 @pytest.mark.parametrize(
