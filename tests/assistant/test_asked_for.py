@@ -31,7 +31,7 @@ def test_two_values_no_word_names_are_enough_where_only_one_topic_has_such() -> 
 @pytest.mark.parametrize(
     ("line", "topic", "value"),
     [
-        ("The ridge is 6 feet 8 above the wall, and half of the building is 13 feet 4. What pitch?", "pitch from rise and run", 6),
+        ("The ridge is 6 feet 8 above the wall, and half of the building is 13 feet 4. Pitch?", "pitch from rise and run", 6),
         ("half inch ply, two by fours laid flat for strapping, 3/4 boards, how far out is the face", "build-out", 2.75),
         ("731 ft². squares, standard waste", "squares", 8.04),
         ("2.95 m run. 22.5 deg. rise?", "rise over a run", 1222),
