@@ -192,7 +192,8 @@ def _sizes(listing: Listing, at: int) -> list[Reading]:
 def _times(listing: Listing, start: int, end: int, size: Reading, count: int, sure: float) -> Reading:
     value = size.value
     assert isinstance(value, Length | Area)
-    total = _said(type(value)(value.value * count, value.unit), f"{count} × {listing.said(size.start, size.end)}")
+    one = listing.said(size.start, size.end)
+    total = _said(type(value)(value.value * count, value.unit), f"{count} × {one}") if count > 1 else value.said(one)
     kind = "areas" if isinstance(value, Area) else "runs"
     others = () if sure == SURE else (value.said(listing.said(size.start, size.end)),)
     return Reading(kind, start, end, (total, *others), sure)
