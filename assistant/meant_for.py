@@ -179,8 +179,8 @@ def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
 
 
 def shared_unit(text: str, heard: str) -> bool:
-    """Whether a bare number has the unit said after the next: the 9 of "9 by 12 feet"."""
-    return bool(re.search(rf"\b{re.escape(text.lower())}\s*{_BY_UNIT}", heard))
+    """Whether a bare number has its unit outside it: the 9 of "9 by 12 feet", the twelve of "twelve footers"."""
+    return bool(re.search(rf"\b{re.escape(text.lower())}(?:\s*{_BY_UNIT}|[\s-]*foot(?:er)?s?\b)", heard))
 
 
 def said_bare(value: Quantity) -> bool:

@@ -94,3 +94,8 @@ def test_other_talk() -> None:
     assert last("the exposure is 7, sorry, 6 and a half")["say"] == "Kept for this job: exposure 6 1/2 in."
     assert last("quanto costa un caffè, 2 euro o 3")["outcome"] == "declined"
     assert last("stock is 16 foot, can I legally drive with that hanging out the back")["outcome"] == "declined"
+
+
+def test_another_foot_is_for_the_stock_that_it_is_near() -> None:
+    assert last("How many twelve footers for 140 feet of trim?", "make it 16 foot")["answer"]["value"] == 9
+    assert last("How many twelve footers for 140 feet of trim?", "make it 160 foot")["answer"]["value"] == 14
