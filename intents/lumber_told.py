@@ -13,12 +13,13 @@ from intents.chart import Chart, span
 from intents.placing import place_of
 from intents.question import Heard, Question
 from intents.second_reader import tokens_of
+from intents.untold_layers import ACTUAL
 from solvers.quantities import Length
 from solvers.slots import Parameter
 
 DEPTHS = {"air gap": "depth", "vent opening": "gap"}
 _TIMES = frozenset(("×", "by"))
-_THICK = {"1": Fraction(3, 4), "one": Fraction(3, 4), "2": Fraction(3, 2), "two": Fraction(3, 2)}  # in, as it is called
+_THICK = {word: ACTUAL[Fraction(called)] for called, words in ((1, ("1", "one")), (2, ("2", "two"))) for word in words}
 _WIDE = frozenset("2 3 4 6 two three four six twos threes fours sixes 2s 3s 4s 6s".split())
 _THIN = frozenset(("1", "one"))
 _SQUARE = frozenset(("2", "two", "twos", "2s"))

@@ -13,10 +13,11 @@ from itertools import pairwise
 
 from intents.beside import MADE_OF
 from intents.chart import Chart
+from intents.per_what import PER_AREA, as_area, as_price
 from intents.question import Heard, Question, Reading
 from intents.second_reader import places_of
 from intents.unsaid_units import no_inches
-from solvers.quantities import Angle, Area, Length, Money, Quantity, Temperature
+from solvers.quantities import Angle, Length, Quantity, Temperature
 from solvers.slots import Layer
 from solvers.sums import PLUS
 
@@ -33,7 +34,6 @@ _SAYS = frozenset("says said reads read shows showing gives measures measured on
 _TURNS = frozenset("turn turns bend bends kick kicks".split())
 _REACHES = ("limit", "left", "right", "bevel", "bevel_limit")
 _TO_THE = frozenset(("to", "the", "on", "°", "degree", "degrees", "deg"))
-_PER_AREA = {"M2": "m2", "FT2": "ft2", "SQUARE": "square"}
 _WEIGHT = frozenset(
     "weigh weighs weighing weight weights heavy heavier load lb lbs pound pounds psf plf kg kilo kilos kilograms ton tons"
     " tonne tonnes lift carry gram grams oz ounces".split()
@@ -307,9 +307,7 @@ def _priced(chart: Chart, question: Question) -> None:
     if re.fullmatch(r"\d+\.\d\d", weight.text) is None:
         question.lacking = 1
         return
-    price = replace(weight, value=Money(weight.value.value, "money", weight.text), others=())
-    kept = {name: heard for name, heard in question.givens.items() if name != "weight"}
-    question.topic, question.givens, question.swaps = "cost", {"price": price, **kept}, []
+    as_price(question, weight)
 
 
 def _left_of_it(chart: Chart, question: Question) -> None:
@@ -323,9 +321,9 @@ def _so_many_of_them(chart: Chart, question: Question) -> None:
     count, per = question.givens.get("count"), question.givens.get("per")
     if count is None or per is None or "area" in question.givens or count.value.value.denominator == 1:
         return
-    unit = _PER_AREA.get(str(getattr(per.value, "name", per.value)))
-    if unit is not None:
-        area = replace(count, value=Area(count.value.value, unit, count.text), others=())
+    kind = str(getattr(per.value, "name", per.value))
+    if kind in PER_AREA:
+        area = as_area(count, kind)
         question.givens = {name: heard for name, heard in question.givens.items() if name != "count"} | {"area": area}
 
 

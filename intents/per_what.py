@@ -12,7 +12,7 @@ from intents.second_reader import places_of
 from solvers.quantities import Area, Length, Money, Quantity
 
 LOADS = frozenset(("cost", "weight"))
-_PER_AREA = {"M2": "m2", "FT2": "ft2", "SQUARE": "square"}
+PER_AREA = {"M2": "m2", "FT2": "ft2", "SQUARE": "square"}
 _FACES = ("area", "wall_length", "wall_height", "gable_height", "pitch")
 _PER_UNIT = {"m2": "M2", "ft2": "FT2", "square": "SQUARE"}
 _MOST_EACH, _TIMES = {"lb": 12, "kg": 6, "money": 40}, {"ft2": 1, "m2": 10, "square": 100}  # for a square foot
@@ -44,7 +44,7 @@ def per_what(chart: Chart, question: Question) -> None:
     elif per is not None and kind == "EACH" and area is not None and area.value.unit == "square":
         if "count" not in question.givens and _SOLD_IN.isdisjoint(chart.words):
             question.givens["per"] = replace(per, value="SQUARE")
-    elif kind in _PER_AREA and not any(name in question.givens for name in _FACES):
+    elif kind in PER_AREA and not any(name in question.givens for name in _FACES):
         told = _sheets(chart, question) or _so_many(chart, question, kind) or _feet_of_it(chart, question, kind)
         if told is not None:
             gone = ("count", "length", "piece")
@@ -75,9 +75,19 @@ def _as_money(chart: Chart, question: Question) -> None:
     if _COST.isdisjoint(chart.words):
         question.lacking = 1
         return
+    as_price(question, weight)
+
+
+def as_price(question: Question, weight: Heard) -> None:
+    """Make the question of a weight one of a cost: what was taken for the weight of each is its price."""
     price = replace(weight, value=Money(weight.value.value, "money", weight.text), others=())
     kept = {name: heard for name, heard in question.givens.items() if name != "weight"}
     question.topic, question.givens, question.swaps = "cost", {"price": price, **kept}, []
+
+
+def as_area(count: Heard, kind: str) -> Heard:
+    """So many of what is priced or weighed by an area, as that area; `kind` is one of PER_AREA."""
+    return replace(count, value=Area(count.value.value, PER_AREA[kind], count.text), others=())
 
 
 def _without_the_unit(chart: Chart, question: Question) -> None:
@@ -107,7 +117,7 @@ def _so_many(chart: Chart, question: Question, kind: str) -> Heard | None:
     end = places_of(chart, count)[1]
     if chart.words[end : end + 2] not in _OF_THEM or not _SOLD_IN.isdisjoint(chart.words):
         return None
-    return replace(count, value=Area(count.value.value, _PER_AREA[kind], count.text), others=())
+    return as_area(count, kind)
 
 
 def _sheets(chart: Chart, question: Question) -> Heard | None:

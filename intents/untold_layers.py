@@ -36,7 +36,7 @@ _SORTS = frozenset(
     "bevel lap t g & tongue groove rough sawn pine cedar fir spruce larch pvc treated clear primed channel".split()
 )
 _SPACED = frozenset("centres centers centre center oc apart feet foot ft".split())
-_ACTUAL = {
+ACTUAL = {
     Fraction(1): Fraction(3, 4),
     Fraction(5, 4): Fraction(1),
     Fraction(2): Fraction(3, 2),
@@ -175,7 +175,7 @@ def _by_name(listing: Listing, item: Item, first: Amount, second: Amount | None)
     if whole and second and listing.metric == "mm" and first.value > MOST_NOMINAL:  # 38 × 50 battens, laid flat; not 50 × 38
         return item if first.value > second.value else replace(item, sizes=(replace(first, unit="mm", carries="mm"),))
     if (whole and first.value <= MOST_NOMINAL) or first.value == Fraction(5, 4):
-        actual = _ACTUAL.get(first.value) if second is None or second.value in _WIDTHS else None
+        actual = ACTUAL.get(first.value) if second is None or second.value in _WIDTHS else None
         if actual is None or listing.metric:
             return item
         called = f"{first.value}x{second.value if second else ''}"
