@@ -59,6 +59,7 @@ _ROLES = frozenset(
 _SMALL = frozenset(
     "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split()
 )
+_EDGE, MOST_FROM_EDGE = frozenset(("from", "off", "past")), 50  # so many inches in from an edge nobody counts
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
 MOST_SPOKEN, MOST_FEET = 99, 999  # feet of a pair with neither said; of one written 122-6
@@ -79,6 +80,9 @@ _NOUNS = frozenset(
         "every",
         "this",
         "that",
+        "those",
+        "these",
+        "both",
         "total",
         "all",
         "degrees",
@@ -314,6 +318,8 @@ def _inch_word_sure(line: Line, head: Head) -> float:
         return 0.1  # "a in" is nothing anyone says
     if _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS:
         return 0.3
+    if after in _EDGE and head.value >= MOST_FROM_EDGE and head.form == "whole":
+        return 0.3  # 150 in from the end
     return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place
 
 
