@@ -160,9 +160,8 @@ def _in_twelve(chart: Chart, reading: Reading) -> bool:
 
 def _slopes(chart: Chart, reading: Reading) -> bool:
     """Whether a bare number is no length, being outright a pitch: 7/12."""
-    if reading.kind != "number":
-        return False
-    return any(r.kind == "pitch" and r.end == reading.end and r.sure >= SURE_UNIT for r in chart.readings[reading.start])
+    readings = chart.readings[reading.start] if reading.kind == "number" else ()
+    return any(r.kind == "pitch" and r.end == reading.end and r.sure >= SURE_UNIT for r in readings)
 
 
 def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Placed) -> None:
@@ -171,7 +170,8 @@ def _captures(chart: Chart, hit: Hit, by_name: dict[str, Parameter], placed: Pla
         if at < 0 or at not in found:
             if fixed and name in by_name:
                 at_words = place_of(chart, hit.start, hit.end)
-                placed.givens[name] = Heard(fixed_value(by_name[name].kind, fixed, at_words[2]), *at_words)
+                told = Heard(fixed_value(by_name[name].kind, fixed, at_words[2]), *at_words)
+                placed.givens[name] = max(told, placed.givens.get(name, told), key=lambda one: " " in one.text)  # plumb fascia
             continue
         reading = found[at]
         given = [_give(chart, by_name, part_name, part, placed, cued=True) for part_name, part in parts_of(name, reading)]
