@@ -17,7 +17,7 @@ _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph".split()
+    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph ladders trips flights sons brothers blokes".split()
 )
 _NAMED = frozenset("phase lot plot page detail drawing crew truck item colour color shade".split())  # a number after one names it
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())
@@ -29,6 +29,7 @@ _MULTIPLIED = frozenset(
     "thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety "
     "hundred".split()
 )
+_HALF = frozenset("empty gone done finished rotten dead asleep frozen decent built painted".split())
 _POINTING = frozenset("quick easy simple daft silly that this which other another same last next each every".split())
 _KINDS = frozenset("long short longer shorter longest shortest sloping upright flat level vertical horizontal".split())
 _THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
@@ -78,6 +79,8 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True  # only 2 to go
     if "of" in (after, before) and _one_of(words, at):
         return True
+    if value == 0.5 and after in _HALF:
+        return True  # the box is half empty
     if value == 0.25 and after == "round":
         return True  # quarter round, a moulding
     if after in _COUNTED or (before in _NAMED and (after in (",", ".", "", "btw") or before == "page")):

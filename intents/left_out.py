@@ -17,6 +17,8 @@ from intents.chart import Chart, span
 from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
+from intents.superseded import CUES as SUPERSEDED
+from intents.superseded import superseded
 from solvers.quantities import Length, Money, Quantity, Weight
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
@@ -30,7 +32,7 @@ _GOODS = _HELPERS | frozenset(
 )
 _OLD = frozenset("old existing previous original".split())
 _WAS = frozenset("was were had used paid only got bought went we'd i'd they'd".split())
-_PAST = frozenset("week month year time job house load box order night".split())
+_PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
 _SAME = frozenset("same like as again match matching than twice half double still both too also".split())
 _TRUCKS = frozenset("truck van trailer lift hoist lorry pickup rope ropes scaffold crane".split())
 _TAKES = frozenset("takes carries holds rated good".split())
@@ -58,7 +60,7 @@ _EITHER = {
 }  # fmt: skip
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SUPERSEDED | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -75,7 +77,8 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
         for reading in quantities(chart, start, end)
         if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
-    return without(chart, reduce(or_, (span(r.start, r.end) for r in found))) if found else None
+    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart))
+    return without(chart, mask) if mask else None
 
 
 def does_as_well(first: Question, less: Question) -> bool:
@@ -84,6 +87,15 @@ def does_as_well(first: Question, less: Question) -> bool:
         return False
     gone, pair = first.givens.keys() - less.givens.keys(), {*_EITHER.get(first.topic, ())}
     return gone <= pair and (not gone or not pair.isdisjoint(less.givens))
+
+
+def takes_less(chart: Chart, first: Question, less: list[Question]) -> bool:
+    """Whether a question that took a number in whose place another stands is whole without: it was 11.50, now it's 13."""
+    best = next(iter(less), None)
+    if best is None or not superseded(chart) or best.topic != first.topic or not best.complete or best.swaps or best.rival:
+        return False
+    best.lacking = first.lacking
+    return best.givens.keys() <= first.givens.keys()
 
 
 def no_price(chart: Chart, question: Question) -> bool:

@@ -14,6 +14,7 @@ from typing import ClassVar
 
 from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
+from intents.asked_given import asks_for_given
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
@@ -29,7 +30,7 @@ from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
-from intents.left_out import does_as_well, left_out, no_price, without
+from intents.left_out import does_as_well, left_out, no_price, takes_less, without
 from intents.lists import KINDS
 from intents.lumber_told import lumber_told
 from intents.measures import broken_number
@@ -196,7 +197,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
             doubts = doubts or amounts_in_doubt(chart, question)
             doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
-            other = other_topic(chart, question) or no_corner(chart, question)
+            other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other)
             if not doubts:
                 layers_gone(chart, question)
@@ -210,7 +211,7 @@ def _without_remarks(
     reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str], model: Learned | None
 ) -> Chart | None:  # fmt: skip
     """The sentence without what is hardly of the job, which the reading then is of; None where it is no plainer so."""
-    first = reading.questions[0] if _plain(reading) else None
+    first = reading.questions[0] if _plain(reading) and not asks_for_given(chart, reading.questions[0]) else None
     if (less := left_out(chart, first)) is None:
         return None
     again = Reading(reading.text)
@@ -218,9 +219,10 @@ def _without_remarks(
     if model is not None:
         consult(again, less, phrases, topics, model)
     _to_their_places(less, again.questions, topics)
-    if not _plain(again) or no_price(less, again.questions[0]):
+    told_anew = first is not None and takes_less(chart, first, again.questions)
+    if not (_plain(again) or told_anew) or no_price(less, again.questions[0]):
         return None
-    if first is not None and not does_as_well(first, again.questions[0]):
+    if first is not None and not (told_anew or does_as_well(first, again.questions[0])):
         return None
     reading.questions, reading.trace = again.questions, again.trace
     return less

@@ -27,12 +27,13 @@ _BEGAN = frozenset(("started", "began", "begun"))
 _REMAIN = frozenset("left now only remaining".split())
 _SINCE, _YEARS = frozenset("since in".split()), range(1850, 2100)
 _NO, _NEAR = frozenset("nowhere not far isn't".split()), frozenset("near from close".split())
+_SPENT = 4  # words from a sum to where it is said to be there to spend
 _NOT_IT = 6  # words from a quantity to the one it is not
 _GOES_ON = _MEASURED | {"/", "'", '"', "-", "%", "percent", "degrees"} - {"and", "or", "by"}
 _OTHERS = frozenset("wall gable one elevation run roof".split())  # the other side may be of a square check
 _OF_THIS = (("not", "this"), *(("this", word) for word in _OTHERS))
 _TWO = frozenset("both together total all altogether combined between than same plus and add each sum difference".split())
-_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built nowhere far half quarter not other".split())
+_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built spend nowhere far half quarter not other".split())
 
 
 def idle_places(words: Sequence[str]) -> set[int]:
@@ -49,8 +50,11 @@ def idle_places(words: Sequence[str]) -> set[int]:
             found.update(range(at + 1, min(at + 3, end)) if words[at + 1 : at + 2] == ["with"] else ())
     if "other" in words:
         found.update(_of_another(words))
+    spent = HELD.isdisjoint(words) and "spend" in words
     for at, word in enumerate(words):
         if word[:1].isdecimal() or word in SMALL:
+            if spent and any(tuple(words[k : k + 2]) == ("to", "spend") for k in range(at + 1, at + _SPENT)):
+                found.add(at)  # we've 3000 to spend
             found.update(_named_or_counted(words, at))
             if words[at - 1 : at] == ["not"]:
                 found.update(_is_not(words, at))

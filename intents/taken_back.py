@@ -16,7 +16,7 @@ TOOK_BACK = tuple((verb, "that") for verb in "scratch strike scrap cancel forget
 CUES = TOOK_BACK + tuple(
     tuple(cue.split())
     for cue in (
-        "sorry|no|nope|nah|wait|i mean|i meant|make that|make it"
+        "sorry|or no|or wait|or hang on|or actually|or sorry|no|nope|nah|wait|i mean|i meant|make that|make it"
         "|or rather|rather|correction|actually|hang on|hold on|my mistake|my bad|i tell a lie|tell a lie|pardon me|pardon"
         "|excuse me|i should say|should say|oops|whoops|apologies|i meant to say|i mean to say|really"
         "|but really|but actually|but it is really|but it's really|but its really|but it is actually|but it's actually"

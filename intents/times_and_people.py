@@ -25,6 +25,7 @@ _IS_NOW = frozenset("and now years this".split())
 _PEOPLE = frozenset("lad kid boy apprentice son nephew grandson".split())
 _KILOS = frozenset("kilos kilo kg kgs pounds lb lbs stone".split())
 _AGED = _ENDS - {"."} | frozenset("now years".split())
+_LASTS = frozenset("going on here up running out working it".split())
 _STOP = frozenset("knock knocking knocked clock clocking clocked".split())
 
 
@@ -54,6 +55,8 @@ def _hour(words: Sequence[str], at: int) -> bool:
         return True
     if before == "at" and earlier == "off" and at > 2 and words[at - 3] in _STOP:
         return after in _ON
+    if before == "since" and earlier in _LASTS:
+        return after in _ON  # the heater's been going since six
     if before == "past":
         return after in _ON and (earlier in ("half", "quarter") or earlier in SMALL)
     return before == "to" and earlier == "quarter" and after in _ON and at > 2 and words[at - 3] in _AT | _WAS | {"a"}
