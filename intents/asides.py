@@ -17,7 +17,8 @@ _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph ladders trips flights sons brothers blokes".split()
+    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph"
+    " ladders trips flights sons brothers blokes".split()
 )
 _NAMED = frozenset("phase lot plot page detail drawing crew truck item colour color shade".split())  # a number after one names it
 _NOTHING = frozenset("soffit vents vent venting ventilation clue idea chance sense problem room patience".split())

@@ -1,4 +1,7 @@
-"""What is asked for, taken for given: "what's the exposure with 6 3/4 as the most" is no take-off of boards 6 3/4 to the weather."""
+"""What is asked for, taken for given.
+
+"What's the exposure with 6 3/4 as the most" is no take-off of boards 6 3/4 to the weather.
+"""
 
 from __future__ import annotations
 

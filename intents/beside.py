@@ -103,6 +103,7 @@ _PASSED = (
         "cladding boards": frozenset((LADDER, LUMBER)),
         "weight": frozenset((LUMBER,)),
         "cost": frozenset((LUMBER,)),
+        "fall": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
         "course layout": frozenset((LONG,)),
         "courses to openings": frozenset((COUNTED,)),  # two windows of one height
@@ -112,6 +113,7 @@ _PASSED = (
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, SIDE, TOOL, LEVEL, FACE)),
     }
 )
+_SAWN, _LED = frozenset("cut ripped made milled planed sawn".split()), 5
 _REACH = frozenset(("enough", "reach", "reaches"))
 _LAYERED = frozenset(("fastener length", "build-out"))
 _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high"))
@@ -153,7 +155,7 @@ def _no_layers(chart: Chart) -> int:
         return 0
     words, mask = [*chart.words, *[""] * 8], 0
     for start, row in chart.starts():
-        ends = [r.end for _, r in row if r.kind == "number" or isinstance(r.value, Length)]
+        ends = [r.end for _, r in row if r.kind in ("number", "dims") or isinstance(r.value, Length)]
         if ends and is_no_layer(words, start, max(ends)):
             mask |= span(start, max(ends))
     return mask
@@ -249,7 +251,9 @@ def _lumber(chart: Chart, reading: Reading) -> bool:
         return False
     words, written = chart.words, chart.text[chart.tokens[reading.start].start : chart.tokens[reading.end - 1].end]
     told = words[max(0, reading.start - 1)] in FEET or not _LUMBER.isdisjoint(words[reading.end : reading.end + 1])
-    return told and " " not in written
+    came = words[max(0, reading.start - _LED) : reading.start]
+    cut = not (_SAWN.isdisjoint(came) or {"from", "out"}.isdisjoint(came))  # we cut it from a wet 2 by 8
+    return cut or (told and " " not in written)
 
 
 def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:

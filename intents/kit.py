@@ -31,6 +31,7 @@ _ASKS = frozenset(  # with one of these it may be asked whether the work fits th
     "fit fits reach reaches enough trip trips load loads clear clears room carry overload overloaded too fill fills cope"
     " short legal safe allowed".split()
 )
+_WEIGH = frozenset(("weigh", "weighs", "weight"))
 _MOST_BETWEEN = 3
 
 
@@ -44,7 +45,8 @@ def of_kit(chart: Chart, topic: str) -> int:
 def _told(chart: Chart) -> tuple[int, int]:
     """The mask of what is told of kit, and of what is told of a bending brake."""
     words = [*chart.words, "", ""]
-    if _KIT.isdisjoint(words) or not _ASKS.isdisjoint(words):
+    asks = _ASKS - {"load"} if not _WEIGH.isdisjoint(words) else _ASKS  # what does the load weigh
+    if _KIT.isdisjoint(words) or not asks.isdisjoint(words):
         return 0, 0
     found = [(name, span(start, end)) for start, end, name in _sizes(chart, words)]
     kit = bends = 0

@@ -11,14 +11,18 @@ from dataclasses import replace
 from itertools import pairwise
 
 from intents.chart import Chart
+from intents.no_layers import OLD
 from intents.question import Question
 from intents.untold_layers import kind_of
 from solvers.slots import Layer
 
+BEFORE, AFTER = "before", "after"
 LAYERS, TOPICS = "layers", frozenset(("build-out", "fastener length"))
 _OFF = {(verb, way) for verb in "comes goes come go coming going is was gets".split() for way in ("off", "out", "away", "gone")}
 _OFF |= {(verb, done) for verb in "is was gets got been".split() for done in "removed scrapped dropped ditched skipped".split()}
 _OUT = frozenset("skip ditch lose scrap remove omit drop without skipping ditching losing removing dropping".split())
+_SIZED, _OLD_BEFORE = 3, 6  # words before a layer that goes in which its size stands, and that it is old
+_BEING = frozenset("is are s be been being all".split())  # the ply is | coming off
 _SMALL = frozenset("the a that my our out off no in inch mm of".split())
 _CHANGES = frozenset(
     "less more move moves shift shifts change changes gain gains difference further back save instead replace replaced swap new"
@@ -45,11 +49,13 @@ def layers_gone(chart: Chart, question: Question) -> None:
         question.unplaced = [by_size]
         return
     layers = [layer for layer in heard.value if isinstance(layer, Layer)]
-    for name in _names(words):
+    for name, old in _names(chart):
         named = [layer for layer in layers if kind_of(name) in map(kind_of, layer.what.split())]
         if not named or len(layers) < 2:
             continue
-        if len(named) > 1 or not _CHANGES.isdisjoint(words) or not _STAYS.isdisjoint(words) or "gone" in question.givens:
+        if old and (layers[-1:] == named or old == BEFORE):
+            continue  # the old siding comes off, the new is the face
+        if old or len(named) > 1 or not _CHANGES.isdisjoint(words) or not _STAYS.isdisjoint(words) or "gone" in question.givens:
             question.unplaced = [name]
             return
         layers.remove(named[0])
@@ -82,10 +88,19 @@ def _size_twice(chart: Chart, layers: tuple[object, ...]) -> str:
     return "twice" if at and chart.numbers >> (at - 1) & 1 else ""
 
 
-def _names(words: list[str]) -> Iterator[str]:
-    """The word before each "comes off", and the words soon after each "skip the"."""
+def _names(chart: Chart) -> Iterator[tuple[str, str]]:
+    """The word before each "comes off", and the words soon after each "skip the"; no layer that is told with its own size.
+
+    With each, whether it is said to be old, and then if before or after the first size.
+    """
+    words = chart.words
+    sizes = [at for at in range(len(words)) if chart.numbers >> at & 1]
     for at, pair in enumerate(pairwise(words)):
         if pair in _OFF and at:
-            yield words[at - 1]
+            named = at - 1 - (at > 1 and words[at - 1] in _BEING)
+            sized = any(chart.numbers >> k & 1 for k in range(max(0, named - _SIZED), named))
+            old = not OLD.isdisjoint(words[max(0, named - _OLD_BEFORE) : named])
+            if not (sized and old):
+                yield words[named], (BEFORE if at < sizes[0] else AFTER) if old and sizes else ""
         elif pair[0] in _OUT or (pair[0] in ("take", "taking", "leave", "leaving") and pair[1] in ("out", "off")):
-            yield from (word for word in words[at + 1 : at + 1 + _REACH] if word.isalpha() and word not in _SMALL)
+            yield from ((word, "") for word in words[at + 1 : at + 1 + _REACH] if word.isalpha() and word not in _SMALL)

@@ -150,6 +150,8 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         if taken and HELD.isdisjoint(words) and words[reading.start - 1 : reading.start] in (["for"], ["to"], ["at"]):
             return True  # the rope's good for 200
         opened = words[reading.end : reading.end + 1] != [] and words[reading.end] in _OPENED
+        only = words[reading.start - 1 : reading.start] == ["only"]  # 9 windows, but only 4 get trimmed
+        opened = opened or (only and not _OPENED.isdisjoint(words[: reading.start]))
         return _at_hand(words, clause, reading) or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))
     if _used_to_be(words, clause):
         return True
@@ -170,8 +172,9 @@ def _told_in_all(chart: Chart) -> bool:
     for row in chart.readings:
         for reading in (r for r in row if isinstance(r.value, Length) and r.kind == "length"):
             after, start = up_to_stop(chart.words[reading.end : reading.end + 4]), reading.start
-            if not _ALL.isdisjoint(after) or chart.words[max(0, start - 2) : start] in _COMES:
-                return True
+            before = chart.words[max(0, start - 3) : start]
+            if not _ALL.isdisjoint(after) or before[-2:] in _COMES or "altogether" in before:
+                return True  # altogether that's 104 feet
     return False
 
 

@@ -37,7 +37,7 @@ _PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", 
 _JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
 _TAKEN = frozenset("total altogether combined all together overall between".split())  # the size is of them all already
 _THE_LOT = {("the", "pair"), ("the", "lot"), ("for", "both"), ("for", "two"), ("the", "two")}  # and so it is with these
-_COME, _ARE = frozenset("come comes coming came total".split()), frozenset(("is", "are"))
+_COME, _ARE = frozenset("come comes coming came total add adds make makes totals".split()), frozenset(("is", "are"))
 _ABOUT = frozenset("to about just".split())
 _SET = frozenset("the all my our his her their these those".split())  # before a count: the four walls there are
 THEM = frozenset("them those these em".split())
@@ -47,7 +47,7 @@ _NO_NAMES = frozenset(
     " square m2 ft2 m mm cm metre metres meter meters percent lb lbs kg pounds dollars".split()
 )
 _MARKS = frozenset((":", ",", "-"))
-_PAIRED = 3
+_PAIRED, _FEW = 3, 6
 _WITHIN = 7  # words between the things and their size
 _UNIT_AREAS = frozenset(("per", "a", "an", "each", "/", "every"))  # pounds a square foot: no area of its own
 _TOGETHER = frozenset(("together", "total", "altogether", "combined", "all", "both", "plus", "another", "+"))
@@ -89,6 +89,8 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
             if listing.words[at] in NOUNS:
                 yield at + 1 + (listing.words[at + 1] in NOUNS), count
                 return
+            if at == end and count <= _FEW and listing.words[at] == "long" and listing.words[at + 1] in _WHOLE_FACES:
+                continue  # the two long walls
             if not listing.words[at].isalpha() or listing.words[at] in _NO_NAMES or listing.number_at(at):
                 break
 

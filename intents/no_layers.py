@@ -7,6 +7,7 @@ what was taken off the wall, or was going to be on it, is not there. Each is tol
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from itertools import pairwise
 
 from intents.remarks import STOPS
 
@@ -35,6 +36,9 @@ _CLAIMS = frozenset("will does enough ok okay work reach fine suit good".split()
 _TOOK = frozenset("took taken pulled ripped stripped tore torn pried lifted peeled".split())
 _AWAY = frozenset("off out down away".split())
 _REMOVED = frozenset("removed scrapped ditched binned dropped skipped".split())
+OLD, _ON = frozenset("old existing original".split()), 7  # and so many words after a size tell that it goes
+_NOW_THERE, _THAT, _OLD_BACK = frozenset(("there", "now")), frozenset(("that", "which", "all")), 4
+_GOES = {(goes, way) for goes in "coming comes come going goes gets ripped stripped".split() for way in ("off", "out", "away")}
 _WAS = frozenset("going supposed meant used gonna planned".split())
 _CLEARS = frozenset(("clear", "clears"))
 _NOW = frozenset("but now instead".split())
@@ -42,7 +46,8 @@ _STOPS = STOPS | frozenset("but so and over with".split())
 _BACK = 7  # words before a size in which the verb of its clause stands
 _MORE = _DRILLS | _CLEARS | _HOLES | _THIN_ENDS | _COUNTS | {"thread", "threads"}
 _CUES = (
-    _MORE | FRAMES | _ACROSS | _FASTENERS | _GAUGES | _TOOK | _REMOVED | _WAS | _CENTRES | {"every", "screw", "nail", "nailer"}
+    OLD | _MORE | FRAMES | _ACROSS | _FASTENERS | _GAUGES | _TOOK | _REMOVED | _WAS | _CENTRES | {"coming", "comes", "come"}
+    | {"every", "screw", "nail", "nailer"}
 )
 
 
@@ -155,6 +160,13 @@ def _gone(words: Sequence[str], start: int, end: int) -> bool:
         return True
     if not _TOOK.isdisjoint(back):
         return not _AWAY.isdisjoint([*back, *words[end : end + 5]])
+    thick = end + (words[end] == "thick")
+    apart = words[thick] == "," and words[thick + 1] in _IS | _THAT  # the old siding, half inch thick, is coming off
+    after = list(words[thick + apart : end + _ON])
+    after = after[: next((n for n, word in enumerate(after) if word in _STOPS), len(after))]
+    told = [*words[max(0, start - _OLD_BACK) : start], *after] if apart else [*back[:3], *after]
+    if not (OLD | _NOW_THERE).isdisjoint(told) and any(pair in _GOES for pair in pairwise(after)):
+        return True  # the old 1/2 ply is coming off
     planned = not _WAS.isdisjoint(back) and "be" in back and not {"was", "were", "used"}.isdisjoint(back)
     return planned and not _NOW.isdisjoint(words[end:])
 

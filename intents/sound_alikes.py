@@ -343,6 +343,8 @@ class _Sounds:
         words, word = self.words, self.words[at]
         before, after, then = words[at - 1], words[at + 1], words[at + 2]
         if after in beside.METERED:
+            if before == "into":
+                return False  # split into four the same
             return before not in FEET or not _number(words[at - 2]) or then not in beside.DIMENSIONS  # five foot four | the width
         if word == "four":
             part = after in ("half", "quarter") or (after in SMALL and then in ORDINALS)

@@ -50,7 +50,8 @@ def superseded(chart: Chart) -> int:
     told = [(place, list(_told(chart, *place))) for place in _segments(chart.words)]
     mask = 0
     for n, (place, said) in enumerate(told):
-        if said and chart.words[place[0]] not in ASKING and any(_takes_over(chart, told[n], each) for each in told[n + 1 : n + 3]):
+        asks = not said or chart.words[place[0]] in ASKING
+        if not asks and any(_takes_over(chart, told[n], each) for each in told[n + 1 : n + 3]):
             mask |= _mask(said)
     return mask | _of_those_asked(chart, told) | _of_another(chart, told)
 
@@ -128,7 +129,8 @@ def _of_those_asked(chart: Chart, told: list[_Segment]) -> int:
     } if any(words[start] in ASKING for (start, _), _ in told) else set()  # fmt: skip
     if not asked:
         return 0
-    counts = [each for (start, _), said in told for each in said if words[start] not in ASKING and isinstance(each.sizes[0], Number)]
+    clauses = (said for (start, _), said in told if words[start] not in ASKING)
+    counts = [each for said in clauses for each in said if isinstance(each.sizes[0], Number)]
     named = [each for each in counts if not asked.isdisjoint(words[each.end : each.end + 1])]
     return _mask([each for each in counts if each in named or words[each.end : each.end + 1] == ["more"]]) if named else 0
 
