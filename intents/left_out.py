@@ -31,7 +31,7 @@ _GOODS = _HELPERS | frozenset(
     " screws nails squares".split()
 )
 _OLD = frozenset("old existing previous original".split())
-_WAS = frozenset("was were had used paid only got bought went we'd i'd they'd".split())
+_WAS = frozenset("was were had used paid only got bought went we'd i'd they'd showed came stood ran took cost".split())
 _PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
 _SAME = frozenset("same like as again match matching than twice half double still both too also".split())
 _TRUCKS = frozenset("truck van trailer lift hoist lorry pickup rope ropes scaffold crane".split())
@@ -46,7 +46,7 @@ _SUMS_UP = frozenset("come comes coming".split())
 _PACKS = frozenset("box boxes bag bags bundle bundles tub tubs pack packs".split())
 _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
-_POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet".split()), frozenset("owe owes owed owing".split()), 5
+_POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet bank kitty".split()), frozenset("owe owes owed owing".split()), 5
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
     "cost costs price prices priced bill pay spend money much worth charge budget afford cheap cheaper cheapest invoice total"
@@ -198,7 +198,8 @@ def _used_to_be(words: Sequence[str], clause: Sequence[str]) -> bool:
     """Whether a clause tells what was, and nothing says that it is still so."""
     past = "last" in clause and not _PAST.isdisjoint(clause)
     old = not _OLD.isdisjoint(clause[:2]) or "yesterday" in clause
-    return (past or old) and not _WAS.isdisjoint(clause) and _SAME.isdisjoint(words)
+    same = not (_SAME - {"than"}).isdisjoint(words) or "than" in clause
+    return (past or old) and not _WAS.isdisjoint(clause) and not same
 
 
 def _asked(words: Sequence[str]) -> set[str]:

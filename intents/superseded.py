@@ -15,11 +15,11 @@ from typing import NamedTuple
 from intents.chart import Chart, once, span
 from intents.reading import Dims, Reading
 from intents.remarks import ASKING, ENDS
-from solvers.quantities import Length, Money, Number, Quantity
+from solvers.quantities import Length, Money, Number, Pitch, Quantity
 
 _TURNS = frozenset("but though although however only".split())  # between what was told and what holds
 _PAPER = frozenset("paper drawing drawings plan plans blueprint sketch brochure listing supposed supposedly according".split())
-_TAPE = frozenset("tape taped measured measure measures actual actually really reality".split())
+_TAPE = frozenset("tape taped measured measure measures actual actually really reality checked".split())
 _WAS, _NOW = frozenset("was were used".split()), frozenset("now today nowadays".split())
 _BOTH = frozenset(  # with one of these the two are held against each other
     "difference between than change changed changes grow grown grew shrink shrunk move moved moves swell swelled gain gained lost"
@@ -30,8 +30,17 @@ _TOOK = frozenset("did done took used needed used got".split())
 _HERE = frozenset("here this that".split())
 _MORE = frozenset("more another extra left still remaining besides over enough short".split())
 _NEAR, _LEAD = Fraction(5, 4), 4  # times as large at most; words before what it was
+_KINDS = frozenset("number length money area pitch ratio percent".split())
 _UNITS = ("ft", "in", "m", "mm")
-CUES = _PAPER | _WAS | _TOOK | frozenset("will do are come does is".split())
+_PEOPLE = frozenset(
+    "dad grandad grandpa granddad father mum mother brother sister uncle cousin nephew neighbour neighbor neighbours neighbors"
+    " fellow fellows mate".split()
+)
+_LEADS, _BEGINS = frozenset("my our the his her and but so though next door last old".split()), 4
+_THEY_DID = frozenset("did done used put had went made built hung".split())
+_LIKE_THEM = frozenset("same like match matches matching copy too also alike both as".split())
+_FORGET = (("forget", "it"), ("forget", "that"), ("forget", "them"), ("never", "mind"), ("ignore", "it"), ("ignore", "that"))
+CUES = _PAPER | _WAS | _TOOK | _PEOPLE | frozenset(("forget", "never", "ignore")) | frozenset("will do are come does is".split())
 
 
 class _Told(NamedTuple):
@@ -53,7 +62,7 @@ def superseded(chart: Chart) -> int:
         asks = not said or chart.words[place[0]] in ASKING
         if not asks and any(_takes_over(chart, told[n], each) for each in told[n + 1 : n + 3]):
             mask |= _mask(said)
-    return mask | _of_those_asked(chart, told) | _of_another(chart, told)
+    return mask | _of_those_asked(chart, told) | _of_another(chart, told) | _disowned(chart, told)
 
 
 def _mask(said: Sequence[_Told]) -> int:
@@ -82,7 +91,7 @@ def _told(chart: Chart, start: int, end: int) -> Iterator[_Told]:
 def _sizes(reading: Reading) -> tuple[Quantity, ...]:
     if isinstance(reading.value, Dims):
         return tuple(part.value for part in reading.value.parts if isinstance(part.value, Quantity))
-    single = isinstance(reading.value, Quantity) and reading.kind in ("number", "length", "money", "area")
+    single = isinstance(reading.value, Quantity) and reading.kind in _KINDS
     return (reading.value,) if single else ()  # type: ignore[return-value]
 
 
@@ -113,7 +122,8 @@ def _near(a: Quantity, b: Quantity) -> bool:
             return any(_about(one.value, other.to(unit).value) for unit in _UNITS)
         if isinstance(one, Number) and isinstance(other, Number | Money):
             return _about(one.value, other.value)
-    return type(a) is type(b) and a.unit == b.unit and _about(a.value, b.value)
+    alike = type(a) is type(b) and a.unit == b.unit
+    return alike and (isinstance(a, Pitch) or _about(a.value, b.value))
 
 
 def _about(a: Fraction, b: Fraction) -> bool:
@@ -133,6 +143,21 @@ def _of_those_asked(chart: Chart, told: list[_Segment]) -> int:
     counts = [each for said in clauses for each in said if isinstance(each.sizes[0], Number)]
     named = [each for each in counts if not asked.isdisjoint(words[each.end : each.end + 1])]
     return _mask([each for each in counts if each in named or words[each.end : each.end + 1] == ["more"]]) if named else 0
+
+
+def _disowned(chart: Chart, told: list[_Segment]) -> int:
+    """What is told of somebody else's work (grandad used five), and what is to be forgotten (a 16 footer, but forget it)."""
+    words, mask = chart.words, 0
+    for n, ((start, end), said) in enumerate(told):
+        clause = words[start:end]
+        lead = [word for word in clause[:_BEGINS] if word not in _LEADS]
+        theirs = bool(lead) and lead[0] in _PEOPLE and not _THEY_DID.isdisjoint(clause)
+        if said and theirs and _LIKE_THEM.isdisjoint(words):
+            mask |= _mask(said)
+        if any(pair in _FORGET for pair in pairwise(clause)):
+            before = told[n - 1] if n and words[start - 1] in _TURNS else None
+            mask |= _mask(said) if said else _mask(before[1]) if before else 0
+    return mask
 
 
 def _of_another(chart: Chart, told: list[_Segment]) -> int:

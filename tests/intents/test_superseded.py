@@ -46,7 +46,7 @@ def test_it_asks(said: str) -> None:
 @pytest.mark.parametrize(
     ("said", "names"),
     [
-        ("wood movement, it was 12 percent and now it's 16, red cedar 7 1/4 wide flat grain", ("moisture before", "moisture after")),
+        ("wood movement, it was 12 percent and now it's 16, cedar 7 1/4 wide flat grain", ("moisture before", "moisture after")),
         ("18 foot of vinyl, it was 40 F and now it's 90 F, how much does it grow", ("temperature before", "temperature after")),
     ],
 )
