@@ -18,7 +18,7 @@ from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import CUES as SUPERSEDED
-from intents.superseded import superseded
+from intents.superseded import of_others, superseded
 from solvers.quantities import Length, Money, Quantity, Weight
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
@@ -77,7 +77,7 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
         for reading in quantities(chart, start, end)
         if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
-    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart))
+    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | (of_others(chart) if taken is None else 0))
     return without(chart, mask) if mask else None
 
 

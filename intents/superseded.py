@@ -26,7 +26,7 @@ _BOTH = frozenset(  # with one of these the two are held against each other
     " increase from average both".split()
 )
 _WHOSE = frozenset("north south east west lake ramp back front other last first side garage shed".split())
-_TOOK = frozenset("did done took used needed used got".split())
+_TOOK = frozenset("did done took used needed".split())
 _HERE = frozenset("here this that".split())
 _MORE = frozenset("more another extra left still remaining besides over enough short".split())
 _NEAR, _LEAD = Fraction(5, 4), 4  # times as large at most; words before what it was
@@ -37,8 +37,10 @@ _PEOPLE = frozenset(
     " fellow fellows mate".split()
 )
 _LEADS, _BEGINS = frozenset("my our the his her and but so though next door last old".split()), 4
-_THEY_DID = frozenset("did done used put had went made built hung".split())
-_LIKE_THEM = frozenset("same like match matches matching copy too also alike both as".split())
+_USED, _DID = frozenset("used went".split()), frozenset("did done put had made built hung".split())
+_THEIRS = frozenset("his hers theirs their her".split())
+_PLACED = frozenset("window windows door doors opening openings vent vents".split())  # in this wall, whoever did it
+_LIKE_THEM, _TOO = frozenset("same like match matches matching copy alike as".split()), frozenset("too also both".split())
 _FORGET = (("forget", "it"), ("forget", "that"), ("forget", "them"), ("never", "mind"), ("ignore", "it"), ("ignore", "that"))
 CUES = _PAPER | _WAS | _TOOK | _PEOPLE | frozenset(("forget", "never", "ignore")) | frozenset("will do are come does is".split())
 
@@ -146,31 +148,41 @@ def _of_those_asked(chart: Chart, told: list[_Segment]) -> int:
 
 
 def _disowned(chart: Chart, told: list[_Segment]) -> int:
-    """What is told of somebody else's work (grandad used five), and what is to be forgotten (a 16 footer, but forget it)."""
-    words, mask = chart.words, 0
+    """What is to be forgotten: a 16 footer but it's twisted so forget it, boxes hold 1000 but never mind that."""
+    mask = 0
     for n, ((start, end), said) in enumerate(told):
+        if any(pair in _FORGET for pair in pairwise(chart.words[start:end])):
+            before = told[n - 1] if n and chart.words[start - 1] in _TURNS else None
+            mask |= _mask(said) if said else _mask(before[1]) if before else 0
+    return mask
+
+
+@once
+def of_others(chart: Chart) -> int:
+    """The mask of what is told of somebody else's work, for which a question has no place: grandad used five."""
+    words, mask = chart.words, 0
+    if _PEOPLE.isdisjoint(words) or not _LIKE_THEM.isdisjoint(words):
+        return 0
+    for start, end in _segments(words):
         clause = words[start:end]
         lead = [word for word in clause[:_BEGINS] if word not in _LEADS]
-        theirs = bool(lead) and lead[0] in _PEOPLE and not _THEY_DID.isdisjoint(clause)
-        if said and theirs and _LIKE_THEM.isdisjoint(words):
-            mask |= _mask(said)
-        if any(pair in _FORGET for pair in pairwise(clause)):
-            before = told[n - 1] if n and words[start - 1] in _TURNS else None
-            mask |= _mask(said) if said else _mask(before[1]) if before else 0
+        did = not _USED.isdisjoint(clause) or not (_DID.isdisjoint(clause) or _THEIRS.isdisjoint(clause))
+        if lead and lead[0] in _PEOPLE and did and (_PLACED | _TOO).isdisjoint(clause):
+            mask |= _mask(list(_told(chart, start, end)))
     return mask
 
 
 def _of_another(chart: Chart, told: list[_Segment]) -> int:
     """How many another wall took of what is asked: we did the north one with 23 straps, how many here."""
     words = chart.words
-    many = any(pair == ("how", "many") for pair in pairwise(words))
-    if not many or not _MORE.isdisjoint(words) or _HERE.isdisjoint(words):
+    asked = next((words[at + 2 : at + 3] for at, pair in enumerate(pairwise(words)) if pair == ("how", "many")), None)
+    if not asked or not _MORE.isdisjoint(words) or _HERE.isdisjoint(words):
         return 0
     mask = 0
     for (start, end), said in told:
         clause = words[start:end]
         if len(said) == 1 and not _TOOK.isdisjoint(clause) and not _WHOSE.isdisjoint(clause) and _HERE.isdisjoint(clause):
             each = said[0]
-            counted = words[each.end : each.end + 1] and words[each.end].endswith("s")
+            counted = words[each.end : each.end + 1] == asked or (asked[0] in _HERE and words[each.end : each.end + 1] != [])
             mask |= _mask(said) if counted and isinstance(each.sizes[0], Number) and clause[0] not in ASKING else 0
     return mask

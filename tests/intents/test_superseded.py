@@ -22,6 +22,10 @@ from assistant.conversation import Conversation
         ("north wall is 28 feet long, or no, 29 with the corner boards, and 10 feet high, how many square feet", 290),
         ("the two long walls come to 880 square feet between them, 15 percent waste, how many squares", 10.12),
         ("four sides add up to 2260 square feet, 12 percent waste, squares please", 25.312),
+        ("84 inch gate, six pales at 2 inches, a gap each end, grandad used five pales, what gap", 72 / 7),
+        ("attic's 1400 square feet, neighbour did his at 1 to 150, we've a barrier so 1 to 300, how many square inches", 672),
+        ("the gable end's a 5 in 12 on the plans but I checked and it's 6 in 12, 8 inch courses, step at the rake", 16),
+        ("88 feet of fascia, I've one 16 footer but it's twisted so forget it, sold in 12s, how many sticks", 8),
         ("the trailer's rated 2000 and I've 125 boards, 11 pounds apiece, what's the load weigh", 1375),
     ],
 )
@@ -46,6 +50,8 @@ def test_it_asks(said: str) -> None:
 @pytest.mark.parametrize(
     ("said", "names"),
     [
+        ("my brother used 14 inches of overhang, 24 foot gable at 6/12, rake length", ("overhang", "pitch")),
+        ("my mate put in two windows 3 by 4, the wall's 30 by 9, net area", ("openings", "length")),
         ("wood movement, it was 12 percent and now it's 16, cedar 7 1/4 wide flat grain", ("moisture before", "moisture after")),
         ("18 foot of vinyl, it was 40 F and now it's 90 F, how much does it grow", ("temperature before", "temperature after")),
     ],
@@ -70,3 +76,9 @@ def test_what_comes_off_is_no_layer_and_the_new_one_stays(said: str, value: floa
     record = Conversation().answer(said)
     assert record["answer"], record["ask"] or record["say"]
     assert record["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize("word", "bank missing leaking primed stained tree gang patch helping cupboard".split())
+def test_common_english_is_no_slip_of_a_trade_word(word: str) -> None:
+    plain = Conversation().answer("wall 30 by 9, what's the net area")
+    assert Conversation().answer(f"we had some {word} trouble, wall 30 by 9, what's the net area")["givens"] == plain["givens"]
