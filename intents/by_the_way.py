@@ -47,12 +47,22 @@ _LEFTOVER, _SHORTER = frozenset("anything everything owt".split()), frozenset("u
 _SLIVERS, _NOT_WANTED = frozenset("sliver slivers".split()), frozenset("don't dont not no never hate without".split())
 _HIS_OWN = frozenset("nail nails pencil string stick chisel hammer square level".split())
 _BIT = ("bit", "of")
+_ASIDE = tuple(
+    tuple(lead.split())
+    for lead in (
+        "not counting|never mind|never mind about|forget|forget about|forgetting|ignore|ignoring|not including|leave out"
+        "|leaving out|let alone|excluding|discounting|don't count|not bothering with|don't bother with|don't worry about|not allowing for"
+    ).split("|")
+)
+_ARTICLES = frozenset("the that my a an our any this your its".split())
 _FEW = 12  # hours of a day, and what somebody counts of what was cut already
 _DAY = frozenset("before by till until".split())
 _SOMEBODY = frozenset("i i'm i'll i've im ive we we're we'll we've he's he'll she's she'll they're they'll he she they".split())
 _MORE = frozenset("more another extra order buy short enough left still remaining besides spare over fetch".split())
 CUES = (
     _SAYS | _HAVE | _PLATFORMS | _LEFTOVER | _SLIVERS | _HIS_OWN | _DAY
+    | frozenset("counting forget forgetting ignore ignoring including leave leaving alone excluding discounting".split())
+    | frozenset("count bothering bother worry allowing".split())
     | frozenset("care matters helps mind matter worth gonna going wondering wonder written wrote".split())
 )  # fmt: skip
 
@@ -73,6 +83,14 @@ def by_the_way(words: Sequence[str], place: tuple[int, int], reading: Reading, o
         (not role and _guessed(before, [*after, *words[end : end + 1]], reading)) or _at_hand(before, after, reading, others)
         or _of_the_day(before, after, reading) or _aside(before, after)
     )  # fmt: skip
+
+
+def set_aside(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is told to leave it out of the account: not counting the 6 inch fascia, never mind the 18 inch tail."""
+    at = reading.start
+    while at and words[at - 1] in _ARTICLES:
+        at -= 1
+    return any(tuple(words[max(0, at - len(lead)) : at]) == lead for lead in _ASIDE)
 
 
 def _tagged(after: list[str]) -> bool:

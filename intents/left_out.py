@@ -123,6 +123,8 @@ def _took(chart: Chart, place: tuple[int, int], reading: Reading, taken: Questio
 
 def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     words, clause = chart.words, chart.words[place[0] : place[1]]
+    if by_the_way.set_aside(words, reading):
+        return True
     if clause[0] in ASKING:
         return False
     others = frozenset(words[: place[0]] + words[place[1] :])
@@ -141,10 +143,10 @@ def _somebodys(words: Sequence[str], reading: Reading) -> bool:
 def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     words = chart.words
     clause = words[place[0] : place[1]]
-    if clause[0] in ASKING:
-        return False
     if _told_besides(chart, place, reading):
         return True
+    if clause[0] in ASKING:
+        return False
     taken = not _TRUCKS.isdisjoint(clause[:2]) and not _TAKES.isdisjoint(clause)
     if reading.kind in ("number", "plural"):
         if taken and HELD.isdisjoint(words) and words[reading.start - 1 : reading.start] in (["for"], ["to"], ["at"]):

@@ -36,8 +36,10 @@ from intents.lumber_told import lumber_told
 from intents.measures import broken_number
 from intents.movement_told import movement_told
 from intents.neighbours import cut_off
+from intents.not_across import not_across
 from intents.of_both import of_both
 from intents.only_way import only_way, rather, sides_of_the_saw
+from intents.overhang_aside import overhang_aside
 from intents.parts_together import parts_together
 from intents.per_what import per_what
 from intents.phrases import Pattern, Phrases, compiled
@@ -51,6 +53,7 @@ from intents.sold_in import sold_in
 from intents.spelling import Speller
 from intents.spliced import spliced
 from intents.standing_gable import from_the_ground, standing_gable
+from intents.sum_around import around
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
@@ -189,6 +192,9 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             waste_in_it(chart, question, topics.get(question.topic, ()))
             in_squares(chart, question)
             run_told(chart, question)
+            around(chart, question)
+            overhang_aside(chart, question)
+            not_across(chart, question)
             take_back(chart, question)
             of_another(chart, question)
             if turned := crossed(question, topics.get(question.topic, ())):

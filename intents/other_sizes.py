@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
+from intents import building_long
 from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
@@ -222,7 +223,7 @@ _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "ladder footing": _ladder,
     "dew point": _no_length,
     "frost tonight": _no_length,
-}
+} | dict.fromkeys(building_long.TOPICS, building_long.building_long)
 _NO_LENGTH = frozenset(("dew point", "frost tonight"))
 _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
 _CUES = {
@@ -239,4 +240,4 @@ _CUES = {
     "ladder footing": _BESIDES | _HIGH | _BEYOND,
     "dew point": _ANY_LENGTH,
     "frost tonight": _ANY_LENGTH,
-}
+} | dict.fromkeys(building_long.TOPICS, building_long.CUES)

@@ -273,7 +273,7 @@ class _Sounds:
         if before in ("", "and", "now", "ok") and self.words[at + 2] in ("", "?", "."):
             return Means.EITHER  # "and for feet?"
         if word == "for":
-            return Means.NUMBER
+            return Means.WORD if {*self.words[max(0, at - 2) : at]} & beside.ASKS else Means.NUMBER  # he's asking me for degrees
         if self.converts:
             return Means.WORD
         if self._led(at):

@@ -34,6 +34,7 @@ TOO_WHAT = _words(
     "long short high low wide narrow deep shallow thick thin big small large much many far near steep flat tight loose hot cold"
     " warm late early soon heavy light close fast slow hard"
 )
+ASKS = _words("ask asks asked asking")  # and for what
 ASKING = frozenset(("what", "how", "which", "whats"))
 # What no "for" or "to" stands before: where one follows a number, it was part of the number.
 ENDS = ASKING | _words("? . , ; ! can could will would does do is and so but where with than then plus minus no") | {""}
