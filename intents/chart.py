@@ -62,6 +62,7 @@ class Chart:
     doubts: tuple[tuple[int, str], ...] = ()  # places of small words that may have been numbers, and which
     kept: dict[str, Any] = field(default_factory=dict)  # what was found of the whole sentence, by the question
     rows: list[Row] = field(default_factory=list)
+    every: list[list[Reading]] = field(default_factory=list)  # each way to read a quantity, as sums take them
 
     def said(self, start: int, end: int) -> str:
         """The person's own words for tokens start to end."""
@@ -148,7 +149,7 @@ def chart_of(
     found = _whole(found, words)
     for reading in composed:
         found[reading.start].append(reading)
-    chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts)
+    chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts, every=signed)
     chart.likely, chart.unlikely, kinds = guess(chart)
     for reading in parts(listing) if not chart.unlikely >= TOPICS else ():
         found[reading.start].append(reading)

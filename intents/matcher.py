@@ -54,6 +54,7 @@ from intents.spelling import Speller
 from intents.spliced import spliced
 from intents.standing_gable import from_the_ground, standing_gable
 from intents.sum_around import around
+from intents.sum_joints import in_a_row
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
@@ -175,10 +176,13 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     model = learned(folder) if seconds and not wanted else None
     _by_grammar(reading, chart, phrases, topics, wanted)
     reading.unaided = reading.questions
-    if model is not None:
+    row = in_a_row(chart) if model is not None else None
+    if row is not None:
+        reading.questions = [row]
+    elif model is not None:
         consult(reading, chart, phrases, topics, model)
     _to_their_places(chart, reading.questions, topics)
-    less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds else None
+    less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds and row is None else None
     chart = less or chart
     rather(chart, reading)
     for question in reading.questions:

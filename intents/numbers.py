@@ -209,7 +209,7 @@ def _run_together(line: Line, i: int) -> list[Piece]:
     first = _under_hundred(line, i)[0]
     if first[1]:
         for end, value in _under_hundred(line, first[0]):
-            if value >= 10:
+            if value >= 10 and words[end] not in ("footer", "footers"):  # two | ten footers
                 found.append(Piece(end, Fraction(first[1] * 100 + value), sure=_hundreds_sure(first[1], value)))
         if words[first[0]] == "oh" and 0 < SMALL.get(words[first[0] + 1], 0) < 10:
             found.append(Piece(first[0] + 2, Fraction(first[1] * 100 + SMALL[words[first[0] + 1]]), sure=0.8))

@@ -21,6 +21,7 @@ from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import Second
+from intents.sum_bound import bound, drops_count
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
 from intents.sum_words import FACTORED, SO_FAR
@@ -53,7 +54,7 @@ MOST = 9  # quantities
 LARGEST = 1000  # count
 CERTAIN = 0.9  # how sure another sum must be, to be asked about beside the one that was parsed
 WIDTH = 12  # ways followed at once
-LEAST = 1e-3  # a role less likely is not tried
+LEAST, TINY = 1e-3, 1e-9  # a role less likely is not tried, and what one that is told counts at least
 # Before "one" these tell which: "the other one eighty and three quarters" is 80 3/4, and "the new one's five even" 5.
 WHICH_ONE = frozenset("other each this that first second third fourth next last new old left right long short big small".split())
 HARDLY_HALF = 0.005  # a sum less likely halved than this is not tried so
@@ -70,17 +71,18 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     if not 0 < len(found) <= MOST or _leans(chart.words):
         return None
     told = Told(chart, found)
-    ways = ways_of(chart, found, model)
+    names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
+    ways = ways_of(chart, found, model, names)
     halved = _halved(chart, phrases, model)
     halves = (False, True) if halved >= HARDLY_HALF else (False,)
-    sums = candidates(told, [[*names_of(mention), NOTHING] for mention in found], [roles for _, roles in ways], halves)
+    sums = candidates(told, names, [roles for _, roles in ways], halves)
     if not sums:
         return None
     best, sure = _likeliest(sums, shares(told, sums, model.sums))
     whole = sum_of(chart, found, best.roles, best.half)
     if whole is None:
         return None
-    if not _same(told, best, ways, halved) or _lets_fall(chart, found, whole):
+    if not _same(told, best, ways, halved) or _lets_fall(chart, found, whole) or drops_count(chart, found, best.roles):
         sure = min(sure, NOT_BOTH)
     start, end = chart.tokens[found[0].start].start, chart.tokens[found[-1].end - 1].end
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
@@ -229,13 +231,18 @@ def _halved(chart: Chart, phrases: Phrases, model: Learned) -> float:
     return model.role(TOPIC, [HALF, NOTHING], half_features(chart, phrases), set())[0]
 
 
-def ways_of(chart: Chart, found: list[Mention], model: Learned) -> list[Way]:
-    """The likeliest ways to give each its part, with the log of how likely; the likeliest first."""
+def ways_of(
+    chart: Chart, found: list[Mention], model: Learned, may: Sequence[Sequence[str]] | None = None
+) -> list[Way]:  # fmt: skip
+    """The likeliest ways to give each its part (of those it `may` do), with the log of how likely; the likeliest first."""
     ways: list[Way] = [(0.0, ())]
-    for mention, features in zip(found, features_of(chart, found), strict=True):
+    for n, (mention, features) in enumerate(zip(found, features_of(chart, found), strict=True)):
         names = [*names_of(mention), NOTHING]
         shares = model.role(TOPIC, names, features, set())
-        tried = [(name, log(share)) for name, share in zip(names, shares, strict=True) if share >= LEAST]
+        mine = may[n] if may is not None else names
+        least = LEAST if len(mine) == len(names) else 0  # what is told goes on, however seldom it was so
+        shared = [(name, share) for name, share in zip(names, shares, strict=True) if name in mine and share >= least]
+        tried = [(name, log(max(share, TINY))) for name, share in shared]
         ways = [(sure + more, (*taken, name)) for sure, taken in ways for name, more in tried]
         ways = sorted(ways, key=lambda way: -way[0])[:WIDTH]
     return ways

@@ -17,13 +17,13 @@ MOST_COUNT = 200
 LEAST_SIZE = 20  # a bare number from here on, after "3 of", is how long each is
 _AT = frozenset(("at", "of", "o", "@", "×"))
 _AT_ALONE = frozenset(("at", "@"))  # three at 44
-_BOTH = frozenset(("each", "either", "both", "every", "per"))
-_TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus", *_BOTH))
+BOTH = frozenset(("each", "either", "both", "every", "per"))
+_TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus", *BOTH))
 _NO_THINGS = frozenset(
     "this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split()
 )
 _PARTS = frozenset((2, 4, 8, 16, 32, 64))  # three eights are 3/8
-_ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
+ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
 _LEDS = frozenset(("at", "on", "off", "from", "to", "of", "for", "down"))
 _ROUND = (("all", "the", "way", "round"), ("all", "the", "way", "around"), ("all", "way", "round"), ("all", "round"),
           ("all", "around"), ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("twice",),
@@ -90,6 +90,8 @@ def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
     if not apart and any(r.kind == "number" and r.end == each.end for r in _row(reader, start)):
         return None  # five eighths are no five of them
     at = each.end
+    if reader.words[at - 1] == "footers" and isinstance(each.part, Length):
+        return each  # two | ten footers
     if PLURALS.get(reader.words[at - 1], 2) not in _PARTS or reader.words[at] == "s":  # two fives, two 5 1/2s
         return Found(each.part, at + (reader.words[at] == "s"))
     at += thing(reader, at) and not _plural(reader, at) and _plural(reader, at + 1)
@@ -167,7 +169,7 @@ def ends_said(reader: Parts, i: int) -> int:
         at = i + skipped
         led = at + (words[at] in _LEDS)
         led += words[led] == "the"
-        if words[led] in _BOTH and words[led + 1] in _ENDS:
+        if words[led] in BOTH and words[led + 1] in ENDS:
             return led + 2
         past = reader.one_of(_ROUND, at)
         if past:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import reduce
+from itertools import pairwise
 from typing import Any
 
 from intents.reading import Reading
-from intents.sum_counts import sized, thing
+from intents.sum_counts import BOTH, both_ends, sized, thing
+from intents.sum_counts import ENDS as END_WORDS
 from intents.sum_parts import Found, Parts
 from intents.sum_words import CUT, LEFT, TAKE
 from solvers.quantities import Length, Number
@@ -121,7 +123,10 @@ def summed_up(reader: Parts) -> Reading | None:
         return None  # a count of something
     if said[-1][1].end + (NEAR if size in _LOOSE else APART) < at:
         return None
-    parts = [found.part for _, found in said]
+    parts = [(both_ends(reader, found) if operation == PLUS else found).part for _, found in said]
+    doubled = sum(isinstance(part, Sum) for part in parts)
+    if doubled < sum(a in BOTH and b in END_WORDS for a, b in pairwise(words[:at])):
+        return None  # siding both ends, 5/8
     if operation == MINUS:
         parts.sort(key=plain_size, reverse=True)
     total = reduce(lambda left, right: Sum(operation, left, right), parts)

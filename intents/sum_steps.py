@@ -24,6 +24,7 @@ _MINUS = frozenset(
     "drop drops dropped down less minus lose loses lost losing off cut cuts cutting take takes took taking knock knocked "
     "back shave"
     " shaved chop chopped lop lopped trim trimmed rip ripped subtract deduct lower out remove removed used use saw sawed sawn"
+    " cutting taking ripping sawing"
     " gone comes came".split()
 )
 _DONE = (_PLUS | _MINUS) - frozenset("up down out lower higher more extra back less off".split())  # verbs: none tells a place
@@ -36,6 +37,7 @@ _STARTS = (("start",), ("starting",), ("begin",), ("beginning",), ("i'm", "at"),
            ("pole", "is", "at"), ("from", "the"), ("standing", "at"))  # fmt: skip
 _STARTING = frozenset(phrase[0] for phrase in _STARTS)
 _LEFT = frozenset("left leftover leaves leave remains remaining remain remainder rest".split())
+_STILL = frozenset((("still", "got"), ("still", "have"), ("still", "there"), ("got", "over"), ("have", "over")))
 _SIDES = frozenset("hand side of the on end wall".split())
 _ASKS = frozenset("where what whats how mark left leftover leaves over total".split())
 _KERFS = frozenset(("kerf", "kerfs", "blade"))
@@ -46,7 +48,7 @@ _TAKING = frozenset("the to for by in with my".split())
 MOST_KERF = Fraction(3, 8)  # in; the thickest blade there is
 FAR = 6  # words after a quantity that tell it is the saw's
 _IS = frozenset(("is", "of", "a", "an", "the", "at", "=", ":"))
-_STICKS = frozenset("footer stick board length".split())
+_STICKS = frozenset("footer footers stick board length".split())
 _LET_BE = frozenset("ignoring ignore forget forgetting mind no without skip skipping counting leaving discounting".split())
 # Words of other questions: the line asks for no sum of its own.
 _OTHERS = frozenset(
@@ -77,7 +79,7 @@ def walked(reader: Parts) -> Reading | None:
     if not said.isdisjoint(_SHARED) and _shares_it(words):
         return None  # and halve the rest
     start = _start(words) if not said.isdisjoint(_STARTING) else -1
-    left = not said.isdisjoint(_LEFT | {"over"}) and _means_left(words)
+    left = not said.isdisjoint(_LEFT | {"over", "still"}) and _means_left(words)
     told = start < 0 and not left and said.isdisjoint(_OTHERS | _BENT) and len(said & _DONE) > 1
     if (start < 0 and not left and not told) or said.isdisjoint(_ASKS | _LEFT):
         return None
@@ -106,7 +108,7 @@ def _shares_it(words: list[str]) -> bool:
 def is_left(words: list[str], summed: list[Reading]) -> bool:
     """Whether a whole line is one sum of what is left."""
     whole = (summed[0].start, summed[0].end) == (0, len(words))
-    return whole and not _LEFT.isdisjoint(words) and _means_left([*words, "", "", ""])
+    return whole and not (_LEFT | {"still"}).isdisjoint(words) and _means_left([*words, "", "", ""])
 
 
 def _start(words: list[str]) -> int:
@@ -122,7 +124,16 @@ def _means_left(words: list[str]) -> bool:
     """Whether left is what remains, and no side."""
     if words[len(words) - 5 : -4] in (["over"], ["?"]) and "over" in words[-6:]:
         return True  # what's over
-    return any(word in _LEFT and not (word == "left" and words[i + 1] in ("hand", "side", "end")) for i, word in enumerate(words))
+    if any(pair in _STILL for pair in pairwise(words)):
+        return True  # how much have I still got
+    return any(word in _LEFT and not _other_left(word, words[i + 1]) for i, word in enumerate(words))
+
+
+def _other_left(word: str, after: str) -> bool:
+    """Whether left is a side, or what is left is what somebody leaves: leave | half an inch for the foam."""
+    if word == "leave":
+        return after[:1].isdecimal() or after in SMALL or after in ("a", "an", "half")
+    return word == "left" and after in ("hand", "side", "end")
 
 
 def _steps(reader: Parts, begins: bool) -> list[_Step]:

@@ -1,0 +1,95 @@
+"""What the words of a story leave a length of it to do: "3 1/2 either side" is added or taken off twice, whatever else is said.
+
+The second reader of sums learned what lengths do from sentences, and is at times sure of a casing taken once though it stands on
+either side. What is told in so many words is therefore not left to it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from intents.chart import Chart, once
+from intents.features import Mention
+from intents.learned import NOTHING
+from intents.sum_counts import ENDS, counted, ends_said
+from intents.sum_parts import Found, Parts
+from intents.sum_words import STOPS
+from intents.whole_sums import ADDED_TWICE, OF_LAST, TAKEN_TWICE
+from solvers.sums import Sum
+
+# Where these are said, each side may be what is left at it: centred, half each side, same both ends.
+_SHARED = frozenset(
+    "half halves halve halved centre center centred centered middle mid midway same equal equally even evenly split share"
+    " divide divided".split()
+)
+_COUNTED = frozenset("of between for".split())  # each side | of three boards
+_ALREADY = frozenset("already included counted counting including includes".split())
+MOST_LEADING = 8  # words from one length to the next
+_ASKED = frozenset("what whats what's which how".split())
+
+
+class _Plain(Parts):
+    """The parts of a line, none in brackets."""
+
+    def chain(self, i: int) -> Found | None:
+        """Nothing."""
+        return None
+
+
+@once
+def parts_of(chart: Chart) -> Parts:
+    """The parts of a sum that a sentence holds, by place."""
+    return _Plain(chart.tokens, chart.every, True)
+
+
+def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) -> list[list[str]]:
+    """What each quantity may do, of what it could by its kind alone."""
+    words = set(chart.words)
+    if not words.isdisjoint(_SHARED | _ALREADY):
+        return [*names]
+    return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if _twice(chart, found, n) else mine for n, mine in enumerate(names)]
+
+
+def _twice(chart: Chart, found: Sequence[Mention], n: int) -> bool:
+    """Whether a length is told of both ends, and is counted by no number besides."""
+    reader, end = parts_of(chart), found[n].end
+    if n and counts_next(chart, found, n - 1):
+        return False
+    past = ends_said(reader, end)
+    if not past:
+        return _led_by_ends(reader, found, n)
+    return reader.words[past] not in _COUNTED and _ASKED.isdisjoint(chart.words[end:past])
+
+
+def _led_by_ends(reader: Parts, found: Sequence[Mention], n: int) -> bool:
+    """Whether both ends are named before a length, and go with no length before that: siding both ends, | 5/8."""
+    start = found[n - 1].end if n else 0
+    between = reader.words[start : found[n].start]
+    if len(between) > MOST_LEADING or (n and ends_said(reader, start)):
+        return False
+    for at in range(len(between) - 1):
+        if n and STOPS.isdisjoint(between[:at]):
+            continue  # 1/4 less each side | than the 34 3/4
+        if between[at + 1] not in ENDS or not _ASKED.isdisjoint(between[at:]):
+            continue
+        placed = between[at - 1 : at] in (["at"], ["on"], ["off"]) or between[at + 2 : at + 3] == [","]
+        if between[at] in ("each", "either") or (between[at] == "both" and placed):
+            return True
+    return False
+
+
+def counts_next(chart: Chart, found: Sequence[Mention], n: int) -> bool:
+    """Whether a number counts the length after it: three | pieces at 22, two | ten footers."""
+    if n + 1 >= len(found):
+        return False
+    several = counted(parts_of(chart), found[n].start)
+    return several is not None and isinstance(several.part, Sum) and found[n + 1].end <= several.end
+
+
+def drops_count(chart: Chart, found: Sequence[Mention], roles: Sequence[str]) -> bool:
+    """Whether a length is taken in once that a number before it counts: two ten footers, less 8, are not ten foot less 8."""
+    return any(
+        role == NOTHING and roles[n + 1] != NOTHING and OF_LAST not in roles[n + 1 : n + 3] and counts_next(chart, found, n)
+        for n, role in enumerate(roles[:-1])
+    )
+

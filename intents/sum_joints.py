@@ -1,0 +1,132 @@
+"""So many alike in a row, joined: "ten pieces at 9 5/8 with an eighth between each", "lap two 8 foot pieces by 5 inches".
+
+There is one joint less than there are pieces: a gap is added so many times, a lap is taken off. Read only where the line tells
+one row and the one size of its joints, and asks how far that goes.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+
+from intents.chart import Chart, once
+from intents.lengths import UNITS
+from intents.question import Heard, Question
+from intents.sum_bound import parts_of
+from intents.sum_counts import MOST_COUNT, counted, thing
+from intents.sum_parts import Found, Parts
+from solvers.quantities import Length, Number
+from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, plain_size, told_as_length
+
+_LAPS = frozenset("lap laps lapped lapping overlap overlaps overlapped overlapping".split())
+_BETWEEN = frozenset(("between", "in-between"))
+_ASKS = frozenset(
+    "overall total altogether length long far reach reaches cover covers wide width high tall finished whole lot run"
+    " everything".split()
+)
+_OTHERS = frozenset(
+    "exposure courses course studs stud centres centers center centre oc spaced spacing evenly even equal fit roll rolls"
+    " sticks marks weather showing shows area square squares cost price weigh degrees left".split()
+)
+_NO = frozenset("no without none not nothing".split())
+_ENDS = frozenset("end ends outside outsides".split())
+TOPIC, SLOT = "tape arithmetic", "sum"
+SCORE = 9.0  # as of a rule that fits whole
+SURE, LEAST_SURE = 0.8, 0.5  # of a quantity of another kind, and of a count
+MOST_NAMES = 3  # words that name what is counted: nine | cedar deck boards
+
+
+@once
+def in_a_row(chart: Chart) -> Question | None:
+    """The sum that a whole line tells as one row and its joints."""
+    said = set(chart.words)
+    laps = not said.isdisjoint(_LAPS)
+    if laps != said.isdisjoint(_BETWEEN) or not said.isdisjoint(_OTHERS) or _asks_how_many(chart.words):
+        return None
+    if said.isdisjoint(_ASKS) and not (laps and chart.words[0] in _LAPS):
+        return None
+    reader = parts_of(chart)
+    told = _told(reader)
+    whole = _whole(*told, MINUS if laps else PLUS, 0 if laps else _at_ends(reader.words)) if told else None
+    if whole is None:
+        return None
+    told_by = sorted(said & (_LAPS | _BETWEEN | _ASKS))
+    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=told_by)
+
+
+def _asks_how_many(words: list[str]) -> bool:
+    """Whether a count is asked for: how many | pieces, and no how many | feet."""
+    return any(a == "many" and b not in UNITS for a, b in pairwise([*words, ""]))
+
+
+def _told(reader: Parts) -> tuple[Sum, Part] | None:
+    """The row, and the size of a joint; None where the line tells any other quantity."""
+    rows: list[Sum] = []
+    sizes: list[Part] = []
+    at = 0
+    while at < len(reader.tokens):
+        row = _row_at(reader, at) if reader.chart[at] else None
+        found = row or (reader.part(at) if reader.chart[at] else None)
+        if found is None or found.part is None:
+            if any(r.sure >= SURE and r.kind not in ("plural", "tempchange") for r in reader.chart[at]):
+                return None
+            at += 1
+            continue
+        if row is not None:
+            rows.append(row.part)  # type: ignore[arg-type]
+        elif isinstance(found.part, Sum):
+            return None
+        elif not (reader.words[at] == "one" and found.end == at + 1):
+            sizes.append(found.part)
+        at = found.end
+    return (rows[0], sizes[0]) if len(rows) == len(sizes) == 1 else None
+
+
+def _row_at(reader: Parts, i: int) -> Found | None:
+    """So many of a length: of those that sums know, and with no word between: six boards | 5 1/2, two | ten footers."""
+    several = counted(reader, i)
+    if several is not None and isinstance(several.part, Sum):
+        return several
+    for reading in reader.chart[i]:
+        count = reading.value
+        if not isinstance(count, Number) or reading.kind != "number" or count.value.denominator != 1 or reading.sure < LEAST_SURE:
+            continue
+        if not 2 <= count.value <= MOST_COUNT:
+            continue
+        at = reading.end
+        while at - reading.end < MOST_NAMES and (thing(reader, at) or (at > reading.end and reader.words[at] == "of")):
+            at += 1
+        at += reader.words[at] in ("at", "@") and at > reading.end
+        size = reader.value(at)
+        named = at > reading.end or (size is not None and size.end > at and reader.words[size.end - 1] in ("footers", "footer"))
+        if named and size is not None and isinstance(size.part, Length | Number) and not _counts_things(reader, size):
+            return Found(Sum(TIMES, count.said(" ".join(reader.words[i : reading.end])), size.part), size.end)
+    return None
+
+
+def _counts_things(reader: Parts, size: Found) -> bool:
+    """Whether a whole number counts things itself: six boards | five gaps."""
+    whole = isinstance(size.part, Number) and size.part.value.denominator == 1
+    return whole and thing(reader, size.end) and reader.words[size.end].endswith("s")
+
+
+def _at_ends(words: list[str]) -> int:
+    """How many joints more than between the pieces: two where there is one at both ends too."""
+    at = next((i for i, word in enumerate(words) if word in _ENDS and words[i - 1] in ("both", "each", "either", "the")), -1)
+    return 2 if at > 0 and _NO.isdisjoint(words[max(0, at - 5) : at]) else 0
+
+
+def _whole(row: Sum, joint: Part, operation: str, more: int) -> Sum | None:
+    count = row.left
+    assert isinstance(count, Number)
+    joints = count.value - 1 + more
+    metric = any(isinstance(part, Length) and part.unit in ("m", "mm", "cm") for part in (row.right, joint))
+    if not any(told_as_length(part) for part in (row.right, joint)) or _inches(joint, metric) >= _inches(row.right, metric):
+        return None
+    each = joint if joints == 1 else Sum(TIMES, Number(Fraction(joints), "none", str(joints)), joint)
+    return Sum(operation, row, each)
+
+
+def _inches(part: Part | None, metric: bool) -> Fraction:
+    """A size in inches; a bare number beside metric is millimetres."""
+    return Length(part.value, "mm").to("in").value if metric and isinstance(part, Number) else plain_size(part)
