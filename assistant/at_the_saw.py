@@ -41,6 +41,7 @@ _ASKS = re.compile(
     re.IGNORECASE,
 )
 _WITH_IT = re.compile(rf"\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+it\b", re.IGNORECASE)
+_CAN_I = re.compile(rf"\W*(?:so |then |and )*\b(?:can|could|will) (?:i|we|you) (?:still )?{_CUTS}", re.IGNORECASE)
 _IT = re.compile(r"\b(?:it|that|this|them|those|these)\b", re.IGNORECASE)
 _WHAT = re.compile(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
 _HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b", re.IGNORECASE)
@@ -62,7 +63,7 @@ UNANSWERED: Record = {
 
 def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks if the saw reaches a joint that it names; then that is answered, or asked about."""
-    asks = _ASKS.search(text) or ("saw limit" in c.facts.values and _WITH_IT.search(text))
+    asks = _ASKS.search(text) or ("saw limit" in c.facts.values and _WITH_IT.search(text)) or _known_saw(c, text)
     if (asks and _WHAT.search(text[: asks.start()])) or not (asks or _HOW.search(text)):
         return False
     saw = read_as(text, SAW, c.parameters)
@@ -92,6 +93,12 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
         return True
     _pass_on(c, record, ways[0], givens)
     return True
+
+
+def _known_saw(c: Conversation, text: str) -> re.Match[str] | None:
+    """Can I cut the rake return: of a joint, where the job knows how far the saw goes."""
+    asks = _CAN_I.match(text) if "saw limit" in c.facts.values else None
+    return asks if asks and _joint(c, text) is not None else None
 
 
 def _of_the_last(c: Conversation, record: Record, text: str, asks: bool, givens: dict[str, Given]) -> bool:

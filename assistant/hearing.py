@@ -11,6 +11,7 @@ from assistant.acts.explaining import line_named
 from assistant.at_the_saw import asks_the_saw
 from assistant.choices import remember_choice, states_choice
 from assistant.marks_told import told_mark
+from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
 from assistant.story import tells_a_change
 from intents.phrases import compiled
@@ -92,7 +93,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = next((g for g in gists_of(text, c.places) if "asked" in g.words or (weak and _compared(c.last, g, text))), said)
     if said and said.topic == "remember":
         asks = _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
-        said = None if asks else _for_a_fact(c, said, text)
+        said = None if asks or by_so_much_told(text) else _for_a_fact(c, said, text)
     if said and said.topic == "remember" and "hearsay" not in said.words and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
     if said and c.last is not None and (tells_a_change(said.topic, text) or _of_its_wall(c.last, said, text)):

@@ -53,6 +53,14 @@ _TO_A_PART = re.compile(  # knock seven inches off the wall, add a foot to the r
     r"(?:the|my|our|that|this)\s+(?:[a-z]+\s+)?(?P<of>[a-z]+)",
     re.IGNORECASE,
 )
+_PART_CHANGED = re.compile(  # the overhang's lost 3 inches, the run has grown by a foot, the depth is down 2
+    r"(?:(?:and|so|then|now|but|also|oh|actually)[ ,]+)*(?:the|my|our)\s+(?:[a-z]+\s+)?"
+    r"(?P<of>(?!(?:is|has|have|got|been|come|gone)\b)[a-z]+?)(?:'s|\s+is|\s+has|\s+have|\s+got)?"
+    r"(?:\s+(?:got|been|come|gone|now))*\s+(?:"
+    r"(?P<less>lost|shrunk|shortened|cut(?= back|\s+by| down)|trimmed|dropped(?=\s+by)|(?:come |gone )?down(?! to))"
+    r"|gained|grown|lengthened|raised(?= by)|risen(?= by)|(?:come |gone )?up(?! to))(?:\s+(?:back|down))?(?:\s+by)?\s+(?P<n>.+)",
+    re.IGNORECASE,
+)
 _ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch
     r"(?:(?:and|so|then|now|but|also|plus|add|with|there['’]?s|we|i|need|have|got|forgot|on|in)[ ,]+)*"
     r"(?:another|an extra|a further)\s+(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+.*)?",
@@ -93,6 +101,11 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     return [Question(last.topic.name, {name: Heard(value, 0, len(wanted.rest), wanted.rest)}, 1.0)]
 
 
+def by_so_much_told(text: str) -> bool:
+    """Whether a line tells by how much a size is more or less, and so is no value to keep: the overhang's lost 3 inches."""
+    return bool(_PART_CHANGED.fullmatch(text.strip(" .!?").replace("’", "'")))
+
+
 def _so_many_more(text: str, last: Asked) -> Question | None:
     """The last question with so many more of the things it counted: "add 12 boards", "I need 6 more sheets"."""
     found = _ADDED.fullmatch(text.strip(" .!?"))
@@ -111,7 +124,7 @@ def _so_many_more(text: str, last: Asked) -> Question | None:
 def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     """The last question with so much put to, or taken off, one size that is named or that another stretch of adds to."""
     line = text.strip(" .!?")
-    part, more = _TO_A_PART.fullmatch(line), _ANOTHER_SIZE.fullmatch(line)
+    part, more = _TO_A_PART.fullmatch(line) or _PART_CHANGED.fullmatch(line.replace("’", "'")), _ANOTHER_SIZE.fullmatch(line)
     found = part or more
     said = places_of(found["n"]) if found else []
     if found is None or len(said) != 1 or said[0].value.unit in ("none", "percent"):
@@ -127,12 +140,19 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
         names = names or [name for name in told if of in HOUSE and last.topic.parameter(name).slot.kept not in OF_NO_WALL]
     else:
         names = [name for name, label in labels.items() if label in _EXTENTS]
+    if part and part["less"] and not names and _has_none(last, part["of"].lower()):
+        return []  # an overhang that nothing was said of
     if len(names) != 1:
         return [] if names else None
     before = told[names[0]]
     step = said[0].value.to(before.unit).value * (-1 if part and part["less"] else 1)
     value = replace(before, value=before.value + step, text="")
     return [Question(last.topic.name, {names[0]: Heard(value, 0, len(text), text)}, 1.0)] if value.value > 0 else []
+
+
+def _has_none(last: Asked, of: str) -> bool:
+    """Whether the question takes what a word names, and nothing was said of it."""
+    return any(of in parameter.label.split() for parameter in last.topic.parameters if parameter.kind is Length)
 
 
 def _meant(wanted: Wanted, last: Asked, word: str, step: Quantity) -> str:

@@ -26,11 +26,14 @@ _PEOPLE = frozenset("lad kid boy apprentice son nephew grandson".split())
 _KILOS = frozenset("kilos kilo kg kgs pounds lb lbs stone".split())
 _AGED = _ENDS - {"."} | frozenset("now years".split())
 _LASTS = frozenset("going on here up running out working it".split())
+_EACH, _SPANS = frozenset(("a", "an", "per")), frozenset("day week hour shift month minute".split())
 _STOP = frozenset("knock knocking knocked clock clocking clocked".split())
 
 
 def of_time_or_people(words: Sequence[str], at: int, value: float) -> bool:
     """Whether the number at a place is one of these; `words` has empty words after its last."""
+    if words[at + 1] in _EACH and words[at + 2] in _SPANS:
+        return True  # 14 a day
     if value != int(value):
         return value == 0.25 and _quarter(words, at)
     before = words[at - 1] if at else ""
