@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.change_words import takes_none_such
@@ -53,6 +54,21 @@ _TO_A_PART = re.compile(  # knock seven inches off the wall, add a foot to the r
     r"(?:the|my|our|that|this)\s+(?:[a-z]+\s+)?(?P<of>[a-z]+)",
     re.IGNORECASE,
 )
+_OF_A_PART = re.compile(  # lose 2 inches of overhang
+    r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|they)[ ,]+)*"
+    r"(?P<less>lose|drop|(?:knock|take|cut|trim|shave|chop)(?: off)?)\s+(?P<n>.+?)\s+(?:off )?of\s+"
+    r"(?:the |my |our |that )?(?P<of>[a-z]+)",
+    re.IGNORECASE,
+)
+_SO_MANY_TIMES = re.compile(  # twice as wide, half the height, double the overhang
+    r"(?:(?:and|so|then|now|but|also|what if|what about|how about|make|it|that|it's|its|was|were|is|we|say|with|at|the|if)[ ,]+)*"
+    r"(?:(?P<f>twice|double|half|halve|triple|three times)\s+"
+    r"(?:as\s+(?P<as>[a-z]+)(?:\s+as that)?|(?:the|that|its)\s+(?P<of>[a-z]+)))",
+    re.IGNORECASE,
+)
+_FACTORS = {"twice": 2, "double": 2, "half": Fraction(1, 2), "halve": Fraction(1, 2), "triple": 3, "three times": 3}
+_EXTENT = {"wide": "width", "long": "length run", "tall": "height", "high": "height", "deep": "depth", "thick": "thickness",
+           "steep": "pitch", "far": "run"}  # fmt: skip
 _PART_CHANGED = re.compile(  # the overhang's lost 3 inches, the run has grown by a foot, the depth is down 2
     r"(?:(?:and|so|then|now|but|also|oh|actually)[ ,]+)*(?:the|my|our)\s+(?:[a-z]+\s+)?"
     r"(?P<of>(?!(?:is|has|have|got|been|come|gone)\b)[a-z]+?)(?:'s|\s+is|\s+has|\s+have|\s+got)?"
@@ -78,6 +94,9 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
         return []
     if len(said) == 2 and last.topic.name == "wall area" and _ONE_MORE.fullmatch(f"{wanted.lead} {wanted.rest}".strip(" .!?")):
         return []  # another wall's sizes, and no new sizes of this one
+    times = _so_many_times(f"{wanted.lead} {wanted.rest}", last)
+    if times is not None:
+        return times
     if len(said) != 1:
         return None
     added = _so_many_more(f"{wanted.lead} {wanted.rest}", last)
@@ -99,6 +118,21 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     size = step.to(before.unit).value if step.unit in before.units else step.value
     value = replace(before, value=before.value + (size if word in _MORE else -size), text="")
     return [Question(last.topic.name, {name: Heard(value, 0, len(wanted.rest), wanted.rest)}, 1.0)]
+
+
+def _so_many_times(text: str, last: Asked) -> list[Question] | None:
+    """The last question with one size so many times what it was: twice as wide, half the height."""
+    found = _SO_MANY_TIMES.fullmatch(text.strip(" .!?").replace("’", "'"))
+    if found is None:
+        return None
+    words = set((_EXTENT.get(found["as"].lower(), "") if found["as"] else found["of"].lower()).split())
+    told = [name for name, given in last.givens.items() if isinstance(given.value, Quantity) and given.source != "assumed"]
+    names = [name for name in told if words & set(last.topic.parameter(name).label.split())]
+    if len(names) != 1 or isinstance(last.givens[names[0]].value, Pitch):
+        return [] if names else None
+    before = last.givens[names[0]].value
+    value = replace(before, value=before.value * _FACTORS[found["f"].lower()], text="")
+    return [Question(last.topic.name, {names[0]: Heard(value, 0, len(text), text)}, 1.0)]
 
 
 def by_so_much_told(text: str) -> bool:
@@ -124,7 +158,8 @@ def _so_many_more(text: str, last: Asked) -> Question | None:
 def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     """The last question with so much put to, or taken off, one size that is named or that another stretch of adds to."""
     line = text.strip(" .!?")
-    part, more = _TO_A_PART.fullmatch(line) or _PART_CHANGED.fullmatch(line.replace("’", "'")), _ANOTHER_SIZE.fullmatch(line)
+    part = _TO_A_PART.fullmatch(line) or _OF_A_PART.fullmatch(line)
+    part, more = part or _PART_CHANGED.fullmatch(line.replace("’", "'")), _ANOTHER_SIZE.fullmatch(line)
     found = part or more
     said = places_of(found["n"]) if found else []
     if found is None or len(said) != 1 or said[0].value.unit in ("none", "percent"):

@@ -20,6 +20,7 @@ from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, plain_size, told_as_leng
 
 _LAPS = frozenset("lap laps lapped lapping overlap overlaps overlapped overlapping".split())
 _BETWEEN = frozenset(("between", "in-between"))
+_TELLS = _LAPS | _BETWEEN
 _ASKS = frozenset(
     "overall total altogether length long far reach reaches cover covers wide width high tall finished whole lot run"
     " everything".split()
@@ -28,6 +29,7 @@ _OTHERS = frozenset(
     "exposure courses course studs stud centres centers center centre oc spaced spacing evenly even equal fit roll rolls"
     " sticks marks weather showing shows area square squares cost price weigh degrees left".split()
 )
+_EACH = frozenset("each apiece".split())
 _NO = frozenset("no without none not nothing".split())
 _ENDS = frozenset("end ends outside outsides".split())
 TOPIC, SLOT = "tape arithmetic", "sum"
@@ -50,7 +52,7 @@ def in_a_row(chart: Chart) -> Question | None:
     whole = _whole(*told, MINUS if laps else PLUS, 0 if laps else _at_ends(reader.words)) if told else None
     if whole is None:
         return None
-    told_by = sorted(said & (_LAPS | _BETWEEN | _ASKS))
+    told_by = sorted(said & (_TELLS | _ASKS))
     return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=told_by)
 
 
@@ -79,7 +81,30 @@ def _told(reader: Parts) -> tuple[Sum, Part] | None:
         elif not (reader.words[at] == "one" and found.end == at + 1):
             sizes.append(found.part)
         at = found.end
-    return (rows[0], sizes[0]) if len(rows) == len(sizes) == 1 else None
+    return (rows[0], sizes[0]) if len(rows) == len(sizes) == 1 else _told_apart(reader) if not rows else None
+
+
+def _told_apart(reader: Parts) -> tuple[Sum, Part] | None:
+    """The same where the count and the size of each are told apart: two boards lapped 1 1/2, each is 7 1/4."""
+    counts: list[Number] = []
+    sizes: dict[bool, Part] = {}  # by whether it is each one's
+    at = 0
+    while at < len(reader.tokens):
+        found = reader.value(at) if reader.chart[at] else None
+        if found is None or found.part is None:
+            at += 1
+            continue
+        if isinstance(found.part, Number) and not counts and _counts_things(reader, found):
+            counts.append(found.part)
+        else:
+            each = not _EACH.isdisjoint(reader.words[max(0, at - 2) : at]) or reader.words[found.end] in _EACH
+            if each in sizes or isinstance(found.part, Sum):
+                return None
+            sizes[each] = found.part
+        at = found.end
+    if not counts or len(sizes) != 2 or not 2 <= counts[0].value <= MOST_COUNT:
+        return None
+    return Sum(TIMES, counts[0], sizes[True]), sizes[False]
 
 
 def _row_at(reader: Parts, i: int) -> Found | None:
@@ -94,7 +119,9 @@ def _row_at(reader: Parts, i: int) -> Found | None:
         if not 2 <= count.value <= MOST_COUNT:
             continue
         at = reading.end
-        while at - reading.end < MOST_NAMES and (thing(reader, at) or (at > reading.end and reader.words[at] == "of")):
+        while at - reading.end < MOST_NAMES and reader.words[at] not in _TELLS and (
+            thing(reader, at) or (at > reading.end and reader.words[at] == "of")
+        ):
             at += 1
         at += reader.words[at] in ("at", "@") and at > reading.end
         size = reader.value(at)

@@ -143,7 +143,7 @@ class _Reader(Parts):
             if first and word in DIVIDE and self.words[first.end - 1 : first.end + 1] == ["in", "half"]:
                 return Found(Sum(DIVIDED, first.part, Number(Fraction(2), "none")), first.end + 1)  # 19 foot five in | half
             if first and self.words[first.end] == "by" and (second := self.part(first.end + 1)):
-                return Found(Sum(DIVIDED if word in DIVIDE else TIMES, first.part, second.part), second.end)
+                return self._more(Found(Sum(DIVIDED if word in DIVIDE else TIMES, first.part, second.part), second.end))
         if word == "halve":
             whole = self.pronoun(i + 1) or self.part(self.past(i + 1))
             return Found(Sum(DIVIDED, whole.part, Number(Fraction(2), "none")), whole.end) if whole else None
