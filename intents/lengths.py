@@ -232,8 +232,10 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
             continue  # a foot and a half | in from the end
         if words[unit] in INCHES and not into:
             preposition = words[unit] == "in" and not line.tight(unit - 1) and _number_next(line, unit + 1)
-            if preposition and words[unit + 1] in ("12", "twelve"):  # run 14 ft, 4 in 12
+            if preposition and words[unit + 1] in ("12", "twelve") and not _feet_next(line, unit + 1):  # run 14 ft, 4 in 12
                 continue
+            if preposition and not joint and _feet_next(line, unit + 1):  # climbs 4 foot 1 in 12 foot 3: inches either way
+                yield _reading(i, piece.end, head.value * 12 + sign * piece.value, "in", 0.95 * piece.sure * head.sure)
             most = 0.3 if preposition or joint == "," else 0.7 if piece.value >= 12 else 1.0
             for end, inches, sure in _with_fraction(line, piece, unit + 1):
                 yield _reading(i, end, head.value * 12 + sign * inches, "in", min(most, sure) * head.sure)
@@ -366,6 +368,11 @@ def _goes_on(line: Line, at: int) -> bool:
     if word in FEET or word in METRES or word in PLAIN:
         return True
     return word == "-" and line.tight(at - 1) and line.tight(at) and literal(line.words[at + 1])
+
+
+def _feet_next(line: Line, at: int) -> bool:
+    """Whether a length in feet is said next."""
+    return any(line.words[piece.end] in FEET for piece in line.pieces(at))
 
 
 def _number_next(line: Line, at: int) -> bool:

@@ -59,6 +59,7 @@ from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
+from intents.triangle_told import out_and_up
 from intents.vocabulary import NUMBER_WORDS
 from intents.wall_sizes import wall_sizes
 from intents.waste_in_it import waste_in_it
@@ -101,7 +102,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg,
+    each_leg, out_and_up,
 )  # fmt: skip
 
 

@@ -80,7 +80,7 @@ def rather(chart: Chart, reading: Reading) -> None:
         left.add("rake to level joint")
     if not _CURVES.isdisjoint(chart.words) and any(q.topic == "arc" and "rise" in q.givens for q in questions):
         left.update(("right triangle", "marks on centre"))
-    if "rise over a run" in topics and _asks_how_high(chart.words):
+    if "rise over a run" in topics and asks_how_high(chart.words):
         left.add("sloped length")
     first = next(iter(reading.unaided), None)
     if "tape arithmetic" in topics and first is not None and first.plain and _no_sum(chart, first):
@@ -89,10 +89,10 @@ def rather(chart: Chart, reading: Reading) -> None:
     reading.questions = [question for question in questions if question.topic not in left]
 
 
-def _asks_how_high(words: list[str]) -> bool:
+def asks_how_high(words: list[str]) -> bool:
     """Whether it is asked how high something gets; how far up the roof is along it."""
     for at in range(len(words) - 2):
-        if words[at : at + 3] == ["how", "far", "up"]:
+        if words[at : at + 3] in (["how", "far", "up"], ["how", "high", "up"]):
             return _ALONG.isdisjoint(words[at + 3 : at + 5])
         if words[at : at + 2] == ["how", "high"]:
             return True

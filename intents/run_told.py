@@ -12,6 +12,7 @@ from dataclasses import replace
 from itertools import pairwise, product
 
 from intents.chart import Chart
+from intents.only_way import asks_how_high
 from intents.question import Heard, Question
 from intents.remarks import STOPS
 from intents.second_reader import places_of
@@ -38,7 +39,8 @@ _ONE_WAY = frozenset(
     "lean lean-to leanto skillion porch verandah veranda awning canopy monopitch mono pent dormer carport deck monoslope bay"
     " ramp".split()
 )
-_ONE_SLOPE = frozenset(product(("one", "single"), ("slope", "way", "pitch", "side")))
+_ONE_SLOPE = frozenset(product(("one", "single"), ("slope", "way", "pitch")))
+_ONE_SIDE = frozenset((("one", "side"), ("single", "side")))  # of a rake that is asked for one side, it tells nothing
 _SURELY_ONE = frozenset("lean lean-to leanto skillion monopitch mono pent monoslope".split())
 _HALF = 6  # words before a length in which it is said to be of half the building
 _ONES = frozenset(("run", "runs", "half"))
@@ -57,6 +59,8 @@ _BEFORE, _AFTER = 6, 3
 
 def run_told(chart: Chart, question: Question) -> None:
     """Say what was measured where the words beside a run tell that it is none."""
+    if question.topic == SLOPED and "rise" not in question.givens and _asks_the_rise(chart.words):
+        question.topic = RISE
     name = TOPICS.get(question.topic, "")
     run = question.givens.get(name)
     if not name or run is None or not isinstance(run.value, Length) or run.end <= run.start:
@@ -76,6 +80,11 @@ def run_told(chart: Chart, question: Question) -> None:
     if question.topic == PITCH:
         question.givens = _in_feet(question.givens)
         question.lacking = question.lacking or int(_pitch_said(chart, question))
+
+
+def _asks_the_rise(words: list[str]) -> bool:
+    """Whether it is asked how high a roof gets, and not how long it is."""
+    return asks_how_high(words) and _LONG.isdisjoint(words) and _SLOPES.isdisjoint({*words} - {"roof", "rafter"})
 
 
 def told_again(words: Iterable[str]) -> str:
@@ -206,9 +215,10 @@ def _across(chart: Chart, topic: str, before: list[str], after: list[str]) -> li
     return ["RUN", "GABLE"] if not _EITHER.isdisjoint(near) or (topic == PITCH and after[:1] == ["width"]) else []
 
 
-def _one_way(chart: Chart, names: frozenset[str]) -> bool:
+def _one_way(chart: Chart, names: frozenset[str], rake: bool = False) -> bool:
     """Whether the roof falls one way: it has one of the names of such, or one slope."""
-    return not names.isdisjoint(chart.words) or not _ONE_SLOPE.isdisjoint(pairwise(chart.words))
+    falls = _ONE_SLOPE if rake else _ONE_SLOPE | _ONE_SIDE
+    return not names.isdisjoint(chart.words) or not falls.isdisjoint(pairwise(chart.words))
 
 
 def _width_told(chart: Chart, question: Question, width: Heard) -> list[str]:
@@ -224,7 +234,7 @@ def _width_told(chart: Chart, question: Question, width: Heard) -> list[str]:
         return ["RUN"]  # from the plate in to the ridge
     gabled = not {"gable", "gables"}.isdisjoint(chart.words)
     runs = not _ONES.isdisjoint(near) and before[1:2] != ["rake"] and _GABLES.isdisjoint({*before[:1], *after[:1]})
-    if runs or (not gabled and _one_way(chart, _SURELY_ONE)):
+    if runs or (not gabled and _one_way(chart, _SURELY_ONE, question.topic == RAKE)):
         return ["RUN"]
     shed = not gabled and ("shed", "roof") in pairwise(chart.words)  # some call any roof of one slope so
     return ["RUN", "GABLE"] if shed else []

@@ -41,6 +41,8 @@ _SHORT = frozenset(
 _UNITS = frozenset(["ft", "in", "mm", "cm", "m", "foot", "feet", "inch", "inches", "yd"])
 _EIGHTHS, _SOME_EIGHTHS = ("ate's", "eight's", "ates"), frozenset("three five seven 3 5 7".split())
 _IS = frozenset(["one", "what", "where", "how", "who", "it", "that", "there", "here", "when", "which"])
+_HOW = frozenset("high long far wide tall deep much many steep big thick heavy".split())  # how high'd it come out
+_ENDINGS = ("'s", "'d", "ll")
 LONGEST = 24  # digits in a number: past this it is not a measurement, and int() would refuse thousands of them
 
 
@@ -63,7 +65,7 @@ def tokenize(text: str) -> list[Token]:
     ends = {match.start() for match in _SENTENCE.finditer(text)}
     for match in _PIECE.finditer(plain):
         found = match.group()
-        if match.lastgroup == "word" and found[-1] != "x" and found[-2:] != "'s":  # nearly all
+        if match.lastgroup == "word" and found[-1] != "x" and found[-2:] not in _ENDINGS:  # nearly all
             tokens.append(Token(found, match.start(), match.end()))
         elif found == "." and (places[match.start()] if places else match.start()) in ends:
             tokens.append(Token(".", match.start(), match.end()))
@@ -133,6 +135,8 @@ def _add_word(tokens: list[Token], word: str, start: int, plain: str) -> None:
         tokens += [Token(word[:-1], start, end - 1), Token("×", end - 1, end)]
     elif word in _EIGHTHS and tokens and tokens[-1].text in _SOME_EIGHTHS:
         tokens.append(Token("eighths", start, end))
+    elif word.endswith(("'d", "'ll")) and word.partition("'")[0] in _HOW:
+        tokens.append(Token(word.partition("'")[0], start, start + word.index("'")))
     elif word.endswith("'s"):
         tokens.append(Token(word[:-2], start, end - 2))
         if word[:-2] in _IS and (word[:-2] != "one" or plain[end : end + 2].strip().isalpha()):  # one's ninety, and no 190

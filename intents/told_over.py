@@ -15,6 +15,7 @@ from intents.reading import Dims
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from intents.soffit_told import soffit_told
+from intents.triangle_told import level_told, part_asked
 from solvers.quantities import Count, Length
 from solvers.slots import Layer
 
@@ -68,9 +69,11 @@ def put_over(chart: Chart, question: Question) -> None:
     elif topic in ("square check", "out of square"):
         _large(chart, question)
     elif topic == "right triangle":
+        level_told(chart, question)
         _not_given(chart, question)
         _two_legs(chart, question)
         _part(chart, question)
+        part_asked(chart, question)
     elif topic == "vent area":
         _ratio(question)
     elif topic == "bent flashing":

@@ -1,0 +1,157 @@
+"""What words tell of the lengths of a right triangle: which lies on the level, which leans, and which part is asked for.
+
+"The ramp's 24 ft long on the flat", "the wire's 50 feet", "anchored 18 feet out, hooked 24 feet up, how much wire": none of
+these is a sum, and none of the lengths is told by a number. Where both ways are open the conversation still asks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from itertools import pairwise
+from typing import Any
+
+from intents.chart import Chart
+from intents.placing import heard_as
+from intents.question import Heard, Question
+from intents.reading import Reading
+from intents.remarks import up_to_stop
+from intents.second_reader import places_of
+from solvers.quantities import Length, Quantity
+
+TRIANGLE, SUM = "right triangle", "tape arithmetic"
+LEANERS = frozenset(
+    "wire wires rope ropes cable cables guy guyline guywire stay stays shroud shrouds brace strut raker prop kicker shore chain"
+    " plank ramp gangway line tether".split()
+)
+_LONG_SIDES = LEANERS | frozenset("hypotenuse hypot hyp slope slant".split())
+_LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("long of it the a".split())
+_SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
+_OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
+_LEAD = frozenset("at to about around it 's comes come".split())
+_HIGH, _OUT = frozenset("tall high higher".split()), frozenset("out off away back".split())
+_ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
+_SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
+_SCORE = 3.0  # of a reading that only these words make
+_REACH = 6  # words from what is told to its length: the hypotenuse of the gusset is 41 1/2
+
+
+def level_told(chart: Chart, question: Question) -> None:
+    """A length told along the level is the run though it is called long; one told of what leans is the slope."""
+    for name in ("slope", "rise", "run"):
+        heard = question.givens.get(name)
+        if heard is None or heard.end <= heard.start or not isinstance(heard.value, Length):
+            continue
+        start, end = places_of(chart, heard)
+        level = _on_the_level(chart.words[end : end + 5])
+        if level and name == "slope" and "run" not in question.givens:
+            _move(question, "slope", "run")
+            return
+        if not level and name != "slope" and "slope" not in question.givens and _leans(chart.words[max(0, start - _REACH) : start]):
+            _move(question, name, "slope")
+
+
+def part_asked(chart: Chart, question: Question) -> None:
+    """The part that "how" asks for, where no rule told one: how tall up the wall does it land."""
+    if "wanted" in question.givens:
+        return
+    words = chart.words
+    for at in (n for n, word in enumerate(words) if word == "how"):
+        part = _part_after([word for word in words[at + 1 : at + 5] if word != "much"])
+        if part and part.lower() not in question.givens:
+            question.givens["wanted"] = Heard(part, chart.tokens[at].start, chart.tokens[at].end, words[at])
+        if part:
+            return
+
+
+def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """Two lengths, one told out and one up, of what leans are rise and run and no sum: staked 9 ft out, tied 12 ft up."""
+    words = chart.words
+    first = next(iter(questions), None)
+    if LEANERS.isdisjoint(words) or not _SUMS.isdisjoint(words) or not _asks_long(words):
+        return
+    others = {question.topic for question in questions}
+    if first is not None and (first.topic not in (SUM, TRIANGLE) or (first.topic == TRIANGLE and first.whole and len(others) < 2)):
+        return
+    told = _out_up(chart)
+    places = {p.name: p for p in topics[TRIANGLE]}
+    heard = {name: heard_as(chart, places[name], reading, True) for name, reading in told.items()}
+    if len(heard) == 2 and None not in heard.values():
+        questions[:] = [Question(TRIANGLE, dict(heard), score=_SCORE, words=["out", "up"])]  # type: ignore[arg-type]
+
+
+def _move(question: Question, name: str, other: str) -> None:
+    question.givens[other] = question.givens.pop(name)
+    question.swaps = []
+    wanted = question.givens.get("wanted")
+    if wanted is not None and str(wanted.value).lower() == other:
+        del question.givens["wanted"]
+
+
+def _on_the_level(after: list[str]) -> bool:
+    """Whether words say that what stood before them lies level: long on the flat; 'on level ground' may be told of no length."""
+    said = after[1:] if after[:1] == ["long"] else after
+    return said[:1] in (["on"], ["along"]) and said[1:2] == ["the"] and said[2:3] != [] and said[2] in _LEVEL
+
+
+def _leans(before: list[str]) -> bool:
+    """Whether what is measured is what leans: the wire's 50 feet, hypotenuse of the gusset is 41 1/2."""
+    back = up_to_stop(before[::-1])
+    if back[:1] and back[0] in _LONG_SIDES:
+        return True
+    return back[:1] in (["is"], ["measures"]) and (
+        (back[1:2] != [] and back[1] in _LONG_SIDES)
+        or (len(back) > 3 and back[2 + (back[2] == "the")] == "of" and back[3 + (back[2] == "the")] in _LONG_SIDES - LEANERS)
+    )
+
+
+def _part_after(after: list[str]) -> str:
+    """The part that the words after "how" name."""
+    if not after:
+        return ""
+    if after[0] in _HIGH:
+        return "RISE"
+    if after[0] == "long":
+        return "SLOPE"
+    if after[0] != "far":
+        return ""
+    if after[1:2] == ["up"]:
+        return "RISE" if _SLOPING.isdisjoint(after[2:]) else "SLOPE"
+    return "RUN" if not _OUT.isdisjoint(after[1:2]) else ""
+
+
+def _asks_long(words: list[str]) -> bool:
+    """Whether it is asked how long what leans is: how long, the length, how much wire."""
+    asked = {*pairwise(words)}
+    much = any(a == "much" and b in LEANERS for a, b in asked) and ("how", "much") in asked
+    return much or "length" in words or not _ASKS_LONG.isdisjoint(asked)
+
+
+def _out_up(chart: Chart) -> dict[str, Reading]:
+    """The rise and run of a line that holds no other quantities; nothing where it holds others."""
+    found: dict[str, Reading] = {}
+    at = 0
+    while at < len(chart.words):
+        here = [r for r in chart.readings[at] if isinstance(r.value, Quantity) and r.sure >= 0.5]
+        best = max(here, key=lambda r: (r.end, isinstance(r.value, Length)), default=None)
+        at = best.end if best else at + 1
+        if best is None:
+            continue
+        way = _way(chart.words, best)
+        if not way or way in found or not isinstance(best.value, Length):
+            return {}
+        found[way] = best
+    return found
+
+
+def _way(words: list[str], length: Reading) -> str:
+    """Which way a length goes, by the words right after it, or else right before."""
+    after = words[length.end : length.end + 3]
+    if after[:1] == ["off"] and not _LEVEL.isdisjoint(after[1:]):
+        return "rise"
+    before = [word for word in words[max(0, length.start - 3) : length.start] if word not in _LEAD][-1:]
+    for near in (after[:1], before):
+        if near and near[0] in _UPS:
+            return "rise"
+        if near and near[0] in _OUTS:
+            return "run"
+    return ""
