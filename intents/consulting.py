@@ -47,6 +47,8 @@ OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 MAYBE = 0.4  # the share from which on a sum is asked about
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
+_CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorner cattycorner kittycorner".split())
+_BRACED = frozenset("brace braces bracing board boards boarding siding sheathing strap straps".split())
 UNNAMED = frozenset(("layer", "stud"))  # layers that may be a penetration
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 
@@ -81,7 +83,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             top.swaps += second_sums.otherwise(chart, phrases, model, top)
         known = not top.swaps and _all_learned(top, model)
         _other_roles(chart, phrases, top, topics, other_roles if known else lambda topic: None)
-        if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE) and not _holds_so_much(top):
+        if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE) and not _holds_so_much(chart, top):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
             top.lacking = 1
@@ -100,8 +102,10 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             question.manner = manner_of(chart, phrases, reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0))
 
 
-def _holds_so_much(top: Question) -> bool:
-    """Whether it is asked in litres or gallons what a channel of three sizes holds; most such lines are of paint."""
+def _holds_so_much(chart: Chart, top: Question) -> bool:
+    """Whether it is asked in litres what a channel of three sizes holds, most such lines being of paint; or two sides' diagonal."""
+    if top.topic == "square check":
+        return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
     return top.topic == "water in a channel" and "held_in" in top.givens
 
 
