@@ -19,7 +19,7 @@ _ONE = (
     "flashing shingle shake fascia soffit fiberboard fibreboard plank slat counterbatten stucco weatherboard shiplap lap "
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
-    "moulding molding backer nailer bracing"
+    "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger"
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
 LEAST_MM, MOST_MM = 9, 200  # of a layer
@@ -32,7 +32,7 @@ _ROLES = frozenset(
     "door wall roof gable of more less plus minus times and or by showing lands percent into coil legs leg hem drop rise "
     "run bevel radius square wood plate stick sticks stock drip kick kickout flange return lip up down sizes each courses "
     "course joint bead diagonal out back under between minimum min least max bigger smaller longer shorter wider gaps off "
-    "past all altogether combined thread threads shank head heads pilot bit drill washer washers twice".split()
+    "past all altogether combined thread threads wanted purchase grab draw shank head heads pilot bit drill washer washers twice".split()
 )
 _THICK = frozenset(("of", "thick", "a"))
 _NAME_ENDS = frozenset(

@@ -15,6 +15,7 @@ from typing import ClassVar
 from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
+from intents.asked_instead import asked_instead
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
@@ -209,6 +210,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
             doubts = doubts or amounts_in_doubt(chart, question)
             doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
             other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
+            other = other or asked_instead(chart, question)
             question.unplaced, question.lacking = doubts, question.lacking or int(other)
             if not doubts:
                 layers_gone(chart, question)

@@ -131,6 +131,8 @@ def _goes_for(words: list[str], rows: Rows, earlier: Reading, later: Reading, pl
     pitched = "pitch" in _kinds(rows, later)
     role, after, between = words[stop:at], words[later.end : later.end + 1], words[end : later.start]
     context = words[max(0, earlier.start - _LEAD) : earlier.start]
+    if words[later.start : later.end] == ["one"] and "pitch" in _kinds(rows, earlier):
+        return False  # two gables at 6/12, sorry, only one
     if pitched and not SIDES.isdisjoint(role):
         return False  # it's 28 wide, no hang on, the pitch is 6/12
     again = bool(role) and after == role[:1]

@@ -26,7 +26,7 @@ _LESS = frozenset(
 )
 _LAID_OUT = frozenset(  # marks on centre, panels with the same rip each side: no sum of the two
     "centres centers spacing every spaced spaces o.c oc panel panels cover covers coverage rip rips strip strips full whole"
-    " layout lay laid start row rows pieces".split()
+    " layout lay laid start row rows pieces tile tiles flats".split()
 )
 CUES = _MARKS | _CENTRED | _OTHER
 _ROOM = 1.1  # so many times as long as what stands in its middle, at the least

@@ -29,6 +29,7 @@ _FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", 
 _ON = frozenset("more another further".split())
 _SAID = 6  # words after a size that tell from where it is measured
 _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
+_NO_MORE, _TOOK_BACK = _ONE_OF[1:3], frozenset("no nope nah sorry wait actually".split())
 _PARTS_OF_INCH = frozenset("half quarter quarters eighth eighths sixteenth sixteenths".split())
 _WHOLE, ASKED = {"length", "height", "exposure", "board_length"}, 0.8
 _BOARDS = ("how", "many", "boards")
@@ -333,11 +334,15 @@ def _from_below(chart: Chart, heard: Heard, under_it: bool) -> bool:
 
 
 def _one(chart: Chart, question: Question) -> None:
-    """What is asked is one of the gables: "what's one of them in area"."""
-    words = chart.words
+    """What is asked is one of the gables: "what's one of them in area", "two gables, no, just the one"."""
+    words = [word for word in chart.words if word != "the"]
     asked = next((at for at in range(len(words) - 1, -1, -1) if words[at] in _ASKS), len(words))
     rest = words[asked:]
-    if any(rest[at : at + len(cue)] == cue for cue in _ONE_OF for at in range(len(rest))):
+    no_more = any(
+        words[at] in _TOOK_BACK and [word for word in words[at + 1 : at + 4] if word != ","][:2] in _NO_MORE
+        for at in range(len(words))
+    )
+    if no_more or any(rest[at : at + len(cue)] == cue for cue in _ONE_OF for at in range(len(rest))):
         count = question.givens["count"]
         question.givens["count"] = replace(count, value=Count(Fraction(1), "count", count.text))
 

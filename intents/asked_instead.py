@@ -1,0 +1,60 @@
+"""What is asked is another thing than the topic that fits: a nail's length and no sum, ply for a gable and not how high it is.
+
+Such a question is not answered as it stands: the conversation asks, or takes the other topic where that fits too.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from intents.chart import Chart
+from intents.question import Question
+from intents.second_reader import places_of
+
+_FASTENERS = frozenset("screw nail spike lag bolt staple fastener fixing clout brad".split())
+_ASKED = frozenset(("what", "which"))
+_SHEETS = frozenset(
+    "ply plywood osb sheathing siding cladding felt paper underlay housewrap membrane shingle shingles shiplap paint stain"
+    " tile tiles boarding".split()
+)
+_LINES = frozenset(("rise over a run", "gable height", "fall", "sloped length", "rake length"))
+_EACH = frozenset(("of", "at", "@"))
+_OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
+_NEAR = 2  # words from "how much" to what it is asked of
+
+
+def asked_instead(chart: Chart, question: Question) -> bool:
+    """Whether the words ask for what the question's topic never gives."""
+    words, topic = chart.words, question.topic
+    if topic == "tape arithmetic":
+        return _asks_fastener(words)
+    if topic in _LINES:
+        return any(
+            pair == ("how", "much") and not _SHEETS.isdisjoint(words[at + 2 : at + 2 + _NEAR])
+            for at, pair in enumerate(pairwise(words))
+        )
+    return topic == "divide evenly" and _so_long_each(chart, question)
+
+
+def _asks_fastener(words: Sequence[str]) -> bool:
+    """How long a fastener is to be: spike length, which screw, how long a nail."""
+    for at, word in enumerate(words):
+        if word not in _FASTENERS:
+            continue
+        before = words[max(0, at - 1) : at]
+        if words[at + 1 : at + 2] == ["length"] or not _ASKED.isdisjoint(before) or words[max(0, at - 3) : at] == ["how", "long", "a"]:
+            return True
+    return False
+
+
+def _so_long_each(chart: Chart, question: Question) -> bool:
+    """Whether the length was told of each part: six bays of 1.8 m are not 1.8 m in six."""
+    parts, length = question.givens.get("parts"), question.givens.get("length")
+    if parts is None or length is None or length.end <= length.start or parts.end <= parts.start:
+        return False
+    counted, start = places_of(chart, parts)[1], places_of(chart, length)[0]
+    between = chart.words[counted:start]
+    things = between[:-1]
+    told = 0 < len(things) <= _NEAR and between[-1] in _EACH
+    return told and all(word.isalpha() for word in things) and _OF_IT.isdisjoint(things)
