@@ -13,6 +13,9 @@ _CALLERS = frozenset(
     "quitting opens back rain shuts dark done finished ready delivering delivers".split()
 )
 _AT = frozenset("at by around before after until till".split())
+_COMERS = frozenset("rain rains snow truck lorry boss tide sun crew inspector kids wife owner he she they it's delivery bus".split())
+_COMES = frozenset("comes come starts start begins gets".split())  # the rain comes at three and
+_CALLS, _BY = frozenset("ring call phone".split()), frozenset("by before after until till".split())  # if I ring before ten
 _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
@@ -91,7 +94,15 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
     if value == 0 and after in _NOTHING:
         return True
     hour = 0 < value <= LATEST and value == int(value) and after in ("", ",", ".", ";", "!", "?", "so", "and", "today")
-    return hour and before in _AT and at > 1 and words[at - 2] in _CALLERS
+    return hour and before in _AT and at > 1 and _expected(words, at)
+
+
+def _expected(words: Sequence[str], at: int) -> bool:
+    """Whether what is said before "at three" comes, opens or closes at an hour."""
+    verb, subject = words[at - 2], words[at - 3] if at > 2 else ""
+    if verb in _CALLERS or (verb in _CALLS and words[at - 1] in _BY):
+        return True
+    return verb in _COMES and subject in _COMERS
 
 
 def _stands_for_a_thing(word: str, before: str, after: str) -> bool:

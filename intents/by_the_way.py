@@ -18,7 +18,7 @@ _TAGS = tuple(
         # "matters" is read as "matter".
         "if you care|if it matter|if that matter|if it helps|if that helps|if you're wondering|if anyone cares"
         "|for what it is worth|fwiw|mind|mind you|by the way|btw|never mind|not that it matter|if it is any use"
-        "|if you want to know|if it makes any odds"
+        "|no matter|neither here nor there|if you want to know|if it makes any odds"
     ).split("|")
 )
 _TAG_ENDS = frozenset(tag[-1] for tag in _TAGS)

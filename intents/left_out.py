@@ -9,11 +9,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import reduce
+from itertools import pairwise
 from operator import or_
 from typing import Any
 
 from intents import by_the_way
 from intents.chart import Chart, span
+from intents.of_somebody import CUES as SOMEBODY
+from intents.of_somebody import of_somebody, priced_each
 from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
@@ -23,16 +26,24 @@ from solvers.quantities import Length, Money, Quantity, Weight
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
 KEPT = frozenset(
-    "truck van shed yard garage barn trailer stacked leftover leftovers stock hand pile start cab lorry rack ready".split()
+    "truck van shed yard garage barn trailer stacked leftover leftovers"
+    " stock hand pile start cab lorry rack ready bucket basement loft".split()
+)
 )
 _HELPERS = frozenset(("helper", "helpers", "apprentice", "apprentices"))
 _GOODS = _HELPERS | frozenset(
     "boards board sticks stick lengths panels panel rolls roll boxes box tubes tube sheets battens straps pieces clips bundles"
-    " screws nails squares".split()
+    " screws nails squares steps tins soakers shingles tiles".split()
 )
 _OLD = frozenset("old existing previous original".split())
-_WAS = frozenset("was were had used paid only got bought went we'd i'd they'd showed came stood ran took cost".split())
+_WAS = frozenset(
+    "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost".split()
+)
 _PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
+_IS = frozenset(("is", "are"))
+_IT_IS = frozenset((verb, this) for this in ("that", "it", "those") for verb in _IS)
+_SINCE = frozenset(("but", "now", "so"))  # where a clause leaves what was
+_ENDS_TOO = frozenset("ends sides edges end side edge".split())  # both of these are of the job, and no more of what was
 _SAME = frozenset("same like as again match matching than twice half double still both too also".split())
 _TRUCKS = frozenset("truck van trailer lift hoist lorry pickup rope ropes scaffold crane".split())
 _TAKES = frozenset("takes carries holds rated good".split())
@@ -60,7 +71,7 @@ _EITHER = {
 }  # fmt: skip
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SUPERSEDED | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -128,7 +139,7 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
     if clause[0] in ASKING:
         return False
     others = frozenset(words[: place[0]] + words[place[1] :])
-    was = reading.kind in ("number", "plural") and _used_to_be(words, clause)
+    was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
     return was or _somebodys(words, reading) or by_the_way.by_the_way(words, place, reading, others)
 
 
@@ -147,6 +158,8 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         return True
     if clause[0] in ASKING:
         return False
+    if of_somebody(words, place, reading):
+        return True
     taken = not _TRUCKS.isdisjoint(clause[:2]) and not _TAKES.isdisjoint(clause)
     if reading.kind in ("number", "plural"):
         if taken and HELD.isdisjoint(words) and words[reading.start - 1 : reading.start] in (["for"], ["to"], ["at"]):
@@ -154,8 +167,9 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         opened = words[reading.end : reading.end + 1] != [] and words[reading.end] in _OPENED
         only = words[reading.start - 1 : reading.start] == ["only"]  # 9 windows, but only 4 get trimmed
         opened = opened or (only and not _OPENED.isdisjoint(words[: reading.start]))
-        return _at_hand(words, clause, reading) or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))
-    if _used_to_be(words, clause):
+        at_hand = _at_hand(words, place, reading) or priced_each(words, place, reading)
+        return at_hand or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))
+    if _used_to_be(words, place, reading):
         return True
     if isinstance(reading.value, Weight):
         after = words[reading.end : reading.end + 1]
@@ -180,10 +194,10 @@ def _told_in_all(chart: Chart) -> bool:
     return False
 
 
-def _at_hand(words: Sequence[str], clause: Sequence[str], reading: Reading) -> bool:
+def _at_hand(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
     """Whether a number is of what somebody has lying by, and nothing asks what is wanted besides."""
-    nearby = frozenset(words[reading.end : reading.end + 2])
-    if _used_to_be(words, clause):
+    nearby, clause = frozenset(words[reading.end : reading.end + 2]), words[place[0] : place[1]]
+    if _used_to_be(words, place, reading):
         return True
     packed = tuple(words[max(0, reading.start - 2) : reading.start]) in _PACKED  # I've a box of 50
     last = max((at for at, word in enumerate(words) if word in ("how", "what")), default=0)
@@ -192,15 +206,25 @@ def _at_hand(words: Sequence[str], clause: Sequence[str], reading: Reading) -> b
     several = reading.kind == "plural" or words[reading.end : reading.end + 1] == ["s"]  # 75s in the van
     if (_GOODS.isdisjoint(nearby) and not several) or HAVE.isdisjoint(clause):
         return False
-    kept = not KEPT.isdisjoint(clause) or not _HELPERS.isdisjoint(nearby) or {"left", "last"} <= set(clause)
-    return kept and _MORE.isdisjoint(_asked(words))
+    kept = not KEPT.isdisjoint(clause) or ("left", "over") in pairwise(clause)
+    kept = kept or not _HELPERS.isdisjoint(nearby) or {"left", "last"} <= set(clause)
+    asks = not (ASKING - _IS).isdisjoint(clause) or not _IT_IS.isdisjoint(pairwise(clause))
+    others = words if asks else [*words[: place[0]], ",", *words[place[1] :]]
+    return kept and _MORE.isdisjoint(_asked(others))
 
 
-def _used_to_be(words: Sequence[str], clause: Sequence[str]) -> bool:
+def _used_to_be(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
     """Whether a clause tells what was, and nothing says that it is still so."""
+    start = max((at + 1 for at in range(place[0], reading.start) if words[at] in _SINCE), default=place[0])
+    end = next((at for at in range(reading.end, place[1]) if words[at] in _SINCE), place[1])
+    clause = words[start:end]
     past = "last" in clause and not _PAST.isdisjoint(clause)
     old = not _OLD.isdisjoint(clause[:2]) or "yesterday" in clause
-    same = not (_SAME - {"than"}).isdisjoint(words) or "than" in clause
+    still = {
+        word for before, word, after in zip(("", *words), words, (*words[1:], ""), strict=False)
+        if not ((word == "both" and after in _ENDS_TOO) or (word == "too" and before in _ENDS_TOO))
+    }  # fmt: skip
+    same = not (_SAME - {"than"}).isdisjoint(still) or "than" in clause
     return (past or old) and not _WAS.isdisjoint(clause) and not same
 
 

@@ -23,6 +23,7 @@ PLAIN = (
     | dict.fromkeys(("thou", "thous"), ("in", Fraction(1, 1000), 1.0))
     | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft", Fraction(3), 1.0))
 )
+_METRIC = METRES | {word for word, (unit, size, _) in PLAIN.items() if unit in ("mm", "cm") and size == 1 and word[:3] != "mil"}
 DEGREES = frozenset(("deg", "degs", "degree", "degrees"))
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
@@ -64,6 +65,7 @@ _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
 MOST_SPOKEN, MOST_FEET = 99, 999  # feet of a pair with neither said; of one written 122-6
 PAIR = 0.4  # how sure a spoken pair of feet and inches is
+LEAST_MM = 40  # in from an end; so much and more is told in millimetres where metres are spoken of
 LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is a millimetre
 _RULES = frozenset(("tape", "tapes", "ruler", "rule", "scale"))  # "an inch tape" is what it is read with
 _WHOSE = frozenset("it the my that this them our your each".split())  # the foot of the ladder
@@ -318,11 +320,18 @@ def _inch_word_sure(line: Line, head: Head) -> float:
         return 1.0
     if head.form == "one":
         return 0.1  # "a in" is nothing anyone says
-    if _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS:
+    if _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS or _in_from(line, head):
         return 0.3
     if after in _EDGE and head.value >= MOST_FROM_EDGE and head.form == "whole":
         return 0.3  # 150 in from the end
     return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place
+
+
+def _in_from(line: Line, head: Head) -> bool:
+    """Whether a metric number stands so far in from somewhere: 150 in from the end of a 9.3 m beam."""
+    if line.words[head.unit + 1] not in ("from", "off") or head.value < LEAST_MM:
+        return False
+    return not _METRIC.isdisjoint(line.words) and (FEET | INCHES - {"in"}).isdisjoint(line.words)
 
 
 def _metres(line: Line, i: int, head: Head) -> Iterator[Reading]:

@@ -54,6 +54,8 @@ def _hour(words: Sequence[str], at: int) -> bool:
     day = (after == "this" and then in _OF_DAY) or (after == "in" and then == "the" and words[at + 3] in _OF_DAY)
     if after in _MERIDIEM and then not in _I:
         return True  # 6 am
+    if day and before == "since":
+        return True  # we've been at it since seven this morning
     if day and before in _AT and not (before in ("about", "around") and earlier in _WAS):
         return True
     if before == "at" and earlier == "off" and at > 2 and words[at - 3] in _STOP:
