@@ -42,6 +42,7 @@ _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet me
 _ASKED, _ANSWERS = frozenset(("what", "which", "the")), frozenset("angles settings figures numbers readings cuts answers".split())
 _ALONE = frozenset((",", ".", "", ";", "?", "and"))
 _TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
+_QUARTERED = frozenset(("round", "sawn"))
 _DAYS = frozenset("on since by until before after".split())
 _MEASURES = frozenset(
     "inch inches in foot feet ft mm cm m metre meter metres meters degree degrees deg percent square and point hundred thousand "
@@ -85,8 +86,8 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     if value == 0.5 and after in _HALF:
         return True  # the box is half empty
-    if value == 0.25 and after == "round":
-        return True  # quarter round, a moulding
+    if value == 0.25 and (after in _QUARTERED or (after == "-" and words[at + 2] in _QUARTERED)):
+        return True  # quarter round, a moulding; quarter-sawn oak
     if after in _COUNTED or (before in _NAMED and (after in (",", ".", "", "btw") or before == "page")):
         return True
     if after == "times" and words[at + 2].isalpha() and words[at + 2] not in _MULTIPLIED:

@@ -29,6 +29,7 @@ _FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", 
 _ON = frozenset("more another further".split())
 _SAID = 6  # words after a size that tell from where it is measured
 _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
+_COILS = frozenset("coil sheet roll stock".split())
 _NO_MORE, _TOOK_BACK = _ONE_OF[1:3], frozenset("no nope nah sorry wait actually".split())
 _PARTS_OF_INCH = frozenset("half quarter quarters eighth eighths sixteenth sixteenths".split())
 _WHOLE, ASKED = {"length", "height", "exposure", "board_length"}, 0.8
@@ -79,6 +80,7 @@ def put_over(chart: Chart, question: Question) -> None:
         _ratio(question)
     elif topic == "bent flashing":
         _legs(question)
+        _coil(chart, question)
     elif topic in ("build-out", "fastener length"):
         _layers(question)
     elif topic == "marks on centre" and "spacing" in question.givens:
@@ -252,6 +254,17 @@ def _legs(question: Question) -> None:
     inches = len(legs) == len(heard.value) and all(leg.unit == "in" for leg in legs)
     if legs and inches and max(leg.value for leg in legs) > WIDEST_LEG:
         question.givens["lengths"] = replace(heard, value=tuple(Length(leg.value, "mm", leg.text) for leg in legs))
+
+
+def _coil(chart: Chart, question: Question) -> None:
+    """What a bend is said to be cut from is no leg of it: out of 24 in, a 1250 mm sheet."""
+    heard = question.givens.get("coil")
+    if heard is None or heard.end <= heard.start or not question.swaps:
+        return
+    start, end = places_of(chart, heard)
+    cut_from = chart.words[max(0, start - 1) : start] == ["outta"] or chart.words[max(0, start - 2) : start] == ["out", "of"]
+    if cut_from or not _COILS.isdisjoint(chart.words[end : end + 1]):
+        question.swaps = [swap for swap in question.swaps if "coil" in swap]
 
 
 def _layers(question: Question) -> None:
