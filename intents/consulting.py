@@ -21,6 +21,7 @@ from intents.question import Heard, Question, Reading
 from intents.reading import Dims
 from intents.searching import manner_of
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
+from intents.second_sums import AGREED_AND_SURE
 from intents.told_twice import other_way_round
 from solvers.quantities import Percent, Quantity, Ratio, Temperature, TemperatureChange
 from solvers.slots import Layer, Parameter
@@ -213,7 +214,7 @@ def _read_again(
     if question.topic == second_sums.TOPIC:
         if likely < (CERTAIN if said < SAID else MAYBE) or second.sure < SETTLED:
             return
-        question.lacking = int(second.sure < SUMMED or likely < MOSTLY or not said)
+        question.lacking = int(second.sure < SUMMED or (likely < MOSTLY and second.sure < AGREED_AND_SURE) or not said)
     elif unnamed and (likely < ALL_BUT_CERTAIN or turned):
         return
     elif question.whole:

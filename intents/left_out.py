@@ -23,12 +23,12 @@ from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import CUES as SUPERSEDED
 from intents.superseded import of_others, superseded
 from solvers.quantities import Length, Money, Quantity, Weight
+from solvers.sums import Sum
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
 KEPT = frozenset(
     "truck van shed yard garage barn trailer stacked leftover leftovers"
     " stock hand pile start cab lorry rack ready bucket basement loft".split()
-)
 )
 _HELPERS = frozenset(("helper", "helpers", "apprentice", "apprentices"))
 _GOODS = _HELPERS | frozenset(
@@ -94,8 +94,8 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
 
 def does_as_well(first: Question, less: Question) -> bool:
     """Whether a question is another with nothing more, and what it does without is told by another given."""
-    if less.topic != first.topic or not less.givens.keys() <= first.givens.keys():
-        return False
+    if less.topic != first.topic or not less.givens.keys() <= first.givens.keys() or isinstance(_sum_of(first), Sum):
+        return False  # a sum without one of its lengths is another
     gone, pair = first.givens.keys() - less.givens.keys(), {*_EITHER.get(first.topic, ())}
     return gone <= pair and (not gone or not pair.isdisjoint(less.givens))
 
@@ -107,6 +107,11 @@ def takes_less(chart: Chart, first: Question, less: list[Question]) -> bool:
         return False
     best.lacking = first.lacking
     return best.givens.keys() <= first.givens.keys()
+
+
+def _sum_of(question: Question) -> Any:
+    given = question.givens.get("sum")
+    return given.value if given is not None else None
 
 
 def no_price(chart: Chart, question: Question) -> bool:

@@ -262,6 +262,8 @@ def _of_its_own(line: Line, piece: Piece, unit: int, joint: str) -> bool:
 def _inches_unsaid(line: Line, piece: Piece) -> float:
     """How sure it is that a number after feet is the inches, when the word inches is not said."""
     after = line.words[piece.end]
+    if after in ("on", "over") and not _number_next(line, piece.end + 1):
+        return 0.6  # 38 ft 6 on the ramp wall
     if after in _OTHER_USES:
         return 0.6 if after == "in" and line.words[piece.end + 1] not in ("12", "twelve") else 0.3
     if _number_next(line, piece.end):

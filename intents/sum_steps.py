@@ -45,6 +45,8 @@ _EACH_TIME = frozenset("each every per a".split())
 _CUT_WORDS = frozenset("cut pass time go kerf slice".split())
 _TO_THE_SAW = frozenset("blade saw sawdust dust kerf".split())
 _TAKING = frozenset("the to for by in with my".split())
+_EATS = frozenset("eats eat takes take wastes loses".split())
+_CUTS = frozenset(("cuts", "passes"))
 MOST_KERF = Fraction(3, 8)  # in; the thickest blade there is
 FAR = 6  # words after a quantity that tell it is the saw's
 _IS = frozenset(("is", "of", "a", "an", "the", "at", "=", ":"))
@@ -195,8 +197,9 @@ def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
     """The length that is cut less all that is cut from it, and the saw's kerf where that is said."""
     words = reader.words
     kerf = next((step for step in steps if _is_kerf(words, step)), None)
-    others = [step for step in steps if step is not kerf]
-    if len(others) < 2:
+    told = next((step for step in steps if _counts_cuts(words, step)), None)  # an eighth in those two cuts
+    others = [step for step in steps if step is not kerf and step is not told]
+    if len(others) < 2 or (told is not None and kerf is None):
         return None
     if kerf is None and not _KERFS.isdisjoint(words) and not _no_kerf(words):
         return None
@@ -211,6 +214,8 @@ def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
         total = Sum(MINUS, total, step.found.part)
     if kerf is not None and kerf.found.part is not None:
         cuts = sum(_count(step.found.part) for step in cut)
+        if told is not None and told.found.part.value != cuts:  # type: ignore[union-attr]
+            return None
         total = Sum(MINUS, total, Sum(TIMES, Number(Fraction(cuts), "none", str(cuts)), kerf.found.part))
     return total
 
@@ -253,7 +258,13 @@ def _is_kerf(words: list[str], step: _Step) -> bool:
     named = after[0] in _KERFS and after[1] not in _IS
     named = named or (after[0] in ("for", "each", "per") and not _KERFS.isdisjoint(after))
     led = [word for word in words[max(0, step.start - 3) : step.start] if word not in _IS]
-    return named or (bool(led) and led[-1] in _KERFS) or _each_cut(words, step)
+    eaten = len(led) > 1 and led[-1] in _EATS and led[-2] in _KERFS | _TO_THE_SAW  # the saw eats 1/8
+    return named or (bool(led) and led[-1] in _KERFS) or eaten or _each_cut(words, step)
+
+
+def _counts_cuts(words: list[str], step: _Step) -> bool:
+    """Whether a number counts the cuts, and not what is cut."""
+    return isinstance(step.found.part, Number) and step.found.part.value.denominator == 1 and words[step.found.end] in _CUTS
 
 
 def _each_cut(words: list[str], step: _Step) -> bool:
