@@ -172,6 +172,10 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
         return []  # it lets something fall that was said: then double it
     if _cut_for_cut(parsed.value, told.question.givens[SLOT].value):
         return []
+    if told.sure == AGREED_AND_SURE and scaled(told.question.givens[SLOT].value) and not scaled(parsed.value):
+        # two pieces at 11 1/4: what was learned and the rules of the trade are two to one
+        question.givens.update(told.question.givens)
+        return []
     return [{**question.givens, **told.question.givens}]
 
 

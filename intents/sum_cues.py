@@ -15,8 +15,10 @@ JOINTS = frozenset("and then plus less minus with but".split())
 QUESTIONS = frozenset("what whats how where wheres".split())
 EACH = frozenset("each both either every per".split())
 ENDS = frozenset("end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts".split())
-ALL_ROUND = (("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"),
-             ("all", "around"), ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"))  # fmt: skip
+ALL_ROUND = (
+    ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
+    ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"),
+)  # fmt: skip
 AT = frozenset(("at", "of", "@", "o"))
 NO_THINGS = frozenset(
     "inches plus less minus this across takes gives makes wants needs gets eats swallows sits stands runs goes adds comes covers"
@@ -27,6 +29,7 @@ LABELS = frozenset(
     " bay shed block building".split()
 )  # before a small number: which one it is
 MOST_LABEL, MOST_PARTS = 31, 12
+PARTED = frozenset("equal even same".split())
 NOUNS = frozenset("runs laps reads drops stands covers".split())  # right after a number, more of them are things
 ORDINALS = frozenset("third fourth fifth sixth eighth".split())  # a third of it, or the third mark
 ALL_OF = frozenset("all the those these both".split())
@@ -140,6 +143,9 @@ class Line:
             after = [n for n, (start, _) in spans if start >= at + size and STOPS.isdisjoint(words[at:start])]
             if size and (before or after):
                 found.add(self._nearer(at, size, before[-1:], after[:1]))
+            elif words[at : at + 3] == ["both", "of", "them"]:
+                found.update([n for n, (_, end) in spans if end <= at][-1:])
+        found.update(n for n, (start, _) in spans if words[start - 1 : start] == ["both"])
         return found
 
     def _nearer(self, at: int, size: int, before: list[int], after: list[int]) -> int:
@@ -164,7 +170,8 @@ class Line:
     def _no_length(self, n: int) -> bool:
         """Whether a quantity is said by the way, or again, or is an ordinal: the third mark."""
         start, end = self.spans[n]
-        ordinal = end == start + 1 and self.words[start] in ORDINALS
+        word = self.words[start]
+        ordinal = end == start + 1 and (word in ORDINALS or (word[:1].isdigit() and word.endswith(("st", "nd", "rd", "th"))))
         return ordinal or self._remarked(n) or self._echoed(n)
 
     def _count(self, n: int) -> str:
@@ -177,6 +184,8 @@ class Line:
     def _labels(self, n: int, before: list[str], after: list[str]) -> bool:
         """Whether a number only says which of several: window 3 of 9, all three together."""
         last = before[-1] if before else ""
+        if n and last == "of" and self.spans[n - 1][1] == self.spans[n][0] - 1 and self._count(n - 1) == NOTHING:
+            return True  # door 3 of 5
         if last in LABELS and self.sizes[n] <= MOST_LABEL and after[:1] != ["at"]:
             return True
         return last in ALL_OF and (not after or after[0] in STOPS or after[0] in ("together", "put", "in")) and n > 0
@@ -187,7 +196,8 @@ class Line:
         shared = last in ("in", "into", "by") and (not SHARED.isdisjoint(before) or last == "into")
         over = last == "over" and not after[1:] and self.sizes[n] <= min(MOST_PARTS, self.sizes[n - 1] / 2)
         shared = shared or over
-        return DIVIDES if n and (shared or after[:1] == ["ways"]) and after[:1] != ["inches"] else ""
+        parts = len(after) > 1 and after[0] in PARTED and is_plural(after[1])  # five equal bits
+        return DIVIDES if parts or (n and (shared or after[:1] == ["ways"]) and after[:1] != ["inches"]) else ""
 
     def _times(self, n: int, before: list[str], after: list[str]) -> str:
         """How often the one before is taken: 7/8, four times; 1780, there's four of them; an eighth in those two cuts."""
@@ -229,7 +239,8 @@ class Line:
 
     def counts_things(self, n: int) -> bool:
         """Whether a number stands before things that it may count."""
-        return self.may[n] and bool(self.right[n][:1]) and is_plural(self.right[n][0])
+        first = self.right[n][:1]
+        return self.may[n] and bool(first) and (is_plural(first[0]) or first[0] in NOUNS)
 
 
 def is_plural(word: str) -> bool:

@@ -31,12 +31,12 @@ _SPENT = frozenset(
 _STOCK = frozenset("had of footer stick roll rope length board stock".split())
 _UP = frozenset("above over higher up onto atop past beyond farther further proud".split())
 _DOWN = frozenset("below under beneath underneath down hang hangs hung drop drops dropped dropping back buried".split())
-_DUG = frozenset("dug deep hole dig".split())
+_DUG = frozenset("dug dig hole trench pit".split())
 _TOTAL = frozenset(
     "total totals altogether combined sum stack stacked tally pile told lot thick thickness together build buildup all overall"
     " girth join joined whole outside".split()
 )
-_LEFT = frozenset("left remaining remains remain remainder leftover leftovers spare rest balance uncovered good".split())
+_LEFT = frozenset("left remaining remains remain remainder leftover leftovers spare rest balance uncovered good still".split())
 _INNER = frozenset("daylight clear between inside inner inbetween glass headroom gap air panel opening showing".split())
 _OUTER = frozenset("outside outer out overall".split())
 _PLAY = frozenset(
@@ -69,6 +69,8 @@ _VISIBLE = frozenset(
     "shows show showing covers cover coverage face weather exposed visible net exposure without joined end".split()
 )
 _SHOULD = frozenset("say should flush supposed wanted meant right".split())
+_VERBS = frozenset("be get have go come cut make take do know fit reach".split())
+_NAMING = frozenset("the a an of my head corner".split())
 _PIECES = frozenset("rip cut trim notch".split())
 _SHORT_OF, _LONG_BY = frozenset("short shy under".split()), frozenset("long over proud heavy strong".split())
 _EMPTY = frozenset("open space gaps gap clear clearance spare room overhang".split())
@@ -76,6 +78,8 @@ _HALF_WORDS = frozenset("half halve halved halves bisect halfway midway mid midp
 _MIDDLE = frozenset("middle centre center centred centered centreline".split())
 _STANDS_ON = frozenset("floor ground grass slab deck corner wall line footing subfloor datum bench finished".split())
 _BETWEEN_TWO = frozenset("tall height gap between opening big hole how step high freeboard".split())
+_SIDES = frozenset("casings architraves jambs stiles posts newels mouldings legs cheeks returns linings liners reveals".split())
+_NEEDED = frozenset("hole ro rough needed".split())
 _BOTTOM = frozenset(("bottom", "underside"))
 _BLANK = frozenset("sheet stock blank cut overall".split())
 _CENTRED = frozenset("centre center centred centered middle same equal evenly even dead equally".split())
@@ -135,7 +139,8 @@ def _difference(line: Line) -> Told | None:
     if not told.isdisjoint((_MORE | _AFTER.keys() | {"another"}) - {"with", "off", "short", "add"}):
         return None
     asks = line.asks
-    if asks.isdisjoint(("difference", "apart")) and ("how" not in asks or asks.isdisjoint(_APART)) and not _levels(line):
+    apart = not asks.isdisjoint(("difference", "apart", "distance")) or ("how" in asks and not asks.isdisjoint(_APART))
+    if not apart and not _levels(line):
         return None
     if not _levels(line) and any(not (_UP | _DOWN).isdisjoint(right) for right in line.right[:1]):
         return None
@@ -212,7 +217,7 @@ def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
         if sign is not None:
             return sign
     if not line.asks.isdisjoint(_TOTAL):
-        return int(line.asks.isdisjoint(_EMPTY))
+        return int(line.asks.isdisjoint(_EMPTY) and not (n < base and _from_to(line, base)))
     return -1 if not line.asks.isdisjoint(_INNER) else 0
 
 
@@ -221,11 +226,12 @@ def _by_word(line: Line, n: int, before: int) -> int:
     left, right = line.left[n], line.right[n]
     place = right[:1] == ["off"] and not _STANDS_ON.isdisjoint(right[1:4])
     first = _AFTER.get(right[0], 0) if right and not place else 0
-    if not _SHOULD.isdisjoint(line.said):
+    if not _SHOULD.isdisjoint(line.said) or left[-1:] == ["by"]:
         return _as_it_should(left, right)
     if first < 0 or right[:2] == ["out", "of"]:
         return -1
-    near = [word for word, after in pairwise([*left[-NEAR:], ""]) if after != "of" or word not in _PIECES]  # a rip of
+    near = [word for before, word, after in zip(["", *left], left, [*left[1:], ""], strict=False)
+            if word not in _PIECES or (after != "of" and before not in _NAMING)][-NEAR:]  # a rip of, the trim  # fmt: skip
     cues = [1 if word in _MORE else -1 for word in near if word in _MORE or word in _LESS]
     if cues:
         return cues[-1]
@@ -270,6 +276,8 @@ def _play(line: Line, n: int, base: int) -> int | None:
 
 def _floors(line: Line, n: int, base: int) -> int | None:
     """A floor that comes up takes off the door."""
+    if not line.beside(n).isdisjoint(_FLOORS) and not line.asks.isdisjoint(_FLOORS) and "off" in line.asks:
+        return 0  # off the floor that was, or that will be
     floor = not line.beside(n).isdisjoint(_FLOORS) and line.asks.isdisjoint(_FLOORS | _TOTAL)
     return -1 if floor and not line.asks.isdisjoint(_PIECE) else None
 
@@ -326,7 +334,8 @@ def _over_asked(line: Line, n: int) -> bool:
 def _from_to(line: Line, n: int) -> bool:
     """Whether a length is told from one thing to another."""
     clause = both(line.clause(n))
-    whole = "to" in clause and ("from" in clause or len(clause) <= SHORT_CLAUSE)
+    to = any(a == "to" and b not in _VERBS for a, b in pairwise([*clause, "the"]))
+    whole = to and ("from" in clause or len(clause) <= SHORT_CLAUSE)
     return whole or not {"between", "apart"}.isdisjoint(clause)
 
 
@@ -334,7 +343,9 @@ def _frame(line: Line, n: int, base: int) -> int | None:
     """Casings go on for the outside, stiles come off for the inside."""
     if line.beside(n).isdisjoint(_FRAME) and not line.twice(n):
         return None
-    outer = not line.asks.isdisjoint(_OUTER)
+    if not line.twice(n) and not _SIDES.isdisjoint(line.left[n][-2:]):
+        return 0  # the returns are 2 3/8: one of them, or both
+    outer = not line.asks.isdisjoint(_OUTER | _NEEDED)
     return 1 if outer else -1 if not line.asks.isdisjoint(_INNER) else None
 
 

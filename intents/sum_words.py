@@ -9,7 +9,8 @@ from solvers.sums import DIVIDED, MINUS, PLUS, TIMES
 # "what do you get adding 4 and 5": the verbs as they are bid.
 DOING = {
     "adding": "add", "subtracting": "subtract", "deducting": "deduct", "knocking": "knock", "dividing": "divide",
-    "splitting": "split", "multiplying": "multiply", "halving": "halve", "doubling": "double", "tripling": "triple",
+    "splitting": "split", "multiplying": "multiply", "halving": "halve", "bisect": "halve", "bisecting": "halve",
+    "doubling": "double", "tripling": "triple",
 }  # fmt: skip
 AGAIN = "again"  # what was done before is done once more; plus when nothing was
 # Operations as words, the longest first where one begins another; those in SIGNS are typed signs.
