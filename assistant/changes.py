@@ -10,7 +10,7 @@ from assistant import acts, replies
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, say_what_it_is
-from assistant.heard_all import unheard
+from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
@@ -253,7 +253,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
-        if not (more.givens or more.manner) or more.unplaced or _steep(more):
+        if not (more.givens or more.manner) or more.unplaced or _steep(more) or denied(wanted.rest, more.givens.values()):
             continue
         say_what_it_is(more, wanted.rest, last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):

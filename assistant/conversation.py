@@ -15,6 +15,7 @@ from assistant import acts, at_the_saw, changes, choices, context, from_last, he
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.goes_on import goes_on
+from assistant.heard_all import denied
 from assistant.idle import of_no_effect
 from assistant.last_in_unit import last_in_unit
 from assistant.marks_told import markable
@@ -25,6 +26,7 @@ from assistant.record import Record, blank, given_lines, listed, put_asked, put_
 from assistant.running import running
 from assistant.several import so_many, worked_out
 from assistant.speech import spoken
+from assistant.tail_clauses import look_past_remarks, state_of
 from assistant.told_round import look_past_story
 from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
@@ -83,8 +85,9 @@ class Conversation:
         """
         record = blank(text, via, self.job, file)
         self.points, self.alternatives, self.reads = Points(), alternatives, {}
-        waited, before = self.pending, self.last
+        waited, before, state = self.pending, self.last, state_of(self)
         self.take(record, text)
+        look_past_remarks(self, record, text, state)
         at_the_saw.go_on_at_the_saw(self, record, waited)
         if context.may_be_joined(self, record, text):
             asked = self.pending
@@ -129,7 +132,7 @@ class Conversation:
             return
         if so_many(self, record, text) or goes_on(self, record, text):
             return
-        questions = [question for question in reading.questions if question.score > 0]
+        questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)
         if self._acted_first(record, said, text, questions):
             return

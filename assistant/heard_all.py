@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import fields, is_dataclass
 from fractions import Fraction
 from typing import Any
 
+from intents.question import Heard
 from intents.talk import numbers_in
 from solvers.quantities import Length, Quantity
 from solvers.slots import Given
+
+_DENIED = re.compile(r"\bnot(?: (?:an?|the))?\s*$", re.IGNORECASE)
 
 
 def unheard(text: str, givens: Iterable[Given]) -> list[str]:
@@ -17,6 +21,11 @@ def unheard(text: str, givens: Iterable[Given]) -> list[str]:
     held = {size for given in givens for size in _sizes(given.value)}
     said = [row.value for row in numbers_in(text) if isinstance(row.value, Quantity)]
     return [f"{value.value} {value.unit}" for value in said if held.isdisjoint(_both(value))]
+
+
+def denied(text: str, heard: Iterable[Heard]) -> bool:
+    """Whether one of these numbers is what it is not: 6 inches, not 5."""
+    return any(_DENIED.search(text[: one.start]) for one in heard)
 
 
 def _sizes(value: Any) -> Iterator[tuple[Fraction, str]]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from enum import Enum
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
@@ -29,7 +30,8 @@ _PEOPLE = (
     r"|designer|engineer|neighbou?r|brother|dad|mum|mom|missus|yard|plans?|drawings?)"
 )
 _NOW = re.compile(
-    r"(?:\bso (?:we'?ll |let'?s |i'?ll |we |just )?(?:go|use|take|try|say|call it|make it)(?: with| for| to| at)?"
+    r"(?:\bso (?:we'?ll |let'?s |i'?ll |we |just )?(?:go|use|take|try|say|call it|make it"
+    r"|(?:do|run|work) (?:it|that)(?: out)? (?:again|over))(?: with| for| to| at)?"
     rf"|\b{_PEOPLE}(?: \w+)?(?: now)? (?:only |really |just )*"
     r"(?:wants?|needs?|would like|asks? for|prefers?|says? (?:i|we|it) (?:only |just )?needs?)"
     r"|\b(?:gone|went|goes|going|come|came|dropped|moved|bumped|it'?s|is|are) (?:up|down|back) to"
@@ -48,12 +50,15 @@ _AGAIN = re.compile(
     r"\b(?:so |and |now |then )*(?:at that|what (?:then|now|there|here)|how about (?:that|then|now)"
     r"|where does that (?:leave|put) (?:me|us)"
     r"|what (?:does|would|will) (?:that|it) (?:make(?: it)?|be|come to|do(?: to it)?)(?: now| then)?"
-    r"|what'?s that(?: come to| make)?(?: now| then)?)\W*$",
+    r"|what'?s (?:that|it)(?: come to| make)?(?: now| then)?)\W*$",
     re.IGNORECASE,
 )
 _WANTS = re.compile(
-    rf"\b{_PEOPLE}(?:'d| would| really| now| only)* (?:wants?|wanted|likes?|prefers?|asked for|is after)\b(?! to)", re.IGNORECASE
+    rf"\b{_PEOPLE}(?:'d| would| really| now| only| (?:does|do) ?n[o'’]t)* (?:wants?|wanted|likes?|prefers?|asked for|is after)"
+    r"\b(?! to)",
+    re.IGNORECASE,
 )
+_BY = re.compile(r"\W*(?:by|x|×)\W*", re.IGNORECASE)
 _SO_MANY_MORE = re.compile(r"\b(?:more (?!than\b)[a-z]+|extra [a-z]+|left|spare)\W*$", re.IGNORECASE)  # I need 2 more boards
 _GONE_TO = re.compile(r"\b(?:gone|went|come|dropped|moved) (?:up|down|back) to\b", re.IGNORECASE)
 _FORGOT = re.compile(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
@@ -126,6 +131,8 @@ def _new_number(text: str, last: Asked) -> Place | None:
     led = led or [place for place in places if holds_now(text, place, last)]
     asked = bool(_AGAIN.search(text))
     fresh = [place for place in places if unheard(text[place.start : place.end], last.givens.values())]
+    if any(_BY.fullmatch(text[one.end : other.start]) for one, other in pairwise(places)):
+        return None  # 9 foot by 12: two sizes, though one was given before
     if not fresh or not (led or asked) or len({place.value.value for place in fresh}) != 1:
         return None
     whole = [place for place in fresh if place.value.unit != "none"]

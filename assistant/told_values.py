@@ -86,6 +86,11 @@ _ELSEWHERE = re.compile(
     re.IGNORECASE,
 )
 _ASKS = re.compile(r"\b(?:how|what|what's|whats|which|where|can|could|will|does|do|is it|are they)\b", re.IGNORECASE)
+_ASKED_AGAIN = re.compile(
+    r"\s*[,;.]\s*(?:and |so |then |now )*what(?:['’]s| is| would| will| does)? (?:that|it|this)(?: one)?"
+    r"(?: (?:be|come to|make|do|then|now|here))*\W*$",
+    re.IGNORECASE,
+)
 _AGAIN = re.compile(r"\bwhat (?:then|now|there|here)\W*$", re.IGNORECASE)  # asks the question before again
 _ANOTHER_ONE = re.compile(
     r"\bone (?:that['’]?s|that is)\b|\b(?:other|next|long|short|back|front) one\b"
@@ -94,6 +99,7 @@ _ANOTHER_ONE = re.compile(
 )
 _HAS = re.compile(r"(?:['’]s|['’]ve|\bhas|\bhave|\bis)\s*$", re.IGNORECASE)  # it's opened up to 101
 _CLOCK = re.compile(r"\b(?:it|that)['’]?s?\W+(?:is |gone |only |nearly )*\d+ (?:now|already|o'?clock|gone)\b", re.IGNORECASE)
+_BY = re.compile(r"(?<=[\w'\"])\s*(?:\bby\b|\bx\b|×)\s*(?=[\w])", re.IGNORECASE)
 _JOINS = re.compile(r"\s*(?:by|x|×|and|,|on|with|to)\s*", re.IGNORECASE)
 
 
@@ -211,6 +217,7 @@ def times(new: Quantity, old: Quantity) -> float:
 
 def told_anew(text: str, last: Asked) -> Question | None:
     """The last question with what a line of hardly more than numbers tells anew: 46 boards; 18 and 70."""
+    text = _ASKED_AGAIN.sub("", text)
     places = places_of(text)
     if any(isinstance(given.value, tuple) for given in last.givens.values()):
         return None
@@ -230,12 +237,18 @@ def _both(text: str, places: list[Place], last: Asked) -> Question | None:
     lead = _after_interjection(_clause(text, places[0])) if "," in lead else lead
     told = _TELLS.search(lead)
     subject = [token.text for token in tokenize(lead[: told.start()])] if told else []
-    fine = not lead.strip() or subject[-1:] == ["it"] or (told and _of_the_job(subject, last)) or _LETS.fullmatch(lead)
+    fine = not lead.strip() or subject[-1:] == ["it"] or (told and (_of_the_job(subject, last) or _shaped_alike(text, last))) or _LETS.fullmatch(lead)
     if len(asked) != 2 or not joined or not fine or any(not words or words not in said for _, words in asked):
         return None
     asked.sort(key=lambda one: said.find(one[1]))
     heard = {name: in_its_place(text, place, name, last) for place, (name, _) in zip(places, asked, strict=True)}
     return Question(last.topic.name, {name: one for name, one in heard.items() if one}, 1.0) if all(heard.values()) else None
+
+
+def _shaped_alike(text: str, last: Asked) -> bool:
+    """Whether two numbers are said as the two of the question before were, one by the other: the landing is 9 foot by 12."""
+    told, before = (list(_BY.finditer(line)) for line in (text, last.text))
+    return len(told) == len(before) == 1
 
 
 def in_its_place(text: str, place: Place, name: str, last: Asked) -> Heard | None:

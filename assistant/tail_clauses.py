@@ -1,0 +1,119 @@
+"""A line with reasons and remarks round it: "how did you get that, because the old fella says you halve it".
+
+Where a line came to nothing, and without the clauses that only say why, or what somebody thinks of it, it is an answer, a value
+to keep, or a line about the answer before, it is that. A clause with a number in it, or one that asks or names what a topic
+goes by, is never left out; but a number that was given before and is told of another thing ("it's the other wing that's
+thirteen") puts nothing in.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from assistant.heard_all import unheard
+from assistant.record import Record, blank
+from assistant.told_round import KEPT
+from intents.elsewhere import outside_of
+from intents.matcher import read_as
+from intents.talk import numbers_in
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked, Pending
+
+State = tuple[object, ...]
+LONGEST = 400  # characters of a line that is looked at so
+TOLD = frozenset(("remember", "recall", "explain", "review"))  # talk that a line may be without its remarks
+_WHO = (
+    r"(?:i|we|he|she|they|you|it|that|this|there|somebody|someone|nobody|everybody"
+    r"|(?:the|my|our|his|her|your) (?:\w+ ){0,2}?(?:lads?|fella|fellas|fellow|guys?|man|men|boss|owner|wife|husband|helper|crew"
+    r"|yard|brother|dad|mate|kid|kids|weather|light|truck|rain|wind|day))"
+)
+_REASON = re.compile(r"(?:\s*[,;:.–—-]\s*|\s+)(?:and )?(?:because|cause|'cause|since|seeing (?:as|that)|being as)\s+.*$", re.I | re.S)
+_REMARK = re.compile(rf"\s*[,;.–—]\s*(?:and |but |so |for |as |though |while )?{_WHO}(?:'\w+)?\b[^,;]*\W*$", re.I)
+_BETWEEN = re.compile(r"\s*,\s*(?:which|who|whose)\b[^,;?]*,\s*", re.I)
+_SAY = re.compile(rf"\s*,\s*(?:so |or so )?{_WHO} (?:says?|said|reckons?|thinks?|tells? me|told me|guess)\s*,\s*", re.I)
+_OTHER = re.compile(r"\s*[,;.–—]\s*(?:it's|its|it is|that's|that is|and|the)\b[^,;]*\bother\b[^,;]*\W*$", re.I)
+_LEAD = re.compile(r"^[^?]*[,;.–—]\s*(?=(?:so |and )?(?:what|which|how|when|did|have|remind|read|tell)\b[^,;]*$)", re.I)
+_DO_AGAIN = re.compile(r"\s*[,;.–—]\s*(?:so )?(?:do|run|work|try|give me) (?:it|that|them)(?: out)? (?:again|over)(?: (?:with|for|at|on) [^,;]+)?\W*$", re.I)
+_ASKS = re.compile(
+    r"\?|\b(?:how|what|what's|whats|which|need|want|wants|where|can|could|would|should|give|tell|work|figure|make|use|try|check)\b",
+    re.I,
+)
+_TURNS = re.compile(r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I)
+
+
+def state_of(c: Conversation) -> State:
+    """What a line may change of a conversation, besides the values of the job."""
+    return c.pending, c.last, c.points, c.just_kept, c.statements
+
+
+def look_past_remarks(c: Conversation, record: Record, text: str, before: State) -> None:
+    """Take a line that came to nothing without its reasons and remarks, where it is whole without them."""
+    if record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or outside_of(text) is not None:
+        return
+    after = state_of(c)
+    for less, left in _shorter(text, before[1]):  # type: ignore[arg-type]
+        _put_back(c, before)
+        trial = blank(text, record["via"], c.job, record["file"])
+        c.take(trial, less)
+        if _good(c, trial, left):
+            record.update({name: value for name, value in trial.items() if name not in KEPT})
+            if trial["outcome"] == "answered" and c.last is not None:
+                c.last.record = record
+            return
+    _put_back(c, after)
+
+
+def _put_back(c: Conversation, state: State) -> None:
+    c.pending, c.last, c.points, c.just_kept, c.statements = state  # type: ignore[assignment]
+
+
+def _good(c: Conversation, trial: Record, left: str) -> bool:
+    """Whether the shorter line came to something, and what was left out says nothing of that."""
+    if trial["outcome"] == "noted":
+        return trial["topic"] in TOLD
+    if trial["outcome"] != "answered" or trial["topic"] not in c.topics:
+        return False
+    return not read_as(left, trial["topic"], c.parameters).givens
+
+
+def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:
+    """The line without what may be left out, and that; the least first."""
+    inner = text
+    for clause in (_SAY, _BETWEEN):
+        found = clause.search(inner)
+        if found and _idle(found[0]):
+            inner = f"{inner[: found.start()]} {inner[found.end() :]}"
+    if inner != text:
+        yield inner, ""
+    for clause in (_REASON, _REMARK, _OTHER):
+        found = clause.search(inner)
+        idle = found is not None and found.start() > 0
+        idle = idle and (_told_before(found[0], last) if clause is _OTHER and found else _idle(found[0] if found else ""))
+        if found is not None and idle:
+            yield inner[: found.start()], "" if clause is _OTHER else found[0]
+    again = _DO_AGAIN.search(inner)
+    if again is not None and again.start() > 0 and _said_before(again[0], inner[: again.start()]):
+        yield inner[: again.start()], ""
+    lead = _LEAD.match(inner)
+    if lead is not None and _idle(lead[0]):
+        yield inner[lead.end() :], lead[0]
+
+
+def _idle(clause: str) -> bool:
+    """Whether a clause holds no number, asks nothing and turns nothing round."""
+    return not (numbers_in(clause) or _ASKS.search(clause) or _TURNS.search(clause))
+
+
+def _said_before(clause: str, line: str) -> bool:
+    """Whether each number of a clause was said in the line before it."""
+    said = {row.value for row in numbers_in(line)}
+    return all(row.value in said for row in numbers_in(clause))
+
+
+def _told_before(clause: str, last: Asked | None) -> bool:
+    """Whether all numbers of a clause about another thing are of the question before: they hold there, and no longer here."""
+    return last is not None and bool(numbers_in(clause)) and not unheard(clause, last.givens.values())
