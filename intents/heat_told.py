@@ -26,6 +26,9 @@ HEAT = "thermal movement"
 STUFF = {HEAT: "material", "end gap": "material", "wood movement": "species"}
 _NOT = frozenset("not no isn't wasn't never".split())
 _OLD = frozenset("was were old used old-style existing previous last".split())
+_SEVERAL_KINDS = frozenset("cedar oak fir birch".split())  # of which one is white, red, yellow …
+_IN_PLACE = frozenset("so it's its instead now rather got using went we're i'm".split())
+_NOT_TO_BE_HAD = frozenset("gone couldn't can't cannot out dear dearer scarce none ran rotten rotted sold".split())
 _PUT_RIGHT = frozenset("no sorry wait rather actually scratch nope correction".split())
 _ON = frozenset("on onto over to against into with behind under beside between in off and".split())
 _ARTICLES = frozenset("the a an my some our".split())
@@ -65,6 +68,11 @@ def _one_material(chart: Chart, question: Question, topics: Topics) -> None:
     """Of two materials the one that is left by the words; where both are, both ways go on."""
     name = STUFF[question.topic]
     told = _materials(chart, name)
+    if name in question.givens and _of_another_kind(chart.words, told):
+        del question.givens[name]  # larch you couldn't get, so it's cedar: which cedar, it asks
+        question.missing = [*question.missing, name]
+        question.swaps = []
+        return
     if len({choice for _, _, choice in told}) < 2 or name not in question.givens:
         return
     left = [each for each in told if _asked_of(chart.words, each)]
@@ -76,6 +84,14 @@ def _one_material(chart: Chart, question: Question, topics: Topics) -> None:
     question.swaps = [{**swap, name: heard[0]} for swap in question.swaps] if len(heard) == 1 else [
         {**question.givens, name: other} for other in heard[1:]
     ]  # fmt: skip
+
+
+def _of_another_kind(words: list[str], told: list[Told]) -> bool:
+    """Whether a wood that may be several comes in place of the one that is named: larch you couldn't get, so it's cedar."""
+    first = max((end for _, end, _ in told), default=len(words))
+    named = {at for start, end, _ in told for at in range(start, end)}
+    kinds = [at for at in range(first, len(words)) if words[at] in _SEVERAL_KINDS and at not in named]
+    return any(not _IN_PLACE.isdisjoint(words[max(first, at - _REACH) : at]) for at in kinds)
 
 
 def _materials(chart: Chart, name: str) -> list[Told]:
@@ -99,6 +115,9 @@ def _not_meant(words: list[str], told: list[Told], n: int) -> bool:
         between = words[end : told[n + 1][0]]
         if not _PUT_RIGHT.isdisjoint(between) or between[-2:] == ["i", "mean"] or between[-2:] == ["make", "that"]:
             return True
+        led = words[max(end, told[n + 1][0] - _REACH) : told[n + 1][0]]
+        if not (_IN_PLACE.isdisjoint(led) or _NOT_TO_BE_HAD.isdisjoint(words[max(0, start - _REACH) : start] + between)):
+            return True  # heart pine's gone, I'm using loblolly
     before = [word for word in up_to_stop(words[max(0, start - _REACH) : start][::-1]) if word not in _ARTICLES]
     if before[:1] and (before[0] in _NOT or before[:2] in (["of", "instead"], ["than", "rather"])):
         return True
