@@ -21,7 +21,7 @@ from intents.talk import numbers_in
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
-    from assistant.pending import Asked, Pending
+    from assistant.pending import Asked
 
 State = tuple[object, ...]
 LONGEST = 400  # characters of a line that is looked at so
@@ -31,18 +31,26 @@ _WHO = (
     r"|(?:the|my|our|his|her|your) (?:\w+ ){0,2}?(?:lads?|fella|fellas|fellow|guys?|man|men|boss|owner|wife|husband|helper|crew"
     r"|yard|brother|dad|mate|kid|kids|weather|light|truck|rain|wind|day))"
 )
-_REASON = re.compile(r"(?:\s*[,;:.–—-]\s*|\s+)(?:and )?(?:because|cause|'cause|since|seeing (?:as|that)|being as)\s+.*$", re.I | re.S)
+_REASON = re.compile(
+    r"(?:\s*[,;:.–—-]\s*|\s+)(?:and )?(?:because|cause|'cause|since|seeing (?:as|that)|being as)\s+.*$", re.I | re.S
+)
 _REMARK = re.compile(rf"\s*[,;.–—]\s*(?:and |but |so |for |as |though |while )?{_WHO}(?:'\w+)?\b[^,;]*\W*$", re.I)
 _BETWEEN = re.compile(r"\s*,\s*(?:which|who|whose)\b[^,;?]*,\s*", re.I)
 _SAY = re.compile(rf"\s*,\s*(?:so |or so )?{_WHO} (?:says?|said|reckons?|thinks?|tells? me|told me|guess)\s*,\s*", re.I)
 _OTHER = re.compile(r"\s*[,;.–—]\s*(?:it's|its|it is|that's|that is|and|the)\b[^,;]*\bother\b[^,;]*\W*$", re.I)
 _LEAD = re.compile(r"^[^?]*[,;.–—]\s*(?=(?:so |and )?(?:what|which|how|when|did|have|remind|read|tell)\b[^,;]*$)", re.I)
-_DO_AGAIN = re.compile(r"\s*[,;.–—]\s*(?:so )?(?:do|run|work|try|give me) (?:it|that|them)(?: out)? (?:again|over)(?: (?:with|for|at|on) [^,;]+)?\W*$", re.I)
+_DO_AGAIN = re.compile(
+    r"\s*[,;.–—]\s*(?:so )?(?:do|run|work|try|give me) (?:it|that|them)(?: out)? (?:again|over)"
+    r"(?: (?:with|for|at|on) [^,;]+)?\W*$",
+    re.I,
+)
 _ASKS = re.compile(
     r"\?|\b(?:how|what|what's|whats|which|need|want|wants|where|can|could|would|should|give|tell|work|figure|make|use|try|check)\b",
     re.I,
 )
-_TURNS = re.compile(r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I)
+_TURNS = re.compile(
+    r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I
+)
 
 
 def state_of(c: Conversation) -> State:

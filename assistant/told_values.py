@@ -237,7 +237,8 @@ def _both(text: str, places: list[Place], last: Asked) -> Question | None:
     lead = _after_interjection(_clause(text, places[0])) if "," in lead else lead
     told = _TELLS.search(lead)
     subject = [token.text for token in tokenize(lead[: told.start()])] if told else []
-    fine = not lead.strip() or subject[-1:] == ["it"] or (told and (_of_the_job(subject, last) or _shaped_alike(text, last))) or _LETS.fullmatch(lead)
+    known = told and (_of_the_job(subject, last) or _shaped_alike(text, last))
+    fine = not lead.strip() or subject[-1:] == ["it"] or known or _LETS.fullmatch(lead)
     if len(asked) != 2 or not joined or not fine or any(not words or words not in said for _, words in asked):
         return None
     asked.sort(key=lambda one: said.find(one[1]))

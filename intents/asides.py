@@ -13,7 +13,9 @@ _CALLERS = frozenset(
     "quitting opens back rain shuts dark done finished ready delivering delivers".split()
 )
 _AT = frozenset("at by around before after until till".split())
-_COMERS = frozenset("rain rains snow truck lorry boss tide sun crew inspector kids wife owner he she they it's delivery bus".split())
+_COMERS = frozenset(
+    "rain rains snow truck lorry boss tide sun crew inspector kids wife owner he she they it's delivery bus".split()
+)
 _COMES = frozenset("comes come starts start begins gets".split())  # the rain comes at three and
 _CALLS, _BY = frozenset("ring call phone".split()), frozenset("by before after until till".split())  # if I ring before ten
 _WHO = frozenset("us them those these it".split())

@@ -42,8 +42,8 @@ def _asks_fastener(words: Sequence[str]) -> bool:
     for at, word in enumerate(words):
         if word not in _FASTENERS:
             continue
-        before = words[max(0, at - 1) : at]
-        if words[at + 1 : at + 2] == ["length"] or not _ASKED.isdisjoint(before) or words[max(0, at - 3) : at] == ["how", "long", "a"]:
+        asked = not _ASKED.isdisjoint(words[max(0, at - 1) : at]) or words[max(0, at - 3) : at] == ["how", "long", "a"]
+        if asked or words[at + 1 : at + 2] == ["length"]:
             return True
     return False
 

@@ -51,7 +51,8 @@ _ASIDE = tuple(
     tuple(lead.split())
     for lead in (
         "not counting|never mind|never mind about|forget|forget about|forgetting|ignore|ignoring|not including|leave out"
-        "|leaving out|let alone|excluding|discounting|don't count|not bothering with|don't bother with|don't worry about|not allowing for"
+        "|leaving out|let alone|excluding|discounting|don't count|not bothering with|don't bother with|don't worry about"
+        "|not allowing for"
     ).split("|")
 )
 _ARTICLES = frozenset("the that my a an our any this your its".split())

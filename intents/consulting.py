@@ -84,7 +84,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             top.swaps += second_sums.otherwise(chart, phrases, model, top)
         known = not top.swaps and _all_learned(top, model)
         _other_roles(chart, phrases, top, topics, other_roles if known else lambda topic: None)
-        if best == OUTSIDE and likely[best] >= (CERTAIN if top.score >= PLAINLY else ELSEWHERE) and not _holds_so_much(chart, top):
+        most = CERTAIN if top.score >= PLAINLY else ELSEWHERE
+        if best == OUTSIDE and likely[best] >= most and not _holds_so_much(chart, top):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
             top.lacking = 1
@@ -104,7 +105,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
 
 
 def _holds_so_much(chart: Chart, top: Question) -> bool:
-    """Whether it is asked in litres what a channel of three sizes holds, most such lines being of paint; or two sides' diagonal."""
+    """Whether it is asked in litres what a channel of three sizes holds, most such lines being of paint; or a diagonal."""
     if top.topic == "square check":
         return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
     return top.topic == "water in a channel" and "held_in" in top.givens

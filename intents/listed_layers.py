@@ -32,7 +32,8 @@ _ROLES = frozenset(
     "door wall roof gable of more less plus minus times and or by showing lands percent into coil legs leg hem drop rise "
     "run bevel radius square wood plate stick sticks stock drip kick kickout flange return lip up down sizes each courses "
     "course joint bead diagonal out back under between minimum min least max bigger smaller longer shorter wider gaps off "
-    "past all altogether combined thread threads wanted purchase grab draw shank head heads pilot bit drill washer washers twice".split()
+    "past all altogether combined thread threads wanted purchase grab draw shank head heads pilot bit drill washer washers"
+    " twice".split()
 )
 _THICK = frozenset(("of", "thick", "a"))
 _NAME_ENDS = frozenset(

@@ -188,36 +188,41 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     chart = less or chart
     rather(chart, reading)
     for question in reading.questions:
-        per_what(chart, question)
-        spliced(chart, question)
+        _put_right(chart, question, topics.get(question.topic, ()))
         if question.complete:
-            only_way(chart, question)
-            gable_over(chart, question)
-            put_over(chart, question)
-            each_long(question)
-            waste_in_it(chart, question, topics.get(question.topic, ()))
-            in_squares(chart, question)
-            run_told(chart, question)
-            around(chart, question)
-            overhang_aside(chart, question)
-            not_across(chart, question)
-            take_back(chart, question)
-            of_another(chart, question)
-            if turned := crossed(question, topics.get(question.topic, ())):
-                question.swaps = [turned]
-        if question.complete:
-            doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
-            doubts = doubts or amounts_in_doubt(chart, question)
-            doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
-            other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
-            other = other or asked_instead(chart, question)
-            question.unplaced, question.lacking = doubts, question.lacking or int(other)
-            if not doubts:
-                layers_gone(chart, question)
-                held_in(chart, question)
+            _doubt(chart, phrases, question)
     first = {question.topic: question for question in reversed(reading.questions)}
     reading.questions = [question for question in reading.questions if first[question.topic] is question]
     return reading
+
+
+def _put_right(chart: Chart, question: Question, parameters: tuple[Parameter, ...]) -> None:
+    """What can be only one way, in a question that lacks nothing."""
+    per_what(chart, question)
+    spliced(chart, question)
+    if not question.complete:
+        return
+    for once_whole in (only_way, gable_over, put_over):
+        once_whole(chart, question)
+    each_long(question)
+    waste_in_it(chart, question, parameters)
+    for once_whole in (in_squares, run_told, around, overhang_aside, not_across, take_back, of_another):
+        once_whole(chart, question)
+    if turned := crossed(question, parameters):
+        question.swaps = [turned]
+
+
+def _doubt(chart: Chart, phrases: Phrases, question: Question) -> None:
+    """What a question that lacks nothing is asked about all the same; layers that go are taken out of one that is in no doubt."""
+    doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
+    doubts = doubts or amounts_in_doubt(chart, question)
+    doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
+    other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
+    other = other or asked_instead(chart, question)
+    question.unplaced, question.lacking = doubts, question.lacking or int(other)
+    if not doubts:
+        layers_gone(chart, question)
+        held_in(chart, question)
 
 
 def _without_remarks(

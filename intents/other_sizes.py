@@ -223,7 +223,8 @@ _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "ladder footing": _ladder,
     "dew point": _no_length,
     "frost tonight": _no_length,
-} | dict.fromkeys(building_long.TOPICS, building_long.building_long)
+    **dict.fromkeys(building_long.TOPICS, building_long.building_long),
+}
 _NO_LENGTH = frozenset(("dew point", "frost tonight"))
 _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
 _CUES = {

@@ -46,7 +46,8 @@ def level_told(chart: Chart, question: Question) -> None:
         if level and name == "slope" and "run" not in question.givens:
             _move(question, "slope", "run")
             return
-        if not level and name != "slope" and "slope" not in question.givens and _leans(chart.words[max(0, start - _REACH) : start]):
+        leans = not level and _leans(chart.words[max(0, start - _REACH) : start])
+        if leans and name != "slope" and "slope" not in question.givens:
             _move(question, name, "slope")
 
 
@@ -70,7 +71,8 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
     if LEANERS.isdisjoint(words) or not _SUMS.isdisjoint(words) or not _asks_long(words):
         return
     others = {question.topic for question in questions}
-    if first is not None and (first.topic not in (SUM, TRIANGLE) or (first.topic == TRIANGLE and first.whole and len(others) < 2)):
+    known = first is not None and first.topic == TRIANGLE and first.whole and len(others) < 2
+    if known or (first is not None and first.topic not in (SUM, TRIANGLE)):
         return
     told = _out_up(chart)
     places = {p.name: p for p in topics[TRIANGLE]}
