@@ -123,6 +123,8 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
     if reading.kind in ("number", "plural"):
         nth = kind is Length and ORDINAL.fullmatch(text) is not None  # the 5th one up
         return None if nth else _bare(reading, parameter, text, cued)
+    if text == "no" and kind is Length and parameter.slot.above is not None:
+        return None  # no lap over the gutter: no rise
     if kind is Area and reading.kind == "length":
         return _plain_feet(reading, parameter, text, cued)
     values = [_as(value, kind, text) for value in (reading.value, *reading.also)]
