@@ -21,12 +21,16 @@ from intents.listed_totals import THEM
 from intents.no_layers import is_no_layer, speaks_of_some
 from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
+from intents.timber_names import section, timber
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
 LADDER, SAW, TRIM, STOCK, SIDE, EXTENDS = "ladder saw trim stock side extends".split()
 SPACING, EXTENT, LONG, COUNTED, NOMINAL, TOOL, LEVEL = "spacing extent long counted nominal tool level".split()
 WALL, LAYER, FACE, WRAP, APART, AGAIN, LAP, LUMBER, LEGS = "wall layer face wrap apart again lap lumber legs".split()
+TIMBER = "timber"
+SECTION = "section"
+_WOODS, _NAMED = (LUMBER, TIMBER), (NOMINAL, SECTION)
 SHEET, _STEPS = "sheet", frozenset("step steps cards soakers".split())
 _NOMINAL_THICK, _NOMINAL_WIDE = (1, 2, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in; by what lumber is called
 _BENT = frozenset("flashing z cap bend pan drip metal profile".split())
@@ -89,11 +93,12 @@ _TAKEN_OFF = frozenset((
 ))  # fmt: skip
 _PASSED = (
     dict.fromkeys(_TAKEN_OFF, frozenset((LADDER,)))
-    | dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, TOOL, LEVEL, LAYER, FACE)))
-    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, LUMBER, STOCK, TOOL, LAYER, SPACING, WRAP)))
+    | dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, *_NAMED, *_WOODS, TOOL, LEVEL, LAYER, FACE)))
+    | dict.fromkeys(_LINES, frozenset((LADDER, SAW, *_WOODS, STOCK, TOOL, LAYER, SPACING, WRAP)))
     | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING, APART)))
     | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
     | {
+        "right triangle": frozenset((TIMBER,)),
         "ladder footing": frozenset((LADDER, EXTENDS)),
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "bent flashing": frozenset((LEGS,)),
@@ -110,7 +115,7 @@ _PASSED = (
         "wood movement": frozenset((SPACING, APART, LONG, LAP)),
         "air gap": frozenset((SPACING, APART, NOMINAL, LUMBER, WALL)),
         "end cut along the rake": frozenset((LADDER, SAW, STOCK, EXTENT)),
-        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, NOMINAL, LUMBER, SIDE, TOOL, LEVEL, FACE)),
+        "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, *_NAMED, *_WOODS, SIDE, TOOL, LEVEL, FACE)),
     }
 )
 _SAWN, _LED = frozenset("cut ripped made milled planed sawn".split()), 5
@@ -203,6 +208,12 @@ def _tied(chart: Chart) -> Iterator[Tied]:
                 break
             if _lumber(chart, reading):
                 yield Tied(LUMBER, start, reading.end)
+                break
+            if timber(chart, reading):
+                yield Tied(TIMBER, start, reading.end)
+                break
+            if section(words, reading):
+                yield Tied(SECTION, start, reading.end)
                 break
             if reading.kind == "dims" and not _STEPS.isdisjoint(chart.words[reading.end : reading.end + 2]):
                 yield Tied(SHEET, start, reading.end)  # 8x8 steps

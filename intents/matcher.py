@@ -16,6 +16,7 @@ from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
 from intents.asked_instead import asked_instead
+from intents.bay_told import bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.consulting import OUTSIDE, consult
@@ -25,6 +26,7 @@ from intents.crossed import crossed
 from intents.each_leg import each_leg
 from intents.each_long import each_long
 from intents.features import of_sentence
+from intents.gable_of_what import gable_of_what
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.held_in import held_between, held_in
@@ -36,6 +38,7 @@ from intents.lists import KINDS
 from intents.lumber_told import lumber_told
 from intents.measures import broken_number
 from intents.movement_told import movement_told
+from intents.named_later import named_later
 from intents.neighbours import cut_off
 from intents.not_across import not_across
 from intents.of_both import of_both
@@ -103,7 +106,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up,
+    each_leg, out_and_up, named_later,
 )  # fmt: skip
 
 
@@ -202,7 +205,7 @@ def _put_right(chart: Chart, question: Question, parameters: tuple[Parameter, ..
     spliced(chart, question)
     if not question.complete:
         return
-    for once_whole in (only_way, gable_over, put_over):
+    for once_whole in (only_way, bay_told, gable_over, put_over):
         once_whole(chart, question)
     each_long(question)
     waste_in_it(chart, question, parameters)
@@ -218,7 +221,7 @@ def _doubt(chart: Chart, phrases: Phrases, question: Question) -> None:
     doubts = doubts or amounts_in_doubt(chart, question)
     doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
     other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
-    other = other or asked_instead(chart, question)
+    other = other or asked_instead(chart, question) or gable_of_what(chart, question)
     question.unplaced, question.lacking = doubts, question.lacking or int(other)
     if not doubts:
         layers_gone(chart, question)

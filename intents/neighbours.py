@@ -101,7 +101,8 @@ def _lost_whole(chart: Chart, phrases: Phrases, i: int) -> bool:
 
 def known(phrases: Phrases, word: str) -> bool:
     """Whether a word means something here, or is none that a number could have been."""
-    return not word.isalpha() or any(word in words for words in (phrases.vocabulary, phrases.ordinary, phrases.fillers, LIGHT))
+    meant = (phrases.vocabulary, phrases.ordinary, phrases.fillers, LIGHT, _TENS_ON)
+    return not word.isalpha() or any(word in words for words in meant)
 
 
 def _garbled(chart: Chart, phrases: Phrases, i: int) -> bool:

@@ -241,4 +241,5 @@ _CUES = {
     "ladder footing": _BESIDES | _HIGH | _BEYOND,
     "dew point": _ANY_LENGTH,
     "frost tonight": _ANY_LENGTH,
-} | dict.fromkeys(building_long.TOPICS, building_long.CUES)
+    **dict.fromkeys(building_long.TOPICS, building_long.CUES),
+}

@@ -24,6 +24,7 @@ _AM = frozenset(("i'm", "im", "he's", "she's"))
 _IS_NOW = frozenset("and now years this".split())
 _PEOPLE = frozenset("lad kid boy apprentice son nephew grandson".split())
 _KILOS = frozenset("kilos kilo kg kgs pounds lb lbs stone".split())
+_YEARS, _GONE = frozenset(("year", "years")), frozenset(("old", "ago"))
 _AGED = _ENDS - {"."} | frozenset("now years".split())
 _LASTS = frozenset("going on here up running out working it".split())
 _EACH, _SPANS = frozenset(("a", "an", "per")), frozenset("day week hour shift month minute".split())
@@ -39,6 +40,8 @@ def of_time_or_people(words: Sequence[str], at: int, value: float) -> bool:
     before = words[at - 1] if at else ""
     if FIRST_YEAR <= value <= LAST_YEAR and words[at].isdecimal():
         return _year(words, at)
+    if words[at + 1] in _YEARS and words[at + 2] in _GONE:
+        return True  # thirty years old
     if before in _AM and (words[at + 1] in _KILOS or (YOUNGEST <= value <= OLDEST and words[at + 1] in _AGED)):
         return True
     if before in _PEOPLE and YOUNGEST <= value <= OLDEST and words[at].isdecimal() and words[at + 1] in _IS_NOW:

@@ -1,0 +1,50 @@
+"""What a timber or a trim is called by its section: a 4x4, out of a two by six, the skirt is five quarter by six.
+
+It measures nothing that is asked of: an angle has no section, and a brace has two legs besides what it is cut from.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from intents.chart import Chart
+from intents.reading import Dims, Reading
+from intents.remarks import ENDS
+from solvers.quantities import Number
+
+_THICK, _WIDE = (1, 2, 3, 4, 6, 8, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in
+_TIMBERS = frozenset(
+    "brace braces strut post posts beam stuff stock lumber timber prop kicker rafter rafters stringer stringers joist"
+    " joists".split()
+)
+_OF = (["out", "of"], ["made", "of"], ["is", "in"], ["cut", "from"])
+_FIVE_QUARTER = (["five", "quarter"], ["5", "quarter"])
+_LEGS = 2
+
+
+def section(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is the section of a piece, of which an angle has none: the skirt is 5/4 by 6, five quarter pine."""
+    if reading.kind == "number" and list(words[reading.start : reading.end]) in _FIVE_QUARTER:
+        return True
+    return _nominal(reading)
+
+
+def timber(chart: Chart, reading: Reading) -> bool:
+    """Whether it is what a timber is called, in words too: a 4x4, out of | two by six, 2 by 4 brace."""
+    if not _nominal(reading):
+        return False
+    words = chart.words
+    before, after = words[max(0, reading.start - 2) : reading.start], words[reading.end : reading.end + 1]
+    ends = not after or after[0] in ENDS
+    if ends and (before[-1:] in (["a"], ["an"]) or before in _OF):
+        return True
+    alone = ends and before[-1:] == [","] and sum(r.kind == "length" for _, row in chart.starts() for _, r in row) >= _LEGS
+    return alone or (bool(after) and after[0] in _TIMBERS)
+
+
+def _nominal(reading: Reading) -> bool:
+    """Whether two bare numbers said together are what lumber is called by."""
+    parts = reading.value.parts if isinstance(reading.value, Dims) else ()
+    sizes = [part.value.value for part in parts if isinstance(part.value, Number)]
+    return len(sizes) == len(parts) == 2 and sizes[0] in _THICK and sizes[1] in _WIDE
