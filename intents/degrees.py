@@ -111,6 +111,7 @@ def _change_end(line: Line, at: int) -> tuple[int, int]:
     """Where a word for a change ends, if one is at `at`, and the sign it gives: "(100 degree) temperature drop"."""
     words = line.words
     start = at + (words[at] in ("of", "temperature", "temp"))
+    start += words[at] == "of" and words[start] in ("a", "an")  # 50 C of a difference
     start += words[start] in ("temperature", "temp")
     return (start + 1, -1 if words[start] in _DOWN else 1) if words[start] in _CHANGES else (at, 1)
 

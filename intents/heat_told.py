@@ -215,6 +215,10 @@ def _now_first(chart: Chart, question: Question) -> None:
     """How warm it is now is what it starts from, though it is told last: 150 F in sun, 60 F now."""
     start, end = question.givens["start"], question.givens["end"]
     now = [not _NOW.isdisjoint(chart.words[places_of(chart, heard)[1] :][:1]) for heard in (start, end)]
+    led = up_to_stop(chart.words[max(0, places_of(chart, end)[0] - _REACH) : places_of(chart, end)[0]][::-1])
+    if start.start < end.start and not any(now) and not _NOW.isdisjoint(led):  # put up at 31 C, and now it's 4
+        question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
+        return
     if now == [False, True] and _ORDERED.isdisjoint(chart.words) and start.value.unit == end.value.unit:
         question.givens = {**question.givens, "start": end, "end": start}
         question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]

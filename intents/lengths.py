@@ -104,6 +104,7 @@ _NOUNS = frozenset(
         "there",
         "here",
         *"winter summer spring fall autumn january february march june july august december sun shade winters summers".split(),
+        *"september october november midsummer midwinter dog monsoon springtime summertime wintertime service".split(),
     ]
 )
 
