@@ -114,9 +114,9 @@ class _Compiler:
         words = self.book.grammars.get(WORDS)
         if words:
             self.out.fillers = frozenset(self._words_of(words, "filler"))
-            self.out.ordinary = frozenset(self._words_of(words, "ordinary"))
+            self.out.ordinary = frozenset((*self._words_of(words, "ordinary"), *self._words_of(words, "common")))
             for rule in words.rules.values():
-                if rule.name not in ("filler", "ordinary"):
+                if rule.name not in ("filler", "ordinary", "common"):
                     self._add_class(words, rule)
         for grammar, rule in self.book.topics():
             self.out.examples[rule.topic] = self.out.examples.get(rule.topic, ()) + rule.examples
