@@ -58,7 +58,7 @@ from intents.spelling import Speller
 from intents.spliced import spliced
 from intents.standing_gable import from_the_ground, standing_gable
 from intents.sum_around import around
-from intents.sum_joints import in_a_row
+from intents.sum_joints import all_of_them, in_a_row
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
@@ -186,6 +186,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         reading.questions = [row]
     elif model is not None:
         consult(reading, chart, phrases, topics, model)
+        all_of_them(chart, reading)
     _to_their_places(chart, reading.questions, topics)
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds and row is None else None
     chart = less or chart

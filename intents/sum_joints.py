@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from intents.chart import Chart, once
 from intents.lengths import UNITS
-from intents.question import Heard, Question
+from intents.question import Heard, Question, Reading
 from intents.sum_bound import parts_of
 from intents.sum_counts import MOST_COUNT, counted, thing
 from intents.sum_parts import Found, Parts
@@ -30,6 +30,7 @@ _OTHERS = frozenset(
     " sticks marks weather showing shows area square squares cost price weigh degrees left".split()
 )
 _EACH = frozenset("each apiece".split())
+_AT, _FEET_AND_INCHES = frozenset(("at", "@")), frozenset("in into as to feet foot ft and inches inch".split())
 _NO = frozenset("no without none not nothing".split())
 _ENDS = frozenset("end ends outside outsides".split())
 TOPIC, SLOT = "tape arithmetic", "sum"
@@ -54,6 +55,32 @@ def in_a_row(chart: Chart) -> Question | None:
         return None
     told_by = sorted(said & (_TELLS | _ASKS))
     return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=told_by)
+
+
+def all_of_them(chart: Chart, reading: Reading) -> None:
+    """Put right a conversion of one where so many were told: 7 at 16 inches, in feet and inches, are 112.
+
+    In another system than they were told in it is asked what the count is for.
+    """
+    first = next(iter(reading.questions), None)
+    value = first.givens.get("value") if first is not None and first.topic == "conversion" else None
+    if first is None or value is None or _AT.isdisjoint(chart.words):
+        return
+    reader = parts_of(chart)
+    rows = [found for at in range(len(reader.tokens)) if reader.chart[at] and (found := counted(reader, at)) is not None]
+    if len(rows) != 1 or not isinstance(rows[0].part, Sum) or _size(rows[0].part.right) != _size(value.value):
+        return
+    into, row = first.givens.get("to"), rows[0].part
+    if into is not None and {*into.text.lower().split()} <= _FEET_AND_INCHES and getattr(row.right, "unit", "") in ("in", "ft"):
+        reading.questions = [Question(TOPIC, {SLOT: Heard(row, 0, len(chart.text), chart.text)}, SCORE, words=first.words)]
+    else:
+        first.unplaced = [getattr(row.left, "text", "")]
+
+
+def _size(value: object) -> tuple[object, object]:
+    """A quantity apart from the words it was said in, and from what a conversion holds it in."""
+    value = getattr(value, "quantity", value)
+    return getattr(value, "value", None), getattr(value, "unit", None)
 
 
 def _asks_how_many(words: list[str]) -> bool:

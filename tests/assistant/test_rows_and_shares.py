@@ -86,3 +86,9 @@ def test_can_i_cut_it() -> None:
     c.answer("the roof is 8 in 12")
     record = c.answer("can I cut the rake return")
     assert (record["topic"], record["answer"]["text"]) == ("can my saw cut it", "no")
+
+
+def test_all_of_them_in_another_unit() -> None:
+    """So many at a size, in feet and inches, are all of them; into another system the count is asked about, never lost."""
+    assert float(Conversation().answer("7 at 16 inches, in feet and inches")["answer"]["value"]) == pytest.approx(112)
+    assert Conversation().answer("12 at 3 feet in metres")["outcome"] != "answered"
