@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.chart import Chart
-from intents.question import Question
+from intents.question import Question, Reading
 from intents.second_reader import places_of
 
 _FASTENERS = frozenset("screw nail spike lag bolt staple fastener fixing clout brad".split())
@@ -30,11 +30,21 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic == "tape arithmetic":
         return _asks_fastener(words)
     if topic in _LINES:
-        return any(
-            pair == ("how", "much") and not _SHEETS.isdisjoint(words[at + 2 : at + 2 + _NEAR])
-            for at, pair in enumerate(pairwise(words))
-        )
+        return _asks_sheets(words)
     return topic == "divide evenly" and _so_long_each(chart, question)
+
+
+def area_rather(chart: Chart, reading: Reading) -> None:
+    """Leave out how high or long a gable is where it is asked how much ply or felt covers it, and its area is another way."""
+    if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
+        reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _asks_sheets(words: Sequence[str]) -> bool:
+    return any(
+        pair == ("how", "much") and not _SHEETS.isdisjoint(words[at + 2 : at + 2 + _NEAR])
+        for at, pair in enumerate(pairwise(words))
+    )
 
 
 def _asks_fastener(words: Sequence[str]) -> bool:

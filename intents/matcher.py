@@ -15,7 +15,7 @@ from typing import ClassVar
 from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
-from intents.asked_instead import asked_instead
+from intents.asked_instead import area_rather, asked_instead
 from intents.bay_told import bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
@@ -191,6 +191,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds and row is None else None
     chart = less or chart
     rather(chart, reading)
+    area_rather(chart, reading)
     for question in reading.questions:
         _put_right(chart, question, topics.get(question.topic, ()))
         if question.complete:

@@ -29,6 +29,7 @@ _FROM = (["from", "there"], ["from", "sill"], ["sill", "to", "head"], ["above", 
 _ON = frozenset("more another further".split())
 _SAID = 6  # words after a size that tell from where it is measured
 _ONE_OF = (["one", "of", "them"], ["just", "one"], ["only", "one"], ["one", "gable"])
+_AFTER_ONE = frozenset(", . ; : ? gable gablet end of".split())
 _COILS = frozenset("coil sheet roll stock".split())
 _NO_MORE, _TOOK_BACK = _ONE_OF[1:3], frozenset("no nope nah sorry wait actually".split())
 _PARTS_OF_INCH = frozenset("half quarter quarters eighth eighths sixteenth sixteenths".split())
@@ -351,13 +352,20 @@ def _one(chart: Chart, question: Question) -> None:
     words = [word for word in chart.words if word != "the"]
     asked = next((at for at in range(len(words) - 1, -1, -1) if words[at] in _ASKS), len(words))
     rest = words[asked:]
-    no_more = any(
-        words[at] in _TOOK_BACK and [word for word in words[at + 1 : at + 4] if word != ","][:2] in _NO_MORE
-        for at in range(len(words))
-    )
-    if no_more or any(rest[at : at + len(cue)] == cue for cue in _ONE_OF for at in range(len(rest))):
+    if _no_more(words) or any(rest[at : at + len(cue)] == cue for cue in _ONE_OF for at in range(len(rest))):
         count = question.givens["count"]
         question.givens["count"] = replace(count, value=Count(Fraction(1), "count", count.text))
+
+
+def _no_more(words: list[str]) -> bool:
+    """Whether so many turn out to be one: no, just one; sorry, only one gable; never "no, just one coat"."""
+    for at, word in enumerate(words):
+        if word in _TOOK_BACK:
+            start = at + 1 + (words[at + 1 : at + 2] == [","])
+            after = words[start + 2 : start + 3]
+            if words[start : start + 2] in _NO_MORE and (not after or after[0] in _AFTER_ONE):
+                return True
+    return False
 
 
 _ONE_RULE = {
