@@ -16,6 +16,7 @@ from assistant.heard_all import unheard
 from assistant.record import Record, blank
 from assistant.told_round import KEPT
 from intents.elsewhere import outside_of
+from intents.heat_told import STUFF
 from intents.matcher import read_as
 from intents.talk import numbers_in
 
@@ -48,6 +49,7 @@ _ASKS = re.compile(
     r"\?|\b(?:how|what|what's|whats|which|need|want|wants|where|can|could|would|should|give|tell|work|figure|make|use|try|check)\b",
     re.I,
 )
+_WOOD = re.compile(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
 _TURNS = re.compile(
     r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I
 )
@@ -85,7 +87,8 @@ def _good(c: Conversation, trial: Record, left: str) -> bool:
         return trial["topic"] in TOLD
     if trial["outcome"] != "answered" or trial["topic"] not in c.topics:
         return False
-    return not read_as(left, trial["topic"], c.parameters).givens
+    told = STUFF if trial["topic"] in STUFF else (trial["topic"],)  # because the boss bought cedar: no vinyl any more
+    return not (_WOOD.search(left) and told is STUFF) and not any(read_as(left, topic, c.parameters).givens for topic in told)
 
 
 def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:

@@ -56,12 +56,16 @@ _ASIDE = tuple(
     ).split("|")
 )
 _ARTICLES = frozenset("the that my a an our any this your its".split())
+_PAID = frozenset("paid cost costs charged charges".split())
+_WHOM = frozenset("me us him her them only all about nearly over".split())
+_DEAR = frozenset("dear robbery expensive pricey pricy cheap bargain fortune".split())  # was 2.10 a foot which I thought was dear
+_PRICED = frozenset("cost costs price prices priced pay spend worth budget afford bill total save quote invoice money".split())
 _FEW = 12  # hours of a day, and what somebody counts of what was cut already
 _DAY = frozenset("before by till until".split())
 _SOMEBODY = frozenset("i i'm i'll i've im ive we we're we'll we've he's he'll she's she'll they're they'll he she they".split())
 _MORE = frozenset("more another extra order buy short enough left still remaining besides spare over fetch".split())
 CUES = (
-    _SAYS | _HAVE | _PLATFORMS | _LEFTOVER | _SLIVERS | _HIS_OWN | _DAY
+    _SAYS | _PAID | _DEAR | _HAVE | _PLATFORMS | _LEFTOVER | _SLIVERS | _HIS_OWN | _DAY
     | frozenset("counting forget forgetting ignore ignoring including leave leaving alone excluding discounting".split())
     | frozenset("count bothering bother worry allowing".split())
     | frozenset("care matters helps mind matter worth gonna going wondering wonder written wrote".split())
@@ -82,7 +86,7 @@ def by_the_way(words: Sequence[str], place: tuple[int, int], reading: Reading, o
         return False
     return (
         (not role and _guessed(before, [*after, *words[end : end + 1]], reading)) or _at_hand(before, after, reading, others)
-        or _of_the_day(before, after, reading) or _aside(before, after)
+        or _of_the_day(before, after, reading) or _aside(before, after) or _paid(before, after, reading, others)
     )  # fmt: skip
 
 
@@ -138,6 +142,14 @@ def _of_the_day(before: list[str], after: list[str], reading: Reading) -> bool:
     if not led or after or not OF_ITS_OWN.isdisjoint(before):
         return False
     return bool(reading.kind == "number" and 1 <= reading.value.value <= _FEW)  # type: ignore[union-attr]
+
+
+def _paid(before: list[str], after: list[str], reading: Reading, others: frozenset[str]) -> bool:
+    """Whether it is what was paid, and nothing asks of money: the owner paid 2,200 for it."""
+    if reading.kind not in ("number", "plural", "money", "decimal") or not _PRICED.isdisjoint(others):
+        return False
+    verb = [word for word in before if word not in _WHOM][-1:]
+    return (verb != [] and verb[0] in _PAID) or (after[-1:] != [] and after[-1] in _DEAR)
 
 
 def _aside(before: list[str], after: list[str]) -> bool:
