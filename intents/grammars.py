@@ -23,7 +23,7 @@ from intents.jsgf import (
 )
 
 FOLDER = Path(__file__).resolve().parent.parent / "grammars"
-QUANTITIES, WORDS = "quantities", "words"
+QUANTITIES, WORDS, COMMON = "quantities", "words", "common"
 TALK = ("job", "gist", "outside")  # matched as whole lines (see talk.py), not as islands
 BUILT_IN = {"NULL", "VOID"}
 Place = tuple[str, str]  # a file and a rule in it

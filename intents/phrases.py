@@ -18,7 +18,7 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from intents import grammars, jsgf, kept, talk_rules, tokens
-from intents.grammars import BUILT_IN, FOLDER, QUANTITIES, TALK, WORDS, Book
+from intents.grammars import BUILT_IN, COMMON, FOLDER, QUANTITIES, TALK, WORDS, Book
 from intents.jsgf import Either, Grammar, GrammarError, Maybe, Node, Ref, Repeat, Rule, Series, Tagged, Word
 from intents.talk_rules import Rules
 from intents.tokens import tokenize
@@ -114,9 +114,9 @@ class _Compiler:
         words = self.book.grammars.get(WORDS)
         if words:
             self.out.fillers = frozenset(self._words_of(words, "filler"))
-            self.out.ordinary = frozenset((*self._words_of(words, "ordinary"), *self._words_of(words, "common")))
+            self.out.ordinary = frozenset((*self._words_of(words, "ordinary"), *self._common()))
             for rule in words.rules.values():
-                if rule.name not in ("filler", "ordinary", "common"):
+                if rule.name not in ("filler", "ordinary"):
                     self._add_class(words, rule)
         for grammar, rule in self.book.topics():
             self.out.examples[rule.topic] = self.out.examples.get(rule.topic, ()) + rule.examples
@@ -144,6 +144,10 @@ class _Compiler:
                 mask |= self._mark(below)
         node[BELOW] = mask
         return mask
+
+    def _common(self) -> Iterator[str]:
+        common = self.book.grammars.get(COMMON)
+        return self._words_of(common, COMMON) if common else iter(())
 
     def _words_of(self, grammar: Grammar, name: str) -> Iterator[str]:
         if name in grammar.rules:
