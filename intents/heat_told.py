@@ -46,6 +46,8 @@ _UP = ("warmer", "hotter", "rise", "increase", "higher")
 _BETWEEN = frozenset("by about around roughly another a full some maybe of off down".split())
 _ORDERED = frozenset("from to until till".split())
 _NOW = frozenset(("now", "today"))
+_HUNG = frozenset("put hung fitted installed laid fixed nailed".split())
+_HANGING = 12  # words from what was hung to how warm it was
 _REACH = 3
 SURE = 0.9  # of a temperature that was said with its scale
 
@@ -216,6 +218,12 @@ def _now_first(chart: Chart, question: Question) -> None:
     start, end = question.givens["start"], question.givens["end"]
     now = [not _NOW.isdisjoint(chart.words[places_of(chart, heard)[1] :][:1]) for heard in (start, end)]
     led = up_to_stop(chart.words[max(0, places_of(chart, end)[0] - _REACH) : places_of(chart, end)[0]][::-1])
+    hung = chart.words[max(0, places_of(chart, end)[0] - _HANGING) : places_of(chart, end)[0]]
+    from_now = up_to_stop(chart.words[max(0, places_of(chart, start)[0] - _REACH) : places_of(chart, start)[0]][::-1])
+    if end.start < start.start and not (_NOW.isdisjoint(from_now) or _HUNG.isdisjoint(hung)):
+        question.givens = {**question.givens, "start": end, "end": start}  # I put it up at 31 C, and now it's 4 degrees
+        question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
+        return
     if start.start < end.start and not any(now) and not _NOW.isdisjoint(led):  # put up at 31 C, and now it's 4
         question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
         return
