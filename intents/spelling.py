@@ -17,13 +17,9 @@ AS_WRITTEN = {  # slips of words too short to be told by their letters, and word
     "haf": "half", "hlf": "half", "qtr": "quarter", "fiv": "five", "nin": "nine", "tow": "two", "inchs": "inches",
     "milimeters": "millimeters", "milimetres": "millimetres", "hite": "height", "hites": "heights", "wether": "weather",
     "tale": "tail", "tales": "tails", "coarses": "courses", "meats": "meets", "rap": "wrap", "raps": "wraps", "lode": "load",
-<<<<<<< HEAD
     "pich": "pitch", "piches": "pitches", "dose": "does", "tux": "tucks", "wot": "what",
     "diagnal": "diagonal", "diagnals": "diagonals",
-=======
-    "dose": "does", "tux": "tucks", "wot": "what", "firring": "furring",
-    "firrings": "furring", "diagnal": "diagonal", "diagnals": "diagonals",
->>>>>>> 693db3f (Put up at 31 C, and now it's 4 is told in that order; when I fit it and by February say which moisture was first; firring is furring)
+    "firring": "furring", "firrings": "furring",
 }  # fmt: skip
 NAMES = frozenset(  # of people, that are no slips of trade words: Dave is no eave
     "dave gary mick steve joe bob tom jim sean liam kev kevin tony paul john johnny pete dan ben sam nick matt "
