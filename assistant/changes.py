@@ -10,7 +10,7 @@ from assistant import acts, replies
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, say_what_it_is
-from assistant.heard_all import denial_apart, denied, unheard
+from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
@@ -162,10 +162,10 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
-    rest, old = denial_apart(without_echo(words.get("rest", "")), words.get("old", ""))
+    rest = without_echo(words.get("rest", ""))
     if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
-    return Wanted(rest, old, corrects, True, text.partition(rest)[0] if rest else "")
+    return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 
 
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:

@@ -13,7 +13,6 @@ from intents.talk import numbers_in
 from solvers.quantities import Length, Quantity
 from solvers.slots import Given
 
-_NOT_THAT = re.compile(r"\s*,?\s+(?:and )?not\s+((?:an? |the )?[^,;?]+?)\W*$", re.IGNORECASE)
 _DENIED = re.compile(r"\bnot(?: (?:an?|the))?\s*$", re.IGNORECASE)
 
 
@@ -27,14 +26,6 @@ def unheard(text: str, givens: Iterable[Given]) -> list[str]:
 def denied(text: str, heard: Iterable[Heard]) -> bool:
     """Whether one of these numbers is what it is not: 6 inches, not 5."""
     return any(_DENIED.search(text[: one.start]) for one in heard)
-
-
-def denial_apart(rest: str, old: str) -> tuple[str, str]:
-    """What a change says and what it takes the place of: 6 inches | 5 (6 inches, not 5)."""
-    found = None if old else _NOT_THAT.search(rest)
-    if found is None or not numbers_in(rest[: found.start()]) or len(numbers_in(found[1])) != 1:
-        return rest, old
-    return rest[: found.start()], found[1]
 
 
 def _sizes(value: Any) -> Iterator[tuple[Fraction, str]]:

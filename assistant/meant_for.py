@@ -38,6 +38,9 @@ END = re.compile(  # the long side is 17, 17 the long; 3/8 wide is no end
 )
 
 
+_NOT_THAT = re.compile(r"\s*,?\s+(?:and )?not\s+((?:an? |the )?[^,;?]+?)\W*$", re.IGNORECASE)
+
+
 @dataclass(slots=True)
 class Wanted:
     """What a line wants changed: the words of the change, the number it takes the place of, and whether it corrects."""
@@ -67,9 +70,20 @@ def without_echo(rest: str) -> str:
     return before if str(said[0].value.value).endswith(digits) else rest
 
 
+def denial_apart(wanted: Wanted, last: Asked) -> Wanted:
+    """A change without what it takes the place of: 6 inches | 5 (6 inches, not 5). Layers and lists are put right elsewhere."""
+    found = None if wanted.old or not wanted.led else _NOT_THAT.search(wanted.rest)
+    if found is None or any(isinstance(given.value, tuple) for given in last.givens.values()):
+        return wanted
+    if not numbers_in(wanted.rest[: found.start()]) or len(numbers_in(found[1])) != 1:
+        return wanted
+    return replace(wanted, rest=wanted.rest[: found.start()], old=found[1])
+
+
 def turned_round(wanted: Wanted, last: Asked) -> Wanted:
     """The change with its two numbers the other way round, where the question before has the one that was to be the new:
     "I said sixteen not sixty" of a diagonal that has a sixty in it, and no sixteen."""
+    wanted = denial_apart(wanted, last)
     if not wanted.old or not numbers_in(wanted.old) or len(numbers_in(wanted.rest)) != 1:
         return wanted
     givens = [given for given in last.givens.values() if given.source != "assumed"]
