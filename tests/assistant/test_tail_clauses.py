@@ -13,7 +13,14 @@ ANSWERED = [
     (["sloped length, 13 foot run at 6 in 12", "no, the run is 15 foot, it's the other wing that's thirteen"], 201.246, "in"),
     (["step flashing, 21 foot wall, 5 inch exposure", "and the shingles, the lads say, are showing 6 inches, not 5"], 42, ""),
     (["step flashing, 21 foot wall, 5 inch exposure", "and 24 feet, not 21"], 58, "count"),
-    (["screw length: 5/8 cladding, 3/4 strapping, 1 1/4 into the stud", "make the strapping 3/8, not 3/4"], 2.25, "in"),
+    (
+        [
+            "screw length: 5/8 cladding, 3/4 strapping, 1/2 sheathing, 1 1/4 into the stud",
+            "make the strapping three eighths, not three quarters, everything else as before",
+        ],
+        2.75,
+        "in",
+    ),
     (["square check for 12 foot by 16", "and the landing is 9 foot by 12, what would that be"], 180, "in"),
     (["ladder bears at 16 feet, how far out is the foot", "it'll be 18 feet up, so what's it then"], 54, "in"),
     (["diagonal for 9 by 12 foot", "holler that in millimeters"], 4572, "mm"),
