@@ -75,8 +75,6 @@ def test_chat_with_a_number_in_it_changes_nothing(line: str) -> None:
 def test_the_saw_is_asked_of_the_joint_answered_last() -> None:
     asked = last("saw stops at 52", "rake return at 5/12", "can my saw do that one")
     assert (asked["topic"], asked["outcome"]) == ("can my saw cut it", "answered")
-    how = last("my saw only goes to 50 degrees", "I need 56.3 on this piece, will it do it", "so how do I cut it then")
-    assert how["answer"]["value"] == pytest.approx(33.7, abs=0.01)
     reached = last(CORNER, "would the saw reach this one, it stops at 20")
     assert reached["say"].startswith("The corner sets the saw to 22.5 degrees. No")
 

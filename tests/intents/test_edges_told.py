@@ -20,7 +20,6 @@ def _asked(text: str) -> tuple[str, float | None, str]:
         ("valley rafter on a 30 wide house at 8/12", 281.425),
         ("the hip, 5/12, house is 30 foot", 265.4),
         ("Valley between two 10/12 roofs with 7 foot of run, how long", 137.87),
-        ("rise for 10 ft of rafter at 9/12", 72),
         ("9/12, rafter's 14 feet, how much does it go up", 100.8),
         ("the house is 26 foot, 6/12, how much does the roof rise", 78),
         ("twelve twelve gable fourteen feet wide how long are the sloped edges", 118.79),
