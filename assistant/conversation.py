@@ -26,8 +26,8 @@ from assistant.record import Record, blank, given_lines, listed, put_asked, put_
 from assistant.running import running
 from assistant.several import so_many, worked_out
 from assistant.speech import spoken
-from assistant.tail_clauses import look_past_remarks, state_of
-from assistant.told_round import look_past_story
+from assistant.tail_clauses import look_past_remarks
+from assistant.told_round import look_past_story, state_of
 from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, same_answer, ways_of, which_way
 from intents.asks_nothing import asks_nothing

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.record import Record, blank
-from assistant.told_round import KEPT
+from assistant.told_round import KEPT, State, put_back, state_of
 from intents.elsewhere import outside_of
 from intents.heat_told import STUFF
 from intents.matcher import read_as
@@ -24,7 +24,6 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked
 
-State = tuple[object, ...]
 LONGEST = 400  # characters of a line that is looked at so
 TOLD = frozenset(("remember", "recall", "explain", "review"))  # talk that a line may be without its remarks
 _WHO = (
@@ -55,18 +54,13 @@ _TURNS = re.compile(
 )
 
 
-def state_of(c: Conversation) -> State:
-    """What a line may change of a conversation, besides the values of the job."""
-    return c.pending, c.last, c.points, c.just_kept, c.statements
-
-
 def look_past_remarks(c: Conversation, record: Record, text: str, before: State) -> None:
     """Take a line that came to nothing without its reasons and remarks, where it is whole without them."""
     if record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or outside_of(text) is not None:
         return
     after = state_of(c)
     for less, left in _shorter(text, before[1]):  # type: ignore[arg-type]
-        _put_back(c, before)
+        put_back(c, before)
         trial = blank(text, record["via"], c.job, record["file"])
         c.take(trial, less)
         if _good(c, trial, left):
@@ -74,11 +68,7 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
             if trial["outcome"] == "answered" and c.last is not None:
                 c.last.record = record
             return
-    _put_back(c, after)
-
-
-def _put_back(c: Conversation, state: State) -> None:
-    c.pending, c.last, c.points, c.just_kept, c.statements = state  # type: ignore[assignment]
+    put_back(c, after)
 
 
 def _good(c: Conversation, trial: Record, left: str) -> bool:

@@ -21,8 +21,19 @@ from solvers.registry import work_out
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
+State = tuple[object, ...]
 SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done may be what is asked
 KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
+
+
+def state_of(c: Conversation) -> State:
+    """What a line may change of a conversation, besides the values of the job."""
+    return c.pending, c.last, c.points, c.just_kept, c.statements
+
+
+def put_back(c: Conversation, state: State) -> None:
+    """Make a conversation what it was."""
+    c.pending, c.last, c.points, c.just_kept, c.statements = state  # type: ignore[assignment]
 
 
 def look_past_story(c: Conversation, record: Record, text: str) -> None:
@@ -31,7 +42,7 @@ def look_past_story(c: Conversation, record: Record, text: str) -> None:
     rest = without_story(text, told) if told and outside_of(text) is None else ""
     if not rest:
         return
-    before = (c.pending, c.last, c.points, c.just_kept, c.statements)
+    before = state_of(c)
     trial = blank(text, record["via"], c.job, record["file"])
     c.pending = c.last = None
     c.take(trial, rest)
@@ -42,7 +53,7 @@ def look_past_story(c: Conversation, record: Record, text: str) -> None:
         _take(record, trial, listed(_numbers(text, told), "and"))
         without.record = record
         return
-    c.pending, c.last, c.points, c.just_kept, c.statements = before
+    put_back(c, before)
     if record["outcome"] == "answered" and good:
         _ask_which(c, record, without)
 

@@ -216,20 +216,20 @@ def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
 def _now_first(chart: Chart, question: Question) -> None:
     """How warm it is now is what it starts from, though it is told last: 150 F in sun, 60 F now."""
     start, end = question.givens["start"], question.givens["end"]
-    now = [not _NOW.isdisjoint(chart.words[places_of(chart, heard)[1] :][:1]) for heard in (start, end)]
-    led = up_to_stop(chart.words[max(0, places_of(chart, end)[0] - _REACH) : places_of(chart, end)[0]][::-1])
-    hung = chart.words[max(0, places_of(chart, end)[0] - _HANGING) : places_of(chart, end)[0]]
-    from_now = up_to_stop(chart.words[max(0, places_of(chart, start)[0] - _REACH) : places_of(chart, start)[0]][::-1])
-    if end.start < start.start and not (_NOW.isdisjoint(from_now) or _HUNG.isdisjoint(hung)):
-        question.givens = {**question.givens, "start": end, "end": start}  # I put it up at 31 C, and now it's 4 degrees
-        question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
+    words, (first, _), (last, _) = chart.words, places_of(chart, start), places_of(chart, end)
+    now = [not _NOW.isdisjoint(words[places_of(chart, heard)[1] :][:1]) for heard in (start, end)]
+    led = [not _NOW.isdisjoint(up_to_stop(words[max(0, at - _REACH) : at][::-1])) for at in (first, last)]
+    if end.start < start.start and led[0] and not _HUNG.isdisjoint(words[max(0, last - _HANGING) : last]):
+        turned = True  # I put it up at 31 C, and now it's 4 degrees
+    elif start.start < end.start and led[1] and not any(now):
+        turned = False  # the same, read so already
+    elif now == [False, True] and _ORDERED.isdisjoint(words) and start.value.unit == end.value.unit:
+        turned = True
+    else:
         return
-    if start.start < end.start and not any(now) and not _NOW.isdisjoint(led):  # put up at 31 C, and now it's 4
-        question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
-        return
-    if now == [False, True] and _ORDERED.isdisjoint(chart.words) and start.value.unit == end.value.unit:
+    if turned:
         question.givens = {**question.givens, "start": end, "end": start}
-        question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
+    question.swaps = [swap for swap in question.swaps if not {"start", "end"} <= swap.keys()]
 
 
 def _than_before(chart: Chart, question: Question, longer: bool) -> None:

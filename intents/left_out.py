@@ -225,12 +225,13 @@ def _used_to_be(words: Sequence[str], place: tuple[int, int], reading: Reading) 
     clause = words[start:end]
     past = "last" in clause and not _PAST.isdisjoint(clause)
     old = not _OLD.isdisjoint(clause[:2]) or "yesterday" in clause
+    if not (past or old) or _WAS.isdisjoint(clause):
+        return False
     still = {
         word for before, word, after in zip(("", *words), words, (*words[1:], ""), strict=False)
         if not ((word == "both" and after in _ENDS_TOO) or (word == "too" and before in _ENDS_TOO))
     }  # fmt: skip
-    same = not (_SAME - {"than"}).isdisjoint(still) or "than" in clause
-    return (past or old) and not _WAS.isdisjoint(clause) and not same
+    return (_SAME - {"than"}).isdisjoint(still) and "than" not in clause
 
 
 def _asked(words: Sequence[str]) -> set[str]:

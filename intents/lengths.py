@@ -60,7 +60,7 @@ _ROLES = frozenset(
 _SMALL = frozenset(
     "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split()
 )
-_EDGE, MOST_FROM_EDGE = frozenset(("from", "off", "past")), 50  # so many inches in from an edge nobody counts
+_EDGE, MOST_FROM_EDGE = frozenset(("from", "off", "past")), 50  # so many and more inches in from an edge nobody counts
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
 MOST_SPOKEN, MOST_FEET = 99, 999  # feet of a pair with neither said; of one written 122-6
@@ -325,16 +325,17 @@ def _inch_word_sure(line: Line, head: Head) -> float:
         return 0.1  # "a in" is nothing anyone says
     if _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS or _in_from(line, head):
         return 0.3
-    if after in _EDGE and head.value >= MOST_FROM_EDGE and head.form == "whole":
-        return 0.3  # 150 in from the end
     return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place
 
 
 def _in_from(line: Line, head: Head) -> bool:
-    """Whether a metric number stands so far in from somewhere: 150 in from the end of a 9.3 m beam."""
-    if line.words[head.unit + 1] not in ("from", "off") or head.value < LEAST_MM:
+    """Whether a number is no inches but stands so far in from an edge: 150 in from the end; 40 of a 9.3 m beam."""
+    after = line.words[head.unit + 1]
+    if after not in _EDGE or head.value < LEAST_MM:
         return False
-    return not _METRIC.isdisjoint(line.words) and (FEET | INCHES - {"in"}).isdisjoint(line.words)
+    if head.value >= MOST_FROM_EDGE and head.form == "whole":
+        return True
+    return after != "past" and not _METRIC.isdisjoint(line.words) and (FEET | INCHES - {"in"}).isdisjoint(line.words)
 
 
 def _metres(line: Line, i: int, head: Head) -> Iterator[Reading]:

@@ -8,12 +8,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cached_property
 
+from intents.sum_counts import BOTH as EACH
 from intents.whole_sums import DIVIDES, NOTHING, OF_LAST, OF_NEXT
 
 STOPS = frozenset((",", ".", ";", ":", "?"))
 JOINTS = frozenset("and then plus less minus with but".split())
 QUESTIONS = frozenset("what whats how where wheres".split())
-EACH = frozenset("each both either every per".split())
 ENDS = frozenset("end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts".split())
 ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),

@@ -24,7 +24,7 @@ _MINUS = frozenset(
     "drop drops dropped down less minus lose loses lost losing off cut cuts cutting take takes took taking knock knocked "
     "back shave"
     " shaved chop chopped lop lopped trim trimmed rip ripped subtract deduct lower out remove removed used use saw sawed sawn"
-    " cutting taking ripping sawing"
+    " ripping sawing"
     " gone comes came".split()
 )
 _DONE = (_PLUS | _MINUS) - frozenset("up down out lower higher more extra back less off".split())  # verbs: none tells a place

@@ -12,7 +12,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from itertools import pairwise
 
-from intents.sum_cues import EACH, STOPS, Line
+from intents.sum_counts import BOTH as EACH
+from intents.sum_cues import STOPS, Line
 from intents.whole_sums import ADDED, DIVIDES, OF_LAST, OF_NEXT, TAKEN
 
 _MORE = frozenset("plus add adds adding tack + &".split())

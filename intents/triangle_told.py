@@ -28,7 +28,7 @@ _LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("lon
 _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
 _OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
 _LEAD = frozenset("at to about around it 's comes come".split())
-_HIGH, _OUT = frozenset("tall high higher".split()), frozenset("out off away back".split())
+_HIGH = frozenset("tall high higher".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
 _SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
 _SCORE = 3.0  # of a reading that only these words make
@@ -118,7 +118,7 @@ def _part_after(after: list[str]) -> str:
         return ""
     if after[1:2] == ["up"]:
         return "RISE" if _SLOPING.isdisjoint(after[2:]) else "SLOPE"
-    return "RUN" if not _OUT.isdisjoint(after[1:2]) else ""
+    return "RUN" if not _OUTS.isdisjoint(after[1:2]) else ""
 
 
 def _asks_long(words: list[str]) -> bool:

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import gc
+from collections.abc import Iterator
+from contextlib import contextmanager
 from statistics import median
 
 from assistant import garbage
+from assistant.desk import Desk
 from tests.understanding import QUESTIONS, lines, load
 
 NO_MATCH = (
@@ -26,6 +29,16 @@ def loaded() -> None:
     gc.collect()
     garbage.loaded()
     garbage.only_between_lines()
+
+
+@contextmanager
+def warmed() -> Iterator[Desk]:
+    """A desk at which a line or two was asked, and where garbage is looked for between lines alone."""
+    with Desk(keep=False) as desk:
+        for line in WARM:
+            desk.answer(line)
+        loaded()
+        yield desk
 
 
 def questions() -> list[str]:

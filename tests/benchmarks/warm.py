@@ -9,9 +9,8 @@ import sys
 import time
 from statistics import median
 
-from assistant.desk import Desk
 from assistant.garbage import between_lines
-from tests.benchmarks.sentences import WARM, figures, loaded, questions, share
+from tests.benchmarks.sentences import figures, questions, share, warmed
 
 MEDIAN, P99 = 0.020, 0.060  # seconds
 
@@ -19,10 +18,7 @@ MEDIAN, P99 = 0.020, 0.060  # seconds
 def main() -> None:
     times: list[float] = []
     slow: list[tuple[float, str]] = []
-    with Desk(keep=False) as desk:
-        for line in WARM:
-            desk.answer(line)
-        loaded()
+    with warmed() as desk:
         for count, line in enumerate(questions()):
             between_lines(count)
             desk.fresh()
