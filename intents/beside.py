@@ -209,14 +209,14 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if _lumber(chart, reading):
                 yield Tied(LUMBER, start, reading.end)
                 break
+            if reading.kind == "dims" and not _STEPS.isdisjoint(chart.words[reading.end : reading.end + 2]):
+                yield Tied(SHEET, start, reading.end)  # 8x8 steps
+                break
             if timber(chart, reading):
                 yield Tied(TIMBER, start, reading.end)
                 break
             if section(words, reading):
                 yield Tied(SECTION, start, reading.end)
-                break
-            if reading.kind == "dims" and not _STEPS.isdisjoint(chart.words[reading.end : reading.end + 2]):
-                yield Tied(SHEET, start, reading.end)  # 8x8 steps
                 break
             if _stick(reading):
                 yield Tied(NOMINAL, start, reading.end)

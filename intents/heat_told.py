@@ -46,6 +46,7 @@ _UP = ("warmer", "hotter", "rise", "increase", "higher")
 _BETWEEN = frozenset("by about around roughly another a full some maybe of off down".split())
 _ORDERED = frozenset("from to until till".split())
 _NOW = frozenset(("now", "today"))
+_GOES = frozenset("goes going go went".split())
 _HUNG = frozenset("put hung fitted installed laid fixed nailed".split())
 _HANGING = 12  # words from what was hung to how warm it was
 _REACH = 3
@@ -154,7 +155,7 @@ def _cooled(chart: Chart, question: Question) -> None:
     start, end = places_of(chart, change)
     words = chart.words
     before = [word for word in up_to_stop(words[max(0, start - 4) : start][::-1]) if word not in _BETWEEN]
-    falls = before[:1] and before[0] in _FALLS
+    falls = (before[:1] and before[0] in _FALLS) or (_tells_how_far(words, start) and _only_falls(words))
     near = {*before[:1], *words[start:end], *words[end : end + 1]}
     lost = not _SHORTER.isdisjoint(words) and _LONGER.isdisjoint(words) and near.isdisjoint(_RISES)
     if falls or lost:
@@ -163,25 +164,39 @@ def _cooled(chart: Chart, question: Question) -> None:
 
 
 def _falls_by(chart: Chart, question: Question, topics: Topics) -> None:
-    """It falls from 90 F by 60 F: the second is how far."""
+    """It falls from 90 F by 60 F, it starts at 40 F and goes up 60 F: the second is how far."""
     start, end = question.givens.get("start"), question.givens.get("end")
     if start is None or end is None or end.end <= end.start:
         return
     first, last = places_of(chart, end)
-    if chart.words[max(0, first - 1) : first] != ["by"]:
+    if not _tells_how_far(chart.words, first):
         return
     parameter = next(p for p in topics[HEAT] if p.name == "change")
     rows = (r for r in chart.readings[first] if r.end == last)
     heard = next((h for r in rows if (h := heard_as(chart, parameter, r, True)) is not None), None)
     if heard is not None:
         question.givens = {n: h for n, h in question.givens.items() if n not in ("start", "end")} | {"change": heard}
-        if not _FALLS.isdisjoint(chart.words) and _RISES.isdisjoint(chart.words):
+        if _only_falls(chart.words):
             question.givens["swing"] = Heard("DOWN", heard.start, heard.start, "")
         question.swaps = []
 
 
+def _only_falls(words: list[str]) -> bool:
+    """Whether the words tell of a fall, and of no rise; what is asked for is called a change either way."""
+    return not _FALLS.isdisjoint(words) and (_RISES - {"change"}).isdisjoint(words)
+
+
+def _tells_how_far(words: list[str], at: int) -> bool:
+    """Whether the degrees at a place are told to be a change: by 60 F, goes up 60 F."""
+    led = words[max(0, at - 2) : at]
+    return led[-1:] == ["by"] or (len(led) > 1 and led[0] in _GOES and led[1] in ("up", "down"))
+
+
 def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
     """Two temperatures in the order in which the piece lengthens, or shortens, where that is what is asked."""
+    change = question.givens.get("change")
+    if change is not None and change.end > change.start and _tells_how_far(chart.words, places_of(chart, change)[0]):
+        return
     longer, shorter = not _LONGER.isdisjoint(chart.words), not _SHORTER.isdisjoint(chart.words)
     both = {"start", "end"} <= question.givens.keys()
     if both and longer == shorter:

@@ -108,9 +108,11 @@ class _Sounds:
             self.words[at] = "to"  # 1219 mm too inches
 
     def _outright(self, at: int) -> str:
-        """What "ate", "won" and "fore" are: numbers, unless somebody eats or wins."""
+        """What "ate", "won", "fore" and "tree" are: numbers, unless somebody eats or wins, or no inches of a tree follow."""
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]
         aft = word == "fore" and self.words[at + 2] == "aft"
+        if word == "tree" and after not in beside.PARTS | beside.PLURAL_UNITS:
+            return word
         if before in beside.EATERS or after in beside.EATEN or after in beside.DETERMINERS or aft:
             return word
         first = self.words[at - 2]

@@ -8,7 +8,7 @@ def _words(words: str) -> frozenset[str]:
 
 
 WORTH = {"for": "four", "to": "two", "too": "two"}  # small words that a number is heard as
-OUTRIGHT = {"ate": "eight", "won": "one", "fore": "four"}  # no words of the trade, so numbers nearly always
+OUTRIGHT = {"ate": "eight", "won": "one", "fore": "four", "tree": "three"}  # no words of the trade, so numbers nearly always
 SOUNDS = frozenset((*WORTH, *OUTRIGHT, "two", "four", "teen", "teens", "tea", "tee", "an", "n"))
 _STEMS = {"thir": "thir", "fif": "fif", "six": "six", "seven": "seven", "ate": "eigh", "eight": "eigh", "nine": "nine"}
 _FOURS = ("for", "four", "fore")
@@ -26,6 +26,7 @@ PLURAL_UNITS = _words(
     "feet inches ins degrees degs metres meters millimetres millimeters centimetres centimeters mm cm mils yards percent pounds"
     " lbs kilos gallons squares dollars bucks litres liters ounces footers square sq cubic sqft"
 )
+PARTS = _words("eighth eighths quarter quarters sixteenth sixteenths")
 UNITS = SINGULAR_UNITS | PLURAL_UNITS | frozenset(("'", '"', "%", "°"))
 MEASURES = UNITS | _words("m m2 m3 mm2 cm2 ft2 ft3 in2 in3 sqm sf lb kg l gal oz ounce pound gallon litre yd yds")
 JOINTS = frozenset(("by", "×"))

@@ -84,6 +84,7 @@ def test_faces_and_openings(said: str, value: float | None) -> None:
         ("4 dormers, each cheek 7 foot, two cheeks a dormer, 5 inch shingles, step flashing in all", None),
         ("drip cap 25 up, 40 over, 12 down in mm, strip", 77),
         ("bent flashing 4 legs 2 3 1 1/2 inches girth", None),  # four are said and three told, or 1 and 1/2 apart
+        ("count the 8x8 steps: rake 8 ft 9, exposure 4 in", 27),
     ],
 )
 def test_sets_and_legs(said: str, value: float | None) -> None:

@@ -77,6 +77,11 @@ def test_both_ends_of_a_warming(said: str, start: float, end: float) -> None:
     assert (given(record)["temperature before"], given(record)["temperature after"]) == (start, end)
 
 
+def test_a_start_and_a_rise_are_not_two_ends() -> None:
+    record = ask("12 ft vinyl, starts at 40 F and goes up 60 F, growth")
+    assert record["outcome"] == "asks" or "temperature after" not in given(record)
+
+
 @pytest.mark.parametrize(
     ("said", "least", "most"),
     [
