@@ -212,14 +212,14 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if reading.kind == "dims" and not _STEPS.isdisjoint(chart.words[reading.end : reading.end + 2]):
                 yield Tied(SHEET, start, reading.end)  # 8x8 steps
                 break
+            if _stick(reading):
+                yield Tied(NOMINAL, start, reading.end)
+                break
             if timber(chart, reading):
                 yield Tied(TIMBER, start, reading.end)
                 break
             if section(words, reading):
                 yield Tied(SECTION, start, reading.end)
-                break
-            if _stick(reading):
-                yield Tied(NOMINAL, start, reading.end)
                 break
             if cuts and _face(words, reading):
                 yield Tied(FACE, start, reading.end)
