@@ -13,7 +13,7 @@ _CLASSES = frozenset(("area-word", "siding"))
 _MUCH = frozenset(
     "area areas much many big square squares sq sqft sqm sf ft2 m2 footage metreage metres surface face faces coverage"
     " triangle triangles triangular cover covers covering clad cladding side siding paint painting painted wrap stain board"
-    " boards shingled sided boarded shingles shakes render order come comes total altogether".split()
+    " boards shingle shingled sided boarded shingles shakes render order come comes total altogether".split()
 )
 
 
