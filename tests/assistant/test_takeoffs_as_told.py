@@ -30,6 +30,7 @@ ANSWERED = [
     ("A wall 5.4 by 2.4 has a window 1200 by 900. Cladding area?", "wall area", 11.88),
     ("50 by 9 wall less 90 square feet of glass, squares with 12 percent", "squares", 4.032),
     # gables
+    ("Both gables are 32 feet wide and nine twelve. What do the two come to?", "gable area", 384),
     ("how high does the gable come to at 24 wide and 8/12", "gable height", 96),
     # soffits: the pieces need no depth
     ("How many soffit panels for a 44 foot eave if each one covers 12 inches?", "soffit panels", 44),

@@ -19,6 +19,8 @@ def ask(line: str) -> dict[str, Any]:
         ("cleat 1 1/2 on 1/2 ply, 1 1/4 thread in the stud, which screw", 3.25),
         ("packer 10 mm, firring 25 mm, joist wants 40 mm, what length screw", 75),
         ("nails through 20 mm feather-edge and 25 mm firring, a hold of 35 mm wanted, how long", 80),
+        ("rail 38 mm, post takes 50 mm, spike length", 88),
+        ("tiled floor 3180 mm wide, a tile is 603 mm, what cut at each side so it is centred", 384),
         ("gable 20 ft across at 6/12, how much ply to sheathe it", 50),
         ("gable is 24 ft wide at 8/12, how much does it rise", 96),  # no sheet is asked of it
         ("two gables 24 ft wide at 6/12, sorry, only one, what's the area", 72),

@@ -26,6 +26,12 @@ from assistant.conversation import Conversation
         ("attic's 1400 square feet, neighbour did his at 1 to 150, we've a barrier so 1 to 300, how many square inches", 672),
         ("the gable end's a 5 in 12 on the plans but I checked and it's 6 in 12, 8 inch courses, step at the rake", 16),
         ("88 feet of fascia, I've one 16 footer but it's twisted so forget it, sold in 12s, how many sticks", 8),
+        ("it was 11.50 each, now they're 13.50 each, and I need 105, what's the bill", 1417.5),  # not 105 at 11.50
+        ("wall height 108, the last fellow used seven, what's the exposure with 6 3/4 as the most", 6.75),  # no boards
+        ("The owner wants a 14 inch overhang and he's paid 300. 7/12, 24 ft gable. How long is the rake?", 182.920),
+        ("He said 15 percent waste and charged 50. 1200 sq ft. How many squares?", 13.8),
+        ("Boards were 16 ft and cost 22 dollars. 1200 sq ft, 6 inch exposure. How many boards?", 165),
+        ("The last owner had 6 windows in it. Wall's 40 by 9 with two windows 3 by 4. Net area?", 336),
         ("the trailer's rated 2000 and I've 125 boards, 11 pounds apiece, what's the load weigh", 1375),
     ],
 )
