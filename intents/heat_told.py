@@ -41,7 +41,7 @@ _SHORTER = frozenset("shrink shrinks shrinkage shorten shortens shorter lose los
 _FALLS = frozenset(
     "drop drops dropped dropping fall falls fell falling cool cools cooled cooling loses plunges sinks down colder cooler".split()
 )
-_RISES = frozenset("rise rises rising warms warmer hotter heats climbs up swing gains increase range change".split())
+_RISES = frozenset("rise rises rising warms warmer hotter heats climbs up swing gains increase range change changes".split())
 _UP = ("warmer", "hotter", "rise", "increase", "higher")
 _BETWEEN = frozenset("by about around roughly another a full some maybe of off down".split())
 _ORDERED = frozenset("from to until till".split())
@@ -49,7 +49,9 @@ _NOW = frozenset(("now", "today"))
 _GOES = frozenset("goes going go went".split())
 _HUNG = frozenset("put hung fitted installed laid fixed nailed".split())
 _HANGING = 12  # words from what was hung to how warm it was
+_NO_MOVE = frozenset(("up", "down", "change"))  # put up at 45 F, how much it will change by 105 F
 _REACH = 3
+_MOVED = 8  # words from what rises or falls to by how much
 SURE = 0.9  # of a temperature that was said with its scale
 
 
@@ -187,9 +189,11 @@ def _only_falls(words: list[str]) -> bool:
 
 
 def _tells_how_far(words: list[str], at: int) -> bool:
-    """Whether the degrees at a place are told to be a change: by 60 F, goes up 60 F."""
-    led = words[max(0, at - 2) : at]
-    return led[-1:] == ["by"] or (len(led) > 1 and led[0] in _GOES and led[1] in ("up", "down"))
+    """Whether degrees are told to be a change: falls from 90 F by 60 F, goes up 60 F; what it does by 105 F is none."""
+    led = words[max(0, at - _MOVED) : at]
+    if led[-1:] == ["by"]:
+        return led[-2:-1] in (["up"], ["down"]) or not (_FALLS | _RISES | _GOES).difference(_NO_MOVE).isdisjoint(led)
+    return led[-1:] in (["up"], ["down"]) and not _GOES.isdisjoint(led[-2:-1])
 
 
 def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
