@@ -55,6 +55,8 @@ _ASIDE = tuple(
         "|not allowing for"
     ).split("|")
 )
+_LATER = frozenset("after later afterwards separately".split())  # overhang which I'll deal with after
+_REACH = 9
 _ARTICLES = frozenset("the that my a an our any this your its".split())
 _PAID = frozenset("paid cost costs charged charges".split())
 _WHOM = frozenset("me us him her them only all about nearly over".split())
@@ -67,7 +69,7 @@ _MORE = frozenset("more another extra order buy short enough left still remainin
 CUES = (
     _SAYS | _PAID | _DEAR | _HAVE | _PLATFORMS | _LEFTOVER | _SLIVERS | _HIS_OWN | _DAY
     | frozenset("counting forget forgetting ignore ignoring including leave leaving alone excluding discounting".split())
-    | frozenset("count bothering bother worry allowing".split())
+    | frozenset("count bothering bother worry allowing".split()) | _LATER
     | frozenset("care matters helps mind matter worth gonna going wondering wonder written wrote".split())
 )  # fmt: skip
 
@@ -95,7 +97,10 @@ def set_aside(words: Sequence[str], reading: Reading) -> bool:
     at = reading.start
     while at and words[at - 1] in _ARTICLES:
         at -= 1
-    return any(tuple(words[max(0, at - len(lead)) : at]) == lead for lead in _ASIDE)
+    if any(tuple(words[max(0, at - len(lead)) : at]) == lead for lead in _ASIDE):
+        return True
+    after = words[reading.end : reading.end + _REACH]
+    return "which" in after and not _LATER.isdisjoint(after[after.index("which") :]) and not _SOMEBODY.isdisjoint(after)
 
 
 def _tagged(after: list[str]) -> bool:

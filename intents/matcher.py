@@ -12,6 +12,7 @@ from functools import cache, lru_cache
 from pathlib import Path
 from typing import ClassVar
 
+from intents.along_ground import along_ground
 from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
@@ -31,6 +32,7 @@ from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
+from intents.kicked_out import kicked_out
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
 from intents.left_out import does_as_well, left_out, no_price, takes_less, without
@@ -49,7 +51,7 @@ from intents.per_what import per_what
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.question import Question, Reading
-from intents.run_told import run_told
+from intents.run_told import no_pitch_asked, run_told
 from intents.saw_labels import one_way_and_other, reach_put_right, saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
@@ -108,6 +110,7 @@ _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     each_leg, out_and_up, named_later,
 )  # fmt: skip
+_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside)  # by the words beside one given of a whole question
 
 
 class _Lists:
@@ -196,6 +199,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         _put_right(chart, question, topics.get(question.topic, ()))
         if question.complete:
             _doubt(chart, phrases, question)
+    no_pitch_asked(reading.questions)
     first = {question.topic: question for question in reversed(reading.questions)}
     reading.questions = [question for question in reading.questions if first[question.topic] is question]
     return reading
@@ -207,11 +211,11 @@ def _put_right(chart: Chart, question: Question, parameters: tuple[Parameter, ..
     spliced(chart, question)
     if not question.complete:
         return
-    for once_whole in (only_way, bay_told, gable_over, put_over):
+    for once_whole in (only_way, *_TOLD, gable_over, put_over):
         once_whole(chart, question)
     each_long(question)
     waste_in_it(chart, question, parameters)
-    for once_whole in (in_squares, run_told, around, overhang_aside, not_across, take_back, of_another):
+    for once_whole in (in_squares, run_told, not_across, take_back, of_another):
         once_whole(chart, question)
     if turned := crossed(question, parameters):
         question.swaps = [turned]

@@ -87,6 +87,13 @@ def _asks_the_rise(words: list[str]) -> bool:
     return asks_how_high(words) and _LONG.isdisjoint(words) and _SLOPES.isdisjoint({*words} - {"roof", "rafter"})
 
 
+def no_pitch_asked(questions: list[Question]) -> None:
+    """Drop a pitch that might be asked for, where one was said and the likeliest question was given it: rise on a nine pitch."""
+    first = next(iter(questions), None)
+    if first is not None and first.whole and "pitch" in first.givens:
+        questions[:] = [question for question in questions if question.topic != PITCH or not question.lacking]
+
+
 def told_again(words: Iterable[str]) -> str:
     """What a length in a change of the question is, by the one of these that its words name; "" where they name none."""
     said = {*words}

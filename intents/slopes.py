@@ -25,6 +25,8 @@ LEAST_GRADE = 8  # percent; less is the fall of a sill
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 
+_STOPS, _LED = frozenset(("", ",", ".", "?", ";", "pitch", "roof")), frozenset((",", ".", ";", "at", "a", "an", "is", "on"))
+_ROOFED = frozenset("rafter rafters roof pitch pitched hip valley verge spar spars bargeboard barge rake gable ridge".split())
 _HUNDREDTHS = frozenset(("three", "hundred"))
 
 
@@ -94,9 +96,17 @@ def _pitches(line: Line, i: int, rise: Piece, at: int, word: str) -> Iterator[Re
         sure = min(top, run.sure) * _PITCH[word] * _after_run(line, run)
         if run.value != 12:
             sure *= _odd_run(rise, run, word)
+        elif word == "and" and _told_of_roof(line, i, run):
+            sure /= _PITCH[word]
         if sure:
             in_twelve = rise.value if run.value == 12 else rise.value * 12 / run.value
             yield Reading("pitch", i, run.end, Pitch(in_twelve, "in12"), sure)
+
+
+def _told_of_roof(line: Line, i: int, run: Piece) -> bool:
+    """Whether "ten and twelve" stands alone in a line about rafters: common rafter, 13 foot run, ten and twelve."""
+    alone = line.words[run.end] in _STOPS and line.words[i - 1] in _LED if i else line.words[run.end] in _STOPS
+    return alone and not _ROOFED.isdisjoint(line.words)
 
 
 def _after_run(line: Line, run: Piece) -> float:

@@ -21,7 +21,7 @@ CUES = TOOK_BACK + tuple(
         "|excuse me|i should say|should say|oops|whoops|apologies|i meant to say|i mean to say|really"
         "|but really|but actually|but it is really|but it's really|but its really|but it is actually|but it's actually"
         "|i lie|i'm a liar|im a liar|i am a liar|hang about|as you were|beg pardon|more like|better make it|better make that"
-        "|that is wrong|that's wrong|thats wrong|not right"
+        "|call it|let's call it|that is wrong|that's wrong|thats wrong|not right"
     ).split("|")
 )
 WEAK = frozenset(("no", "nope", "nah", "really", "actually"))  # a word that alone may say something else: no overhang

@@ -1,0 +1,22 @@
+"""A wall that kicks out at 135 degrees meets the other at that corner: turned by so much it would go back on itself."""
+
+from __future__ import annotations
+
+from intents.chart import Chart
+from intents.question import Question
+
+TOPIC = "miter for a corner"
+MOST_TURNED, SURELY = 90, 120  # degrees; between the two it may be either, and is asked about
+_TURNED = frozenset("turn turns turned turning off straight deflection".split())
+
+
+def kicked_out(chart: Chart, question: Question) -> None:
+    """Take what was given for a turn as the corner, where it is more than a wall turns and no word says that it is one."""
+    turn = question.givens.get("turn") if question.topic == TOPIC else None
+    if turn is None or turn.value.value <= MOST_TURNED or not _TURNED.isdisjoint(chart.words) or "corner" in question.givens:
+        return
+    cornered = {name: heard for name, heard in question.givens.items() if name != "turn"} | {"corner": turn}
+    if turn.value.value < SURELY:
+        question.swaps = [cornered]
+    else:
+        question.givens, question.swaps = cornered, []
