@@ -4,16 +4,21 @@ from __future__ import annotations
 
 from intents.chart import Chart
 from intents.question import Question
+from intents.second_reader import places_of
 
 TOPIC = "miter for a corner"
 MOST_TURNED, SURELY = 90, 120  # degrees; between the two it may be either, and is asked about
 _TURNED = frozenset("turn turns turned turning off straight deflection".split())
+_NEAR = 4  # words from the angle; "what do I turn the saw to" is of the saw
 
 
 def kicked_out(chart: Chart, question: Question) -> None:
     """Take what was given for a turn as the corner, where it is more than a wall turns and no word says that it is one."""
     turn = question.givens.get("turn") if question.topic == TOPIC else None
-    if turn is None or turn.value.value <= MOST_TURNED or not _TURNED.isdisjoint(chart.words) or "corner" in question.givens:
+    if turn is None or turn.end <= turn.start or turn.value.value <= MOST_TURNED or "corner" in question.givens:
+        return
+    start, end = places_of(chart, turn)
+    if not _TURNED.isdisjoint(chart.words[max(0, start - _NEAR) : end + _NEAR]):
         return
     cornered = {name: heard for name, heard in question.givens.items() if name != "turn"} | {"corner": turn}
     if turn.value.value < SURELY:
