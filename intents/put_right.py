@@ -13,7 +13,7 @@ from fractions import Fraction
 from intents.reading import Reading
 from intents.taken_back import CUES, SAID, SIDES, WEAK, begins_anew, still_of_it
 from intents.tokens import Token
-from solvers.quantities import Quantity
+from solvers.quantities import Length, Quantity
 
 Rows = Sequence[Sequence[Reading]]
 
@@ -102,6 +102,20 @@ def _mended(tokens: list[Token], words: list[str], rows: Rows, at: int, end: int
     return None
 
 
+def _near(earlier: Reading, later: Reading) -> bool:
+    """Whether two sizes are near enough to be one: 7 foot, call it 7 foot 2; a number with no unit may be in the other's."""
+    one, other = earlier.value, later.value
+    if not (isinstance(one, Quantity) and isinstance(other, Quantity)) or one.value <= 0 or other.value <= 0:
+        return False
+    if isinstance(one, Length) and isinstance(other, Length):
+        pairs = [(one.to("in").value, other.to("in").value)]
+    elif isinstance(other, Length):
+        pairs = [(one.value, other.to(unit).value) for unit in ("in", "ft", "mm", "m")]
+    else:
+        pairs = [(one.value, other.value)] if type(one) is type(other) else []
+    return any(max(pair) <= min(pair) * _NEAR for pair in pairs)
+
+
 def _replaced(
     tokens: list[Token], words: list[str], rows: Rows, earlier: Reading, places: tuple[int, int, int]
 ) -> list[Token] | None:  # fmt: skip
@@ -110,6 +124,8 @@ def _replaced(
     if later is None:
         return None
     earlier = next((r for r in rows[earlier.start] if (r.end, r.kind) == (earlier.end, later.kind)), earlier)
+    if words[end - 2 : end] == ["call", "it"] and not _near(earlier, later):
+        return None
     if not _alike(rows, earlier, later) or not _goes_for(words, rows, earlier, later, places):
         return None
     role, after = words[stop:at], words[later.end : later.end + 1]
