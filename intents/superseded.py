@@ -42,7 +42,8 @@ _THEIRS = frozenset("his hers theirs their her".split())
 _PLACED = frozenset("window windows door doors opening openings vent vents".split())  # in this wall, whoever did it
 _LIKE_THEM, _TOO = frozenset("same like match matches matching copy alike as".split()), frozenset("too also both".split())
 _FORGET = (("forget", "it"), ("forget", "that"), ("forget", "them"), ("never", "mind"), ("ignore", "it"), ("ignore", "that"))
-CUES = _PAPER | _WAS | _TOOK | _PEOPLE | frozenset(("forget", "never", "ignore")) | frozenset("will do are come does is".split())
+CUES = _PAPER | _WAS | _TOOK | _PEOPLE | frozenset(("forget", "never", "ignore"))
+_COUNTED = 4  # letters of a plural that is counted twice: rows, bays
 
 
 class _Told(NamedTuple):
@@ -53,10 +54,16 @@ class _Told(NamedTuple):
     sizes: tuple[Quantity, ...]
 
 
+def may_be_superseded(words: Sequence[str]) -> bool:
+    """Whether a sentence could tell of such a number: by one of its words, or by a thing that is counted twice."""
+    plurals = [word for word in words if word.endswith("s") and len(word) >= _COUNTED]
+    return not CUES.isdisjoint(words) or len(set(plurals)) < len(plurals)
+
+
 @once
 def superseded(chart: Chart) -> int:
     """The mask of the quantities that another has taken the place of."""
-    if CUES.isdisjoint(chart.words):
+    if not may_be_superseded(chart.words):
         return 0
     told = [(place, list(_told(chart, *place))) for place in _segments(chart.words)]
     mask = 0
