@@ -21,12 +21,14 @@ _TURNS = frozenset("but though although however only".split())  # between what w
 _PAPER = frozenset("paper drawing drawings plan plans blueprint sketch brochure listing supposed supposedly according".split())
 _TAPE = frozenset("tape taped measured measure measures actual actually really reality checked".split())
 _WAS, _NOW = frozenset("was were used".split()), frozenset("now today nowadays".split())
+_THOUGHT = frozenset("thought assumed figured guessed reckoned".split())  # it was so, and then it's not
 _BOTH = frozenset(  # with one of these the two are held against each other
     "difference between than change changed changes grow grown grew shrink shrunk move moved moves swell swelled gain gained lost"
     " increase from average both".split()
 )
 _WHOSE = frozenset("north south east west lake ramp back front other last first side garage shed".split())
 _TOOK = frozenset("did done took used needed".split())
+_ITS = frozenset("it's its it they're theyre".split())
 _HERE = frozenset("here this that".split())
 _MORE = frozenset("more another extra left still remaining besides over enough short".split())
 _NEAR, _LEAD = Fraction(5, 4), 4  # times as large at most; words before what it was
@@ -119,7 +121,8 @@ def _takes_over(chart: Chart, before: _Segment, after: _Segment) -> bool:
     said = before[1][0].start
     was = len(earlier) == 1 and not _WAS.isdisjoint(words[max(start, said - _LEAD) : said])
     now = was and not _NOW.isdisjoint(words[first:last]) and _NOW.isdisjoint(words[start:end])
-    return (papers or now) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
+    thought = was and not _THOUGHT.isdisjoint(words[start:said]) and not _ITS.isdisjoint(words[first : first + 2])
+    return (papers or now or thought) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
 
 
 def _near(a: Quantity, b: Quantity) -> bool:
