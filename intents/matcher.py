@@ -247,12 +247,22 @@ def _without_remarks(
         consult(again, less, phrases, topics, model)
     _to_their_places(less, again.questions, topics)
     told_anew = first is not None and takes_less(chart, first, again.questions)
+    told_anew = told_anew or (first is None and _lacks_what_is_kept(reading, again, topics))
     if not (_plain(again) or told_anew) or no_price(less, again.questions[0]):
         return None
     if first is not None and not (told_anew or does_as_well(first, again.questions[0])):
         return None
     reading.questions, reading.trace = again.questions, again.trace
     return less
+
+
+def _lacks_what_is_kept(reading: Reading, again: Reading, topics: Topics) -> bool:
+    """Whether all that is open now is what the job may remember (its pitch), where a number had no place before."""
+    before, now = next(iter(reading.questions), None), next(iter(again.questions), None)
+    if before is None or now is None or not now.missing or now.missing != before.missing or before.topic != now.topic:
+        return False
+    kept = {p.name for p in topics[now.topic] if p.slot.kept}
+    return bool(before.unplaced) and kept.issuperset(now.missing) and not (now.unplaced or now.swaps or now.rival or now.lacking)
 
 
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:

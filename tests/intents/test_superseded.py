@@ -88,3 +88,10 @@ def test_what_comes_off_is_no_layer_and_the_new_one_stays(said: str, value: floa
 def test_common_english_is_no_slip_of_a_trade_word(word: str) -> None:
     plain = Conversation().answer("wall 30 by 9, what's the net area")
     assert Conversation().answer(f"we had some {word} trouble, wall 30 by 9, what's the net area")["givens"] == plain["givens"]
+
+
+def test_what_the_job_remembers_need_not_be_said_again() -> None:
+    talk = Conversation()
+    talk.answer("the roof is five twelve")
+    record = talk.answer("we thought the gable was 24 feet, it's 23 8, overhang 14 inches, how long is the rake")
+    assert record["answer"]["value"] == pytest.approx((142 + 14) * 13 / 12, rel=0.001)  # half of 23 ft 8, and the overhang
