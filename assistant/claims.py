@@ -13,8 +13,10 @@ SAME = Fraction(1, 20)  # of the answer's unit: as near as it is read off a tool
 _BARE = ("count", "money", "in", "ft2", "in2", "square", "lb", "deg", "degF", "degC")  # what a number may be, unsaid
 
 
-def hold_against(record: Record, claim: Claim) -> None:
+def hold_against(record: Record, claim: Claim | None) -> None:
     """Put into an answered record whether the quantity claimed will do, or is passed."""
+    if claim is None:
+        return
     words = _verdict(claim, record["answer"])
     record["also"].append({"name": claim.text, "value": None, "unit": "word", "text": words})
     record["say"] = f"{claim.text[:1].upper()}{claim.text[1:]}: {words}. {record['say']}"

@@ -20,6 +20,7 @@ from intents.asked_instead import area_rather, asked_instead
 from intents.bay_told import bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
+from intents.clauses_used import Used, clauses_used
 from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
 from intents.counted_things import other_count
@@ -42,6 +43,7 @@ from intents.measures import broken_number
 from intents.movement_told import movement_told
 from intents.named_later import named_later
 from intents.neighbours import cut_off
+from intents.no_role import SETTLED, left_of, may_hold_more, took, without_role
 from intents.not_across import not_across
 from intents.of_both import of_both
 from intents.only_way import only_way, rather, sides_of_the_saw
@@ -192,6 +194,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         all_of_them(chart, reading)
     _to_their_places(chart, reading.questions, topics)
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds and row is None else None
+    if less is None and model is not None and row is None:
+        less = _without_role(reading, chart, phrases, topics, model)
     chart = less or chart
     rather(chart, reading)
     area_rather(chart, reading)
@@ -255,6 +259,28 @@ def _without_remarks(
     return less
 
 
+def _without_role(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned) -> Chart | None:
+    """The sentence without the quantities that have no role in it, which the reading then is of; None where it is not plain."""
+    first = reading.questions[0] if _plain(reading) else None
+    if first is not None and not may_hold_more(chart, first):
+        return None
+    less = without_role(chart, phrases, topics, model, reading.questions)
+    if less is None or (first is not None and not took(chart, first, less)):
+        return None
+    again = Reading(reading.text)
+    _by_grammar(again, less, phrases, topics, set())
+    consult(again, less, phrases, topics, model)
+    _to_their_places(less, again.questions, topics)
+    if not _plain(again) or chart.likely[again.questions[0].topic] < SETTLED:
+        return None
+    if first is not None and again.questions[0].topic != first.topic:
+        return None
+    for question in again.questions:
+        question.left = left_of(chart, less)
+    reading.questions, reading.trace = again.questions, again.trace
+    return less
+
+
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
     for work in _PLACES:
@@ -293,6 +319,12 @@ def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]
     for question in found:
         question.claim = claim
     return found[:KEEP]
+
+
+def shorter(text: str, topics: Topics, folder: Path = FOLDER) -> list[Used]:
+    """The line without the clauses that its question is not made of, as each of its likeliest topics would have it."""
+    model = learned(folder)
+    return [] if model is None else list(clauses_used(_chart(text, folder, _Lists.of(topics)), compiled(folder), topics, model))
 
 
 def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted: str = "") -> Question:
