@@ -30,7 +30,8 @@ def look_past_clauses(c: Conversation, record: Record, text: str) -> None:
         trial = blank(text, record["via"], c.job, record["file"])
         c.pending = c.last = None
         c.take(trial, used.text)
-        if trial["outcome"] == "answered" and trial["topic"] == used.topic and c.last is not None:
+        claimed = any(question.claim for question in c.read(used.text).questions)
+        if trial["outcome"] == "answered" and trial["topic"] == used.topic and c.last is not None and not claimed:
             leave_out(trial, used.left)
             found.append((trial, c.last))
     c.pending, c.last = before

@@ -7,6 +7,7 @@ words of a story keep a line from being read, it is read again without them (`as
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from intents.chart import Chart
@@ -22,6 +23,7 @@ MOST = 2  # topics that are tried
 _STOPS = frozenset((",", ".", ";", "?", "!", "-", "–", "—", "(", ")", ":"))
 _TURNS = frozenset("but because cause 'cause though although".split())
 _ASKS = ASKING | frozenset("what's whats how's where's need needs want wants give gimme tell find figure work pls please".split())
+_POINTS = frozenset("that's thats is it's its".split())
 _ASKS -= frozenset("is are do does will would can could where when who".split())
 
 
@@ -58,7 +60,7 @@ def _without(
     text, left = chart.text, []
     for start, end in places:
         inside = [share for first, last, share in told if start <= first and last <= end]
-        if any(share <= USED for share in inside) or not _ASKS.isdisjoint(chart.words[start:end]):
+        if any(share <= USED for share in inside) or _asks(chart.words[start:end]):
             continue
         if not inside and any(start <= hit.start and hit.end <= end and hit.mask & chart.weighs for hit in named):
             continue
@@ -66,6 +68,12 @@ def _without(
         left += [chart.said(at, stop) for at, stop, _ in told if start <= at and stop <= end]
         text = f"{text[:first]}{' ' * (last - first)}{text[last:]}"
     return Used(topic, text, left) if text != chart.text else None
+
+
+def _asks(clause: Sequence[str]) -> bool:
+    """Whether a clause asks; because that's what he ordered does not."""
+    asks = _ASKS.intersection(clause)
+    return bool(asks) and (asks != {"what"} or not any(a in _POINTS and b == "what" for a, b in pairwise(clause)))
 
 
 def _clauses(chart: Chart) -> Iterator[tuple[int, int]]:

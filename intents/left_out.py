@@ -39,7 +39,9 @@ _OLD = frozenset("old existing previous original".split())
 _WAS = frozenset(
     "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost".split()
 )
-_PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
+_PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man"
+    " pad slab deck frame fence porch barn pergola gate".split()
+)
 _IS = frozenset(("is", "are"))
 _IT_IS = frozenset((verb, this) for this in ("that", "it", "those") for verb in _IS)
 _SINCE = frozenset(("but", "now", "so"))  # where a clause leaves what was

@@ -48,6 +48,8 @@ def without_role(
     if topic not in TOPICS or chart.likely[topic] < SETTLED or _turns(chart.words):
         return None
     first = next((question for question in questions if question.topic == topic), None)
+    if first is not None and any(isinstance(heard.value, tuple) for heard in first.givens.values()):
+        first = None
     idle = [_idle(shares_of(chart, phrases, topic, topics[topic], model, each)) for each in {id(first): first, 0: None}.values()]
     masks = {mask for mask, _ in idle}
     return without(chart, *masks) if len(masks) == 1 and masks != {0} and all(used for _, used in idle) else None
@@ -83,14 +85,14 @@ def _turns(words: Sequence[str]) -> bool:
 
 def may_hold_more(chart: Chart, question: Question) -> bool:
     """Whether a question that is whole may have taken a number that is none of its givens."""
-    many = sum(isinstance(heard.value, Quantity) and heard.end > heard.start for heard in question.givens.values()) > 1
+    many = sum(isinstance(heard.value, Quantity | tuple) and heard.end > heard.start for heard in question.givens.values()) > 1
     return many and question.topic in TOPICS and len(chart.words) >= LEAST_WORDS
 
 
 def took(chart: Chart, question: Question, less: Chart) -> bool:
     """Whether a question took one of the quantities that a shorter sentence is without."""
     gone = chart.numbers & ~less.numbers
-    return any(tokens_of(chart, heard) & gone for heard in question.givens.values() if isinstance(heard.value, Quantity))
+    return any(tokens_of(chart, heard) & gone for heard in question.givens.values())
 
 
 def left_of(chart: Chart, less: Chart) -> list[str]:
