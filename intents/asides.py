@@ -22,7 +22,7 @@ _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph"
+    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph watt watts w volts"
     " ladders trips flights sons brothers blokes".split()
 )
 _NAMED = frozenset("phase lot plot page detail drawing crew truck item colour color shade".split())  # a number after one names it
@@ -42,6 +42,7 @@ _THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
 _GOES_ON = frozenset("and or is was are s needs wants rises takes on for at with then does so to but if up too please".split())
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
 _ASKED, _ANSWERS = frozenset(("what", "which", "the")), frozenset("angles settings figures numbers readings cuts answers".split())
+_YOUNG = frozenset("kids children anyone nobody everyone".split())
 _OF_BOTH = frozenset((",", ".", "", ";", "?", "and", "not", "is", "in", "on", "at"))
 _ALONE = frozenset((",", ".", "", ";", "?", "and"))
 _TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
@@ -83,6 +84,8 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     if 2 <= value <= 4 and (before in _ASKED or before == "all") and (after in _ANSWERS if before in _ASKED else after in _ALONE):
         return True  # what two angles do I set, hit all 3
+    if before in ("under", "over") and at > 1 and words[at - 2] in _YOUNG:
+        return True  # kids under ten only
     if value == 2 and before == "the" and at > 1 and words[at - 2] == "between" and after in _OF_BOTH:
         return True  # how much rope between the two
     if after == "to" and words[at + 2] == "go":

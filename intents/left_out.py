@@ -96,6 +96,8 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
 
 def does_as_well(first: Question, less: Question) -> bool:
     """Whether a question is another with nothing more, and what it does without is told by another given."""
+    if first.topic == "cost" != less.topic and "price" in first.givens:
+        return True  # what it was paid for is asked of nothing: cost me 180, what's the pitch
     if less.topic != first.topic or not less.givens.keys() <= first.givens.keys() or isinstance(_sum_of(first), Sum):
         return False  # a sum without one of its lengths is another
     gone, pair = first.givens.keys() - less.givens.keys(), {*_EITHER.get(first.topic, ())}

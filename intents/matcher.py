@@ -67,7 +67,7 @@ from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
-from intents.triangle_told import out_and_up
+from intents.triangle_told import legs_told, out_and_up
 from intents.vocabulary import NUMBER_WORDS
 from intents.wall_sizes import wall_sizes
 from intents.waste_in_it import waste_in_it
@@ -110,7 +110,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, named_later,
+    each_leg, out_and_up, legs_told, named_later,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside)  # by the words beside one given of a whole question
 

@@ -11,7 +11,7 @@ from functools import reduce
 from itertools import pairwise
 from operator import or_
 
-from intents.chart import Chart, span
+from intents.chart import Chart, once, span
 from intents.features import Mention
 from intents.learned import NOTHING, Learned
 from intents.left_out import without
@@ -19,7 +19,7 @@ from intents.number_words import SMALL
 from intents.phrases import Phrases
 from intents.question import Question
 from intents.second_reader import MOST_MENTIONS, prepared, roles_of, tokens_of
-from solvers.quantities import Quantity
+from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
 # Topics in which one number more is no factor of the answer: their givens are the sizes of one thing.
@@ -33,8 +33,10 @@ TOPICS = frozenset((
 ))  # fmt: skip
 LEAST_WORDS = 10  # of a sentence in which a question that is whole may hold a number too many
 SETTLED = 0.75  # how likely the topic must be
-IDLE = 0.9  # how surely a quantity must be without a role, to be left out though it has a unit
+IDLE = 0.85  # how surely a quantity must be without a role, to be left out though it has a unit
 USED = 0.5  # the most of that of a quantity which stays
+_EACH = frozenset(("a", "an", "per"))
+_SOLD_BY = frozenset("yard yards sheet stick length bundle square bag board load day hour night roll".split())
 # With one of these a number may take another's place, be put to it, or multiply it.
 _NUMBERED = frozenset(SMALL) | frozenset("it it's its that make i the".split())
 _TURNS = frozenset("no wait sorry scratch correction plus extra another twice double less minus instead rather".split())
@@ -47,6 +49,9 @@ def without_role(
     topic = max(chart.likely, key=chart.likely.__getitem__, default="")
     if topic not in TOPICS or chart.likely[topic] < SETTLED or _turns(chart.words):
         return None
+    prices = _prices(chart)
+    if prices:
+        return without(chart, prices)
     first = next((question for question in questions if question.topic == topic), None)
     if first is not None and any(isinstance(heard.value, tuple) for heard in first.givens.values()):
         first = None
@@ -74,13 +79,35 @@ def shares_of(
     given = any(isinstance(heard.value, Quantity) for heard in question.givens.values())
     if given or len(sentence.found) > MOST_MENTIONS:
         return []
-    return [(m, shares[NOTHING]) for m, shares in zip(sentence.found, roles_of(sentence, model), strict=True)]
+    likely = roles_of(sentence, model)
+    if any(shares.keys() == {NOTHING} and _holds_lengths(chart, m) for m, shares in zip(sentence.found, likely, strict=True)):
+        return []
+    return [(mention, shares[NOTHING]) for mention, shares in zip(sentence.found, likely, strict=True)]
+
+
+def _holds_lengths(chart: Chart, mention: Mention) -> bool:
+    """Whether what a topic has no place for is made of lengths, which it may have: 48 inches along and 22 inches up."""
+    inside = (r for at in range(mention.start, mention.end) for r in chart.readings[at] if r.end <= mention.end)
+    return mention.reading.kind == "pitch" and any(isinstance(r.value, Length) for r in inside)
+
+
+@once
+def _prices(chart: Chart) -> int:
+    """The mask of what so much of a thing costs, which no topic here asks: concrete's 165 a yard."""
+    words, mask = [*chart.words, "", ""], 0
+    for at, row in chart.starts():
+        for end in {r.end for _, r in row if r.kind == "number"}:
+            if words[end] in _EACH and words[end + 1] in _SOLD_BY:
+                mask |= span(at, end + 2)
+    return mask
 
 
 def _turns(words: Sequence[str]) -> bool:
     """Whether a number may take another's place, be put to it or multiply it: no overhang does not."""
-    said = _TURNS.intersection(words)
-    return bool(said) and (said != {"no"} or any(a == "no" and (not b.isalpha() or b in _NUMBERED) for a, b in pairwise(words)))
+    if _TURNS.isdisjoint(words):
+        return False
+    said = {b for a, b in pairwise(("", *words)) if b in _TURNS - {"no"} and a != "no"}
+    return bool(said) or any(a == "no" and (not b.isalpha() or b in _NUMBERED) for a, b in pairwise(words))
 
 
 def may_hold_more(chart: Chart, question: Question) -> bool:

@@ -23,7 +23,7 @@ _CHANGED = frozenset("take add cut trim rip shave knock lose come comes put".spl
 OTHERS = frozenset(
     "degrees degree angle pitch by exposure exposures courses course studs stud rise run slope vinyl pvc oc pickets"
     " balusters many hot cold temperature gable square diagonal marks corner spaced equal boards panels strips nails"
-    " screws".split()
+    " screws drops climbs cable rope wire".split()
 )
 _SHORT_OF = frozenset("add off short longer packing pack".split())  # asked after how much: a peg 6 ft off is none
 _OTHER_ASKS = frozenset("angle square out cost area drop fall".split())

@@ -23,6 +23,7 @@ LEANERS = frozenset(
     "wire wires rope ropes cable cables guy guyline guywire stay stays shroud shrouds brace strut raker prop kicker shore chain"
     " plank ramp gangway line tether".split()
 )
+_PLANKS = frozenset("plank planks board prop brace strut pole gangway rope cable wire".split())
 _LONG_SIDES = LEANERS | frozenset("hypotenuse hypot hyp slope slant".split())
 _LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("long of it the a".split())
 _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
@@ -31,6 +32,7 @@ _LEAD = frozenset("at to about around it 's comes come".split())
 _HIGH = frozenset("tall high higher".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
 _SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
+SLOPED, _STEEP, _SAID = "sloped length", frozenset("pitch angle percent ratio".split()), 0.9
 _SCORE = 3.0  # of a reading that only these words make
 _REACH = 6  # words from what is told to its length: the hypotenuse of the gusset is 41 1/2
 
@@ -46,7 +48,9 @@ def level_told(chart: Chart, question: Question) -> None:
         if level and name == "slope" and "run" not in question.givens:
             _move(question, "slope", "run")
             return
-        leans = not level and _leans(chart.words[max(0, start - _REACH) : start])
+        leans = not level and (_leans(chart.words[max(0, start - _REACH) : start]) or _of_a_leaner(chart.words, start, end))
+        if leans and name == "slope":
+            question.swaps = []
         if leans and name != "slope" and "slope" not in question.givens:
             _move(question, name, "slope")
 
@@ -81,6 +85,17 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
         questions[:] = [Question(TRIANGLE, dict(heard), score=_SCORE, words=["out", "up"])]  # type: ignore[arg-type]
 
 
+def legs_told(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """How long a thing is along its slope, told by how far it goes up and out and no pitch, is the long side of a triangle."""
+    first = next(iter(questions), None)
+    if first is None or first.topic != SLOPED or first.missing != ["pitch"] or first.unplaced or first.swaps:
+        return
+    legs = {name: heard for name, heard in first.givens.items() if heard.end > heard.start and isinstance(heard.value, Length)}
+    steep = any(r.kind in _STEEP and r.sure >= _SAID for row in chart.readings for r in row)
+    if legs.keys() == {"rise", "run"} and not steep:
+        questions[0] = Question(TRIANGLE, {**legs, "wanted": Heard("SLOPE", 0, 0, "")}, first.score, words=first.words)
+
+
 def _move(question: Question, name: str, other: str) -> None:
     question.givens[other] = question.givens.pop(name)
     question.swaps = []
@@ -104,6 +119,11 @@ def _leans(before: list[str]) -> bool:
         (back[1:2] != [] and back[1] in _LONG_SIDES)
         or (len(back) > 3 and back[2 + (back[2] == "the")] == "of" and back[3 + (back[2] == "the")] in _LONG_SIDES - LEANERS)
     )
+
+
+def _of_a_leaner(words: list[str], start: int, end: int) -> bool:
+    """Whether a length is that of a thing which leans: a 16 ft plank."""
+    return words[max(0, start - 1)] in ("a", "an", "my") and not _PLANKS.isdisjoint(words[end : end + 1])
 
 
 def _part_after(after: list[str]) -> str:
