@@ -84,11 +84,7 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     if 2 <= value <= 4 and (before in _ASKED or before == "all") and (after in _ANSWERS if before in _ASKED else after in _ALONE):
         return True  # what two angles do I set, hit all 3
-    if before in ("under", "over") and at > 1 and words[at - 2] in _YOUNG:
-        return True  # kids under ten only
-    if value == 2 and before == "the" and at > 1 and words[at - 2] == "between" and after in _OF_BOTH:
-        return True  # how much rope between the two
-    if after == "to" and words[at + 2] == "go":
+    if (after == "to" and words[at + 2] == "go") or _of_kids_or_both(words, at, value):
         return True  # only 2 to go
     if "of" in (after, before) and _one_of(words, at):
         return True
@@ -104,6 +100,13 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     hour = 0 < value <= LATEST and value == int(value) and after in ("", ",", ".", ";", "!", "?", "so", "and", "today")
     return hour and before in _AT and at > 1 and _expected(words, at)
+
+
+def _of_kids_or_both(words: Sequence[str], at: int, value: float) -> bool:
+    """Whether a number is an age, or two things that were told: kids under ten only, how much rope between the two."""
+    before, second = (words[at - 1], words[at - 2]) if at > 1 else ("", "")
+    young = before in ("under", "over") and second in _YOUNG
+    return young or (value == 2 and before == "the" and second == "between" and words[at + 1] in _OF_BOTH)
 
 
 def _expected(words: Sequence[str], at: int) -> bool:

@@ -121,7 +121,7 @@ _PASSED = (
     }
 )
 _OWN = frozenset("a my our his the".split())
-_HELD = ([], [","], ["."], ["on"], ["and"], ["held"], ["along"], ["laid"])
+_HELD: tuple[list[str], ...] = ([], [","], ["."], ["on"], ["and"], ["held"], ["along"], ["laid"])
 _SAWN, _LED = frozenset("cut ripped made milled planed sawn".split()), 5
 _REACH = frozenset(("enough", "reach", "reaches"))
 _LAYERED = frozenset(("fastener length", "build-out"))

@@ -23,6 +23,8 @@ MOST = 2  # topics that are tried
 _STOPS = frozenset((",", ".", ";", "?", "!", "-", "–", "—", "(", ")", ":"))
 _TURNS = frozenset("but because cause 'cause though although".split())
 _ASKS = ASKING | frozenset("what's whats how's where's need needs want wants give gimme tell find figure work pls please".split())
+# A clause with one of these may say how the question is meant.
+_TELLS = frozenset("both either each half halve twice double further instead except unless without".split())
 _POINTS = frozenset("that's thats is it's its".split())
 _ASKS -= frozenset("is are do does will would can could where when who".split())
 
@@ -60,7 +62,7 @@ def _without(
     text, left = chart.text, []
     for start, end in places:
         inside = [share for first, last, share in told if start <= first and last <= end]
-        if any(share <= USED for share in inside) or _asks(chart.words[start:end]):
+        if any(share <= USED for share in inside) or _matters(chart.words[start:end]):
             continue
         if not inside and any(start <= hit.start and hit.end <= end and hit.mask & chart.weighs for hit in named):
             continue
@@ -70,10 +72,10 @@ def _without(
     return Used(topic, text, left) if text != chart.text else None
 
 
-def _asks(clause: Sequence[str]) -> bool:
-    """Whether a clause asks; because that's what he ordered does not."""
+def _matters(clause: Sequence[str]) -> bool:
+    """Whether a clause asks, or may say how the question is meant; because that's what he ordered does neither."""
     asks = _ASKS.intersection(clause)
-    return bool(asks) and (asks != {"what"} or not any(a in _POINTS and b == "what" for a, b in pairwise(clause)))
+    return not _TELLS.isdisjoint(clause) or bool(asks) and (asks != {"what"} or not any(a in _POINTS and b == "what" for a, b in pairwise(clause)))
 
 
 def _clauses(chart: Chart) -> Iterator[tuple[int, int]]:

@@ -37,6 +37,7 @@ IDLE = 0.85  # how surely a quantity must be without a role, to be left out thou
 USED = 0.5  # the most of that of a quantity which stays
 _EACH = frozenset(("a", "an", "per"))
 _SOLD_BY = frozenset("yard yards sheet stick length bundle square bag board load day hour night roll".split())
+_PART_OF = {(of, what) for of in ("of", "off") for what in ("it", "that", "this", "them", "the", "those")}
 # With one of these a number may take another's place, be put to it, or multiply it.
 _NUMBERED = frozenset(SMALL) | frozenset("it it's its that make i the".split())
 _TURNS = frozenset("no wait sorry scratch correction plus extra another twice double less minus instead rather".split())
@@ -55,14 +56,16 @@ def without_role(
     first = next((question for question in questions if question.topic == topic), None)
     if first is not None and any(isinstance(heard.value, tuple) for heard in first.givens.values()):
         first = None
-    idle = [_idle(shares_of(chart, phrases, topic, topics[topic], model, each)) for each in {id(first): first, 0: None}.values()]
+    told = _idle(shares_of(chart, phrases, topic, topics[topic], model, first), USED)
+    alone = _idle(shares_of(chart, phrases, topic, topics[topic], model), IDLE) if first is not None else told
+    idle = (told, alone)  # with what the rules found, and without: of what both tell there is no doubt
     masks = {mask for mask, _ in idle}
     return without(chart, *masks) if len(masks) == 1 and masks != {0} and all(used for _, used in idle) else None
 
 
-def _idle(shares: Sequence[tuple[Mention, float]]) -> tuple[int, bool]:
+def _idle(shares: Sequence[tuple[Mention, float]], used: float) -> tuple[int, bool]:
     """The mask of the quantities that have no role, and whether any has one; no mask where of one it is not sure."""
-    if any(USED < share < IDLE for _, share in shares):
+    if any(used < share < IDLE for _, share in shares):
         return 0, False
     idle: dict[tuple[int, int], bool] = {}
     for mention, share in shares:
@@ -82,6 +85,8 @@ def shares_of(
     likely = roles_of(sentence, model)
     if any(shares.keys() == {NOTHING} and _holds_lengths(chart, m) for m, shares in zip(sentence.found, likely, strict=True)):
         return []
+    if any(tuple(chart.words[m.end : m.end + 2]) in _PART_OF for m in sentence.found):
+        return []  # 2 feet of it is stone
     return [(mention, shares[NOTHING]) for mention, shares in zip(sentence.found, likely, strict=True)]
 
 
