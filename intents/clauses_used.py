@@ -23,6 +23,7 @@ MOST = 2  # topics that are tried
 _STOPS = frozenset((",", ".", ";", "?", "!", "-", "–", "—", "(", ")", ":"))
 _TURNS = frozenset("but because cause 'cause though although".split())
 _ASKS = ASKING | frozenset("what's whats how's where's need needs want wants give gimme tell find figure work pls please".split())
+_WHOLE = frozenset("number length pitch angle dims plural money".split())  # readings that are not cut in two
 # A clause with one of these may say how the question is meant.
 _TELLS = frozenset("both either each half halve twice double further instead except unless without".split())
 _POINTS = frozenset("that's thats is it's its".split())
@@ -75,7 +76,8 @@ def _without(
 def _matters(clause: Sequence[str]) -> bool:
     """Whether a clause asks, or may say how the question is meant; because that's what he ordered does neither."""
     asks = _ASKS.intersection(clause)
-    return not _TELLS.isdisjoint(clause) or bool(asks) and (asks != {"what"} or not any(a in _POINTS and b == "what" for a, b in pairwise(clause)))
+    pointed = asks == {"what"} and any(a in _POINTS and b == "what" for a, b in pairwise(clause))
+    return not _TELLS.isdisjoint(clause) or (bool(asks) and not pointed)
 
 
 def _clauses(chart: Chart) -> Iterator[tuple[int, int]]:
@@ -90,6 +92,3 @@ def _clauses(chart: Chart) -> Iterator[tuple[int, int]]:
         start = at if word in _TURNS else at + 1
     if start < len(chart.words):
         yield start, len(chart.words)
-
-
-_WHOLE = frozenset("number length pitch angle dims plural money".split())

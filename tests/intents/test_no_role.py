@@ -82,7 +82,7 @@ def test_an_overhang_in_any_words_is_no_quantity_without_a_role() -> None:
     ("text", "topic", "answer"),
     [
         (
-            "so dad says he ordered it in '88, that's the story anyway, but the string and level give us 6 1/2 in 12 all day long,"
+            "so dad says he ordered it in '88, that's the story, but the string and level give us 6 1/2 in 12 all day long,"
             " whats that as an angle",
             "roof angle", "28.4°",
         ),
