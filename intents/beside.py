@@ -285,7 +285,8 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start, end))
     if name == WALL and reading.value.to("ft").value < LEAST_STOCK:
         name = ""  # a 3/8 gap behind the wall
-    if name == LEVEL and words[end : end + 1] == ["level"] and words[reading.start - 1] in _OWN and words[end + 1 : end + 2] in _HELD:
+    own = name == LEVEL and words[end : end + 1] == ["level"] and words[reading.start - 1] in _OWN
+    if own and words[end + 1 : end + 2] in _HELD:
         return TOOL  # with a four foot level, bubble dead centre
     if name == LADDER and (not _BEARS.isdisjoint(before) or not _BEARS.isdisjoint(words[end : end + 1])):
         name = ""  # eave height 4.2 m, ladder on it

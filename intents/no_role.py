@@ -11,10 +11,11 @@ from functools import reduce
 from itertools import pairwise
 from operator import or_
 
-from intents.chart import Chart, once, span
+from intents.chart import Chart, span
 from intents.features import Mention
 from intents.learned import NOTHING, Learned
 from intents.left_out import without
+from intents.not_of_it import not_of_it
 from intents.number_words import SMALL
 from intents.phrases import Phrases
 from intents.question import Question
@@ -35,9 +36,7 @@ LEAST_WORDS = 10  # of a sentence in which a question that is whole may hold a n
 SETTLED = 0.75  # how likely the topic must be
 IDLE = 0.85  # how surely a quantity must be without a role, to be left out though it has a unit
 USED = 0.5  # the most of that of a quantity which stays
-_EACH = frozenset(("a", "an", "per"))
-_SOLD_BY = frozenset("yard yards sheet stick length bundle square bag board load day hour night roll".split())
-_PART_OF = {(of, what) for of in ("of", "off") for what in ("it", "that", "this", "them", "the", "those")}
+_PART_OF = {("of", "it"), ("of", "that"), ("of", "them"), *(("off", what) for what in ("it", "that", "this", "them", "the"))}
 # With one of these a number may take another's place, be put to it, or multiply it.
 _NUMBERED = frozenset(SMALL) | frozenset("it it's its that make i the".split())
 _TURNS = frozenset("no wait sorry scratch correction plus extra another twice double less minus instead rather".split())
@@ -50,9 +49,8 @@ def without_role(
     topic = max(chart.likely, key=chart.likely.__getitem__, default="")
     if topic not in TOPICS or chart.likely[topic] < SETTLED or _turns(chart.words):
         return None
-    prices = _prices(chart)
-    if prices:
-        return without(chart, prices)
+    if mask := not_of_it(chart, topic):
+        return without(chart, mask)
     first = next((question for question in questions if question.topic == topic), None)
     if first is not None and any(isinstance(heard.value, tuple) for heard in first.givens.values()):
         first = None
@@ -94,17 +92,6 @@ def _holds_lengths(chart: Chart, mention: Mention) -> bool:
     """Whether what a topic has no place for is made of lengths, which it may have: 48 inches along and 22 inches up."""
     inside = (r for at in range(mention.start, mention.end) for r in chart.readings[at] if r.end <= mention.end)
     return mention.reading.kind == "pitch" and any(isinstance(r.value, Length) for r in inside)
-
-
-@once
-def _prices(chart: Chart) -> int:
-    """The mask of what so much of a thing costs, which no topic here asks: concrete's 165 a yard."""
-    words, mask = [*chart.words, "", ""], 0
-    for at, row in chart.starts():
-        for end in {r.end for _, r in row if r.kind == "number"}:
-            if words[end] in _EACH and words[end + 1] in _SOLD_BY:
-                mask |= span(at, end + 2)
-    return mask
 
 
 def _turns(words: Sequence[str]) -> bool:

@@ -15,7 +15,7 @@ from intents.reading import Dims
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from intents.soffit_told import soffit_told
-from intents.triangle_told import level_told, part_asked
+from intents.triangle_told import level_told, part_asked, run_on_the_flat
 from solvers.quantities import Count, Length
 from solvers.slots import Layer
 
@@ -77,6 +77,8 @@ def put_over(chart: Chart, question: Question) -> None:
         _two_legs(chart, question)
         _part(chart, question)
         part_asked(chart, question)
+    elif topic == "sloped length":
+        run_on_the_flat(chart, question)
     elif topic == "vent area":
         _ratio(question)
     elif topic == "bent flashing":

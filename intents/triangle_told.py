@@ -28,6 +28,7 @@ _LONG_SIDES = LEANERS | frozenset("hypotenuse hypot hyp slope slant".split())
 _LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("long of it the a".split())
 _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
 _OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
+_FEET = frozenset("foot base bottom wall".split())
 _LEAD = frozenset("at to about around it 's comes come".split())
 _HIGH = frozenset("tall high higher".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
@@ -53,6 +54,18 @@ def level_told(chart: Chart, question: Question) -> None:
             question.swaps = []
         if leans and name != "slope" and "slope" not in question.givens:
             _move(question, name, "slope")
+
+
+def run_on_the_flat(chart: Chart, question: Question) -> None:
+    """A length told on the flat is the run of a slope, and no rise: 16 ft 4 on the flat by the plan."""
+    for name in ("run", "rise"):
+        heard = question.givens.get(name)
+        end = places_of(chart, heard)[1] if heard is not None and heard.end > heard.start else 0
+        if end and _on_the_level(chart.words[end : end + 5]):
+            if name == "run":
+                question.swaps = []
+            elif "run" not in question.givens:
+                _move(question, name, "run")
 
 
 def part_asked(chart: Chart, question: Question) -> None:
@@ -168,8 +181,10 @@ def _out_up(chart: Chart) -> dict[str, Reading]:
 def _way(words: list[str], length: Reading) -> str:
     """Which way a length goes, by the words right after it, or else right before."""
     after = words[length.end : length.end + 3]
-    if after[:1] == ["off"] and not _LEVEL.isdisjoint(after[1:]):
+    if (after[:1] == ["off"] and not _LEVEL.isdisjoint(after[1:])) or not _HIGH.isdisjoint(after[:1]):
         return "rise"
+    if after[:1] == ["from"] and not _FEET.isdisjoint(after[1:]):
+        return "run"  # a stake 12 feet from the foot
     before = [word for word in words[max(0, length.start - 3) : length.start] if word not in _LEAD][-1:]
     for near in (after[:1], before):
         if near and near[0] in _UPS:
