@@ -11,12 +11,13 @@ from typing import TYPE_CHECKING
 
 from assistant.record import Record, blank, leave_out
 from intents.elsewhere import outside_of
-from intents.matcher import shorter
+from intents.matcher import share_of, shorter
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked
 
+LIKELY = 0.5  # how likely the topic must be of what is left
 KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
 
 
@@ -27,6 +28,8 @@ def look_past_clauses(c: Conversation, record: Record, text: str) -> None:
     before = c.pending, c.last
     found: list[tuple[Record, Asked]] = []
     for used in shorter(text, c.parameters):
+        if share_of(used.text, used.topic, c.parameters) < LIKELY:
+            continue
         trial = blank(text, record["via"], c.job, record["file"])
         c.pending = c.last = None
         c.take(trial, used.text)

@@ -21,6 +21,7 @@ _SHEETS = frozenset(
 _LINES = frozenset(("rise over a run", "gable height", "fall", "sloped length", "rake length"))
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
+_HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -31,6 +32,9 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_fastener(words)
     if topic in _LINES:
         return _asks_sheets(words)
+    if topic == "cladding boards":
+        asked = {*pairwise(words)}
+        return not _HIGH.isdisjoint(asked) and ("how", "many") not in asked  # how high will 13 courses get us
     return topic == "divide evenly" and _so_long_each(chart, question)
 
 

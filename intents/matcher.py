@@ -68,6 +68,7 @@ from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
 from intents.triangle_told import legs_told, out_and_up
+from intents.untold_overhang import untold_overhang
 from intents.vocabulary import NUMBER_WORDS
 from intents.wall_sizes import wall_sizes
 from intents.waste_in_it import waste_in_it
@@ -228,7 +229,7 @@ def _put_right(chart: Chart, question: Question, parameters: tuple[Parameter, ..
 def _doubt(chart: Chart, phrases: Phrases, question: Question) -> None:
     """What a question that lacks nothing is asked about all the same; layers that go are taken out of one that is in no doubt."""
     doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
-    doubts = doubts or amounts_in_doubt(chart, question)
+    doubts = doubts or amounts_in_doubt(chart, question) or untold_overhang(chart, question)
     doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
     other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
     other = other or asked_instead(chart, question) or gable_of_what(chart, question)
@@ -325,6 +326,11 @@ def shorter(text: str, topics: Topics, folder: Path = FOLDER) -> list[Used]:
     """The line without the clauses that its question is not made of, as each of its likeliest topics would have it."""
     model = learned(folder)
     return [] if model is None else list(clauses_used(_chart(text, folder, _Lists.of(topics)), compiled(folder), topics, model))
+
+
+def share_of(text: str, topic: str, topics: Topics, folder: Path = FOLDER) -> float:
+    """How likely it is, by its words, that a line is about a topic."""
+    return _chart(text, folder, _Lists.of(topics)).likely.get(topic, 0.0)
 
 
 def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted: str = "") -> Question:

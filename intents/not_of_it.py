@@ -24,9 +24,10 @@ _BOUNDED = frozenset(("course layout", "courses to openings", "equal spacing", "
 _THINGS = frozenset("tile tiles blocks block bricks brick nails nail screws screw".split())
 _IS = frozenset(("is", "are", "of"))
 _RULES = frozenset(("code", "code's", "regs", "regulations"))  # which the gap that is asked must keep within
+_BALLS = frozenset(("ball", "sphere"))
 _BETWEEN = "equal spacing"
 _ON = frozenset("so and but what how here anyway".split())
-CUES = _SOLD_BY | frozenset("under below less over above".split()) | _THINGS | _RULES
+CUES = _SOLD_BY | frozenset("under below less over above".split()) | _THINGS | _RULES | _BALLS
 
 
 def not_of_it(chart: Chart, topic: str) -> int:
@@ -59,6 +60,8 @@ def _of_a_thing(words: Sequence[str], reading: Reading, topic: str) -> bool:
     before = words[max(0, reading.start - 2) : reading.start]
     after = words[reading.end]
     ends = not after or after in ENDS or after in _ON
+    if topic == _BETWEEN and after in _BALLS:
+        return True  # the inspector's got a four inch ball
     named = _THINGS if topic != _BETWEEN else _RULES
     said = bool(before) and ((before[-1] in _IS and before[0] in named) or before[-1] in named)
     return said and ends

@@ -190,7 +190,8 @@ def _stuff_alone(words: list[str], reading: Reading, sizes: list[Reading]) -> bo
     """How thick the siding is, which is so thin that it can be no exposure: boards are 5/16 fibre cement."""
     told = isinstance(reading.value, Quantity) and reading.kind in ("number", "ratio", "length")
     size = (_inches(reading) or float(reading.value.value)) if told else 0.0  # type: ignore[union-attr]
-    return 0 < size <= THICKEST_SIDING and reading.value.value.denominator > 1 and words[reading.end] in _MADE_OF  # type: ignore[union-attr]
+    made = words[reading.end] in _MADE_OF or words[reading.end] == "thick"
+    return 0 < size <= THICKEST_SIDING and reading.value.value.denominator > 1 and made  # type: ignore[union-attr]
 
 
 def _may_show(reading: Reading) -> bool:
@@ -243,7 +244,7 @@ _CUES = {
     "vent area": _HIGH | _RIDGES,
     "cladding boards": _MADE_OF,
     "take-off": _MADE_OF,
-    **dict.fromkeys(("end cut along the rake", "step at the rake", "gable courses", "course layout"), _MADE_OF),
+    **dict.fromkeys(("end cut along the rake", "step at the rake", "gable courses", "course layout"), _MADE_OF | {"thick"}),
     "fall": frozenset(("long",)),
     "wood movement": frozenset(("thick",)),
     "thermal movement": _ACROSS | _WALLS | {"thick"},
