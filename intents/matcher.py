@@ -43,7 +43,7 @@ from intents.measures import broken_number
 from intents.movement_told import movement_told
 from intents.named_later import named_later
 from intents.neighbours import cut_off
-from intents.no_role import SETTLED, left_of, may_hold_more, took, without_role
+from intents.no_role import left_of, may_hold_more, took, without_role
 from intents.not_across import not_across
 from intents.of_both import of_both
 from intents.only_way import only_way, rather, sides_of_the_saw
@@ -272,9 +272,8 @@ def _without_role(reading: Reading, chart: Chart, phrases: Phrases, topics: Topi
     _by_grammar(again, less, phrases, topics, set())
     consult(again, less, phrases, topics, model)
     _to_their_places(less, again.questions, topics)
-    if not _plain(again) or chart.likely[again.questions[0].topic] < SETTLED:
-        return None
-    if first is not None and again.questions[0].topic != first.topic:
+    topic = again.questions[0].topic if _plain(again) else ""
+    if topic != max(chart.likely, key=chart.likely.__getitem__) or (first is not None and topic != first.topic):
         return None
     for question in again.questions:
         question.left = left_of(chart, less)

@@ -33,7 +33,7 @@ TOPICS = frozenset((
     "compound cut", "angle off", "rounded pitch",
 ))  # fmt: skip
 LEAST_WORDS = 10  # of a sentence in which a question that is whole may hold a number too many
-SETTLED = 0.75  # how likely the topic must be
+LIKELY, SETTLED = 0.4, 0.75  # how likely the topic must be, where words alone tell what is none of it, and where they do not
 IDLE = 0.85  # how surely a quantity must be without a role, to be left out though it has a unit
 USED = 0.5  # the most of that of a quantity which stays
 _PART_OF = {("of", "it"), ("of", "that"), ("of", "them"), *(("off", what) for what in ("it", "that", "this", "them", "the"))}
@@ -47,10 +47,12 @@ def without_role(
 ) -> Chart | None:  # fmt: skip
     """The sentence without the quantities that have no role in what it is about; None where one may have or none has not."""
     topic = max(chart.likely, key=chart.likely.__getitem__, default="")
-    if topic not in TOPICS or chart.likely[topic] < SETTLED or _turns(chart.words):
+    if topic not in TOPICS or chart.likely[topic] < LIKELY or _turns(chart.words):
         return None
     if mask := not_of_it(chart, topic):
         return without(chart, mask)
+    if chart.likely[topic] < SETTLED:
+        return None
     first = next((question for question in questions if question.topic == topic), None)
     if first is not None and any(isinstance(heard.value, tuple) for heard in first.givens.values()):
         first = None
