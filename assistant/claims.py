@@ -7,14 +7,16 @@ from typing import Any
 
 from assistant.record import Record
 from intents.question import Claim
-from solvers.quantities import Quantity
+from solvers.quantities import Pitch, Quantity
 
 SAME = Fraction(1, 20)  # of the answer's unit: as near as it is read off a tool
 _BARE = ("count", "money", "in", "ft2", "in2", "square", "lb", "deg", "degF", "degC")  # what a number may be, unsaid
 
 
-def hold_against(record: Record, claim: Claim) -> None:
+def hold_against(record: Record, claim: Claim | None) -> None:
     """Put into an answered record whether the quantity claimed will do, or is passed."""
+    if claim is None:
+        return
     words = _verdict(claim, record["answer"])
     record["also"].append({"name": claim.text, "value": None, "unit": "word", "text": words})
     record["say"] = f"{claim.text[:1].upper()}{claim.text[1:]}: {words}. {record['say']}"
@@ -35,6 +37,6 @@ def _verdict(claim: Claim, answer: dict[str, Any]) -> str:
 
 def _in(value: Quantity, unit: str) -> Fraction | None:
     """The claimed quantity in the answer's unit; None where it is of another kind."""
-    if unit in value.units:
+    if unit in value.units and not (isinstance(value, Pitch) and value.unit != unit):  # a 6/12 is held against no degrees
         return Fraction(value.to(unit).value)
     return value.value if value.unit == "none" and unit in _BARE else None

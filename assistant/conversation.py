@@ -22,7 +22,7 @@ from assistant.marks_told import markable
 from assistant.names import article, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_lines, listed, put_asked, put_declined, put_worked, said_as
+from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
 from assistant.several import so_many, worked_out
 from assistant.speech import spoken
@@ -373,8 +373,8 @@ class Conversation:
     def _answered(self, record: Record, way: Way, question: Question) -> None:
         put_worked(record, way.worked)
         record["say"] += said_as(way.worked)
-        if question.claim:
-            hold_against(record, question.claim)
+        leave_out(record, question.left)
+        hold_against(record, question.claim)
         way.asked.record = record
         way.asked.text = way.asked.text or record["heard"]
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}

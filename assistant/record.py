@@ -51,6 +51,14 @@ def put_worked(record: Record, worked: Worked) -> None:
     )
 
 
+def leave_out(record: Record, left: Collection[str]) -> None:
+    """Say in the record of an answer what was left out of account."""
+    if left:
+        text = listed(left, "and")
+        record["also"].append({"name": "left out", "value": None, "unit": "word", "text": text})
+        record["say"] += f" Left out: {text}."
+
+
 def put_asked(record: Record, topic: str | None, question: str, givens: list[dict[str, Any]] | None = None) -> None:
     record.update(outcome="asks", topic=topic, ask=question, say=question, givens=givens or [])
 

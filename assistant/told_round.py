@@ -10,8 +10,9 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_lines, listed, put_asked
+from assistant.record import Record, blank, given_lines, leave_out, put_asked
 from assistant.said_over import Place, places_of
+from assistant.told_by_clauses import look_past_clauses
 from assistant.ways import Way, same_answer, which_way
 from intents.elsewhere import outside_of
 from intents.stories import Story, stories_of, without_story
@@ -41,6 +42,7 @@ def look_past_story(c: Conversation, record: Record, text: str) -> None:
     told = stories_of(text) if record["outcome"] in ("asks", "declined", "answered") else []
     rest = without_story(text, told) if told and outside_of(text) is None else ""
     if not rest:
+        look_past_clauses(c, record, text)
         return
     before = state_of(c)
     trial = blank(text, record["via"], c.job, record["file"])
@@ -50,21 +52,19 @@ def look_past_story(c: Conversation, record: Record, text: str) -> None:
     good = trial["outcome"] == "answered" and question is not None and question.claim is None
     without, taken = c.last, good and c.last is not None and not _wanted(c, text, told)
     if record["outcome"] != "answered" and taken and without is not None:
-        _take(record, trial, listed(_numbers(text, told), "and"))
+        _take(record, trial, _numbers(text, told))
         without.record = record
         return
     put_back(c, before)
+    look_past_clauses(c, record, text)
     if record["outcome"] == "answered" and good:
         _ask_which(c, record, without)
 
 
-def _take(record: Record, trial: Record, left: str) -> None:
+def _take(record: Record, trial: Record, left: list[str]) -> None:
     """Make the record that of the question without its story, with what was left out."""
     record.update({name: value for name, value in trial.items() if name not in KEPT})
-    if not left:
-        return
-    record["also"].append({"name": "left out", "value": None, "unit": "word", "text": left})
-    record["say"] += f" Left out: {left}."
+    leave_out(record, left)
 
 
 def _ask_which(c: Conversation, record: Record, without: Asked | None) -> None:

@@ -22,7 +22,7 @@ _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph"
+    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph watt watts w volts"
     " ladders trips flights sons brothers blokes".split()
 )
 _NAMED = frozenset("phase lot plot page detail drawing crew truck item colour color shade".split())  # a number after one names it
@@ -42,6 +42,8 @@ _THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
 _GOES_ON = frozenset("and or is was are s needs wants rises takes on for at with then does so to but if up too please".split())
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
 _ASKED, _ANSWERS = frozenset(("what", "which", "the")), frozenset("angles settings figures numbers readings cuts answers".split())
+_YOUNG = frozenset("kids children anyone nobody everyone".split())
+_OF_BOTH = frozenset((",", ".", "", ";", "?", "and", "not", "is", "in", "on", "at"))
 _ALONE = frozenset((",", ".", "", ";", "?", "and"))
 _TURNS = frozenset("load time trip floor storey story day batch delivery lift".split())  # the 3rd load
 _QUARTERED = frozenset(("round", "sawn"))
@@ -82,7 +84,7 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     if 2 <= value <= 4 and (before in _ASKED or before == "all") and (after in _ANSWERS if before in _ASKED else after in _ALONE):
         return True  # what two angles do I set, hit all 3
-    if after == "to" and words[at + 2] == "go":
+    if (after == "to" and words[at + 2] == "go") or _of_kids_or_both(words, at, value):
         return True  # only 2 to go
     if "of" in (after, before) and _one_of(words, at):
         return True
@@ -98,6 +100,13 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     hour = 0 < value <= LATEST and value == int(value) and after in ("", ",", ".", ";", "!", "?", "so", "and", "today")
     return hour and before in _AT and at > 1 and _expected(words, at)
+
+
+def _of_kids_or_both(words: Sequence[str], at: int, value: float) -> bool:
+    """Whether a number is an age, or two things that were told: kids under ten only, how much rope between the two."""
+    before, second = (words[at - 1], words[at - 2]) if at > 1 else ("", "")
+    young = before in ("under", "over") and second in _YOUNG
+    return young or (value == 2 and before == "the" and second == "between" and words[at + 1] in _OF_BOTH)
 
 
 def _expected(words: Sequence[str], at: int) -> bool:

@@ -19,8 +19,10 @@ _SHEETS = frozenset(
     " tile tiles boarding".split()
 )
 _LINES = frozenset(("rise over a run", "gable height", "fall", "sloped length", "rake length"))
+BOARDS = "cladding boards"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
+_HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -31,13 +33,24 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_fastener(words)
     if topic in _LINES:
         return _asks_sheets(words)
+    if topic == BOARDS:
+        return _asks_high(words)
     return topic == "divide evenly" and _so_long_each(chart, question)
 
 
 def area_rather(chart: Chart, reading: Reading) -> None:
-    """Leave out how high or long a gable is where it is asked how much ply or felt covers it, and its area is another way."""
+    """Leave out how high or long a gable is where it is asked how much ply or felt covers it, and its area is another way; and
+    boards where it is asked how high courses come."""
+    if any(q.topic == "height of courses" for q in reading.questions) and _asks_high(chart.words):
+        reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _asks_high(words: Sequence[str]) -> bool:
+    """Whether it is asked how high and not how many: how high will 13 courses get us."""
+    asked = {*pairwise(words)}
+    return not _HIGH.isdisjoint(asked) and ("how", "many") not in asked
 
 
 def _asks_sheets(words: Sequence[str]) -> bool:

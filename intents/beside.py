@@ -21,6 +21,7 @@ from intents.listed_totals import THEM
 from intents.no_layers import is_no_layer, speaks_of_some
 from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
+from intents.remarks import up_to_stop
 from intents.timber_names import section, timber
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
@@ -98,7 +99,8 @@ _PASSED = (
     | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING, APART)))
     | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
     | {
-        "right triangle": frozenset((TIMBER,)),
+        "right triangle": frozenset((TIMBER, TOOL)),
+        "strapping": frozenset((LADDER, *_NAMED, *_WOODS)),
         "ladder footing": frozenset((LADDER, EXTENDS)),
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "bent flashing": frozenset((LEGS,)),
@@ -118,6 +120,8 @@ _PASSED = (
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, *_NAMED, *_WOODS, SIDE, TOOL, LEVEL, FACE)),
     }
 )
+_OWN = frozenset("a my our his the".split())
+_HELD: tuple[list[str], ...] = ([], [","], ["."], ["on"], ["and"], ["held"], ["along"], ["laid"])
 _SAWN, _LED = frozenset("cut ripped made milled planed sawn".split()), 5
 _REACH = frozenset(("enough", "reach", "reaches"))
 _LAYERED = frozenset(("fastener length", "build-out"))
@@ -261,7 +265,7 @@ def _lumber(chart: Chart, reading: Reading) -> bool:
     if len(sizes) != len(parts) or len(sizes) != 2 or sizes[0] not in _NOMINAL_THICK or sizes[1] not in _NOMINAL_WIDE:
         return False
     words, written = chart.words, chart.text[chart.tokens[reading.start].start : chart.tokens[reading.end - 1].end]
-    told = words[max(0, reading.start - 1)] in FEET or not _LUMBER.isdisjoint(words[reading.end : reading.end + 1])
+    told = words[max(0, reading.start - 1)] in FEET or not _LUMBER.isdisjoint(words[reading.end : reading.end + 2])
     came = words[max(0, reading.start - _LED) : reading.start]
     cut = not (_SAWN.isdisjoint(came) or {"from", "out"}.isdisjoint(came))  # we cut it from a wet 2 by 8
     return cut or (told and " " not in written)
@@ -281,6 +285,9 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     name = name or ("" if not _PLACED.isdisjoint(words[end : end + 1]) else _named_before(words, reading.start, end))
     if name == WALL and reading.value.to("ft").value < LEAST_STOCK:
         name = ""  # a 3/8 gap behind the wall
+    own = name == LEVEL and words[end : end + 1] == ["level"] and words[reading.start - 1] in _OWN
+    if own and words[end + 1 : end + 2] in _HELD:
+        return TOOL  # with a four foot level, bubble dead centre
     if name == LADDER and (not _BEARS.isdisjoint(before) or not _BEARS.isdisjoint(words[end : end + 1])):
         name = ""  # eave height 4.2 m, ladder on it
     if name:
@@ -316,7 +323,7 @@ def _number_of(chart: Chart, reading: Reading) -> str:
         return SPACING
     if after[:1] == ["leg"] and after[1:] and after[1] in _BENT:
         return LEGS  # a three leg flashing
-    near = range(end, min(end + 4, len(words)))
+    near = range(end, end + len(up_to_stop(words[end : end + 4])))  # pitch 3/12, the sheets come long
     if not _STOCKS.isdisjoint(words[end : end + 4]) and any(_named(words, at) == STOCK for at in near):
         return COUNTED  # a couple of 20 footers
     if "vents" in after and (after[0] == "vents" or after[0] in _VENTS) and _few(reading):  # 2 gable vents

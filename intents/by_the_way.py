@@ -25,6 +25,8 @@ _TAG_ENDS = frozenset(tag[-1] for tag in _TAGS)
 _SAYS = frozenset(
     "say says said reckon reckons reckoned think thinks thought guess guesses guessed swears bets bet figured figures".split()
 )
+_DOUBTS = frozenset("swears reckons reckoned thinks thought guessed guesses bets bet".split())
+_MEASURED = frozenset("level gauge measured measure tape string protractor inclinometer reads gives give got".split())
 _MINE = frozenset("i i'd id we we'd".split())
 _LEADS = frozenset("and but so oh well though".split())
 _PAPERS = frozenset("drawing drawings plan plans box sheet paper label spec tag ticket print prints book maker makers".split())
@@ -84,8 +86,9 @@ def by_the_way(words: Sequence[str], place: tuple[int, int], reading: Reading, o
     before, after = clause[: reading.start - start], clause[reading.end - start :]
     if _tagged(after) or any(clause[: len(lead)] == lead for lead in _WONDERS):
         return True
-    if reading.kind == "pitch":
-        return False
+    if reading.kind == "pitch":  # dad swears it's a 6/12, but the level gives us another
+        doubted = not (_DOUBTS.isdisjoint(before) or _MEASURED.isdisjoint(others) or _MEASURED.intersection(clause))
+        return doubted and _guessed(before, after, reading)
     return (
         (not role and _guessed(before, [*after, *words[end : end + 1]], reading)) or _at_hand(before, after, reading, others)
         or _of_the_day(before, after, reading) or _aside(before, after) or _paid(before, after, reading, others)

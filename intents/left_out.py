@@ -38,7 +38,9 @@ _OLD = frozenset("old existing previous original".split())
 _WAS = frozenset(
     "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost".split()
 )
-_PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
+_PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man"
+    " pad slab deck frame fence porch barn pergola gate".split()
+)
 _IS = frozenset(("is", "are"))
 _IT_IS = frozenset((verb, this) for this in ("that", "it", "those") for verb in _IS)
 _SINCE = frozenset(("but", "now", "so"))  # where a clause leaves what was
@@ -93,6 +95,8 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
 
 def does_as_well(first: Question, less: Question) -> bool:
     """Whether a question is another with nothing more, and what it does without is told by another given."""
+    if first.topic == "cost" != less.topic and "price" in first.givens:
+        return True  # what it was paid for is asked of nothing: cost me 180, what's the pitch
     if less.topic != first.topic or not less.givens.keys() <= first.givens.keys() or isinstance(_sum_of(first), Sum):
         return False  # a sum without one of its lengths is another
     gone, pair = first.givens.keys() - less.givens.keys(), {*_EITHER.get(first.topic, ())}

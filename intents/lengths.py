@@ -141,7 +141,8 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
     if word == "inch" and not led and line.words[i + 1] in _THICK_LAYERS and (not i or line.words[i - 1] in _AFTER_LAYERS):
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # 5/8 siding, inch foam
-    if word in ("foot", "inch") and not led and line.words[i + 1] == "of" and line.words[i + 2] not in _WHOSE:
+    whose = line.words[i + 2] in _WHOSE or (line.words[i + 2] in ("a", "an") and i > 0 and line.words[i - 1] == "the")
+    if word in ("foot", "inch") and not led and line.words[i + 1] == "of" and not whose:
         yield _reading(i, i + 1, Fraction(1), "ft" if word == "foot" else "in", 0.9)  # 5/12, foot of overhang
     if word == "foot" and not led and line.words[i + 1] in ("overhang", "overhangs", "wide", "deep"):
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)  # a gable 22 feet wide, foot overhang

@@ -20,6 +20,7 @@ from intents.asked_instead import area_rather, asked_instead
 from intents.bay_told import bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
+from intents.clauses_used import Used, clauses_used
 from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
 from intents.counted_things import other_count
@@ -42,6 +43,7 @@ from intents.measures import broken_number
 from intents.movement_told import movement_told
 from intents.named_later import named_later
 from intents.neighbours import cut_off
+from intents.no_role import left_of, may_hold_more, took, without_role
 from intents.not_across import not_across
 from intents.of_both import of_both
 from intents.only_way import only_way, rather, sides_of_the_saw
@@ -65,7 +67,8 @@ from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
-from intents.triangle_told import out_and_up
+from intents.triangle_told import legs_told, out_and_up
+from intents.untold_overhang import untold_overhang
 from intents.vocabulary import NUMBER_WORDS
 from intents.wall_sizes import wall_sizes
 from intents.waste_in_it import waste_in_it
@@ -108,7 +111,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, named_later,
+    each_leg, out_and_up, legs_told, named_later,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside)  # by the words beside one given of a whole question
 
@@ -192,6 +195,8 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         all_of_them(chart, reading)
     _to_their_places(chart, reading.questions, topics)
     less = _without_remarks(reading, chart, phrases, topics, wanted, model) if seconds and row is None else None
+    if less is None and model is not None and row is None:
+        less = _without_role(reading, chart, phrases, topics, model)
     chart = less or chart
     rather(chart, reading)
     area_rather(chart, reading)
@@ -224,7 +229,7 @@ def _put_right(chart: Chart, question: Question, parameters: tuple[Parameter, ..
 def _doubt(chart: Chart, phrases: Phrases, question: Question) -> None:
     """What a question that lacks nothing is asked about all the same; layers that go are taken out of one that is in no doubt."""
     doubts = cut_off(chart, phrases, question) or of_both(chart, question) or other_count(chart, question)
-    doubts = doubts or amounts_in_doubt(chart, question)
+    doubts = doubts or amounts_in_doubt(chart, question) or untold_overhang(chart, question)
     doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
     other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
     other = other or asked_instead(chart, question) or gable_of_what(chart, question)
@@ -265,6 +270,27 @@ def _lacks_what_is_kept(reading: Reading, again: Reading, topics: Topics) -> boo
     return bool(before.unplaced) and kept.issuperset(now.missing) and not (now.unplaced or now.swaps or now.rival or now.lacking)
 
 
+def _without_role(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned) -> Chart | None:
+    """The sentence without the quantities that have no role in it, which the reading then is of; None where it is not plain."""
+    first = reading.questions[0] if _plain(reading) else None
+    if first is not None and not may_hold_more(chart, first):
+        return None
+    less = without_role(chart, phrases, topics, model, reading.questions)
+    if less is None or (first is not None and not took(chart, first, less)):
+        return None
+    again = Reading(reading.text)
+    _by_grammar(again, less, phrases, topics, set())
+    consult(again, less, phrases, topics, model)
+    _to_their_places(less, again.questions, topics)
+    topic = again.questions[0].topic if _plain(again) else ""
+    if topic != max(chart.likely, key=chart.likely.__getitem__) or (first is not None and topic != first.topic):
+        return None
+    for question in again.questions:
+        question.left = left_of(chart, less)
+    reading.questions, reading.trace = again.questions, again.trace
+    return less
+
+
 def _to_their_places(chart: Chart, questions: list[Question], topics: Topics) -> None:
     """What the words beside quantities alone tell, where neither reader has a place for them."""
     for work in _PLACES:
@@ -303,6 +329,17 @@ def _claimed_in(chart: Chart, phrases: Phrases, topics: Topics, wanted: set[str]
     for question in found:
         question.claim = claim
     return found[:KEEP]
+
+
+def shorter(text: str, topics: Topics, folder: Path = FOLDER) -> list[Used]:
+    """The line without the clauses that its question is not made of, as each of its likeliest topics would have it."""
+    model = learned(folder)
+    return [] if model is None else list(clauses_used(_chart(text, folder, _Lists.of(topics)), compiled(folder), topics, model))
+
+
+def share_of(text: str, topic: str, topics: Topics, folder: Path = FOLDER) -> float:
+    """How likely it is, by its words, that a line is about a topic."""
+    return _chart(text, folder, _Lists.of(topics)).likely.get(topic, 0.0)
 
 
 def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted: str = "") -> Question:

@@ -27,7 +27,8 @@ def of_both(chart: Chart, question: Question) -> list[str]:
         if word != "both" and (word != "two" or chart.words[i - 1 : i] != ["the"]):
             continue
         noun = next((k for k in range(i + 1, min(i + _REACH, len(chart.words))) if chart.words[k] in NOUNS), 0)
-        if noun and not _taken(chart, question, i, noun):
+        ends = question.topic == "strapping" and chart.words[noun] == "ends"  # one strap at both ends is what is counted
+        if noun and not ends and not _taken(chart, question, i, noun):
             return [chart.said(i, noun + 1)]
     return []
 

@@ -182,6 +182,8 @@ def _arc(chart: Chart, question: Question) -> None:
     if radius is None or width is None or "rise" not in givens or "every" in givens:
         return
     if radius.value.to("in").value * 2 >= width.value.to("in").value:
+        if ("what", "radius") in pairwise(chart.words):
+            question.left = [*question.left, givens.pop("radius").text]  # what is asked was not given: a bar of six feet
         return
     start, end = places_of(chart, radius)
     if not MADE_OF.isdisjoint(chart.words[end : end + 1]):

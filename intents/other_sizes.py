@@ -186,6 +186,14 @@ def _stuff(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     return size <= most and reading.value.value.denominator > 1
 
 
+def _stuff_alone(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
+    """How thick the siding is, which is so thin that it can be no exposure: boards are 5/16 fibre cement."""
+    told = isinstance(reading.value, Quantity) and reading.kind in ("number", "ratio", "length")
+    size = (_inches(reading) or float(reading.value.value)) if told else 0.0  # type: ignore[union-attr]
+    made = words[reading.end] in _MADE_OF or words[reading.end] == "thick"
+    return 0 < size <= THICKEST_SIDING and reading.value.value.denominator > 1 and made  # type: ignore[union-attr]
+
+
 def _may_show(reading: Reading) -> bool:
     """Whether a size may be what shows of a board."""
     size = _inches(reading) or (float(reading.value.value) if isinstance(reading.value, Quantity) else 0)
@@ -207,13 +215,17 @@ def _inches(reading: Reading) -> float:
     return float(reading.value.to("in").value) if isinstance(reading.value, Length) else 0.0
 
 
-_MADE_OF = _CLADDING | {"spruce", "pine", "fir", "redwood", "boards", "bevel", "vinyl", "hardboard"}
+_MADE_OF = _CLADDING | {"spruce", "pine", "fir", "redwood", "boards", "bevel", "vinyl", "hardboard", "fibre", "fiber"}
 THINNEST_LAP, THICKEST_SIDING, LEAST_SHOWN, MOST_SHOWN = 0.5, 1.5, 2.5, 16  # in
 _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "vent opening": _vent,
     "vent area": _attic,
     "cladding boards": _stuff,
     "take-off": _stuff,
+    "end cut along the rake": _stuff_alone,
+    "step at the rake": _stuff_alone,
+    "gable courses": _stuff_alone,
+    "course layout": _stuff_alone,
     "fall": _fall,
     "wood movement": _thick,
     "thermal movement": _heated,
@@ -232,6 +244,7 @@ _CUES = {
     "vent area": _HIGH | _RIDGES,
     "cladding boards": _MADE_OF,
     "take-off": _MADE_OF,
+    **dict.fromkeys(("end cut along the rake", "step at the rake", "gable courses", "course layout"), _MADE_OF | {"thick"}),
     "fall": frozenset(("long",)),
     "wood movement": frozenset(("thick",)),
     "thermal movement": _ACROSS | _WALLS | {"thick"},

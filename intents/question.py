@@ -55,6 +55,7 @@ class Question:
         default_factory=dict
     )  # how to answer: nearest (a fraction), system (metric, imperial)
     claim: Claim | None = None  # what the answer is to be held against
+    left: list[str] = field(default_factory=list)  # quantities that it leaves out, which is said
     unknown: list[str] = field(default_factory=list)  # words that meant nothing here
     words: list[str] = field(default_factory=list)  # words that told the topic
 

@@ -116,7 +116,8 @@ def _after_run(line: Line, run: Piece) -> float:
         return 0.2
     if word in INCHES and not (word == "in" and (line.words[run.end + 1] in DEGREES or line.pieces(run.end + 1))):
         return 0.6
-    return 0.2 if word in UNITS or word == "/" else 1.0
+    turned = word == "in" and line.words[run.end + 1] in DEGREES  # a 7 in 12 in degrees: what it is to be turned into
+    return 0.2 if (word in UNITS and not turned) or word == "/" else 1.0
 
 
 def _odd_run(rise: Piece, run: Piece, word: str) -> float:

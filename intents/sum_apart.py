@@ -23,8 +23,9 @@ _CHANGED = frozenset("take add cut trim rip shave knock lose come comes put".spl
 OTHERS = frozenset(
     "degrees degree angle pitch by exposure exposures courses course studs stud rise run slope vinyl pvc oc pickets"
     " balusters many hot cold temperature gable square diagonal marks corner spaced equal boards panels strips nails"
-    " screws".split()
+    " screws drops climbs cable rope wire".split()
 )
+_SHORT_OF = frozenset("add off short longer packing pack".split())  # asked after how much: a peg 6 ft off is none
 _OTHER_ASKS = frozenset("angle square out cost area drop fall".split())
 
 
@@ -72,5 +73,5 @@ def _asked_after(after: list[str]) -> bool:
     said = {*after}
     if "difference" in said or ("far", "apart") in pairwise(after):
         return True
-    much = ("how", "much") in pairwise(after)
-    return much and not said.isdisjoint(("add", "off", "short", "longer", "packing", "pack")) and said.isdisjoint(_OTHER_ASKS)
+    much = next((at for at, pair in enumerate(pairwise(after)) if pair == ("how", "much")), len(after))
+    return not _SHORT_OF.isdisjoint(after[much:]) and said.isdisjoint(_OTHER_ASKS)

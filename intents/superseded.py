@@ -182,17 +182,24 @@ def of_others(chart: Chart) -> int:
     return mask
 
 
+def _took_alone(words: Sequence[str], each: _Told) -> bool:
+    """Whether so many is all that is said of what it took: the last wall took 31 and it was longer."""
+    after = words[each.end] if each.end < len(words) else ""
+    return words[each.start - 1] in _TOOK and (not after or after in ENDS or after in ("and", "but"))
+
+
 def _of_another(chart: Chart, told: list[_Segment]) -> int:
     """How many another wall took of what is asked: we did the north one with 23 straps, how many here."""
     words = chart.words
     asked = next((words[at + 2 : at + 3] for at, pair in enumerate(pairwise(words)) if pair == ("how", "many")), None)
-    if not asked or not _MORE.isdisjoint(words) or _HERE.isdisjoint(words):
+    if not asked or not _MORE.isdisjoint(words) or (_HERE.isdisjoint(words) and "last" not in words):
         return 0
     mask = 0
     for (start, end), said in told:
         clause = words[start:end]
         if len(said) == 1 and not _TOOK.isdisjoint(clause) and not _WHOSE.isdisjoint(clause) and _HERE.isdisjoint(clause):
             each = said[0]
-            counted = words[each.end : each.end + 1] == asked or (asked[0] in _HERE and words[each.end : each.end + 1] != [])
+            after = words[each.end : each.end + 1]
+            counted = _took_alone(words, each) or after == asked or (asked[0] in _HERE and after != [])
             mask |= _mask(said) if counted and isinstance(each.sizes[0], Number) and clause[0] not in ASKING else 0
     return mask

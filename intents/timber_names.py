@@ -35,6 +35,8 @@ def timber(chart: Chart, reading: Reading) -> bool:
     if not _nominal(reading):
         return False
     words = chart.words
+    if words[reading.end - 1][-1:] == "s" and words[reading.end - 1][:-1].isdecimal():
+        return True  # 2x4s are what I have
     before, after = words[max(0, reading.start - 2) : reading.start], words[reading.end : reading.end + 1]
     ends = not after or after[0] in ENDS
     if ends and (before[-1:] in (["a"], ["an"]) or before in _OF):

@@ -15,7 +15,7 @@ from intents.reading import Dims
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from intents.soffit_told import soffit_told
-from intents.triangle_told import level_told, part_asked
+from intents.triangle_told import level_told, part_asked, run_on_the_flat, up_the_roof
 from solvers.quantities import Count, Length
 from solvers.slots import Layer
 
@@ -86,6 +86,13 @@ def put_over(chart: Chart, question: Question) -> None:
         _layers(question)
     elif topic == "marks on centre" and "spacing" in question.givens:
         _spacing(chart, question)
+
+
+def _no_sticks(chart: Chart, question: Question) -> None:
+    """The sticks that straps are cut from tell nothing of how many there are, where it is not told how long they are."""
+    stock = question.givens.get("stock")
+    if stock is not None and "height" not in question.givens:
+        question.left = [*question.left, question.givens.pop("stock").text]
 
 
 def _told_pitch(chart: Chart, question: Question) -> None:
@@ -370,5 +377,6 @@ def _no_more(words: list[str]) -> bool:
 
 _ONE_RULE = {
     "soffit panels": soffit_told, "cost": _stick, "weight": _stick, "take-off": _first_line,
-    "pitch from rise and run": _told_pitch,
+    "pitch from rise and run": _told_pitch, "rise over a run": up_the_roof, "sloped length": run_on_the_flat,
+    "strapping": _no_sticks,
 }  # fmt: skip

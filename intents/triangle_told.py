@@ -23,14 +23,18 @@ LEANERS = frozenset(
     "wire wires rope ropes cable cables guy guyline guywire stay stays shroud shrouds brace strut raker prop kicker shore chain"
     " plank ramp gangway line tether".split()
 )
+_PLANKS = frozenset("plank planks board prop brace strut pole gangway rope cable wire".split())
 _LONG_SIDES = LEANERS | frozenset("hypotenuse hypot hyp slope slant".split())
 _LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("long of it the a".split())
 _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
 _OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
+_FEET = frozenset("foot base bottom wall".split())
+_ALONG = frozenset("roof slope deck sheathing".split())
 _LEAD = frozenset("at to about around it 's comes come".split())
 _HIGH = frozenset("tall high higher".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
 _SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
+SLOPED, _STEEP, _SAID = "sloped length", frozenset("pitch angle percent ratio".split()), 0.9
 _SCORE = 3.0  # of a reading that only these words make
 _REACH = 6  # words from what is told to its length: the hypotenuse of the gusset is 41 1/2
 
@@ -46,9 +50,30 @@ def level_told(chart: Chart, question: Question) -> None:
         if level and name == "slope" and "run" not in question.givens:
             _move(question, "slope", "run")
             return
-        leans = not level and _leans(chart.words[max(0, start - _REACH) : start])
+        leans = not level and (_leans(chart.words[max(0, start - _REACH) : start]) or _of_a_leaner(chart.words, start, end))
+        if leans and name == "slope":
+            question.swaps = []
         if leans and name != "slope" and "slope" not in question.givens:
             _move(question, name, "slope")
+
+
+def run_on_the_flat(chart: Chart, question: Question) -> None:
+    """A length told on the flat is the run of a slope, and no rise: 16 ft 4 on the flat by the plan."""
+    for name in ("run", "rise"):
+        heard = question.givens.get(name)
+        end = places_of(chart, heard)[1] if heard is not None and heard.end > heard.start else 0
+        if end and _on_the_level(chart.words[end : end + 5]):
+            if name == "run":
+                question.swaps = []
+            elif "run" not in question.givens:
+                _move(question, name, "run")
+
+
+def up_the_roof(chart: Chart, question: Question) -> None:
+    """How far up the roof it is, is measured along it; how far up the roof goes is how high."""
+    words = chart.words
+    if any(words[at : at + 4] == ["how", "far", "up", "the"] and words[at + 4] in _ALONG for at in range(len(words) - 4)):
+        question.topic = SLOPED
 
 
 def part_asked(chart: Chart, question: Question) -> None:
@@ -81,6 +106,17 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
         questions[:] = [Question(TRIANGLE, dict(heard), score=_SCORE, words=["out", "up"])]  # type: ignore[arg-type]
 
 
+def legs_told(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """How long a thing is along its slope, told by how far it goes up and out and no pitch, is the long side of a triangle."""
+    first = next(iter(questions), None)
+    if first is None or first.topic != SLOPED or first.missing != ["pitch"] or first.unplaced or first.swaps:
+        return
+    legs = {name: heard for name, heard in first.givens.items() if heard.end > heard.start and isinstance(heard.value, Length)}
+    steep = any(r.kind in _STEEP and r.sure >= _SAID for row in chart.readings for r in row)
+    if legs.keys() == {"rise", "run"} and not steep:
+        questions[0] = Question(TRIANGLE, {**legs, "wanted": Heard("SLOPE", 0, 0, "")}, first.score, words=first.words)
+
+
 def _move(question: Question, name: str, other: str) -> None:
     question.givens[other] = question.givens.pop(name)
     question.swaps = []
@@ -104,6 +140,11 @@ def _leans(before: list[str]) -> bool:
         (back[1:2] != [] and back[1] in _LONG_SIDES)
         or (len(back) > 3 and back[2 + (back[2] == "the")] == "of" and back[3 + (back[2] == "the")] in _LONG_SIDES - LEANERS)
     )
+
+
+def _of_a_leaner(words: list[str], start: int, end: int) -> bool:
+    """Whether a length is that of a thing which leans: a 16 ft plank."""
+    return words[max(0, start - 1)] in ("a", "an", "my") and not _PLANKS.isdisjoint(words[end : end + 1])
 
 
 def _part_after(after: list[str]) -> str:
@@ -148,8 +189,10 @@ def _out_up(chart: Chart) -> dict[str, Reading]:
 def _way(words: list[str], length: Reading) -> str:
     """Which way a length goes, by the words right after it, or else right before."""
     after = words[length.end : length.end + 3]
-    if after[:1] == ["off"] and not _LEVEL.isdisjoint(after[1:]):
+    if (after[:1] == ["off"] and not _LEVEL.isdisjoint(after[1:])) or not _HIGH.isdisjoint(after[:1]):
         return "rise"
+    if after[:1] == ["from"] and not _FEET.isdisjoint(after[1:]):
+        return "run"  # a stake 12 feet from the foot
     before = [word for word in words[max(0, length.start - 3) : length.start] if word not in _LEAD][-1:]
     for near in (after[:1], before):
         if near and near[0] in _UPS:

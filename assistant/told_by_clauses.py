@@ -1,0 +1,44 @@
+"""A question told with clauses that it is not made of: "so dad swears it's a 6/12, but the level gives us 6 1/2 in 12, what's
+that as an angle".
+
+Where a line came to nothing, it is read again without the clauses in which its likeliest topic has no use for anything: no
+quantity with a role, no word of its rule, nothing asked. It is answered where it then is whole, and what was left out is said.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from assistant.record import Record, blank, leave_out
+from intents.elsewhere import outside_of
+from intents.matcher import share_of, shorter
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+
+LIKELY = 0.5  # how likely the topic must be of what is left
+KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
+
+
+def look_past_clauses(c: Conversation, record: Record, text: str) -> None:
+    """Answer a line that came to nothing by those of its clauses that its question is made of."""
+    if record["outcome"] not in ("asks", "declined") or outside_of(text) is not None:
+        return
+    before = c.pending, c.last
+    found: list[tuple[Record, Asked]] = []
+    for used in shorter(text, c.parameters):
+        if share_of(used.text, used.topic, c.parameters) < LIKELY:
+            continue
+        trial = blank(text, record["via"], c.job, record["file"])
+        c.pending = c.last = None
+        c.take(trial, used.text)
+        claimed = any(question.claim for question in c.read(used.text).questions)
+        if trial["outcome"] == "answered" and trial["topic"] == used.topic and c.last is not None and not claimed:
+            leave_out(trial, used.left)
+            found.append((trial, c.last))
+    c.pending, c.last = before
+    if len(found) == 1:
+        record.update({name: value for name, value in found[0][0].items() if name not in KEPT})
+        c.pending, c.last = None, found[0][1]
+        c.last.record = record
