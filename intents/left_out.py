@@ -15,6 +15,8 @@ from typing import Any
 
 from intents import by_the_way
 from intents.chart import Chart, span
+from intents.of_other_things import CUES as OTHERS
+from intents.of_other_things import of_his_place, of_other_things, two_named
 from intents.of_somebody import CUES as SOMEBODY
 from intents.of_somebody import of_somebody, priced_each
 from intents.question import Question
@@ -67,11 +69,11 @@ _COSTS = frozenset(
 _EITHER = {
     "sloped length": ("run", "rise"), "arc": ("rise", "radius"), "cost": ("area", "count"),
     "course layout": ("exposure", "count"),
-    "weight": ("area", "count"), "equal spacing": ("count", "gap"),
+    "weight": ("area", "count"), "equal spacing": ("count", "gap"), "vent area": ("area", "length"),
 }  # fmt: skip
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | OTHERS | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -81,7 +83,7 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
     From a question that has `taken` them all, only those may go that were told by the way, or of what was, and that it took.
     """
     words = chart.words
-    if _CUES.isdisjoint(words):
+    if _CUES.isdisjoint(words) and not two_named(words):
         return None
     found = [
         reading for start, end in clauses(words) if chart.numbers & span(start, end)
@@ -145,7 +147,7 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
         return False
     others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
-    return was or _somebodys(words, reading) or by_the_way.by_the_way(words, place, reading, others)
+    return was or of_his_place(words, place, reading) or _somebodys(words, reading) or by_the_way.by_the_way(words, place, reading, others)
 
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:
@@ -163,7 +165,7 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         return True
     if clause[0] in ASKING:
         return False
-    if of_somebody(words, place, reading):
+    if of_somebody(words, place, reading) or of_other_things(words, place, reading):
         return True
     taken = not _TRUCKS.isdisjoint(clause[:2]) and not _TAKES.isdisjoint(clause)
     if reading.kind in ("number", "plural"):

@@ -17,6 +17,7 @@ from solvers.quantities import Length, Quantity, Temperature
 _HIGH = frozenset(("high", "tall"))
 _ACROSS = frozenset("wide high tall deep across face".split())
 _RIDGES = frozenset("ridge peak headroom height".split())
+_HALF_WHERE = frozenset("at up low high in down on near along".split())
 _IS = frozenset("is are was at of about only".split())
 _WALLS = frozenset("wall walls house building elevation side".split())
 _PIECES = frozenset("piece pieces each panel panels length lengths stick sticks board boards section sections one".split())
@@ -68,12 +69,16 @@ def _plans(chart: Chart) -> int:
 
 
 def _vent(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """How high the wall is, beside how long."""
-    return _inches(reading) >= LEAST_WALL and words[reading.end] in _HIGH and len(list(_lengths(sizes))) > 1
+    """How high the wall is, beside how long; with no unit too, where the one before it has: 9.6 m long and 2.7 high."""
+    high = words[reading.end] in _HIGH and len(list(_lengths(sizes))) > 1
+    bare = reading.kind == "number" and any(_inches(r) >= LEAST_WALL and r.end < reading.start for r in _lengths(sizes))
+    return high and (_inches(reading) >= LEAST_WALL or bare)
 
 
 def _attic(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """How high the ridge is: 5 feet high at the ridge, the ridge is 7 ft up."""
+    """How high the ridge is: 5 feet high at the ridge, the ridge is 7 ft up; what the answer halves anyhow: half up top."""
+    if reading.kind == "number" and words[reading.end - 1] == "half" and words[reading.end] in _HALF_WHERE:
+        return True
     if _inches(reading) < LEAST_WALL:
         return False
     return words[reading.end] in _HIGH or _named_before(words, reading.start) in _RIDGES
@@ -229,7 +234,7 @@ _NO_LENGTH = frozenset(("dew point", "frost tonight"))
 _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
 _CUES = {
     "vent opening": _HIGH,
-    "vent area": _HIGH | _RIDGES,
+    "vent area": _HIGH | _RIDGES | {"half"},
     "cladding boards": _MADE_OF,
     "take-off": _MADE_OF,
     "fall": frozenset(("long",)),
