@@ -9,7 +9,9 @@ from assistant import acts
 from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
 from assistant.at_the_saw import asks_the_saw
+from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
+from assistant.line_apart import asks_why
 from assistant.marks_told import told_mark
 from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
@@ -96,7 +98,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None if asks or by_so_much_told(text) else _for_a_fact(c, said, text)
     if said and said.topic == "remember" and "hearsay" not in said.words and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
-    if said and c.last is not None and (tells_a_change(said.topic, text) or _of_its_wall(c.last, said, text)):
+    if said and c.last is not None and _changes_rather(c.last, said, text):
         said = None
     setting = _setting_of(c, text)
     if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting or c.told):
@@ -111,7 +113,13 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         return None  # what the saw is set to is worked out; how far it swings is kept
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
-    return said
+    return asks_why(c, text, said) or said
+
+
+def _changes_rather(last: Asked, said: Said, text: str) -> bool:
+    """Whether what sounds like other talk tells a change of the question before."""
+    spaced = said.topic == "compare" and tells_spacing(text, last)  # the engineer says 12 on centre
+    return spaced or tells_a_change(said.topic, text) or _of_its_wall(last, said, text)
 
 
 def _of_its_wall(last: Asked, said: Said, text: str) -> bool:

@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from assistant.line_apart import look_between
 from assistant.record import Record, blank
 from assistant.told_round import KEPT, State, put_back, state_of
 from intents.elsewhere import outside_of
@@ -49,6 +50,7 @@ _ASKS = re.compile(
     re.I,
 )
 _WOOD = re.compile(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
+_BEGAN = re.compile(r"\W*(?:and|so|or|what about|how about|what if|now)\b", re.I)
 _TURNS = re.compile(
     r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I
 )
@@ -69,6 +71,7 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
                 c.last.record = record
             return
     put_back(c, after)
+    look_between(c, record, text, before)
 
 
 def _good(c: Conversation, trial: Record, left: str) -> bool:
@@ -93,7 +96,10 @@ def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:
     for clause in (_REASON, _REMARK, _OTHER):
         found = clause.search(inner)
         idle = found is not None and found.start() > 0
-        idle = idle and (_told_before(found[0], last) if clause is _OTHER and found else _idle(found[0] if found else ""))
+        told = found[0] if found else ""
+        if clause is _REASON and _BEGAN.match(inner):
+            told = told.rstrip(" ?")  # and at eight twelve, since the gable's steeper? asks no more than it would without
+        idle = idle and (_told_before(told, last) if clause is _OTHER else _idle(told))
         if found is not None and idle:
             yield inner[: found.start()], "" if clause is _OTHER else found[0]
     again = _DO_AGAIN.search(inner)

@@ -147,7 +147,8 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
         return False
     others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
-    return was or of_his_place(words, place, reading) or _somebodys(words, reading) or by_the_way.by_the_way(words, place, reading, others)
+    told = was or of_his_place(words, place, reading) or _somebodys(words, reading)
+    return told or by_the_way.by_the_way(words, place, reading, others)
 
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:

@@ -114,11 +114,7 @@ def at_centres(line: Line) -> Told | None:
 
 def _halved(line: Line) -> Told | None:
     """The middle, or half, of one length."""
-    if len(line.spans) != 1 or line.said.isdisjoint(_HALF_WORDS | _MIDDLE):
-        return None
-    spaced = {at for at, word in enumerate(line.out) if at and word in _CENTRES and line.out[at - 1] == "on"}  # 12 on centre
-    middles = {at for at, word in enumerate(line.out) if word in _HALF_WORDS | _MIDDLE}
-    return None if middles and middles <= spaced and "of" not in line.said else ((ADDED,), True)
+    return ((ADDED,), True) if len(line.spans) == 1 and not line.said.isdisjoint(_HALF_WORDS | _MIDDLE) else None
 
 
 def _centred(line: Line) -> Told | None:

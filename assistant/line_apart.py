@@ -1,0 +1,151 @@
+"""A long line after a question, taken apart: the words that say what changes, without what is told round them.
+
+"Hang on, those boards turned out to be sixteen foot when the truck came in", "it has warmed up since, it's 60 now, so what do
+I leave on the next one", "the door's gone, leave it out", "why's that thirteen courses and not twelve". A part without a
+number that asks for nothing else and turns nothing round is left out; every number stays.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from assistant.acts import CHANGES
+from assistant.record import Record, blank
+from assistant.told_round import KEPT, State, put_back, state_of
+from assistant.units_kept import openings
+from intents.elsewhere import outside_of
+from intents.matcher import read_as
+from intents.talk import Said, numbers_in
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+
+LONGEST = 400  # characters of a line that is looked at so
+FEWEST = 6  # words of a line that can have anything round its change
+_SPLIT = re.compile(
+    r"\s*[,;.!?–—]+\s+(?:and\s+|but\s+)?"
+    r"|\s+(?=(?:because|'?cause|cos|since|when|while|where|now that|so that|seeing|as soon as)\b)"
+    r"|\s+(?=(?:so|and) (?:what|how|where)\b)",
+    re.IGNORECASE,
+)
+_MERE = re.compile(
+    r"\W*(?:(?:no|nope|nah|hang on|hold on|wait|sorry|oh|ah|right|ok|okay|well|actually|so|and|but|mate|look|listen|hey|then"
+    r"|a (?:sec|second|minute|bit|tick)|oops|whoops|scratch that|my mistake|my bad|my fault|damn|shoot|yeah|yes|uh|um|now)\W*)+",
+    re.IGNORECASE,
+)
+_CORRECTS = re.compile(
+    r"\b(?:no|nope|nah|sorry|oops|whoops|wait|hang on|hold on|scratch that|my mistake|my bad)\b", re.IGNORECASE
+)
+_ERRED = re.compile(
+    r"\b(?:wrong|misread|miscounted|mixed up|mistake|backwards|upside down|blind|glasses|fault|daft|old drawing)\b",
+    re.IGNORECASE,
+)
+_TURNS = re.compile(
+    r"\b(?:not|never|forget|mind|instead|except|unless|without|meant|same|both|double|twice|half|other|leave|take|add|less"
+    r"|more)\b",
+    re.IGNORECASE,
+)
+_ASKS = re.compile(
+    r"\b(?:how|what|what's|whats|which|where|can|could|should|give|tell|work|figure|read|note|flag)\b", re.IGNORECASE
+)
+_AGAIN = re.compile(r"\W*(?:so |and |then |now |ok |well )*(?:what|how|where|which)\b", re.IGNORECASE)
+_WHY = re.compile(
+    r"\W*(?:ok |okay |so |but |and |wait |hang on |hey |sorry )*(?:why|how come|what makes (?:it|that)|how is it|how's it)\b"
+    r"(?:'?s)?(?!\W+(?:not|don't we|not just) (?:make|try|use|go|do|take|have|put|say)\b)",
+    re.IGNORECASE,
+)
+_PART = r"(doors?|windows?|openings?|sliders?|vents?|garage door|patio door)"
+_OUT = (
+    re.compile(
+        rf"\b(?:leave|take|keep) out (?:the |that |those |both )?{_PART}\b(?!\W*(?:is|are|was|'s|by|\d))", re.IGNORECASE
+    ),
+    re.compile(
+        rf"\b(?:leave|take|drop|lose|forget|scrap|ditch|skip|bin) (?:the |that |those )?{_PART}(?: out)?\W*(?:$|[,.;])",
+        re.IGNORECASE,
+    ),
+    re.compile(
+        rf"\bthe {_PART}(?:'s|'re| is| are| has| have)? (?:all )?(?:been )?(?:gone|out|cut|dropped|scrapped|cancell?ed|off"
+        r"|not going in|getting blocked up|blocked up|boarded up|not happening)\b",
+        re.IGNORECASE,
+    ),
+)
+
+
+def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
+    """The line as one that asks why the answer is what it is, where it begins so and every number in it is one of that."""
+    record = c.last.record if c.last is not None else None
+    if not record or not record.get("answer") or (said is not None and said.topic not in CHANGES):
+        return None
+    found, values = _WHY.match(text), numbers_in(text)
+    if found is None or not values:
+        return None
+    shown = [record["answer"], *record["also"], *record["givens"]]
+    known = {round(float(line["value"]), 3) for line in shown if isinstance(line.get("value"), int | float)}
+    first = values[0].value
+    return Said("explain") if round(float(getattr(first, "value", -1)), 3) in known else None
+
+
+def without_opening(text: str, last: Asked | None) -> str:
+    """The line as "no door", where it says that an opening of the question before is not there after all."""
+    if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):
+        return text
+    found = next((match for pattern in _OUT if (match := pattern.search(text)) is not None), None)
+    return f"no {found[1]}" if found is not None else text
+
+
+def look_between(c: Conversation, record: Record, text: str, before: State) -> None:
+    """Answer a line that came to nothing, or to no change, by what it says of the question before."""
+    last = before[1]
+    if last is None or record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or text.count(" ") < FEWEST:
+        return
+    after = state_of(c)
+    for less, left in _shorter(text):
+        put_back(c, before)
+        trial = blank(text, record["via"], c.job, record["file"])
+        c.take(trial, less)
+        if _good(c, trial, left, last):  # type: ignore[arg-type]
+            record.update({name: value for name, value in trial.items() if name not in KEPT})
+            if c.last is not None:
+                c.last.record = record
+            return
+    put_back(c, after)
+
+
+def _good(c: Conversation, trial: Record, left: list[str], last: Asked) -> bool:
+    """Whether the parts that are left change the question before, and what was left out is no given of it."""
+    if trial["outcome"] != "answered" or trial["topic"] != last.topic.name:
+        return False
+    for part in left:
+        more = read_as(part, last.topic.name, c.parameters)
+        others = (q.topic for q in c.read(part).questions if q.score > 0 and q.topic != last.topic.name)
+        if more.givens or more.manner or outside_of(part) is not None or (_AGAIN.match(part) and any(others)):
+            return False
+    return True
+
+
+def _shorter(text: str) -> Iterator[tuple[str, list[str]]]:
+    """The line without its parts that are only told, and those; with and without its first words of surprise."""
+    parts = [part for part in _SPLIT.split(text) if part.strip()]
+    told = [part for part in parts if numbers_in(part)]
+    if not told or len(parts) == 1:
+        return
+    mere = [part for part in parts if part not in told and _MERE.fullmatch(part)]
+    rest = [part for part in parts if part not in told and part not in mere]
+    if not all(_idle(part, bool(mere)) for part in rest):
+        return
+    lead = "no, " if any(_CORRECTS.search(part) for part in mere) or any(_ERRED.search(part) for part in rest) else ""
+    for line in dict.fromkeys((", ".join([*mere, *told]), lead + ", ".join(told), ", ".join(told))):
+        if line != text:
+            yield line, rest
+
+
+def _idle(part: str, corrects: bool) -> bool:
+    """Whether a part tells nothing of the question, or only asks it again."""
+    if _AGAIN.match(part):
+        return True
+    if _ERRED.search(part):
+        return True
+    return not (_ASKS.search(part) or _TURNS.search(part))
