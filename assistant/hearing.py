@@ -11,6 +11,7 @@ from assistant.acts.explaining import line_named
 from assistant.at_the_saw import asks_the_saw
 from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
+from assistant.layer_changes import tells_layer
 from assistant.line_apart import asks_why
 from assistant.marks_told import told_mark
 from assistant.relative import by_so_much_told
@@ -54,6 +55,9 @@ _OTHERS_SAY = re.compile(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|gues
 _INVERTED = re.compile(r"(?<=\w)\W+(?:would|will|could|does|do|can)\s+(?:there|it|they|that|the|this|my|we|i)\b", re.IGNORECASE)
 _BEGINS = re.compile(
     r"\W*(?:so |ok |and )?(?:what'?s the|what is the|how (?:long|high|tall|much|many|far|wide|deep))\b", re.IGNORECASE
+)
+_MAY_I = re.compile(
+    r"\W*(?:so |ok |and )?(?:can|could|should|will|would|may|do|does|did) (?:i|we|it|they|he|she|the|my|a)\b", re.IGNORECASE
 )
 # Somebody's word for it is no fact of the job; what one thinks oneself is said as one.
 _HEARSAY = re.compile(
@@ -118,7 +122,8 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
 
 def _changes_rather(last: Asked, said: Said, text: str) -> bool:
     """Whether what sounds like other talk tells a change of the question before."""
-    spaced = said.topic == "compare" and tells_spacing(text, last)  # the engineer says 12 on centre
+    compared = said.topic == "compare"
+    spaced = compared and (tells_spacing(text, last) or tells_layer(text, last))  # the engineer says 12 on centre
     return spaced or tells_a_change(said.topic, text) or _of_its_wall(last, said, text)
 
 
@@ -335,4 +340,5 @@ def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     whole = best is not None and best.whole
     named = best is not None and set(best.topic.split()) <= set(best.words)
     asks = bool("?" in text or _INVERTED.search(text) or _BEGINS.match(text)) if stated else bool(_ASKS.search(text))
+    asks = asks or _MAY_I.match(text) is not None
     return asks or (whole and named and not _STATES.search(text))

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
+from assistant.heard_all import unheard
 from assistant.record import Record, blank
 from assistant.told_round import KEPT, State, put_back, state_of
 from assistant.units_kept import openings
@@ -34,6 +35,16 @@ _SPLIT = re.compile(
 _MERE = re.compile(
     r"\W*(?:(?:no|nope|nah|hang on|hold on|wait|sorry|oh|ah|right|ok|okay|well|actually|so|and|but|mate|look|listen|hey|then"
     r"|a (?:sec|second|minute|bit|tick)|oops|whoops|scratch that|my mistake|my bad|my fault|damn|shoot|yeah|yes|uh|um|now)\W*)+",
+    re.IGNORECASE,
+)
+_SOFTLY = re.compile(
+    r"^\W*(?:(?:i'd |we'd |you'd |i |we )?(?:had )?better|might as well|may as well|let's|probably)\s+", re.IGNORECASE
+)
+_REASON = re.compile(r"\W*(?:because|'?cause|cos|since|as|seeing)\b", re.IGNORECASE)
+_DENIED = re.compile(r"\b(?:don't|dont|doesn't|no use|no good|nothing|never)\b", re.IGNORECASE)
+_IN_UNIT = re.compile(
+    r"\bin (?:gallons|litres|liters|metric|millimet(?:re|er)s|mm|cm|met(?:re|er)s|feet|inches|square (?:met(?:re|er)s|feet)"
+    r"|decimals?|imperial|celsius|fahrenheit)\b",
     re.IGNORECASE,
 )
 _CORRECTS = re.compile(
@@ -102,7 +113,7 @@ def look_between(c: Conversation, record: Record, text: str, before: State) -> N
     if last is None or record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or text.count(" ") < FEWEST:
         return
     after = state_of(c)
-    for less, left in _shorter(text):
+    for less, left in _shorter(text, last):  # type: ignore[arg-type]
         put_back(c, before)
         trial = blank(text, record["via"], c.job, record["file"])
         c.take(trial, less)
@@ -116,28 +127,33 @@ def look_between(c: Conversation, record: Record, text: str, before: State) -> N
 
 def _good(c: Conversation, trial: Record, left: list[str], last: Asked) -> bool:
     """Whether the parts that are left change the question before, and what was left out is no given of it."""
-    if trial["outcome"] != "answered" or trial["topic"] != last.topic.name:
+    if trial["outcome"] != "answered" or trial["topic"] not in (last.topic.name, "conversion"):
         return False
     for part in left:
         more = read_as(part, last.topic.name, c.parameters)
         others = (q.topic for q in c.read(part).questions if q.score > 0 and q.topic != last.topic.name)
-        if more.givens or more.manner or outside_of(part) is not None or (_AGAIN.match(part) and any(others)):
+        tells = bool(more.givens or more.manner) and not _DENIED.search(part)
+        if tells or outside_of(part) is not None or (_AGAIN.match(part) and any(others)):
             return False
     return True
 
 
-def _shorter(text: str) -> Iterator[tuple[str, list[str]]]:
+def _shorter(text: str, last: Asked) -> Iterator[tuple[str, list[str]]]:
     """The line without its parts that are only told, and those; with and without its first words of surprise."""
     parts = [part for part in _SPLIT.split(text) if part.strip()]
-    told = [part for part in parts if numbers_in(part)]
-    if not told or len(parts) == 1:
+    told = [part for part in parts if numbers_in(part) or _IN_UNIT.search(part)]
+    known = [part for part in told if _REASON.match(part) and not unheard(part, last.givens.values())]
+    told = [part for part in told if part not in known]  # since the yard ran out of three quarter
+    if not told:
         return
     mere = [part for part in parts if part not in told and _MERE.fullmatch(part)]
-    rest = [part for part in parts if part not in told and part not in mere]
+    rest = [part for part in parts if part not in told and part not in mere and part not in known]
     if not all(_idle(part, bool(mere)) for part in rest):
         return
     lead = "no, " if any(_CORRECTS.search(part) for part in mere) or any(_ERRED.search(part) for part in rest) else ""
-    for line in dict.fromkeys((", ".join([*mere, *told]), lead + ", ".join(told), ", ".join(told))):
+    core = _SOFTLY.sub("", ", ".join(told))
+    unit = _IN_UNIT.search(core) if not numbers_in(core) else None  # the lad wants it in litres
+    for line in dict.fromkeys((", ".join([*mere, *told]), lead + core, core, *([unit[0]] if unit else []))):
         if line != text:
             yield line, rest
 

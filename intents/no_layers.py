@@ -23,6 +23,7 @@ _HOLDS = frozenset(
     "penetration pen bite biting embedment embed embedded into hold holds grip bury in thread penetrate penetrates".split()
 )
 _STUD, _STUD_WALLS = frozenset(("stud", "studs")), frozenset("wall walls work frame framing partition".split())
+_LED_TO = frozenset("in into to past of through from off outside".split())
 _IN_OR_FROM = frozenset("in from off outside".split())
 _ACROSS = frozenset("wide across long tall".split())
 _CENTRES = frozenset("centres centers centre center oc apart".split())
@@ -86,7 +87,7 @@ def _frame_is(words: Sequence[str], start: int, end: int) -> bool:
     is_ = at > 0 and words[at] in _IS
     at -= is_
     deep = words[end] in ("deep", "wide")
-    if at < 0 or words[at] not in FRAMES or _before(words, at) in ("in", "into", "to", "past", "of", "through"):
+    if at < 0 or words[at] not in FRAMES or _before(words, at) in _LED_TO:
         return False
     return deep or (is_ and words[end] not in _HOLDS and _held_elsewhere(words, start, end))
 

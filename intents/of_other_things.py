@@ -29,9 +29,12 @@ _PLACES = frozenset("place house shed garage barn cabin cottage boathouse porch 
 _IS = frozenset("is was has had are were ran came".split())
 _TAKES = frozenset(("takes", "took", "uses", "used", "eats", "ate", "taking"))
 _LEFT = frozenset(("left", "leaves", "leaving", "remaining"))
+_NEIGHBOURS = frozenset("neighbour neighbours neighbor neighbors".split())
+_OTHER_ONES = frozenset("ones were was clears clear fine did last other".split())
+_COUNTS = frozenset("add plus minus less waste also both same including include oh forgot actually sorry no not".split())
 _SMALL = frozenset("about only just nearly around roughly a an the".split())
 _AS_HIS = frozenset("same like as match matching also too alike ours mine".split())
-CUES = _PEOPLE | _TAKES
+CUES = _PEOPLE | _TAKES | _NEIGHBOURS | frozenset(("next", "?"))
 
 
 def two_named(words: Sequence[str]) -> bool:
@@ -41,7 +44,26 @@ def two_named(words: Sequence[str]) -> bool:
 
 def of_other_things(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
     """Whether a quantity in the clause at a place is told of something else than what is asked about."""
-    return of_his_place(words, place, reading) or _taken_up(words, reading) or _of_other_wall(words, place, reading)
+    if of_his_place(words, place, reading) or _taken_up(words, reading) or _of_other_wall(words, place, reading):
+        return True
+    return _afterthought(words, reading) or (
+        tells_of_next_door(words[place[0] : reading.start]) and _AS_HIS.isdisjoint(words)
+    )
+
+
+def tells_of_next_door(words: Sequence[str]) -> bool:
+    """Whether words that lead to something say that it is a neighbour's: the bank next door is | aluminium."""
+    return bool(words) and (not _NEIGHBOURS.isdisjoint(words) or ("next", "door") in pairwise(words))
+
+
+def _afterthought(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is told after the question of other pieces, or of what it is held against: …? The 8 inch ones were fine."""
+    if "?" not in words[: reading.start]:
+        return False
+    start = max(at + 1 for at in range(reading.start) if words[at] in (".", "?", "!"))
+    end = next((at for at in range(reading.end, len(words)) if words[at] in (".", "?", "!")), len(words))
+    told = words[start:end]
+    return not _OTHER_ONES.isdisjoint(told) and (ASKING - {"is", "are"}).isdisjoint(told) and _COUNTS.isdisjoint(told)
 
 
 def of_his_place(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:

@@ -12,7 +12,7 @@ from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
 from intents.remarks import STOPS
-from solvers.quantities import Length, Quantity, Temperature
+from solvers.quantities import Length, Pitch, Quantity, Temperature
 
 _HIGH = frozenset(("high", "tall"))
 _ACROSS = frozenset("wide high tall deep across face".split())
@@ -35,19 +35,21 @@ _BEYOND = frozenset("past over above beyond".split())
 _EDGES = frozenset("it landing edge eave eaves gutter roof plate top that them".split())
 _STOPS = STOPS | {"but", "and"}
 _AIR = frozenset("outside out now today tonight".split())
+_PANED = frozenset("window windows door doors opening openings".split())
+_TWELVE = frozenset(("12", "twelve"))
 WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
 
 
 def other_sizes(chart: Chart, topic: str) -> int:
     """Mask of the quantities that are another size than a topic takes."""
     tells = _TELLS.get(topic)
-    if tells is None or _CUES[topic].isdisjoint(chart.words):
+    if tells is None or (_CUES[topic] | _TWELVE).isdisjoint(chart.words):
         return 0
     key = f"other sizes {topic}"
     if key not in chart.kept:
         mask, words, sizes = 0, [*chart.words, "", ""], _sizes(chart)
         for reading in sizes:
-            if tells(words, reading, sizes):
+            if tells(words, reading, sizes) or (topic in _NO_PITCH and _roofs(reading)):
                 mask |= span(reading.start, reading.end)
         chart.kept[key] = mask | (_plans(chart) if topic in _NO_LENGTH else 0)
     return chart.kept[key]  # type: ignore[no-any-return]
@@ -68,6 +70,12 @@ def _plans(chart: Chart) -> int:
     return mask
 
 
+def _roofs(reading: Reading) -> bool:
+    """The roof's pitch, where none is asked for: 5/12, but never a ratio of vents or a fall."""
+    value = reading.value
+    return reading.kind == "pitch" and isinstance(value, Pitch) and value.unit == "in12" and value.value >= LEAST_RISE
+
+
 def _vent(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How high the wall is, beside how long; with no unit too, where the one before it has: 9.6 m long and 2.7 high."""
     high = words[reading.end] in _HIGH and len(list(_lengths(sizes))) > 1
@@ -80,14 +88,18 @@ def _attic(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     if reading.kind == "number" and words[reading.end - 1] == "half" and words[reading.end] in _HALF_WHERE:
         return True
     if _inches(reading) < LEAST_WALL:
-        return False
+        return bool(_inches(reading)) and reading.sure >= 0.9  # 300 mm of wool on the loft floor
     return words[reading.end] in _HIGH or _named_before(words, reading.start) in _RIDGES
 
 
 def _fall(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How long a sill or a flashing is, beside how wide."""
     wide = any(words[r.end] in ("wide", "across", "deep") and _inches(r) <= WIDEST for r in _lengths(sizes) if r is not reading)
-    return words[reading.end] == "long" and wide and _ALONG.isdisjoint(words)
+    wide = wide or any(words[r.end] == "deep" and r.kind == "number" for r in sizes if r is not reading)
+    if not wide or not _ALONG.isdisjoint(words):
+        return False
+    paned = words[reading.end] in ("wide", "across") and _named_before(words, reading.start) in _PANED
+    return words[reading.end] == "long" or paned or (_inches(reading) >= LEAST_LONG and words[reading.end] == "of")
 
 
 def _thick(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
@@ -230,14 +242,18 @@ _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "frost tonight": _no_length,
     **dict.fromkeys(building_long.TOPICS, building_long.building_long),
 }
+_NO_PITCH = frozenset((
+    "vent opening", "vent area", "wood movement", "thermal movement", "end gap", "air gap", "dew point", "frost tonight",
+))  # fmt: skip
+LEAST_RISE = 2  # in 12; a roof is no flatter, a fall is
 _NO_LENGTH = frozenset(("dew point", "frost tonight"))
 _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
 _CUES = {
     "vent opening": _HIGH,
-    "vent area": _HIGH | _RIDGES | {"half"},
+    "vent area": _HIGH | _RIDGES | _ANY_LENGTH | {"half"},
     "cladding boards": _MADE_OF,
     "take-off": _MADE_OF,
-    "fall": frozenset(("long",)),
+    "fall": frozenset(("long", "of", "across")) | _PANED,
     "wood movement": frozenset(("thick",)),
     "thermal movement": _ACROSS | _WALLS | {"thick"},
     "end gap": _ACROSS | _WALLS | {"thick"},
