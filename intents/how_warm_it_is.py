@@ -1,6 +1,6 @@
 """How warm it is, told where nothing asked turns on it: "it's 30 C out here, how long is the rake", "freezing in here".
 
-Passed over in every topic that takes no temperature; a bare number of degrees only where words after it say that it is the air.
+Passed over in every topic that takes no temperature, where it is the only one: two are told of a piece that moves. A bare
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ def how_warm(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int
 
 @once
 def _warmth(chart: Chart) -> int:
-    mask, words = 0, chart.words
+    found, words = [], chart.words
     for at, row in chart.starts():
         warm = [r for _, r in row if isinstance(r.value, Temperature) and r.kind == "temperature"]
         best = max(warm, key=lambda r: (r.end, r.sure), default=None)
@@ -45,8 +45,8 @@ def _warmth(chart: Chart) -> int:
         after = words[best.end] if best.end < len(words) else ""
         scaled = said in _SCALES | {_COLD, "zero"} or (said == "below" and after in _STOPS)  # no 10 below the head
         if scaled or (said in _DEGREES and _of_the_air(words, at, best.end)):
-            mask |= span(at, best.end)
-    return mask
+            found.append(span(at, best.end))
+    return found[0] if len(found) == 1 else 0
 
 
 def _of_the_air(words: Sequence[str], start: int, end: int) -> bool:

@@ -24,7 +24,7 @@ from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import CUES as SUPERSEDED
 from intents.superseded import of_others, superseded
-from solvers.quantities import Length, Money, Quantity, Weight
+from solvers.quantities import Length, Money, Percent, Quantity, Temperature, Weight
 from solvers.sums import Sum
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
@@ -108,7 +108,8 @@ def takes_less(chart: Chart, first: Question, less: list[Question]) -> bool:
     if best is None or not superseded(chart) or best.topic != first.topic or not best.complete or best.swaps or best.rival:
         return False
     best.lacking = first.lacking
-    return best.givens.keys() <= first.givens.keys()
+    gone = [first.givens[name].value for name in first.givens.keys() - best.givens.keys()]
+    return best.givens.keys() <= first.givens.keys() and not any(isinstance(value, Percent | Temperature) for value in gone)
 
 
 def _sum_of(question: Question) -> Any:

@@ -48,8 +48,9 @@ def other_sizes(chart: Chart, topic: str) -> int:
     key = f"other sizes {topic}"
     if key not in chart.kept:
         mask, words, sizes = 0, [*chart.words, "", ""], _sizes(chart)
+        cued = not _CUES[topic].isdisjoint(chart.words)
         for reading in sizes:
-            if tells(words, reading, sizes) or (topic in _NO_PITCH and _roofs(reading)):
+            if (cued and tells(words, reading, sizes)) or (topic in _NO_PITCH and _roofs(words, reading)):
                 mask |= span(reading.start, reading.end)
         chart.kept[key] = mask | (_plans(chart) if topic in _NO_LENGTH else 0)
     return chart.kept[key]  # type: ignore[no-any-return]
@@ -70,10 +71,13 @@ def _plans(chart: Chart) -> int:
     return mask
 
 
-def _roofs(reading: Reading) -> bool:
-    """The roof's pitch, where none is asked for: 5/12, but never a ratio of vents or a fall."""
+def _roofs(words: list[str], reading: Reading) -> bool:
+    """The roof's pitch, where none is asked for: 5/12, but never a ratio of vents, a fall, or 7 to 12 percent."""
     value = reading.value
-    return reading.kind == "pitch" and isinstance(value, Pitch) and value.unit == "in12" and value.value >= LEAST_RISE
+    told = reading.kind == "pitch" and reading.sure >= 0.9 and words[reading.end - 1] in _TWELVE
+    steep = told and isinstance(value, Pitch) and value.unit == "in12" and value.value >= LEAST_RISE
+    joined = words[reading.start : reading.end]
+    return steep and "to" not in joined and words[reading.end] not in ("percent", "%", "feet", "foot", "ft")
 
 
 def _vent(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:

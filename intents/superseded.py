@@ -21,10 +21,11 @@ _TURNS = frozenset("but though although however only".split())  # between what w
 _PAPER = frozenset("paper drawing drawings plan plans blueprint sketch brochure listing supposed supposedly according".split())
 _TAPE = frozenset("tape taped measured measure measures actual actually really reality checked".split())
 _WAS, _NOW = frozenset("was were used had started began".split()), frozenset("now today nowadays".split())
+_AIR = frozenset("humidity humid rh air dew outside radio forecast".split())
 _BEGAN = frozenset(("started", "began"))
 _BOTH = frozenset(  # with one of these the two are held against each other
     "difference between than change changed changes grow grown grew shrink shrunk move moved moves swell swelled gain gained lost"
-    " increase from average both".split()
+    " increase from average both longer shorter growth movement expand expands contract contracts narrower wider".split()
 )
 _WHOSE = frozenset("north south east west lake ramp back front other last first side garage shed".split())
 _TOOK = frozenset("did done took used needed".split())
@@ -114,7 +115,8 @@ def _takes_over(chart: Chart, before: _Segment, after: _Segment) -> bool:
     papers = papers or (not {"old", "drawings", "plans"}.isdisjoint(words[start : start + 2]) and "actually" in words[first:last])
     said = before[1][0].start
     was = len(earlier) == 1 and not _WAS.isdisjoint(words[max(start, said - _LEAD) : said])
-    now = was and not _NOW.isdisjoint(words[first:last]) and _NOW.isdisjoint(words[start:end])
+    wet = any(isinstance(size, Percent) for size in later) and _AIR.isdisjoint(words)  # moistures are told as they go
+    now = was and not wet and not _NOW.isdisjoint(words[first:last]) and _NOW.isdisjoint(words[start:end])
     if now and not _BEGAN.isdisjoint(words[start:said]):
         return all(type(a) is type(b) for a, b in zip(earlier, later, strict=False))  # it started out at 3/8, it's 3/4 now
     return (papers or now) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
