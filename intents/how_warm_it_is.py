@@ -1,6 +1,7 @@
 """How warm it is, told where nothing asked turns on it: "it's 30 C out here, how long is the rake", "freezing in here".
 
 Passed over in every topic that takes no temperature, where it is the only one: two are told of a piece that moves. A bare
+number of degrees only where words after it say that it is the air.
 """
 
 from __future__ import annotations
@@ -21,6 +22,7 @@ _OUTDOORS = (
     ("out", "today"), ("out", "and"), ("out", ","), ("today",), ("up", "here"),
 )  # fmt: skip
 _CONVERTED = frozenset(("conversion", "tape arithmetic"))
+LEAST_SURE = 0.5
 _IT = frozenset("it's it its is was hit hits hitting near nearly about at already only".split())
 
 
@@ -35,7 +37,7 @@ def how_warm(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int
 
 @once
 def _warmth(chart: Chart) -> int:
-    found, words = [], chart.words
+    found, others, words = [], 0, chart.words
     for at, row in chart.starts():
         warm = [r for _, r in row if isinstance(r.value, Temperature) and r.kind == "temperature"]
         best = max(warm, key=lambda r: (r.end, r.sure), default=None)
@@ -46,7 +48,9 @@ def _warmth(chart: Chart) -> int:
         scaled = said in _SCALES | {_COLD, "zero"} or (said == "below" and after in _STOPS)  # no 10 below the head
         if scaled or (said in _DEGREES and _of_the_air(words, at, best.end)):
             found.append(span(at, best.end))
-    return found[0] if len(found) == 1 else 0
+        else:
+            others += best.sure >= LEAST_SURE and said not in _DEGREES
+    return found[0] if len(found) == 1 and not others else 0
 
 
 def _of_the_air(words: Sequence[str], start: int, end: int) -> bool:
