@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 LONGEST = 400  # characters of a line that is looked at so
-FEWEST = 6  # words of a line that can have anything round its change
+FEWEST = 4  # words of a line that can have anything round its change
 _SPLIT = re.compile(
     r"\s*[,;.!?–—]+\s+(?:and\s+|but\s+)?"
     r"|\s+(?=(?:because|'?cause|cos|since|when|while|where|now that|so that|seeing|as soon as)\b)"
@@ -38,7 +38,20 @@ _MERE = re.compile(
     re.IGNORECASE,
 )
 _SOFTLY = re.compile(
-    r"^\W*(?:(?:i'd |we'd |you'd |i |we )?(?:had )?better|might as well|may as well|let's|probably)\s+", re.IGNORECASE
+    r"^\W*(?:(?:i'd |we'd |you'd |i |we )?(?:had )?better|might as well|may as well|let's|probably|(?:it )?turns out"
+    r"|apparently)\s+",
+    re.IGNORECASE,
+)
+_OF_PIECES = frozenset(("end gap", "thermal movement"))
+_PIECES = re.compile(
+    r"^\W*(?:the|these|those|my|our) (?:panels|boards|pieces|lengths|sticks|sheets|strips|sections|gutters) (?:are|were)\b",
+    re.IGNORECASE,
+)
+_ONE = re.compile(r"\b(?:the|that|this|other|next|long|short) ones?\b|\bone (?:side|of|that|day)\b", re.IGNORECASE)
+_DECIDED = re.compile(
+    r"^\W*(?:ok |okay |so |well |right |and )*(?:we|i|they|he|she)(?:'ve|'re|'m| have| are| am|'s| is)? (?:just )?"
+    r"(?:decided(?: now)? to|going to|gonna|had to|got to|agreed to|have to)\s+(?=(?:go|change|switch|use|make|drop)\b)",
+    re.IGNORECASE,
 )
 _REASON = re.compile(r"\W*(?:because|'?cause|cos|since|as|seeing)\b", re.IGNORECASE)
 _DENIED = re.compile(r"\b(?:don't|dont|doesn't|no use|no good|nothing|never)\b", re.IGNORECASE)
@@ -55,8 +68,8 @@ _ERRED = re.compile(
     re.IGNORECASE,
 )
 _TURNS = re.compile(
-    r"\b(?:not|never|forget|mind|instead|except|unless|without|meant|same|both|double|twice|half|other|leave|take|add|less"
-    r"|more)\b",
+    r"\b(?:not|never|forget|instead|except|unless|without|meant|same|both|double|twice|half|other|add|less|more"
+    r"|(?:leave|take|took|taken) (?:it |that |the \w+ )?(?:out|off|away))\b",
     re.IGNORECASE,
 )
 _ASKS = re.compile(
@@ -82,6 +95,9 @@ _OUT = (
         r"|not going in|getting blocked up|blocked up|boarded up|not happening)\b",
         re.IGNORECASE,
     ),
+    re.compile(
+        rf"\b(?:board|block|brick|fill|clos)(?:ed|ing)? (?:up |in |over )?(?:the |that |those ){_PART}\b", re.IGNORECASE
+    ),
 )
 
 
@@ -101,10 +117,19 @@ def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
 
 def without_opening(text: str, last: Asked | None) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
+    text = as_decided(text, last)
     if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):
         return text
     found = next((match for pattern in _OUT if (match := pattern.search(text)) is not None), None)
-    return f"no {found[1]}" if found is not None else text
+    if found is not None:
+        return f"no {found[1]}"
+    return text
+
+
+def as_decided(text: str, last: Asked | None) -> str:
+    """The line without the words that say who decided what it changes: we decided to | go down to half an inch on the gap."""
+    found = _DECIDED.match(text) if last is not None else None
+    return text[found.end() :] if found is not None else text
 
 
 def look_between(c: Conversation, record: Record, text: str, before: State) -> None:
@@ -141,7 +166,7 @@ def _good(c: Conversation, trial: Record, left: list[str], last: Asked) -> bool:
 def _shorter(text: str, last: Asked) -> Iterator[tuple[str, list[str]]]:
     """The line without its parts that are only told, and those; with and without its first words of surprise."""
     parts = [part for part in _SPLIT.split(text) if part.strip()]
-    told = [part for part in parts if numbers_in(part) or _IN_UNIT.search(part)]
+    told = [part for part in parts if numbers_in(_ONE.sub("", part)) or _IN_UNIT.search(part)]
     known = [part for part in told if _REASON.match(part) and not unheard(part, last.givens.values())]
     told = [part for part in told if part not in known]  # since the yard ran out of three quarter
     if not told:
@@ -153,7 +178,8 @@ def _shorter(text: str, last: Asked) -> Iterator[tuple[str, list[str]]]:
     lead = "no, " if any(_CORRECTS.search(part) for part in mere) or any(_ERRED.search(part) for part in rest) else ""
     core = _SOFTLY.sub("", ", ".join(told))
     unit = _IN_UNIT.search(core) if not numbers_in(core) else None  # the lad wants it in litres
-    for line in dict.fromkeys((", ".join([*mere, *told]), lead + core, core, *([unit[0]] if unit else []))):
+    pieces = _PIECES.sub("they're", core) if last.topic.name in _OF_PIECES else core
+    for line in dict.fromkeys((", ".join([*mere, *told]), lead + core, core, *([unit[0]] if unit else []), pieces)):
         if line != text:
             yield line, rest
 

@@ -50,6 +50,10 @@ _ASKS = re.compile(
     re.I,
 )
 _WOOD = re.compile(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
+_HOW_SO = re.compile(  # how did you get that, the apprentice wants to see it done longhand
+    r"^(\W*(?:so |and |ok |wait )*(?:how (?:did|do) you|why|how come|where (?:did|does)|what did you)\b[^,;.?]*)[,;.?]\s+\D+$",
+    re.I,
+)
 _BEGAN = re.compile(r"\W*(?:and|so|or|what about|how about|what if|now)\b", re.I)
 _TURNS = re.compile(
     r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I
@@ -105,6 +109,9 @@ def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:
     again = _DO_AGAIN.search(inner)
     if again is not None and again.start() > 0 and _said_before(again[0], inner[: again.start()]):
         yield inner[: again.start()], ""
+    first = _HOW_SO.match(inner)
+    if first is not None:
+        yield first[1], ""
     lead = _LEAD.match(inner)
     if lead is not None and _idle(lead[0]):
         yield inner[lead.end() :], lead[0]

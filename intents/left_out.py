@@ -24,7 +24,7 @@ from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import CUES as SUPERSEDED
 from intents.superseded import of_others, superseded
-from solvers.quantities import Length, Money, Percent, Quantity, Temperature, Weight
+from solvers.quantities import Angle, Length, Money, Percent, Quantity, Temperature, Weight
 from solvers.sums import Sum
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
@@ -71,6 +71,10 @@ _EITHER = {
     "course layout": ("exposure", "count"),
     "weight": ("area", "count"), "equal spacing": ("count", "gap"), "vent area": ("area", "length"),
 }  # fmt: skip
+_SIZED = frozenset(
+    "swell swells shrink shrinks grow grows move moves movement drop drops fall falls lower longer shorter wider narrower higher"
+    " hold holds vent free air".split()
+)
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
     | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | OTHERS | frozenset(("last", "yesterday"))
@@ -167,7 +171,7 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         return True
     if clause[0] in ASKING:
         return False
-    if of_somebody(words, place, reading) or of_other_things(words, place, reading):
+    if _said_again(chart, reading) or of_somebody(words, place, reading) or of_other_things(words, place, reading):
         return True
     taken = not _TRUCKS.isdisjoint(clause[:2]) and not _TAKES.isdisjoint(clause)
     if reading.kind in ("number", "plural"):
@@ -187,9 +191,18 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
             return False  # at 13 lb a square foot, what does it come to
         return (taken or beside) and HELD.isdisjoint(words)
     if isinstance(reading.value, Money):
-        return _COSTS.isdisjoint(words)  # they're $9 each, how many
+        asked = _COSTS if _SIZED.isdisjoint(words) else _COSTS - {"much"}  # how much does it swell, at four bucks a foot
+        return asked.isdisjoint(words)  # they're $9 each, how many
     nails = isinstance(reading.value, Length) and not FIXED.isdisjoint(clause[:2])
     return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch
+
+
+def _said_again(chart: Chart, reading: Reading) -> bool:
+    """Whether a bare number is one that was said with its unit before: 15 degrees, he bends everything at | fifteen."""
+    if reading.kind != "number" or chart.words[reading.start - 1 : reading.start] not in (["at"], ["to"], ["by"], ["on"]):
+        return False
+    before = (r for row in chart.readings[: reading.start] for r in row if isinstance(r.value, Angle | Percent | Temperature))
+    return any(r.value.value == reading.value.value and r.end <= reading.start for r in before)  # type: ignore[union-attr]
 
 
 def _told_in_all(chart: Chart) -> bool:

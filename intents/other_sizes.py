@@ -11,7 +11,7 @@ from intents import building_long
 from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
-from intents.remarks import STOPS
+from intents.remarks import STOPS, up_to_stop
 from solvers.quantities import Length, Pitch, Quantity, Temperature
 
 _HIGH = frozenset(("high", "tall"))
@@ -34,6 +34,8 @@ _BEARS = frozenset("bears bear bearing rests resting rest touches touching leans
 _BEYOND = frozenset("past over above beyond".split())
 _EDGES = frozenset("it landing edge eave eaves gutter roof plate top that them".split())
 _STOPS = STOPS | {"but", "and"}
+_WORKS = frozenset("start starting stain staining paint painting finish knock leave leaves come comes coming rain snow".split())
+_IN_WOOD = frozenset("studs stud wood sheathing boards joists framing plates siding ply".split())
 _AIR = frozenset("outside out now today tonight".split())
 _PANED = frozenset("window windows door doors opening openings".split())
 _TWELVE = frozenset(("12", "twelve"))
@@ -137,7 +139,7 @@ def _channel(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     cold = isinstance(reading.value, Temperature) or (
         reading.kind == "number" and words[reading.end] in _AIR and _below(words, reading)
     )
-    return cold or (_inches(reading) >= LEAST_WALL and words[reading.end] in _UP and len(list(_lengths(sizes))) > 1)
+    return cold or (_inches(reading) >= LEAST_WALL and words[reading.end] in _UP | _HIGH and len(list(_lengths(sizes))) > 1)
 
 
 def _below(words: list[str], reading: Reading) -> bool:
@@ -165,6 +167,8 @@ def _bears(words: list[str], reading: Reading) -> bool:
 
 def _before_gap(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How thick the boards before a gap or the sheathing behind it are, and the gap's own depth told again."""
+    if _inches(reading) >= LEAST_WALL:
+        return True  # the wall is 30 metres long
     depths = [r for r in sizes if r.kind in ("length", "number", "ratio")]
     if reading not in depths:
         return False
@@ -190,7 +194,13 @@ def _same(one: Reading, again: Reading) -> bool:
 
 
 def _no_length(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """Any length, where none is asked for."""
+    """Any length, where none is asked for; what a moisture meter reads in wood; the hour at which somebody starts."""
+    before = words[max(0, reading.start - 4) : reading.start]
+    if reading.kind == "number" and before[-1:] == ["at"] and words[reading.end] in STOPS | {""}:
+        clause = up_to_stop(words[: reading.start][::-1])
+        return not _WORKS.isdisjoint(clause) and reading.value.value in range(1, 13)  # type: ignore[union-attr]
+    if "meter" in before and not _IN_WOOD.isdisjoint(words[reading.end : reading.end + 3]):
+        return True
     return reading.kind == "length" and bool(_inches(reading)) and reading.sure >= 0.9
 
 
@@ -261,10 +271,10 @@ _CUES = {
     "wood movement": frozenset(("thick",)),
     "thermal movement": _ACROSS | _WALLS | {"thick"},
     "end gap": _ACROSS | _WALLS | {"thick"},
-    "water in a channel": _AIR | _UP,
-    "air gap": _CLADDING | {"mm", "mil", "millimetres", "inch"},
+    "water in a channel": _AIR | _UP | _HIGH,
+    "air gap": _CLADDING | _ANY_LENGTH | {"mil", "millimetres"},
     "ladder footing": _BESIDES | _HIGH | _BEYOND,
-    "dew point": _ANY_LENGTH,
-    "frost tonight": _ANY_LENGTH,
+    "dew point": _ANY_LENGTH | {"meter", "at"},
+    "frost tonight": _ANY_LENGTH | {"at"},
     **dict.fromkeys(building_long.TOPICS, building_long.CUES),
 }
