@@ -22,8 +22,7 @@ from intents.of_somebody import of_somebody, priced_each
 from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
-from intents.superseded import CUES as SUPERSEDED
-from intents.superseded import of_others, superseded
+from intents.superseded import may_be_superseded, of_others, superseded
 from solvers.quantities import Angle, Length, Money, Percent, Quantity, Temperature, Weight
 from solvers.sums import Sum
 
@@ -77,7 +76,7 @@ _SIZED = frozenset(
 )
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | OTHERS | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SOMEBODY | OTHERS | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -87,7 +86,7 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
     From a question that has `taken` them all, only those may go that were told by the way, or of what was, and that it took.
     """
     words = chart.words
-    if _CUES.isdisjoint(words) and not two_named(words):
+    if _CUES.isdisjoint(words) and not may_be_superseded(words) and not two_named(words):
         return None
     found = [
         reading for start, end in clauses(words) if chart.numbers & span(start, end)

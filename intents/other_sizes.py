@@ -198,7 +198,7 @@ def _no_length(words: list[str], reading: Reading, sizes: list[Reading]) -> bool
     before = words[max(0, reading.start - 4) : reading.start]
     if reading.kind == "number" and before[-1:] == ["at"] and words[reading.end] in STOPS | {""}:
         clause = up_to_stop(words[: reading.start][::-1])
-        return not _WORKS.isdisjoint(clause) and reading.value.value in range(1, 13)  # type: ignore[union-attr]
+        return not _WORKS.isdisjoint(clause) and _whole(reading) and reading.value.value <= 12  # type: ignore[union-attr]
     if "meter" in before and not _IN_WOOD.isdisjoint(words[reading.end : reading.end + 3]):
         return True
     return reading.kind == "length" and bool(_inches(reading)) and reading.sure >= 0.9

@@ -23,12 +23,14 @@ _TAPE = frozenset("tape taped measured measure measures actual actually really r
 _WAS, _NOW = frozenset("was were used had started began".split()), frozenset("now today nowadays".split())
 _AIR = frozenset("humidity humid rh air dew outside radio forecast".split())
 _BEGAN = frozenset(("started", "began"))
+_THOUGHT = frozenset("thought assumed figured guessed reckoned".split())  # it was so, and then it's not
 _BOTH = frozenset(  # with one of these the two are held against each other
     "difference between than change changed changes grow grown grew shrink shrunk move moved moves swell swelled gain gained lost"
     " increase from average both longer shorter growth movement expand expands contract contracts narrower wider".split()
 )
 _WHOSE = frozenset("north south east west lake ramp back front other last first side garage shed".split())
 _TOOK = frozenset("did done took used needed".split())
+_ITS = frozenset("it's its it they're theyre".split())
 _HERE = frozenset("here this that".split())
 _MORE = frozenset("more another extra left still remaining besides over enough short".split())
 _NEAR, _LEAD = Fraction(5, 4), 4  # times as large at most; words before what it was
@@ -44,7 +46,8 @@ _THEIRS = frozenset("his hers theirs their her".split())
 _PLACED = frozenset("window windows door doors opening openings vent vents".split())  # in this wall, whoever did it
 _LIKE_THEM, _TOO = frozenset("same like match matches matching copy alike as".split()), frozenset("too also both".split())
 _FORGET = (("forget", "it"), ("forget", "that"), ("forget", "them"), ("never", "mind"), ("ignore", "it"), ("ignore", "that"))
-CUES = _PAPER | _WAS | _TOOK | _PEOPLE | frozenset(("forget", "never", "ignore")) | frozenset("will do are come does is".split())
+CUES = _PAPER | _WAS | _TOOK | _PEOPLE | frozenset(("forget", "never", "ignore"))
+_COUNTED = 4  # letters of a plural that is counted twice: rows, bays
 
 
 class _Told(NamedTuple):
@@ -55,10 +58,16 @@ class _Told(NamedTuple):
     sizes: tuple[Quantity, ...]
 
 
+def may_be_superseded(words: Sequence[str]) -> bool:
+    """Whether a sentence could tell of such a number: by one of its words, or by a thing that is counted twice."""
+    plurals = [word for word in words if word.endswith("s") and len(word) >= _COUNTED]
+    return not CUES.isdisjoint(words) or len(set(plurals)) < len(plurals)
+
+
 @once
 def superseded(chart: Chart) -> int:
     """The mask of the quantities that another has taken the place of."""
-    if CUES.isdisjoint(chart.words):
+    if not may_be_superseded(chart.words):
         return 0
     told = [(place, list(_told(chart, *place))) for place in _segments(chart.words)]
     mask = 0
@@ -119,7 +128,8 @@ def _takes_over(chart: Chart, before: _Segment, after: _Segment) -> bool:
     now = was and not wet and not _NOW.isdisjoint(words[first:last]) and _NOW.isdisjoint(words[start:end])
     if now and not _BEGAN.isdisjoint(words[start:said]):
         return all(type(a) is type(b) for a, b in zip(earlier, later, strict=False))  # it started out at 3/8, it's 3/4 now
-    return (papers or now) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
+    thought = was and not _THOUGHT.isdisjoint(words[start:said]) and not _ITS.isdisjoint(words[first : first + 2])
+    return (papers or now or thought) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
 
 
 def _near(a: Quantity, b: Quantity) -> bool:

@@ -12,12 +12,15 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Iterable
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
-from os import environ
+from os import cpu_count, environ
 from pathlib import Path
 from typing import Any
 
 QUESTIONS = Path(__file__).parent / "questions"
+PART = 1000  # questions that one command is given; a part on each core
+SPANS = (("to 8 words", 0, 9), ("9 to 17", 9, 18), ("18 and more", 18, 10**6))  # what is said longer is understood less
 RELATIVE = 1e-4  # how near a value must be where the case does not say
 # Exact factors to compare a value given in one unit with an expectation in another.
 SAME = {
@@ -49,7 +52,13 @@ def load(folder: Path = QUESTIONS, families: Iterable[str] = ()) -> dict[str, li
 
 
 def ask_all(cases: list[dict[str, Any]]) -> list[dict[str, Any]]:
-    """The last record of each case, through the real command: a conversation a case, blank lines between."""
+    """The last record of each case, through the real command: a conversation a case, blank lines between, a part on each core."""
+    parts = [cases[at : at + PART] for at in range(0, len(cases), PART)]
+    with ThreadPoolExecutor(cpu_count()) as threads:
+        return [record for records in threads.map(_ask_part, parts) for record in records]
+
+
+def _ask_part(cases: list[dict[str, Any]]) -> list[dict[str, Any]]:
     text = "\n\n".join("\n".join(lines(case)) for case in cases) + "\n"
     with tempfile.TemporaryDirectory() as home:
         done = subprocess.run(
@@ -145,6 +154,8 @@ def main() -> None:
     for family, found in verdicts.items():
         print(_figures(family, found))
         total += found
+    for name, fewest, most in SPANS:
+        print(_figures(name, [v for v in total if fewest <= sum(len(line.split()) for line in lines(v.case)) < most]))
     print(_figures("all", total))
 
 

@@ -32,6 +32,8 @@ from assistant.conversation import Conversation
         ("He said 15 percent waste and charged 50. 1200 sq ft. How many squares?", 13.8),
         ("Boards were 16 ft and cost 22 dollars. 1200 sq ft, 6 inch exposure. How many boards?", 165),
         ("The last owner had 6 windows in it. Wall's 40 by 9 with two windows 3 by 4. Net area?", 336),
+        ("miter for a corner, I thought it was 90, it's 94", 43),
+        ("we thought it was 12 feet wide, it's 11 10, 6/12, gable height", 35.5),
         ("the trailer's rated 2000 and I've 125 boards, 11 pounds apiece, what's the load weigh", 1375),
     ],
 )
