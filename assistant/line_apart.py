@@ -25,11 +25,11 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 LONGEST = 400  # characters of a line that is looked at so
-FEWEST = 4  # words of a line that can have anything round its change
+FEWEST = 3  # words of a line that can have anything round its change
 _SPLIT = re.compile(
     r"\s*[,;.!?–—]+\s+(?:and\s+|but\s+)?"
     r"|\s+(?=(?:because|'?cause|cos|since|when|while|where|now that|so that|seeing|as soon as)\b)"
-    r"|\s+(?=(?:so|and) (?:what|how|where)\b)",
+    r"|\s+(?=(?:so|and) (?:what|how|where)\b|now (?:he|she|they|we|i|it)\b)",
     re.IGNORECASE,
 )
 _MERE = re.compile(
@@ -39,7 +39,7 @@ _MERE = re.compile(
 )
 _SOFTLY = re.compile(
     r"^\W*(?:(?:i'd |we'd |you'd |i |we )?(?:had )?better|might as well|may as well|let's|probably|(?:it )?turns out"
-    r"|apparently)\s+",
+    r"|apparently|(?:the |my |our )?\w+(?:'s| is|'re| are) (?:happy|fine|ok|okay|good|content) with)\s+",
     re.IGNORECASE,
 )
 _OF_PIECES = frozenset(("end gap", "thermal movement"))
@@ -47,6 +47,7 @@ _PIECES = re.compile(
     r"^\W*(?:the|these|those|my|our) (?:panels|boards|pieces|lengths|sticks|sheets|strips|sections|gutters) (?:are|were)\b",
     re.IGNORECASE,
 )
+_EXCUSE = re.compile(r"\s*[,;.–—]\s*(?:i|we|he|she|they|my \w+)\b[^,;.?]*\W*$", re.IGNORECASE)
 _ONE = re.compile(r"\b(?:the|that|this|other|next|long|short) ones?\b|\bone (?:side|of|that|day)\b", re.IGNORECASE)
 _DECIDED = re.compile(
     r"^\W*(?:ok |okay |so |well |right |and )*(?:we|i|they|he|she)(?:'ve|'re|'m| have| are| am|'s| is)? (?:just )?"
@@ -117,13 +118,21 @@ def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
 
 def without_opening(text: str, last: Asked | None) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
-    text = as_decided(text, last)
+    text = as_decided(_without_excuse(text, last), last)
     if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):
         return text
     found = next((match for pattern in _OUT if (match := pattern.search(text)) is not None), None)
     if found is not None:
         return f"no {found[1]}"
     return text
+
+
+def _without_excuse(text: str, last: Asked | None) -> str:
+    """A correction without what its first words were wrong for: no, 53 7/16 | , I had the tape on the wrong side of the nail."""
+    found = _EXCUSE.search(text) if last is not None and _CORRECTS.match(text.lstrip()) else None
+    if found is None or numbers_in(found[0]) or not _ERRED.search(found[0]) or not numbers_in(text[: found.start()]):
+        return text
+    return text[: found.start()]
 
 
 def as_decided(text: str, last: Asked | None) -> str:

@@ -70,6 +70,7 @@ _EITHER = {
     "course layout": ("exposure", "count"),
     "weight": ("area", "count"), "equal spacing": ("count", "gap"), "vent area": ("area", "length"),
 }  # fmt: skip
+_BILLED = frozenset("cost costs bill pay spend money charge budget afford total save owe".split())
 _SIZED = frozenset(
     "swell swells shrink shrinks grow grows move moves movement drop drops fall falls lower longer shorter wider narrower higher"
     " hold holds vent free air".split()
@@ -190,7 +191,7 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
             return False  # at 13 lb a square foot, what does it come to
         return (taken or beside) and HELD.isdisjoint(words)
     if isinstance(reading.value, Money):
-        asked = _COSTS if _SIZED.isdisjoint(words) else _COSTS - {"much"}  # how much does it swell, at four bucks a foot
+        asked = _COSTS if _SIZED.isdisjoint(words) else _BILLED  # how much does it swell, at four bucks a foot
         return asked.isdisjoint(words)  # they're $9 each, how many
     nails = isinstance(reading.value, Length) and not FIXED.isdisjoint(clause[:2])
     return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch

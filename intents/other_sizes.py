@@ -12,7 +12,7 @@ from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
 from intents.remarks import STOPS, up_to_stop
-from solvers.quantities import Length, Pitch, Quantity, Temperature
+from solvers.quantities import Length, Pitch, Quantity, Temperature, Weight
 
 _HIGH = frozenset(("high", "tall"))
 _ACROSS = frozenset("wide high tall deep across face".split())
@@ -37,22 +37,25 @@ _STOPS = STOPS | {"but", "and"}
 _WORKS = frozenset("start starting stain staining paint painting finish knock leave leaves come comes coming rain snow".split())
 _IN_WOOD = frozenset("studs stud wood sheathing boards joists framing plates siding ply".split())
 _AIR = frozenset("outside out now today tonight".split())
+_LOFT_LAYERS = frozenset("insulation joists joist rafters rafter wool batts foam".split())
 _PANED = frozenset("window windows door doors opening openings".split())
 _TWELVE = frozenset(("12", "twelve"))
+_ALWAYS = _TWELVE | frozenset("chance pound pounds lb lbs kg kilo kilos".split())
 WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
 
 
 def other_sizes(chart: Chart, topic: str) -> int:
     """Mask of the quantities that are another size than a topic takes."""
     tells = _TELLS.get(topic)
-    if tells is None or (_CUES[topic] | _TWELVE).isdisjoint(chart.words):
+    if tells is None or (_CUES[topic] | _ALWAYS).isdisjoint(chart.words):
         return 0
     key = f"other sizes {topic}"
     if key not in chart.kept:
         mask, words, sizes = 0, [*chart.words, "", ""], _sizes(chart)
         cued = not _CUES[topic].isdisjoint(chart.words)
         for reading in sizes:
-            if (cued and tells(words, reading, sizes)) or (topic in _NO_PITCH and _roofs(words, reading)):
+            weighed = isinstance(reading.value, Weight) or words[reading.end : reading.end + 1] == ["chance"]
+            if weighed or (cued and tells(words, reading, sizes)) or (topic in _NO_PITCH and _roofs(words, reading)):
                 mask |= span(reading.start, reading.end)
         chart.kept[key] = mask | (_plans(chart) if topic in _NO_LENGTH else 0)
     return chart.kept[key]  # type: ignore[no-any-return]
@@ -93,6 +96,8 @@ def _attic(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How high the ridge is: 5 feet high at the ridge, the ridge is 7 ft up; what the answer halves anyhow: half up top."""
     if reading.kind == "number" and words[reading.end - 1] == "half" and words[reading.end] in _HALF_WHERE:
         return True
+    if reading.kind == "number" and _named_before(words, reading.start) in _LOFT_LAYERS:
+        return True  # the insulation is 270
     if _inches(reading) < LEAST_WALL:
         return bool(_inches(reading)) and reading.sure >= 0.9  # 300 mm of wool on the loft floor
     return words[reading.end] in _HIGH or _named_before(words, reading.start) in _RIDGES
@@ -105,12 +110,13 @@ def _fall(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     if not wide or not _ALONG.isdisjoint(words):
         return False
     paned = words[reading.end] in ("wide", "across") and _named_before(words, reading.start) in _PANED
-    return words[reading.end] == "long" or paned or (_inches(reading) >= LEAST_LONG and words[reading.end] == "of")
+    long = words[reading.end] == "long" or _named_before(words, reading.start) == "length"
+    return long or paned or (_inches(reading) >= LEAST_LONG and words[reading.end] == "of")
 
 
 def _thick(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """How thick a board is, which widens all the same."""
-    return words[reading.end] == "thick"
+    """How thick a board is, which widens all the same; how thick at an edge."""
+    return words[reading.end] == "thick" or words[reading.end + 1 : reading.end + 3] == ["the", "butt"]
 
 
 def _heated(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
@@ -264,11 +270,11 @@ _NO_LENGTH = frozenset(("dew point", "frost tonight"))
 _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
 _CUES = {
     "vent opening": _HIGH,
-    "vent area": _HIGH | _RIDGES | _ANY_LENGTH | {"half"},
+    "vent area": _HIGH | _RIDGES | _ANY_LENGTH | _LOFT_LAYERS | {"half"},
     "cladding boards": _MADE_OF,
     "take-off": _MADE_OF,
-    "fall": frozenset(("long", "of", "across")) | _PANED,
-    "wood movement": frozenset(("thick",)),
+    "fall": frozenset(("long", "length", "of", "across")) | _PANED,
+    "wood movement": frozenset(("thick", "butt")),
     "thermal movement": _ACROSS | _WALLS | {"thick"},
     "end gap": _ACROSS | _WALLS | {"thick"},
     "water in a channel": _AIR | _UP | _HIGH,
