@@ -28,6 +28,7 @@ _OUT = re.compile(
 )
 _STAYS = re.compile(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)
 _SO_MANY = re.compile(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
+_THERE = re.compile(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
 _GO_TO = re.compile(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
 _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
 
@@ -57,6 +58,8 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
         return None  # another wall
     else:
         found = _swapped(before.value, said[0].what, said)
+        if found is None and _THERE.search(text) and said[0].what not in ("layer", ""):
+            found = (*before.value, *said)  # there's half inch of sheathing behind, I forgot the sheathing
     return [] if found is None else [_question(last, found, text)]
 
 

@@ -9,16 +9,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
 from assistant.heard_all import unheard
 from assistant.record import Record, blank
+from assistant.said_over import places_of
 from assistant.told_round import KEPT, State, put_back, state_of
 from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.matcher import read_as
 from intents.talk import Said, numbers_in
+from solvers.quantities import Length
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -48,6 +51,7 @@ _PIECES = re.compile(
     re.IGNORECASE,
 )
 _EXCUSE = re.compile(r"\s*[,;.–—]\s*(?:i|we|he|she|they|my \w+)\b[^,;.?]*\W*$", re.IGNORECASE)
+_BUT = re.compile(r"\b(?:i|we|you) (?:said|told you|gave you|thought|had|put|wrote)\b.*\bbut\b", re.IGNORECASE | re.DOTALL)
 _ONE = re.compile(r"\b(?:the|that|this|other|next|long|short) ones?\b|\bone (?:side|of|that|day)\b", re.IGNORECASE)
 _DECIDED = re.compile(
     r"^\W*(?:ok |okay |so |well |right |and )*(?:we|i|they|he|she)(?:'ve|'re|'m| have| are| am|'s| is)? (?:just )?"
@@ -69,7 +73,7 @@ _ERRED = re.compile(
     re.IGNORECASE,
 )
 _TURNS = re.compile(
-    r"\b(?:not|never|forget|instead|except|unless|without|meant|same|both|double|twice|half|other|add|less|more"
+    r"\b(?:not|never|forget|instead|except|unless|without|meant|both|double|twice|half|other|add|less|more"
     r"|(?:leave|take|took|taken) (?:it |that |the \w+ )?(?:out|off|away))\b",
     re.IGNORECASE,
 )
@@ -119,12 +123,32 @@ def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
 def without_opening(text: str, last: Asked | None) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
     text = as_decided(_without_excuse(text, last), last)
+    text = as_it_is_now(text, last) if last is not None and len(text) < LONGEST else text
     if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):
         return text
     found = next((match for pattern in _OUT if (match := pattern.search(text)) is not None), None)
     if found is not None:
         return f"no {found[1]}"
     return text
+
+
+def as_it_is_now(text: str, last: Asked) -> str:
+    """The line as what holds now, where that is what was given less, or more, by what it tells: down 2 inches, 9 foot 4 now."""
+    places = places_of(text)
+    if len(places) != 2 or _ASKS.search(text):
+        return text
+    sizes = [_inches(place.value) for place in places]
+    given = [_inches(one.value) for one in last.givens.values() if one.source != "assumed"]
+    told = [size for size in sizes if size is not None]
+    if len(told) != 2:
+        return text
+    now = int(told[1] > told[0])
+    held = any(was is not None and abs(was - told[now]) == told[1 - now] for was in given)
+    return f"it's {text[places[now].start : places[now].end]} now" if held else text
+
+
+def _inches(value: object) -> Fraction | None:
+    return value.to("in").value if isinstance(value, Length) else None
 
 
 def _without_excuse(text: str, last: Asked | None) -> str:
@@ -174,6 +198,7 @@ def _good(c: Conversation, trial: Record, left: list[str], last: Asked) -> bool:
 
 def _shorter(text: str, last: Asked) -> Iterator[tuple[str, list[str]]]:
     """The line without its parts that are only told, and those; with and without its first words of surprise."""
+    yield from _said_other(text, last)
     parts = [part for part in _SPLIT.split(text) if part.strip()]
     told = [part for part in parts if numbers_in(_ONE.sub("", part)) or _IN_UNIT.search(part)]
     known = [part for part in told if _REASON.match(part) and not unheard(part, last.givens.values())]
@@ -188,9 +213,21 @@ def _shorter(text: str, last: Asked) -> Iterator[tuple[str, list[str]]]:
     core = _SOFTLY.sub("", ", ".join(told))
     unit = _IN_UNIT.search(core) if not numbers_in(core) else None  # the lad wants it in litres
     pieces = _PIECES.sub("they're", core) if last.topic.name in _OF_PIECES else core
-    for line in dict.fromkeys((", ".join([*mere, *told]), lead + core, core, *([unit[0]] if unit else []), pieces)):
+    alike = told[:1] if len({row.value for part in told for row in numbers_in(part)}) == 1 else []  # only ten, so do it with ten
+    for line in dict.fromkeys((", ".join([*mere, *told]), lead + core, core, *([unit[0]] if unit else []), pieces, *alike)):
         if line != text:
             yield line, rest
+
+
+def _said_other(text: str, last: Asked) -> Iterator[tuple[str, list[str]]]:
+    """I said fourteen but they cut them to thirteen and a half: the one for the other."""
+    places = [place for place in places_of(text) if place.words != ("one",)]
+    if len(places) != 2 or not _BUT.search(text[: places[1].start]):
+        return
+    first, second = (text[place.start : place.end] for place in places)
+    givens = last.givens.values()
+    if not unheard(first, givens) and unheard(second, givens):
+        yield f"no, {second} not {first}", []
 
 
 def _idle(part: str, corrects: bool) -> bool:

@@ -54,6 +54,7 @@ _HOW_SO = re.compile(  # how did you get that, the apprentice wants to see it do
     r"^(\W*(?:so |and |ok |wait )*(?:how (?:did|do) you|why|how come|where (?:did|does)|what did you)\b[^,;.?]*)[,;.?]\s+\D+$",
     re.I,
 )
+_SO_HOW = re.compile(r"[,;.?]\s+(?:and |so |but )*(how (?:did|do) you (?:get|work|come|figure|make)\b[^,;.?]*)\W*$", re.I)
 _BEGAN = re.compile(r"\W*(?:and|so|or|what about|how about|what if|now)\b", re.I)
 _TURNS = re.compile(
     r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I
@@ -112,6 +113,9 @@ def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:
     first = _HOW_SO.match(inner)
     if first is not None:
         yield first[1], ""
+    end = _SO_HOW.search(inner)
+    if end is not None and not numbers_in(inner[: end.start()]):
+        yield end[1], ""
     lead = _LEAD.match(inner)
     if lead is not None and _idle(lead[0]):
         yield inner[lead.end() :], lead[0]

@@ -109,6 +109,11 @@ _NOUNS = frozenset(
 )
 
 
+_AFTER_AN_INCH = frozenset(
+    ("", ",", ".", "?", ";", "corner", "across", "long", "wide", "high", "tall", "diagonally", "so", "but", "end", "overall")
+)
+
+
 def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """The lengths made of a head at i and the unit after it."""
     word = line.words[head.unit]
@@ -223,6 +228,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     joint = words[at] if words[at] in _JOINTS else ""
     start = at + 1 if joint else at
     sign = -1 if head.value < 0 else 1
+    if words[at : at + 3] == ["and", "an", "inch"] and words[at + 3] in _AFTER_AN_INCH:
+        yield _reading(i, at + 3, head.value * 12 + sign, "in", head.sure)  # 30 foot and an inch corner to corner
     for piece in line.pieces(start):
         if piece.value < 0:
             continue

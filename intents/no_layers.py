@@ -172,6 +172,8 @@ def _gone(words: Sequence[str], start: int, end: int) -> bool:
     told = [*words[max(0, start - _OLD_BACK) : start], *after] if apart else [*back[:3], *after]
     if not (OLD | _NOW_THERE).isdisjoint(told) and any(pair in _GOES for pair in pairwise(after)):
         return True  # the old 1/2 ply is coming off
+    if {"used", "to", "be"} <= {*back}:
+        return True  # used to be just an inch
     planned = not _WAS.isdisjoint(back) and "be" in back and not {"was", "were", "used"}.isdisjoint(back)
     return planned and not _NOW.isdisjoint(words[end:])
 

@@ -12,7 +12,7 @@ from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
 from intents.remarks import STOPS, up_to_stop
-from solvers.quantities import Length, Pitch, Quantity, Temperature, Weight
+from solvers.quantities import Angle, Length, Pitch, Quantity, Temperature, Weight
 
 _HIGH = frozenset(("high", "tall"))
 _ACROSS = frozenset("wide high tall deep across face".split())
@@ -40,7 +40,7 @@ _AIR = frozenset("outside out now today tonight".split())
 _LOFT_LAYERS = frozenset("insulation joists joist rafters rafter wool batts foam".split())
 _PANED = frozenset("window windows door doors opening openings".split())
 _TWELVE = frozenset(("12", "twelve"))
-_ALWAYS = _TWELVE | frozenset("chance pound pounds lb lbs kg kilo kilos".split())
+_ALWAYS = _TWELVE | frozenset("roof chance pound pounds lb lbs kg kilo kilos".split())
 WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
 
 
@@ -79,6 +79,8 @@ def _plans(chart: Chart) -> int:
 def _roofs(words: list[str], reading: Reading) -> bool:
     """The roof's pitch, where none is asked for: 5/12, but never a ratio of vents, a fall, or 7 to 12 percent."""
     value = reading.value
+    if isinstance(value, Angle) and words[reading.end] in ("roof", "pitch", "slope", "rafters"):
+        return True  # with a 40 degree roof
     told = reading.kind == "pitch" and reading.sure >= 0.9 and words[reading.end - 1] in _TWELVE
     steep = told and isinstance(value, Pitch) and value.unit == "in12" and value.value >= LEAST_RISE
     joined = words[reading.start : reading.end]
@@ -87,6 +89,9 @@ def _roofs(words: list[str], reading: Reading) -> bool:
 
 def _vent(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How high the wall is, beside how long; with no unit too, where the one before it has: 9.6 m long and 2.7 high."""
+    paned = words[reading.end] == "wide" and _named_before(words, reading.start) in _PANED | {"which"}
+    if words[reading.end] == "thick" or paned:
+        return True  # the siding is 5/16 thick, never mind the window which is 1.2 wide
     high = words[reading.end] in _HIGH and len(list(_lengths(sizes))) > 1
     bare = reading.kind == "number" and any(_inches(r) >= LEAST_WALL and r.end < reading.start for r in _lengths(sizes))
     return high and (_inches(reading) >= LEAST_WALL or bare)
@@ -111,7 +116,8 @@ def _fall(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
         return False
     paned = words[reading.end] in ("wide", "across") and _named_before(words, reading.start) in _PANED
     long = words[reading.end] == "long" or _named_before(words, reading.start) == "length"
-    return long or paned or (_inches(reading) >= LEAST_LONG and words[reading.end] == "of")
+    bedded = _named_before(words, reading.start) in ("bed", "mortar")
+    return long or paned or bedded or (_inches(reading) >= LEAST_LONG and words[reading.end] == "of")
 
 
 def _thick(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
@@ -269,11 +275,11 @@ LEAST_RISE = 2  # in 12; a roof is no flatter, a fall is
 _NO_LENGTH = frozenset(("dew point", "frost tonight"))
 _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
 _CUES = {
-    "vent opening": _HIGH,
+    "vent opening": _HIGH | {"thick", "wide"},
     "vent area": _HIGH | _RIDGES | _ANY_LENGTH | _LOFT_LAYERS | {"half"},
     "cladding boards": _MADE_OF,
     "take-off": _MADE_OF,
-    "fall": frozenset(("long", "length", "of", "across")) | _PANED,
+    "fall": frozenset(("long", "length", "bed", "mortar", "of", "across")) | _PANED,
     "wood movement": frozenset(("thick", "butt")),
     "thermal movement": _ACROSS | _WALLS | {"thick"},
     "end gap": _ACROSS | _WALLS | {"thick"},

@@ -12,7 +12,7 @@ ANSWERED = [
     ("the front wall is 30 feet by 9 high, the back wall is 24 by 9, area of the back wall", "216 ft²"),
     ("front wall's 30 by 9, back wall's 24 by 9, what's the area", "486 ft²"),
     ("north wall 32 by 9, lake wall 40 by 9, squares for the lake wall with 10 percent waste", "3.96"),
-    ("north wall is 32 foot, the ramp wall 18, the gap's 3/4 all round and the screen's half open, vent area on the ramp wall", "81"),
+    ("north wall is 32 foot, the ramp wall 18, gap 3/4 all round, the screen half open, vent area on the ramp wall", "81"),
     # The weather, a neighbour's, what something takes up, what has been replaced, what comes after the question.
     ("it's 30 C out here, how long is the rake on a 28 foot wide gable at 6/12", "187 13/16 in"),
     ("so cold it's freezing, what's the diagonal of 9 by 12 feet", "180 in"),
@@ -27,7 +27,8 @@ ANSWERED = [
     # Slopes and layers.
     ("a drip cap 1 1/2 inch wide falls an inch and a half per foot, how much drop", "3/16 in"),
     ("8 inch cap, a half per foot, drop?", "5/16 in"),
-    ("out from the studs: 11 mm OSB, 38 mm foam, 19 mm battens, 8 mm cement board, and it's a 90 mm stud wall, build-out?", "76 mm"),
+    ("out from the studs: 11 mm OSB, 38 mm foam, 19 mm battens, 8 mm board, and it's a 90 mm stud wall, build-out?", "76 mm"),
+    ("stud out 7/16 OSB, 1 1/2 of foam, 3/4 battens, 1/2 bevel, used to be just an inch, build-out?", "3 3/16 in"),
     ("22 F for a low and 18 F for dew point, frost tonight", "no"),
     ("The electrician's in my way so I can't get by, but what's the diagonal of a frame 9 foot by 12 foot", "180 in"),
 ]  # fmt: skip
@@ -42,7 +43,11 @@ CHANGED = [
     (["take 3 1/8 off 52 7/16", "no, 53 7/16, I had the tape on the wrong side of the nail"], "50 5/16 in"),
     (["sheathing 1/2, strapping 3/4 and siding 5/8, build-out",
       "we've had to go to 1 inch on the strapping since the yard ran out of three quarter"], "2 1/8 in"),
-    (["water in a channel 3/4 by 1/2, 20 foot long", "the lad wants it in litres because his bucket's marked that way"], "1.47 L"),
+    (["water in a channel 3/4 by 1/2, 20 foot long", "the lad wants it in litres, his bucket's marked that way"], "1.47 L"),
+    (["what exposure for 9 foot 6 with 7 inches the most",
+      "the top's been dropped two inches for the vent strip, so it's 9 foot 4 now, do that"], "7 in"),
+    (["screw for 3/4 boards over 3/4 strapping into the stud by an inch and a quarter",
+      "what if there's half inch of sheathing behind, I forgot the sheathing"], "3 1/4 in"),
     (["vent opening, 40 feet of wall, 3/4 gap, 50 percent open", "we decided to go down to half an inch on the gap"], "120 in²"),
     (["net free vent for a 1200 square foot attic at 1/150", "the inspector's happy with 1/300 now he's seen it"], "576 in²"),
 ]  # fmt: skip
@@ -51,6 +56,7 @@ NO_ANSWER = [
     (["lay out 104 inches with an exposure no bigger than 8", "why's that thirteen courses and not twelve"], "noted"),
     (["end gap for 12 foot vinyl, 40 F now, 110 F hottest, -10 F coldest", "it's 60 now, so what's the dew point"], "asks"),
     (["go 12 on centre because of the wind"], "declined"),
+    (["14 foot 2 and a quarter minus 3 foot 7 and five eighths", "take another half inch off"], "asks"),
     (["how much does my vinyl grow from minus 10 F to 100 F, I bought six boxes"], "asks"),
     (["can I cut fibre cement with my ordinary saw blade, there's about forty boards to do"], "declined"),
     (["I've a 20 amp breaker for the saw, but what size wire for a 40 amp circuit"], "declined"),
