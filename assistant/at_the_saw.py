@@ -32,7 +32,7 @@ JOINTS = {
 _MINE = r"(?:my|the|our|this|that|his|her|a|any)?\s*(?:\w+\s+)?saws?"
 _CUTS = r"(?:cut|make|do|reach|handle|manage|get|go|swing|take|miter|mitre)\b"
 _ASKS = re.compile(
-    rf"\b(?:can|could|will|would|does|do|might)\s+(?:{_MINE}|it)\b(?:\s+\w+)?\s+{_CUTS}"
+    rf"\b(?:can|could|will|would|does|do|might)\s+(?:{_MINE}|it|she)\b(?:\s+\w+)?\s+{_CUTS}"
     rf"|\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+{_MINE}\b"
     rf"|^(?:so\s+)?(?:is|are|will|would|can)\b.*\b(?:on|within|in|past|beyond|over)\s+(?:the\s+)?(?:(?:reach|scale|range|limit|swing)\s+(?:of|on|for)\s+)?{_MINE}"
     r"(?:'?s?\s+(?:reach|scale|range|limit|swing))?\s*\??$"

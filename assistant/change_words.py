@@ -25,10 +25,11 @@ if TYPE_CHECKING:
 MOST_RISE = 18  # in 12; a bare number over it is no pitch
 _SPACINGS = ("stud spacing", "fastener spacing")
 _SIZES = ("height", "length", "width")
+_OTHER_SIZE = re.compile(r"\b(?:high|tall|long|wide|height|length|width|waste|stock|rows?|courses|start|first)\b", re.IGNORECASE)
 _LIGHT = (
     r"(?:(?:at|on|in|with|and|is|it|be|to|for|of|the|a|an|now|then|please|make|say|if|they|were|are|we|go|use|try|only|just|do|does|got|have|has|had|'ve|sell|sells|stock|carry|come|hm+|yard|supplier|he|she)\b|[\s,.?!'’])*"
 )
-_ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)", re.IGNORECASE)
+_ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)(?!\s*line)", re.IGNORECASE)
 _TO_WEATHER = re.compile(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)
 _PARTS = re.compile(r"\b(?:parts|ways|bays|equal)\b", re.IGNORECASE)
 _STARTS = re.compile(
@@ -56,8 +57,19 @@ def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     if named is None:
         return replace(wanted, rest=rest) if rest != wanted.rest else wanted
     number, label, left = named
-    alone = bool(re.fullmatch(_LIGHT, left, re.IGNORECASE))
+    alone = bool(re.fullmatch(_LIGHT, left, re.IGNORECASE)) or (_is_spacing(label, last) and not _OTHER_SIZE.search(left))
     return replace(wanted, rest=f"{label} {number}", led=True) if alone else wanted
+
+
+def tells_spacing(text: str, last: Asked) -> bool:
+    """Whether the one number of a line is a spacing of the question before: the engineer says go to 12 on centre."""
+    said = places_of(text)
+    named = _by_words(text, said[0], last) if len(said) == 1 else None
+    return named is not None and _is_spacing(named[1], last)
+
+
+def _is_spacing(label: str, last: Asked) -> bool:
+    return label == _one_label([p for p in last.topic.parameters if p.slot.kept in _SPACINGS])
 
 
 def say_what_it_is(more: Question, text: str, last: Asked) -> None:

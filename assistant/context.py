@@ -34,6 +34,7 @@ TOGETHER = 280  # characters of what was stated and a question
 TOKENS = 48  # and tokens: the longest of the question sets that is answered so has 35
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
 LAYERED = ("build-out", "fastener length")  # what is asked of layers
+SUM = "tape arithmetic"
 INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = re.compile(
@@ -145,6 +146,8 @@ def may_be_joined(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line came to nothing alone and what was stated before may help; a change of what was answered is none."""
     if _TAKES_BACK.match(text) or (c.told and _changes(c, text)):
         return False
+    if record["topic"] == SUM and c.pending is not None and len(c.pending.ways) > 1:
+        return False  # which sum it is goes first
     return bool(c.told) and record["outcome"] in ("asks", "declined") and outside_of(text) is None
 
 

@@ -18,6 +18,7 @@ from assistant.goes_on import goes_on
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
 from assistant.last_in_unit import last_in_unit
+from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, meant
 from assistant.outside import in_other_words, outside_the_job
@@ -86,7 +87,7 @@ class Conversation:
         record = blank(text, via, self.job, file)
         self.points, self.alternatives, self.reads = Points(), alternatives, {}
         waited, before, state = self.pending, self.last, state_of(self)
-        self.take(record, text)
+        self.take(record, without_opening(text, self.last))
         look_past_remarks(self, record, text, state)
         at_the_saw.go_on_at_the_saw(self, record, waited)
         if context.may_be_joined(self, record, text):

@@ -79,8 +79,10 @@ _WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PL
 
 def goes_on(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes on from the length just worked; then that is worked, or the conversation asks."""
+    if c.pending is not None:
+        return _which_first(c, record, text)
     last = c.last
-    if last is None or c.pending is not None or not last.record.get("answer") or len(text) > LONGEST:
+    if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return False
     said = text.strip(" .!?").replace("’", "'")
     line = _PUTS_RIGHT.sub("", said)
@@ -102,6 +104,18 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if found.re is _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
         return False  # in eight instead
     _work_on(c, record, text, last, *_whole(found, operation, before, number, last))
+    return True
+
+
+def _which_first(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line goes on from a sum that could be two; which it is is asked again, before anything is put to it."""
+    pending = c.pending
+    if pending is None or len(pending.ways) < 2 or not pending.question or len(text) > LONGEST:
+        return False
+    _, number, found = _what(text.strip(" .!?").replace("’", "'"))
+    if found is None or number is None or not found.groupdict().get("another"):
+        return False
+    put_asked(record, _SUM, pending.question)
     return True
 
 

@@ -9,7 +9,10 @@ from assistant import acts
 from assistant.acts.comparing import in_unit
 from assistant.acts.explaining import line_named
 from assistant.at_the_saw import asks_the_saw
+from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
+from assistant.layer_changes import tells_layer
+from assistant.line_apart import asks_why
 from assistant.marks_told import told_mark
 from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
@@ -52,6 +55,9 @@ _OTHERS_SAY = re.compile(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|gues
 _INVERTED = re.compile(r"(?<=\w)\W+(?:would|will|could|does|do|can)\s+(?:there|it|they|that|the|this|my|we|i)\b", re.IGNORECASE)
 _BEGINS = re.compile(
     r"\W*(?:so |ok |and )?(?:what'?s the|what is the|how (?:long|high|tall|much|many|far|wide|deep))\b", re.IGNORECASE
+)
+_MAY_I = re.compile(
+    r"\W*(?:so |ok |and )?(?:can|could|should|will|would|may|do|does|did) (?:i|we|it|they|he|she|the|my|a)\b", re.IGNORECASE
 )
 # Somebody's word for it is no fact of the job; what one thinks oneself is said as one.
 _HEARSAY = re.compile(
@@ -96,7 +102,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None if asks or by_so_much_told(text) else _for_a_fact(c, said, text)
     if said and said.topic == "remember" and "hearsay" not in said.words and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})
-    if said and c.last is not None and (tells_a_change(said.topic, text) or _of_its_wall(c.last, said, text)):
+    if said and c.last is not None and _changes_rather(c.last, said, text):
         said = None
     setting = _setting_of(c, text)
     if said and said.topic == "recall" and _asks_another(c, said, text) and (questions or setting or c.told):
@@ -111,7 +117,14 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         return None  # what the saw is set to is worked out; how far it swings is kept
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
-    return said
+    return asks_why(c, text, said) or said
+
+
+def _changes_rather(last: Asked, said: Said, text: str) -> bool:
+    """Whether what sounds like other talk tells a change of the question before."""
+    compared = said.topic == "compare"
+    spaced = compared and (tells_spacing(text, last) or tells_layer(text, last))  # the engineer says 12 on centre
+    return spaced or tells_a_change(said.topic, text) or _of_its_wall(last, said, text)
 
 
 def _of_its_wall(last: Asked, said: Said, text: str) -> bool:
@@ -327,4 +340,5 @@ def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     whole = best is not None and best.whole
     named = best is not None and set(best.topic.split()) <= set(best.words)
     asks = bool("?" in text or _INVERTED.search(text) or _BEGINS.match(text)) if stated else bool(_ASKS.search(text))
+    asks = asks or _MAY_I.match(text) is not None
     return asks or (whole and named and not _STATES.search(text))

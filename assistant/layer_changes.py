@@ -28,6 +28,8 @@ _OUT = re.compile(
 )
 _STAYS = re.compile(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)
 _SO_MANY = re.compile(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
+_THERE = re.compile(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
+_GO_TO = re.compile(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
 _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
 
 Layers = tuple[Layer, ...]
@@ -56,7 +58,18 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
         return None  # another wall
     else:
         found = _swapped(before.value, said[0].what, said)
+        if found is None and _THERE.search(text) and said[0].what not in ("layer", ""):
+            found = (*before.value, *said)  # there's half inch of sheathing behind, I forgot the sheathing
     return [] if found is None else [_question(last, found, text)]
+
+
+def tells_layer(text: str, last: Asked) -> bool:
+    """Whether the one size of a line is told of a layer of the question before: we've had to go to 1 inch on the strapping."""
+    before, said = last.givens.get(LAYERS), numbers_in(text)
+    if before is None or len(said) != 1 or not all(isinstance(layer, Layer) for layer in before.value):
+        return False
+    kinds = {kind_of(word) for layer in before.value for word in layer.what.split()}
+    return _GO_TO.search(text) is not None and any(kind_of(word) in kinds for word in re.findall(r"[a-z]+", text.lower()))
 
 
 def _swapped(before: Layers, name: str, said: Layers) -> Layers | None:

@@ -17,7 +17,8 @@ if TYPE_CHECKING:
 
 FIRST = frozenset(
     "write put jot log mark pop note record enter scribble get take stick chuck add make leave memo heads flag star bookmark "
-    "earmark highlight asterisk red tag label strike scratch delete remove bin lose scrap drop cross rub erase ditch "
+    "another new earmark highlight asterisk red tag label strike scratch delete remove bin lose scrap drop cross rub erase "
+    "ditch "
     "please can could ok and just".split()
 )  # what such a line begins with; no other is looked at
 _LEAD = r"\W*(?:(?:please|ok|okay|and|just|can you|could you|can we|let's|i want to|we should|go ahead and)[ ,]+)*"
@@ -25,7 +26,8 @@ _SMALL_HEAD = r"(?:it|this|that|one|a|an|the|my|our|me|us|you|down|up|in|into|on
 _BOOK = r"(?:memo|note|notes|book|notebook|diary|daybook|log|list|record|file|paper)"
 _NOTE = re.compile(
     rf"{_LEAD}(?:(?:write|put|jot|log|mark|pop|record|enter|scribble|get|take|stick|chuck|add|make|leave|note)"
-    rf"(?: {_SMALL_HEAD}){{0,4}}(?: {_BOOK})?(?: {_SMALL_HEAD}){{0,3}}|heads[- ]up(?: for later)?|memo)"
+    rf"(?: {_SMALL_HEAD}){{0,4}}(?: {_BOOK})?(?: {_SMALL_HEAD}){{0,3}}|heads[- ]up(?: for later)?|memo"
+    r"|(?:another|new) note)"
     r"\s*(?P<apart>[:;]|,| that |[-–—](?= ))\s*(?P<rest>\S.*)",
     re.IGNORECASE | re.DOTALL,
 )

@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from assistant.line_apart import look_between
 from assistant.record import Record, blank
 from assistant.told_round import KEPT, State, put_back, state_of
 from intents.elsewhere import outside_of
@@ -49,6 +50,12 @@ _ASKS = re.compile(
     re.I,
 )
 _WOOD = re.compile(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
+_HOW_SO = re.compile(  # how did you get that, the apprentice wants to see it done longhand
+    r"^(\W*(?:so |and |ok |wait )*(?:how (?:did|do) you|why|how come|where (?:did|does)|what did you)\b[^,;.?]*)[,;.?]\s+\D+$",
+    re.I,
+)
+_SO_HOW = re.compile(r"[,;.?]\s+(?:and |so |but )*(how (?:did|do) you (?:get|work|come|figure|make)\b[^,;.?]*)\W*$", re.I)
+_BEGAN = re.compile(r"\W*(?:and|so|or|what about|how about|what if|now)\b", re.I)
 _TURNS = re.compile(
     r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I
 )
@@ -69,6 +76,7 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
                 c.last.record = record
             return
     put_back(c, after)
+    look_between(c, record, text, before)
 
 
 def _good(c: Conversation, trial: Record, left: str) -> bool:
@@ -93,12 +101,21 @@ def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:
     for clause in (_REASON, _REMARK, _OTHER):
         found = clause.search(inner)
         idle = found is not None and found.start() > 0
-        idle = idle and (_told_before(found[0], last) if clause is _OTHER and found else _idle(found[0] if found else ""))
+        told = found[0] if found else ""
+        if clause is _REASON and _BEGAN.match(inner):
+            told = told.rstrip(" ?")  # and at eight twelve, since the gable's steeper? asks no more than it would without
+        idle = idle and (_told_before(told, last) if clause is _OTHER else _idle(told))
         if found is not None and idle:
             yield inner[: found.start()], "" if clause is _OTHER else found[0]
     again = _DO_AGAIN.search(inner)
     if again is not None and again.start() > 0 and _said_before(again[0], inner[: again.start()]):
         yield inner[: again.start()], ""
+    first = _HOW_SO.match(inner)
+    if first is not None:
+        yield first[1], ""
+    end = _SO_HOW.search(inner)
+    if end is not None and not numbers_in(inner[: end.start()]):
+        yield end[1], ""
     lead = _LEAD.match(inner)
     if lead is not None and _idle(lead[0]):
         yield inner[lead.end() :], lead[0]

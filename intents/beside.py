@@ -15,6 +15,7 @@ from operator import or_
 from typing import NamedTuple
 
 from intents.chart import Chart, once, span
+from intents.how_warm_it_is import how_warm
 from intents.kit import of_kit
 from intents.lengths import FEET
 from intents.listed_totals import THEM
@@ -71,7 +72,7 @@ _CENTRES = frozenset("centres centers centre center oc".split())
 # Things of which there are so many, whatever is asked of one.
 _MANY = frozenset(
     "dormers dormer windows rafters gables walls boards sheets panels posts guys rows layers roofs bays doors corners"
-    " frames".split()
+    " frames boxes packs bundles cartons".split()
 )
 _DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
 _HAS = frozenset("has have got there's".split())
@@ -129,7 +130,9 @@ _HOW, _MEASURED = frozenset(("how", "what")), frozenset(("many", "wide", "high")
 _SIZES = frozenset("long wide high tall length width size big".split())
 _CUTS = frozenset("rip saw miter mitre bevel angle degrees cut set setting gauge".split())
 _VENTS = frozenset("gable roof ridge soffit turtle box old".split())
-_UNCOUNTED = _ANGLES | _LINES | {"ladder footing", "end gap", "air gap", "wood movement"}  # however many there are
+_UNCOUNTED = (  # however many there are
+    _ANGLES | _LINES | {"ladder footing", "end gap", "air gap", "wood movement", "thermal movement", "fall"}
+)
 LEAST_STOCK = 4  # ft
 THICKEST = 4  # in
 WIDEST_FACE = 24  # in
@@ -148,7 +151,8 @@ class Tied(NamedTuple):
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     """Mask of the quantities that a topic passes over."""
-    found, kit = tied(chart), of_kit(chart, topic) | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
+    kit = of_kit(chart, topic) | how_warm(chart, topic, parameters)
+    found, kit = tied(chart), kit | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
     if not found:
         return kit
     key = f"beside {topic}"

@@ -7,6 +7,7 @@ line asks, in other words, for something a topic gives.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from functools import lru_cache
 from pathlib import Path
@@ -21,6 +22,9 @@ ASKED, UNLESS = "asked", "unless"  # tags: of a rule that tells by what is asked
 BESIDE = 1  # words that may stand between two of such a rule
 MOST_BETWEEN = 12  # and where it says <anything>
 SENTENCE_ENDS = frozenset(".?!;")
+_TRADES = frozenset("electric gas plumbing fall".split())  # who may stand in the story before a question
+_PARTS = re.compile(r"[,;.!]\s+|\s(?=(?:but|so) )")
+_ASKS = re.compile(r"\?|\b(?:how|whats?|what's|which|can(?!'t)|could|should|will|would|do i|do we|need|want)\b", re.IGNORECASE)
 
 
 @lru_cache(maxsize=4)  # asked before and after what the line comes to
@@ -36,7 +40,24 @@ def outside_of(text: str, whole: bool = False, folder: Path = FOLDER) -> Said | 
     if whole:
         return None
     found = (said for said in Line(text, rules, (), GAP).find(rules) if ASKED not in said.words)
-    return next((said for said in found if not line.spared(said)), None)
+    other = next((said for said in found if not line.spared(said)), None)
+    return None if other is not None and other.words.get("who") in _TRADES and _only_told(text, folder) else other
+
+
+@lru_cache(maxsize=4)
+def _only_told(text: str, folder: Path) -> bool:
+    """Whether another trade is in the story before a question of ours alone: the electrician's in my way, but what's the …"""
+    parts = [part for part in _PARTS.split(text) if part.strip()]
+    rules = compiled(folder).rules[OUTSIDE]
+    ours = rules[OURS][1]
+    for at, part in enumerate(parts[1:], 1):
+        line = _Asked(part, rules, (), BESIDE)
+        if _ASKS.search(" ".join(parts[:at])):
+            return False
+        if any(True for _ in line.places(ours)):
+            rest = " ".join(parts[at:])
+            return any(char.isdigit() for char in rest) and outside_of(rest, folder=folder) is None
+    return False
 
 
 class _Asked(Line):

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping
 
 from intents.chart import Chart
 from intents.left_out import quantities
+from intents.of_other_things import tells_of_next_door
 from intents.placing import fixed_value, heard_as, place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -24,6 +25,7 @@ Told = tuple[int, int, str]  # tokens start to end, and the choice that they nam
 
 HEAT = "thermal movement"
 STUFF = {HEAT: "material", "end gap": "material", "wood movement": "species"}
+_ALIKE = frozenset("same like match matching matches copy also too alike".split())
 _NOT = frozenset("not no isn't wasn't never".split())
 _OLD = frozenset("was were old used old-style existing previous last".split())
 _SEVERAL_KINDS = frozenset("cedar oak fir birch".split())  # of which one is white, red, yellow …
@@ -123,6 +125,8 @@ def _not_meant(words: list[str], told: list[Told], n: int) -> bool:
         led = words[max(end, told[n + 1][0] - _REACH) : told[n + 1][0]]
         if not (_IN_PLACE.isdisjoint(led) or _NOT_TO_BE_HAD.isdisjoint(words[max(0, start - _REACH) : start] + between)):
             return True  # heart pine's gone, I'm using loblolly
+    if tells_of_next_door(up_to_stop(words[:start][::-1])[::-1]) and _ALIKE.isdisjoint(words):
+        return True  # the bank next door is aluminium
     before = [word for word in up_to_stop(words[max(0, start - _REACH) : start][::-1]) if word not in _ARTICLES]
     if before[:1] and (before[0] in _NOT or before[:2] in (["of", "instead"], ["than", "rather"])):
         return True

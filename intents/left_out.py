@@ -15,13 +15,15 @@ from typing import Any
 
 from intents import by_the_way
 from intents.chart import Chart, span
+from intents.of_other_things import CUES as OTHERS
+from intents.of_other_things import of_his_place, of_other_things, two_named
 from intents.of_somebody import CUES as SOMEBODY
 from intents.of_somebody import of_somebody, priced_each
 from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import may_be_superseded, of_others, superseded
-from solvers.quantities import Length, Money, Quantity, Weight
+from solvers.quantities import Angle, Length, Money, Percent, Quantity, Temperature, Weight
 from solvers.sums import Sum
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
@@ -68,11 +70,16 @@ _COSTS = frozenset(
 _EITHER = {
     "sloped length": ("run", "rise"), "arc": ("rise", "radius"), "cost": ("area", "count"),
     "course layout": ("exposure", "count"),
-    "weight": ("area", "count"), "equal spacing": ("count", "gap"),
+    "weight": ("area", "count"), "equal spacing": ("count", "gap"), "vent area": ("area", "length"),
 }  # fmt: skip
+_BILLED = frozenset("cost costs bill pay spend money charge budget afford total save owe".split())
+_SIZED = frozenset(
+    "swell swells shrink shrinks grow grows move moves movement drop drops fall falls lower longer shorter wider narrower higher"
+    " hold holds vent free air".split()
+)
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SOMEBODY | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SOMEBODY | OTHERS | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -82,7 +89,7 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
     From a question that has `taken` them all, only those may go that were told by the way, or of what was, and that it took.
     """
     words = chart.words
-    if _CUES.isdisjoint(words) and not may_be_superseded(words):
+    if _CUES.isdisjoint(words) and not may_be_superseded(words) and not two_named(words):
         return None
     found = [
         reading for start, end in clauses(words) if chart.numbers & span(start, end)
@@ -109,7 +116,8 @@ def takes_less(chart: Chart, first: Question, less: list[Question]) -> bool:
     if best is None or not superseded(chart) or best.topic != first.topic or not best.complete or best.swaps or best.rival:
         return False
     best.lacking = first.lacking
-    return best.givens.keys() <= first.givens.keys()
+    gone = [first.givens[name].value for name in first.givens.keys() - best.givens.keys()]
+    return best.givens.keys() <= first.givens.keys() and not any(isinstance(value, Percent | Temperature) for value in gone)
 
 
 def _sum_of(question: Question) -> Any:
@@ -148,7 +156,8 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
         return False
     others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
-    return was or _somebodys(words, reading) or by_the_way.by_the_way(words, place, reading, others)
+    told = was or of_his_place(words, place, reading) or _somebodys(words, reading)
+    return told or by_the_way.by_the_way(words, place, reading, others)
 
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:
@@ -166,7 +175,7 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         return True
     if clause[0] in ASKING:
         return False
-    if of_somebody(words, place, reading):
+    if _said_again(chart, reading) or of_somebody(words, place, reading) or of_other_things(words, place, reading):
         return True
     taken = not _TRUCKS.isdisjoint(clause[:2]) and not _TAKES.isdisjoint(clause)
     if reading.kind in ("number", "plural"):
@@ -186,9 +195,18 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
             return False  # at 13 lb a square foot, what does it come to
         return (taken or beside) and HELD.isdisjoint(words)
     if isinstance(reading.value, Money):
-        return _COSTS.isdisjoint(words)  # they're $9 each, how many
+        asked = _COSTS if _SIZED.isdisjoint(words) else _BILLED  # how much does it swell, at four bucks a foot
+        return asked.isdisjoint(words)  # they're $9 each, how many
     nails = isinstance(reading.value, Length) and not FIXED.isdisjoint(clause[:2])
     return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch
+
+
+def _said_again(chart: Chart, reading: Reading) -> bool:
+    """Whether a bare number is one that was said with its unit before: 15 degrees, he bends everything at | fifteen."""
+    if reading.kind != "number" or chart.words[reading.start - 1 : reading.start] not in (["at"], ["to"], ["by"], ["on"]):
+        return False
+    before = (r for row in chart.readings[: reading.start] for r in row if isinstance(r.value, Angle | Percent | Temperature))
+    return any(r.value.value == reading.value.value and r.end <= reading.start for r in before)  # type: ignore[union-attr]
 
 
 def _told_in_all(chart: Chart) -> bool:

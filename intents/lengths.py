@@ -109,6 +109,11 @@ _NOUNS = frozenset(
 )
 
 
+_AFTER_AN_INCH = frozenset(
+    ("", ",", ".", "?", ";", "corner", "across", "long", "wide", "high", "tall", "diagonally", "so", "but", "end", "overall")
+)
+
+
 def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """The lengths made of a head at i and the unit after it."""
     word = line.words[head.unit]
@@ -148,7 +153,7 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)  # a gable 22 feet wide, foot overhang
     if word == "foot" and line.words[i - 1] == "every" and i:
         yield _reading(i, i + 1, Fraction(1), "ft", 0.9)
-    if word not in ("foot", "inch", "metre", "meter") or not _fraction_after(line, i + 1):
+    if word not in ("foot", "inch", "metre", "meter") or not fraction_after(line, i + 1):
         return
     head = Head(i, Fraction(1), 0.3 if before and before[-1].end == i else 1.0, form="one")
     for reading in lengths(line, i, head):
@@ -205,7 +210,7 @@ def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
 
 def _feet_and_part(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """A foot and a half is of the foot; three eighths after feet are of an inch; between them, both are kept."""
-    part = _fraction_after(line, head.unit + 1)
+    part = fraction_after(line, head.unit + 1)
     if not part:
         return
     sign = -1 if head.value < 0 else 1
@@ -224,6 +229,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     joint = words[at] if words[at] in _JOINTS else ""
     start = at + 1 if joint else at
     sign = -1 if head.value < 0 else 1
+    if words[at : at + 3] == ["and", "an", "inch"] and words[at + 3] in _AFTER_AN_INCH:
+        yield _reading(i, at + 3, head.value * 12 + sign, "in", head.sure)  # 30 foot and an inch corner to corner
     for piece in line.pieces(start):
         if piece.value < 0:
             continue
@@ -280,13 +287,13 @@ def _inches_unsaid(line: Line, piece: Piece) -> float:
 
 def _with_fraction(line: Line, piece: Piece, end: int) -> Iterator[tuple[int, Fraction, float]]:
     """The inches of a piece, and with the fraction said after them: "six inches and a half"."""
-    after = _fraction_after(line, end)
+    after = fraction_after(line, end)
     if after and piece.form == "whole":
         yield after.end, piece.value + after.value, 1.0
     yield end, piece.value, 0.5 if after and piece.form == "whole" else 1.0
 
 
-def _fraction_after(line: Line, at: int) -> Piece | None:
+def fraction_after(line: Line, at: int) -> Piece | None:
     """The fraction after a unit and "and", unless it has a unit of its own."""
     if line.words[at] not in ("and", "&"):
         return None
@@ -309,7 +316,7 @@ def _inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     if line.words[end] in DEGREES and line.words[head.unit - 2 : end] == ["/", "12", "in"]:
         return  # 7/12 in degrees: no tape has twelfths
     others = tuple(Length(other, "in") for other in head.also)
-    after = _fraction_after(line, end) if head.form in ("whole", "one") else None
+    after = fraction_after(line, end) if head.form in ("whole", "one") else None
     sure = head.sure * _inch_word_sure(line, head)
     if after:
         value = head.value + (after.value if head.value > 0 else -after.value)
@@ -343,7 +350,7 @@ def _metres(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Metres, with the centimetres or millimetres after them: two metres forty, 1 m 250 mm."""
     end = head.unit + 1
     others = tuple(Length(other, "m") for other in head.also)
-    after = _fraction_after(line, end)
+    after = fraction_after(line, end)
     if after and head.form in ("whole", "one"):
         yield _reading(i, after.end, head.value + after.value, "m", head.sure)
     yield from _metres_and_parts(line, i, head)

@@ -16,6 +16,7 @@ from intents.listed_rounds import faces, rounds
 from intents.listed_stocks import nothings, stocks
 from intents.listed_totals import totals
 from intents.measures import readings
+from intents.of_other_things import asked_wall
 from intents.reading import Reading
 from intents.sound_alikes import settled
 from intents.tokens import tokenize
@@ -33,8 +34,12 @@ def lists(listing: Listing, kinds: Iterable[str] = KINDS) -> Iterator[Reading]:
 
 
 def totals_and_prices(listing: Listing) -> Iterator[Reading]:
-    """Readings of kind runs and areas, added up or said of each; noughts said as "no"; prices."""
-    for read in (nothings, prices, totals, rounds, faces, faces_told, building):
+    """Readings of kind runs and areas, added up or said of each; noughts said as "no"; prices.
+
+    Nothing is added up where one wall of several is asked about by name.
+    """
+    added = () if asked_wall(listing.words) else (totals, rounds, faces, faces_told, building)
+    for read in (nothings, prices, *added):
         yield from read(listing)
 
 

@@ -71,6 +71,8 @@ def movement_told(chart: Chart, questions: list[Question], topics: Topics) -> No
         _reckoned(chart, question, topics)
         if question.topic == HEAT:
             _both_ends(chart, question, topics)
+        else:
+            _ends_of_the_year(question)
     if question.topic == WOOD or question.topic in LONGS:
         heat_told(chart, question, topics)
 
@@ -228,6 +230,16 @@ def _reckoned(chart: Chart, question: Question, topics: Topics) -> None:
     question.missing = [name for name in question.missing if name != "length"]
     question.swaps = [swap for swap in question.swaps if swap.get("length") == length]
     question.claim = Claim(short[0].value, text, "same", short[0].start, short[0].end)
+
+
+def _ends_of_the_year(question: Question) -> None:
+    """Of two ends of the year the one beside a hottest is the coldest, whichever way it was read; no other way goes on then."""
+    for other, name in (("hottest", "coldest"), ("coldest", "hottest")):
+        for way in (question.givens, *question.swaps):
+            loose = [end for end in ("extreme", "opposite") if end in way]
+            if other in way and name not in way and len(loose) == 1:
+                way[name] = way.pop(loose[0])
+    question.swaps = [swap for swap in question.swaps if swap != question.givens]
 
 
 def _told(chart: Chart, reading: Reading) -> bool:

@@ -22,6 +22,9 @@ _IS = frozenset("is are were was being measure measures".split())
 _HOLDS = frozenset(
     "penetration pen bite biting embedment embed embedded into hold holds grip bury in thread penetrate penetrates".split()
 )
+_STUD, _STUD_WALLS = frozenset(("stud", "studs")), frozenset("wall walls work frame framing partition".split())
+_LED_TO = frozenset("in into to past of through from off outside".split())
+_IN_OR_FROM = frozenset("in from off outside".split())
 _ACROSS = frozenset("wide across long tall".split())
 _CENTRES = frozenset("centres centers centre center oc apart".split())
 _FASTENERS = frozenset("screws nails staples spikes bolts lags".split())
@@ -69,6 +72,8 @@ def _of_a_frame(words: Sequence[str], start: int, end: int) -> bool:
     at += words[at] == "rafter" and words[at + 1] in ("end", "ends", "tail", "tails")
     if words[at] not in FRAMES and not (words[at] in ("end", "ends", "tail", "tails") and at > end):
         return False
+    if words[at] in _STUD and words[at + 1] in _STUD_WALLS and words[end - 1] != "in":
+        return True  # a 90 mm stud wall
     if _before(words, start) in _INTO:
         return True
     return words[end - 1] not in ("in", "of") and words[at].endswith("s") and _held_elsewhere(words, start, at + 1)
@@ -82,17 +87,17 @@ def _frame_is(words: Sequence[str], start: int, end: int) -> bool:
     is_ = at > 0 and words[at] in _IS
     at -= is_
     deep = words[end] in ("deep", "wide")
-    if at < 0 or words[at] not in FRAMES or _before(words, at) in ("in", "into", "to", "past", "of", "through"):
+    if at < 0 or words[at] not in FRAMES or _before(words, at) in _LED_TO:
         return False
     return deep or (is_ and words[end] not in _HOLDS and _held_elsewhere(words, start, end))
 
 
 def _held_elsewhere(words: Sequence[str], start: int, end: int) -> bool:
-    """Whether the words before or after tell of something that holds."""
+    """Whether the words before or after tell of something that holds, or that it is measured from the frame."""
     if not (_HOLDS - {"in"}).isdisjoint([*words[:start], *words[end:]]):
         return True
     others = (*range(start), *range(end, len(words) - 2))
-    return any(words[at] == "in" and not FRAMES.isdisjoint(words[at + 1 : at + 3]) for at in others)
+    return any(words[at] in _IN_OR_FROM and not FRAMES.isdisjoint(words[at + 1 : at + 3]) for at in others)
 
 
 def held_in_frame(words: Sequence[str], end: int) -> bool:
@@ -167,6 +172,8 @@ def _gone(words: Sequence[str], start: int, end: int) -> bool:
     told = [*words[max(0, start - _OLD_BACK) : start], *after] if apart else [*back[:3], *after]
     if not (OLD | _NOW_THERE).isdisjoint(told) and any(pair in _GOES for pair in pairwise(after)):
         return True  # the old 1/2 ply is coming off
+    if {"used", "to", "be"} <= {*back}:
+        return True  # used to be just an inch
     planned = not _WAS.isdisjoint(back) and "be" in back and not {"was", "were", "used"}.isdisjoint(back)
     return planned and not _NOW.isdisjoint(words[end:])
 

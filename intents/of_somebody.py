@@ -12,10 +12,12 @@ from collections.abc import Sequence
 from intents.reading import Reading
 
 _PEOPLE = frozenset(
-    "uncle cousin brother neighbour neighbor fella fellow guy man lad grandad granddad grandpa dad father nephew mate mates"
+    "grandfather grandmother uncle cousin brother neighbour neighbor fella fellow guy man lad grandad granddad grandpa dad father"
+    " nephew mate mates"
     " bloke gaffer roofer he she they somebody someone".split()
 )
 _GOES_BY = (["goes", "by"], ["went", "by"], ["swears", "by"], ["swore", "by"], ["used"], ["always", "used"], ["always", "uses"])
+_NEVER = (["never", "more", "than"], ["never", "over"], ["never", "less", "than"], ["no", "more", "than"])
 _GETS = (["can", "get", "it", "for"], ["can", "get", "them", "for"], ["gets", "it", "for"], ["gets", "them", "for"])
 _TOLD = ("told", "by")
 _EACH = frozenset(("each", "apiece"))
@@ -24,7 +26,7 @@ _SELLS = frozenset("sell sells sold selling cost costs charge charges charged wa
 _RISEN = (["up", "to"], ["down", "to"])
 _BILL = frozenset("cost costs bill pay spend money total damage".split())
 _LONG = 8  # words of who it is and what is said of him, before the number
-CUES = frozenset("told goes went swears swore used uses get gets each apiece price prices".split())
+CUES = frozenset("never told goes went swears swore used uses get gets each apiece price prices".split())
 
 
 def of_somebody(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
@@ -34,6 +36,8 @@ def of_somebody(words: Sequence[str], place: tuple[int, int], reading: Reading) 
     if before[-1:] == [_TOLD[0]] and _TOLD[1] in after[:1]:
         return "was" in before[-3:]
     people = not _PEOPLE.isdisjoint(before)
+    if people and {"said", "says", "reckoned", "swore"} & {*before} and any(before[-len(cue) :] == cue for cue in _NEVER):
+        return True  # my grandfather said never more than seven feet
     return people and any(before[-len(cue) :] == cue for cue in (*_GOES_BY, *_GETS))
 
 

@@ -11,12 +11,13 @@ from intents import building_long
 from intents.chart import Chart, once, span
 from intents.left_out import quantities
 from intents.reading import Dims, Reading
-from intents.remarks import STOPS
-from solvers.quantities import Length, Quantity, Temperature
+from intents.remarks import STOPS, up_to_stop
+from solvers.quantities import Angle, Length, Pitch, Quantity, Temperature, Weight
 
 _HIGH = frozenset(("high", "tall"))
 _ACROSS = frozenset("wide high tall deep across face".split())
 _RIDGES = frozenset("ridge peak headroom height".split())
+_HALF_WHERE = frozenset("at up low high in down on near along".split())
 _IS = frozenset("is are was at of about only".split())
 _WALLS = frozenset("wall walls house building elevation side".split())
 _PIECES = frozenset("piece pieces each panel panels length lengths stick sticks board boards section sections one".split())
@@ -33,20 +34,28 @@ _BEARS = frozenset("bears bear bearing rests resting rest touches touching leans
 _BEYOND = frozenset("past over above beyond".split())
 _EDGES = frozenset("it landing edge eave eaves gutter roof plate top that them".split())
 _STOPS = STOPS | {"but", "and"}
+_WORKS = frozenset("start starting stain staining paint painting finish knock leave leaves come comes coming rain snow".split())
+_IN_WOOD = frozenset("studs stud wood sheathing boards joists framing plates siding ply".split())
 _AIR = frozenset("outside out now today tonight".split())
+_LOFT_LAYERS = frozenset("insulation joists joist rafters rafter wool batts foam".split())
+_PANED = frozenset("window windows door doors opening openings".split())
+_TWELVE = frozenset(("12", "twelve"))
+_ALWAYS = _TWELVE | frozenset("roof chance pound pounds lb lbs kg kilo kilos".split())
 WIDEST, LEAST_LONG, LEAST_WALL = 24, 48, 36  # in; of a board or a sill, of a piece, of how high a wall or a ridge is
 
 
 def other_sizes(chart: Chart, topic: str) -> int:
     """Mask of the quantities that are another size than a topic takes."""
     tells = _TELLS.get(topic)
-    if tells is None or _CUES[topic].isdisjoint(chart.words):
+    if tells is None or (_CUES[topic] | _ALWAYS).isdisjoint(chart.words):
         return 0
     key = f"other sizes {topic}"
     if key not in chart.kept:
         mask, words, sizes = 0, [*chart.words, "", ""], _sizes(chart)
+        cued = not _CUES[topic].isdisjoint(chart.words)
         for reading in sizes:
-            if tells(words, reading, sizes):
+            weighed = isinstance(reading.value, Weight) or words[reading.end : reading.end + 1] == ["chance"]
+            if weighed or (cued and tells(words, reading, sizes)) or (topic in _NO_PITCH and _roofs(words, reading)):
                 mask |= span(reading.start, reading.end)
         chart.kept[key] = mask | (_plans(chart) if topic in _NO_LENGTH else 0)
     return chart.kept[key]  # type: ignore[no-any-return]
@@ -67,27 +76,53 @@ def _plans(chart: Chart) -> int:
     return mask
 
 
+def _roofs(words: list[str], reading: Reading) -> bool:
+    """The roof's pitch, where none is asked for: 5/12, but never a ratio of vents, a fall, or 7 to 12 percent."""
+    value = reading.value
+    if isinstance(value, Angle) and words[reading.end] in ("roof", "pitch", "slope", "rafters"):
+        return True  # with a 40 degree roof
+    told = reading.kind == "pitch" and reading.sure >= 0.9 and words[reading.end - 1] in _TWELVE
+    steep = told and isinstance(value, Pitch) and value.unit == "in12" and value.value >= LEAST_RISE
+    joined = words[reading.start : reading.end]
+    return steep and "to" not in joined and words[reading.end] not in ("percent", "%", "feet", "foot", "ft")
+
+
 def _vent(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """How high the wall is, beside how long."""
-    return _inches(reading) >= LEAST_WALL and words[reading.end] in _HIGH and len(list(_lengths(sizes))) > 1
+    """How high the wall is, beside how long; with no unit too, where the one before it has: 9.6 m long and 2.7 high."""
+    paned = words[reading.end] == "wide" and _named_before(words, reading.start) in _PANED | {"which"}
+    if words[reading.end] == "thick" or paned:
+        return True  # the siding is 5/16 thick, never mind the window which is 1.2 wide
+    high = words[reading.end] in _HIGH and len(list(_lengths(sizes))) > 1
+    bare = reading.kind == "number" and any(_inches(r) >= LEAST_WALL and r.end < reading.start for r in _lengths(sizes))
+    return high and (_inches(reading) >= LEAST_WALL or bare)
 
 
 def _attic(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """How high the ridge is: 5 feet high at the ridge, the ridge is 7 ft up."""
+    """How high the ridge is: 5 feet high at the ridge, the ridge is 7 ft up; what the answer halves anyhow: half up top."""
+    if reading.kind == "number" and words[reading.end - 1] == "half" and words[reading.end] in _HALF_WHERE:
+        return True
+    if reading.kind == "number" and _named_before(words, reading.start) in _LOFT_LAYERS:
+        return True  # the insulation is 270
     if _inches(reading) < LEAST_WALL:
-        return False
+        return bool(_inches(reading)) and reading.sure >= 0.9  # 300 mm of wool on the loft floor
     return words[reading.end] in _HIGH or _named_before(words, reading.start) in _RIDGES
 
 
 def _fall(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How long a sill or a flashing is, beside how wide."""
     wide = any(words[r.end] in ("wide", "across", "deep") and _inches(r) <= WIDEST for r in _lengths(sizes) if r is not reading)
-    return words[reading.end] == "long" and wide and _ALONG.isdisjoint(words)
+    wide = wide or any(words[r.end] == "deep" and r.kind == "number" for r in sizes if r is not reading)
+    if not wide or not _ALONG.isdisjoint(words):
+        return False
+    paned = words[reading.end] in ("wide", "across") and _named_before(words, reading.start) in _PANED
+    long = words[reading.end] == "long" or _named_before(words, reading.start) == "length"
+    bedded = _named_before(words, reading.start) in ("bed", "mortar")
+    return long or paned or bedded or (_inches(reading) >= LEAST_LONG and words[reading.end] == "of")
 
 
 def _thick(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """How thick a board is, which widens all the same."""
-    return words[reading.end] == "thick"
+    """How thick a board is, which widens all the same; how thick at an edge."""
+    return words[reading.end] == "thick" or words[reading.end + 1 : reading.end + 3] == ["the", "butt"]
 
 
 def _heated(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
@@ -116,7 +151,7 @@ def _channel(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     cold = isinstance(reading.value, Temperature) or (
         reading.kind == "number" and words[reading.end] in _AIR and _below(words, reading)
     )
-    return cold or (_inches(reading) >= LEAST_WALL and words[reading.end] in _UP and len(list(_lengths(sizes))) > 1)
+    return cold or (_inches(reading) >= LEAST_WALL and words[reading.end] in _UP | _HIGH and len(list(_lengths(sizes))) > 1)
 
 
 def _below(words: list[str], reading: Reading) -> bool:
@@ -144,6 +179,8 @@ def _bears(words: list[str], reading: Reading) -> bool:
 
 def _before_gap(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
     """How thick the boards before a gap or the sheathing behind it are, and the gap's own depth told again."""
+    if _inches(reading) >= LEAST_WALL:
+        return True  # the wall is 30 metres long
     depths = [r for r in sizes if r.kind in ("length", "number", "ratio")]
     if reading not in depths:
         return False
@@ -169,7 +206,13 @@ def _same(one: Reading, again: Reading) -> bool:
 
 
 def _no_length(words: list[str], reading: Reading, sizes: list[Reading]) -> bool:
-    """Any length, where none is asked for."""
+    """Any length, where none is asked for; what a moisture meter reads in wood; the hour at which somebody starts."""
+    before = words[max(0, reading.start - 4) : reading.start]
+    if reading.kind == "number" and before[-1:] == ["at"] and words[reading.end] in STOPS | {""}:
+        clause = up_to_stop(words[: reading.start][::-1])
+        return not _WORKS.isdisjoint(clause) and _whole(reading) and reading.value.value <= 12  # type: ignore[union-attr]
+    if "meter" in before and not _IN_WOOD.isdisjoint(words[reading.end : reading.end + 3]):
+        return True
     return reading.kind == "length" and bool(_inches(reading)) and reading.sure >= 0.9
 
 
@@ -237,22 +280,26 @@ _TELLS: dict[str, Callable[[list[str], Reading, list[Reading]], bool]] = {
     "frost tonight": _no_length,
     **dict.fromkeys(building_long.TOPICS, building_long.building_long),
 }
+_NO_PITCH = frozenset((
+    "vent opening", "vent area", "wood movement", "thermal movement", "end gap", "air gap", "dew point", "frost tonight",
+))  # fmt: skip
+LEAST_RISE = 2  # in 12; a roof is no flatter, a fall is
 _NO_LENGTH = frozenset(("dew point", "frost tonight"))
 _ANY_LENGTH = frozenset("by × ft foot feet in inch inches mm m metres meters ' \"".split())
 _CUES = {
-    "vent opening": _HIGH,
-    "vent area": _HIGH | _RIDGES,
+    "vent opening": _HIGH | {"thick", "wide"},
+    "vent area": _HIGH | _RIDGES | _ANY_LENGTH | _LOFT_LAYERS | {"half"},
     "cladding boards": _MADE_OF,
     "take-off": _MADE_OF,
     **dict.fromkeys(("end cut along the rake", "step at the rake", "gable courses", "course layout"), _MADE_OF | {"thick"}),
-    "fall": frozenset(("long",)),
-    "wood movement": frozenset(("thick",)),
+    "fall": frozenset(("long", "length", "bed", "mortar", "of", "across")) | _PANED,
+    "wood movement": frozenset(("thick", "butt")),
     "thermal movement": _ACROSS | _WALLS | {"thick"},
     "end gap": _ACROSS | _WALLS | {"thick"},
-    "water in a channel": _AIR | _UP,
-    "air gap": _CLADDING | {"mm", "mil", "millimetres", "inch"},
+    "water in a channel": _AIR | _UP | _HIGH,
+    "air gap": _CLADDING | _ANY_LENGTH | {"mil", "millimetres"},
     "ladder footing": _BESIDES | _HIGH | _BEYOND,
-    "dew point": _ANY_LENGTH,
-    "frost tonight": _ANY_LENGTH,
+    "dew point": _ANY_LENGTH | {"meter", "at"},
+    "frost tonight": _ANY_LENGTH | {"at"},
     **dict.fromkeys(building_long.TOPICS, building_long.CUES),
 }

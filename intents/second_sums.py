@@ -74,7 +74,7 @@ Way = tuple[float, tuple[str, ...]]
 def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
     found = lengths_of(chart)
-    if not 0 < len(found) <= MOST or _leans(chart.words):
+    if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found):
         return None
     told = Told(chart, found)
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
@@ -97,6 +97,13 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
     words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(Question(TOPIC, givens, words=words), sure)
+
+
+def _spaced(words: Sequence[str], found: Sequence[Mention]) -> bool:
+    """Whether the one number of a line is a spacing, of which there is no half: go 12 on centre; not on the centre of 12."""
+    after = [*words[found[0].end :], "", "", ""] if len(found) == 1 else [""] * 3
+    at = after[0] in ("in", "inch", "inches", "mm")
+    return after[at] == "on" and after[at + 1] in ("centre", "center", "centres", "centers") and after[at + 2] != "of"
 
 
 def _held_against_rules(

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from intents.lengths import DEGREES, FEET, INCHES, METRES, PLAIN, UNITS
+from intents.lengths import DEGREES, FEET, INCHES, METRES, PLAIN, UNITS, fraction_after
 from intents.number_words import TAPE
 from intents.numbers import Line, Piece
 from intents.reading import Head, Reading
@@ -22,6 +22,7 @@ _TAPE_PARTS = (2, 4, 8, 16, 32)  # of an inch
 _LEVEL = frozenset(["across", "over", "along", "out", "sideways", "horizontal"])
 _PERCENT, _GRADES = frozenset(("percent", "%")), frozenset(("grade", "gradient"))
 LEAST_GRADE = 8  # percent; less is the fall of a sill
+_ANDS = frozenset(["and", "&"])
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 
@@ -68,8 +69,14 @@ def _part_a_foot(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
     words, at = line.words, rise.end
     at += 2 if words[at : at + 2] in (["to", "the"], ["in", "the"], ["for", "every"], ["in", "every"]) else 1
     led = words[rise.end] in _PER and words[at] in ("foot", "ft")
-    if led and rise.value.denominator in _TAPE_PARTS:
+    if led and rise.value.denominator in _TAPE_PARTS and not _after_inches(words, i):
         yield Reading("pitch", i, at + 1, Pitch(rise.value, "in12"), 0.9)
+
+
+def _after_inches(words: Sequence[str], i: int) -> bool:
+    """Whether a part goes with the inches before it: an inch and | a half per foot."""
+    at = i - (words[i - 1] == "a" and i > 1)
+    return at > 1 and words[at - 1] in _ANDS and words[at - 2] in INCHES
 
 
 def _separated(line: Line, i: int, rise: Piece, word: str) -> Iterator[Reading]:
@@ -174,7 +181,17 @@ def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
     words, unit = line.words, head.unit
     if PLAIN.get(words[unit], ("",))[0] in _PER_METRE and words[unit + 1] in _PER:
         yield from _per_metre(line, i, head)
-    if words[unit] not in INCHES or words[unit + 1] not in _PER:
+    part = fraction_after(line, unit + 1) if words[unit] in INCHES and words[unit + 1] in _ANDS else None
+    if part is not None:  # an inch and a half per foot
+        yield from _rises(line, i, head._replace(value=head.value + part.value), part.end - 1)
+    elif words[unit] in INCHES:
+        yield from _rises(line, i, head, unit)
+
+
+def _rises(line: Line, i: int, head: Head, unit: int) -> Iterator[Reading]:
+    """The same, where the words of the rise end at `unit`."""
+    words = line.words
+    if words[unit + 1] not in _PER:
         return
     at = unit + (3 if words[unit + 2] == "the" and words[unit + 1] in ("to", "in") else 2)
     at += words[at] in ("a", "each", "every", "one")

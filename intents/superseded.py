@@ -15,16 +15,18 @@ from typing import NamedTuple
 from intents.chart import Chart, once, span
 from intents.reading import Dims, Reading
 from intents.remarks import ASKING, ENDS
-from solvers.quantities import Length, Money, Number, Pitch, Quantity
+from solvers.quantities import Length, Money, Number, Percent, Pitch, Quantity, Temperature
 
 _TURNS = frozenset("but though although however only".split())  # between what was told and what holds
 _PAPER = frozenset("paper drawing drawings plan plans blueprint sketch brochure listing supposed supposedly according".split())
 _TAPE = frozenset("tape taped measured measure measures actual actually really reality checked".split())
-_WAS, _NOW = frozenset("was were used".split()), frozenset("now today nowadays".split())
+_WAS, _NOW = frozenset("was were used had started began".split()), frozenset("now today nowadays".split())
+_AIR = frozenset("humidity humid rh air dew outside radio forecast".split())
+_BEGAN = frozenset(("started", "began"))
 _THOUGHT = frozenset("thought assumed figured guessed reckoned".split())  # it was so, and then it's not
 _BOTH = frozenset(  # with one of these the two are held against each other
     "difference between than change changed changes grow grown grew shrink shrunk move moved moves swell swelled gain gained lost"
-    " increase from average both".split()
+    " increase from average both longer shorter growth movement expand expands contract contracts narrower wider".split()
 )
 _WHOSE = frozenset("north south east west lake ramp back front other last first side garage shed".split())
 _TOOK = frozenset("did done took used needed".split())
@@ -32,7 +34,7 @@ _ITS = frozenset("it's its it they're theyre".split())
 _HERE = frozenset("here this that".split())
 _MORE = frozenset("more another extra left still remaining besides over enough short".split())
 _NEAR, _LEAD = Fraction(5, 4), 4  # times as large at most; words before what it was
-_KINDS = frozenset("number length money area pitch ratio percent".split())
+_KINDS = frozenset("number length money area pitch ratio percent temperature".split())
 _UNITS = ("ft", "in", "m", "mm")
 _PEOPLE = frozenset(
     "dad grandad grandpa granddad father mum mother brother sister uncle cousin nephew neighbour neighbor neighbours neighbors"
@@ -83,7 +85,9 @@ def _mask(said: Sequence[_Told]) -> int:
 def _segments(words: Sequence[str]) -> Iterator[tuple[int, int]]:
     """The stretches between stops, commas and the words that turn to what holds."""
     start = 0
-    for end in (*(at for at, word in enumerate(words) if word in ENDS or word in _TURNS), len(words)):
+    turns = {at for at, word in enumerate(words) if word in ENDS or word in _TURNS}
+    turns |= {at for at, pair in enumerate(pairwise(words)) if pair == ("and", "now")}
+    for end in (*sorted(turns), len(words)):
         if end > start:
             yield start, end
         start = end + 1
@@ -120,7 +124,10 @@ def _takes_over(chart: Chart, before: _Segment, after: _Segment) -> bool:
     papers = papers or (not {"old", "drawings", "plans"}.isdisjoint(words[start : start + 2]) and "actually" in words[first:last])
     said = before[1][0].start
     was = len(earlier) == 1 and not _WAS.isdisjoint(words[max(start, said - _LEAD) : said])
-    now = was and not _NOW.isdisjoint(words[first:last]) and _NOW.isdisjoint(words[start:end])
+    wet = any(isinstance(size, Percent) for size in later) and _AIR.isdisjoint(words)  # moistures are told as they go
+    now = was and not wet and not _NOW.isdisjoint(words[first:last]) and _NOW.isdisjoint(words[start:end])
+    if now and not _BEGAN.isdisjoint(words[start:said]):
+        return all(type(a) is type(b) for a, b in zip(earlier, later, strict=False))  # it started out at 3/8, it's 3/4 now
     thought = was and not _THOUGHT.isdisjoint(words[start:said]) and not _ITS.isdisjoint(words[first : first + 2])
     return (papers or now or thought) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
 
@@ -135,7 +142,7 @@ def _near(a: Quantity, b: Quantity) -> bool:
         if isinstance(one, Number) and isinstance(other, Number | Money):
             return _about(one.value, other.value)
     alike = type(a) is type(b) and a.unit == b.unit
-    return alike and (isinstance(a, Pitch) or _about(a.value, b.value))
+    return alike and (isinstance(a, Pitch | Percent | Temperature) or _about(a.value, b.value))
 
 
 def _about(a: Fraction, b: Fraction) -> bool:
