@@ -22,6 +22,8 @@ from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import CUES as SUPERSEDED
 from intents.superseded import of_others, superseded
+from intents.told_aside import CUES as ASIDE
+from intents.told_aside import told_aside
 from solvers.quantities import Length, Money, Quantity, Weight
 from solvers.sums import Sum
 
@@ -71,7 +73,7 @@ _EITHER = {
 }  # fmt: skip
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | ASIDE | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -88,7 +90,7 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
         for reading in quantities(chart, start, end)
         if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
-    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | (of_others(chart) if taken is None else 0))
+    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | (of_others(chart) | told_aside(chart) if taken is None else 0))
     return without(chart, mask) if mask else None
 
 
@@ -126,7 +128,8 @@ def without(chart: Chart, mask: int) -> Chart:
     rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
     hits = [hit for hit in chart.hits if not (hit.mask & mask and (hit.found or hit.mask & ~mask))]
     weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
-    fresh: dict[str, Any] = {"heard": {}, "sure": {}, "kept": {}, "rows": []}
+    gone = {"gone": chart.kept.get("gone", 0) | mask}
+    fresh: dict[str, Any] = {"heard": {}, "sure": {}, "kept": gone, "rows": []}
     return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, **fresh)
 
 

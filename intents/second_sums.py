@@ -23,6 +23,7 @@ from intents.reading import Reading
 from intents.second_reader import Second
 from intents.sum_bound import bound, drops_count
 from intents.sum_cues import Line
+from intents.sum_idle import idle_tokens, of_the_sum
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
 from intents.sum_told import at_centres, told_by_rules
@@ -73,10 +74,11 @@ Way = tuple[float, tuple[str, ...]]
 
 def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
-    found = lengths_of(chart)
+    every = lengths_of(chart)
+    found = of_the_sum(chart, every)
     if not 0 < len(found) <= MOST or _leans(chart.words):
         return None
-    told = Told(chart, found)
+    told = Told(chart, found, idle_tokens(chart, every, found))
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
     ways = ways_of(chart, found, model, names)
     halved = _halved(chart, phrases, model)
@@ -107,7 +109,7 @@ def _held_against_rules(
     `sure` is how sure it was for itself. Of 1,600 sums that were not learned from, the two came to the same in 920, 20 of them
     wrong; where they did not, the learned one was right in 45 of 150, however sure it was.
     """
-    line = Line(told.chart.words, told.spans, told.sizes, [_may_count(mention) for mention in told.found])
+    line = Line(told.chart.words, told.spans, told.sizes, [_may_count(mention) for mention in told.found], told.idle)
     found = told_by_rules(line)
     inches = worth(told.sizes, told.counts, *found) if found else None
     if found is None or inches is None or inches <= SMALL:

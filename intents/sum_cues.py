@@ -14,7 +14,7 @@ from intents.whole_sums import DIVIDES, NOTHING, OF_LAST, OF_NEXT
 STOPS = frozenset((",", ".", ";", ":", "?"))
 JOINTS = frozenset("and then plus less minus with but".split())
 QUESTIONS = frozenset("what whats how where wheres".split())
-ENDS = frozenset("end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts".split())
+ENDS = frozenset("end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts wall walls groove grooves leaf leaves pier piers".split())
 ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
     ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"),
@@ -48,10 +48,11 @@ class Line:
     """The words of a sentence by what they stand beside."""
 
     def __init__(
-        self, words: Sequence[str], spans: Sequence[tuple[int, int]], sizes: Sequence[float], may: Sequence[bool]
-    ) -> None:
+        self, words: Sequence[str], spans: Sequence[tuple[int, int]], sizes: Sequence[float], may: Sequence[bool],
+        idle: frozenset[int] = frozenset(),
+    ) -> None:  # fmt: skip
         self.words, self.spans, self.sizes, self.may = list(words), spans, sizes, may
-        self.inside = {at for start, end in spans for at in range(start, end)}
+        self.inside = {at for start, end in spans for at in range(start, end)} | idle
         self.out = [word for at, word in enumerate(words) if at not in self.inside and not self._from_like(at)]
         self.said = frozenset(self.out)
 
@@ -110,8 +111,15 @@ class Line:
     @cached_property
     def asked(self) -> list[str]:
         """The words that ask: from the last what, how or where on, else what is said after the last quantity."""
-        words, last = self.words, self.spans[-1][1]
-        asks = [at for at, word in enumerate(words) if word in QUESTIONS and at not in self.inside]
+        last = self.spans[-1][1]
+        marked = max((at for at, word in enumerate(self.words) if word == "?"), default=0)
+        words = self.words[: marked + 1] if marked > self.spans[0][1] else self.words
+        if marked > self.spans[0][1] and last > marked:  # headroom left? the client is six foot four
+            last = max(end for _, end in self.spans if end <= marked)
+        asks = [at for at, word in enumerate(words) if word in QUESTIONS and at not in self.inside and not _is_worth(words, at)]
+        if asks and words[asks[-1] - 1 : asks[-1]] == ["is"] and (words[asks[-1] + 1 :] or [","])[0] in STOPS:
+            start = max((at + 1 for at in range(asks[-1]) if words[at] in STOPS or at in self.inside), default=0)
+            return words[start : asks[-1]]  # distance between notches is what
         after = [at for at in asks if at >= last]
         if after:
             return words[after[0] :]
@@ -241,6 +249,11 @@ class Line:
         """Whether a number stands before things that it may count."""
         first = self.right[n][:1]
         return self.may[n] and bool(first) and (is_plural(first[0]) or first[0] in NOUNS)
+
+
+def _is_worth(words: Sequence[str], at: int) -> bool:
+    """Whether a what asks nothing: for what it's worth."""
+    return words[at - 1 : at] == ["for"] and words[at + 1 : at + 2] in (["it"], ["its"], ["it's"])
 
 
 def is_plural(word: str) -> bool:

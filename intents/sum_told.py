@@ -93,6 +93,10 @@ _SAME_AGAIN = frozenset("and another then a an the at for other first second thi
                         " hinges side".split())  # fmt: skip
 _UNDER = frozenset("under beneath between over headroom".split())
 _FROM_THERE = frozenset("off high up top".split())
+_THAN = frozenset("higher taller longer wider lower shorter deeper thicker bigger more further narrower".split())
+_PAST = frozenset("over past beyond".split())
+_LIFTS, _FOOTING = frozenset("height high tall".split()), frozenset("floor ground deck slab".split())
+_HIGHEST = frozenset("ceiling plate soffit opening joist joists rafter rafters underside".split())
 NEAR = 4  # words before a length that tell what it does
 SHORT_CLAUSE = 8
 MOST_CENTRED = 3  # lengths
@@ -122,7 +126,7 @@ def _centred(line: Line) -> Told | None:
     count = len(line.spans)
     if not 2 <= count <= MOST_CENTRED or any(line.counts()) or line.said.isdisjoint(_CENTRED):
         return None
-    if not any((a in EACH or a == "the") and b in _PLACES for a, b in pairwise(line.out)):
+    if EACH.isdisjoint(line.asks) and not any((a in EACH or a == "the") and b in _PLACES for a, b in pairwise(line.out)):
         return None
     if any(line.twice(n) and _EVEN.isdisjoint(both(line.clause(n))) for n in range(count)):
         return None
@@ -136,6 +140,8 @@ def _difference(line: Line) -> Told | None:
     """How far two lengths are apart."""
     if len(line.spans) != 2 or any(line.counts()) or halves_it(line) or line.twice(0) or line.twice(1):
         return None
+    if "than" in line.asks and not line.asks.isdisjoint(_THAN):
+        return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False
     told = frozenset((*line.left[0], *line.left[1], *line.right[0][:NEAR], *(line.right[1] if "how" in line.left[0] else ())))
     if not told.isdisjoint((_MORE | _AFTER.keys() | {"another"}) - {"with", "off", "short", "add"}):
         return None
@@ -209,7 +215,7 @@ def _signs(line: Line, base: int, lengths: Sequence[int]) -> dict[int, int]:
 def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
     before = signs.get(n - 1, 0) if n - 1 != base else 0
     said = _by_word(line, n, before)
-    if said or not _SHOULD.isdisjoint(line.said):
+    if said or (not _SHOULD.isdisjoint(line.said) and not line.twice(n)):
         return said
     if is_left(line.asked) or (not _SPENT.isdisjoint(line.right[n]) and not _STOCK.isdisjoint(line.beside(base))):
         return -1
@@ -227,7 +233,7 @@ def _by_word(line: Line, n: int, before: int) -> int:
     left, right = line.left[n], line.right[n]
     place = right[:1] == ["off"] and not _STANDS_ON.isdisjoint(right[1:4])
     first = _AFTER.get(right[0], 0) if right and not place else 0
-    if not _SHOULD.isdisjoint(line.said) or left[-1:] == ["by"]:
+    if (not _SHOULD.isdisjoint(line.said) and not line.twice(n)) or left[-1:] == ["by"]:
         return _as_it_should(left, right)
     if first < 0 or right[:2] == ["out", "of"]:
         return -1
@@ -238,12 +244,22 @@ def _by_word(line: Line, n: int, before: int) -> int:
         return cues[-1]
     if first:
         return before if before and right[0] in ("more", "again") else first
+    if _overhangs(line, n):
+        return 1
+    if before and line.between(n)[-1:] in (["and"], [","]):
+        return before  # ripped 19 off the end and | 140 for the chase
     gap = [word for word in line.between(n) if word not in STOPS]
     again = gap and _SAME_AGAIN.issuperset(gap)
     if before and (again or "another" in left):
         return before
     walks = "then" in line.between(n) and not line.asks.isdisjoint(("far", "where")) and line.beside(n).isdisjoint(_DOWN)
-    return int("another" in left or walks or right[:2] in (["on", "top"], ["on", "it"], ["on", "that"]))
+    return int("another" in left or walks or right[:2] in (["on", "top"], ["on", "it"], ["on", "that"]) or "back" in right[:3])
+
+
+def _overhangs(line: Line, n: int) -> bool:
+    """Whether a length hangs over, or stands past, what the first is the size of: 6 over each side."""
+    right = line.right[n]
+    return line.twice(n) and right[:1] != [] and right[0] in _PAST
 
 
 def _as_it_should(left: Sequence[str], right: Sequence[str]) -> int:
@@ -273,6 +289,17 @@ def _play(line: Line, n: int, base: int) -> int | None:
     if not asks.isdisjoint(_PIECE) or not line.beside(base).isdisjoint(_OPENING):
         return -1
     return 0
+
+
+def _rises(line: Line, n: int, base: int) -> int | None:
+    """What stands on what, where it is asked how high it comes off the floor."""
+    asks = line.asks
+    if _LIFTS.isdisjoint(asks) or not any(a in ("off", "above", "from") and {b, c} & _FOOTING
+                                          for a, b, c in zip(line.asked, line.asked[1:], [*line.asked[2:], ""], strict=False)):  # fmt: skip
+        return None
+    if not _BOTTOM.isdisjoint(asks) or not (_HIGHEST | _DOWN).isdisjoint((*line.left[base], *line.right[base])):
+        return None
+    return 1 if (_DOWN | _LESS).isdisjoint(line.beside(n)) else None
 
 
 def _floors(line: Line, n: int, base: int) -> int | None:
@@ -350,5 +377,5 @@ def _frame(line: Line, n: int, base: int) -> int | None:
     return 1 if outer else -1 if not line.asks.isdisjoint(_INNER) else None
 
 
-_RULES: tuple[Callable[[Line, int, int], int | None], ...] = (_play, _floors, _buried, _through, _upward, _frame)
+_RULES: tuple[Callable[[Line, int, int], int | None], ...] = (_rises, _play, _floors, _buried, _through, _upward, _frame)
 _SHAPES: tuple[Callable[[Line], Told | None], ...] = (_halved, at_centres, _centred, _difference, _story)

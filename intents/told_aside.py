@@ -1,0 +1,136 @@
+"""Quantities that a clause of a story sets aside in so many words: "ignore the bolt at 54", "the dishwasher's 24 but that's going
+elsewhere", "there's been no power since ten", "the client is six foot four", "my brother-in-law keeps saying eight foot, but …".
+
+None of them is a part of a sum (`second_sums.py`), and a question that has no place for one is whole without it (`left_out.py`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from intents.chart import Chart, once, span
+from intents.number_words import SMALL
+from intents.reading import Reading
+from intents.remarks import ENDS, clauses
+from solvers.quantities import Length, Number, Quantity
+
+_IGNORE = frozenset("ignore ignoring ignored forget forgetting disregard disregarding discount discounting".split())
+_MIND = (("never", "mind"), ("not", "counting"), ("don't", "count"), ("dont", "count"), ("let", "alone"), ("nothing", "to"))
+_LED = 5  # words from there to the quantity
+_THEN = frozenset("but which though that's thats that it's its and so that'll they're".split())
+_DISMISSED = tuple(
+    tuple(words.split())
+    for words in (
+        "elsewhere|nobody asked|no one asked|don't matter|doesn't matter|does not matter|isn't it|not part of|isn't part of"
+        "|irrelevant|another story|another job|another day|for another|ignore that|ignore it|forget that|forget it|never mind that"
+        "|no matter|not in this|isn't in this|not in it|not for this|not that one|somewhere else|someone else's|somebody else's"
+        "|not my problem|not our problem|not asking|isn't the question|not the question|not what i'm asking|separate job"
+        "|don't come into it|doesn't come into it|not come into it|nothing to do with"
+    ).split("|")
+)  # fmt: skip
+_DISMISSING = frozenset(words[0] for words in _DISMISSED)
+_FAR = 10  # words from a quantity to where it is dismissed
+_HOURS, _HOUR = frozenset("since till until by at before after around".split()), 12
+_DAY = frozenset(
+    "power rain rains raining closes close closing shut shuts shutting lunch dinner tea dark tide ferry bus train meeting school"
+    " deadline knocking daylight sunset dusk".split()
+)
+_GOING = frozenset("off home back leaving leave leaves here coming due gone arrives arriving away".split())
+_SOMEBODY = frozenset("he he's she she's they they're i'm i've we we're we've i they've he'll she'll they'll we'll".split())
+_PERSON = frozenset(
+    "client customer owner wife husband son daughter kid lad boy girl mate missus brother sister father mother dad mum uncle"
+    " neighbour neighbor boss foreman apprentice nephew cousin law builder fella bloke fellow".split()
+)
+_SAYS = frozenset("says say saying said reckons reckoned swears swore insists insisted thinks thought guesses guessed".split())
+_SHORTEST, _TALLEST = 36, 84  # inches, of a person
+CUES = (
+    _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING
+    | frozenset("never counting count alone rated".split())
+)  # fmt: skip
+
+
+@once
+def told_aside(chart: Chart) -> int:
+    """Mask of the quantities that the words beside them set aside."""
+    words = chart.words
+    if CUES.isdisjoint(words):
+        return 0
+    mask = 0
+    for place in clauses(words):
+        if chart.numbers & span(*place):
+            for reading in _each(chart, *place):
+                if _set_aside(words, place, reading):
+                    mask |= span(reading.start, reading.end)
+    return mask
+
+
+def _each(chart: Chart, start: int, end: int) -> Iterator[Reading]:
+    """The longest quantity at each place of a clause."""
+    at = start
+    while at < end:
+        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity) and r.end <= end]
+        if found:
+            best = max(found, key=lambda r: (r.end, r.kind != "number"))
+            yield best
+            at = best.end
+        else:
+            at += 1
+
+
+def _set_aside(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
+    before = words[max(place[0], reading.start - _LED) : reading.start]
+    if _told_to_ignore(before) or _dismissed(words, reading):
+        return True
+    clause = words[place[0] : place[1]]
+    rated = before[-2:-1] == ["rated"] and before[-1] in ("for", "to", "at")
+    return rated or _hour(words, place, clause, reading) or _tall(clause, before, reading) or _said(words, place, before, reading)
+
+
+def _told_to_ignore(before: Sequence[str]) -> bool:
+    """Whether it is told to leave it be: ignore the bolt at | 54."""
+    if any(word[:1].isdecimal() or word in SMALL for word in before):
+        return False
+    pairs = zip(before, before[1:], strict=False)
+    return not _IGNORE.isdisjoint(before) or any(pair in _MIND for pair in pairs)
+
+
+def _dismissed(words: Sequence[str], reading: Reading) -> bool:
+    """Whether what comes after tells that it does not matter: | 24 but that's going elsewhere."""
+    after = words[reading.end : reading.end + _FAR]
+    said = next((n for n, word in enumerate(after) if word[:1].isdecimal() or word in SMALL or word in ENDS - {","}), len(after))
+    for n, word in enumerate(after[:said]):
+        if word in _DISMISSING and any(tuple(after[n : n + len(so)]) == so for so in _DISMISSED):
+            led = [w for w in after[:n] if w in _THEN or w == ","]
+            return bool(led) or n <= 1
+    return False
+
+
+def _hour(words: Sequence[str], place: tuple[int, int], clause: Sequence[str], reading: Reading) -> bool:
+    """Whether it is an hour: no power since | ten, off to the yard at | four."""
+    value = reading.value
+    if not isinstance(value, Number) or reading.end != reading.start + 1 or not 0 < value.value <= _HOUR:
+        return False
+    if words[reading.start - 1 : reading.start] == [] or words[reading.start - 1] not in _HOURS:
+        return False
+    after = words[reading.end : reading.end + 1]
+    if after and after[0] not in ENDS and after[0] not in ("so", "and", "today", "tonight", "tomorrow", "but"):
+        return False
+    if not _DAY.isdisjoint(clause):
+        return True
+    return not (_GOING.isdisjoint(clause) or _SOMEBODY.isdisjoint(words[place[0] : place[0] + 3]))
+
+
+def _tall(clause: Sequence[str], before: Sequence[str], reading: Reading) -> bool:
+    """Whether it is how tall somebody is: the client is | six foot four."""
+    value = reading.value
+    if not isinstance(value, Length) or value.unit not in ("ft", "in") or before[-1:] not in (["is"], ["'s"], ["was"]):
+        return False
+    return _SHORTEST < value.to("in").value < _TALLEST and before[-2:-1] != [] and before[-2] in _PERSON | {"he", "she"}
+
+
+def _said(words: Sequence[str], place: tuple[int, int], before: Sequence[str], reading: Reading) -> bool:
+    """Whether it is what somebody says, against which something else is told: keeps saying | eight foot, but …"""
+    if _SAYS.isdisjoint(before[-2:]) or _PERSON.isdisjoint(words[place[0] : reading.start]):
+        return False
+    after = [word for word in words[reading.end : reading.end + 2] if word != ","]
+    return after[:1] == ["but"]
