@@ -24,6 +24,7 @@ NO_THINGS = frozenset(
     "inches plus less minus this across takes gives makes wants needs gets eats swallows sits stands runs goes adds comes covers"
     " laps hangs starts ends measures reads overhangs wastes times drops".split()
 )
+_SIDES = frozenset("sides jambs ears cheeks ends both".split())  # 23/32 each
 LABELS = frozenset(
     "sheet window number unit house page stall room elevation plan detail drawing opening door question dormer lift day lot wall"
     " bay shed block building".split()
@@ -154,7 +155,13 @@ class Line:
             elif words[at : at + 3] == ["both", "of", "them"]:
                 found.update([n for n, (_, end) in spans if end <= at][-1:])
         found.update(n for n, (start, _) in spans if words[start - 1 : start] == ["both"])
+        found.update(n for n, _ in spans if "each" in self.right[n][:2] and not _SIDES.isdisjoint(self._told_before(n)))
         return found
+
+    def _told_before(self, n: int) -> list[str]:
+        """The words of a quantity's clause, and of the one before, that stand before it."""
+        start = self.spans[n - 1][1] if n else 0
+        return self.words[start : self.spans[n][0]]
 
     def _nearer(self, at: int, size: int, before: list[int], after: list[int]) -> int:
         if not (before and after):
@@ -225,6 +232,8 @@ class Line:
         after = self.right[n + 1][:1]
         things = any(map(is_plural, words[:SHORT])) or (bool(words) and words[0] in NOUNS)
         each = things and ("each" in words or (bool(after) and after[0] in ("each", "apiece")))
+        if not words and self.words[self.spans[n + 1][1] - 1] == "footers":
+            return OF_NEXT  # three | twelve footers
         if not STOPS.isdisjoint(words):
             return OF_NEXT if each and len(words) <= SHORT * 2 else ""
         if words == ["times"] or (words and words[-1] in AT and len(words) <= (SHORT * 2 if things else SHORT)):

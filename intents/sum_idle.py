@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from intents import by_the_way
 from intents.chart import Chart, span
 from intents.features import Mention
+from intents.reading import Dims
 from intents.remarks import clauses
 from intents.sum_cues import is_plural
 from intents.told_aside import told_aside
@@ -20,16 +21,29 @@ _COMES = frozenset("coming come comes total totals totalling totaling adding add
 _ALTOGETHER = frozenset("told altogether together all total between".split())
 _JOINS = frozenset((",", "and", "a", "an", "then", "one", "the", "another", "&", "plus", "last"))
 _MOST = 12  # things
+_NOMINAL = ((1, 2, 4, 6), (2, 3, 4, 6, 8, 10, 12))  # inches, by what lumber is called
 
 
 def of_the_sum(chart: Chart, found: Sequence[Mention]) -> list[Mention]:
     """The quantities without those that are none of the sum's."""
-    aside = told_aside(chart)
+    aside, sections = told_aside(chart), _sections(chart)
     places = list(clauses(chart.words)) if not by_the_way.CUES.isdisjoint(chart.words) else []
     return [
         each for n, each in enumerate(found)
-        if not (aside & span(each.start, each.end) or _by_the_way(chart, places, each) or _names_how_many(chart, found, n))
+        if not ((aside | sections) & span(each.start, each.end) or _by_the_way(chart, places, each) or _names_how_many(chart, found, n))
     ]  # fmt: skip
+
+
+def _sections(chart: Chart) -> int:
+    """Mask of what lumber is called by: a 2x8 ledger, a two by six wall."""
+    mask = 0
+    for row in chart.readings:
+        for reading in row:
+            if reading.kind == "dims" and isinstance(reading.value, Dims) and len(reading.value.parts) == len(_NOMINAL):
+                sizes = [part.value.value for part in reading.value.parts if isinstance(part.value, Number)]
+                if len(sizes) == len(_NOMINAL) and all(size in may for size, may in zip(sizes, _NOMINAL, strict=True)):
+                    mask |= span(reading.start, reading.end)
+    return mask
 
 
 def idle_tokens(chart: Chart, every: Sequence[Mention], found: Sequence[Mention]) -> frozenset[int]:

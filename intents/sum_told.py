@@ -13,7 +13,7 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 
 from intents.sum_counts import BOTH as EACH
-from intents.sum_cues import STOPS, Line
+from intents.sum_cues import QUESTIONS, STOPS, Line
 from intents.whole_sums import ADDED, DIVIDES, OF_LAST, OF_NEXT, TAKEN
 
 _MORE = frozenset("plus add adds adding tack + &".split())
@@ -37,7 +37,7 @@ _TOTAL = frozenset(
     "total totals altogether combined sum stack stacked tally pile told lot thick thickness together build buildup all overall"
     " girth join joined whole outside".split()
 )
-_LEFT = frozenset("left remaining remains remain remainder leftover leftovers spare rest balance uncovered good still".split())
+_LEFT = frozenset("solid blank left remaining remains remain remainder leftover leftovers spare rest balance uncovered good still".split())
 _INNER = frozenset("daylight clear between inside inner inbetween glass headroom gap air panel opening showing".split())
 _OUTER = frozenset("outside outer out overall".split())
 _PLAY = frozenset(
@@ -94,6 +94,25 @@ _SAME_AGAIN = frozenset("and another then a an the at for other first second thi
 _UNDER = frozenset("under beneath between over headroom".split())
 _FROM_THERE = frozenset("off high up top".split())
 _THAN = frozenset("higher taller longer wider lower shorter deeper thicker bigger more further narrower".split())
+_INWARD = frozenset("down back in".split())  # back from the corner
+_MOVES = frozenset("come comes came coming bring brought move moved".split())
+_SHORTENS = frozenset("shorten shortened reduce reduced cut trim trimmed".split())
+_LENGTHENS = frozenset("lengthen lengthened extend extended".split())
+_GAPS = frozenset("difference out over short sag taper gap filler extension shim gain gaining shortfall apart".split())
+_NEAR_BY = 1.6  # times as long, of two lengths whose difference is asked
+_STOOD = frozenset("tall high thick thickness deep".split())
+_LOWER = frozenset("too under underside beneath below bottom left clear headroom inside between".split())
+_CENTRED_AT = frozenset("centre center centres centers oc".split())
+_BETWEEN_POSTS = frozenset("between clear blocking bay gap rail space daylight".split())
+_EACH_CUT = (("each", "cut"), ("every", "cut"), ("per", "cut"), ("a", "cut"), ("for", "each"), ("every", "one"), ("each", "time"))
+_BETWEEN_EACH = (("between", "each"), ("between", "them"), ("gaps", "between"), ("space", "between"), ("between", "every"))
+_BETWEEN_EACH_SET = frozenset(_BETWEEN_EACH)
+_DAYLIGHT = frozenset(("daylight",))
+_HEADROOM = frozenset("headroom clearance".split())
+_STICKS = frozenset("overhang overhangs overhanging stick sticks sticking poke pokes project projects".split())
+_OVER = frozenset("past beyond over overhangs overhang".split())
+_SIGNED = frozenset(("plus", "less", "minus"))
+_LAPPED = frozenset("lap laps lapped lapping overlap overlaps overlapped overlapping".split())
 _PAST = frozenset("over past beyond".split())
 _LIFTS, _FOOTING = frozenset("height high tall".split()), frozenset("floor ground deck slab".split())
 _HIGHEST = frozenset("ceiling plate soffit opening joist joists rafter rafters underside".split())
@@ -140,6 +159,9 @@ def _difference(line: Line) -> Told | None:
     """How far two lengths are apart."""
     if len(line.spans) != 2 or any(line.counts()) or halves_it(line) or line.twice(0) or line.twice(1):
         return None
+    near = max(line.sizes) <= _NEAR_BY * min(line.sizes)
+    if near and not line.asks.isdisjoint(_GAPS) and {*line.beside(0), *line.beside(1)}.isdisjoint(_MORE | _LESS | _FRAME | _PLAY):
+        return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False
     if "than" in line.asks and not line.asks.isdisjoint(_THAN):
         return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False
     told = frozenset((*line.left[0], *line.left[1], *line.right[0][:NEAR], *(line.right[1] if "how" in line.left[0] else ())))
@@ -176,6 +198,8 @@ def _story(line: Line) -> Told | None:
     if len(line.spans) < 2 or "twice" in line.said or halves_it(line, DIVIDES in roles):
         return None
     lengths = [n for n, role in enumerate(roles) if not role]
+    if OF_NEXT in roles and (not line.said.isdisjoint(_LAPPED) or not _BETWEEN_EACH_SET.isdisjoint(pairwise(line.words))):
+        return None  # so many with a gap between each
     if not lengths or any(line.counts_things(n) for n in lengths):
         return None
     if len(lengths) + sum(role in (DIVIDES, OF_LAST, OF_NEXT) for role in roles) < 2:
@@ -183,7 +207,8 @@ def _story(line: Line) -> Told | None:
     largest = _largest(line, lengths)
     if all(n and roles[n - 1] == OF_NEXT for n in lengths) and line.said.isdisjoint(_LESS):
         return tuple(role or ADDED for role in roles), False  # so many of each
-    for base in dict.fromkeys((largest, lengths[0])):
+    bases = (largest,) if _from_to(line, largest) else dict.fromkeys((largest, lengths[0]))
+    for base in bases:
         signs = _signs(line, base, lengths)
         less = any(sign < 0 for sign in signs.values())
         if 0 in signs.values() or (less and base != largest):
@@ -223,9 +248,13 @@ def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
         sign = rule(line, n, base)
         if sign is not None:
             return sign
-    if not line.asks.isdisjoint(_TOTAL):
+    if not line.asks.isdisjoint(_TOTAL) and line.asks.isdisjoint(_DAYLIGHT):
         return int(line.asks.isdisjoint(_EMPTY) and not (n < base and _from_to(line, base)))
-    return -1 if not line.asks.isdisjoint(_INNER) else 0
+    if not line.asks.isdisjoint(_INNER | _DAYLIGHT):
+        return -1
+    stacked = not line.asks.isdisjoint(_STOOD) and not line.asks.isdisjoint(QUESTIONS) and line.asks.isdisjoint(_LOWER)
+    stacked = stacked and "height" not in line.beside(n) and line.beside(n).isdisjoint(_DOWN | _LESS | _PLAY)
+    return int(stacked and not _from_to(line, base))
 
 
 def _by_word(line: Line, n: int, before: int) -> int:
@@ -234,11 +263,15 @@ def _by_word(line: Line, n: int, before: int) -> int:
     place = right[:1] == ["off"] and not _STANDS_ON.isdisjoint(right[1:4])
     first = _AFTER.get(right[0], 0) if right and not place else 0
     if (not _SHOULD.isdisjoint(line.said) and not line.twice(n)) or left[-1:] == ["by"]:
-        return _as_it_should(left, right)
-    if first < 0 or right[:2] == ["out", "of"]:
+        return _as_it_should(left, right) or _by_so_much(line.said)
+    if first < 0 or right[:2] == ["out", "of"] or (right[1:2] == ["from"] and right[0] in _INWARD) or _comes_down(left):
         return -1
     near = [word for before, word, after in zip(["", *left], left, [*left[1:], ""], strict=False)
             if word not in _PIECES or (after != "of" and before not in _NAMING)][-NEAR:]  # a rip of, the trim  # fmt: skip
+    trail = line.between(n)
+    joint = trail[-len(left) - 1 : -len(left)] if left else []
+    if joint and joint[0] in _SIGNED:
+        near = [joint[0], *near]
     cues = [1 if word in _MORE else -1 for word in near if word in _MORE or word in _LESS]
     if cues:
         return cues[-1]
@@ -253,7 +286,18 @@ def _by_word(line: Line, n: int, before: int) -> int:
     if before and (again or "another" in left):
         return before
     walks = "then" in line.between(n) and not line.asks.isdisjoint(("far", "where")) and line.beside(n).isdisjoint(_DOWN)
-    return int("another" in left or walks or right[:2] in (["on", "top"], ["on", "it"], ["on", "that"]) or "back" in right[:3])
+    return int("another" in left or walks or right[:2] in (["on", "top"], ["on", "it"], ["on", "that"]) or ("back", "on") in pairwise(right[:4]))
+
+
+def _comes_down(left: Sequence[str]) -> bool:
+    """Whether a thing is to come down so much: it has to come down | 1 7/16."""
+    return any(a in _MOVES and b == "down" for a, b in pairwise(left[-NEAR:]))
+
+
+def _by_so_much(said: frozenset[str]) -> int:
+    """Whether something is shortened by a length, or made longer."""
+    less, more = not _SHORTENS.isdisjoint(said), not _LENGTHENS.isdisjoint(said)
+    return 0 if less == more else -1 if less else 1
 
 
 def _overhangs(line: Line, n: int) -> bool:
@@ -302,12 +346,28 @@ def _rises(line: Line, n: int, base: int) -> int | None:
     return 1 if (_DOWN | _LESS).isdisjoint(line.beside(n)) else None
 
 
+def _on_centre(line: Line, n: int, base: int) -> int | None:
+    """A post comes off how far they stand middle to middle, for what is between."""
+    centred = not line.beside(base).isdisjoint(_CENTRED_AT) and line.asks.isdisjoint(_CENTRED_AT)
+    return -1 if centred and not line.said.isdisjoint(_BETWEEN_POSTS) else None
+
+
+def _past(line: Line, n: int, base: int) -> int | None:
+    """What sticks out past a thing comes off for that thing."""
+    if line.beside(n).isdisjoint(_STICKS):
+        return None
+    words = both(line.clause(n))
+    at = next((at for at, word in enumerate(words) if word in _STICKS), len(words))
+    named = {c for a, b, c in zip(words[at:], words[at + 1 :], words[at + 2 :], strict=False) if a in _OVER and b == "the"}
+    return -1 if named & line.asks else None
+
+
 def _floors(line: Line, n: int, base: int) -> int | None:
     """A floor that comes up takes off the door."""
     if not line.beside(n).isdisjoint(_FLOORS) and not line.asks.isdisjoint(_FLOORS) and "off" in line.asks:
         return 0  # off the floor that was, or that will be
     floor = not line.beside(n).isdisjoint(_FLOORS) and line.asks.isdisjoint(_FLOORS | _TOTAL)
-    return -1 if floor and not line.asks.isdisjoint(_PIECE) else None
+    return -1 if floor and not line.asks.isdisjoint(_PIECE | _HEADROOM) else None
 
 
 def _buried(line: Line, n: int, base: int) -> int | None:
@@ -315,6 +375,8 @@ def _buried(line: Line, n: int, base: int) -> int | None:
     asks = line.asks
     if line.beside(n).isdisjoint(_BURIED):
         return None
+    if len(line.spans) > 2 and not line.twice(n) and not line.beside(n).isdisjoint(_LAPPED) and not asks.isdisjoint(_TOTAL):
+        return -1
     if not line.beside(base).isdisjoint(_SEEN) and asks.isdisjoint(_VISIBLE):
         return 1
     if not asks.isdisjoint(_VISIBLE) or (not asks.isdisjoint(_INNER) and asks.isdisjoint(_PIECE)):
@@ -377,5 +439,5 @@ def _frame(line: Line, n: int, base: int) -> int | None:
     return 1 if outer else -1 if not line.asks.isdisjoint(_INNER) else None
 
 
-_RULES: tuple[Callable[[Line, int, int], int | None], ...] = (_rises, _play, _floors, _buried, _through, _upward, _frame)
+_RULES: tuple[Callable[[Line, int, int], int | None], ...] = (_past, _on_centre, _rises, _play, _floors, _buried, _through, _upward, _frame)
 _SHAPES: tuple[Callable[[Line], Told | None], ...] = (_halved, at_centres, _centred, _difference, _story)

@@ -45,7 +45,7 @@ _SAYS = frozenset("says say saying said reckons reckoned swears swore insists in
 _SHORTEST, _TALLEST = 36, 84  # inches, of a person
 CUES = (
     _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING
-    | frozenset("never counting count alone rated".split())
+    | frozenset("never counting count alone rated number no below above".split())
 )  # fmt: skip
 
 
@@ -79,11 +79,24 @@ def _each(chart: Chart, start: int, end: int) -> Iterator[Reading]:
 
 def _set_aside(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
     before = words[max(place[0], reading.start - _LED) : reading.start]
+    if _is_label(words, place, reading):
+        return True
     if _told_to_ignore(before) or _dismissed(words, reading):
         return True
     clause = words[place[0] : place[1]]
     rated = before[-2:-1] == ["rated"] and before[-1] in ("for", "to", "at")
     return rated or _hour(words, place, clause, reading) or _tall(clause, before, reading) or _said(words, place, before, reading)
+
+
+def _is_label(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
+    """Whether a number only names something, or is how cold it is: number | 11, no. | 10, it's | 7 below."""
+    if not isinstance(reading.value, Number) or reading.end != reading.start + 1 or reading.value.value.denominator > 1:
+        return False
+    before, after = words[max(0, reading.start - 2) : reading.start], words[reading.end : reading.end + 2]
+    if before[-1:] == ["number"] or before == ["no", "."]:
+        return True
+    cold = before[-1:] in (["it's"], ["its"]) and after[:1] in (["below"], ["above"])
+    return cold and reading.start - 1 == place[0] and after[1:] in ([], ["and"], [","], ["outside"], ["out"])
 
 
 def _told_to_ignore(before: Sequence[str]) -> bool:
