@@ -47,6 +47,7 @@ _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the t
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 LIKELIEST = 0.25  # the share from which on a sum is answered that is sure both by what was learned and by the rules
+FAR_LESS = 3  # times as likely as any other topic such a sum then is
 MAYBE = 0.4  # the share from which on a sum is asked about
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
 _CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorner cattycorner kittycorner".split())
@@ -214,7 +215,8 @@ def _read_again(
     unnamed = top is None and said < SAID
     turned = question.topic == CONVERSION and "value" in question.givens  # into what, the words tell, or nothing does
     if question.topic == second_sums.TOPIC:
-        least = LIKELIEST if second.sure >= AGREED_AND_SURE else MAYBE
+        others = max((share for topic, share in shares.items() if topic not in (question.topic, OUTSIDE)), default=0.0)
+        least = LIKELIEST if second.sure >= AGREED_AND_SURE and FAR_LESS * others <= likely else MAYBE
         if likely < (CERTAIN if said < SAID else least) or second.sure < SETTLED:
             return
         question.lacking = int(second.sure < SUMMED or (likely < MOSTLY and second.sure < AGREED_AND_SURE) or not said)

@@ -23,7 +23,8 @@ from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import CUES as SUPERSEDED
 from intents.superseded import of_others, superseded
 from intents.told_aside import CUES as ASIDE
-from intents.told_aside import told_aside
+from intents.told_aside import USELESS
+from intents.told_aside import of_no_use, told_aside
 from solvers.quantities import Length, Money, Quantity, Weight
 from solvers.sums import Sum
 
@@ -73,7 +74,7 @@ _EITHER = {
 }  # fmt: skip
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | ASIDE | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | ASIDE | USELESS | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -90,7 +91,7 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
         for reading in quantities(chart, start, end)
         if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
-    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | (of_others(chart) | told_aside(chart) if taken is None else 0))
+    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | (of_others(chart) | told_aside(chart) | of_no_use(chart) if taken is None else 0))
     return without(chart, mask) if mask else None
 
 

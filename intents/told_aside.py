@@ -12,7 +12,7 @@ from intents.chart import Chart, once, span
 from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.remarks import ENDS, clauses
-from solvers.quantities import Length, Number, Quantity
+from solvers.quantities import Length, Number, Pitch, Quantity
 
 _IGNORE = frozenset("ignore ignoring ignored forget forgetting disregard disregarding discount discounting".split())
 _MIND = (("never", "mind"), ("not", "counting"), ("don't", "count"), ("dont", "count"), ("let", "alone"), ("nothing", "to"))
@@ -29,6 +29,7 @@ _DISMISSED = tuple(
     ).split("|")
 )  # fmt: skip
 _DISMISSING = frozenset(words[0] for words in _DISMISSED)
+_IS = frozenset("is was are has had door a an".split())
 _FAR = 10  # words from a quantity to where it is dismissed
 _HOURS, _HOUR = frozenset("since till until by at before after around".split()), 12
 _DAY = frozenset(
@@ -43,9 +44,11 @@ _PERSON = frozenset(
 )
 _SAYS = frozenset("says say saying said reckons reckoned swears swore insists insisted thinks thought guesses guessed".split())
 _SHORTEST, _TALLEST = 36, 84  # inches, of a person
+USELESS = frozenset("slope rake it them rule".split())
+_WANTS = (("only", "want"), ("just", "want"), ("only", "need"), ("just", "need"), ("only", "care"), ("only", "after"))
 CUES = (
     _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING
-    | frozenset("never counting count alone rated number no below above".split())
+    | frozenset("never counting count alone rated number no below above but next".split())
 )  # fmt: skip
 
 
@@ -61,6 +64,24 @@ def told_aside(chart: Chart) -> int:
             for reading in _each(chart, *place):
                 if _set_aside(words, place, reading):
                     mask |= span(reading.start, reading.end)
+    return mask
+
+
+@once
+def of_no_use(chart: Chart) -> int:
+    """Mask of what a question that has no place for it can do without: a roof's pitch where its length is along the slope, how
+    much there is of the trim that is nailed, the rule that ladders go by.
+    """
+    words, mask = chart.words, 0
+    if USELESS.isdisjoint(words):
+        return 0
+    slope = any(a in ("along", "up", "down") and c in ("slope", "rake") for a, c in zip(words, words[2:], strict=False))
+    for reading in _each(chart, 0, len(words)):
+        after = words[reading.end : reading.end + 2]
+        lying = isinstance(reading.value, Pitch) and slope
+        run = isinstance(reading.value, Length) and reading.value.unit in ("ft", "m") and after in (["of", "it"], ["of", "them"])
+        if lying or run or after[:1] == ["rule"]:
+            mask |= span(reading.start, reading.end)
     return mask
 
 
@@ -84,6 +105,8 @@ def _set_aside(words: Sequence[str], place: tuple[int, int], reading: Reading) -
     if _told_to_ignore(before) or _dismissed(words, reading):
         return True
     clause = words[place[0] : place[1]]
+    if "next" in clause and ("next", "door") in zip(clause, clause[1:], strict=False) and not _IS.isdisjoint(before):
+        return True
     rated = before[-2:-1] == ["rated"] and before[-1] in ("for", "to", "at")
     return rated or _hour(words, place, clause, reading) or _tall(clause, before, reading) or _said(words, place, before, reading)
 
@@ -111,6 +134,8 @@ def _dismissed(words: Sequence[str], reading: Reading) -> bool:
     """Whether what comes after tells that it does not matter: | 24 but that's going elsewhere."""
     after = words[reading.end : reading.end + _FAR]
     said = next((n for n, word in enumerate(after) if word[:1].isdecimal() or word in SMALL or word in ENDS - {","}), len(after))
+    if "but" in after[:said] and any(pair in _WANTS for pair in zip(after, after[1:], strict=False)):
+        return True  # the front has five openings but I only want the back's
     for n, word in enumerate(after[:said]):
         if word in _DISMISSING and any(tuple(after[n : n + len(so)]) == so for so in _DISMISSED):
             led = [w for w in after[:n] if w in _THEN or w == ","]
@@ -136,9 +161,10 @@ def _hour(words: Sequence[str], place: tuple[int, int], clause: Sequence[str], r
 def _tall(clause: Sequence[str], before: Sequence[str], reading: Reading) -> bool:
     """Whether it is how tall somebody is: the client is | six foot four."""
     value = reading.value
-    if not isinstance(value, Length) or value.unit not in ("ft", "in") or before[-1:] not in (["is"], ["'s"], ["was"]):
+    who = [word for word in before[-2:] if word not in ("is", "was")][-1:]  # "the client's six foot four" has no 's here
+    if not isinstance(value, Length) or value.unit not in ("ft", "in") or not who:
         return False
-    return _SHORTEST < value.to("in").value < _TALLEST and before[-2:-1] != [] and before[-2] in _PERSON | {"he", "she"}
+    return who[0] in _PERSON | {"he", "she", "he's", "she's"} and _SHORTEST < value.to("in").value < _TALLEST
 
 
 def _said(words: Sequence[str], place: tuple[int, int], before: Sequence[str], reading: Reading) -> bool:
