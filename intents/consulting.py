@@ -219,7 +219,8 @@ def _read_again(
         least = LIKELIEST if second.sure >= AGREED_AND_SURE and FAR_LESS * others <= likely else MAYBE
         if likely < (CERTAIN if said < SAID else least) or second.sure < SETTLED:
             return
-        question.lacking = int(second.sure < SUMMED or (likely < MOSTLY and second.sure < AGREED_AND_SURE) or not said)
+        open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or FAR_LESS * others > likely)
+        question.lacking = int(second.sure < SUMMED or open_ or not said)
     elif unnamed and (likely < ALL_BUT_CERTAIN or turned):
         return
     elif question.whole:

@@ -23,8 +23,7 @@ from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import CUES as SUPERSEDED
 from intents.superseded import of_others, superseded
 from intents.told_aside import CUES as ASIDE
-from intents.told_aside import USELESS
-from intents.told_aside import of_no_use, told_aside
+from intents.told_aside import USELESS, of_no_use, told_aside
 from solvers.quantities import Length, Money, Quantity, Weight
 from solvers.sums import Sum
 
@@ -60,6 +59,7 @@ _SUMS_UP = frozenset("come comes coming".split())
 _PACKS = frozenset("box boxes bag bags bundle bundles tub tubs pack packs".split())
 _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
+_SOLD_BY = frozenset("kilo kg pound lb box tube stick sheet bag roll bundle length board pack tin".split())
 _POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet bank kitty".split()), frozenset("owe owes owed owing".split()), 5
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
@@ -68,13 +68,13 @@ _COSTS = frozenset(
 )
 # Of each pair one will do: a question that was given both has one too many.
 _EITHER = {
-    "sloped length": ("run", "rise"), "arc": ("rise", "radius"), "cost": ("area", "count"),
+    "sloped length": ("run", "rise"), "cladding boards": ("exposure", "courses"), "arc": ("rise", "radius"), "cost": ("area", "count"),
     "course layout": ("exposure", "count"),
     "weight": ("area", "count"), "equal spacing": ("count", "gap"),
 }  # fmt: skip
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | ASIDE | USELESS | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SUPERSEDED | SOMEBODY | ASIDE | USELESS | _SOLD_BY | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -143,13 +143,20 @@ def _took(chart: Chart, place: tuple[int, int], reading: Reading, taken: Questio
 
 def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     words, clause = chart.words, chart.words[place[0] : place[1]]
-    if by_the_way.set_aside(words, reading):
+    if by_the_way.set_aside(words, reading) or (_COSTS.isdisjoint(words) and _price_of_one(words, reading)):
         return True
     if clause[0] in ASKING:
         return False
     others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
     return was or _somebodys(words, reading) or by_the_way.by_the_way(words, place, reading, others)
+
+
+def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
+    """Whether a number is what a kilo or a box costs: stainless at | 14 a kilo."""
+    led = words[reading.start - 1 : reading.start] in (["at"], ["for"]) and reading.kind == "number"
+    after = words[reading.end : reading.end + 2]
+    return led and after[:1] in (["a"], ["per"]) and not _SOLD_BY.isdisjoint(after[1:])
 
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:

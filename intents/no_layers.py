@@ -42,6 +42,7 @@ _GOES = {(goes, way) for goes in "coming comes come going goes gets ripped strip
 _WAS = frozenset("going supposed meant used gonna planned".split())
 _CLEARS = frozenset(("clear", "clears"))
 _NOW = frozenset("but now instead".split())
+_WANTS = frozenset("need want have be get use".split())
 _STOPS = STOPS | frozenset("but so and over with".split())
 _BACK = 7  # words before a size in which the verb of its clause stands
 _MORE = _DRILLS | _CLEARS | _HOLES | _THIN_ENDS | _COUNTS | {"thread", "threads"}
@@ -123,9 +124,14 @@ def _fastener(words: Sequence[str], start: int, end: int) -> bool:
         return True
     at = end + (words[end] in _KINDS)
     at += words[at] in _KINDS
-    if words[at] not in _FASTENERS or words[at + 1] in _HOLDS or not _CLAIMS.isdisjoint(words):
+    if words[at] not in _FASTENERS or words[at + 1] in _HOLDS or _claimed(words):
         return False
     return not any(word == "do" and words[n + 1] not in _SOMEBODY for n, word in enumerate(words[:-1]))  # would 3 inch screws do
+
+
+def _claimed(words: Sequence[str]) -> bool:
+    """Whether it is asked if the fasteners do: will they; never "will need to know"."""
+    return any(word in _CLAIMS and not (word == "will" and after in _WANTS) for word, after in pairwise([*words, ""]))
 
 
 def _hole(words: Sequence[str], start: int, end: int) -> bool:

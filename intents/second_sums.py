@@ -24,6 +24,7 @@ from intents.second_reader import Second
 from intents.sum_bound import bound, drops_count
 from intents.sum_cues import Line
 from intents.sum_idle import idle_tokens, of_the_sum
+from intents.sum_outright import contradicted, outright
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
 from intents.sum_told import at_centres, told_by_rules
@@ -65,6 +66,7 @@ NOT_BOTH = 0.8  # how sure a sum is at most, that the roles alone do not make
 AGREED = 0.95  # how sure a sum is at the least that the rules of the trade make too
 AGREED_AND_SURE = 0.98  # and that was sure for itself
 LEAST_AGREED = 0.5  # from this share on
+BARELY = 0.03  # the share from which on a sum is answered that the story tells outright, though another is likelier
 LIKELIER = 0.1  # the share from which on the sum of the rules is asked about, and not the likeliest
 ALIKE = 0.6  # the share of what the roles alone make, from which on they make the same
 TWO = Number(Fraction(2), "none")
@@ -113,13 +115,15 @@ def _held_against_rules(
     found = told_by_rules(line)
     inches = worth(told.sizes, told.counts, *found) if found else None
     if found is None or inches is None or inches <= SMALL:
-        return best
+        return (best[0], min(best[1], NOT_BOTH)) if contradicted(line, best[0].roles) else best
     ruled = Candidate(*found, inches)
     if abs(inches - best[0].inches) < SMALL:
         return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if sure >= LEAST_AGREED else best[1]
     if found == at_centres(line):
         return ruled, AGREED
     share = sum(one for each, one in zip(sums, likely, strict=True) if abs(each.inches - inches) < SMALL)
+    if share >= BARELY and outright(line, found):
+        return ruled, AGREED
     return (ruled if share >= LIKELIER else best[0]), min(best[1], NOT_BOTH)
 
 

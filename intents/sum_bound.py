@@ -29,6 +29,7 @@ _ALREADY = frozenset("already included counted counting including includes".spli
 MOST_LEADING = 8  # words from one length to the next
 _FACES, _NEAR = frozenset("walls wall groove grooves stile stiles face faces jambs jamb leaf leaves".split()), 3
 _LEDS = frozenset("on at off for from into to in".split())
+_SIDEWAYS = frozenset("wide long high deep thick tall".split())
 _PLACED = frozenset("marks holes notches joists lines screws studs joints bolts".split())  # at a place, and not of a size
 _AT = frozenset(("at", "of", "@"))
 _ASKED = frozenset("what whats what's which how".split())
@@ -73,6 +74,9 @@ def _counts_at(chart: Chart, found: Sequence[Mention], n: int) -> bool:
     if n + 1 >= len(found):
         return False
     between, size = chart.words[found[n].end : found[n + 1].start], found[n + 1].reading.value
+    after = [word for word in chart.words[found[n + 1].end : found[n + 1].end + 2] if word not in _SIDEWAYS]
+    if after[:1] in (["each"], ["apiece"]) and 0 < len(between) <= _NEAR and any(map(is_plural, between)) and STOPS.isdisjoint(between):
+        return True  # two side panels | 19 3/4 each
     exact = isinstance(size, Length) or size.value.denominator > 1  # type: ignore[union-attr]
     return len(between) == 2 and between[1] in _AT and is_plural(between[0]) and between[0] not in _PLACED and exact
 

@@ -236,6 +236,8 @@ class Line:
             return OF_NEXT  # three | twelve footers
         if not STOPS.isdisjoint(words):
             return OF_NEXT if each and len(words) <= SHORT * 2 else ""
+        if words[-1:] == ["both"] and any(map(is_plural, words[:SHORT])):
+            return OF_NEXT  # two | lengths of gutter both 40 11/16
         if words == ["times"] or (words and words[-1] in AT and len(words) <= (SHORT * 2 if things else SHORT)):
             return OF_NEXT
         named = words[-1:] if words else after

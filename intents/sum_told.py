@@ -16,11 +16,11 @@ from intents.sum_counts import BOTH as EACH
 from intents.sum_cues import QUESTIONS, STOPS, Line
 from intents.whole_sums import ADDED, DIVIDES, OF_LAST, OF_NEXT, TAKEN
 
-_MORE = frozenset("plus add adds adding tack + &".split())
+_MORE = frozenset("plus add adds adding tack + & raise raised raises lifted glue glued".split())
 _LESS = frozenset(
     "less minus lose loses losing lost knock take takes took eat eats swallow swallows rob robs subtract deduct lop lopped shave"
     " shaved trim trimmed trims rip ripped sawed sawn chop chopped plane planed shy - without buried binned used notch notched"
-    " steal steals sand sanded shorten cut cuts burn burned off".split()
+    " steal steals sand sanded shorten cut cuts burn burned off sank sinks sunk settled shrank shrunk sagged".split()
 )
 _AFTER = {
     **dict.fromkeys("off shy short lower less outta".split(), -1),
@@ -37,7 +37,7 @@ _TOTAL = frozenset(
     "total totals altogether combined sum stack stacked tally pile told lot thick thickness together build buildup all overall"
     " girth join joined whole outside".split()
 )
-_LEFT = frozenset("solid blank left remaining remains remain remainder leftover leftovers spare rest balance uncovered good still".split())
+_LEFT = frozenset("solid left remaining remains remain remainder leftover leftovers spare rest balance uncovered good still".split())
 _INNER = frozenset("daylight clear between inside inner inbetween glass headroom gap air panel opening showing".split())
 _OUTER = frozenset("outside outer out overall".split())
 _PLAY = frozenset(
@@ -112,6 +112,13 @@ _HEADROOM = frozenset("headroom clearance".split())
 _STICKS = frozenset("overhang overhangs overhanging stick sticks sticking poke pokes project projects".split())
 _OVER = frozenset("past beyond over overhangs overhang".split())
 _SIGNED = frozenset(("plus", "less", "minus"))
+_JOINED = frozenset("extension joined together added screwed glued butted".split())
+_FINISH, _MADE = frozenset("finish finishes finished".split()), frozenset(
+    "box boxes base legs leg carcass carcasses cabinet cabinets frame framing post posts stud studs".split()
+)
+_PLATES, _STUDS = frozenset("plate plates sole header beam".split()), frozenset("stud studs post posts".split())
+_PARTS = frozenset("row course piece bit part panel one".split())
+_RAISED = frozenset("raise raised raises lifted".split())
 _LAPPED = frozenset("lap laps lapped lapping overlap overlaps overlapped overlapping".split())
 _PAST = frozenset("over past beyond".split())
 _LIFTS, _FOOTING = frozenset("height high tall".split()), frozenset("floor ground deck slab".split())
@@ -135,27 +142,30 @@ def at_centres(line: Line) -> Told | None:
     return (ADDED, ADDED), False
 
 
-def _halved(line: Line) -> Told | None:
+def halved(line: Line) -> Told | None:
     """The middle, or half, of one length."""
     return ((ADDED,), True) if len(line.spans) == 1 and not line.said.isdisjoint(_HALF_WORDS | _MIDDLE) else None
 
 
-def _centred(line: Line) -> Told | None:
+def centred(line: Line) -> Told | None:
     """What stands in the middle of something longer, and what is left each side of it."""
     count = len(line.spans)
     if not 2 <= count <= MOST_CENTRED or any(line.counts()) or line.said.isdisjoint(_CENTRED):
         return None
-    if EACH.isdisjoint(line.asks) and not any((a in EACH or a == "the") and b in _PLACES for a, b in pairwise(line.out)):
+    each = any(a in ("each", "either") and b not in _PARTS for a, b in pairwise([*line.asked, ""]))
+    if not each and not any((a in EACH or a == "the") and b in _PLACES for a, b in pairwise(line.out)):
         return None
     if any(line.twice(n) and _EVEN.isdisjoint(both(line.clause(n))) for n in range(count)):
         return None
+    if not line.said.isdisjoint(_JOINED):
+        return (ADDED,) * count, True  # the middle of both, end to end
     if not line.said.isdisjoint((_MORE | _AFTER.keys()) - {"off", "short"}):
         return None
-    largest = _largest(line, range(count))
+    largest = base_of(line, range(count))
     return tuple(ADDED if n == largest else TAKEN for n in range(count)), True
 
 
-def _difference(line: Line) -> Told | None:
+def difference(line: Line) -> Told | None:
     """How far two lengths are apart."""
     if len(line.spans) != 2 or any(line.counts()) or halves_it(line) or line.twice(0) or line.twice(1):
         return None
@@ -204,7 +214,7 @@ def _story(line: Line) -> Told | None:
         return None
     if len(lengths) + sum(role in (DIVIDES, OF_LAST, OF_NEXT) for role in roles) < 2:
         return None
-    largest = _largest(line, lengths)
+    largest = base_of(line, lengths)
     if all(n and roles[n - 1] == OF_NEXT for n in lengths) and line.said.isdisjoint(_LESS):
         return tuple(role or ADDED for role in roles), False  # so many of each
     bases = (largest,) if _from_to(line, largest) else dict.fromkeys((largest, lengths[0]))
@@ -225,7 +235,7 @@ def both(clause: tuple[list[str], list[str]]) -> list[str]:
     return [*clause[0], *clause[1]]
 
 
-def _largest(line: Line, lengths: Sequence[int]) -> int:
+def base_of(line: Line, lengths: Sequence[int]) -> int:
     return max(lengths, key=lambda n: line.sizes[n])
 
 
@@ -239,7 +249,7 @@ def _signs(line: Line, base: int, lengths: Sequence[int]) -> dict[int, int]:
 
 def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
     before = signs.get(n - 1, 0) if n - 1 != base else 0
-    said = _by_word(line, n, before)
+    said = said_of(line, n, before)
     if said or (not _SHOULD.isdisjoint(line.said) and not line.twice(n)):
         return said
     if is_left(line.asked) or (not _SPENT.isdisjoint(line.right[n]) and not _STOCK.isdisjoint(line.beside(base))):
@@ -248,7 +258,8 @@ def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
         sign = rule(line, n, base)
         if sign is not None:
             return sign
-    if not line.asks.isdisjoint(_TOTAL) and line.asks.isdisjoint(_DAYLIGHT):
+    total = _TOTAL - {"build"} if ("i", "build") in pairwise(line.asked) else _TOTAL
+    if not line.asks.isdisjoint(total) and line.asks.isdisjoint(_DAYLIGHT):
         return int(line.asks.isdisjoint(_EMPTY) and not (n < base and _from_to(line, base)))
     if not line.asks.isdisjoint(_INNER | _DAYLIGHT):
         return -1
@@ -257,7 +268,7 @@ def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
     return int(stacked and not _from_to(line, base))
 
 
-def _by_word(line: Line, n: int, before: int) -> int:
+def said_of(line: Line, n: int, before: int) -> int:
     """What the word beside a length says: less, off it, plus; or the same that was done with the one before."""
     left, right = line.left[n], line.right[n]
     place = right[:1] == ["off"] and not _STANDS_ON.isdisjoint(right[1:4])
@@ -273,6 +284,8 @@ def _by_word(line: Line, n: int, before: int) -> int:
     if joint and joint[0] in _SIGNED:
         near = [joint[0], *near]
     cues = [1 if word in _MORE else -1 for word in near if word in _MORE or word in _LESS]
+    if near and near[-1] in _RAISED and not line.asks.isdisjoint(_HEADROOM | {"clear", "gap"}):
+        return 0  # what stands under it, or hangs over it
     if cues:
         return cues[-1]
     if first:
@@ -350,6 +363,14 @@ def _on_centre(line: Line, n: int, base: int) -> int | None:
     """A post comes off how far they stand middle to middle, for what is between."""
     centred = not line.beside(base).isdisjoint(_CENTRED_AT) and line.asks.isdisjoint(_CENTRED_AT)
     return -1 if centred and not line.said.isdisjoint(_BETWEEN_POSTS) else None
+
+
+def _made_to(line: Line, n: int, base: int) -> int | None:
+    """What goes on top comes off the finished height for what it stands on, and plates come off it for the stud."""
+    if not line.beside(base).isdisjoint(_FINISH) and not line.asks.isdisjoint(_MADE):
+        return -1
+    plate = not line.beside(n).isdisjoint(_PLATES) and not line.asks.isdisjoint(_STUDS) and line.sizes[n] < line.sizes[base]
+    return -1 if plate and line.beside(base).isdisjoint(_STUDS | _PLATES) else None
 
 
 def _past(line: Line, n: int, base: int) -> int | None:
@@ -439,5 +460,5 @@ def _frame(line: Line, n: int, base: int) -> int | None:
     return 1 if outer else -1 if not line.asks.isdisjoint(_INNER) else None
 
 
-_RULES: tuple[Callable[[Line, int, int], int | None], ...] = (_past, _on_centre, _rises, _play, _floors, _buried, _through, _upward, _frame)
-_SHAPES: tuple[Callable[[Line], Told | None], ...] = (_halved, at_centres, _centred, _difference, _story)
+_RULES: tuple[Callable[[Line, int, int], int | None], ...] = (_past, _made_to, _on_centre, _rises, _play, _floors, _buried, _through, _upward, _frame)
+_SHAPES: tuple[Callable[[Line], Told | None], ...] = (halved, at_centres, centred, difference, _story)

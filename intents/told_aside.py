@@ -7,12 +7,13 @@ None of them is a part of a sum (`second_sums.py`), and a question that has no p
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from intents.chart import Chart, once, span
 from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.remarks import ENDS, clauses
-from solvers.quantities import Length, Number, Pitch, Quantity
+from solvers.quantities import Length, Money, Number, Pitch, Quantity, Weight
 
 _IGNORE = frozenset("ignore ignoring ignored forget forgetting disregard disregarding discount discounting".split())
 _MIND = (("never", "mind"), ("not", "counting"), ("don't", "count"), ("dont", "count"), ("let", "alone"), ("nothing", "to"))
@@ -25,7 +26,9 @@ _DISMISSED = tuple(
         "|irrelevant|another story|another job|another day|for another|ignore that|ignore it|forget that|forget it|never mind that"
         "|no matter|not in this|isn't in this|not in it|not for this|not that one|somewhere else|someone else's|somebody else's"
         "|not my problem|not our problem|not asking|isn't the question|not the question|not what i'm asking|separate job"
-        "|don't come into it|doesn't come into it|not come into it|nothing to do with"
+        "|don't come into it|doesn't come into it|not come into it|nothing to do with|so it'll go|so it'll fit|so it fits"
+        "|so it will fit|so plenty|which is plenty|so there's room|so there's plenty|so no bother|so no problem|so we're fine"
+        "|cups of|pints of|mugs of|cans of|beers"
     ).split("|")
 )  # fmt: skip
 _DISMISSING = frozenset(words[0] for words in _DISMISSED)
@@ -44,11 +47,11 @@ _PERSON = frozenset(
 )
 _SAYS = frozenset("says say saying said reckons reckoned swears swore insists insisted thinks thought guesses guessed".split())
 _SHORTEST, _TALLEST = 36, 84  # inches, of a person
-USELESS = frozenset("slope rake it them rule".split())
+USELESS = frozenset("slope rake it them rule ton tonne was were".split())
 _WANTS = (("only", "want"), ("just", "want"), ("only", "need"), ("just", "need"), ("only", "care"), ("only", "after"))
 CUES = (
     _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING
-    | frozenset("never counting count alone rated number no below above but next".split())
+    | frozenset("never counting count alone rated number no below above but next had".split())
 )  # fmt: skip
 
 
@@ -76,13 +79,23 @@ def of_no_use(chart: Chart) -> int:
     if USELESS.isdisjoint(words):
         return 0
     slope = any(a in ("along", "up", "down") and c in ("slope", "rake") for a, c in zip(words, words[2:], strict=False))
+    priced = any(isinstance(r.value, Money) for row in chart.readings for r in row)
     for reading in _each(chart, 0, len(words)):
         after = words[reading.end : reading.end + 2]
         lying = isinstance(reading.value, Pitch) and slope
         run = isinstance(reading.value, Length) and reading.value.unit in ("ft", "m") and after in (["of", "it"], ["of", "them"])
-        if lying or run or after[:1] == ["rule"]:
+        before = words[max(0, reading.start - 3) : reading.start]
+        hauled = isinstance(reading.value, Weight) and before[-2:-1] == ["in"]  # in a half ton
+        if lying or run or hauled or after[:1] == ["rule"] or (priced and _other_price(words, reading)):
             mask |= span(reading.start, reading.end)
     return mask
+
+
+def _other_price(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is what something else was: spruce was | 1.40, what's the cedar come to."""
+    after, before = words[reading.end : reading.end + 1], words[max(0, reading.start - 3) : reading.start]
+    stop = not after or after[0] in ENDS
+    return stop and before[-1:] in (["was"], ["were"]) and (len(before) < 3 or before[0] in ENDS | {"the", "and"})
 
 
 def _each(chart: Chart, start: int, end: int) -> Iterator[Reading]:
@@ -105,7 +118,10 @@ def _set_aside(words: Sequence[str], place: tuple[int, int], reading: Reading) -
     if _told_to_ignore(before) or _dismissed(words, reading):
         return True
     clause = words[place[0] : place[1]]
-    if "next" in clause and ("next", "door") in zip(clause, clause[1:], strict=False) and not _IS.isdisjoint(before):
+    if "next" in clause and ("next", "door") in pairwise(clause) and not _IS.isdisjoint(before):
+        return True
+    stocked = "had" in before and words[reading.end : reading.end + 3] in (["on", "the", "shelf"], ["on", "the", "rack"])
+    if stocked or ("had" in before and words[reading.end : reading.end + 2] == ["in", "stock"]):
         return True
     rated = before[-2:-1] == ["rated"] and before[-1] in ("for", "to", "at")
     return rated or _hour(words, place, clause, reading) or _tall(clause, before, reading) or _said(words, place, before, reading)
@@ -126,15 +142,14 @@ def _told_to_ignore(before: Sequence[str]) -> bool:
     """Whether it is told to leave it be: ignore the bolt at | 54."""
     if any(word[:1].isdecimal() or word in SMALL for word in before):
         return False
-    pairs = zip(before, before[1:], strict=False)
-    return not _IGNORE.isdisjoint(before) or any(pair in _MIND for pair in pairs)
+    return not _IGNORE.isdisjoint(before) or any(pair in _MIND for pair in pairwise(before))
 
 
 def _dismissed(words: Sequence[str], reading: Reading) -> bool:
     """Whether what comes after tells that it does not matter: | 24 but that's going elsewhere."""
     after = words[reading.end : reading.end + _FAR]
     said = next((n for n, word in enumerate(after) if word[:1].isdecimal() or word in SMALL or word in ENDS - {","}), len(after))
-    if "but" in after[:said] and any(pair in _WANTS for pair in zip(after, after[1:], strict=False)):
+    if "but" in after[:said] and any(pair in _WANTS for pair in pairwise(after)):
         return True  # the front has five openings but I only want the back's
     for n, word in enumerate(after[:said]):
         if word in _DISMISSING and any(tuple(after[n : n + len(so)]) == so for so in _DISMISSED):
