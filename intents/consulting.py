@@ -47,6 +47,7 @@ _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the t
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 LIKELIEST = 0.25  # the share from which on a sum is answered that is sure both by what was learned and by the rules
+CENTS = 3  # letters of what may be cents: .25
 FAR_LESS = 3  # times as likely as any other topic such a sum then is
 MAYBE = 0.4  # the share from which on a sum is asked about
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
@@ -219,7 +220,8 @@ def _read_again(
         least = LIKELIEST if second.sure >= AGREED_AND_SURE and FAR_LESS * others <= likely else MAYBE
         if likely < (CERTAIN if said < SAID else least) or second.sure < SETTLED:
             return
-        open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or FAR_LESS * others > likely)
+        priced = any(len(word) > CENTS and word[-CENTS] == "." for word in chart.words)  # 64 clips at 7.25 each
+        open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or FAR_LESS * others > likely or priced)
         question.lacking = int(second.sure < SUMMED or open_ or not said)
     elif unnamed and (likely < ALL_BUT_CERTAIN or turned):
         return

@@ -24,7 +24,7 @@ from intents.second_reader import Second
 from intents.sum_bound import bound, drops_count
 from intents.sum_cues import Line
 from intents.sum_idle import idle_tokens, of_the_sum
-from intents.sum_outright import contradicted, outright
+from intents.sum_outright import contradicted, in_the_middle, outright
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
 from intents.sum_told import at_centres, told_by_rules
@@ -119,7 +119,7 @@ def _held_against_rules(
     ruled = Candidate(*found, inches)
     if abs(inches - best[0].inches) < SMALL:
         return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if sure >= LEAST_AGREED else best[1]
-    if found == at_centres(line):
+    if found in (at_centres(line), in_the_middle(line)):
         return ruled, AGREED
     share = sum(one for each, one in zip(sums, likely, strict=True) if abs(each.inches - inches) < SMALL)
     if share >= BARELY and outright(line, found):

@@ -29,6 +29,7 @@ _ALREADY = frozenset("already included counted counting including includes".spli
 MOST_LEADING = 8  # words from one length to the next
 _FACES, _NEAR = frozenset("walls wall groove grooves stile stiles face faces jambs jamb leaf leaves".split()), 3
 _LEDS = frozenset("on at off for from into to in".split())
+_DOUBLED, _ALTOGETHER = (TAKEN_TWICE, ADDED_TWICE), frozenset(("altogether", "total", "overall"))
 _SIDEWAYS = frozenset("wide long high deep thick tall".split())
 _PLACED = frozenset("marks holes notches joists lines screws studs joints bolts".split())  # at a place, and not of a size
 _AT = frozenset(("at", "of", "@"))
@@ -51,11 +52,20 @@ def parts_of(chart: Chart) -> Parts:
 
 def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) -> list[list[str]]:
     """What each quantity may do, of what it could by its kind alone."""
+    names = [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
+    names = [[name for name in mine if name not in _DOUBLED] if _in_all(chart, found, n) else mine for n, mine in enumerate(names)]
     words = set(chart.words)
     if not words.isdisjoint(_SHARED | _ALREADY):
         return [*names]
-    names = [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if _twice(chart, found, n) or _on_both(chart, found, n) else mine for n, mine in enumerate(names)]
-    return [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
+    twice = (_twice(chart, found, n) or _on_both(chart, found, n) for n in range(len(found)))
+    return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if both else mine for both, mine in zip(twice, names, strict=True)]
+
+
+def _in_all(chart: Chart, found: Sequence[Mention], n: int) -> bool:
+    """Whether a length is told of all of them together: a quarter of shim | altogether, half an inch play overall."""
+    after = chart.words[found[n].end : found[n].end + _NEAR + 2]
+    stop = next((at for at, word in enumerate(after) if word in STOPS or word in ("and", "so", "what", "how")), len(after))
+    return not _ALTOGETHER.isdisjoint(after[:stop])
 
 
 def _twice(chart: Chart, found: Sequence[Mention], n: int) -> bool:
@@ -75,7 +85,8 @@ def _counts_at(chart: Chart, found: Sequence[Mention], n: int) -> bool:
         return False
     between, size = chart.words[found[n].end : found[n + 1].start], found[n + 1].reading.value
     after = [word for word in chart.words[found[n + 1].end : found[n + 1].end + 2] if word not in _SIDEWAYS]
-    if after[:1] in (["each"], ["apiece"]) and 0 < len(between) <= _NEAR and any(map(is_plural, between)) and STOPS.isdisjoint(between):
+    things = 0 < len(between) <= _NEAR and any(map(is_plural, between)) and STOPS.isdisjoint(between)
+    if things and after[:1] in (["each"], ["apiece"]):
         return True  # two side panels | 19 3/4 each
     exact = isinstance(size, Length) or size.value.denominator > 1  # type: ignore[union-attr]
     return len(between) == 2 and between[1] in _AT and is_plural(between[0]) and between[0] not in _PLACED and exact

@@ -148,7 +148,8 @@ class Line:
         words, spans = self.words, list(enumerate(self.spans))
         for at in range(len(words)):
             size = self._both_at(at)
-            before = [n for n, (_, end) in spans if end <= at and STOPS.isdisjoint(words[end:at])]
+            alone = size and words[at - 1 : at] == [","] and words[at + size : at + size + 1] in ([","], ["."])
+            before = [n for n, (_, end) in spans if end <= at and STOPS.isdisjoint(words[end : at - bool(alone)])]
             after = [n for n, (start, _) in spans if start >= at + size and STOPS.isdisjoint(words[at:start])]
             if size and (before or after):
                 found.add(self._nearer(at, size, before[-1:], after[:1]))
@@ -253,6 +254,8 @@ class Line:
         left = self.left[n][-SHORT:]
         size = self.sizes[n]
         again = any(size in (other, float(int(other))) for other in self.sizes[:n])
+        if again and left[-1:] == ["so"]:
+            return True  # three thirty-seconds all round so | 3/32 each end
         off = left == ["off", "the"] and size in self.sizes[:n]
         return off or (again and bool(left) and ECHOES.issuperset(left))
 

@@ -20,7 +20,7 @@ _EACH = frozenset("each apiece every at of @".split())
 _COMES = frozenset("coming come comes total totals totalling totaling adding add amounting".split())
 _ALTOGETHER = frozenset("told altogether together all total between".split())
 _JOINS = frozenset((",", "and", "a", "an", "then", "one", "the", "another", "&", "plus", "last"))
-_MOST = 12  # things
+_MOST, _NEAR = 12, 4  # things; words
 _NOMINAL = ((1, 2, 4, 6), (2, 3, 4, 6, 8, 10, 12))  # inches, by what lumber is called
 
 
@@ -30,7 +30,7 @@ def of_the_sum(chart: Chart, found: Sequence[Mention]) -> list[Mention]:
     places = list(clauses(chart.words)) if not by_the_way.CUES.isdisjoint(chart.words) else []
     return [
         each for n, each in enumerate(found)
-        if not ((aside | sections) & span(each.start, each.end) or _by_the_way(chart, places, each) or _names_how_many(chart, found, n))
+        if not ((aside | sections) & span(each.start, each.end) or _by_the_way(chart, places, each) or _names_how_many(chart, found, n) or _said_again(chart, found, n))
     ]  # fmt: skip
 
 
@@ -79,6 +79,14 @@ def _names_how_many(chart: Chart, found: Sequence[Mention], n: int) -> bool:
     if not _COMES.isdisjoint(between):
         return not _ALTOGETHER.isdisjoint(words[found[n + 1].end : found[n + 1].end + 2])
     return "," in between and _listed(words, found[n + 1 :]) == value.value
+
+
+def _said_again(chart: Chart, found: Sequence[Mention], n: int) -> bool:
+    """Whether the same size comes again, after a so: three thirty-seconds all round so | 3/32 each end."""
+    if not n or chart.words[found[n].start - 1] != "so":
+        return False
+    one, other = found[n - 1].reading.value, found[n].reading.value
+    return bool(one.value == other.value and found[n].start - found[n - 1].end <= _NEAR)  # type: ignore[union-attr]
 
 
 def _listed(words: Sequence[str], found: Sequence[Mention]) -> int:

@@ -20,6 +20,7 @@ _EACH_CUT = frozenset(
 _TO_BE = frozenset((("strong", "of"), ("shy", "a"), ("shy", "of"), ("over", "of"), ("smaller", "from"), ("divide", "by")))
 _GROWN = frozenset("thicker wider longer taller bigger raised".split())  # of a thing that stands in what is asked
 _SPACE = frozenset("opening clearance clear headroom gap between space left".split())
+_MIDDLE = frozenset("middle centre center centred centered".split())
 _BLADE = frozenset("blade kerf saw".split())
 _SHARED = frozenset("divide divided split third thirds quarter times twice double same".split())
 
@@ -47,9 +48,17 @@ def outright(line: Line, told: Told) -> bool:
     return all(signs.values())
 
 
+def in_the_middle(line: Line) -> Told | None:
+    """What stands in the middle of something longer, what is left each side being asked in those words."""
+    asks = line.asks
+    if line.said.isdisjoint(_MIDDLE) or {"each", "either"}.isdisjoint(asks):
+        return None
+    return centred(line)
+
+
 def contradicted(line: Line, roles: Sequence[str]) -> bool:
-    """Whether a sum does with a length the opposite of what the word beside it says: sank half an inch, and it was added."""
+    """Whether a sum adds a length that the word beside it takes off: sank half an inch."""
     lengths = [n for n, role in enumerate(line.counts()) if not role]
     base = base_of(line, lengths) if lengths else -1
-    said = ((roles[n][0], said_of(line, n, 0)) for n in lengths if n != base and roles[n] in LENGTHWAYS)
-    return any(sign and (role == ADDED) != (sign > 0) for role, sign in said)
+    added = (n for n in lengths if n != base and roles[n] in LENGTHWAYS and roles[n][0] == ADDED)
+    return any(said_of(line, n, 0) < 0 for n in added)

@@ -209,7 +209,7 @@ def _story(line: Line) -> Told | None:
         return None
     lengths = [n for n, role in enumerate(roles) if not role]
     if OF_NEXT in roles and (not line.said.isdisjoint(_LAPPED) or not _BETWEEN_EACH_SET.isdisjoint(pairwise(line.words))):
-        return None  # so many with a gap between each
+        return _two_lapped(line, roles)  # else so many with a gap between each
     if not lengths or any(line.counts_things(n) for n in lengths):
         return None
     if len(lengths) + sum(role in (DIVIDES, OF_LAST, OF_NEXT) for role in roles) < 2:
@@ -228,6 +228,12 @@ def _story(line: Line) -> Told | None:
             roles[n] = (ADDED if sign > 0 else TAKEN) * (1 + twice)
         return tuple(roles), False
     return None
+
+
+def _two_lapped(line: Line, roles: Sequence[str]) -> Told | None:
+    """Two of a length that lap each other once."""
+    two = line.sizes[0] == 2 and tuple(roles) == (OF_NEXT, "", "")
+    return ((OF_NEXT, ADDED, TAKEN), False) if two and not line.beside(2).isdisjoint(_LAPPED) else None
 
 
 def both(clause: tuple[list[str], list[str]]) -> list[str]:
@@ -367,7 +373,7 @@ def _on_centre(line: Line, n: int, base: int) -> int | None:
 
 def _made_to(line: Line, n: int, base: int) -> int | None:
     """What goes on top comes off the finished height for what it stands on, and plates come off it for the stud."""
-    if not line.beside(base).isdisjoint(_FINISH) and not line.asks.isdisjoint(_MADE):
+    if not line.beside(base).isdisjoint(_FINISH) and not line.asks.isdisjoint(_MADE) and line.asks.isdisjoint(_HOLE):
         return -1
     plate = not line.beside(n).isdisjoint(_PLATES) and not line.asks.isdisjoint(_STUDS) and line.sizes[n] < line.sizes[base]
     return -1 if plate and line.beside(base).isdisjoint(_STUDS | _PLATES) else None

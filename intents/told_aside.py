@@ -40,6 +40,10 @@ _DAY = frozenset(
     " deadline knocking daylight sunset dusk".split()
 )
 _GOING = frozenset("off home back leaving leave leaves here coming due gone arrives arriving away".split())
+_VISITORS = frozenset(
+    "inspector control boss client owner customer delivery truck lorry van electrician plumber sparky glazier surveyor".split()
+)
+_COMES = frozenset("comes coming come here arrives due calls back".split())
 _SOMEBODY = frozenset("he he's she she's they they're i'm i've we we're we've i they've he'll she'll they'll we'll".split())
 _PERSON = frozenset(
     "client customer owner wife husband son daughter kid lad boy girl mate missus brother sister father mother dad mum uncle"
@@ -50,7 +54,7 @@ _SHORTEST, _TALLEST = 36, 84  # inches, of a person
 USELESS = frozenset("slope rake it them rule ton tonne was were".split())
 _WANTS = (("only", "want"), ("just", "want"), ("only", "need"), ("just", "need"), ("only", "care"), ("only", "after"))
 CUES = (
-    _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING
+    _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING | _VISITORS
     | frozenset("never counting count alone rated number no below above but next had".split())
 )  # fmt: skip
 
@@ -168,7 +172,7 @@ def _hour(words: Sequence[str], place: tuple[int, int], clause: Sequence[str], r
     after = words[reading.end : reading.end + 1]
     if after and after[0] not in ENDS and after[0] not in ("so", "and", "today", "tonight", "tomorrow", "but"):
         return False
-    if not _DAY.isdisjoint(clause):
+    if not _DAY.isdisjoint(clause) or not (_VISITORS.isdisjoint(clause) or _COMES.isdisjoint(clause)):
         return True
     return not (_GOING.isdisjoint(clause) or _SOMEBODY.isdisjoint(words[place[0] : place[0] + 3]))
 
