@@ -221,7 +221,7 @@ def _read_again(
         if likely < (CERTAIN if said < SAID else least) or second.sure < SETTLED:
             return
         priced = any(len(word) > CENTS and word[-CENTS] == "." for word in chart.words)  # 64 clips at 7.25 each
-        open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or FAR_LESS * others > likely or priced)
+        open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or priced)
         question.lacking = int(second.sure < SUMMED or open_ or not said)
     elif unnamed and (likely < ALL_BUT_CERTAIN or turned):
         return
