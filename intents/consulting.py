@@ -155,14 +155,8 @@ def _other_topic(
             reading.questions = [second.question]
         elif hardly:
             top.lacking = 1
-        elif (
-            mine < NO_QUESTION <= other and second.sure >= SETTLED and top.score < ALL_BUT_WHOLLY
-            and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
-            and not any(isinstance(heard.value, _NO_PART) for heard in top.givens.values())
-        ):  # a cut list, or what is left of one board; a size by another is in no sum  # fmt: skip
-            top.lacking = second.question.lacking = 1
-            second.question.score = top.score
-            reading.questions = [top, second.question]
+        elif second.sure >= SETTLED and _may_be_a_sum(chart, top, mine, other):
+            _ask_which(reading, top, second.question)
         return
     if second is None or not second.question.whole:
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
@@ -183,8 +177,25 @@ def _other_topic(
     elif other >= CERTAIN or (mine < DOUBTED and _told(top) < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
         second.question.score, second.question.rival = top.score, True
         reading.questions = [top, second.question]
+    elif second.question.topic == second_sums.TOPIC and _may_be_a_sum(chart, top, mine, other):
+        _ask_which(reading, top, second.question)
     else:
         _doubt(reading, top, mine, other)
+
+
+def _may_be_a_sum(chart: Chart, top: Question, mine: float, other: float) -> bool:
+    """Whether a cut list may be what is left of one board; a size by another is in no sum."""
+    return (
+        mine < NO_QUESTION <= other and top.score < ALL_BUT_WHOLLY
+        and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
+        and not any(isinstance(heard.value, _NO_PART) for heard in top.givens.values())
+    )  # fmt: skip
+
+
+def _ask_which(reading: Reading, top: Question, other: Question) -> None:
+    top.lacking = other.lacking = 1
+    other.score = top.score
+    reading.questions = [top, other]
 
 
 def _told(top: Question) -> float:

@@ -39,9 +39,9 @@ _GOODS = _HELPERS | frozenset(
 )
 _OLD = frozenset("old existing previous original".split())
 _WAS = frozenset(
-    "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost".split()
+    "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost ordered".split()
 )
-_PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
+_PAST = frozenset("contractor roofer carpenter week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
 _IS = frozenset(("is", "are"))
 _IT_IS = frozenset((verb, this) for this in ("that", "it", "those") for verb in _IS)
 _SINCE = frozenset(("but", "now", "so"))  # where a clause leaves what was

@@ -24,7 +24,7 @@ from intents.second_reader import Second
 from intents.sum_bound import bound, drops_count
 from intents.sum_cues import Line
 from intents.sum_idle import idle_tokens, of_the_sum
-from intents.sum_outright import contradicted, in_the_middle, outright
+from intents.sum_outright import contradicted, in_the_middle, lets_parts_fall, outright
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
 from intents.sum_told import at_centres, told_by_rules
@@ -117,7 +117,7 @@ def _held_against_rules(
     if found is None or inches is None or inches <= SMALL:
         return (best[0], min(best[1], NOT_BOTH)) if contradicted(line, best[0].roles) else best
     ruled = Candidate(*found, inches)
-    if abs(inches - best[0].inches) < SMALL:
+    if abs(inches - best[0].inches) < SMALL and not lets_parts_fall(line, found):
         return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if sure >= LEAST_AGREED else best[1]
     if found in (at_centres(line), in_the_middle(line)):
         return ruled, AGREED

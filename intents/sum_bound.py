@@ -7,6 +7,7 @@ either side. What is told in so many words is therefore not left to it.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from intents.chart import Chart, once
 from intents.features import Mention
@@ -65,7 +66,8 @@ def _in_all(chart: Chart, found: Sequence[Mention], n: int) -> bool:
     """Whether a length is told of all of them together: a quarter of shim | altogether, half an inch play overall."""
     after = chart.words[found[n].end : found[n].end + _NEAR + 2]
     stop = next((at for at, word in enumerate(after) if word in STOPS or word in ("and", "so", "what", "how")), len(after))
-    return not _ALTOGETHER.isdisjoint(after[:stop])
+    only = any(a == "one" and b in ("end", "side") for a, b in pairwise(after[:stop])) or "only" in after[:stop]
+    return only or not _ALTOGETHER.isdisjoint(after[:stop])
 
 
 def _twice(chart: Chart, found: Sequence[Mention], n: int) -> bool:

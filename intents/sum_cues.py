@@ -14,6 +14,7 @@ from intents.whole_sums import DIVIDES, NOTHING, OF_LAST, OF_NEXT
 STOPS = frozenset((",", ".", ";", ":", "?"))
 JOINTS = frozenset("and then plus less minus with but".split())
 QUESTIONS = frozenset("what whats how where wheres".split())
+ORDERS = frozenset("figure give tell work find calculate need want".split())
 ENDS = frozenset("end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts wall walls groove grooves leaf leaves pier piers".split())
 ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
@@ -127,6 +128,10 @@ class Line:
         if asks:
             end = next((at for at in range(asks[-1], len(words)) if words[at] in STOPS or at in self.inside), len(words))
             return words[asks[-1] : end]
+        if words[:1] and words[0] in ORDERS:
+            stop = next((at for at, word in enumerate(words) if word in STOPS), 0)
+            if stop and not self.inside & {*range(stop)}:
+                return words[:stop]  # figure me the window leg.
         rest = words[last:]
         stop = next((at for at, word in enumerate(rest) if word in STOPS), 0)
         tail = rest[stop:] if not STOPS.issuperset(rest[stop:]) else rest
@@ -266,7 +271,9 @@ class Line:
 
 
 def _is_worth(words: Sequence[str], at: int) -> bool:
-    """Whether a what asks nothing: for what it's worth."""
+    """Whether a what asks nothing: for what it's worth, what a carry on."""
+    if words[at : at + 2] == ["what", "a"] and words[at + 2 : at + 3] != []:
+        return at > 0 and words[at - 1] in ("and", ",", ".")
     return words[at - 1 : at] == ["for"] and words[at + 1 : at + 2] in (["it"], ["its"], ["it's"])
 
 

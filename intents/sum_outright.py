@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from intents.sum_cues import Line
 from intents.sum_told import Told, at_centres, base_of, centred, difference, halved, is_left, said_of
-from intents.whole_sums import ADDED, LENGTHWAYS
+from intents.whole_sums import ADDED, DIVIDES, LENGTHWAYS
 
 _EACH_CUT = frozenset(
     (("each", "cut"), ("every", "cut"), ("per", "cut"), ("a", "cut"), ("each", "time"), ("every", "time"), ("every", "one"))
@@ -20,6 +20,7 @@ _EACH_CUT = frozenset(
 _TO_BE = frozenset((("strong", "of"), ("shy", "a"), ("shy", "of"), ("over", "of"), ("smaller", "from"), ("divide", "by")))
 _GROWN = frozenset("thicker wider longer taller bigger raised".split())  # of a thing that stands in what is asked
 _SPACE = frozenset("opening clearance clear headroom gap between space left".split())
+_PARTED = frozenset("equal equally evenly split divide divided share shared parts spaced".split())
 _MIDDLE = frozenset("middle centre center centred centered".split())
 _BLADE = frozenset("blade kerf saw".split())
 _SHARED = frozenset("divide divided split third thirds quarter times twice double same".split())
@@ -46,6 +47,11 @@ def outright(line: Line, told: Told) -> bool:
         before = signs.get(n - 1, 0) if n - 1 != base else 0
         signs[n] = 1 if n == base else said_of(line, n, before)
     return all(signs.values())
+
+
+def lets_parts_fall(line: Line, found: Told) -> bool:
+    """Whether equal parts are spoken of and the sum makes none."""
+    return not line.said.isdisjoint(_PARTED) and DIVIDES not in found[0] and not found[1]
 
 
 def in_the_middle(line: Line) -> Told | None:

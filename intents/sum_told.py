@@ -23,8 +23,10 @@ _LESS = frozenset(
     " steal steals sand sanded shorten cut cuts burn burned off sank sinks sunk settled shrank shrunk sagged".split()
 )
 _AFTER = {
-    **dict.fromkeys("off shy short lower less outta".split(), -1),
-    **dict.fromkeys("strong more extra higher longer farther further again wider taller thicker bigger".split(), 1),
+    **dict.fromkeys("off shy short lower less outta shallower thinner narrower smaller".split(), -1),
+    **dict.fromkeys(
+        "strong more extra higher longer farther further again wider taller thicker bigger deeper broader fatter".split(), 1
+    ),
 }
 _SPENT = frozenset(
     "knocked missing trimmed went gone used binned wasted ruined spoiled cracked split rotted buried sold lost cut drove".split()
@@ -119,6 +121,8 @@ _FINISH, _MADE = frozenset("finish finishes finished".split()), frozenset(
 _PLATES, _STUDS = frozenset("plate plates sole header beam".split()), frozenset("stud studs post posts".split())
 _PARTS = frozenset("row course piece bit part panel one".split())
 _RAISED = frozenset("raise raised raises lifted".split())
+_GAINS = frozenset("gains gain gaining".split())
+_COMPARED = {word: sign for word, sign in _AFTER.items() if word.endswith("er")}
 _LAPPED = frozenset("lap laps lapped lapping overlap overlaps overlapped overlapping".split())
 _PAST = frozenset("over past beyond".split())
 _LIFTS, _FOOTING = frozenset("height high tall".split()), frozenset("floor ground deck slab".split())
@@ -172,6 +176,8 @@ def difference(line: Line) -> Told | None:
     near = max(line.sizes) <= _NEAR_BY * min(line.sizes)
     if near and not line.asks.isdisjoint(_GAPS) and {*line.beside(0), *line.beside(1)}.isdisjoint(_MORE | _LESS | _FRAME | _PLAY):
         return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False
+    if {"far", "near"} <= line.said and {"from", "both"} & line.said:
+        return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False  # to the far jamb, to the near one
     if "than" in line.asks and not line.asks.isdisjoint(_THAN):
         return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False
     told = frozenset((*line.left[0], *line.left[1], *line.right[0][:NEAR], *(line.right[1] if "how" in line.left[0] else ())))
@@ -269,7 +275,9 @@ def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
         return int(line.asks.isdisjoint(_EMPTY) and not (n < base and _from_to(line, base)))
     if not line.asks.isdisjoint(_INNER | _DAYLIGHT):
         return -1
-    stacked = not line.asks.isdisjoint(_STOOD) and not line.asks.isdisjoint(QUESTIONS) and line.asks.isdisjoint(_LOWER)
+    tall = not line.asks.isdisjoint(_STOOD) or ("top" in line.asks and "up" in line.said)
+    tall = tall or ("height" in line.asks and line.asks.isdisjoint(_PIECE | {"opening"}))
+    stacked = tall and not line.asks.isdisjoint(QUESTIONS) and line.asks.isdisjoint(_LOWER)
     stacked = stacked and "height" not in line.beside(n) and line.beside(n).isdisjoint(_DOWN | _LESS | _PLAY)
     return int(stacked and not _from_to(line, base))
 
@@ -279,6 +287,10 @@ def said_of(line: Line, n: int, before: int) -> int:
     left, right = line.left[n], line.right[n]
     place = right[:1] == ["off"] and not _STANDS_ON.isdisjoint(right[1:4])
     first = _AFTER.get(right[0], 0) if right and not place else 0
+    if not _GAINS.isdisjoint(right[:NEAR]):
+        return 1  # shaved by 25, which gains us that
+    if left[-1:] == ["by"] and left[-2:-1] != [] and left[-2] in _COMPARED:
+        return _COMPARED[left[-2]]  # taller by 3/4
     if (not _SHOULD.isdisjoint(line.said) and not line.twice(n)) or left[-1:] == ["by"]:
         return _as_it_should(left, right) or _by_so_much(line.said)
     if first < 0 or right[:2] == ["out", "of"] or (right[1:2] == ["from"] and right[0] in _INWARD) or _comes_down(left):
