@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from functools import reduce
+from itertools import pairwise
 from operator import or_
 from typing import Any
 
@@ -21,7 +22,7 @@ from intents.question import Heard, Question, Reading
 from intents.reading import Dims
 from intents.searching import manner_of
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
-from intents.second_sums import AGREED_AND_SURE
+from intents.second_sums import AGREED, AGREED_AND_SURE
 from intents.told_twice import other_way_round
 from solvers.quantities import Percent, Quantity, Ratio, Temperature, TemperatureChange
 from solvers.slots import Layer, Parameter
@@ -47,6 +48,8 @@ _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the t
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 LIKELIEST = 0.25  # the share from which on a sum is answered that is sure both by what was learned and by the rules
+CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover".split())
+HARDLY_FITS = 1.0  # score below which a rule hardly fits
 CENTS = 3  # letters of what may be cents: .25
 FAR_LESS = 3  # times as likely as any other topic such a sum then is
 MAYBE = 0.4  # the share from which on a sum is asked about
@@ -148,15 +151,12 @@ def _other_topic(
     chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
 ) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
+    if second is not None and _is_left_of_one(chart, top, second):
+        second.question.score, reading.questions = top.score, [second.question]
+        return
     hardly = other >= MOSTLY and mine < HARDLY  # then the rule's reading is never given as it is
     if second is not None and second.question.topic == second_sums.TOPIC and second.sure < SUMMED:
-        if hardly and second.sure >= SETTLED:
-            second.question.lacking, second.question.score = 1, top.score
-            reading.questions = [second.question]
-        elif hardly:
-            top.lacking = 1
-        elif second.sure >= SETTLED and _may_be_a_sum(chart, top, mine, other):
-            _ask_which(reading, top, second.question)
+        _unsure_sum(chart, reading, top, second, mine, other)
         return
     if second is None or not second.question.whole:
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
@@ -176,11 +176,30 @@ def _other_topic(
         reading.questions = [second.question]
     elif other >= CERTAIN or (mine < DOUBTED and _told(top) < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
         second.question.score, second.question.rival = top.score, True
+        top.lacking = top.lacking or int(mine < HARDLY and top.score < HARDLY_FITS)
         reading.questions = [top, second.question]
-    elif second.question.topic == second_sums.TOPIC and _may_be_a_sum(chart, top, mine, other):
+    elif second.question.topic == second_sums.TOPIC and second.sure == AGREED and _may_be_a_sum(chart, top, mine, other):
         _ask_which(reading, top, second.question)
     else:
         _doubt(reading, top, mine, other)
+
+
+def _unsure_sum(chart: Chart, reading: Reading, top: Question, second: Second, mine: float, other: float) -> None:
+    """A sum that is not sure enough to be answered: asked about, alone or beside the rule's reading."""
+    if other >= MOSTLY and mine < HARDLY and second.sure >= SETTLED:
+        second.question.lacking, second.question.score = 1, top.score
+        reading.questions = [second.question]
+    elif other >= MOSTLY and mine < HARDLY:
+        top.lacking = 1
+    elif second.sure >= SETTLED and _may_be_a_sum(chart, top, mine, other):
+        _ask_which(reading, top, second.question)
+
+
+def _is_left_of_one(chart: Chart, top: Question, second: Second) -> bool:
+    """Whether what is left of a board is asked, and not how many of them the pieces take."""
+    if top.topic != CUT_LIST or second.question.topic != second_sums.TOPIC or second.sure < AGREED:
+        return False
+    return not _REMAINS.isdisjoint(chart.words) and ("how", "many") not in pairwise(chart.words)
 
 
 def _may_be_a_sum(chart: Chart, top: Question, mine: float, other: float) -> bool:
@@ -205,7 +224,8 @@ def _told(top: Question) -> float:
 
 def _doubt(reading: Reading, top: Question, mine: float, other: float) -> None:
     """Ask whether the rule's topic is meant where sentences like this one are hardly ever about it, nor read whole otherwise."""
-    if other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and _told(top) < PLAINLY)):
+    hardly = mine < HARDLY and top.score < HARDLY_FITS
+    if hardly or (other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and _told(top) < PLAINLY))):
         for question in reading.questions:
             question.lacking = question.lacking or 1
 

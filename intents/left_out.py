@@ -41,7 +41,10 @@ _OLD = frozenset("old existing previous original".split())
 _WAS = frozenset(
     "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost ordered".split()
 )
-_PAST = frozenset("contractor roofer carpenter week month year time job house load box order night fellow lot crew bloke guy owner builder man".split())
+_PAST = frozenset(
+    "contractor roofer carpenter week month year time job house load box order night fellow lot crew bloke guy owner builder"
+    " man".split()
+)
 _IS = frozenset(("is", "are"))
 _IT_IS = frozenset((verb, this) for this in ("that", "it", "those") for verb in _IS)
 _SINCE = frozenset(("but", "now", "so"))  # where a clause leaves what was
@@ -68,7 +71,8 @@ _COSTS = frozenset(
 )
 # Of each pair one will do: a question that was given both has one too many.
 _EITHER = {
-    "sloped length": ("run", "rise"), "cladding boards": ("exposure", "courses"), "arc": ("rise", "radius"), "cost": ("area", "count"),
+    "sloped length": ("run", "rise"), "cladding boards": ("exposure", "courses"),
+    "arc": ("rise", "radius"), "cost": ("area", "count"),
     "course layout": ("exposure", "count"),
     "weight": ("area", "count"), "equal spacing": ("count", "gap"),
 }  # fmt: skip
@@ -91,7 +95,8 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
         for reading in quantities(chart, start, end)
         if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
-    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | (of_others(chart) | told_aside(chart) | of_no_use(chart) if taken is None else 0))
+    besides = of_others(chart) | told_aside(chart) | of_no_use(chart) if taken is None else 0
+    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | besides)
     return without(chart, mask) if mask else None
 
 

@@ -118,7 +118,8 @@ def _held_against_rules(
         return (best[0], min(best[1], NOT_BOTH)) if contradicted(line, best[0].roles) else best
     ruled = Candidate(*found, inches)
     if abs(inches - best[0].inches) < SMALL and not lets_parts_fall(line, found):
-        return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if sure >= LEAST_AGREED else best[1]
+        agreed = sure >= LEAST_AGREED or outright(line, found)
+        return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if agreed else best[1]
     if found in (at_centres(line), in_the_middle(line)):
         return ruled, AGREED
     share = sum(one for each, one in zip(sums, likely, strict=True) if abs(each.inches - inches) < SMALL)

@@ -54,7 +54,8 @@ def parts_of(chart: Chart) -> Parts:
 def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) -> list[list[str]]:
     """What each quantity may do, of what it could by its kind alone."""
     names = [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
-    names = [[name for name in mine if name not in _DOUBLED] if _in_all(chart, found, n) else mine for n, mine in enumerate(names)]
+    once_only = [_in_all(chart, found, n) for n in range(len(found))]
+    names = [[n for n in mine if not (once and n in _DOUBLED)] for once, mine in zip(once_only, names, strict=True)]
     words = set(chart.words)
     if not words.isdisjoint(_SHARED | _ALREADY):
         return [*names]

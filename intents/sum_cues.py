@@ -15,7 +15,10 @@ STOPS = frozenset((",", ".", ";", ":", "?"))
 JOINTS = frozenset("and then plus less minus with but".split())
 QUESTIONS = frozenset("what whats how where wheres".split())
 ORDERS = frozenset("figure give tell work find calculate need want".split())
-ENDS = frozenset("end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts wall walls groove grooves leaf leaves pier piers".split())
+ENDS = frozenset(
+    "end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts wall walls groove grooves"
+    " leaf leaves pier piers".split()
+)
 ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
     ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"),

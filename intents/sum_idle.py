@@ -5,6 +5,7 @@ things there are ("the two piers", "three drawers stacked, 19 1/4, 22 3/4 and 14
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from intents import by_the_way
 from intents.chart import Chart, span
@@ -30,7 +31,8 @@ def of_the_sum(chart: Chart, found: Sequence[Mention]) -> list[Mention]:
     places = list(clauses(chart.words)) if not by_the_way.CUES.isdisjoint(chart.words) else []
     return [
         each for n, each in enumerate(found)
-        if not ((aside | sections) & span(each.start, each.end) or _by_the_way(chart, places, each) or _names_how_many(chart, found, n) or _said_again(chart, found, n))
+        if not (aside | sections) & span(each.start, each.end)
+        and not (_by_the_way(chart, places, each) or _names_how_many(chart, found, n) or _said_again(chart, found, n))
     ]  # fmt: skip
 
 
@@ -92,7 +94,7 @@ def _said_again(chart: Chart, found: Sequence[Mention], n: int) -> bool:
 def _listed(words: Sequence[str], found: Sequence[Mention]) -> int:
     """How many lengths stand in a row."""
     count = 1
-    for before, after in zip(found, found[1:], strict=False):
+    for before, after in pairwise(found):
         if not _JOINS.issuperset(words[before.end : after.start]):
             break
         count += 1

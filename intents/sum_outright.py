@@ -42,7 +42,8 @@ def outright(line: Line, told: Told) -> bool:
         return False
     counts = line.counts()
     lengths = [n for n, role in enumerate(counts) if not role]
-    base, signs = base_of(line, lengths), {}
+    base = base_of(line, lengths)
+    signs: dict[int, int] = {}
     for n in lengths:
         before = signs.get(n - 1, 0) if n - 1 != base else 0
         signs[n] = 1 if n == base else said_of(line, n, before)
@@ -50,8 +51,9 @@ def outright(line: Line, told: Told) -> bool:
 
 
 def lets_parts_fall(line: Line, found: Told) -> bool:
-    """Whether equal parts are spoken of and the sum makes none."""
-    return not line.said.isdisjoint(_PARTED) and DIVIDES not in found[0] and not found[1]
+    """Whether equal parts are spoken of, or each is asked, and the sum makes none."""
+    parted = not line.said.isdisjoint(_PARTED) or not {"each", "apiece"}.isdisjoint(line.asks)
+    return parted and DIVIDES not in found[0] and not found[1]
 
 
 def in_the_middle(line: Line) -> Told | None:

@@ -291,7 +291,7 @@ def _in_all(words: list[str], step: _Step) -> bool:
     stop = next((at for at, word in enumerate(after) if word in (",", ".", "?", ";", "")), len(after))
     after = after[:stop]
     return not {"altogether", "total", "overall"}.isdisjoint(after) or any(
-        pair in (("all", "told"), ("in", "all"), ("all", "in")) for pair in zip(after, after[1:], strict=False)
+        pair in (("all", "told"), ("in", "all"), ("all", "in")) for pair in pairwise(after)
     )
 
 

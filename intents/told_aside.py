@@ -23,13 +23,14 @@ _DISMISSED = tuple(
     tuple(words.split())
     for words in (
         "elsewhere|nobody asked|no one asked|don't matter|doesn't matter|does not matter|isn't it|not part of|isn't part of"
-        "|irrelevant|another story|another job|another day|for another|ignore that|ignore it|forget that|forget it|never mind that"
+        "|irrelevant|another story|another job|another day|for another|ignore that|ignore it|forget that|forget it"
+        "|never mind that"
         "|forget those|forget them|ignore those|ignore them"
         "|no matter|not in this|isn't in this|not in it|not for this|not that one|somewhere else|someone else's|somebody else's"
         "|not my problem|not our problem|not asking|isn't the question|not the question|not what i'm asking|separate job"
         "|don't come into it|doesn't come into it|not come into it|nothing to do with|so it'll go|so it'll fit|so it fits"
         "|so it will fit|so plenty|which is plenty|so there's room|so there's plenty|so no bother|so no problem|so we're fine"
-        "|cups of|pints of|mugs of|cans of|beers"
+        "|whatever|once and regretted|cups of|pints of|mugs of|cans of|beers"
     ).split("|")
 )  # fmt: skip
 _DISMISSING = frozenset(words[0] for words in _DISMISSED)
@@ -52,7 +53,11 @@ _PERSON = frozenset(
 )
 _SAYS = frozenset("says say saying said reckons reckoned swears swore insists insisted thinks thought guesses guessed".split())
 _SHORTEST, _TALLEST = 36, 84  # inches, of a person
-_LIMIT = (("limit", "is"), ("limit", "of"), ("max", "is"), ("maximum", "is"), ("maximum", "of"), ("max", "of"))
+_LIMIT = (
+    ("rated", "for"), ("rated", "to"), ("rated", "at"), ("limit", "is"), ("limit", "of"), ("max", "is"), ("max", "of"),
+    ("maximum", "is"), ("maximum", "of"),
+)  # fmt: skip
+_BOUNDS = frozenset("under over below above past to".split())
 _PERMITS = frozenset("permit permits permission allowed allows legal regs".split())
 _FREIGHT = frozenset("freight delivery shipping haulage carriage".split())
 _COSTS = frozenset("cost costs price total pay bill spend damage".split())
@@ -61,10 +66,10 @@ _HEADS = frozenset("guy man girl lad woman kid fella bloke clerk apprentice help
 _YOUNGEST, _OLDEST, _BEHIND = 14, 95, 7
 _NAILS = frozenset("screw screws nail nails fastener fasteners fixing fixings".split())
 _WANTS = (("only", "want"), ("just", "want"), ("only", "need"), ("just", "need"), ("only", "care"), ("only", "after"))
-USELESS = frozenset("slope rake it them rule ton tonne was were ounce ounces oz gauge d penny worth".split()) | _FREIGHT | _HEADS | _PERSON
+USELESS = frozenset("slope rake it them rule ton tonne was were worth".split()) | _METAL | _FREIGHT | _HEADS | _PERSON
 CUES = (
     _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING | _VISITORS
-    | frozenset("never counting count alone rated number no below above but next had permit permits permission allowed legal limit max maximum".split())
+    | frozenset("never counting count alone rated number no below above but next had limit max maximum".split()) | _PERMITS
 )  # fmt: skip
 
 
@@ -92,26 +97,29 @@ def of_no_use(chart: Chart) -> int:
     if USELESS.isdisjoint(words):
         return 0
     slope = any(a in ("along", "up", "down") and c in ("slope", "rake") for a, c in zip(words, words[2:], strict=False))
-    free = _COSTS.isdisjoint(words)
-    nailed = not _NAILS.isdisjoint(words)
     priced = any(isinstance(r.value, Money) for row in chart.readings for r in row)
     for reading in _each(chart, 0, len(words)):
-        after = words[reading.end : reading.end + 2]
         lying = isinstance(reading.value, Pitch) and slope
-        run = nailed and isinstance(reading.value, Length) and reading.value.unit in ("ft", "m") and after in (["of", "it"], ["of", "them"])
-        before = words[max(0, reading.start - 3) : reading.start]
-        hauled = isinstance(reading.value, Weight) and before[-2:-1] == ["in"]  # in a half ton
-        if _says_or_is(words, reading) or (free and not _FREIGHT.isdisjoint(before)):
-            mask |= span(reading.start, reading.end)
-        if words[reading.end - 1] in _METAL or after[:1] == ["worth"] or (after[:1] != [] and after[0] in _METAL):
-            mask |= span(reading.start, reading.end)
-        if lying or run or hauled or after[:1] == ["rule"] or (priced and _other_price(words, reading)):
+        other = priced and _other_price(words, reading)
+        if lying or other or _says_or_is(words, reading) or _of_stuff(words, reading):
             mask |= span(reading.start, reading.end)
     return mask
 
 
+def _of_stuff(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is of what is bought or hauled: 60 feet of it (to be nailed), in a half ton, 20 ounce copper, freight is 200."""
+    before, after = words[max(0, reading.start - 3) : reading.start], words[reading.end : reading.end + 2]
+    if isinstance(reading.value, Weight) and before[-2:-1] == ["in"]:
+        return True
+    if isinstance(reading.value, Length) and reading.value.unit in ("ft", "m") and after in (["of", "it"], ["of", "them"]):
+        return not _NAILS.isdisjoint(words)
+    if words[reading.end - 1] in _METAL or not (_METAL | {"worth", "rule"}).isdisjoint(after[:1]):
+        return True
+    return not _FREIGHT.isdisjoint(before) and _COSTS.isdisjoint(words)
+
+
 def _says_or_is(words: Sequence[str], reading: Reading) -> bool:
-    """Whether it is what somebody reckons, or how old he is: the apprentice reckons | 4 foot, the guy at the desk is about | 20."""
+    """Whether it is what somebody reckons, or how old he is: the apprentice reckons | 4 foot, the guy at the desk is | 20."""
     before = words[max(0, reading.start - _BEHIND) : reading.start]
     stop = max((at + 1 for at, word in enumerate(before) if word in ENDS), default=0)
     before = [word for word in before[stop:] if word != "about"]
@@ -145,26 +153,27 @@ def _each(chart: Chart, start: int, end: int) -> Iterator[Reading]:
 
 
 def _set_aside(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
-    before = words[max(place[0], reading.start - _LED) : reading.start]
-    if _is_label(words, place, reading):
+    before, clause = words[max(place[0], reading.start - _LED) : reading.start], words[place[0] : place[1]]
+    if _is_label(words, place, reading) or _told_to_ignore(before) or _dismissed(words, reading):
         return True
-    if _told_to_ignore(before) or _dismissed(words, reading):
+    if _most(clause, before) or _elsewhere(words, clause, before, reading):
         return True
-    clause = words[place[0] : place[1]]
+    return _hour(words, place, clause, reading) or _tall(clause, before, reading) or _said(words, place, before, reading)
+
+
+def _elsewhere(words: Sequence[str], clause: Sequence[str], before: Sequence[str], reading: Reading) -> bool:
+    """Whether it is next door's, or what the shop had: the dormer next door is a | 10/12, they had | 40 on the shelf."""
     if "next" in clause and ("next", "door") in pairwise(clause) and not _IS.isdisjoint(before):
         return True
-    if any(tuple(before[-len(so) :]) == so for so in _LIMIT) or _allowed(clause, before):
-        return True
-    stocked = "had" in before and words[reading.end : reading.end + 3] in (["on", "the", "shelf"], ["on", "the", "rack"])
-    if stocked or ("had" in before and words[reading.end : reading.end + 2] == ["in", "stock"]):
-        return True
-    rated = before[-2:-1] == ["rated"] and before[-1] in ("for", "to", "at")
-    return rated or _hour(words, place, clause, reading) or _tall(clause, before, reading) or _said(words, place, before, reading)
+    after = words[reading.end : reading.end + 3]
+    return "had" in before and (after in (["on", "the", "shelf"], ["on", "the", "rack"]) or after[:2] == ["in", "stock"])
 
 
-def _allowed(clause: Sequence[str], before: Sequence[str]) -> bool:
-    """Whether it is up to where something is allowed: no permit needed under | 6 foot."""
-    return not _PERMITS.isdisjoint(clause) and before[-1:] != [] and before[-1] in ("under", "over", "below", "above", "past", "to")
+def _most(clause: Sequence[str], before: Sequence[str]) -> bool:
+    """Whether it is the most of something: rated for | 250, the limit is | 900 kilos, no permit needed under | 6 foot."""
+    if any(tuple(before[-len(so) :]) == so for so in _LIMIT):
+        return True
+    return not _PERMITS.isdisjoint(clause) and not _BOUNDS.isdisjoint(before[-1:])
 
 
 def _is_label(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
