@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from functools import reduce
+from itertools import pairwise
 from operator import or_
 from typing import Any
 
@@ -21,7 +22,7 @@ from intents.question import Heard, Question, Reading
 from intents.reading import Dims
 from intents.searching import manner_of
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
-from intents.second_sums import AGREED_AND_SURE
+from intents.second_sums import AGREED, AGREED_AND_SURE
 from intents.told_twice import other_way_round
 from solvers.quantities import Percent, Quantity, Ratio, Temperature, TemperatureChange
 from solvers.slots import Layer, Parameter
@@ -46,6 +47,11 @@ CONVERSION = "conversion"
 _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the tape
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
+LIKELIEST = 0.25  # the share from which on a sum is answered that is sure both by what was learned and by the rules
+CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover".split())
+HARDLY_FITS = 1.0  # score below which a rule hardly fits
+CENTS = 3  # letters of what may be cents: .25
+FAR_LESS = 3  # times as likely as any other topic such a sum then is
 MAYBE = 0.4  # the share from which on a sum is asked about
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
 _CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorner cattycorner kittycorner".split())
@@ -145,21 +151,12 @@ def _other_topic(
     chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
 ) -> None:  # fmt: skip
     """A rule fits, but sentences like this one are about something else."""
+    if second is not None and _is_left_of_one(chart, top, second):
+        second.question.score, reading.questions = top.score, [second.question]
+        return
     hardly = other >= MOSTLY and mine < HARDLY  # then the rule's reading is never given as it is
     if second is not None and second.question.topic == second_sums.TOPIC and second.sure < SUMMED:
-        if hardly and second.sure >= SETTLED:
-            second.question.lacking, second.question.score = 1, top.score
-            reading.questions = [second.question]
-        elif hardly:
-            top.lacking = 1
-        elif (
-            mine < NO_QUESTION <= other and second.sure >= SETTLED and top.score < ALL_BUT_WHOLLY
-            and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
-            and not any(isinstance(heard.value, _NO_PART) for heard in top.givens.values())
-        ):  # a cut list, or what is left of one board; a size by another is in no sum  # fmt: skip
-            top.lacking = second.question.lacking = 1
-            second.question.score = top.score
-            reading.questions = [top, second.question]
+        _unsure_sum(chart, reading, top, second, mine, other)
         return
     if second is None or not second.question.whole:
         asks = next((q for q in reading.questions if second is not None and q.topic == second.question.topic), None)
@@ -179,9 +176,45 @@ def _other_topic(
         reading.questions = [second.question]
     elif other >= CERTAIN or (mine < DOUBTED and _told(top) < (WHOLLY if other >= NO_QUESTION else PLAINLY)):
         second.question.score, second.question.rival = top.score, True
+        top.lacking = top.lacking or int(mine < HARDLY and top.score < HARDLY_FITS)
         reading.questions = [top, second.question]
+    elif second.question.topic == second_sums.TOPIC and second.sure == AGREED and _may_be_a_sum(chart, top, mine, other):
+        _ask_which(reading, top, second.question)
     else:
         _doubt(reading, top, mine, other)
+
+
+def _unsure_sum(chart: Chart, reading: Reading, top: Question, second: Second, mine: float, other: float) -> None:
+    """A sum that is not sure enough to be answered: asked about, alone or beside the rule's reading."""
+    if other >= MOSTLY and mine < HARDLY and second.sure >= SETTLED:
+        second.question.lacking, second.question.score = 1, top.score
+        reading.questions = [second.question]
+    elif other >= MOSTLY and mine < HARDLY:
+        top.lacking = 1
+    elif second.sure >= SETTLED and _may_be_a_sum(chart, top, mine, other):
+        _ask_which(reading, top, second.question)
+
+
+def _is_left_of_one(chart: Chart, top: Question, second: Second) -> bool:
+    """Whether what is left of a board is asked, and not how many of them the pieces take."""
+    if top.topic != CUT_LIST or second.question.topic != second_sums.TOPIC or second.sure < AGREED:
+        return False
+    return not _REMAINS.isdisjoint(chart.words) and ("how", "many") not in pairwise(chart.words)
+
+
+def _may_be_a_sum(chart: Chart, top: Question, mine: float, other: float) -> bool:
+    """Whether a cut list may be what is left of one board; a size by another is in no sum."""
+    return (
+        mine < NO_QUESTION <= other and top.score < ALL_BUT_WHOLLY
+        and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
+        and not any(isinstance(heard.value, _NO_PART) for heard in top.givens.values())
+    )  # fmt: skip
+
+
+def _ask_which(reading: Reading, top: Question, other: Question) -> None:
+    top.lacking = other.lacking = 1
+    other.score = top.score
+    reading.questions = [top, other]
 
 
 def _told(top: Question) -> float:
@@ -191,7 +224,8 @@ def _told(top: Question) -> float:
 
 def _doubt(reading: Reading, top: Question, mine: float, other: float) -> None:
     """Ask whether the rule's topic is meant where sentences like this one are hardly ever about it, nor read whole otherwise."""
-    if other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and _told(top) < PLAINLY)):
+    hardly = mine < HARDLY and top.score < HARDLY_FITS
+    if hardly or (other >= MOSTLY and (mine < HARDLY or (mine < DOUBTED and _told(top) < PLAINLY))):
         for question in reading.questions:
             question.lacking = question.lacking or 1
 
@@ -213,9 +247,13 @@ def _read_again(
     unnamed = top is None and said < SAID
     turned = question.topic == CONVERSION and "value" in question.givens  # into what, the words tell, or nothing does
     if question.topic == second_sums.TOPIC:
-        if likely < (CERTAIN if said < SAID else MAYBE) or second.sure < SETTLED:
+        others = max((share for topic, share in shares.items() if topic not in (question.topic, OUTSIDE)), default=0.0)
+        least = LIKELIEST if second.sure >= AGREED_AND_SURE and FAR_LESS * others <= likely else MAYBE
+        if likely < (CERTAIN if said < SAID else least) or second.sure < SETTLED:
             return
-        question.lacking = int(second.sure < SUMMED or (likely < MOSTLY and second.sure < AGREED_AND_SURE) or not said)
+        priced = any(len(word) > CENTS and word[-CENTS] == "." for word in chart.words)  # 64 clips at 7.25 each
+        open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or priced)
+        question.lacking = int(second.sure < SUMMED or open_ or not said)
     elif unnamed and (likely < ALL_BUT_CERTAIN or turned):
         return
     elif question.whole:

@@ -23,6 +23,8 @@ from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import may_be_superseded, of_others, superseded
+from intents.told_aside import CUES as ASIDE
+from intents.told_aside import USELESS, of_no_use, told_aside
 from solvers.quantities import Angle, Length, Money, Percent, Quantity, Temperature, Weight
 from solvers.sums import Sum
 
@@ -38,10 +40,11 @@ _GOODS = _HELPERS | frozenset(
 )
 _OLD = frozenset("old existing previous original".split())
 _WAS = frozenset(
-    "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost".split()
+    "was were had used paid only got bought went did tried ended we'd i'd they'd showed came stood ran took cost ordered".split()
 )
-_PAST = frozenset("week month year time job house load box order night fellow lot crew bloke guy owner builder man"
-    " pad slab deck frame fence porch barn pergola gate".split()
+_PAST = frozenset(
+    "contractor roofer carpenter week month year time job house load box order night fellow lot crew bloke guy owner builder"
+    " man pad slab deck frame fence porch barn pergola gate".split()
 )
 _IS = frozenset(("is", "are"))
 _IT_IS = frozenset((verb, this) for this in ("that", "it", "those") for verb in _IS)
@@ -60,6 +63,7 @@ _SUMS_UP = frozenset("come comes coming".split())
 _PACKS = frozenset("box boxes bag bags bundle bundles tub tubs pack packs".split())
 _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
+_SOLD_BY = frozenset("kilo kg pound lb box tube stick sheet bag roll bundle length board pack tin".split())
 _POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet bank kitty".split()), frozenset("owe owes owed owing".split()), 5
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
@@ -68,7 +72,8 @@ _COSTS = frozenset(
 )
 # Of each pair one will do: a question that was given both has one too many.
 _EITHER = {
-    "sloped length": ("run", "rise"), "arc": ("rise", "radius"), "cost": ("area", "count"),
+    "sloped length": ("run", "rise"), "cladding boards": ("exposure", "courses"),
+    "arc": ("rise", "radius"), "cost": ("area", "count"),
     "course layout": ("exposure", "count"),
     "weight": ("area", "count"), "equal spacing": ("count", "gap"), "vent area": ("area", "length"),
 }  # fmt: skip
@@ -79,7 +84,7 @@ _SIZED = frozenset(
 )
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SOMEBODY | OTHERS | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SOMEBODY | OTHERS | ASIDE | USELESS | _SOLD_BY | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -96,7 +101,8 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
         for reading in quantities(chart, start, end)
         if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
-    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | (of_others(chart) if taken is None else 0))
+    besides = of_others(chart) | told_aside(chart) | of_no_use(chart) if taken is None else 0
+    mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | besides)
     return without(chart, mask) if mask else None
 
 
@@ -137,7 +143,8 @@ def without(chart: Chart, mask: int) -> Chart:
     rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
     hits = [hit for hit in chart.hits if not (hit.mask & mask and (hit.found or hit.mask & ~mask))]
     weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
-    fresh: dict[str, Any] = {"heard": {}, "sure": {}, "kept": {}, "rows": []}
+    gone = {"gone": chart.kept.get("gone", 0) | mask}
+    fresh: dict[str, Any] = {"heard": {}, "sure": {}, "kept": gone, "rows": []}
     return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, **fresh)
 
 
@@ -150,7 +157,7 @@ def _took(chart: Chart, place: tuple[int, int], reading: Reading, taken: Questio
 
 def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     words, clause = chart.words, chart.words[place[0] : place[1]]
-    if by_the_way.set_aside(words, reading):
+    if by_the_way.set_aside(words, reading) or (_COSTS.isdisjoint(words) and _price_of_one(words, reading)):
         return True
     if clause[0] in ASKING:
         return False
@@ -158,6 +165,13 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
     told = was or of_his_place(words, place, reading) or _somebodys(words, reading)
     return told or by_the_way.by_the_way(words, place, reading, others)
+
+
+def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
+    """Whether a number is what a kilo or a box costs: stainless at | 14 a kilo."""
+    led = words[reading.start - 1 : reading.start] in (["at"], ["for"]) and reading.kind == "number"
+    after = words[reading.end : reading.end + 2]
+    return led and after[:1] in (["a"], ["per"]) and not _SOLD_BY.isdisjoint(after[1:])
 
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:

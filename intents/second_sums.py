@@ -23,6 +23,8 @@ from intents.reading import Reading
 from intents.second_reader import Second
 from intents.sum_bound import bound, drops_count
 from intents.sum_cues import Line
+from intents.sum_idle import idle_tokens, of_the_sum
+from intents.sum_outright import contradicted, in_the_middle, lets_parts_fall, outright
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
 from intents.sum_told import at_centres, told_by_rules
@@ -64,6 +66,7 @@ NOT_BOTH = 0.8  # how sure a sum is at most, that the roles alone do not make
 AGREED = 0.95  # how sure a sum is at the least that the rules of the trade make too
 AGREED_AND_SURE = 0.98  # and that was sure for itself
 LEAST_AGREED = 0.5  # from this share on
+BARELY = 0.03  # the share from which on a sum is answered that the story tells outright, though another is likelier
 LIKELIER = 0.1  # the share from which on the sum of the rules is asked about, and not the likeliest
 ALIKE = 0.6  # the share of what the roles alone make, from which on they make the same
 TWO = Number(Fraction(2), "none")
@@ -73,10 +76,11 @@ Way = tuple[float, tuple[str, ...]]
 
 def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
-    found = lengths_of(chart)
+    every = lengths_of(chart)
+    found = of_the_sum(chart, every)
     if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found):
         return None
-    told = Told(chart, found)
+    told = Told(chart, found, idle_tokens(chart, every, found))
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
     ways = ways_of(chart, found, model, names)
     halved = _halved(chart, phrases, model)
@@ -114,17 +118,20 @@ def _held_against_rules(
     `sure` is how sure it was for itself. Of 1,600 sums that were not learned from, the two came to the same in 920, 20 of them
     wrong; where they did not, the learned one was right in 45 of 150, however sure it was.
     """
-    line = Line(told.chart.words, told.spans, told.sizes, [_may_count(mention) for mention in told.found])
+    line = Line(told.chart.words, told.spans, told.sizes, [_may_count(mention) for mention in told.found], told.idle)
     found = told_by_rules(line)
     inches = worth(told.sizes, told.counts, *found) if found else None
     if found is None or inches is None or inches <= SMALL:
-        return best
+        return (best[0], min(best[1], NOT_BOTH)) if contradicted(line, best[0].roles) else best
     ruled = Candidate(*found, inches)
-    if abs(inches - best[0].inches) < SMALL:
-        return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if sure >= LEAST_AGREED else best[1]
-    if found == at_centres(line):
+    if abs(inches - best[0].inches) < SMALL and not lets_parts_fall(line, found):
+        agreed = sure >= LEAST_AGREED or outright(line, found)
+        return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if agreed else best[1]
+    if found in (at_centres(line), in_the_middle(line)):
         return ruled, AGREED
     share = sum(one for each, one in zip(sums, likely, strict=True) if abs(each.inches - inches) < SMALL)
+    if share >= BARELY and outright(line, found):
+        return ruled, AGREED
     return (ruled if share >= LIKELIER else best[0]), min(best[1], NOT_BOTH)
 
 

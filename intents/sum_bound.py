@@ -7,14 +7,17 @@ either side. What is told in so many words is therefore not left to it.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from intents.chart import Chart, once
 from intents.features import Mention
 from intents.learned import NOTHING
 from intents.sum_counts import ENDS, counted, ends_said
+from intents.sum_cues import is_plural
 from intents.sum_parts import Found, Parts
 from intents.sum_words import STOPS
-from intents.whole_sums import ADDED_TWICE, OF_LAST, TAKEN_TWICE
+from intents.whole_sums import ADDED_TWICE, OF_LAST, OF_NEXT, TAKEN_TWICE
+from solvers.quantities import Length
 from solvers.sums import Sum
 
 # Where these are said, each side may be what is left at it: centred, half each side, same both ends.
@@ -25,6 +28,12 @@ _SHARED = frozenset(
 _COUNTED = frozenset("of between for".split())  # each side | of three boards
 _ALREADY = frozenset("already included counted counting including includes".split())
 MOST_LEADING = 8  # words from one length to the next
+_FACES, _NEAR = frozenset("walls wall groove grooves stile stiles face faces jambs jamb leaf leaves".split()), 3
+_LEDS = frozenset("on at off for from into to in".split())
+_DOUBLED, _ALTOGETHER = (TAKEN_TWICE, ADDED_TWICE), frozenset(("altogether", "total", "overall"))
+_SIDEWAYS = frozenset("wide long high deep thick tall".split())
+_PLACED = frozenset("marks holes notches joists lines screws studs joints bolts".split())  # at a place, and not of a size
+_AT = frozenset(("at", "of", "@"))
 _ASKED = frozenset("what whats what's which how".split())
 
 
@@ -44,10 +53,22 @@ def parts_of(chart: Chart) -> Parts:
 
 def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) -> list[list[str]]:
     """What each quantity may do, of what it could by its kind alone."""
+    names = [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
+    once_only = [_in_all(chart, found, n) for n in range(len(found))]
+    names = [[n for n in mine if not (once and n in _DOUBLED)] for once, mine in zip(once_only, names, strict=True)]
     words = set(chart.words)
     if not words.isdisjoint(_SHARED | _ALREADY):
         return [*names]
-    return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if _twice(chart, found, n) else mine for n, mine in enumerate(names)]
+    twice = (_twice(chart, found, n) or _on_both(chart, found, n) for n in range(len(found)))
+    return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if both else mine for both, mine in zip(twice, names, strict=True)]
+
+
+def _in_all(chart: Chart, found: Sequence[Mention], n: int) -> bool:
+    """Whether a length is told of all of them together: a quarter of shim | altogether, half an inch play overall."""
+    after = chart.words[found[n].end : found[n].end + _NEAR + 2]
+    stop = next((at for at, word in enumerate(after) if word in STOPS or word in ("and", "so", "what", "how")), len(after))
+    only = any(a == "one" and b in ("end", "side") for a, b in pairwise(after[:stop])) or "only" in after[:stop]
+    return only or not _ALTOGETHER.isdisjoint(after[:stop])
 
 
 def _twice(chart: Chart, found: Sequence[Mention], n: int) -> bool:
@@ -59,6 +80,28 @@ def _twice(chart: Chart, found: Sequence[Mention], n: int) -> bool:
     if not past:
         return _led_by_ends(reader, found, n)
     return reader.words[past] not in _COUNTED and _ASKED.isdisjoint(chart.words[end:past])
+
+
+def _counts_at(chart: Chart, found: Sequence[Mention], n: int) -> bool:
+    """Whether a number counts things at a size: nine risers at | seven and a quarter."""
+    if n + 1 >= len(found):
+        return False
+    between, size = chart.words[found[n].end : found[n + 1].start], found[n + 1].reading.value
+    after = [word for word in chart.words[found[n + 1].end : found[n + 1].end + 2] if word not in _SIDEWAYS]
+    things = 0 < len(between) <= _NEAR and any(map(is_plural, between)) and STOPS.isdisjoint(between)
+    if things and after[:1] in (["each"], ["apiece"]):
+        return True  # two side panels | 19 3/4 each
+    exact = isinstance(size, Length) or size.value.denominator > 1  # type: ignore[union-attr]
+    return len(between) == 2 and between[1] in _AT and is_plural(between[0]) and between[0] not in _PLACED and exact
+
+
+def _on_both(chart: Chart, found: Sequence[Mention], n: int) -> bool:
+    """Whether a length is told of both of two walls or grooves: 3/4 on both walls, 1/2 into each groove, both 31 1/2."""
+    words, start, end = chart.words, found[n].start, found[n].end
+    if words[start - 1 : start] == ["both"]:
+        return words[end : end + 1] not in (["and"], [","], ["&"])
+    at = next((at for at in range(end, min(end + _NEAR, len(words))) if words[at] in ("both", "each", "either")), None)
+    return at is not None and words[at + 1 : at + 2] != [] and words[at + 1] in _FACES and _LEDS.issuperset(words[end:at])
 
 
 def _led_by_ends(reader: Parts, found: Sequence[Mention], n: int) -> bool:

@@ -14,7 +14,11 @@ from intents.whole_sums import DIVIDES, NOTHING, OF_LAST, OF_NEXT
 STOPS = frozenset((",", ".", ";", ":", "?"))
 JOINTS = frozenset("and then plus less minus with but".split())
 QUESTIONS = frozenset("what whats how where wheres".split())
-ENDS = frozenset("end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts".split())
+ORDERS = frozenset("figure give tell work find calculate need want".split())
+ENDS = frozenset(
+    "end ends side sides edge edges way face faces leg legs jamb jambs round stile stiles post posts wall walls groove grooves"
+    " leaf leaves pier piers".split()
+)
 ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
     ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"),
@@ -24,6 +28,7 @@ NO_THINGS = frozenset(
     "inches plus less minus this across takes gives makes wants needs gets eats swallows sits stands runs goes adds comes covers"
     " laps hangs starts ends measures reads overhangs wastes times drops".split()
 )
+_SIDES = frozenset("sides jambs ears cheeks ends both".split())  # 23/32 each
 LABELS = frozenset(
     "sheet window number unit house page stall room elevation plan detail drawing opening door question dormer lift day lot wall"
     " bay shed block building".split()
@@ -48,10 +53,11 @@ class Line:
     """The words of a sentence by what they stand beside."""
 
     def __init__(
-        self, words: Sequence[str], spans: Sequence[tuple[int, int]], sizes: Sequence[float], may: Sequence[bool]
-    ) -> None:
+        self, words: Sequence[str], spans: Sequence[tuple[int, int]], sizes: Sequence[float], may: Sequence[bool],
+        idle: frozenset[int] = frozenset(),
+    ) -> None:  # fmt: skip
         self.words, self.spans, self.sizes, self.may = list(words), spans, sizes, may
-        self.inside = {at for start, end in spans for at in range(start, end)}
+        self.inside = {at for start, end in spans for at in range(start, end)} | idle
         self.out = [word for at, word in enumerate(words) if at not in self.inside and not self._from_like(at)]
         self.said = frozenset(self.out)
 
@@ -110,14 +116,25 @@ class Line:
     @cached_property
     def asked(self) -> list[str]:
         """The words that ask: from the last what, how or where on, else what is said after the last quantity."""
-        words, last = self.words, self.spans[-1][1]
-        asks = [at for at, word in enumerate(words) if word in QUESTIONS and at not in self.inside]
+        last = self.spans[-1][1]
+        marked = max((at for at, word in enumerate(self.words) if word == "?"), default=0)
+        words = self.words[: marked + 1] if marked > self.spans[0][1] else self.words
+        if marked > self.spans[0][1] and last > marked:  # headroom left? the client is six foot four
+            last = max(end for _, end in self.spans if end <= marked)
+        asks = [at for at, word in enumerate(words) if word in QUESTIONS and at not in self.inside and not _is_worth(words, at)]
+        if asks and words[asks[-1] - 1 : asks[-1]] == ["is"] and (words[asks[-1] + 1 :] or [","])[0] in STOPS:
+            start = max((at + 1 for at in range(asks[-1]) if words[at] in STOPS or at in self.inside), default=0)
+            return words[start : asks[-1]]  # distance between notches is what
         after = [at for at in asks if at >= last]
         if after:
             return words[after[0] :]
         if asks:
             end = next((at for at in range(asks[-1], len(words)) if words[at] in STOPS or at in self.inside), len(words))
             return words[asks[-1] : end]
+        if words[:1] and words[0] in ORDERS:
+            stop = next((at for at, word in enumerate(words) if word in STOPS), 0)
+            if stop and not self.inside & {*range(stop)}:
+                return words[:stop]  # figure me the window leg.
         rest = words[last:]
         stop = next((at for at, word in enumerate(rest) if word in STOPS), 0)
         tail = rest[stop:] if not STOPS.issuperset(rest[stop:]) else rest
@@ -139,14 +156,21 @@ class Line:
         words, spans = self.words, list(enumerate(self.spans))
         for at in range(len(words)):
             size = self._both_at(at)
-            before = [n for n, (_, end) in spans if end <= at and STOPS.isdisjoint(words[end:at])]
+            alone = size and words[at - 1 : at] == [","] and words[at + size : at + size + 1] in ([","], ["."])
+            before = [n for n, (_, end) in spans if end <= at and STOPS.isdisjoint(words[end : at - bool(alone)])]
             after = [n for n, (start, _) in spans if start >= at + size and STOPS.isdisjoint(words[at:start])]
             if size and (before or after):
                 found.add(self._nearer(at, size, before[-1:], after[:1]))
             elif words[at : at + 3] == ["both", "of", "them"]:
                 found.update([n for n, (_, end) in spans if end <= at][-1:])
         found.update(n for n, (start, _) in spans if words[start - 1 : start] == ["both"])
+        found.update(n for n, _ in spans if "each" in self.right[n][:2] and not _SIDES.isdisjoint(self._told_before(n)))
         return found
+
+    def _told_before(self, n: int) -> list[str]:
+        """The words of a quantity's clause, and of the one before, that stand before it."""
+        start = self.spans[n - 1][1] if n else 0
+        return self.words[start : self.spans[n][0]]
 
     def _nearer(self, at: int, size: int, before: list[int], after: list[int]) -> int:
         if not (before and after):
@@ -217,8 +241,12 @@ class Line:
         after = self.right[n + 1][:1]
         things = any(map(is_plural, words[:SHORT])) or (bool(words) and words[0] in NOUNS)
         each = things and ("each" in words or (bool(after) and after[0] in ("each", "apiece")))
+        if not words and self.words[self.spans[n + 1][1] - 1] == "footers":
+            return OF_NEXT  # three | twelve footers
         if not STOPS.isdisjoint(words):
             return OF_NEXT if each and len(words) <= SHORT * 2 else ""
+        if words[-1:] == ["both"] and any(map(is_plural, words[:SHORT])):
+            return OF_NEXT  # two | lengths of gutter both 40 11/16
         if words == ["times"] or (words and words[-1] in AT and len(words) <= (SHORT * 2 if things else SHORT)):
             return OF_NEXT
         named = words[-1:] if words else after
@@ -234,6 +262,8 @@ class Line:
         left = self.left[n][-SHORT:]
         size = self.sizes[n]
         again = any(size in (other, float(int(other))) for other in self.sizes[:n])
+        if again and left[-1:] == ["so"]:
+            return True  # three thirty-seconds all round so | 3/32 each end
         off = left == ["off", "the"] and size in self.sizes[:n]
         return off or (again and bool(left) and ECHOES.issuperset(left))
 
@@ -241,6 +271,13 @@ class Line:
         """Whether a number stands before things that it may count."""
         first = self.right[n][:1]
         return self.may[n] and bool(first) and (is_plural(first[0]) or first[0] in NOUNS)
+
+
+def _is_worth(words: Sequence[str], at: int) -> bool:
+    """Whether a what asks nothing: for what it's worth, what a carry on."""
+    if words[at : at + 2] == ["what", "a"] and words[at + 2 : at + 3] != []:
+        return at > 0 and words[at - 1] in ("and", ",", ".")
+    return words[at - 1 : at] == ["for"] and words[at + 1 : at + 2] in (["it"], ["its"], ["it's"])
 
 
 def is_plural(word: str) -> bool:

@@ -32,6 +32,7 @@ _SUBTRACTED = (
     "subtract it|subtract them|subtract that|take it off|take that off|take one from other|the difference|deduct it|deduct that"
 )
 _LOOSE = {("overall",), ("all", "in"), ("whole", "thing"), ("whole", "lot"), ("the", "total")}  # said of other things too
+_QUESTIONS = frozenset("what whats how length height width".split())
 NEAR = 7  # words from the last length to one of those
 _SUMMED: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _phrases, _operation in ((_ADDED, PLUS), (_SUBTRACTED, MINUS)):
@@ -121,6 +122,8 @@ def summed_up(reader: Parts) -> Reading | None:
     whole = [found for _, found in said if isinstance(found.part, Number) and found.part.value.denominator == 1]
     if whole and (not metric or any(thing(reader, found.end) for found in whole)):
         return None  # a count of something
+    if size in _LOOSE and said[-1][1].end == at and not _QUESTIONS.isdisjoint(words[at:]):
+        return None  # half an inch all in. What's the rail
     if said[-1][1].end + (NEAR if size in _LOOSE else APART) < at:
         return None
     parts = [(both_ends(reader, found) if operation == PLUS else found).part for _, found in said]

@@ -216,7 +216,9 @@ def _left_of(reader: Parts, steps: list[_Step]) -> Part | None:
         cuts = sum(_count(step.found.part) for step in cut)
         if told is not None and told.found.part.value != cuts:  # type: ignore[union-attr]
             return None
-        total = Sum(MINUS, total, Sum(TIMES, Number(Fraction(cuts), "none", str(cuts)), kerf.found.part))
+        once = _in_all(words, kerf)
+        lost = kerf.found.part if once else Sum(TIMES, Number(Fraction(cuts), "none", str(cuts)), kerf.found.part)
+        total = Sum(MINUS, total, lost)
     return total
 
 
@@ -281,6 +283,16 @@ def _each_cut(words: list[str], step: _Step) -> bool:
         if words[end] in (",", ".", "?", ""):
             return False
     return False
+
+
+def _in_all(words: list[str], step: _Step) -> bool:
+    """Whether what the saw takes is told of all cuts together: a quarter lost to the blade altogether."""
+    after = words[step.found.end : step.found.end + FAR]
+    stop = next((at for at, word in enumerate(after) if word in (",", ".", "?", ";", "")), len(after))
+    after = after[:stop]
+    return not {"altogether", "total", "overall"}.isdisjoint(after) or any(
+        pair in (("all", "told"), ("in", "all"), ("all", "in")) for pair in pairwise(after)
+    )
 
 
 def _no_kerf(words: list[str]) -> bool:

@@ -51,8 +51,8 @@ class Candidate(NamedTuple):
 class Told:
     """What is seen of a sentence and its quantities: words by place, and sizes in inches."""
 
-    def __init__(self, chart: Chart, found: Sequence[Mention]) -> None:
-        self.chart, self.found = chart, found
+    def __init__(self, chart: Chart, found: Sequence[Mention], idle: frozenset[int] = frozenset()) -> None:
+        self.chart, self.found, self.idle = chart, found, idle  # idle: the tokens of quantities that are none of the sum's
         self.sizes = sizes_of(found)
         self.counts = [float(mention.reading.value.value) for mention in found]  # type: ignore[union-attr]
         self.spans = [(mention.start, mention.end) for mention in found]
@@ -60,7 +60,7 @@ class Told:
     @cached_property
     def content(self) -> list[tuple[int, str]]:
         """The words that say something, with their places."""
-        inside = {at for start, end in self.spans for at in range(start, end)}
+        inside = {at for start, end in self.spans for at in range(start, end)} | self.idle
         words = enumerate(self.chart.words)
         return [(i, w) for i, w in words if w[0].isalpha() and w not in LIGHT and i not in inside]
 
