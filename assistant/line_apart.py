@@ -20,8 +20,8 @@ from assistant.told_round import KEPT, State, put_back, state_of
 from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.matcher import read_as
-from intents.talk import Said, numbers_in
-from solvers.quantities import Length
+from intents.talk import Said, numbers_in, readings_in
+from solvers.quantities import LENGTH, Length
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -53,6 +53,11 @@ _PIECES = re.compile(
 _EXCUSE = re.compile(r"\s*[,;.–—]\s*(?:i|we|he|she|they|my \w+)\b[^,;.?]*\W*$", re.IGNORECASE)
 _SO_AT = re.compile(
     r"[,;.]\s+(?:and |then )?(so (?:how (?:many|much|long|far|high|wide)|what)\b[^,;.]*\b(?:at|with|on|for)\s+[^,;]+?)\W*$",
+    re.IGNORECASE,
+)
+_ON_TAPE = re.compile(
+    r"\b(?:i|we|he|she|they)(?:'ve)? (?:read|reads|get|got|have|had|make|makes|made|measure|measured) [^,;?]*"
+    r"\b(?:on|with|off|by) (?:the|my|his|our) tape\b",
     re.IGNORECASE,
 )
 _BUT = re.compile(r"\b(?:i|we|you) (?:said|told you|gave you|thought|had|put|wrote)\b.*\bbut\b", re.IGNORECASE | re.DOTALL)
@@ -122,6 +127,18 @@ def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
     known = {round(float(line["value"]), 3) for line in shown if isinstance(line.get("value"), int | float)}
     first = values[0].value
     return Said("explain") if round(float(getattr(first, "value", -1)), 3) in known else None
+
+
+def read_off_tape(c: Conversation, text: str) -> Said | None:
+    """What somebody reads on the tape, beside the length just worked: I read 25 foot 8 on the tape."""
+    answer = c.last.record.get("answer") if c.last is not None else None
+    places = places_of(text)
+    if not answer or answer["unit"] not in LENGTH or len(places) != 1 or not _ON_TAPE.search(text):
+        return None
+    words = text[places[0].start : places[0].end]
+    found = _ON_TAPE.search(text)
+    told = found is not None and found.start() < places[0].start < found.end()
+    return Said("compare", {"value": tuple(readings_in(words))}, {"value": words}) if told else None
 
 
 def without_opening(text: str, last: Asked | None) -> str:
