@@ -27,7 +27,7 @@ _SPACINGS = ("stud spacing", "fastener spacing")
 _SIZES = ("height", "length", "width")
 _OTHER_SIZE = re.compile(r"\b(?:high|tall|long|wide|height|length|width|waste|stock|rows?|courses|start|first)\b", re.IGNORECASE)
 _LIGHT = (
-    r"(?:(?:at|on|in|with|and|is|it|be|to|for|of|the|a|an|now|then|please|make|say|if|they|were|are|we|go|use|try|only|just|do|does|got|have|has|had|'ve|sell|sells|stock|carry|come|hm+|yard|supplier|he|she)\b|[\s,.?!'’])*"
+    r"(?:(?:at|on|in|with|and|is|it|be|to|for|of|the|a|an|now|then|please|make|say|if|they|were|are|we|go|use|try|only|just|do|does|got|have|has|had|'ve|sell|sells|stock|carry|come|hm+|yard|supplier|he|she|really|actually)\b|[\s,.?!'’])*"
 )
 _ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)(?!\s*line)", re.IGNORECASE)
 _TO_WEATHER = re.compile(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)

@@ -112,7 +112,8 @@ def _which_first(c: Conversation, record: Record, text: str) -> bool:
     pending = c.pending
     if pending is None or len(pending.ways) < 2 or not pending.question or len(text) > LONGEST:
         return False
-    _, number, found = _what(text.strip(" .!?").replace("’", "'"))
+    line = re.split(r"\s+(?:for|while|because|since)\b", text.strip(" .!?").replace("’", "'"))[0]
+    _, number, found = _what(line)
     if found is None or number is None or not found.groupdict().get("another"):
         return False
     put_asked(record, _SUM, pending.question)

@@ -12,7 +12,7 @@ from assistant.at_the_saw import asks_the_saw
 from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
 from assistant.layer_changes import tells_layer
-from assistant.line_apart import asks_why
+from assistant.line_apart import asks_why, read_off_tape
 from assistant.marks_told import told_mark
 from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
@@ -117,7 +117,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         return None  # what the saw is set to is worked out; how far it swings is kept
     if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
-    return asks_why(c, text, said) or said
+    return asks_why(c, text, said) or said or read_off_tape(c, text)
 
 
 def _changes_rather(last: Asked, said: Said, text: str) -> bool:

@@ -20,8 +20,8 @@ from assistant.told_round import KEPT, State, put_back, state_of
 from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.matcher import read_as
-from intents.talk import Said, numbers_in
-from solvers.quantities import Length
+from intents.talk import Said, numbers_in, readings_in
+from solvers.quantities import LENGTH, Length
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -51,6 +51,15 @@ _PIECES = re.compile(
     re.IGNORECASE,
 )
 _EXCUSE = re.compile(r"\s*[,;.–—]\s*(?:i|we|he|she|they|my \w+)\b[^,;.?]*\W*$", re.IGNORECASE)
+_SO_AT = re.compile(
+    r"[,;.]\s+(?:and |then )?(so (?:how (?:many|much|long|far|high|wide)|what)\b[^,;.]*\b(?:at|with|on|for)\s+[^,;]+?)\W*$",
+    re.IGNORECASE,
+)
+_ON_TAPE = re.compile(
+    r"\b(?:i|we|he|she|they)(?:'ve)? (?:read|reads|get|got|have|had|make|makes|made|measure|measured) [^,;?]*"
+    r"\b(?:on|with|off|by) (?:the|my|his|our) tape\b",
+    re.IGNORECASE,
+)
 _BUT = re.compile(r"\b(?:i|we|you) (?:said|told you|gave you|thought|had|put|wrote)\b.*\bbut\b", re.IGNORECASE | re.DOTALL)
 _ONE = re.compile(r"\b(?:the|that|this|other|next|long|short) ones?\b|\bone (?:side|of|that|day)\b", re.IGNORECASE)
 _DECIDED = re.compile(
@@ -120,10 +129,22 @@ def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
     return Said("explain") if round(float(getattr(first, "value", -1)), 3) in known else None
 
 
+def read_off_tape(c: Conversation, text: str) -> Said | None:
+    """What somebody reads on the tape, beside the length just worked: I read 25 foot 8 on the tape."""
+    answer = c.last.record.get("answer") if c.last is not None else None
+    places = places_of(text)
+    if not answer or answer["unit"] not in LENGTH or len(places) != 1 or not _ON_TAPE.search(text):
+        return None
+    words = text[places[0].start : places[0].end]
+    found = _ON_TAPE.search(text)
+    told = found is not None and found.start() < places[0].start < found.end()
+    return Said("compare", {"value": tuple(readings_in(words))}, {"value": words}) if told else None
+
+
 def without_opening(text: str, last: Asked | None) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
     text = as_decided(_without_excuse(text, last), last)
-    text = as_it_is_now(text, last) if last is not None and len(text) < LONGEST else text
+    text = as_it_is_now(_asked_last(text), last) if last is not None and len(text) < LONGEST else text
     if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):
         return text
     found = next((match for pattern in _OUT if (match := pattern.search(text)) is not None), None)
@@ -145,6 +166,16 @@ def as_it_is_now(text: str, last: Asked) -> str:
     now = int(told[1] > told[0])
     held = any(was is not None and abs(was - told[now]) == told[1 - now] for was in given)
     return f"it's {text[places[now].start : places[now].end]} now" if held else text
+
+
+def _asked_last(text: str) -> str:
+    """Of a line that tells a number and asks with it again, what it asks: he says sixteens, so how many is it at sixteen."""
+    found = _SO_AT.search(text)
+    if found is None or found.start() == 0:
+        return text
+    before, again = ([row.value for row in numbers_in(part)] for part in (text[: found.start()], found[1]))
+    same = {getattr(value, "value", value) for value in before} == {getattr(value, "value", value) for value in again}
+    return found[1] if same and len(again) == 1 else text
 
 
 def _inches(value: object) -> Fraction | None:

@@ -70,7 +70,7 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
         put_back(c, before)
         trial = blank(text, record["via"], c.job, record["file"])
         c.take(trial, less)
-        if _good(c, trial, left):
+        if _good(c, trial, left, before[1]):  # type: ignore[arg-type]
             record.update({name: value for name, value in trial.items() if name not in KEPT})
             if trial["outcome"] == "answered" and c.last is not None:
                 c.last.record = record
@@ -79,14 +79,18 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
     look_between(c, record, text, before)
 
 
-def _good(c: Conversation, trial: Record, left: str) -> bool:
+def _good(c: Conversation, trial: Record, left: str, last: Asked | None) -> bool:
     """Whether the shorter line came to something, and what was left out says nothing of that."""
     if trial["outcome"] == "noted":
         return trial["topic"] in TOLD
     if trial["outcome"] != "answered" or trial["topic"] not in c.topics:
         return False
     told = STUFF if trial["topic"] in STUFF else (trial["topic"],)  # because the boss bought cedar: no vinyl any more
-    return not (_WOOD.search(left) and told is STUFF) and not any(read_as(left, topic, c.parameters).givens for topic in told)
+    if _WOOD.search(left) and told is STUFF:
+        return False
+    known = last.givens if last is not None else {}  # he let us down on the vinyl again: it was vinyl
+    new = (heard for topic in told for heard in read_as(left, topic, c.parameters).givens.items())
+    return all(n in known and getattr(known[n].value, "name", known[n].value) == heard.value for n, heard in new)
 
 
 def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:

@@ -56,6 +56,7 @@ _IN_USE = frozenset(
 )
 _BOUGHT = frozenset("got bought delivery delivered yard arrived came now today stacked truck green installed".split())
 _MOIST, _WET = frozenset("percent pct % moisture mc meter".split()), range(4, 41)
+_REACH = 3
 _BACK, _SAID = 5, 4  # words before a quantity in which such a word stands
 
 
@@ -84,6 +85,9 @@ def _moistures(chart: Chart, question: Question) -> None:
     no_inches(question.givens, "width", WIDEST_BOARD + 1)
     percents = (h for h in question.givens.values() if isinstance(h.value, Percent) and h.end > h.start)
     told = sorted(percents, key=lambda h: h.start)
+    if len(told) == 2 and (turned := _was_and_now(chart, told)) is not None:
+        _in_order(question, *turned)
+        return
     if len(told) == 1 and (question.swaps or question.missing or told[0].value.value < 0):
         _change(chart, question, told[0])
     elif len(told) == 2 and question.swaps and not question.unplaced:
@@ -92,6 +96,21 @@ def _moistures(chart: Chart, question: Question) -> None:
         to = _after(chart, second, _TO)
         if to or forward > 0 >= back or forward >= 0 > back:
             _in_order(question, first, second)
+
+
+def _was_and_now(chart: Chart, told: list[Heard]) -> tuple[Heard, Heard] | None:
+    """What it was and what it is now, in that order: was 9 percent in March, it's 13 percent now."""
+    words = chart.words
+    was: list[Heard] = []
+    now: list[Heard] = []
+    for heard in told:
+        start, end = places_of(chart, heard)
+        before = up_to_stop(words[max(0, start - _REACH) : start][::-1])
+        if "was" in before:
+            was.append(heard)
+        elif "now" in (*before, *words[end : end + 1]):
+            now.append(heard)
+    return (was[0], now[0]) if len(was) == len(now) == 1 else None
 
 
 def bare_moistures(chart: Chart, question: Question, topics: Topics) -> None:

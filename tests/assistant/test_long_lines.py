@@ -29,6 +29,7 @@ ANSWERED = [
     ("8 inch cap, a half per foot, drop?", "5/16 in"),
     ("out from the studs: 11 mm OSB, 38 mm foam, 19 mm battens, 8 mm board, and it's a 90 mm stud wall, build-out?", "76 mm"),
     ("stud out 7/16 OSB, 1 1/2 of foam, 3/4 battens, 1/2 bevel, used to be just an inch, build-out?", "3 3/16 in"),
+    ("white oak, plain sawn, 26 inches, was 9 percent in March, it's 13 percent now, how much has it grown", "3/8 in"),
     ("22 F for a low and 18 F for dew point, frost tonight", "no"),
     ("The electrician's in my way so I can't get by, but what's the diagonal of a frame 9 foot by 12 foot", "180 in"),
 ]  # fmt: skip
@@ -44,6 +45,9 @@ CHANGED = [
     (["sheathing 1/2, strapping 3/4 and siding 5/8, build-out",
       "we've had to go to 1 inch on the strapping since the yard ran out of three quarter"], "2 1/8 in"),
     (["water in a channel 3/4 by 1/2, 20 foot long", "the lad wants it in litres, his bucket's marked that way"], "1.47 L"),
+    (["straps for a 28 foot wall at 24 on centre", "my foreman says sixteens, so how many is it at sixteen"], "22"),
+    (["vent opening, 30 foot wall, 3/4 gap, 55 percent open",
+      "that wall's really thirty two and a half, I forgot the bit behind the chimney"], "160.9 in²"),
     (["what exposure for 9 foot 6 with 7 inches the most",
       "the top's been dropped two inches for the vent strip, so it's 9 foot 4 now, do that"], "7 in"),
     (["screw for 3/4 boards over 3/4 strapping into the stud by an inch and a quarter",
@@ -53,6 +57,7 @@ CHANGED = [
 ]  # fmt: skip
 NO_ANSWER = [
     (["straps at 16 centres along a 34 foot wall", "my mate counted 25"], "noted"),
+    (["diagonal for 16 by 20 foot", "I read 25 foot 8 on the tape, that's near enough isn't it"], "noted"),
     (["lay out 104 inches with an exposure no bigger than 8", "why's that thirteen courses and not twelve"], "noted"),
     (["end gap for 12 foot vinyl, 40 F now, 110 F hottest, -10 F coldest", "it's 60 now, so what's the dew point"], "asks"),
     (["go 12 on centre because of the wind"], "declined"),
