@@ -17,8 +17,10 @@ def _value(said: str) -> float:
     ("said", "value"),
     [
         ("beam 107 1/2 long, notched 15 7/8 in from either end. Distance between notches is what, ignore the bolt at 54", 75.75),
-        ("the alcove's 88 3/4 wide and the shelf wants a quarter off each end, the owner is six foot two, how long's the shelf", 88.25),
-        ("three drawers stacked, 19 1/4, 22 3/4 and 14, with a 1/2 inch gap and another 1/2 inch gap, what's the whole stack", 57),
+        ("the alcove's 88 3/4 wide and the shelf wants a quarter off each end, the owner is six foot two, how long's the shelf",
+         88.25),
+        ("three drawers stacked, 19 1/4, 22 3/4 and 14, with a 1/2 inch gap and another 1/2 inch gap, what's the whole stack",
+         57),
         ("ridge stands 22 ft 5 over the slab, the eave 19 ft 8 5/8; scaffold boards are at 18. How much higher is the ridge than"
          " the eave?", 32.375),
         ("144 inch counter. sink base 27, and a dishwasher I'm told is 24 but that's going elsewhere, drawer packs both 31 1/2."
@@ -51,7 +53,7 @@ def test_what_is_a_part_all_the_same() -> None:
 
 def test_a_box_of_nails_is_no_hold() -> None:
     """Will need to know: no claim that the nails will do."""
-    record = last("half inch siding over one inch strapping over half inch sheathing and a box of two and a half inch nails, will need"
-                  " to know what length is right")  # fmt: skip
+    record = last("half inch siding over one inch strapping over half inch sheathing and a box of two and a half inch nails, will"
+                  " need to know what length is right")  # fmt: skip
     assert record["outcome"] == "asks"
     assert "penetration" in record["ask"].lower()
