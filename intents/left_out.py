@@ -65,6 +65,7 @@ _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
 _SOLD_BY = frozenset("kilo kg pound lb box tube stick sheet bag roll bundle length board pack tin".split())
 _POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet bank kitty".split()), frozenset("owe owes owed owing".split()), 5
+LIKELY = 0.5  # share from which on a cost is asked, though no word says so: what does the cedar come to
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
     "cost costs price prices priced bill pay spend money much worth charge budget afford cheap cheaper cheapest invoice total"
@@ -210,7 +211,7 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         return (taken or beside) and HELD.isdisjoint(words)
     if isinstance(reading.value, Money):
         asked = _COSTS if _SIZED.isdisjoint(words) else _BILLED  # how much does it swell, at four bucks a foot
-        return asked.isdisjoint(words)  # they're $9 each, how many
+        return asked.isdisjoint(words) and chart.likely.get("cost", 0) < LIKELY  # they're $9 each, how many
     nails = isinstance(reading.value, Length) and not FIXED.isdisjoint(clause[:2])
     return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch
 

@@ -124,7 +124,9 @@ def _held_against_rules(
     if found is None or inches is None or inches <= SMALL:
         return (best[0], min(best[1], NOT_BOTH)) if contradicted(line, best[0].roles) else best
     ruled = Candidate(*found, inches)
-    if abs(inches - best[0].inches) < SMALL and not lets_parts_fall(line, found):
+    if lets_parts_fall(line, found):
+        return best[0], best[1] if sure >= CERTAIN else min(best[1], NOT_BOTH)
+    if abs(inches - best[0].inches) < SMALL:
         agreed = sure >= LEAST_AGREED or outright(line, found)
         return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if agreed else best[1]
     if found in (at_centres(line), in_the_middle(line)):

@@ -12,15 +12,16 @@ from itertools import pairwise
 
 from intents.sum_cues import Line
 from intents.sum_told import Told, at_centres, base_of, centred, difference, halved, is_left, said_of
-from intents.whole_sums import ADDED, DIVIDES, LENGTHWAYS
+from intents.whole_sums import ADDED, ADDED_TWICE, DIVIDES, LENGTHWAYS, OF_LAST, OF_NEXT, TAKEN_TWICE
 
 _EACH_CUT = frozenset(
     (("each", "cut"), ("every", "cut"), ("per", "cut"), ("a", "cut"), ("each", "time"), ("every", "time"), ("every", "one"))
 )
-_TO_BE = frozenset((("strong", "of"), ("shy", "a"), ("shy", "of"), ("over", "of"), ("smaller", "from"), ("divide", "by")))
+_SHARES = frozenset((part, "of") for part in ("quarter", "quarters", "third", "thirds", "half"))
+_TO_BE = _SHARES | {("strong", "of"), ("shy", "a"), ("shy", "of"), ("over", "of"), ("smaller", "from"), ("divide", "by")}
 _GROWN = frozenset("thicker wider longer taller bigger raised".split())  # of a thing that stands in what is asked
 _SPACE = frozenset("opening clearance clear headroom gap between space left".split())
-_PARTED = frozenset("equal equally evenly split divide divided share shared parts spaced".split())
+_PARTED = frozenset("equal equally evenly divide divided shared parts spaced".split())
 _MIDDLE = frozenset("middle centre center centred centered".split())
 _BLADE = frozenset("blade kerf saw".split())
 _SHARED = frozenset("divide divided split third thirds quarter times twice double same".split())
@@ -51,8 +52,9 @@ def outright(line: Line, told: Told) -> bool:
 
 
 def lets_parts_fall(line: Line, found: Told) -> bool:
-    """Whether equal parts are spoken of, or each is asked, and the sum makes none."""
-    parted = not line.said.isdisjoint(_PARTED) or not {"each", "apiece"}.isdisjoint(line.asks)
+    """Whether equal parts are spoken of, or what each is, and the sum makes none, nor takes any length more than once."""
+    several = any(role in (OF_NEXT, OF_LAST, ADDED_TWICE, TAKEN_TWICE) for role in found[0])
+    parted = not line.said.isdisjoint(_PARTED) or not (several or {"each", "apiece"}.isdisjoint(line.said))
     return parted and DIVIDES not in found[0] and not found[1]
 
 

@@ -186,5 +186,5 @@ def _frame(line: Line, n: int, base: int) -> int | None:
 
 
 RULES: tuple[Callable[[Line, int, int], int | None], ...] = (
-    _past, _made_to, _on_centre, _rises, _play, _floors, _buried, _through, _upward, _frame,
+    _past, _made_to, _on_centre, _floors, _rises, _play, _buried, _through, _upward, _frame,
 )  # fmt: skip

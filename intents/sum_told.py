@@ -28,6 +28,7 @@ from intents.sum_told_words import (
     DOWN,
     EMPTY,
     EVEN,
+    FLOORS,
     FRAME,
     GAINS,
     GAPS,
@@ -114,7 +115,8 @@ def difference(line: Line) -> Told | None:
     if len(line.spans) != 2 or any(line.counts()) or halves_it(line) or line.twice(0) or line.twice(1):
         return None
     near = max(line.sizes) <= NEAR_BY * min(line.sizes)
-    if near and not line.asks.isdisjoint(GAPS) and {*line.beside(0), *line.beside(1)}.isdisjoint(MORE | LESS | FRAME | PLAY):
+    near = near and not (line.counts_things(0) or line.counts_things(1) or line.asks.isdisjoint(GAPS))
+    if near and (line.beside(0) | line.beside(1)).isdisjoint(MORE | LESS | FRAME | PLAY):
         return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False
     if {"far", "near"} <= line.said and {"from", "both"} & line.said:
         return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False  # to the far jamb, to the near one
@@ -222,6 +224,8 @@ def said_of(line: Line, n: int, before: int) -> int:
     left, right = line.left[n], line.right[n]
     place = right[:1] == ["off"] and not STANDS_ON.isdisjoint(right[1:4])
     first = AFTER.get(right[0], 0) if right and not place else 0
+    if "floor" in line.asks and not line.beside(n).isdisjoint(FLOORS - {"floor", "floors", "ground"}):
+        return 0  # off the floor that was, or that will be
     if not GAINS.isdisjoint(right[:NEAR]):
         return 1  # shaved by 25, which gains us that
     if left[-1:] == ["by"] and left[-2:-1] != [] and left[-2] in COMPARED:

@@ -57,7 +57,7 @@ PIECE = frozenset(
     "door leaf lead pane panel blind board shelf rail girt sheet block cut length piece width slab stool blocking cutting size"
     " filler handrail tread read post leg stud unit build trim make long wide slat".split()
 )
-FLOORS = frozenset("floor floors carpet tile tiles threshold saddle flooring mat screed lino ground rug underlay".split())
+FLOORS = frozenset("floor floors carpet tile tiles threshold saddle flooring mat screed lino vinyl ground rug underlay".split())
 VISIBLE = frozenset(
     "shows show showing covers cover coverage face weather exposed visible net exposure without joined end".split()
 )
@@ -90,7 +90,7 @@ INWARD = frozenset("down back in".split())  # back from the corner
 MOVES = frozenset("come comes came coming bring brought move moved".split())
 SHORTENS = frozenset("shorten shortened reduce reduced cut trim trimmed".split())
 LENGTHENS = frozenset("lengthen lengthened extend extended".split())
-GAPS = frozenset("difference out over short sag taper gap filler extension shim gain gaining shortfall apart".split())
+GAPS = frozenset("difference slack out over short sag taper filler extension shim gain gaining shortfall".split())
 NEAR_BY = 1.6  # times as long, of two lengths whose difference is asked
 STOOD = frozenset("tall high thick thickness deep".split())
 LOWER = frozenset("too under underside beneath below bottom left clear headroom inside between".split())

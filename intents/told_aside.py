@@ -39,9 +39,9 @@ _FAR = 10  # words from a quantity to where it is dismissed
 _HOURS, _HOUR = frozenset("since till until by at before after around".split()), 12
 _DAY = frozenset(
     "power rain rains raining closes close closing shut shuts shutting lunch dinner tea dark tide ferry bus train meeting school"
-    " deadline knocking daylight sunset dusk".split()
+    " deadline open opens knocking daylight sunset dusk".split()
 )
-_GOING = frozenset("off home back leaving leave leaves here coming due gone arrives arriving away".split())
+_GOING = frozenset("off home back leaving leave leaves here coming due gone arrives arriving away started starting began".split())
 _VISITORS = frozenset(
     "inspector control boss client owner customer delivery truck lorry van electrician plumber sparky glazier surveyor".split()
 )
@@ -64,12 +64,17 @@ _COSTS = frozenset("cost costs price total pay bill spend damage".split())
 _METAL = frozenset("ounce ounces oz gauge d penny pennies".split())
 _HEADS = frozenset("guy man girl lad woman kid fella bloke clerk apprentice helper".split())
 _YOUNGEST, _OLDEST, _BEHIND = 14, 95, 7
+_ITS_OWN = frozenset("it they price cost this that these those".split())
+_BUILDINGS = frozenset("house building barn shed garage place".split())
 _NAILS = frozenset("screw screws nail nails fastener fasteners fixing fixings".split())
 _WANTS = (("only", "want"), ("just", "want"), ("only", "need"), ("just", "need"), ("only", "care"), ("only", "after"))
-USELESS = frozenset("slope rake it them rule ton tonne was were worth".split()) | _METAL | _FREIGHT | _HEADS | _PERSON
+USELESS = frozenset("slope rake it them rule ton tonne was were worth".split()).union(
+    _METAL, _BUILDINGS, _FREIGHT, _HEADS, _PERSON
+)
 CUES = (
     _IGNORE | _DISMISSING | _DAY | _PERSON | _GOING | _VISITORS
-    | frozenset("never counting count alone rated number no below above but next had limit max maximum".split()) | _PERMITS
+    | frozenset("never counting count alone rated number no below above but next had".split())
+    | frozenset("limit max maximum i'm im he's she's".split()) | _PERMITS
 )  # fmt: skip
 
 
@@ -115,6 +120,8 @@ def _of_stuff(words: Sequence[str], reading: Reading) -> bool:
         return not _NAILS.isdisjoint(words)
     if words[reading.end - 1] in _METAL or not (_METAL | {"worth", "rule"}).isdisjoint(after[:1]):
         return True
+    if before[-1:] == ["is"] and not _BUILDINGS.isdisjoint(before) and after[:1] in (["wide"], ["long"], ["deep"], ["across"]):
+        return True
     return not _FREIGHT.isdisjoint(before) and _COSTS.isdisjoint(words)
 
 
@@ -134,9 +141,10 @@ def _says_or_is(words: Sequence[str], reading: Reading) -> bool:
 
 def _other_price(words: Sequence[str], reading: Reading) -> bool:
     """Whether it is what something else was: spruce was | 1.40, what's the cedar come to."""
-    after, before = words[reading.end : reading.end + 1], words[max(0, reading.start - 3) : reading.start]
+    after, before = words[reading.end : reading.end + 1], words[max(0, reading.start - _BEHIND) : reading.start]
     stop = not after or after[0] in ENDS
-    return stop and before[-1:] in (["was"], ["were"]) and (len(before) < 3 or before[0] in ENDS | {"the", "and"})
+    start = max((at + 1 for at, word in enumerate(before) if word in ENDS), default=0)
+    return stop and before[-1:] in (["was"], ["were"]) and _ITS_OWN.isdisjoint(before[start:]) and start > 0
 
 
 def _each(chart: Chart, start: int, end: int) -> Iterator[Reading]:
@@ -228,12 +236,12 @@ def _tall(clause: Sequence[str], before: Sequence[str], reading: Reading) -> boo
     who = [word for word in before[-2:] if word not in ("is", "was")][-1:]  # "the client's six foot four" has no 's here
     if not isinstance(value, Length) or value.unit not in ("ft", "in") or not who:
         return False
-    return who[0] in _PERSON | {"he", "she", "he's", "she's"} and _SHORTEST < value.to("in").value < _TALLEST
+    return who[0] in _PERSON | {"he", "she", "he's", "she's", "i'm", "im"} and _SHORTEST < value.to("in").value < _TALLEST
 
 
 def _said(words: Sequence[str], place: tuple[int, int], before: Sequence[str], reading: Reading) -> bool:
     """Whether it is what somebody says, against which something else is told: keeps saying | eight foot, but …"""
     if _SAYS.isdisjoint(before[-2:]) or _PERSON.isdisjoint(words[place[0] : reading.start]):
         return False
-    after = [word for word in words[reading.end : reading.end + 2] if word != ","]
+    after = [word for word in words[reading.end : reading.end + 4] if word not in (",", "is", "plenty", "enough")]
     return after[:1] == ["but"]
