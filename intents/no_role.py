@@ -18,8 +18,8 @@ from intents.left_out import without
 from intents.not_of_it import not_of_it
 from intents.number_words import SMALL
 from intents.phrases import Phrases
-from intents.question import Question
-from intents.second_reader import MOST_MENTIONS, prepared, roles_of, tokens_of
+from intents.question import Heard, Question
+from intents.second_reader import MOST_MENTIONS, places_of, prepared, roles_of, tokens_of
 from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
@@ -142,7 +142,14 @@ def may_hold_more(chart: Chart, question: Question) -> bool:
 def took(chart: Chart, question: Question, less: Chart) -> bool:
     """Whether a question took one of the quantities that a shorter sentence is without."""
     gone = chart.numbers & ~less.numbers
-    return any(tokens_of(chart, heard) & gone and heard.text not in _SOUNDED for heard in question.givens.values())
+    taken = (heard for heard in question.givens.values() if tokens_of(chart, heard) & gone)
+    return any(heard.text not in _SOUNDED or _counts(chart, heard) for heard in taken)
+
+
+def _counts(chart: Chart, heard: Heard) -> bool:
+    """Whether a number stands before what there are so many of: two purlins."""
+    after = chart.words[places_of(chart, heard)[1] :][:1]
+    return bool(after) and after[0].isalpha() and after[0].endswith("s")
 
 
 def left_of(chart: Chart, less: Chart) -> list[str]:
