@@ -117,7 +117,7 @@ def test_a_question_is_read_without_the_clauses_it_has_no_use_for(text: str, top
          "right triangle", "3895 mm"),
         ("My porch goes off at 45 degrees from the house line, so the skirt board turns by that much, what do I cut each at",
          "miter for a corner", "22.5°"),
-        ("How long is the slope on a shed roof running 3.4 m at 18 degrees, we've two purlins up and the neighbour's cat sleeping",
+        ("How long is the slope on a shed roof running 3.4 m at 18 degrees, we've two purlins up and the neighbour's cat there",
          "sloped length", "3575 mm"),
         ("what's a 7 in 12 in degrees, the apprentice has gone home and now he's sulking in the van", "roof angle", "30.3°"),
     ],
