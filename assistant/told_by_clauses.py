@@ -25,19 +25,20 @@ def look_past_clauses(c: Conversation, record: Record, text: str) -> None:
     """Answer a line that came to nothing by those of its clauses that its question is made of."""
     if record["outcome"] not in ("asks", "declined") or outside_of(text) is not None:
         return
-    before = c.pending, c.last
+    before = c.pending, c.last, c.just_kept
     found: list[tuple[Record, Asked]] = []
     for used in shorter(text, c.parameters):
-        if share_of(used.text, used.topic, c.parameters) < LIKELY:
+        questions = [question for question in c.read(used.text).questions if question.score > 0]
+        likely = share_of(used.text, used.topic, c.parameters) >= LIKELY
+        if not likely or not questions or questions[0].topic != used.topic or any(question.claim for question in questions):
             continue
         trial = blank(text, record["via"], c.job, record["file"])
         c.pending = c.last = None
-        c.take(trial, used.text)
-        claimed = any(question.claim for question in c.read(used.text).questions)
-        if trial["outcome"] == "answered" and trial["topic"] == used.topic and c.last is not None and not claimed:
+        c.work(trial, questions)
+        if trial["outcome"] == "answered" and trial["topic"] == used.topic and c.last is not None:
             leave_out(trial, used.left)
             found.append((trial, c.last))
-    c.pending, c.last = before
+    c.pending, c.last, c.just_kept = before
     if len(found) == 1:
         record.update({name: value for name, value in found[0][0].items() if name not in KEPT})
         c.pending, c.last = None, found[0][1]

@@ -22,7 +22,7 @@ _WHO = frozenset("us them those these it".split())
 _COLD_THINGS = frozenset("hands fingers toes i'm im we're face nose".split())  # freezing, and no temperature of the job
 _COUNTED = frozenset(
     "guys men lads fellas fellows helpers hours hour hrs minutes mins days day weeks week years year months month oclock o'clock "
-    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph watt watts w volts"
+    "pm kids dogs coffees mile miles km kilometres kilometers helper helpers beers psi mph watt watts volts"
     " ladders trips flights sons brothers blokes".split()
 )
 _NAMED = frozenset("phase lot plot page detail drawing crew truck item colour color shade".split())  # a number after one names it

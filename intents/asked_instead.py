@@ -19,6 +19,8 @@ _SHEETS = frozenset(
     " tile tiles boarding".split()
 )
 _LINES = frozenset(("rise over a run", "gable height", "fall", "sloped length", "rake length"))
+_PANELS = frozenset("panels boards planks sheets bays".split())
+_COVERS = frozenset("cover covers covering coverage net face show shows showing".split())
 BOARDS = "cladding boards"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
@@ -35,6 +37,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_sheets(words)
     if topic == BOARDS:
         return _asks_high(words)
+    if topic == "balanced panels":
+        return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
 
 
@@ -45,6 +49,14 @@ def area_rather(chart: Chart, reading: Reading) -> None:
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _so_many_panels(chart: Chart, question: Question) -> bool:
+    """Whether what was taken for their cover is how many panels there are: 5 panels all the same width."""
+    cover = question.givens.get("cover")
+    if cover is None or not cover.bare or cover.end <= cover.start or not _COVERS.isdisjoint(chart.words):
+        return False
+    return not _PANELS.isdisjoint(chart.words[places_of(chart, cover)[1] :][:1])
 
 
 def _asks_high(words: Sequence[str]) -> bool:

@@ -121,6 +121,7 @@ _PASSED = (
         "polygon": frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, *_NAMED, *_WOODS, SIDE, TOOL, LEVEL, FACE)),
     }
 )
+_LEGS = 2  # lengths that a level may be one of: 11 inches down over a 2 foot level
 _OWN = frozenset("a my our his the".split())
 _HELD: tuple[list[str], ...] = ([], [","], ["."], ["on"], ["and"], ["held"], ["along"], ["laid"])
 _SAWN, _LED = frozenset("cut ripped made milled planed sawn".split()), 5
@@ -290,7 +291,8 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     if name == WALL and reading.value.to("ft").value < LEAST_STOCK:
         name = ""  # a 3/8 gap behind the wall
     own = name == LEVEL and words[end : end + 1] == ["level"] and words[reading.start - 1] in _OWN
-    if own and words[end + 1 : end + 2] in _HELD:
+    lengths = sum(any(r.kind == "length" for _, r in row) for _, row in chart.starts()) if own else 0
+    if lengths > _LEGS and words[end + 1 : end + 2] in _HELD:
         return TOOL  # with a four foot level, bubble dead centre
     if name == LADDER and (not _BEARS.isdisjoint(before) or not _BEARS.isdisjoint(words[end : end + 1])):
         name = ""  # eave height 4.2 m, ladder on it

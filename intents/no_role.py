@@ -18,8 +18,8 @@ from intents.left_out import without
 from intents.not_of_it import not_of_it
 from intents.number_words import SMALL
 from intents.phrases import Phrases
-from intents.question import Question
-from intents.second_reader import MOST_MENTIONS, prepared, roles_of, tokens_of
+from intents.question import Heard, Question
+from intents.second_reader import MOST_MENTIONS, places_of, prepared, roles_of, tokens_of
 from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
@@ -37,6 +37,8 @@ LIKELY, SETTLED = 0.4, 0.75  # how likely the topic must be, where words alone t
 IDLE = 0.85  # how surely a quantity must be without a role, to be left out though it has a unit
 USED = 0.5  # the most of that of a quantity which stays
 _PART_OF = {("of", "it"), ("of", "that"), ("of", "them"), *(("off", what) for what in ("it", "that", "this", "them", "the"))}
+_SOUNDED = frozenset(("two", "four", "eight", "one"))  # which may be other words, heard for numbers: two turn 38 degrees
+_JOINS = frozenset("and an a - / point".split())
 # With one of these a number may take another's place, be put to it, or multiply it.
 _NUMBERED = frozenset(SMALL) | frozenset("it it's its that make i the".split())
 _TURNS = frozenset("no wait sorry scratch correction plus extra another twice double less minus instead rather".split())
@@ -87,7 +89,34 @@ def shares_of(
         return []
     if any(tuple(chart.words[m.end : m.end + 2]) in _PART_OF for m in sentence.found):
         return []  # 2 feet of it is stone
-    return [(mention, shares[NOTHING]) for mention, shares in zip(sentence.found, likely, strict=True)]
+    told = [(mention, shares[NOTHING]) for mention, shares in zip(sentence.found, likely, strict=True)]
+    return [] if _pointed_at(told) or _runs_on(chart, told) or _in_choice(chart, phrases, topic, told) else told
+
+
+def _runs_on(chart: Chart, told: list[tuple[Mention, float]]) -> bool:
+    """Whether a quantity without a role may be a part of the next or the one before: fifty one and an | ate."""
+    pairs = ((a, b) for (a, one), (b, other) in pairwise(told) if (one >= IDLE) != (other >= IDLE) and a.end <= b.start)
+    return any(_JOINS.issuperset(chart.words[a.end : b.start]) for a, b in pairs)
+
+
+def _pointed_at(told: list[tuple[Mention, float]]) -> bool:
+    """Whether a quantity without a role says another again, and so tells something of it: what's the angle opposite the 27."""
+    sizes = [(_size(mention), share >= IDLE) for mention, share in told]
+    used = {size for size, idle in sizes if not idle}
+    return any(idle and size in used for size, idle in sizes)
+
+
+def _size(mention: Mention) -> object:
+    value = mention.reading.value
+    return value.value if isinstance(value, Quantity) else mention.start
+
+
+def _in_choice(chart: Chart, phrases: Phrases, topic: str, told: list[tuple[Mention, float]]) -> bool:
+    """Whether a quantity without a role is a word of what tells a choice: posts at the two ends."""
+    idle = reduce(or_, (span(mention.start, mention.end) for mention, share in told if share >= IDLE), 0)
+    numbers = phrases.numbers.get(topic, set())
+    fixed = (hit for hit in chart.hits if hit.mask & idle and hit.pattern in numbers)
+    return any(at < 0 for hit in fixed for _, at, _ in hit.captures)
 
 
 def _holds_lengths(chart: Chart, mention: Mention) -> bool:
@@ -113,7 +142,14 @@ def may_hold_more(chart: Chart, question: Question) -> bool:
 def took(chart: Chart, question: Question, less: Chart) -> bool:
     """Whether a question took one of the quantities that a shorter sentence is without."""
     gone = chart.numbers & ~less.numbers
-    return any(tokens_of(chart, heard) & gone for heard in question.givens.values())
+    taken = (heard for heard in question.givens.values() if tokens_of(chart, heard) & gone)
+    return any(heard.text not in _SOUNDED or _counts(chart, heard) for heard in taken)
+
+
+def _counts(chart: Chart, heard: Heard) -> bool:
+    """Whether a number stands before what there are so many of: two purlins."""
+    after = chart.words[places_of(chart, heard)[1] :][:1]
+    return bool(after) and after[0].isalpha() and after[0].endswith("s")
 
 
 def left_of(chart: Chart, less: Chart) -> list[str]:

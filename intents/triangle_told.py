@@ -29,6 +29,7 @@ _LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("lon
 _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
 _OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
 _FEET = frozenset("foot base bottom wall".split())
+_FROM = frozenset(("from", "to", ",", "?"))
 _ALONG = frozenset("roof slope deck sheathing".split())
 _LEAD = frozenset("at to about around it 's comes come".split())
 _HIGH = frozenset("tall high higher".split())
@@ -72,8 +73,11 @@ def run_on_the_flat(chart: Chart, question: Question) -> None:
 def up_the_roof(chart: Chart, question: Question) -> None:
     """How far up the roof it is, is measured along it; how far up the roof goes is how high."""
     words = chart.words
-    if any(words[at : at + 4] == ["how", "far", "up", "the"] and words[at + 4] in _ALONG for at in range(len(words) - 4)):
-        question.topic = SLOPED
+    for at in range(len(words) - 4):
+        if words[at : at + 4] == ["how", "far", "up", "the"] and words[at + 4] in _ALONG:
+            after = words[at + 5 : at + 7]
+            if not after or after == ["is", "it"] or after[0] in _FROM:
+                question.topic = SLOPED
 
 
 def part_asked(chart: Chart, question: Question) -> None:

@@ -115,6 +115,10 @@ def test_a_question_is_read_without_the_clauses_it_has_no_use_for(text: str, top
         ("how far out is the foot of a 16 ft plank with its top 5 ft 2 up", "right triangle", "181 11/16 in"),
         ("guy rope goes from a cleat 3.4 m up the mast to a peg 1.9 m off on the ground, how much rope between the two",
          "right triangle", "3895 mm"),
+        ("My porch goes off at 45 degrees from the house line, so the skirt board turns by that much, what do I cut each at",
+         "miter for a corner", "22.5°"),
+        ("How long is the slope on a shed roof running 3.4 m at 18 degrees, we've two purlins up and the neighbour's cat there",
+         "sloped length", "3575 mm"),
         ("what's a 7 in 12 in degrees, the apprentice has gone home and now he's sulking in the van", "roof angle", "30.3°"),
     ],
 )  # fmt: skip
@@ -122,6 +126,30 @@ def test_words_that_tell_which_size_is_which(text: str, topic: str, answer: str)
     record = said(text)
     assert (record["outcome"], record["topic"]) == ("answered", topic)
     assert record["answer"]["text"].startswith(answer)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The hall wall's 13 ft 9 and she wants 5 panels all the same width, moulding on order from abroad, how wide is each",
+        "the gable's 32 feet across and the pitch is 3 in 12, the rakes finish flush, old ones were rotten for eight feet up, how"
+        " long's each",
+        "stair opening's 10 ft 6 long and floor to floor is 8 ft 10, it's going to have fourteen risers, how long's the stringer"
+        " along the slope",
+    ],
+)
+def test_what_no_word_tells_is_not_answered(text: str) -> None:
+    assert said(text)["outcome"] != "answered"
+
+
+def test_a_level_is_a_tool_only_beside_both_lengths() -> None:
+    told = said("I held a 2 foot level on the roof, level, and measured 11 inches down at the end. pitch?")
+    assert told["answer"]["text"] == "5.5 in 12"
+    told = said(
+        "stood on the plank with a four foot level, bubble dead centre, 48 inches along and 22 inches up to the sheathing, what"
+        " pitch is this roof then"
+    )
+    assert told["answer"]["text"] == "5.5 in 12"
 
 
 def test_what_was_paid_for_something_else_is_no_price() -> None:
