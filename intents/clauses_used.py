@@ -15,6 +15,7 @@ from intents.learned import Learned
 from intents.no_role import IDLE, TOPICS, USED, shares_of
 from intents.phrases import Phrases
 from intents.remarks import ASKING
+from intents.taken_back import TOOK_BACK
 from solvers.slots import Parameter
 
 LEAST_WORDS = 14  # of a line that is looked at
@@ -44,6 +45,8 @@ def clauses_used(
     """The line as each topic that it may be about would have it, the likeliest first."""
     if len(chart.words) < LEAST_WORDS or len(places := list(_clauses(chart))) < MOST:
         return
+    if any(pair in TOOK_BACK for pair in pairwise(chart.words)):
+        return  # what was taken back and still stands is asked about
     likely = sorted((t for t, share in chart.likely.items() if share >= POSSIBLE), key=lambda t: -chart.likely[t])
     for topic in likely[:MOST]:
         used = _without(chart, phrases, topic, topics[topic], model, places) if topic in TOPICS else None

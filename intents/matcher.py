@@ -257,6 +257,8 @@ def _without_remarks(
         return None
     if first is not None and not (told_anew or does_as_well(first, again.questions[0])):
         return None
+    for question in again.questions if first is None else ():
+        question.left = left_of(chart, less, question)
     reading.questions, reading.trace = again.questions, again.trace
     return less
 
@@ -286,7 +288,7 @@ def _without_role(reading: Reading, chart: Chart, phrases: Phrases, topics: Topi
     if topic != max(chart.likely, key=chart.likely.__getitem__) or (first is not None and topic != first.topic):
         return None
     for question in again.questions:
-        question.left = left_of(chart, less)
+        question.left = left_of(chart, less, question)
     reading.questions, reading.trace = again.questions, again.trace
     return less
 

@@ -152,9 +152,9 @@ def _counts(chart: Chart, heard: Heard) -> bool:
     return bool(after) and after[0].isalpha() and after[0].endswith("s")
 
 
-def left_of(chart: Chart, less: Chart) -> list[str]:
-    """What one sentence has and the other not, as it was said."""
-    gone = chart.numbers & ~less.numbers
+def left_of(chart: Chart, less: Chart, question: Question) -> list[str]:
+    """What one sentence has and the other not, as it was said, and no choice of the question took: one to one fifty."""
+    gone = chart.numbers & ~less.numbers & ~reduce(or_, (tokens_of(chart, heard) for heard in question.givens.values()), 0)
     found, at = [], 0
     while gone >> at:
         end = at

@@ -32,7 +32,6 @@ from tests.talking import last
         ("wall 11.5 m long needs panels and matching end cuts, 3 corners are done", "cover"),
         # The panels' own length is not the run.
         ("Soffit's 500 mm deep, the panels cover 300 mm and are 3 m long. How many?", "run"),
-        ("attic thirty by forty foot one to one fifty rule how many square inches of vent", ""),
     ],
 )
 def test_what_is_asked(said: str, asked: str) -> None:
@@ -51,6 +50,7 @@ def test_what_is_asked(said: str, asked: str) -> None:
         (["fixings for 20 battens of 1800 with a fixing each 300"], "count", 140),
         # "is 11.4 m" states the run, and asks nothing of the answer.
         (["The soffit is 11.4 m in length and 450 mm deep. Panels cover 300 mm. How many panels?"], "count", 38),
+        (["attic thirty by forty foot one to one fifty rule how many square inches of vent"], "in2", 1152),
     ],
 )
 def test_what_it_comes_to(lines: list[str], unit: str, value: float) -> None:

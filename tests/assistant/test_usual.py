@@ -81,7 +81,6 @@ def test_it_is_asked_whether_it_was_meant(said: str, asked: str) -> None:
         (("squares for a wall 2.6 by 9, no waste", "feet"), "0.23 squares"),
         (("plumb cut for a pitch of 18", "degrees"), "18°"),
         (("plumb cut for a pitch of 18", "in 12"), "56.3°"),
-        (("edge angle for boards that die into the barge at 5/12, 5/16 boards", "no"), "22.6°"),
     ],
 )
 def test_the_reply_settles_it(lines: tuple[str, ...], answer: str) -> None:
