@@ -96,6 +96,15 @@ def _moistures(chart: Chart, question: Question) -> None:
         to = _after(chart, second, _TO)
         if to or forward > 0 >= back or forward >= 0 > back:
             _in_order(question, first, second)
+    elif len(told) == 2 and question.plain and _goes_against(chart.words, *told):
+        first, second = told
+        question.swaps = [question.givens | {"wet": second, "dry": first}]  # 8 percent, 12 percent, how much narrower
+
+
+def _goes_against(words: list[str], first: Heard, second: Heard) -> bool:
+    """Whether what is asked comes about only the other way round."""
+    wider, narrower = not _WIDENS.isdisjoint(words), not _NARROWS.isdisjoint(words)
+    return wider != narrower and wider != bool(second.value.value > first.value.value)
 
 
 def _was_and_now(chart: Chart, told: list[Heard]) -> tuple[Heard, Heard] | None:

@@ -70,6 +70,7 @@ def one_way_and_other(chart: Chart, question: Question, topics: Mapping[str, tup
         return False
     asked = {name: heard for name, heard in question.givens.items() if name == "asked" and "way" not in heard.text}
     question.givens, question.swaps, question.unplaced, question.missing = asked | {"setting": setting}, [], [], []
+    question.lacking = 0 if len(limits) > 1 else question.lacking  # nothing is open where both sides are told
     limits.sort(key=lambda limit: limit.value.value)
     least, most = limits[0], limits[-1]
     if setting.value.value <= least.value.value:

@@ -13,7 +13,7 @@ from assistant.conversation import Conversation
         ("ten pieces at 9 and 5/8 with an eighth saw cut between each of them, total length", 97.375),
         ("six boards 5 1/2 with 3/16 gaps between, how wide overall", 33.9375),
         ("six boards 5 1/2 with 3/16 gaps between and at both ends, how wide overall", 34.3125),
-        ("three boards at 5 1/2 with two quarter inch gaps between, total width", 17),
+        ("three boards at 5 1/2 with 2 gaps of a quarter inch between, total width", 17),
         ("lap two 8 foot pieces by 5 inches", 187),
         ("two ten footers lapped 8 inches, how long", 232),
         ("three 10 foot pieces lapped 4 inches each joint, total length", 352),

@@ -129,17 +129,18 @@ def test_words_that_tell_which_size_is_which(text: str, topic: str, answer: str)
 
 
 @pytest.mark.parametrize(
-    "text",
+    ("text", "value"),
     [
-        "The hall wall's 13 ft 9 and she wants 5 panels all the same width, moulding on order from abroad, how wide is each",
-        "the gable's 32 feet across and the pitch is 3 in 12, the rakes finish flush, old ones were rotten for eight feet up, how"
-        " long's each",
-        "stair opening's 10 ft 6 long and floor to floor is 8 ft 10, it's going to have fourteen risers, how long's the stringer"
-        " along the slope",
+        ("The hall wall's 13 ft 9 and she wants 5 panels all the same width, moulding on order from abroad, how wide is each",
+         33),
+        ("the gable's 32 feet across and the pitch is 3 in 12, the rakes finish flush, old ones were rotten for eight feet up,"
+         " how long's each", 197.909),
+        ("stair opening's 10 ft 6 long and floor to floor is 8 ft 10, it's going to have fourteen risers, how long's the stringer"
+         " along the slope", 164.657),
     ],
-)
-def test_what_no_word_tells_is_not_answered(text: str) -> None:
-    assert said(text)["outcome"] != "answered"
+)  # fmt: skip
+def test_only_what_is_asked_is_worked_with(text: str, value: float) -> None:
+    assert said(text)["answer"]["value"] == pytest.approx(value, rel=1e-4)
 
 
 def test_a_level_is_a_tool_only_beside_both_lengths() -> None:
