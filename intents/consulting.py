@@ -47,11 +47,9 @@ CONVERSION = "conversion"
 _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the tape
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
-LIKELIEST = 0.25  # the share from which on a sum is answered that is sure both by what was learned and by the rules
 CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover".split())
 HARDLY_FITS = 1.0  # score below which a rule hardly fits
 CENTS = 3  # letters of what may be cents: .25
-FAR_LESS = 3  # times as likely as any other topic such a sum then is
 MAYBE = 0.4  # the share from which on a sum is asked about
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
 _CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorner cattycorner kittycorner".split())
@@ -247,9 +245,7 @@ def _read_again(
     unnamed = top is None and said < SAID
     turned = question.topic == CONVERSION and "value" in question.givens  # into what, the words tell, or nothing does
     if question.topic == second_sums.TOPIC:
-        others = max((share for topic, share in shares.items() if topic not in (question.topic, OUTSIDE)), default=0.0)
-        least = LIKELIEST if second.sure >= AGREED_AND_SURE and FAR_LESS * others <= likely else MAYBE
-        if likely < (CERTAIN if said < SAID else least) or second.sure < SETTLED:
+        if likely < (CERTAIN if said < SAID else MAYBE) or second.sure < SETTLED:
             return
         priced = any(len(word) > CENTS and word[-CENTS] == "." for word in chart.words)  # 64 clips at 7.25 each
         open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or priced)

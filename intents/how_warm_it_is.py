@@ -21,6 +21,7 @@ _OUTDOORS = (
     ("out", "here"), ("out", "there"), ("outside",), ("in", "the", "shade"), ("in", "the", "sun"), ("in", "here"),
     ("out", "today"), ("out", "and"), ("out", ","), ("today",), ("up", "here"),
 )  # fmt: skip
+_FEET = 4  # tokens of a length before its last
 _CONVERTED = frozenset(("conversion", "tape arithmetic"))
 LEAST_SURE = 0.5
 _IT = frozenset("it's it its is was hit hits hitting near nearly about at already only".split())
@@ -43,6 +44,8 @@ def _warmth(chart: Chart) -> int:
         best = max(warm, key=lambda r: (r.end, r.sure), default=None)
         if best is None or any(r.end > best.end and r.kind == "length" for _, r in row):
             continue
+        if any(r.end > at for row in chart.readings[max(0, at - _FEET) : at] for r in row if r.kind == "length"):
+            continue  # 8 ft 3 | below
         said = words[best.end - 1]
         after = words[best.end] if best.end < len(words) else ""
         scaled = said in _SCALES | {_COLD, "zero"} or (said == "below" and after in _STOPS)  # no 10 below the head

@@ -16,7 +16,7 @@ from intents.features import Mention
 from intents.learned import NOTHING, Learned
 from intents.left_out import without
 from intents.not_of_it import not_of_it
-from intents.number_words import SMALL
+from intents.number_words import SMALL, TENS
 from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.second_reader import MOST_MENTIONS, places_of, prepared, roles_of, tokens_of
@@ -40,7 +40,7 @@ _PART_OF = {("of", "it"), ("of", "that"), ("of", "them"), *(("off", what) for wh
 _SOUNDED = frozenset(("two", "four", "eight", "one"))  # which may be other words, heard for numbers: two turn 38 degrees
 _JOINS = frozenset("and an a - / point".split())
 # With one of these a number may take another's place, be put to it, or multiply it.
-_NUMBERED = frozenset(SMALL) | frozenset("it it's its that make i the".split())
+_NUMBERED = frozenset((*SMALL, *TENS)) | frozenset("it it's its that make i the".split())
 _TURNS = frozenset("no wait sorry scratch correction plus extra another twice double less minus instead rather".split())
 
 
@@ -127,10 +127,10 @@ def _holds_lengths(chart: Chart, mention: Mention) -> bool:
 
 def _turns(words: Sequence[str]) -> bool:
     """Whether a number may take another's place, be put to it or multiply it: no overhang does not."""
-    if _TURNS.isdisjoint(words):
+    if _TURNS.isdisjoint(words) and "not" not in words:
         return False
     said = {b for a, b in pairwise(("", *words)) if b in _TURNS - {"no"} and a != "no"}
-    return bool(said) or any(a == "no" and (not b.isalpha() or b in _NUMBERED) for a, b in pairwise(words))
+    return bool(said) or any(a in ("no", "not") and (not b.isalpha() or b in _NUMBERED) for a, b in pairwise(words))
 
 
 def may_hold_more(chart: Chart, question: Question) -> bool:

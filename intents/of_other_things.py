@@ -17,7 +17,7 @@ _WALLS = frozenset("wall gable side elevation dormer porch roof".split())
 _NO_NAMES = frozenset(
     "the a an my our his her their your its it's this that these those each every either per of one other same whole long short"
     " inside outside far near stud block brick in on at for and or to by with from is are was up down out off next back-to-back"
-    " high low both opposite two three four".split()
+    " high low both opposite two three four solid blank bare clear net open straight finished".split()
 )
 _TOGETHER = frozenset("both together total altogether combined than same sum difference each every".split())
 _ALL = frozenset((("in", "all"), ("all", "of"), ("all", "the"), ("all", "walls"), ("all", "four"), ("all", "three")))

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from intents.reading import Reading
+from solvers.quantities import Length
 
 _PEOPLE = frozenset(
     "grandfather grandmother uncle cousin brother neighbour neighbor fella fellow guy man lad grandad granddad grandpa dad father"
@@ -20,6 +21,7 @@ _GOES_BY = (["goes", "by"], ["went", "by"], ["swears", "by"], ["swore", "by"], [
 _NEVER = (["never", "more", "than"], ["never", "over"], ["never", "less", "than"], ["no", "more", "than"])
 _GETS = (["can", "get", "it", "for"], ["can", "get", "them", "for"], ["gets", "it", "for"], ["gets", "them", "for"])
 _TOLD = ("told", "by")
+_SAID = frozenset("said says reckoned swore".split())
 _EACH = frozenset(("each", "apiece"))
 _GOODS = frozenset("lengths boards sticks panels sheets rolls tubes boxes bundles pieces planks battens ones".split())
 _SELLS = frozenset("sell sells sold selling cost costs charge charges charged want wants gone price prices".split())
@@ -36,7 +38,9 @@ def of_somebody(words: Sequence[str], place: tuple[int, int], reading: Reading) 
     if before[-1:] == [_TOLD[0]] and _TOLD[1] in after[:1]:
         return "was" in before[-3:]
     people = not _PEOPLE.isdisjoint(before)
-    if people and {"said", "says", "reckoned", "swore"} & {*before} and any(before[-len(cue) :] == cue for cue in _NEVER):
+    limit = isinstance(reading.value, Length) and reading.value.unit in ("ft", "m")  # 7 1/2 may be the most that shows
+    said = people and limit and not _SAID.isdisjoint(before)
+    if said and any(before[-len(cue) :] == cue for cue in _NEVER):
         return True  # my grandfather said never more than seven feet
     return people and any(before[-len(cue) :] == cue for cue in (*_GOES_BY, *_GETS))
 

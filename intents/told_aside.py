@@ -62,6 +62,7 @@ _PERMITS = frozenset("permit permits permission allowed allows legal regs".split
 _FREIGHT = frozenset("freight delivery shipping haulage carriage".split())
 _COSTS = frozenset("cost costs price total pay bill spend damage".split())
 _METAL = frozenset("ounce ounces oz gauge d penny pennies".split())
+_OUNCES, _SHEET = frozenset("ounce ounces oz".split()), frozenset("copper lead zinc tin".split())  # and no 28 oz tube
 _HEADS = frozenset("guy man girl lad woman kid fella bloke clerk apprentice helper".split())
 _YOUNGEST, _OLDEST, _BEHIND = 14, 95, 7
 _ITS_OWN = frozenset("it they price cost this that these those".split())
@@ -118,7 +119,8 @@ def _of_stuff(words: Sequence[str], reading: Reading) -> bool:
         return True
     if isinstance(reading.value, Length) and reading.value.unit in ("ft", "m") and after in (["of", "it"], ["of", "them"]):
         return not _NAILS.isdisjoint(words)
-    if words[reading.end - 1] in _METAL or not (_METAL | {"worth", "rule"}).isdisjoint(after[:1]):
+    named = words[reading.end - 1] in _METAL and (words[reading.end - 1] not in _OUNCES or not _SHEET.isdisjoint(after))
+    if named or not (_METAL | {"worth", "rule"}).isdisjoint(after[:1]):
         return True
     if before[-1:] == ["is"] and not _BUILDINGS.isdisjoint(before) and after[:1] in (["wide"], ["long"], ["deep"], ["across"]):
         return True

@@ -91,7 +91,8 @@ def put_over(chart: Chart, question: Question) -> None:
 def _no_sticks(chart: Chart, question: Question) -> None:
     """The sticks that straps are cut from tell nothing of how many there are, where it is not told how long they are."""
     stock = question.givens.get("stock")
-    if stock is not None and "height" not in question.givens:
+    wanted = [after for pair, after in zip(pairwise(chart.words), chart.words[2:], strict=False) if pair == ("how", "many")]
+    if stock is not None and "height" not in question.givens and _STICKS.isdisjoint(wanted):
         question.left = [*question.left, question.givens.pop("stock").text]
 
 

@@ -137,6 +137,13 @@ def test_words_that_tell_which_size_is_which(text: str, topic: str, answer: str)
          " how long's each", 197.909),
         ("stair opening's 10 ft 6 long and floor to floor is 8 ft 10, it's going to have fourteen risers, how long's the stringer"
          " along the slope", 164.657),
+        # What stays: the tube's size, the most that shows, a height that is no cold, and where the wall begins to count.
+        ("We're going round 14 windows and it comes to 266 feet of bead. The bead's 3/8 wide and 3/8 deep. How many 28 oz tubes"
+         " should I bring?", 9),
+        ("We're shingling the boathouse with 18 inch shingles and the guy at the yard said never over 7 1/2. From the ledger to"
+         " the underside of the frieze is 10 feet 3 and three quarters. What's my reveal?", 7.27941),
+        ("ok squares for the gable end, it's 28 wide with 8 ft 3 below and an 8/12 peak above", 3.97833),
+        ("canopy stay inclined 35 degrees, sticking out 900 mm horizontally, how much does it climb", 630.187),
     ],
 )  # fmt: skip
 def test_only_what_is_asked_is_worked_with(text: str, value: float) -> None:
