@@ -14,9 +14,9 @@ from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
 from assistant.heard_all import unheard
-from assistant.record import Record, blank
+from assistant.record import KEPT, Record, blank
 from assistant.said_over import places_of
-from assistant.told_round import KEPT, State, put_back, state_of
+from assistant.told_round import State, put_back, state_of
 from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.matcher import read_as

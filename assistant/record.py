@@ -19,6 +19,7 @@ from solvers.slots import Given, Layer, Opening, Piece
 Record = dict[str, Any]
 VERSION = 1
 RECORDED = {"floz": "gal", "perC": "none", "perF": "none"}  # units of ours that the record has no name for
+KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
 
 
 def blank(heard: str, via: str, job: str | None, file: str | None = None) -> Record:

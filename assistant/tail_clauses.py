@@ -14,8 +14,8 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.line_apart import look_between
-from assistant.record import Record, blank
-from assistant.told_round import KEPT, State, put_back, state_of
+from assistant.record import KEPT, Record, blank
+from assistant.told_round import State, put_back, state_of
 from intents.elsewhere import outside_of
 from intents.heat_told import STUFF
 from intents.matcher import read_as

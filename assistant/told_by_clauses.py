@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from assistant.record import Record, blank, leave_out
+from assistant.record import KEPT, Record, blank, leave_out
 from intents.elsewhere import outside_of
 from intents.matcher import share_of, shorter
 
@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 LIKELY = 0.5  # how likely the topic must be of what is left
-KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
 
 
 def look_past_clauses(c: Conversation, record: Record, text: str) -> None:

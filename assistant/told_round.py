@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_lines, leave_out, put_asked
+from assistant.record import KEPT, Record, blank, given_lines, leave_out, put_asked
 from assistant.said_over import Place, places_of
 from assistant.told_by_clauses import look_past_clauses
 from assistant.ways import Way, same_answer, which_way
@@ -24,7 +24,6 @@ if TYPE_CHECKING:
 
 State = tuple[object, ...]
 SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done may be what is asked
-KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
 
 
 def state_of(c: Conversation) -> State:

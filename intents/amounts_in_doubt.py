@@ -8,9 +8,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.consulting import numbers_in
-from intents.left_out import quantities
 from intents.listed_totals import AMOUNTS, PLACES, THEM
 from intents.question import Heard, Question
 from intents.second_reader import places_of

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
@@ -27,6 +27,7 @@ from intents.sums import sums
 from intents.texted import texted
 from intents.tokens import Token, literal, tokenize
 from intents.unit_apart import beside_numbers
+from solvers.quantities import Quantity
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
@@ -241,3 +242,16 @@ def _classes(words: list[str], trie: Trie) -> list[list[tuple[str, int]]]:
 def quantity_word(word: str) -> bool:
     """Whether a token is a number in digits or one of its signs."""
     return literal(word) or not word[0].isalnum()
+
+
+def quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
+    """The longest quantity at each place of a clause."""
+    at = start
+    while at < end:
+        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity) and r.end <= end]
+        if not found:
+            at += 1
+            continue
+        best = max(found, key=lambda r: (r.end, r.kind != "number"))
+        yield best
+        at = best.end

@@ -9,8 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from intents.chart import Chart
-from intents.left_out import quantities
+from intents.chart import Chart, quantities
 from intents.of_other_things import tells_of_next_door
 from intents.placing import fixed_value, heard_as, place_of
 from intents.question import Heard, Question

@@ -6,7 +6,7 @@ Each may be wanted after all ("40 in the shed, how many more do I need"), so non
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import reduce
 from itertools import pairwise
@@ -14,7 +14,7 @@ from operator import or_
 from typing import Any
 
 from intents import by_the_way
-from intents.chart import Chart, span
+from intents.chart import Chart, quantities, span
 from intents.of_other_things import CUES as OTHERS
 from intents.of_other_things import of_his_place, of_other_things, two_named
 from intents.of_somebody import CUES as SOMEBODY
@@ -25,7 +25,7 @@ from intents.remarks import ASKING, ENDS, HELD, clauses, up_to_stop
 from intents.superseded import may_be_superseded, of_others, superseded
 from intents.told_aside import CUES as ASIDE
 from intents.told_aside import USELESS, of_no_use, told_aside
-from solvers.quantities import Angle, Length, Money, Percent, Quantity, Temperature, Weight
+from solvers.quantities import Angle, Length, Money, Percent, Temperature, Weight
 from solvers.sums import Sum
 
 HAVE = frozenset("have has had got i've we've i'd there theres they've yard".split())
@@ -279,16 +279,3 @@ def _asked(words: Sequence[str]) -> set[str]:
             asked.update(words[start:end])
         start = end + 1
     return asked
-
-
-def quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
-    """The longest quantity at each place of a clause."""
-    at = start
-    while at < end:
-        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity) and r.end <= end]
-        if not found:
-            at += 1
-            continue
-        best = max(found, key=lambda r: (r.end, r.kind != "number"))
-        yield best
-        at = best.end

@@ -10,9 +10,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from itertools import takewhile
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.heat_told import heat_told
-from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Claim, Heard, Question
 from intents.reading import Reading

@@ -7,8 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from intents.chart import Chart, span
-from intents.left_out import quantities
+from intents.chart import Chart, quantities, span
 from intents.reading import Reading
 from intents.remarks import ENDS
 from solvers.quantities import Length, Number

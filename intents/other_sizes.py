@@ -8,8 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 from intents import building_long
-from intents.chart import Chart, once, span
-from intents.left_out import quantities
+from intents.chart import Chart, once, quantities, span
 from intents.reading import Dims, Reading
 from intents.remarks import STOPS, up_to_stop
 from solvers.quantities import Angle, Length, Pitch, Quantity, Temperature, Weight

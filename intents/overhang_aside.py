@@ -6,8 +6,7 @@
 from __future__ import annotations
 
 from intents.by_the_way import set_aside
-from intents.chart import Chart
-from intents.left_out import quantities
+from intents.chart import Chart, quantities
 from intents.question import Question
 from intents.second_reader import places_of
 

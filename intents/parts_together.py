@@ -10,8 +10,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 
-from intents.chart import Chart, span
-from intents.left_out import quantities
+from intents.chart import Chart, quantities, span
 from intents.listed_totals import NOUNS
 from intents.placing import heard_as
 from intents.question import Heard, Question

@@ -7,8 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from intents.chart import Chart
-from intents.left_out import quantities
+from intents.chart import Chart, quantities
 from intents.placing import heard_as
 from intents.question import Question
 from intents.reading import Reading

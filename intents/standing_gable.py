@@ -10,9 +10,8 @@ from collections.abc import Mapping
 from itertools import pairwise
 from typing import NamedTuple
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.gable_over import FACES
-from intents.left_out import quantities
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading

@@ -12,8 +12,7 @@ from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
-from intents.chart import Chart
-from intents.left_out import quantities
+from intents.chart import Chart, quantities
 from intents.question import Question
 from intents.reading import Reading
 from intents.remarks import ENDS, clauses

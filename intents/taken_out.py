@@ -8,8 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from intents.chart import Chart
-from intents.left_out import quantities
+from intents.chart import Chart, quantities
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Dims

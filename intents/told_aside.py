@@ -6,14 +6,14 @@ None of them is a part of a sum (`second_sums.py`), and a question that has no p
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from itertools import pairwise
 
-from intents.chart import Chart, once, span
+from intents.chart import Chart, once, quantities, span
 from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.remarks import ENDS, clauses
-from solvers.quantities import Length, Money, Number, Pitch, Quantity, Weight
+from solvers.quantities import Length, Money, Number, Pitch, Weight
 
 _IGNORE = frozenset("ignore ignoring ignored forget forgetting disregard disregarding discount discounting".split())
 _MIND = (("never", "mind"), ("not", "counting"), ("don't", "count"), ("dont", "count"), ("let", "alone"), ("nothing", "to"))
@@ -88,7 +88,7 @@ def told_aside(chart: Chart) -> int:
     mask = 0
     for place in clauses(words):
         if chart.numbers & span(*place):
-            for reading in _each(chart, *place):
+            for reading in quantities(chart, *place):
                 if _set_aside(words, place, reading):
                     mask |= span(reading.start, reading.end)
     return mask
@@ -104,7 +104,7 @@ def of_no_use(chart: Chart) -> int:
         return 0
     slope = any(a in ("along", "up", "down") and c in ("slope", "rake") for a, c in zip(words, words[2:], strict=False))
     priced = any(isinstance(r.value, Money) for row in chart.readings for r in row)
-    for reading in _each(chart, 0, len(words)):
+    for reading in quantities(chart, 0, len(words)):
         lying = isinstance(reading.value, Pitch) and slope
         other = priced and _other_price(words, reading)
         if lying or other or _says_or_is(words, reading) or _of_stuff(words, reading):
@@ -147,19 +147,6 @@ def _other_price(words: Sequence[str], reading: Reading) -> bool:
     stop = not after or after[0] in ENDS
     start = max((at + 1 for at, word in enumerate(before) if word in ENDS), default=0)
     return stop and before[-1:] in (["was"], ["were"]) and _ITS_OWN.isdisjoint(before[start:]) and start > 0
-
-
-def _each(chart: Chart, start: int, end: int) -> Iterator[Reading]:
-    """The longest quantity at each place of a clause."""
-    at = start
-    while at < end:
-        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity) and r.end <= end]
-        if found:
-            best = max(found, key=lambda r: (r.end, r.kind != "number"))
-            yield best
-            at = best.end
-        else:
-            at += 1
 
 
 def _set_aside(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
