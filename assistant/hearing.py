@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
-_ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where)\b", re.IGNORECASE)
+_ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where|(?:number|total|amount) to)\b", re.IGNORECASE)
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _SETS = re.compile(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)

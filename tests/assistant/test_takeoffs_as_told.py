@@ -86,6 +86,7 @@ def test_it_is_answered_as_it_was_told(line: str, topic: str, value: float) -> N
         ("22 squares of shingles in bundles at $40 each", ""),  # a bundle is no square
         ("400 square feet at 55 pounds", ""),  # no siding is so heavy
         ("how many 1x6 cedar boards for 300 sq ft, 12 footers", "exposure"),
+        ("fascia: 4 runs at 28 feet, boards are 16 footers, number to buy", "trim sticks"),
     ],
 )
 def test_what_could_be_otherwise_is_asked(line: str, asked: str) -> None:
