@@ -14,9 +14,9 @@ from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
 from assistant.heard_all import unheard
-from assistant.record import KEPT, Record, blank
+from assistant.record import Record
 from assistant.said_over import places_of
-from assistant.told_round import State, put_back, state_of
+from assistant.told_round import State, take_shorter
 from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.matcher import read_as
@@ -198,20 +198,10 @@ def as_decided(text: str, last: Asked | None) -> str:
 
 def look_between(c: Conversation, record: Record, text: str, before: State) -> None:
     """Answer a line that came to nothing, or to no change, by what it says of the question before."""
-    last = before[1]
+    last: Asked | None = before[1]  # type: ignore[assignment]
     if last is None or record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or text.count(" ") < FEWEST:
         return
-    after = state_of(c)
-    for less, left in _shorter(text, last):  # type: ignore[arg-type]
-        put_back(c, before)
-        trial = blank(text, record["via"], c.job, record["file"])
-        c.take(trial, less)
-        if _good(c, trial, left, last):  # type: ignore[arg-type]
-            record.update({name: value for name, value in trial.items() if name not in KEPT})
-            if c.last is not None:
-                c.last.record = record
-            return
-    put_back(c, after)
+    take_shorter(c, record, text, before, _shorter(text, last), lambda trial, left: _good(c, trial, left, last))
 
 
 def _good(c: Conversation, trial: Record, left: list[str], last: Asked) -> bool:

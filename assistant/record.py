@@ -52,6 +52,11 @@ def put_worked(record: Record, worked: Worked) -> None:
     )
 
 
+def become(record: Record, trial: Record) -> None:
+    """Make the record of a line what a trial of other words for it came to."""
+    record.update({name: value for name, value in trial.items() if name not in KEPT})
+
+
 def leave_out(record: Record, left: Collection[str]) -> None:
     """Say in the record of an answer what was left out of account."""
     if left:

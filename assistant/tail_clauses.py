@@ -14,8 +14,8 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.line_apart import look_between
-from assistant.record import KEPT, Record, blank
-from assistant.told_round import State, put_back, state_of
+from assistant.record import Record
+from assistant.told_round import State, take_shorter
 from intents.elsewhere import outside_of
 from intents.heat_told import STUFF
 from intents.matcher import read_as
@@ -65,18 +65,9 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
     """Take a line that came to nothing without its reasons and remarks, where it is whole without them."""
     if record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or outside_of(text) is not None:
         return
-    after = state_of(c)
-    for less, left in _shorter(text, before[1]):  # type: ignore[arg-type]
-        put_back(c, before)
-        trial = blank(text, record["via"], c.job, record["file"])
-        c.take(trial, less)
-        if _good(c, trial, left, before[1]):  # type: ignore[arg-type]
-            record.update({name: value for name, value in trial.items() if name not in KEPT})
-            if trial["outcome"] == "answered" and c.last is not None:
-                c.last.record = record
-            return
-    put_back(c, after)
-    look_between(c, record, text, before)
+    last: Asked | None = before[1]  # type: ignore[assignment]
+    if not take_shorter(c, record, text, before, _shorter(text, last), lambda trial, left: _good(c, trial, left, last)):
+        look_between(c, record, text, before)
 
 
 def _good(c: Conversation, trial: Record, left: str, last: Asked | None) -> bool:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from assistant.record import KEPT, Record, blank, leave_out
+from assistant.record import Record, become, blank, leave_out
 from intents.elsewhere import outside_of
 from intents.matcher import share_of, shorter
 
@@ -39,6 +39,6 @@ def look_past_clauses(c: Conversation, record: Record, text: str) -> None:
             found.append((trial, c.last))
     c.pending, c.last, c.just_kept = before
     if len(found) == 1:
-        record.update({name: value for name, value in found[0][0].items() if name not in KEPT})
+        become(record, found[0][0])
         c.pending, c.last = None, found[0][1]
         c.last.record = record

@@ -6,11 +6,11 @@ says, that is answered, and what was left out is said. Where it came to another 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Iterable, Sequence
+from typing import TYPE_CHECKING, TypeVar
 
 from assistant.pending import Asked, Pending
-from assistant.record import KEPT, Record, blank, given_lines, leave_out, put_asked
+from assistant.record import KEPT, Record, become, blank, given_lines, leave_out, put_asked
 from assistant.said_over import Place, places_of
 from assistant.told_by_clauses import look_past_clauses
 from assistant.ways import Way, same_answer, which_way
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 State = tuple[object, ...]
+Left = TypeVar("Left")
 SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done may be what is asked
 
 
@@ -34,6 +35,28 @@ def state_of(c: Conversation) -> State:
 def put_back(c: Conversation, state: State) -> None:
     """Make a conversation what it was."""
     c.pending, c.last, c.points, c.just_kept, c.statements = state  # type: ignore[assignment]
+
+
+def take_shorter(
+    c: Conversation, record: Record, text: str, before: State, ways: Iterable[tuple[str, Left]],
+    good: Callable[[Record, Left], bool],
+) -> bool:  # fmt: skip
+    """Whether a line, taken again from a state by each of its shorter ways, was good by one of them; then it is that.
+
+    A way is the words, and what they leave out. Where none is good the conversation is what it was.
+    """
+    after = state_of(c)
+    for less, left in ways:
+        put_back(c, before)
+        trial = blank(text, record["via"], c.job, record["file"])
+        c.take(trial, less)
+        if good(trial, left):
+            become(record, trial)
+            if trial["outcome"] == "answered" and c.last is not None:
+                c.last.record = record
+            return True
+    put_back(c, after)
+    return False
 
 
 def look_past_story(c: Conversation, record: Record, text: str) -> None:
@@ -62,7 +85,7 @@ def look_past_story(c: Conversation, record: Record, text: str) -> None:
 
 def _take(record: Record, trial: Record, left: list[str]) -> None:
     """Make the record that of the question without its story, with what was left out."""
-    record.update({name: value for name, value in trial.items() if name not in KEPT})
+    become(record, trial)
     leave_out(record, left)
 
 
