@@ -30,27 +30,8 @@ _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need th
 _JOINTS = _JOINED | {"-"}
 _PARTED = frozenset(("equal", "even", "parts", "pieces", "bays"))  # after how many
 _OTHER_USES = frozenset(("in", "on", "over", "-", "/", ":"))  # after a number, these start a pitch or a sum
-_AFTER_ONE = frozenset(
-    [
-        "and",
-        "by",
-        "wide",
-        "high",
-        "long",
-        "tall",
-        "deep",
-        "wall",
-        "at",
-        "with",
-        "on",
-        "for",
-        "from",
-        "to",
-        "of",
-        "plus",
-        "minus",
-    ]
-)
+_ONE_WAY = (["one", "way"], ["one", "side"], ["one", "end"])  # 13 foot 5 | one way
+_AFTER_ONE = frozenset("and by wide high long tall deep wall at with on for from to of plus minus".split())
 # What a size of its own is for: "20 feet, 7 inch exposure", "17 ft 6 in exposure".
 _ROLES = frozenset(
     "exposure exp expo exposed reveal reveals lap laps overlap gap gaps cavity slot mesh screen cover covers coverage"
@@ -275,7 +256,7 @@ def _inches_unsaid(line: Line, piece: Piece) -> float:
         return 0.6  # 38 ft 6 on the ramp wall
     if after in _OTHER_USES:
         return 0.6 if after == "in" and line.words[piece.end + 1] not in ("12", "twelve") else 0.3
-    if _number_next(line, piece.end):
+    if _number_next(line, piece.end) and line.words[piece.end : piece.end + 2] not in _ONE_WAY:
         return 0.8 if line.words[piece.end + 1 : piece.end + 3] == ["/", "12"] else 0.3
     if piece.value == 1 and after.isalpha() and after not in _AFTER_ONE:
         return 0.4  # "8 ft one side" counts sides

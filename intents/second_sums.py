@@ -23,11 +23,12 @@ from intents.reading import Reading
 from intents.second_reader import Second
 from intents.sum_bound import bound, drops_count
 from intents.sum_cues import Line
+from intents.sum_fitted import fitted
 from intents.sum_idle import idle_tokens, of_the_sum
 from intents.sum_outright import contradicted, in_the_middle, lets_parts_fall, outright
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
-from intents.sum_told import at_centres, told_by_rules
+from intents.sum_told import at_centres, middle_of_rest, told_by_rules
 from intents.sum_words import FACTORED, SO_FAR
 from intents.whole_sums import (
     ADDED,
@@ -52,6 +53,7 @@ SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWI
 COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
 PEGS = frozenset("out away peg pegs pegged stake staked anchor anchored down up".split())
+HALVES = frozenset("half middle centre center".split())  # of what's left
 HALF = "half"  # all of it halved, by no number: the middle of
 LEAST_SURE = 0.35  # of a quantity: a spoken pair ("twelve six") is likely feet and inches in a sum
 MOST = 9  # quantities
@@ -129,12 +131,13 @@ def _held_against_rules(
     if abs(inches - best[0].inches) < SMALL:
         agreed = sure >= LEAST_AGREED or outright(line, found)
         return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if agreed else best[1]
-    if found in (at_centres(line), in_the_middle(line)):
+    if found in (at_centres(line), in_the_middle(line), fitted(line), middle_of_rest(line)):
         return ruled, AGREED
     share = sum(one for each, one in zip(sums, likely, strict=True) if abs(each.inches - inches) < SMALL)
     if share >= BARELY and outright(line, found):
         return ruled, AGREED
-    return (ruled if share >= LIKELIER else best[0]), min(best[1], NOT_BOTH)
+    against = contradicted(line, best[0].roles) and outright(line, found)
+    return (ruled if share >= LIKELIER or against else best[0]), min(best[1], NOT_BOTH)
 
 
 def _leans(words: Sequence[str]) -> bool:
@@ -144,14 +147,14 @@ def _leans(words: Sequence[str]) -> bool:
 
 def _lets_fall(chart: Chart, found: Sequence[Mention], whole: Sum) -> bool:
     """Whether the middle, or half of what is left, is asked for in so many words, and the sum has no such thing."""
-    halved = any(tuple(chart.words[at : at + len(so)]) == so for at in _halves_at(chart.words) for so in SO_FAR)
     middle = loses_the_middle(whole, chart.words[: found[0].start])
-    return middle or (halved and not divides(whole)) or gives_back_kerf(whole, chart.words)
+    return middle or _half_falls(chart.words, whole) or gives_back_kerf(whole, chart.words)
 
 
-def _halves_at(words: Sequence[str]) -> Iterator[int]:
-    """Where what is halved stands: half of | what's left."""
-    return (at + 2 for at, pair in enumerate(pairwise(words)) if pair == ("half", "of"))
+def _half_falls(words: Sequence[str], whole: Sum) -> bool:
+    """Whether half, or the middle, of what the sum came to is asked for, and the sum does not divide."""
+    halves = (at + 2 for at, pair in enumerate(pairwise(words)) if pair[0] in HALVES and pair[1] == "of")
+    return any(tuple(words[at : at + len(so)]) == so for at in halves for so in SO_FAR) and not divides(whole)
 
 
 def _likeliest(sums: Sequence[Candidate], likely: Sequence[float]) -> tuple[Candidate, float]:
@@ -182,6 +185,9 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
         return []
     told = sum_again(chart, phrases, model)
     if told is None or told.sure < CERTAIN or _worth(told.question.givens[SLOT].value) == _worth(parsed.value):
+        return []
+    if _half_falls(chart.words, parsed.value) and divides(told.question.givens[SLOT].value):
+        question.givens.update(told.question.givens)
         return []
     explicit = not FACTORED.isdisjoint(chart.words) and scaled(parsed.value)
     if explicit and len(leaves(told.question.givens[SLOT].value)) < len(leaves(parsed.value)):

@@ -114,7 +114,7 @@ def _beside(words: Sequence[str], size: Reading) -> Iterator[int]:
             break
         yield place
     for place in range(size.end, min(end, size.end + _NEAR)):
-        if words[place] in ("and", "with", "for"):
+        if words[place] in ("and", "with", "for", "past", "beyond"):  # 2 1/4 past the opening
             break
         yield place
 

@@ -54,6 +54,8 @@ def parts_of(chart: Chart) -> Parts:
 def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) -> list[list[str]]:
     """What each quantity may do, of what it could by its kind alone."""
     names = [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
+    if "again" in chart.words:
+        names = [[ADDED_TWICE] if _same_again(chart.words, found[n].end) else mine for n, mine in enumerate(names)]
     once_only = [_in_all(chart, found, n) for n in range(len(found))]
     names = [[n for n in mine if not (once and n in _DOUBLED)] for once, mine in zip(once_only, names, strict=True)]
     words = set(chart.words)
@@ -61,6 +63,12 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
         return [*names]
     twice = (_twice(chart, found, n) or _on_both(chart, found, n) for n in range(len(found)))
     return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if both else mine for both, mine in zip(twice, names, strict=True)]
+
+
+def _same_again(words: Sequence[str], end: int) -> bool:
+    """Whether a length is told once more in so many words: 28 3/4 | plus the same again."""
+    after = [word for word in words[end : end + _NEAR + 2] if word not in ("the", ",")]
+    return after[:1] in (["plus"], ["and"], ["then"]) and after[1:3] == ["same", "again"]
 
 
 def _in_all(chart: Chart, found: Sequence[Mention], n: int) -> bool:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import cached_property
+from itertools import pairwise
 
 from intents.sum_counts import BOTH as EACH
 from intents.whole_sums import DIVIDES, NOTHING, OF_LAST, OF_NEXT
@@ -21,7 +22,7 @@ ENDS = frozenset(
 )
 ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
-    ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"),
+    ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"), ("the", "same", "again"),
 )  # fmt: skip
 AT = frozenset(("at", "of", "@", "o"))
 NO_THINGS = frozenset(
@@ -39,11 +40,12 @@ NOUNS = frozenset("runs laps reads drops stands covers".split())  # right after 
 ORDINALS = frozenset("third fourth fifth sixth eighth".split())  # a third of it, or the third mark
 ALL_OF = frozenset("all the those these both".split())
 CUTS = frozenset(("cuts", "passes", "kerfs"))
-SHARED = frozenset("split divide divided cut shared share whacked knock chop parted sawn broken ripped".split())
+SHARED = frozenset("split divide divided dividing cut shared share sharing whacked knock chop parted sawn broken ripped".split())
 # A clause led by these remarks on the job: the boss thinks it comes to 8 foot, because the heater is 22, it was 4 euros.
 REMARKS = frozenset("thinks reckons guessed guesses because asking worried everyone".split())
 MONEY = frozenset("euros euro dollars dollar bucks pounds quid cents".split())
 ECHOES = frozenset("that is thats ie the in a counted meaning so which".split())
+GAP_WORDS = frozenset("gap gaps space spaces spacing between apart edges".split())
 MOST_THING = 3  # letters of a plural, and less
 SHORT = 2  # words between a count and its size: 6 | boards at
 CLAUSE_BEFORE = 8  # words in which what is shared out is told
@@ -164,6 +166,7 @@ class Line:
             elif words[at : at + 3] == ["both", "of", "them"]:
                 found.update([n for n, (_, end) in spans if end <= at][-1:])
         found.update(n for n, (start, _) in spans if words[start - 1 : start] == ["both"])
+        found.update(n for n, _ in spans if self.left[n][-1:] == ["with"] and self.right[n][:1] == ["sides"])
         found.update(n for n, _ in spans if "each" in self.right[n][:2] and not _SIDES.isdisjoint(self._told_before(n)))
         return found
 
@@ -203,7 +206,7 @@ class Line:
         before, after = self.words[max(0, start - CLAUSE_BEFORE) : start], self.words[end : end + 2]
         if self._labels(n, before, after):
             return NOTHING
-        return self._shares(n, before, after) or self._times(n, before, after) or self._counts_next(n)
+        return self._shares(n, before, after) or self._times(n, before, after) or self._counts_next(n) or self._shared_by(n)
 
     def _labels(self, n: int, before: list[str], after: list[str]) -> bool:
         """Whether a number only says which of several: window 3 of 9, all three together."""
@@ -217,11 +220,20 @@ class Line:
     def _shares(self, n: int, before: list[str], after: list[str]) -> str:
         """A number of parts: split in three, 3600 into 8, four ways."""
         last = before[-1] if before else ""
-        shared = last in ("in", "into", "by") and (not SHARED.isdisjoint(before) or last == "into")
+        shared = last in ("in", "into", "by", "between", "among") and (not SHARED.isdisjoint(before) or last == "into")
         over = last == "over" and not after[1:] and self.sizes[n] <= min(MOST_PARTS, self.sizes[n - 1] / 2)
         shared = shared or over
         parts = len(after) > 1 and after[0] in PARTED and is_plural(after[1])  # five equal bits
         return DIVIDES if parts or (n and (shared or after[:1] == ["ways"]) and after[:1] != ["inches"]) else ""
+
+    def _shared_by(self, n: int) -> str:
+        """So many things, where it is asked how much of the one length each has: with six risers, how high is each one."""
+        asked = self.asked
+        first = self.right[n][:1]
+        if not first or not is_plural(first[0]) or len(self.spans) != SHORT or not GAP_WORDS.isdisjoint(self.said):
+            return ""
+        each = any(a in ("each", "one") and b not in ENDS for a, b in pairwise([*asked, ""]) if a != b)
+        return DIVIDES if each and {"how", "what", "whats"} & {*asked} and self.sizes[1 - n] > self.sizes[n] else ""
 
     def _times(self, n: int, before: list[str], after: list[str]) -> str:
         """How often the one before is taken: 7/8, four times; 1780, there's four of them; an eighth in those two cuts."""

@@ -13,6 +13,7 @@ from intents.features import Mention
 from intents.reading import Dims
 from intents.remarks import clauses
 from intents.sum_cues import is_plural
+from intents.sum_retold import retold
 from intents.told_aside import told_aside
 from solvers.quantities import Number
 
@@ -27,7 +28,7 @@ _NOMINAL = ((1, 2, 4, 6), (2, 3, 4, 6, 8, 10, 12))  # inches, by what lumber is 
 
 def of_the_sum(chart: Chart, found: Sequence[Mention]) -> list[Mention]:
     """The quantities without those that are none of the sum's."""
-    aside, sections = told_aside(chart), _sections(chart)
+    aside, sections = told_aside(chart) | retold(chart, found), _sections(chart)
     places = list(clauses(chart.words)) if not by_the_way.CUES.isdisjoint(chart.words) else []
     return [
         each for n, each in enumerate(found)

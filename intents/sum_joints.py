@@ -46,6 +46,8 @@ def in_a_row(chart: Chart) -> Question | None:
     laps = not said.isdisjoint(_LAPS)
     if laps != said.isdisjoint(_BETWEEN) or not said.isdisjoint(_OTHERS) or _asks_how_many(chart.words):
         return None
+    if any(a in _NO and _BETWEEN & {b, c} for a, b, c in zip(chart.words, chart.words[1:], chart.words[2:], strict=False)):
+        return None  # a post on each end, no posts between
     if said.isdisjoint(_ASKS) and not (laps and chart.words[0] in _LAPS):
         return None
     reader = parts_of(chart)

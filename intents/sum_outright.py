@@ -11,7 +11,19 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.sum_cues import Line
-from intents.sum_told import Told, at_centres, base_of, centred, difference, halved, is_left, said_of
+from intents.sum_fitted import fitted, stands_on, within
+from intents.sum_told import (
+    Told,
+    at_centres,
+    base_of,
+    before_it,
+    centred,
+    difference,
+    halved,
+    is_left,
+    middle_of_rest,
+    said_of,
+)
 from intents.whole_sums import ADDED, ADDED_TWICE, DIVIDES, LENGTHWAYS, OF_LAST, OF_NEXT, TAKEN_TWICE
 
 _EACH_CUT = frozenset(
@@ -25,6 +37,7 @@ _PARTED = frozenset("equal equally evenly divide divided shared parts spaced".sp
 _MIDDLE = frozenset("middle centre center centred centered".split())
 _BLADE = frozenset("blade kerf saw".split())
 _SHARED = frozenset("divide divided split third thirds quarter times twice double same".split())
+_SHAPES = (halved, at_centres, centred, difference, fitted, within, stands_on, middle_of_rest)  # each tells a whole sum
 
 
 def outright(line: Line, told: Told) -> bool:
@@ -36,7 +49,7 @@ def outright(line: Line, told: Told) -> bool:
         return False  # to which side of the blade
     if any(line.left[n][-1:] == ["the"] and line.sizes[n] in line.sizes[:n] for n in range(len(line.spans))):
         return False  # the one inch that was burned
-    shape = next((shape for shape in (halved, at_centres, centred, difference) if shape(line) == told), None)
+    shape = next((shape for shape in _SHAPES if shape(line) == told), None)
     if shape is not None:
         return True
     if not line.said.isdisjoint(_GROWN) and not line.asks.isdisjoint(_SPACE):
@@ -46,8 +59,7 @@ def outright(line: Line, told: Told) -> bool:
     base = base_of(line, lengths)
     signs: dict[int, int] = {}
     for n in lengths:
-        before = signs.get(n - 1, 0) if n - 1 != base else 0
-        signs[n] = 1 if n == base else said_of(line, n, before)
+        signs[n] = 1 if n == base else said_of(line, n, before_it(line, n, base, signs))
     return all(signs.values())
 
 

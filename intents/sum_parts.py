@@ -252,6 +252,11 @@ class Parts(ABC):
                 return TIMES, Number(number.value, "none", str(number.value)), end + 1  # type: ignore[union-attr]
         return None
 
+    def done_to(self, every: Found) -> Found:
+        """All of a list with what is then done to it: add 18, 22 and 11 | then divide by 3."""
+        done = self.done_over(every.end)
+        return Found(Sum(done[0], every.part, done[1]), done[2]) if done else every
+
     def _parted(self, at: int) -> tuple[str, Number, int] | None:
         """Into so many: then split it | in three."""
         if self.words[at] not in ("in", "into", "by"):

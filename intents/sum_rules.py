@@ -156,6 +156,8 @@ def _upward(line: Line, n: int, base: int) -> int | None:
         return 0  # what hangs below the sill is of the siding too
     if up and whole and asks.isdisjoint(FROM_THERE):
         return 0
+    if n == base + 1 and line.right[base] == line.left[n]:
+        own = frozenset(line.left[base])  # 96 | drop 1 1/2: what is said between is of the one that drops
     downward = not own.isdisjoint(DOWN) and own.isdisjoint(UP)
     return 1 if up != downward else -1
 

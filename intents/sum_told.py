@@ -14,12 +14,14 @@ from itertools import pairwise
 
 from intents.sum_counts import BOTH as EACH
 from intents.sum_cues import QUESTIONS, STOPS, Line
+from intents.sum_fitted import fitted, stands_on, within
 from intents.sum_rules import RULES, both, from_to
 from intents.sum_told_words import (
     AFTER,
     APART,
     BETWEEN_EACH_SET,
     BETWEEN_TWO,
+    BID,
     CENTRED,
     CENTRES,
     CLEAR,
@@ -70,6 +72,7 @@ from intents.sum_told_words import (
     TOTAL,
     UP,
 )  # fmt: skip
+from intents.sum_words import SO_FAR
 from intents.whole_sums import ADDED, DIVIDES, OF_LAST, OF_NEXT, TAKEN
 
 Told = tuple[tuple[str, ...], bool]
@@ -150,10 +153,20 @@ def halves_it(line: Line, parted: bool = False) -> bool:
     return not line.asks.isdisjoint(MIDDLE) or any(line.out[at - 1] in ("the", "dead", "in", "its", "find") for at in middles)
 
 
-def _story(line: Line) -> Told | None:
-    """One length, and what is added to it or taken off."""
+def middle_of_rest(line: Line) -> Told | None:
+    """The middle of what is left of a length: 17'4 less a foot for the box end, middle of what's left."""
+    words, last = line.words, line.spans[-1][1]
+    at = next((at for at in range(last, len(words) - 1) if words[at] in MIDDLE | {"half"} and words[at + 1] == "of"), None)
+    if at is None or not any(tuple(words[at + 2 : at + 2 + len(so)]) == so for so in SO_FAR):
+        return None
+    story = _story(line, of_rest=True)
+    return (story[0], True) if story is not None else None
+
+
+def _story(line: Line, of_rest: bool = False) -> Told | None:
+    """One length, and what is added to it or taken off; `of_rest`, so that the middle of that is asked for."""
     roles = line.counts()
-    if len(line.spans) < 2 or "twice" in line.said or halves_it(line, DIVIDES in roles):
+    if len(line.spans) < 2 or "twice" in line.said or (not of_rest and halves_it(line, DIVIDES in roles)):
         return None
     lengths = [n for n, role in enumerate(roles) if not role]
     if OF_NEXT in roles and (not line.said.isdisjoint(LAPPED) or not BETWEEN_EACH_SET.isdisjoint(pairwise(line.words))):
@@ -196,8 +209,16 @@ def _signs(line: Line, base: int, lengths: Sequence[int]) -> dict[int, int]:
     return signs
 
 
+def before_it(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
+    """What is done with the length before one; the first and largest counts where it is added itself: add | 18, 22 and 11."""
+    if n - 1 != base:
+        return signs.get(n - 1, 0)
+    added = any(words and words[0] in BID for words in line.left[: base + 1])
+    return int(added and signs.get(0, 1) > 0)
+
+
 def _sign(line: Line, n: int, base: int, signs: dict[int, int]) -> int:
-    before = signs.get(n - 1, 0) if n - 1 != base else 0
+    before = before_it(line, n, base, signs)
     said = said_of(line, n, before)
     if said or (not SHOULD.isdisjoint(line.said) and not line.twice(n)):
         return said
@@ -232,7 +253,7 @@ def said_of(line: Line, n: int, before: int) -> int:
         return COMPARED[left[-2]]  # taller by 3/4
     if (not SHOULD.isdisjoint(line.said) and not line.twice(n)) or left[-1:] == ["by"]:
         return _as_it_should(left, right) or _by_so_much(line.said)
-    if first < 0 or right[:2] == ["out", "of"] or (right[1:2] == ["from"] and right[0] in INWARD) or _comes_down(left):
+    if first < 0 or right[:2] == ["out", "of"] or _set_in(left, right) or _comes_down(left):
         return -1
     near = [word for before, word, after in zip(["", *left], left, [*left[1:], ""], strict=False)
             if word not in PIECES or (after != "of" and before not in NAMING)][-NEAR:]  # a rip of, the trim  # fmt: skip
@@ -258,6 +279,13 @@ def said_of(line: Line, n: int, before: int) -> int:
     walks = "then" in line.between(n) and not line.asks.isdisjoint(("far", "where")) and line.beside(n).isdisjoint(DOWN)
     on = right[:2] in (["on", "top"], ["on", "it"], ["on", "that"]) or ("back", "on") in pairwise(right[:4])
     return int("another" in left or walks or on)
+
+
+def _set_in(left: Sequence[str], right: Sequence[str]) -> bool:
+    """Whether a thing stands so far in: 4 1/2 back from the corner, legs in | 4 1/2 from each end."""
+    if right[1:2] == ["from"] and right[0] in INWARD:
+        return True
+    return right[:1] == ["from"] and right[1:2] in (["each"], ["both"], ["either"]) and left[-1:] in (["in"], ["back"])
 
 
 def _comes_down(left: Sequence[str]) -> bool:
@@ -288,7 +316,11 @@ def is_left(asked: Sequence[str]) -> bool:
     """Whether it is asked what is left, or over."""
     if not LEFT.isdisjoint(asked) and {"right", "hand"}.isdisjoint(asked):
         return True
+    if any(a == "that" and b in ("leave", "leaves") for a, b in pairwise(asked)):
+        return True
     return any(a == "over" and b in ("", "?", "when", "once", ",", "after") for a, b in pairwise([*asked, ""]))
 
 
-_SHAPES: tuple[Callable[[Line], Told | None], ...] = (halved, at_centres, centred, difference, _story)
+_SHAPES: tuple[Callable[[Line], Told | None], ...] = (
+    halved, at_centres, centred, difference, fitted, within, stands_on, middle_of_rest, _story,
+)  # fmt: skip

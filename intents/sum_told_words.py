@@ -10,6 +10,7 @@ LESS = frozenset(
     " shaved trim trimmed trims rip ripped sawed sawn chop chopped plane planed shy - without buried binned used notch notched"
     " steal steals sand sanded shorten cut cuts burn burned off sank sinks sunk settled shrank shrunk sagged".split()
 )
+BID = frozenset(("add", "adding"))  # what follows is all added
 AFTER = {
     **dict.fromkeys("off shy short lower less outta shallower thinner narrower smaller".split(), -1),
     **dict.fromkeys(

@@ -186,7 +186,8 @@ class _Reader(Parts):
             second = self.chain(start)
             end = second.end if second else first.end
             return Found(Sum(PLUS, second.part if second else None, first.part), end)
-        return self._all_of(i) or self._all_of(i, listed=True) or Found(Sum(PLUS, None, first.part), first.end)
+        every = self._all_of(i) or self._all_of(i, listed=True)
+        return self.done_to(every) if every else Found(Sum(PLUS, None, first.part), first.end)
 
     def _all_of(self, i: int, listed: bool = False) -> Found | None:
         """A and B; A, B and C."""

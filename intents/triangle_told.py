@@ -18,7 +18,7 @@ from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from solvers.quantities import Length, Quantity
 
-TRIANGLE, SUM = "right triangle", "tape arithmetic"
+TRIANGLE, SUM, LADDER = "right triangle", "tape arithmetic", "ladder footing"
 LEANERS = frozenset(
     "wire wires rope ropes cable cables guy guyline guywire stay stays shroud shrouds brace strut raker prop kicker shore chain"
     " plank ramp gangway line tether".split()
@@ -28,6 +28,7 @@ _LONG_SIDES = LEANERS | frozenset("hypotenuse hypot hyp slope slant".split())
 _LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("long of it the a".split())
 _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
 _OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
+_TOUCHES = frozenset("touches touching reaches reaching hits meets bears lands".split())
 _FEET = frozenset("foot base bottom wall".split())
 _FROM = frozenset(("from", "to", ",", "?"))
 _ALONG = frozenset("roof slope deck sheathing".split())
@@ -97,11 +98,12 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
     """Two lengths, one told out and one up, of what leans are rise and run and no sum: staked 9 ft out, tied 12 ft up."""
     words = chart.words
     first = next(iter(questions), None)
-    if LEANERS.isdisjoint(words) or not _SUMS.isdisjoint(words) or not _asks_long(words):
+    ladder = first is not None and first.topic == LADDER and not _ASKS_LONG.isdisjoint(pairwise(words))
+    if (LEANERS.isdisjoint(words) and not ladder) or not _SUMS.isdisjoint(words) or not _asks_long(words):
         return
     others = {question.topic for question in questions}
     known = first is not None and first.topic == TRIANGLE and first.whole and len(others) < 2
-    if known or (first is not None and first.topic not in (SUM, TRIANGLE)):
+    if known or (first is not None and not ladder and first.topic not in (SUM, TRIANGLE)):
         return
     told = _out_up(chart)
     places = {p.name: p for p in topics[TRIANGLE]}
@@ -199,7 +201,7 @@ def _way(words: list[str], length: Reading) -> str:
         return "run"  # a stake 12 feet from the foot
     before = [word for word in words[max(0, length.start - 3) : length.start] if word not in _LEAD][-1:]
     for near in (after[:1], before):
-        if near and near[0] in _UPS:
+        if near and (near[0] in _UPS or (near is before and near[0] in _TOUCHES)):
             return "rise"
         if near and near[0] in _OUTS:
             return "run"

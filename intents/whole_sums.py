@@ -24,7 +24,7 @@ from intents.sum_signs import SIGNS, SIGNS_OF
 ADDED, TAKEN, ADDED_TWICE, TAKEN_TWICE, OF_NEXT, OF_LAST, DIVIDES = "+", "-", "++", "--", "xn", "xp", "/"
 LENGTHWAYS = frozenset((ADDED, TAKEN, ADDED_TWICE, TAKEN_TWICE))  # what a length does
 DOUBLED = frozenset(
-    "twice double doubled both two pair each".split()
+    "twice double doubled both two pair each again".split()
 )  # a length said alone is taken twice only with one of these
 EVERY = 2  # quantities of which each way to make a sum is weighed
 BESIDE = 8.0  # how far the pieces of a sum may be less likely than those of the likeliest
