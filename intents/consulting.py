@@ -245,7 +245,8 @@ def _read_again(
     unnamed = top is None and said < SAID
     turned = question.topic == CONVERSION and "value" in question.givens  # into what, the words tell, or nothing does
     if question.topic == second_sums.TOPIC:
-        if likely < (CERTAIN if said < SAID else MAYBE) or second.sure < SETTLED:
+        least = MAYBE if said >= SAID else MOSTLY if said and second.sure >= AGREED_AND_SURE else CERTAIN
+        if likely < least or second.sure < SETTLED:
             return
         priced = any(len(word) > CENTS and word[-CENTS] == "." for word in chart.words)  # 64 clips at 7.25 each
         open_ = likely < MOSTLY and (second.sure < AGREED_AND_SURE or priced)

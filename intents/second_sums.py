@@ -148,6 +148,8 @@ def _leans(words: Sequence[str]) -> bool:
 def _lets_fall(chart: Chart, found: Sequence[Mention], whole: Sum) -> bool:
     """Whether the middle, or half of what is left, is asked for in so many words, and the sum has no such thing."""
     middle = loses_the_middle(whole, chart.words[: found[0].start])
+    if "twice" in chart.words and not (scaled(whole) or {"measured", "measure", "checked"} & {*chart.words}):
+        return True  # 2 foot 6 off a ten foot length twice
     return middle or _half_falls(chart.words, whole) or gives_back_kerf(whole, chart.words)
 
 

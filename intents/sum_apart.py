@@ -6,8 +6,10 @@ from __future__ import annotations
 from itertools import pairwise
 
 from intents.reading import Reading
-from intents.sum_parts import Parts
+from intents.sum_counts import thing
+from intents.sum_parts import Found, Parts
 from intents.sum_places import two_lengths
+from solvers.quantities import Number
 from solvers.sums import MINUS, Sum, plain_size, told_as_length
 
 _TELLS = frozenset(
@@ -39,6 +41,8 @@ def apart(reader: Parts) -> Reading | None:
     if two is None or not any(told_as_length(found.part) for _, found in two):
         return None
     (start, first), (second_at, second) = two
+    if any(_counts(reader, each) for each in (first, second)):
+        return None
     between, before, after = words[first.end : second_at], words[:start], words[second.end :]
     if not (
         _from_to(before, between, after)
@@ -52,6 +56,12 @@ def apart(reader: Parts) -> Reading | None:
         return None  # one of them, said twice
     large, small = (first, second) if plain_size(first.part) > plain_size(second.part) else (second, first)
     return Reading("sum", 0, len(reader.tokens), Sum(MINUS, large.part, small.part))  # type: ignore[arg-type]
+
+
+def _counts(reader: Parts, found: Found) -> bool:
+    """Whether a number counts things: four | shelves in a 60 inch bookcase, how far apart."""
+    whole = isinstance(found.part, Number) and found.part.value.denominator == 1
+    return whole and thing(reader, found.end) and reader.words[found.end].endswith("s")
 
 
 def _from_to(before: list[str], between: list[str], after: list[str]) -> bool:

@@ -24,6 +24,7 @@ ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
     ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"), ("the", "same", "again"),
 )  # fmt: skip
+WHICH = frozenset("hinge latch outer outside cut short long far front back hanging closing".split())
 AT = frozenset(("at", "of", "@", "o"))
 NO_THINGS = frozenset(
     "inches plus less minus this across takes gives makes wants needs gets eats swallows sits stands runs goes adds comes covers"
@@ -38,6 +39,8 @@ MOST_LABEL, MOST_PARTS = 31, 12
 PARTED = frozenset("equal even same".split())
 NOUNS = frozenset("runs laps reads drops stands covers".split())  # right after a number, more of them are things
 ORDINALS = frozenset("third fourth fifth sixth eighth".split())  # a third of it, or the third mark
+CHECKED = frozenset("measured measure measuring checked check taped".split())
+PARTS_NEXT = frozenset("between each either gap gaps off of clearance play clear at all on in round".split())  # an eighth | off
 ALL_OF = frozenset("all the those these both".split())
 CUTS = frozenset(("cuts", "passes", "kerfs"))
 SHARED = frozenset("split divide divided dividing cut shared share sharing whacked knock chop parted sawn broken ripped".split())
@@ -60,8 +63,13 @@ class Line:
     ) -> None:  # fmt: skip
         self.words, self.spans, self.sizes, self.may = list(words), spans, sizes, may
         self.inside = {at for start, end in spans for at in range(start, end)} | idle
-        self.out = [word for at, word in enumerate(words) if at not in self.inside and not self._from_like(at)]
+        told = (at for at in range(len(words)) if at not in self.inside and not (self._from_like(at) or self._checked(at)))
+        self.out = [words[at] for at in told]
         self.said = frozenset(self.out)
+
+    def _checked(self, at: int) -> bool:
+        """Whether a twice only says how often it was measured."""
+        return self.words[at] == "twice" and not CHECKED.isdisjoint(self.words[max(0, at - SHORT) : at])
 
     def _from_like(self, at: int) -> bool:
         """Whether a word is of a pair that tells how something was measured: middle to middle, centre to centre."""
@@ -187,6 +195,8 @@ class Line:
         words = self.words
         if at + 1 < len(words) and words[at] in EACH and words[at + 1] in ENDS:
             return 2
+        if words[at] in ("each", "either") and words[at + 1 : at + 2] != [] and words[at + 1] in WHICH and words[at + 2 : at + 3]:
+            return 3 if words[at + 2] in ENDS else 0  # each hinge side
         return next((len(so) for so in ALL_ROUND if tuple(words[at : at + len(so)]) == so), 0)
 
     def counts(self) -> list[str]:
@@ -198,7 +208,9 @@ class Line:
         """Whether a quantity is said by the way, or again, or is an ordinal: the third mark."""
         start, end = self.spans[n]
         word = self.words[start]
-        ordinal = end == start + 1 and (word in ORDINALS or (word[:1].isdigit() and word.endswith(("st", "nd", "rd", "th"))))
+        named = self.words[end : end + 1] != [] and self.words[end] not in PARTS_NEXT
+        numbered = word[:1].isdigit() and word.endswith(("st", "nd", "rd", "th"))
+        ordinal = end == start + 1 and ((word in ORDINALS and named) or numbered)
         return ordinal or self._remarked(n) or self._echoed(n)
 
     def _count(self, n: int) -> str:

@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from intents.sum_cues import Line
 from intents.sum_fitted import fitted, stands_on, within
+from intents.sum_listed import all_of_it, inside_out, listed
 from intents.sum_told import (
     Told,
     at_centres,
@@ -37,7 +38,9 @@ _PARTED = frozenset("equal equally evenly divide divided shared parts spaced".sp
 _MIDDLE = frozenset("middle centre center centred centered".split())
 _BLADE = frozenset("blade kerf saw".split())
 _SHARED = frozenset("divide divided split third thirds quarter times twice double same".split())
-_SHAPES = (halved, at_centres, centred, difference, fitted, within, stands_on, middle_of_rest)  # each tells a whole sum
+_SHAPES = (  # each tells a whole sum
+    halved, at_centres, centred, listed, difference, fitted, within, inside_out, stands_on, all_of_it, middle_of_rest,
+)  # fmt: skip
 
 
 def outright(line: Line, told: Told) -> bool:

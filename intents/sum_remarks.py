@@ -33,6 +33,7 @@ _SUBTRACTED = (
 )
 _LOOSE = {("overall",), ("all", "in"), ("whole", "thing"), ("whole", "lot"), ("the", "total")}  # said of other things too
 _QUESTIONS = frozenset("what whats how length height width".split())
+_LOST = frozenset("lose loses losing lost less minus deduct subtract overlap overlaps lapped lapping".split())
 NEAR = 7  # words from the last length to one of those
 _SUMMED: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _phrases, _operation in ((_ADDED, PLUS), (_SUBTRACTED, MINUS)):
@@ -118,6 +119,8 @@ def summed_up(reader: Parts) -> Reading | None:
     said = _without_count(reader, all_said)
     if len(said) < 2 or len(said) > MOST_SUMMED or (operation == MINUS and len(said) != 2) or reader.numbers_after(at):
         return None
+    if operation == PLUS and not _LOST.isdisjoint(words[:at]):
+        return None  # 18 foot 4 and 11 foot 9, I lose 4 inches in the overlap, the total
     metric = any(isinstance(found.part, Length) and found.part.unit == "mm" for _, found in said)
     whole = [found for _, found in said if isinstance(found.part, Number) and found.part.value.denominator == 1]
     if whole and (not metric or any(thing(reader, found.end) for found in whole)):

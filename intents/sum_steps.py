@@ -80,6 +80,8 @@ def walked(reader: Parts) -> Reading | None:
     said = set(words)
     if not said.isdisjoint(_SHARED) and _shares_it(words):
         return None  # and halve the rest
+    if "twice" in said and "off" in words[: words.index("twice")]:
+        return None  # 2 foot 6 off a ten foot length twice
     start = _start(words) if not said.isdisjoint(_STARTING) else -1
     left = not said.isdisjoint(_LEFT | {"over", "still"}) and _means_left(words)
     told = start < 0 and not left and said.isdisjoint(_OTHERS | _BENT) and len(said & _DONE) > 1

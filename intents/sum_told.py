@@ -15,6 +15,7 @@ from itertools import pairwise
 from intents.sum_counts import BOTH as EACH
 from intents.sum_cues import QUESTIONS, STOPS, Line
 from intents.sum_fitted import fitted, stands_on, within
+from intents.sum_listed import all_of_it, inside_out, listed
 from intents.sum_rules import RULES, both, from_to
 from intents.sum_told_words import (
     AFTER,
@@ -117,8 +118,10 @@ def difference(line: Line) -> Told | None:
     """How far two lengths are apart."""
     if len(line.spans) != 2 or any(line.counts()) or halves_it(line) or line.twice(0) or line.twice(1):
         return None
+    if line.counts_things(0) or line.counts_things(1):
+        return None  # four shelves in 60 inches
     near = max(line.sizes) <= NEAR_BY * min(line.sizes)
-    near = near and not (line.counts_things(0) or line.counts_things(1) or line.asks.isdisjoint(GAPS))
+    near = near and not line.asks.isdisjoint(GAPS)
     if near and (line.beside(0) | line.beside(1)).isdisjoint(MORE | LESS | FRAME | PLAY):
         return ((ADDED, TAKEN) if line.sizes[0] > line.sizes[1] else (TAKEN, ADDED)), False
     if {"far", "near"} <= line.said and {"from", "both"} & line.said:
@@ -285,6 +288,8 @@ def _set_in(left: Sequence[str], right: Sequence[str]) -> bool:
     """Whether a thing stands so far in: 4 1/2 back from the corner, legs in | 4 1/2 from each end."""
     if right[1:2] == ["from"] and right[0] in INWARD:
         return True
+    if right[:1] == ["back"] and left[-1:] in (["go"], ["come"], ["move"], ["going"], ["step"]):
+        return True
     return right[:1] == ["from"] and right[1:2] in (["each"], ["both"], ["either"]) and left[-1:] in (["in"], ["back"])
 
 
@@ -302,7 +307,9 @@ def _by_so_much(said: frozenset[str]) -> int:
 def _overhangs(line: Line, n: int) -> bool:
     """Whether a length hangs over, or stands past, what the first is the size of: 6 over each side."""
     right = line.right[n]
-    return line.twice(n) and right[:1] != [] and right[0] in PAST
+    led = line.left[n][-3:]
+    past = (right[:1] != [] and right[0] in PAST) or (led[:1] != [] and led[0] in PAST and led[1:2] == ["the"])
+    return line.twice(n) and past
 
 
 def _as_it_should(left: Sequence[str], right: Sequence[str]) -> int:
@@ -322,5 +329,5 @@ def is_left(asked: Sequence[str]) -> bool:
 
 
 _SHAPES: tuple[Callable[[Line], Told | None], ...] = (
-    halved, at_centres, centred, difference, fitted, within, stands_on, middle_of_rest, _story,
+    halved, at_centres, centred, listed, difference, fitted, within, inside_out, stands_on, all_of_it, middle_of_rest, _story,
 )  # fmt: skip

@@ -30,6 +30,7 @@ _DISMISSED = tuple(
         "|not my problem|not our problem|not asking|isn't the question|not the question|not what i'm asking|separate job"
         "|don't come into it|doesn't come into it|not come into it|nothing to do with|so it'll go|so it'll fit|so it fits"
         "|so it will fit|so plenty|which is plenty|so there's room|so there's plenty|so no bother|so no problem|so we're fine"
+        "|don't bother with that|dont bother with that|don't bother with it|don't worry about that|don't worry about it"
         "|whatever|once and regretted|cups of|pints of|mugs of|cans of|beers"
     ).split("|")
 )  # fmt: skip
@@ -200,7 +201,9 @@ def _dismissed(words: Sequence[str], reading: Reading) -> bool:
     for n, word in enumerate(after[:said]):
         if word in _DISMISSING and any(tuple(after[n : n + len(so)]) == so for so in _DISMISSED):
             led = [w for w in after[:n] if w in _THEN or w == ","]
-            return bool(led) or n <= 1
+            last = max((at for at in range(n) if after[at] == ","), default=n)
+            of_another = n - last > 1 and after[last + 1] not in _THEN  # 2700, kerf's tiny so | ignore it
+            return (bool(led) and not of_another) or n <= 1
     return False
 
 

@@ -33,7 +33,7 @@ NEAR = 5  # words to a side of a quantity
 SMALL = 1e-9  # inches: next to nothing
 MM, CM, M = 1 / 25.4, 1 / 2.54, 1000 / 25.4  # inches in one
 METRIC = {"mm": MM, "cm": CM, "m": M}
-FEW_METRES = 30  # a bare number below this beside metres is metres
+FEW_METRES, FAR_MORE = 30, 3  # a bare number below this beside metres is metres, unless so many times what is said in metres
 STEPS = (0.015, 0.03, 0.06, 0.12, 0.25, 0.4, 0.6, 0.8, 0.92, 0.98, 0.9999, 1.0001, 1.2, 2, 4)  # of one length to another
 
 Way = tuple[tuple[str, ...], bool]  # what each quantity does, and whether all is halved
@@ -127,9 +127,15 @@ def sizes_of(found: Sequence[Mention]) -> list[float]:
     bare = [value for value, unit in zip(values, units, strict=True) if unit not in METRIC]
     each = 1.0
     if (said := {*units} & METRIC.keys()) and not {*units} & {"in", "ft"}:
-        each = CM if said == {"cm"} else M if said == {"m"} and all(value < FEW_METRES for value in bare) else MM
+        each = CM if said == {"cm"} else M if said == {"m"} and _in_metres(values, units, bare) else MM
     known = {**METRIC, "in": 1.0, "ft": 12.0}
     return [value * known.get(unit, each) for value, unit in zip(values, units, strict=True)]
+
+
+def _in_metres(values: Sequence[float], units: Sequence[str], bare: Sequence[float]) -> bool:
+    """Whether numbers beside metres are metres too: no 15 beside 3.2 m."""
+    most = max(value for value, unit in zip(values, units, strict=True) if unit in METRIC)
+    return all(value < FEW_METRES and (value < FAR_MORE * most or value % 1) for value in bare)
 
 
 def worth(sizes: Sequence[float], counts: Sequence[float], roles: Sequence[str], half: bool) -> float | None:

@@ -31,6 +31,7 @@ from solvers.working import Working
 
 MOST_PARTS = 60
 SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many metres
+FAR_MORE = 3  # times what is said in metres: a whole number beside it is millimetres
 NO_INCHES = 300  # nor is one of so many inches, where the answer is asked in metric
 WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
 WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
@@ -100,7 +101,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
             return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
         if work.metric and whole.operation in (PLUS, MINUS) and all(leaf.value.denominator == 1 for leaf in numbers):
             if max(leaf.value for leaf in numbers) < NO_INCHES:
-                raise NeedMore("bare", f"Is the {shown(numbers[0])} inches or millimetres?")
+                raise NeedMore("bare", f"Is the {shown(_first(whole))} inches or millimetres?")
             return with_units(_in_unit(whole, "mm"), "mm")
         return _fractions_are_inches(whole)
     if not numbers and bare in (BareUnit.INCHES, BareUnit.FEET):  # said of the answer: 2.44 metres less 63 mm, in inches
@@ -136,6 +137,9 @@ def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     units = {length.unit for length in said}
     if units == {"m"} and any(leaf.value >= SURELY_MM for leaf in numbers):
         return "mm"  # 5.4 m less 2100
+    most = max((length.value for length in said), default=0)
+    if units == {"m"} and any(leaf.value.denominator == 1 and leaf.value >= FAR_MORE * most for leaf in numbers):
+        return "mm"  # 3.2 m less 15
     if units == {"m", "mm"} and all(leaf.value.denominator == 1 for leaf in numbers):
         return "mm"  # 3.6 m less 47 mm and 92
     if units <= {"mm", "cm", "m"}:
@@ -158,6 +162,14 @@ def _in_unit(part: Part, unit: str) -> Part:
     if isinstance(part, Sum) and part.left is not None:
         return Sum(part.operation, _in_unit(part.left, unit), part.right, part.text, part.rule, part.other)
     return Length(part.value, unit, part.text) if isinstance(part, Number) and part.unit == "none" else part
+
+
+def _first(part: Part) -> Part:
+    """The first number that is a length: no count of one."""
+    if not isinstance(part, Sum):
+        return part
+    assert part.left is not None and part.right is not None
+    return _first(part.right if part.operation == TIMES else part.left)
 
 
 def _inches(part: Part) -> Part:

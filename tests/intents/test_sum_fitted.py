@@ -24,6 +24,13 @@ from tests.talking import last
         ("14 foot 3 and the same again and another 6 inches, total", 348),
         ("hole is 2 1/2 in from each end of an 18 inch plate, how far between the holes", 13),
         ("room is 11 foot 7 one way, find the middle", 69.5),
+        ("overall if the base is 4, the box 31 and a quarter and the top 1 1/4", 36.5),
+        ("drawer is 18 1/4 inside and the sides are half inch, how wide outside", 19.25),
+        ("box is 24 outside with the sides 3/4, what's it inside", 22.5),
+        ("measured it twice at 71 5/8, deduct 3/8, what's the glass", 71.25),
+        ("mark at 40 1/2, go 3/8 back, where am I", 40.125),
+        ("6 rises of 187 mm", 1122),
+        ("3.6 m less 40 each end", 3520),
         ("three posts at 3 1/2 and two panels of 71 1/4, no gaps between them, overall", 153),
     ],
 )
@@ -60,3 +67,17 @@ def test_ladder_told_by_both_legs(said: str, topic: str, value: float) -> None:
     record = last(said)
     assert (record["outcome"], record["topic"]) == ("answered", topic)
     assert record["answer"]["value"] == pytest.approx(value, abs=0.001)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "two foot six and a half off a ten foot length twice, what's left of it",  # two such
+        "four shelves evenly in a 60 inch bookcase, how far apart",  # no 56
+        "first run of gutter is 18 foot 4 and the other one is 11 foot 9 and a half, I lose 4 inches in the overlap, what's the"
+        " total",  # that is not added
+        "the frame's 31 1/2 outside and the side on the left is 3/4, inside?",  # one side, or both
+    ],
+)
+def test_not_answered_as_told(said: str) -> None:
+    assert last(said)["outcome"] != "answered"
