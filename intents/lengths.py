@@ -228,7 +228,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
                 continue
             if preposition and not joint and _feet_next(line, unit + 1):  # climbs 4 foot 1 in 12 foot 3: inches either way
                 yield _reading(i, piece.end, head.value * 12 + sign * piece.value, "in", 0.95 * piece.sure * head.sure)
-            most = 0.3 if preposition or joint == "," else 0.7 if piece.value >= 12 else 1.0
+            apart = joint == "," or (joint == "and" and piece.value > 12)  # 8 foot | and 30 inches
+            most = 0.3 if preposition or apart else 0.7 if piece.value >= 12 else 1.0
             for end, inches, sure in _with_fraction(line, piece, unit + 1):
                 yield _reading(i, end, head.value * 12 + sign * inches, "in", min(most, sure) * head.sure)
         elif _can_be_inches(line, piece) and not _goes_on(line, piece.end) and joint not in _JOINED:

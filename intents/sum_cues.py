@@ -22,7 +22,8 @@ ENDS = frozenset(
 )
 ALL_ROUND = (
     ("top", "and", "bottom"), ("left", "and", "right"), ("a", "side"), ("an", "end"), ("all", "round"), ("all", "around"),
-    ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"), ("the", "same", "again"),
+    ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"),
+    ("per", "side"), ("per", "end"), ("the", "same", "again"),
 )  # fmt: skip
 WHICH = frozenset("hinge latch outer outside cut short long far front back hanging closing".split())
 AT = frozenset(("at", "of", "@", "o"))

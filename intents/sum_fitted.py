@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from intents.sum_cues import ENDS, QUESTIONS, Line
 from intents.sum_told_words import LESS, MORE, PAST, PIECE, PLAY, STICKS
-from intents.whole_sums import ADDED, TAKEN_TWICE
+from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN_TWICE
 
 Told = tuple[tuple[str, ...], bool]
 
@@ -26,6 +26,7 @@ _OUTSIDE = frozenset(
 _NOT_IN = MORE | PAST | STICKS | frozenset(
     "reveal reveals sticking poking proud bigger larger wider longer casing casings architrave architraves".split()
 )
+_LIDS = frozenset("worktop top counter countertop lid cap capping coping tabletop slab roof sheet cloth".split())
 _BOXES = frozenset("cabinet cupboard box carcass carcase bookcase drawer crate case cube unit".split())
 _INSIDE = frozenset("shelf shelves inside between divider bottom clear internal".split())
 _STANDS = frozenset("tall high".split())
@@ -49,6 +50,18 @@ def fitted(line: Line) -> Told | None:
     if named.isdisjoint(_GOES_IN) or not others.isdisjoint(_OUTSIDE):
         return None
     return tuple(TAKEN_TWICE if n == play else ADDED for n in (0, 1)), False
+
+
+def around_it(line: Line) -> Told | None:
+    """What reaches past a thing at both its ends: 4 inches of counter either side of it; a 30 overhang both sides of the top."""
+    if len(line.spans) != 2 or any(line.counts()) or not line.twice(1) or line.twice(0):
+        return None
+    own, right = line.beside(1), line.right[1]
+    if not (LESS | PLAY).isdisjoint(own) or not _OPENS.isdisjoint(line.beside(0) | line.asks) or "clear" in line.asks:
+        return None
+    of_it = right[:1] == ["of"] and right[1:2] != [] and right[1] in line.asks and right[1] not in line.beside(0)
+    lid = not own.isdisjoint(STICKS) and not line.asks.isdisjoint(_LIDS) and bool(line.left[0]) and _LIDS.isdisjoint(line.left[0])
+    return ((ADDED, ADDED_TWICE), False) if of_it or lid else None
 
 
 def within(line: Line) -> Told | None:

@@ -12,13 +12,16 @@ from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN_TWICE
 
 Told = tuple[tuple[str, ...], bool]
 
-_JOINED = frozenset("and a an plus then & another the what what's whats is do does make makes come comes to up all total".split())
+_JOINED = frozenset(
+    "and a an plus then & another the what what's whats is do does make makes come comes to up all total how much".split()
+)
 _WHOLE = frozenset("total overall altogether combined together".split())
 _ALONE = frozenset(  # with one of these not all that is told is part of the whole
     "each every of from between than under below above past beyond left remaining need needs allow half middle centre"
     " center already still divide divided split share equal twice not no without spare over both either hundreds".split()
 )
 _INSIDE, _OUTSIDE = frozenset("inside internal between clear".split()), frozenset("outside external overall".split())
+_STUFF = frozenset("stuff timber wood ply plywood material stock".split())
 _FEW = 3
 
 
@@ -47,6 +50,7 @@ def inside_out(line: Line) -> Told | None:
         return None
     left = line.left[1]
     sides = any(is_plural(word) and word in FRAME for word in left) or (line.twice(1) and not FRAME.isdisjoint(line.beside(1)))
+    sides = sides or (not (FRAME | _STUFF).isdisjoint(left) and "thick" in line.right[1][:1])  # frame stuff's 44 thick
     if not sides or not {"one", "only"}.isdisjoint(line.said) or not (LESS | PLAY).isdisjoint(line.beside(1)):
         return None
     own, asks = line.beside(0), line.asks

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.sum_cues import Line
-from intents.sum_fitted import fitted, stands_on, within
+from intents.sum_fitted import around_it, fitted, stands_on, within
 from intents.sum_listed import all_of_it, inside_out, listed
 from intents.sum_told import (
     Told,
@@ -39,7 +39,7 @@ _MIDDLE = frozenset("middle centre center centred centered".split())
 _BLADE = frozenset("blade kerf saw".split())
 _SHARED = frozenset("divide divided split third thirds quarter times twice double same".split())
 _SHAPES = (  # each tells a whole sum
-    halved, at_centres, centred, listed, difference, fitted, within, inside_out, stands_on, all_of_it, middle_of_rest,
+    halved, at_centres, centred, listed, difference, fitted, around_it, within, inside_out, stands_on, all_of_it, middle_of_rest,
 )  # fmt: skip
 
 
@@ -82,8 +82,8 @@ def in_the_middle(line: Line) -> Told | None:
 
 
 def contradicted(line: Line, roles: Sequence[str]) -> bool:
-    """Whether a sum adds a length that the word beside it takes off: sank half an inch."""
+    """Whether a sum adds a length that the word beside it takes off, or the other way: sank half an inch, two inches more."""
     lengths = [n for n, role in enumerate(line.counts()) if not role]
     base = base_of(line, lengths) if lengths else -1
-    added = (n for n in lengths if n != base and roles[n] in LENGTHWAYS and roles[n][0] == ADDED)
-    return any(said_of(line, n, 0) < 0 for n in added)
+    signs = ((said_of(line, n, 0), roles[n][0]) for n in lengths if n != base and roles[n] in LENGTHWAYS)
+    return any((said < 0 and role == ADDED) or (said > 0 and role != ADDED) for said, role in signs)

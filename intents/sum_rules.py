@@ -113,7 +113,8 @@ def _floors(line: Line, n: int, base: int) -> int | None:
     if not line.beside(n).isdisjoint(FLOORS) and not line.asks.isdisjoint(FLOORS) and "off" in line.asks:
         return 0  # off the floor that was, or that will be
     floor = not line.beside(n).isdisjoint(FLOORS) and line.asks.isdisjoint(FLOORS | TOTAL)
-    return -1 if floor and not line.asks.isdisjoint(PIECE | HEADROOM) else None
+    room = not line.asks.isdisjoint(PIECE | HEADROOM) or {"head", "room"} <= line.asks
+    return -1 if floor and room else None
 
 
 def _buried(line: Line, n: int, base: int) -> int | None:

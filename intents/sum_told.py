@@ -14,7 +14,7 @@ from itertools import pairwise
 
 from intents.sum_counts import BOTH as EACH
 from intents.sum_cues import QUESTIONS, STOPS, Line
-from intents.sum_fitted import fitted, stands_on, within
+from intents.sum_fitted import around_it, fitted, stands_on, within
 from intents.sum_listed import all_of_it, inside_out, listed
 from intents.sum_rules import RULES, both, from_to
 from intents.sum_told_words import (
@@ -329,5 +329,6 @@ def is_left(asked: Sequence[str]) -> bool:
 
 
 _SHAPES: tuple[Callable[[Line], Told | None], ...] = (
-    halved, at_centres, centred, listed, difference, fitted, within, inside_out, stands_on, all_of_it, middle_of_rest, _story,
+    halved, at_centres, centred, listed, difference, fitted, around_it, within, inside_out, stands_on, all_of_it,
+    middle_of_rest, _story,
 )  # fmt: skip

@@ -40,6 +40,7 @@ _FAR = 10  # words from a quantity to where it is dismissed
 _HOURS, _HOUR = frozenset("since till until by at before after around".split()), 12
 _DAY = frozenset(
     "power rain rains raining closes close closing shut shuts shutting lunch dinner tea dark tide ferry bus train meeting school"
+    " game match telly kickoff"
     " deadline open opens knocking daylight sunset dusk".split()
 )
 _GOING = frozenset("off home back leaving leave leaves here coming due gone arrives arriving away started starting began".split())
@@ -217,6 +218,8 @@ def _hour(words: Sequence[str], place: tuple[int, int], clause: Sequence[str], r
     after = words[reading.end : reading.end + 1]
     if after and after[0] not in ENDS and after[0] not in ("so", "and", "today", "tonight", "tomorrow", "but"):
         return False
+    if words[reading.start - 2 : reading.start - 1] == ["on"]:  # on at | six
+        return not _DAY.isdisjoint(clause)
     if not _DAY.isdisjoint(clause) or not (_VISITORS.isdisjoint(clause) or _COMES.isdisjoint(clause)):
         return True
     return not (_GOING.isdisjoint(clause) or _SOMEBODY.isdisjoint(words[place[0] : place[0] + 3]))
