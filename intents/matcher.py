@@ -52,6 +52,7 @@ from intents.parts_together import parts_together
 from intents.per_what import per_what
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
+from intents.pole_told import pole_told
 from intents.question import Question, Reading
 from intents.run_told import no_pitch_asked, run_told
 from intents.saw_labels import one_way_and_other, reach_put_right, saw_labels
@@ -111,7 +112,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, legs_told, named_later,
+    each_leg, out_and_up, legs_told, named_later, pole_told,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside)  # by the words beside one given of a whole question
 
