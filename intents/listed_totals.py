@@ -126,7 +126,7 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
                         assert isinstance(size.value, Length | Area)
                         yield _times(listing, i, size.end, size, 1, SURE)
                     continue
-                if each or said or "each" in listing.words[end:at]:
+                if each or said or "each" in listing.words[end:at] or "each" in listing.words[max(0, i - 3) : i]:
                     yield _times(listing, i, each or size.end, size, count, SURE)
                 elif joined:
                     yield _times(listing, i, size.end, size, count, DOUBTED)
@@ -174,6 +174,9 @@ def _each(listing: Listing, at: int) -> int:
     at += listing.words[at] in ("long", "high", "tall")
     if listing.words[at] in _EACH and listing.words[at + 1] not in ("way", "end"):
         return at + 1
+    if listing.words[at] == "of":  # 13 foot | of casing each, 11 ft | of corner board apiece
+        named = next((k for k in (at + 2, at + 3) if listing.words[k] in _EACH), 0)
+        return named + 1 if named and listing.words[at + 1].isalpha() else 0
     past = listing.past(at, _PER, 2)
     word = listing.words[past]
     if past > at and listing.words[past - 1] == "each":
