@@ -17,6 +17,7 @@ from intents.expansions import LEAST_PARTS, expansions
 from intents.expansions import STARTS as EXPANSION_STARTS
 from intents.lengths import METRES, UNITS, bare_lengths, lengths, spoken_pairs
 from intents.number_words import MINUS, STARTS
+from intents.metric_stock import metric_stock
 from intents.numbers import Line
 from intents.plurals import LINEAL, is_plural
 from intents.reading import Dims, Head, Reading, heads
@@ -66,6 +67,7 @@ def _at(line: Line, i: int) -> list[Reading]:
         row += led_lengths(line, i)
     if pieces:
         row += _numbers(line, i)
+        row += metric_stock(line.words, i)
         row += spoken_pairs(line, i)
         row += slopes(line, i)
     elif row:
