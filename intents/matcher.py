@@ -32,6 +32,7 @@ from intents.fills_it import fills_it
 from intents.gable_of_what import gable_of_what
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
+from intents.half_a_face import half_a_face
 from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.kicked_out import kicked_out
@@ -45,8 +46,10 @@ from intents.movement_told import movement_told
 from intents.named_later import named_later
 from intents.neighbours import cut_off
 from intents.no_role import left_of, may_hold_more, took, without_role
+from intents.no_sum import no_sum
 from intents.not_across import not_across
 from intents.of_both import of_both
+from intents.one_system import one_system
 from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.overhang_aside import overhang_aside
 from intents.parts_together import parts_together
@@ -113,9 +116,9 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, legs_told, named_later, pole_told,
+    each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum,
 )  # fmt: skip
-_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it)  # by the words beside one given of a whole question
+_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system)  # of a whole question
 
 
 class _Lists:

@@ -16,8 +16,8 @@ from intents.degrees import STARTS as DEGREE_STARTS
 from intents.expansions import LEAST_PARTS, expansions
 from intents.expansions import STARTS as EXPANSION_STARTS
 from intents.lengths import METRES, UNITS, bare_lengths, lengths, spoken_pairs
-from intents.number_words import MINUS, STARTS
 from intents.metric_stock import metric_stock
+from intents.number_words import MINUS, STARTS
 from intents.numbers import Line
 from intents.plurals import LINEAL, is_plural
 from intents.reading import Dims, Head, Reading, heads

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
+from intents.lengths import METRES
 from intents.reading import Reading
 from solvers.quantities import Length
 
@@ -21,6 +22,8 @@ def metric_stock(words: Sequence[str], i: int) -> Iterator[Reading]:
     text, after = words[i], words[i + 1]
     if (after != "s" and after not in _SOLD) or not text[0].isdecimal():
         return
+    if any(word == text and words[at + 1] in METRES for at, word in enumerate(words) if at != i):
+        return  # our 5.1s, that's 5.1 m cladding
     whole = text.isdecimal() and len(text) == 4
     if not whole and (len(text) != 3 or text[1] != "."):
         return

@@ -32,6 +32,7 @@ _STARTS = frozenset("start starts starting bottom base begin begins starter zero
 _TALL, _WALLS = frozenset(("tall", "high")), frozenset(("wall", "top", "soffit", "eave", "eaves"))
 _COUNTED = frozenset("window windows door doors opening openings coats coat walls sides other more".split())
 _MORE = frozenset("more above over left another remaining then".split())
+_LOW = frozenset("bottom base start starter edge ground floor deck slab zero ledger foundation sill".split())  # above those
 _STOPS = frozenset((*".,;?!", "and"))
 _FROM_SILL = (("sill", "to"), ("of", "window"), ("of", "glass"), ("of", "opening"))
 
@@ -160,7 +161,7 @@ def _is_window(size: _Size) -> bool:
 def _is_over(size: _Size) -> bool:
     """Whether it is what is left over the head: 24 more to the top, then 1'8 above, 510 left over it."""
     after, before = _near(size.after), size.before[-2:]
-    return not _MORE.isdisjoint((*after, *before))
+    return not _MORE.isdisjoint((*after, *before)) and _LOW.isdisjoint(after)
 
 
 def _may_be(name: str, size: _Size) -> bool:
