@@ -1,4 +1,5 @@
-"""Sums that are none: "13 risers out of it" are parts of a length and no inches off it, "22 bags, 9.85 each" is money."""
+"""Sums that are none: "13 risers out of it" are parts of a length and no inches off it, "22 bags, 9.85 each" is money, and so is
+"13 gallons, $46.75 a gallon"."""
 
 from __future__ import annotations
 
@@ -7,7 +8,7 @@ from collections.abc import Mapping
 from itertools import pairwise
 
 from intents.chart import Chart, quantities
-from intents.placing import place_of
+from intents.placing import heard_as, place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.quantities import Count, Length, Money, Quantity
@@ -16,7 +17,12 @@ from solvers.slots import Parameter
 SUM = "tape arithmetic"
 _OUT = ("out", "of")
 _IT = frozenset("it that this them those".split())
-_EACH = frozenset(("each", "apiece", "ea"))
+_EACH, _ONE = frozenset(("each", "apiece", "ea")), frozenset(("a", "an", "per", "the"))
+_COSTS = frozenset("cost costs price owe bill total pay $ £ € dollars bucks quid".split())
+_PARTS = frozenset("side end gap space course row step tread riser joint bay".split())  # which are so long, and cost nothing
+_AMOUNTS = frozenset(("count", "area", "length"))
+EACH = "each"
+SAID = 0.9  # how sure a length is that was said with its unit
 _ALIKE = frozenset("each every equal even same evenly equally apiece".split())
 _PRICE = re.compile(r"\d{1,4}\.\d\d")
 _UNITS = frozenset("in inch inches ft feet foot m mm cm metres meters metre meter long wide".split())
@@ -26,12 +32,37 @@ _NEAR = 3  # words of the name of a thing
 def no_sum(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Make the first question, where it is a sum, of what it asks: parts of a length, or money."""
     question = next(iter(questions), None)
-    if question is None or question.topic != SUM:
+    if question is None or question.topic not in (SUM, "cost"):
         return
-    if not _EACH.isdisjoint(chart.words):
-        _bought_each(chart, question)
+    _cost_rather(questions)
+    if question.topic == "cost" and not question.swaps:
+        _amount_left(chart, question, topics["cost"])
+    if (question.topic == SUM or _AMOUNTS.isdisjoint(question.givens)) and not (_EACH | _ONE).isdisjoint(chart.words):
+        _so_much_a(chart, question)
     if question.topic == SUM and "out" in chart.words and (parts := _parts_out_of_it(chart)) is not None:
         _divide(chart, question, parts)
+
+
+def _cost_rather(questions: list[Question]) -> None:
+    """Leave out the sum where a cost takes "at 6.20 a metre" as it was said; nobody adds 35 m and 6.20."""
+    cost = next((q for q in questions if q.topic == "cost" and q.complete and {"price", "per"} <= q.givens.keys()), None)
+    if cost is None or _AMOUNTS.isdisjoint(cost.givens) or _ONE.isdisjoint(cost.givens["per"].text.split()):
+        return
+    kept = [q for q in questions if q.topic != SUM]
+    if len(kept) < len(questions):
+        questions[:], cost.lacking = kept, 0
+
+
+def _amount_left(chart: Chart, question: Question, parameters: tuple[Parameter, ...]) -> None:
+    """The one length that found no place is how much of it there is: 3.40 a metre and | 30 metres."""
+    if len(question.unplaced) != 1 or not _AMOUNTS.isdisjoint(question.givens) or "per" not in question.givens:
+        return
+    length = next(p for p in parameters if p.name == "length")
+    lengths = (r for row in chart.readings for r in row if r.kind == "length")
+    found = [r for r in lengths if chart.said(r.start, r.end) == question.unplaced[0]]
+    heard = heard_as(chart, length, found[0], True) if found else None
+    if heard is not None and str(question.givens["per"].value).upper() in ("FT", "M"):
+        question.givens["length"], question.unplaced, question.missing = heard, [], []
 
 
 def _divide(chart: Chart, question: Question, parts: Reading) -> None:
@@ -60,19 +91,42 @@ def _parts_out_of_it(chart: Chart) -> Reading | None:
     return None
 
 
-def _bought_each(chart: Chart, question: Question) -> None:
-    """Make a cost of things that are so much each, where no length is told: 22 bags of mortar 9.85 each."""
-    said = list(quantities(chart, 0, len(chart.words)))
-    if len(said) != 2 or any(r.kind != "number" for r in said) or not _UNITS.isdisjoint(chart.words):
+def _so_much_a(chart: Chart, question: Question) -> None:
+    """Make a cost of so many things at so much each or a thing: 22 bags, 9.85 each; 13 gallons of stain, $46.75 a gallon."""
+    words = [*chart.words, "", ""]
+    numbers = [r for row in chart.readings for r in row if r.kind in ("number", "volume", "weight")]
+    prices = [(r, thing) for row in chart.readings for r in row if (thing := _priced(chart, words, r))]
+    if len({price.start for price, _ in prices}) != 1:
         return
-    count, price = said
-    named = chart.words[count.end : price.start]
-    if not named or not named[0].endswith("s") or not all(_names(word) for word in named):
+    price, thing = max(prices, key=lambda found: (found[0].end, found[0].kind == "money"))
+    counts = [r for r in numbers if _counts(words, r, thing) and not price.start <= r.start < price.end]
+    sized = any(isinstance(r.value, Length) and r.sure >= SAID for row in chart.readings for r in row)
+    if len({r.start for r in counts}) != 1 or sized:
         return
-    if _PRICE.fullmatch(chart.said(price.start, price.end)) is None or chart.words[price.end] not in _EACH:
-        return
-    question.topic, question.swaps = "cost", []
-    question.givens = {"count": _heard(chart, count, Count, "count"), "price": _heard(chart, price, Money, "money")}
+    question.topic, question.swaps, question.missing, question.unplaced = "cost", [], [], []
+    question.rival, question.lacking = False, 0
+    question.givens = {"count": _heard(chart, counts[-1], Count, "count"), "price": _heard(chart, price, Money, "money")}
+
+
+def _priced(chart: Chart, words: list[str], reading: Reading) -> str:
+    """The thing of which so much is the price of one; EACH of what was counted."""
+    after, thing = words[reading.end], words[reading.end + 1]
+    said = reading.kind == "money" or (
+        reading.kind == "number" and (_PRICE.fullmatch(words[reading.start]) or not _COSTS.isdisjoint(words))
+    )
+    if not said or not isinstance(reading.value, Quantity):
+        return ""
+    if after in _EACH:
+        return EACH
+    return thing if after in _ONE and thing.isalpha() and thing not in _UNITS | _PARTS else ""
+
+
+def _counts(words: list[str], reading: Reading, thing: str) -> bool:
+    """Whether a number counts the things that are priced: 13 gallons; of "each" any plural."""
+    named = words[reading.end] if reading.kind == "number" else words[reading.end - 1]
+    if thing == EACH:
+        return named.isalpha() and named.endswith("s") and named not in _UNITS and words[reading.end + 1] in ("of", ",")
+    return named in (f"{thing}s", f"{thing}es")
 
 
 def _heard(chart: Chart, reading: Reading, kind: type[Quantity], unit: str) -> Heard:
