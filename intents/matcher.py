@@ -58,6 +58,7 @@ from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.pole_told import pole_told
 from intents.question import Question, Reading
+from intents.rolls_told import rolls_told
 from intents.run_told import no_pitch_asked, run_told
 from intents.saw_labels import one_way_and_other, reach_put_right, saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
@@ -116,7 +117,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum,
+    each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system)  # of a whole question
 

@@ -20,8 +20,10 @@ _IT = frozenset("it that this them those".split())
 _EACH, _ONE = frozenset(("each", "apiece", "ea")), frozenset(("a", "an", "per", "the"))
 _COSTS = frozenset("cost costs price owe bill total pay $ £ € dollars bucks quid".split())
 _PARTS = frozenset("side end gap space course row step tread riser joint bay".split())  # which are so long, and cost nothing
+_ASKING = frozenset(("what", "how", "whats"))
 _AMOUNTS = frozenset(("count", "area", "length"))
 EACH = "each"
+TOLD = 5.0  # as the score of a rule that fits
 SAID = 0.9  # how sure a length is that was said with its unit
 _ALIKE = frozenset("each every equal even same evenly equally apiece".split())
 _PRICE = re.compile(r"\d{1,4}\.\d\d")
@@ -32,6 +34,11 @@ _NEAR = 3  # words of the name of a thing
 def no_sum(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Make the first question, where it is a sum, of what it asks: parts of a length, or money."""
     question = next(iter(questions), None)
+    if question is None and any(r.kind == "money" for row in chart.readings for r in row):
+        cost = Question("cost", score=TOLD)
+        _so_much_a(chart, cost)
+        asked = any(word in _ASKING and then != "a" for word, then in pairwise(chart.words))
+        questions += [cost] if cost.givens and asked and "last" not in chart.words else []
     if question is None or question.topic not in (SUM, "cost"):
         return
     _cost_rather(questions)
