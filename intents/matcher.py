@@ -29,6 +29,7 @@ from intents.each_leg import each_leg
 from intents.each_long import each_long
 from intents.features import of_sentence
 from intents.fills_it import fills_it
+from intents.gable_again import gable_again
 from intents.gable_of_what import gable_of_what
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
@@ -118,6 +119,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
+    gable_again,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system)  # of a whole question
 
