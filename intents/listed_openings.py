@@ -58,6 +58,7 @@ _OUT = frozenset("out off less minus take taking taken deduct subtract without".
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _MARKS = frozenset((":", "-"))
 _NOUGHT = frozenset(("oh", "o", "nought"))
+_NO_HOLES = frozenset("joint lap laps wall walls gable gables roof side shed house building garage deck porch".split())
 _OFTEN = {"twice": 2, "once": 1}
 _ASIDE, _MOST = frozenset((",", "-", "(")), 60
 _COUNTED = frozenset((",", "each", "of", "measuring", "all"))
@@ -176,7 +177,7 @@ def _bare_size(listing: Listing, start: int, at: int, end: int) -> Item | None:
         return None  # thirty | six by ten
     end = listing.past(end, _AT, 1) if end > at else end
     found = _unnamed_size(listing, end) if _first_told(listing) < start else None
-    return found or (_sizes_only(listing, end) if end > at else None)
+    return found or (_sizes_only(listing, end) if end > start else None)  # two 4 by 4s and | a 2 by 3
 
 
 def _first_told(listing: Listing) -> int:
@@ -214,7 +215,7 @@ def _past_unheard_kind(listing: Listing, at: int) -> int:
 def _sizes_only(listing: Listing, i: int) -> Item | None:
     """A further size after a named one: windows 3 by 4 and 2 by 3. Told from boards and rolls by what follows."""
     found = _sizes(listing, i)
-    if found is None or listing.words[found[0]] in STOCK | {"joint", "lap", "laps"}:
+    if found is None or listing.words[found[0]] in STOCK | _NO_HOLES:
         return None
     return Item(i, found[0], found[1], led=False)
 

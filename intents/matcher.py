@@ -17,6 +17,7 @@ from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
 from intents.asked_instead import area_rather, asked_instead
+from intents.at_each_place import at_each_place
 from intents.bay_told import bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
@@ -119,7 +120,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
-    gable_again,
+    gable_again, at_each_place,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system)  # of a whole question
 

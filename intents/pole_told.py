@@ -21,6 +21,7 @@ from solvers.slots import Parameter
 POLE = "courses to openings"
 SURE_TOPIC = 0.8  # share from which on no other word need tell the topic
 LEAST_SHOWN, MOST_SHOWN = 2, 16  # in
+PAIR = 2
 LOWEST_SILL, HIGHEST_START = 12, 24  # in
 _NAMES: dict[str, frozenset[str]] = {
     **dict.fromkeys(("sill", "sills", "cill"), frozenset(("sill", "window"))),
@@ -113,7 +114,8 @@ def _as_shown(chart: Chart, sizes: list[_Size]) -> list[_Size]:
 def _shown(sizes: list[_Size]) -> list[_Size]:
     """The least and the most that shows: the one pair beside each other of which both are no height."""
     small = [size for size in sizes if LEAST_SHOWN <= size.inches <= MOST_SHOWN and _STARTS.isdisjoint(size.before)]
-    alike = len(small) == 2 and sizes.index(small[1]) - sizes.index(small[0]) == 1
+    small = [size for size in small if not (_is_over(size) or _is_window(size))] if len(small) > PAIR else small
+    alike = len(small) == PAIR and sizes.index(small[1]) - sizes.index(small[0]) == 1
     return sorted(small, key=lambda size: size.inches) if alike and small[0].inches != small[1].inches else []
 
 
