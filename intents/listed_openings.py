@@ -59,6 +59,7 @@ _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _MARKS = frozenset((":", "-"))
 _NOUGHT = frozenset(("oh", "o", "nought"))
 _NO_HOLES = frozenset("joint lap laps wall walls gable gables roof side shed house building garage deck porch".split())
+_OF_AREA = frozenset("feet foot ft inch inches metre metres meter meters m yard yards on cut and by of".split())
 _OFTEN = {"twice": 2, "once": 1}
 _ASIDE, _MOST = frozenset((",", "-", "(")), 60
 _COUNTED = frozenset((",", "each", "of", "measuring", "all"))
@@ -240,6 +241,8 @@ def _sizes_at(listing: Listing, i: int) -> Pair | None:
         return listing.past(best.end, _HIGH, 1), tuple(_amount(part) for part in best.value.parts)
     for first in listing.amounts(i):
         side = listing.words[first.end]
+        if side == "square" and listing.words[first.end + 1] not in _OF_AREA and (first.unit or first.value < _INCHES_FROM):
+            return first.end + 1, (first, first)  # two windows 4 foot square
         at = listing.past(first.end + 1, _AND, 1)
         if side not in _SIDES:
             continue

@@ -25,6 +25,7 @@ PLACES = frozenset(
     " lower first second third another main far near short long uphill downhill water shed bay".split()
 )
 _FACES = frozenset("walls elevations faces".split())
+_ALL_SIDES, _LOWEST, _HIGHEST = frozenset(("sides", "ends")), 6, 14  # ft
 _WHOLE_FACES = _FACES | frozenset("sides gables".split())
 _SPOKEN = 6  # words of a number: two hundred and ninety six
 _MOST_UNLIKE = 12  # so many times as large is no face of one house beside another: 8 and 240 sq ft
@@ -142,12 +143,12 @@ def _of_all(listing: Listing, i: int, end: int, at: int) -> bool:
 def _faces(listing: Listing, i: int, at: int, count: int, name: str, stop: int = 0) -> Iterator[Reading]:
     """Three walls 30 by 8: their area, all together; each wall is 30 by 8, three walls, which end at `stop`."""
     sizes = [r for r in listing.chart[at] if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= SAID]
-    if name not in _FACES | PLACES or not sizes:
+    if name not in _FACES | _ALL_SIDES | PLACES or not sizes:
         return
     size = max(sizes, key=lambda r: r.end)
-    if name in PLACES and not _each(listing, size.end):
-        return  # north and south, 30 by 9
     assert isinstance(size.value, Dims)
+    if _TAKEN & set(listing.words[size.end : size.end + 3]) or (name in _ALL_SIDES and not _as_a_wall(listing, at, size.value)):
+        return
     more = listing.past(size.end, _ROW, 2)
     if more > size.end and any(isinstance(r.value, Dims) for r in (listing.chart[more] if more < len(listing.chart) else ())):
         return  # three walls: 20x9, 14x9 and 20x8
@@ -155,6 +156,15 @@ def _faces(listing: Listing, i: int, at: int, count: int, name: str, stop: int =
     area = count * sides[0].to("ft").value * sides[1].to("ft").value
     total = _said(Area(area, "ft2"), f"{count} × {listing.said(size.start, size.end)}")
     yield Reading("areas", min(i, at), stop or _each(listing, size.end) or size.end, (total,))
+
+
+def _as_a_wall(listing: Listing, at: int, size: Dims) -> bool:
+    """Whether it is the size of a wall: both ends are 22 by 9; not of a window, nor of the plan of a | shed 14 by 20."""
+    if listing.words[at - 1] not in _JOINTS:
+        return False
+    values = [part.value for part in size.parts]
+    feet = [value.to("ft").value if isinstance(value, Length) else value.value for value in values]  # type: ignore[union-attr]
+    return _LOWEST <= min(feet) <= _HIGHEST
 
 
 def _before(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
