@@ -17,6 +17,12 @@ SQUARES = "squares"
 _SIDES = frozenset(("wall_length", "wall_height"))
 _GABLE = frozenset(("pitch", "gable_height"))
 _IN_ALL = frozenset("all altogether total totals add adds come comes cover side".split())
+_MANY, _SQUARE = frozenset(("many", "what", "much")), frozenset(("square", "sq"))
+_UNITS = frozenset("feet foot ft metres meters".split())
+_NAMES = {
+    "area": "faces", "wall_length": "length", "wall_height": "height", "pitch": "pitch", "gable_height": "peak",
+    "openings": "openings", "opened": "opened",
+}  # fmt: skip
 LEAST_AREA = 150  # ft²: a bare number from here on is no side of a wall
 
 
@@ -50,3 +56,15 @@ def _told_in_all(chart: Chart, question: Question, topics: Mapping[str, tuple[Pa
         heard = heard_as(chart, area, reading, True)
         if heard is not None and heard.value.unit == "ft2" and heard.value.value >= LEAST_AREA:
             question.givens["area"], question.missing, question.unplaced = heard, [], []
+
+
+def in_square_feet(chart: Chart, question: Question) -> None:
+    """The area of walls asked in square feet is no squares, with no waste: both ends are 22 by 9, how many square feet."""
+    words = chart.words
+    if question.topic != SQUARES or SQUARES in words or "waste" in question.givens:
+        return
+    asked = any(a in _MANY and b in _SQUARE and c in _UNITS for a, b, c in zip(words, words[1:], words[2:], strict=False))
+    if asked and question.givens.keys() <= _NAMES.keys():
+        question.topic, question.lacking = "wall area", 0
+        question.givens = {_NAMES[name]: heard for name, heard in question.givens.items()}
+        question.swaps = [{_NAMES[n]: h for n, h in way.items()} for way in question.swaps if way.keys() <= _NAMES.keys()]

@@ -34,7 +34,7 @@ from intents.gable_again import gable_again
 from intents.gable_of_what import gable_of_what
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
-from intents.half_a_face import half_a_face
+from intents.half_a_face import half_a_face, in_square_feet
 from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.kicked_out import kicked_out
@@ -122,7 +122,7 @@ _PLACES = (
     each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
     gable_again, at_each_place,
 )  # fmt: skip
-_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system)  # of a whole question
+_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
 
 
 class _Lists:

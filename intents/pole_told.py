@@ -31,7 +31,7 @@ _NAMES: dict[str, frozenset[str]] = {
 }
 _STARTS = frozenset("start starts starting bottom base begin begins starter zero 0 nothing".split())
 _TALL, _WALLS = frozenset(("tall", "high")), frozenset(("wall", "top", "soffit", "eave", "eaves"))
-_COUNTED = frozenset("window windows door doors opening openings coats coat walls sides other more".split())
+_COUNTED = frozenset("window windows door doors opening openings coats coat walls sides other".split())
 _MORE = frozenset("more above over left another remaining then".split())
 _LOW = frozenset("bottom base start starter edge ground floor deck slab zero ledger foundation sill".split())  # above those
 _STOPS = frozenset((*".,;?!", "and"))
