@@ -18,9 +18,9 @@ def answered(text: str) -> tuple[str, str]:
     ("line", "inches"),
     [
         ("courses to the window, sill at 30 and it's 52 tall, then 20 more to the eave, 5 min 6 max", 5.2),
-        ("the shingles, 4 is the least I'd show and 5 the most, sill at 2 foot 11, head 6 foot 8, the eave comes at 8 foot 4", 5.0),
-        ("land the courses on the window, sill's 31 off the start, window is 46 tall, 22 more to the soffit, 5 to 6 showing", 5.111),
-        ("I need the courses to hit a window that starts 30 inches up and finishes at 75, total height 98, from 4 1/2 to 5 1/2", 5.0),
+        ("shingles, 4 is the least I'd show and 5 the most, sill at 2 foot 11, head 6 foot 8, the eave comes at 8 foot 4", 5.0),
+        ("courses on the window, sill's 31 off the start, window is 46 tall, 22 more to the soffit, 5 to 6 showing", 5.111),
+        ("courses to hit a window that starts 30 inches up and finishes at 75, total height 98, from 4 1/2 to 5 1/2", 5.0),
     ],
 )  # fmt: skip
 def test_heights_of_a_window_in_any_order(line: str, inches: float) -> None:
