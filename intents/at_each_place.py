@@ -36,12 +36,13 @@ def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, 
     heard = {n: heard_as(chart, parameters[n], r, True) for n, r in (("at_each", each[0]), ("rows", rows[0]))}
     given = {name: one for name, one in heard.items() if one is not None}
     said = {chart.said(r.start, r.end) for r in (*each, *rows)}
-    if len(given) < len(heard) or not said.issuperset(question.unplaced):
+    if len(given) < len(heard):
         return
     kept = {n: h for n, h in question.givens.items() if n not in heard and h.text not in said}
     question.givens = {**kept, **given}
     question.missing = [name for name in question.missing if name not in given]
-    question.unplaced, question.swaps, question.rival = [], [], False
+    question.unplaced = [text for text in question.unplaced if text not in said]
+    question.swaps, question.rival = [], False
 
 
 def _of_each(words: list[str], reading: Reading) -> bool:

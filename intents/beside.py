@@ -36,6 +36,7 @@ SECTION = "section"
 _WOODS, _NAMED = (LUMBER, TIMBER), (NOMINAL, SECTION)
 SHEET, _STEPS = "sheet", frozenset("step steps cards soakers".split())
 _NOMINAL_THICK, _NOMINAL_WIDE = (1, 2, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in; by what lumber is called
+_HOLES = frozenset("window windows door doors opening openings vent vents hatch wall walls".split())
 _FEET_OF = FEET | {"of"}
 _BENT = frozenset("flashing z cap bend pan drip metal profile".split())
 _LUMBER = frozenset(
@@ -276,7 +277,8 @@ def _lumber(chart: Chart, reading: Reading) -> bool:
     told = words[max(0, reading.start - 1)] in _FEET_OF or not _LUMBER.isdisjoint(words[reading.end : reading.end + 2])
     came = words[max(0, reading.start - _LED) : reading.start]
     cut = not (_SAWN.isdisjoint(came) or {"from", "out"}.isdisjoint(came))  # we cut it from a wet 2 by 8
-    return cut or (told and " " not in written)
+    spoken = written.replace(" ", "").isalpha() and _HOLES.isdisjoint(words[reading.end : reading.end + 1])
+    return cut or (told and " " not in written) or spoken  # clear cedar one by four
 
 
 def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:

@@ -12,12 +12,14 @@ from fractions import Fraction
 
 from intents.chart import Chart
 from intents.question import Heard, Question
+from intents.second_reader import places_of
 from solvers.quantities import Count, Length
 
 _FILLS, _FULL, _FAR = Fraction(2, 5), Fraction(1), Fraction(1, 10)  # of the width: by pieces close together, by those far apart
 _TAPE_FILLS = Fraction(1, 5)  # where the width is told to a part of an inch
 _MOST_BOARDS = 60
 _LEAST_BOARDS = 3
+SPACED, _NAME = "equal spacing", 5  # letters
 _APART = frozenset(
     "post posts column columns pier piers light lights joist joists rafter rafters stud studs truss trusses bracket brackets"
     " fence bay bays hook hooks beam beams".split()
@@ -26,6 +28,10 @@ _APART = frozenset(
 
 def fills_it(chart: Chart, question: Question) -> None:
     """Take the bare width of a question for the only one of its units that what fills it leaves."""
+    if question.topic == SPACED:
+        _things_are_counted(chart, question)
+    if question.topic == "marks on centre":
+        _first_one(chart, question)
     name = {"equal spacing": "length", "balanced panels": "width"}.get(question.topic)
     heard = question.givens.get(name) if name else None
     if heard is None or not heard.others or question.swaps:
@@ -36,6 +42,32 @@ def fills_it(chart: Chart, question: Question) -> None:
     left = [value for value in (heard.value, *heard.others) if isinstance(value, Length) and fits(value.to("in").value)]
     if len(left) == 1:
         question.givens[name or ""] = replace(heard, value=left[0], others=())
+
+
+def _things_are_counted(chart: Chart, question: Question) -> None:
+    """Leave only the ways in which so many things are no length: 13 palings between posts 1800 apart."""
+    ways = [question.givens, *question.swaps]
+    kept = [way for way in ways if not ("length" in way and _names_things(chart, way["length"]))]
+    if kept and len(kept) < len(ways):
+        question.givens, question.swaps = kept[0], kept[1:]
+        question.rival = question.rival and bool(question.swaps)
+
+
+def _names_things(chart: Chart, heard: Heard) -> bool:
+    """Whether a bare number stands before the name of things."""
+    if not heard.bare or heard.end <= heard.start:
+        return False
+    after = chart.words[places_of(chart, heard)[1] :][:1]
+    return bool(after) and after[0].isalpha() and after[0].endswith("s") and len(after[0]) >= _NAME
+
+
+def _first_one(chart: Chart, question: Question) -> None:
+    """The first one is no mark an inch from the end."""
+    first = question.givens.get("first")
+    if first is not None and first.end > first.start and first.text == "one":
+        start, _ = places_of(chart, first)
+        if chart.words[max(0, start - 1) : start] == ["first"]:
+            del question.givens["first"]
 
 
 def _pieces(chart: Chart, question: Question, heard: Heard) -> Callable[[Fraction], bool] | None:

@@ -153,7 +153,7 @@ def _named_first(listing: Listing, i: int) -> Item | None:
     after, count = counts[0] if counts else (at + 1, 1)
     after += listing.words[after : after + 2] == ["out", "of"]  # two windows out of it, 3 by 5 each
     found = _sizes(listing, listing.past(after, _BETWEEN, 5))
-    if found and what == "door":
+    if found:
         found = _with_inches(listing, *found)
     return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
 
@@ -268,7 +268,7 @@ def _and_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> tuple[
     """The size with the inches of a door's height that stand after it."""
     wide, high = sizes
     inches = next((n for at, n in listing.counts(end) if at == end + 1 and 0 <= n < 12), None)
-    if inches is None or high.unit or wide.unit or high.value not in (6, 7, 8):
+    if inches is None or high.unit or wide.unit or high.value not in range(3, 9):
         return end, sizes
     return end + 1, (Amount(wide.end, wide.value, "ft", "ft"), Amount(end + 1, _feet(int(high.value), inches), "in", "ft"))
 

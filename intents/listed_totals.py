@@ -79,6 +79,8 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
             yield listing.past(other + 1, NOUNS, 1), 2
     if word in NOUNS:  # butt joints: 96 of them
         at = listing.past(i + 1, _MARKS, 1)
+        if "," in listing.words[at : at + 3] and "them" in listing.words[at : at + _WITHIN]:
+            at = listing.words.index(",", at) + 1  # porch posts to wrap, | eight of them
         for end, count in listing.counts(at):
             if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in THEM:
                 yield end + 2, count
