@@ -277,7 +277,8 @@ def _lumber(chart: Chart, reading: Reading) -> bool:
     told = words[max(0, reading.start - 1)] in _FEET_OF or not _LUMBER.isdisjoint(words[reading.end : reading.end + 2])
     came = words[max(0, reading.start - _LED) : reading.start]
     cut = not (_SAWN.isdisjoint(came) or {"from", "out"}.isdisjoint(came))  # we cut it from a wet 2 by 8
-    spoken = written.replace(" ", "").isalpha() and _HOLES.isdisjoint(words[reading.end : reading.end + 1])
+    near = words[max(0, reading.start - 1) : reading.start] + words[reading.end : reading.end + 1]
+    spoken = written.replace(" ", "").isalpha() and not _LUMBER.isdisjoint(near) and _HOLES.isdisjoint(near)
     return cut or (told and " " not in written) or spoken  # clear cedar one by four
 
 
