@@ -18,6 +18,8 @@ _SHEETS = frozenset(
     "ply plywood osb sheathing siding cladding felt paper underlay housewrap membrane shingle shingles shiplap paint stain"
     " tile tiles boarding".split()
 )
+_COVERING = frozenset("painting staining covering cladding siding shingling boarding".split())  # what am I painting
+_WE = (("am", "i"), ("are", "we"))
 _LINES = frozenset(("rise over a run", "gable height", "fall", "sloped length", "rake length"))
 _PANELS = frozenset("panels boards planks sheets bays".split())
 _COVERS = frozenset("cover covers covering coverage net face show shows showing".split())
@@ -66,7 +68,7 @@ def _asks_high(words: Sequence[str]) -> bool:
 
 
 def _asks_sheets(words: Sequence[str]) -> bool:
-    return any(
+    return any(trio[:2] in _WE and trio[2] in _COVERING for trio in zip(words, words[1:], words[2:], strict=False)) or any(
         pair == ("how", "much") and not _SHEETS.isdisjoint(words[at + 2 : at + 2 + _NEAR])
         for at, pair in enumerate(pairwise(words))
     )

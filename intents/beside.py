@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from intents.chart import Chart, once, span
 from intents.how_warm_it_is import how_warm
+from intents.its_answer import off_the_ground
 from intents.kit import of_kit
 from intents.lengths import FEET
 from intents.listed_totals import THEM
@@ -35,9 +36,12 @@ SECTION = "section"
 _WOODS, _NAMED = (LUMBER, TIMBER), (NOMINAL, SECTION)
 SHEET, _STEPS = "sheet", frozenset("step steps cards soakers".split())
 _NOMINAL_THICK, _NOMINAL_WIDE = (1, 2, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in; by what lumber is called
+_HOLES = frozenset("window windows door doors opening openings vent vents hatch wall walls".split())
+_FEET_OF = FEET | {"of"}
 _BENT = frozenset("flashing z cap bend pan drip metal profile".split())
 _LUMBER = frozenset(
-    "s stock lumber timber sticks lengths pine cedar spruce fir larch redwood board boards planks siding cladding shiplap".split()
+    "s stock lumber timber sticks lengths pine cedar spruce fir larch redwood board boards planks siding cladding shiplap trim"
+    " casing fascia skirting".split()
 )
 _NAMES = (
     dict.fromkeys(("ladder", "ladders"), LADDER)
@@ -152,7 +156,7 @@ class Tied(NamedTuple):
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     """Mask of the quantities that a topic passes over."""
-    kit = of_kit(chart, topic) | how_warm(chart, topic, parameters)
+    kit = of_kit(chart, topic) | how_warm(chart, topic, parameters) | off_the_ground(chart, topic)
     found, kit = tied(chart), kit | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
     if not found:
         return kit
@@ -270,10 +274,12 @@ def _lumber(chart: Chart, reading: Reading) -> bool:
     if len(sizes) != len(parts) or len(sizes) != 2 or sizes[0] not in _NOMINAL_THICK or sizes[1] not in _NOMINAL_WIDE:
         return False
     words, written = chart.words, chart.text[chart.tokens[reading.start].start : chart.tokens[reading.end - 1].end]
-    told = words[max(0, reading.start - 1)] in FEET or not _LUMBER.isdisjoint(words[reading.end : reading.end + 2])
+    told = words[max(0, reading.start - 1)] in _FEET_OF or not _LUMBER.isdisjoint(words[reading.end : reading.end + 2])
     came = words[max(0, reading.start - _LED) : reading.start]
     cut = not (_SAWN.isdisjoint(came) or {"from", "out"}.isdisjoint(came))  # we cut it from a wet 2 by 8
-    return cut or (told and " " not in written)
+    near = words[max(0, reading.start - 1) : reading.start] + words[reading.end : reading.end + 1]
+    spoken = written.replace(" ", "").isalpha() and not _LUMBER.isdisjoint(near) and _HOLES.isdisjoint(near)
+    return cut or (told and " " not in written) or spoken  # clear cedar one by four
 
 
 def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:

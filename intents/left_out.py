@@ -15,6 +15,8 @@ from typing import Any
 
 from intents import by_the_way
 from intents.chart import Chart, quantities, span
+from intents.its_answer import CUES as GIVEN
+from intents.its_answer import its_answer
 from intents.of_other_things import CUES as OTHERS
 from intents.of_other_things import of_his_place, of_other_things, two_named
 from intents.of_somebody import CUES as SOMEBODY
@@ -57,8 +59,9 @@ _WEIGHED = frozenset("pound pounds lb lbs kg kilo kilos".split())
 _WEIGHS = frozenset("weigh weighs weight heavy heaviest load lift lifts carry".split())  # what it weighs may be asked
 FIXED = frozenset("screws nails staples clips fasteners".split())
 _MORE = frozenset("more another extra order buy short enough left still remaining besides spare over fetch".split())
-_OPENED = frozenset("windows doors openings corners".split())
-_ALL, _COMES = frozenset("altogether total all".split()), (["comes", "to"], ["come", "to"], ["total", "of"])
+_OPENED = frozenset("windows doors openings corners runs".split())
+_ALL = frozenset("altogether total all".split())
+_COMES = (["comes", "to"], ["come", "to"], ["total", "of"], ["up", "to"], ["total", "is"], ["runs", "making"], ["coming", "to"])
 _SUMS_UP = frozenset("come comes coming".split())
 _PACKS = frozenset("box boxes bag bags bundle bundles tub tubs pack packs".split())
 _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
@@ -85,7 +88,7 @@ _SIZED = frozenset(
 )
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SOMEBODY | OTHERS | ASIDE | USELESS | _SOLD_BY | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SOMEBODY | OTHERS | ASIDE | USELESS | GIVEN | _SOLD_BY | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -102,7 +105,7 @@ def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
         for reading in quantities(chart, start, end)
         if (_may_go(chart, (start, end), reading) if taken is None else _took(chart, (start, end), reading, taken))
     ]  # fmt: skip
-    besides = of_others(chart) | told_aside(chart) | of_no_use(chart) if taken is None else 0
+    besides = of_others(chart) | told_aside(chart) | of_no_use(chart) | its_answer(chart) if taken is None else 0
     mask = reduce(or_, (span(r.start, r.end) for r in found), superseded(chart) | besides)
     return without(chart, mask) if mask else None
 
@@ -172,7 +175,7 @@ def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
     """Whether a number is what a kilo or a box costs: stainless at | 14 a kilo."""
     led = words[reading.start - 1 : reading.start] in (["at"], ["for"]) and reading.kind == "number"
     after = words[reading.end : reading.end + 2]
-    return led and after[:1] in (["a"], ["per"]) and not _SOLD_BY.isdisjoint(after[1:])
+    return led and after[:1] in (["a"], ["per"], ["the"]) and not _SOLD_BY.isdisjoint(after[1:])
 
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:
@@ -188,19 +191,18 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     clause = words[place[0] : place[1]]
     if _told_besides(chart, place, reading):
         return True
+    numbered = reading.kind in ("number", "plural")
+    if numbered and _opened(words, reading) and _told_in_all(chart) and _TIMES.isdisjoint(words):
+        return True
     if clause[0] in ASKING:
         return False
     if _said_again(chart, reading) or of_somebody(words, place, reading) or of_other_things(words, place, reading):
         return True
     taken = not _TRUCKS.isdisjoint(clause[:2]) and not _TAKES.isdisjoint(clause)
-    if reading.kind in ("number", "plural"):
+    if numbered:
         if taken and HELD.isdisjoint(words) and words[reading.start - 1 : reading.start] in (["for"], ["to"], ["at"]):
             return True  # the rope's good for 200
-        opened = words[reading.end : reading.end + 1] != [] and words[reading.end] in _OPENED
-        only = words[reading.start - 1 : reading.start] == ["only"]  # 9 windows, but only 4 get trimmed
-        opened = opened or (only and not _OPENED.isdisjoint(words[: reading.start]))
-        at_hand = _at_hand(words, place, reading) or priced_each(words, place, reading)
-        return at_hand or (opened and _told_in_all(chart) and _TIMES.isdisjoint(words))
+        return _at_hand(words, place, reading) or priced_each(words, place, reading)
     if _used_to_be(words, place, reading):
         return True
     if isinstance(reading.value, Weight):
@@ -214,6 +216,12 @@ def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
         return asked.isdisjoint(words) and chart.likely.get("cost", 0) < LIKELY  # they're $9 each, how many
     nails = isinstance(reading.value, Length) and not FIXED.isdisjoint(clause[:2])
     return nails and clause[1:3].count("are") == 1 and reading.end == place[1]  # the screws are 3 inch
+
+
+def _opened(words: Sequence[str], reading: Reading) -> bool:
+    """Whether a number counts windows or runs; 9 windows, but only | 4 get trimmed."""
+    only = words[reading.start - 1 : reading.start] == ["only"] and not _OPENED.isdisjoint(words[: reading.start])
+    return only or not _OPENED.isdisjoint(words[reading.end : reading.end + 1])
 
 
 def _said_again(chart: Chart, reading: Reading) -> bool:

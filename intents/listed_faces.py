@@ -25,6 +25,8 @@ _JOINTS = (
         " high tall also with each measuring being feet foot more others".split()
     )
 )  # fmt: skip
+_LONG, _SHORT = frozenset("long longer longest side".split()), frozenset("short shorter shortest end gable".split())
+_PLURAL, _ONCE, _LED = frozenset("walls ones sides ends".split()), frozenset(("together", "combined", "in")), 4
 _FORMER = frozenset(("of", ",", ".", ";", "and", "&", "", "them", "each", "plus", "twice", "?"))
 _OTHERS = frozenset(  # a size with one of these after it is of something else
     "window windows door doors slider sliders opening openings roll rolls sheet sheets board boards panel panels garage deck"
@@ -115,6 +117,8 @@ def _between(listing: Listing, start: int, end: int) -> tuple[int, int] | None:
 def _summed(listing: Listing, chain: list[Reading], counts: list[int]) -> Iterator[Reading]:
     """What they come to; how many there are must be how many were told."""
     start, told = _counted(listing, chain[0].start)
+    if max(counts) == 1 and told <= 2 and _long_and_short(listing, chain):  # the two long walls are, the short ones are
+        counts, told = [2] * len(chain), 1
     end = chain[-1].end + (listing.words[chain[-1].end] == "each")
     both = listing.words[end : end + 2]
     after = next((at for at in (0, 1) if both[at] in ("both", "twice")), -1)
@@ -135,6 +139,22 @@ def _summed(listing: Listing, chain: list[Reading], counts: list[int]) -> Iterat
     unit = "m2" if metric else "ft2"
     value = Area(total, unit).said(f"{' + '.join(said)} = {float(total):g} {'m²' if metric else 'sq ft'}")
     yield Reading("areas", start, end, (value,))
+
+
+def _long_and_short(listing: Listing, chain: list[Reading]) -> bool:
+    """Whether the sizes are of the walls of a house, two of each: the long walls are 36 by 8 and the short ones 20 by 8."""
+    if len(chain) != 2 or listing.words[chain[1].end] in _ONCE:
+        return False
+    named = [_kind(listing.words[max(0, size.start - _LED) : size.start]) for size in chain]
+    return sorted(named) == ["long", "short"]
+
+
+def _kind(words: list[str]) -> str:
+    """Whether walls that are led to are the long or the short ones of a house: "the short ones are"."""
+    for word, then in pairwise(words):
+        if then in _PLURAL:
+            return "long" if word in _LONG else "short" if word in _SHORT else ""
+    return ""
 
 
 def _counted(listing: Listing, first: int) -> tuple[int, int]:

@@ -58,6 +58,8 @@ _OUT = frozenset("out off less minus take taking taken deduct subtract without".
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _MARKS = frozenset((":", "-"))
 _NOUGHT = frozenset(("oh", "o", "nought"))
+_NO_HOLES = frozenset("joint lap laps wall walls gable gables roof side shed house building garage deck porch".split())
+_OF_AREA = frozenset("feet foot ft inch inches metre metres meter meters m yard yards on cut and by of".split())
 _OFTEN = {"twice": 2, "once": 1}
 _ASIDE, _MOST = frozenset((",", "-", "(")), 60
 _COUNTED = frozenset((",", "each", "of", "measuring", "all"))
@@ -151,7 +153,7 @@ def _named_first(listing: Listing, i: int) -> Item | None:
     after, count = counts[0] if counts else (at + 1, 1)
     after += listing.words[after : after + 2] == ["out", "of"]  # two windows out of it, 3 by 5 each
     found = _sizes(listing, listing.past(after, _BETWEEN, 5))
-    if found and what == "door":
+    if found:
         found = _with_inches(listing, *found)
     return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
 
@@ -176,7 +178,7 @@ def _bare_size(listing: Listing, start: int, at: int, end: int) -> Item | None:
         return None  # thirty | six by ten
     end = listing.past(end, _AT, 1) if end > at else end
     found = _unnamed_size(listing, end) if _first_told(listing) < start else None
-    return found or (_sizes_only(listing, end) if end > at else None)
+    return found or (_sizes_only(listing, end) if end > start else None)  # two 4 by 4s and | a 2 by 3
 
 
 def _first_told(listing: Listing) -> int:
@@ -214,7 +216,7 @@ def _past_unheard_kind(listing: Listing, at: int) -> int:
 def _sizes_only(listing: Listing, i: int) -> Item | None:
     """A further size after a named one: windows 3 by 4 and 2 by 3. Told from boards and rolls by what follows."""
     found = _sizes(listing, i)
-    if found is None or listing.words[found[0]] in STOCK | {"joint", "lap", "laps"}:
+    if found is None or listing.words[found[0]] in STOCK | _NO_HOLES:
         return None
     return Item(i, found[0], found[1], led=False)
 
@@ -239,6 +241,8 @@ def _sizes_at(listing: Listing, i: int) -> Pair | None:
         return listing.past(best.end, _HIGH, 1), tuple(_amount(part) for part in best.value.parts)
     for first in listing.amounts(i):
         side = listing.words[first.end]
+        if side == "square" and listing.words[first.end + 1] not in _OF_AREA and (first.unit or first.value < _INCHES_FROM):
+            return first.end + 1, (first, first)  # two windows 4 foot square
         at = listing.past(first.end + 1, _AND, 1)
         if side not in _SIDES:
             continue
@@ -264,7 +268,7 @@ def _and_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> tuple[
     """The size with the inches of a door's height that stand after it."""
     wide, high = sizes
     inches = next((n for at, n in listing.counts(end) if at == end + 1 and 0 <= n < 12), None)
-    if inches is None or high.unit or wide.unit or high.value not in (6, 7, 8):
+    if inches is None or high.unit or wide.unit or high.value not in range(3, 9):
         return end, sizes
     return end + 1, (Amount(wide.end, wide.value, "ft", "ft"), Amount(end + 1, _feet(int(high.value), inches), "in", "ft"))
 

@@ -16,6 +16,7 @@ from intents.listed_totals import AMOUNTS, BOTH, NOUNS, PLACES
 from intents.reading import SIZED, Reading
 from solvers.quantities import Area, Length, Quantity
 
+_SLOPED = frozenset("sloped sloping slopes slants slanted".split())  # a wall so high at one end and so high at the other
 _TWO = frozenset(("sides", "ends"))
 _NOUNS = frozenset("side sides wall walls eave eaves elevation end face run soffit overhang one part corner bit stretch".split())
 _IS = frozenset(("is", "are", "at", ":", "has", "runs", "of", "being", "comes", "to", "for", "just", "about", "-", "and", "by"))
@@ -56,7 +57,7 @@ def parts(listing: Listing) -> Iterator[Reading]:
     if not sized or sum(1 for row in listing.chart if row) < 2:
         return
     words = set(listing.words)
-    if not PLACES.isdisjoint(words):  # "the other" is one of them
+    if not PLACES.isdisjoint(words) and _SLOPED.isdisjoint(words):  # "the other" is one of them
         yield from _chains(listing, _placed, "")
     if not NOUNS.isdisjoint(words):
         yield from _chains(listing, _counted, "")

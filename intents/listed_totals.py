@@ -25,6 +25,7 @@ PLACES = frozenset(
     " lower first second third another main far near short long uphill downhill water shed bay".split()
 )
 _FACES = frozenset("walls elevations faces".split())
+_ALL_SIDES, _LOWEST, _HIGHEST = frozenset(("sides", "ends")), 6, 14  # ft
 _WHOLE_FACES = _FACES | frozenset("sides gables".split())
 _SPOKEN = 6  # words of a number: two hundred and ninety six
 _MOST_UNLIKE = 12  # so many times as large is no face of one house beside another: 8 and 240 sq ft
@@ -78,6 +79,8 @@ def _things(listing: Listing, i: int) -> Iterator[tuple[int, int]]:
             yield listing.past(other + 1, NOUNS, 1), 2
     if word in NOUNS:  # butt joints: 96 of them
         at = listing.past(i + 1, _MARKS, 1)
+        if "," in listing.words[at : at + 3] and "them" in listing.words[at : at + _WITHIN]:
+            at = listing.words.index(",", at) + 1  # porch posts to wrap, | eight of them
         for end, count in listing.counts(at):
             if 1 < count <= MOST_TIMES and listing.words[end] == "of" and listing.words[end + 1] in THEM:
                 yield end + 2, count
@@ -126,7 +129,7 @@ def _after(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
                         assert isinstance(size.value, Length | Area)
                         yield _times(listing, i, size.end, size, 1, SURE)
                     continue
-                if each or said or "each" in listing.words[end:at]:
+                if each or said or "each" in listing.words[end:at] or "each" in listing.words[max(0, i - 3) : i]:
                     yield _times(listing, i, each or size.end, size, count, SURE)
                 elif joined:
                     yield _times(listing, i, size.end, size, count, DOUBTED)
@@ -142,12 +145,12 @@ def _of_all(listing: Listing, i: int, end: int, at: int) -> bool:
 def _faces(listing: Listing, i: int, at: int, count: int, name: str, stop: int = 0) -> Iterator[Reading]:
     """Three walls 30 by 8: their area, all together; each wall is 30 by 8, three walls, which end at `stop`."""
     sizes = [r for r in listing.chart[at] if isinstance(r.value, Dims) and len(r.value.parts) == 2 and r.sure >= SAID]
-    if name not in _FACES | PLACES or not sizes:
+    if name not in _FACES | _ALL_SIDES | PLACES or not sizes:
         return
     size = max(sizes, key=lambda r: r.end)
-    if name in PLACES and not _each(listing, size.end):
-        return  # north and south, 30 by 9
     assert isinstance(size.value, Dims)
+    if _TAKEN & set(listing.words[size.end : size.end + 3]) or (name in _ALL_SIDES and not _as_a_wall(listing, at, size.value)):
+        return
     more = listing.past(size.end, _ROW, 2)
     if more > size.end and any(isinstance(r.value, Dims) for r in (listing.chart[more] if more < len(listing.chart) else ())):
         return  # three walls: 20x9, 14x9 and 20x8
@@ -155,6 +158,15 @@ def _faces(listing: Listing, i: int, at: int, count: int, name: str, stop: int =
     area = count * sides[0].to("ft").value * sides[1].to("ft").value
     total = _said(Area(area, "ft2"), f"{count} × {listing.said(size.start, size.end)}")
     yield Reading("areas", min(i, at), stop or _each(listing, size.end) or size.end, (total,))
+
+
+def _as_a_wall(listing: Listing, at: int, size: Dims) -> bool:
+    """Whether it is the size of a wall: both ends are 22 by 9; not of a window, nor of the plan of a | shed 14 by 20."""
+    if listing.words[at - 1] not in _JOINTS:
+        return False
+    values = [part.value for part in size.parts]
+    feet = [value.to("ft").value if isinstance(value, Length) else value.value for value in values]  # type: ignore[union-attr]
+    return _LOWEST <= min(feet) <= _HIGHEST
 
 
 def _before(listing: Listing, i: int, end: int, count: int) -> Iterator[Reading]:
@@ -174,6 +186,9 @@ def _each(listing: Listing, at: int) -> int:
     at += listing.words[at] in ("long", "high", "tall")
     if listing.words[at] in _EACH and listing.words[at + 1] not in ("way", "end"):
         return at + 1
+    if listing.words[at] == "of":  # 13 foot | of casing each, 11 ft | of corner board apiece
+        named = next((k for k in (at + 2, at + 3) if listing.words[k] in _EACH), 0)
+        return named + 1 if named and listing.words[at + 1].isalpha() else 0
     past = listing.past(at, _PER, 2)
     word = listing.words[past]
     if past > at and listing.words[past - 1] == "each":

@@ -17,6 +17,7 @@ from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
 from intents.asked_instead import area_rather, asked_instead
+from intents.at_each_place import at_each_place
 from intents.bay_told import bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
@@ -28,9 +29,12 @@ from intents.crossed import crossed
 from intents.each_leg import each_leg
 from intents.each_long import each_long
 from intents.features import of_sentence
+from intents.fills_it import fills_it
+from intents.gable_again import gable_again
 from intents.gable_of_what import gable_of_what
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
+from intents.half_a_face import half_a_face, in_square_feet
 from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.kicked_out import kicked_out
@@ -44,15 +48,19 @@ from intents.movement_told import movement_told
 from intents.named_later import named_later
 from intents.neighbours import cut_off
 from intents.no_role import left_of, may_hold_more, took, without_role
+from intents.no_sum import no_sum
 from intents.not_across import not_across
 from intents.of_both import of_both
+from intents.one_system import one_system
 from intents.only_way import only_way, rather, sides_of_the_saw
 from intents.overhang_aside import overhang_aside
 from intents.parts_together import parts_together
 from intents.per_what import per_what
 from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
+from intents.pole_told import pole_told
 from intents.question import Question, Reading
+from intents.rolls_told import rolls_told
 from intents.run_told import no_pitch_asked, run_told
 from intents.saw_labels import one_way_and_other, reach_put_right, saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
@@ -111,9 +119,10 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, legs_told, named_later,
+    each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
+    gable_again, at_each_place,
 )  # fmt: skip
-_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside)  # by the words beside one given of a whole question
+_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
 
 
 class _Lists:

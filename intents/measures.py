@@ -16,6 +16,7 @@ from intents.degrees import STARTS as DEGREE_STARTS
 from intents.expansions import LEAST_PARTS, expansions
 from intents.expansions import STARTS as EXPANSION_STARTS
 from intents.lengths import METRES, UNITS, bare_lengths, lengths, spoken_pairs
+from intents.metric_stock import metric_stock
 from intents.number_words import MINUS, STARTS
 from intents.numbers import Line
 from intents.plurals import LINEAL, is_plural
@@ -66,6 +67,7 @@ def _at(line: Line, i: int) -> list[Reading]:
         row += led_lengths(line, i)
     if pieces:
         row += _numbers(line, i)
+        row += metric_stock(line.words, i)
         row += spoken_pairs(line, i)
         row += slopes(line, i)
     elif row:

@@ -226,6 +226,8 @@ class _Sounds:
             return Means.EITHER if doubtful else Means.NUMBER
         if after in JOINTS:
             return Means.NUMBER
+        if (word, after) == ("to", "do") and words[at + 2] not in beside.WHO:
+            return Means.WORD  # 186 feet to do; but "12 foot to do I need"
         if after in ADJECTIVES or after in ENDS:
             asked = after in beside.ASKING or (word == "to" and after in ("where", "and"))
             return Means.EITHER if asked or word == "too" else Means.NUMBER

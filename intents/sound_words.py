@@ -36,6 +36,7 @@ TOO_WHAT = _words(
     " warm late early soon heavy light close fast slow hard"
 )
 ASKS = _words("ask asks asked asking")  # and for what
+WHO = _words("i we you they these those my the")
 ASKING = frozenset(("what", "how", "which", "whats"))
 # What no "for" or "to" stands before: where one follows a number, it was part of the number.
 ENDS = ASKING | _words("? . , ; ! can could will would does do is and so but where with than then plus minus no") | {""}

@@ -36,11 +36,25 @@ def taken_out(chart: Chart, questions: list[Question], topics: Mapping[str, tupl
     if question.topic == WALL or not question.plain:
         _of_all_walls(chart, questions, topics)
     givens = question.givens
+    if question.topic == WALL and "faces" in givens and "opened" not in givens and len(question.unplaced) == 1:
+        _left_open(chart, question, topics)
     _faces_put_in(chart, question, topics)
     area, sized = givens.get("area"), {"wall_length", "wall_height"} <= givens.keys() and "opened" not in givens
     if sized and area is not None and isinstance(area.value, Area) and _comes_out(chart, area):
         question.givens["opened"] = question.givens.pop("area")
         question.swaps = []
+
+
+def _left_open(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Beside walls told one by one, the area that found no place and comes out: and 90 square feet of holes."""
+    opened = next(p for p in topics[WALL] if p.name == "opened")
+    for reading in quantities(chart, 0, len(chart.words)):
+        said = chart.said(reading.start, reading.end) == question.unplaced[0]
+        if said and isinstance(reading.value, Area) and comes_out(chart.words, reading.start, reading.end):
+            heard = heard_as(chart, opened, reading, True)
+            if heard is not None:
+                question.givens["opened"], question.unplaced = heard, []
+                return
 
 
 def _faces_put_in(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> None:
