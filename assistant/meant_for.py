@@ -28,6 +28,8 @@ _CHARGE = re.compile(  # they've put them up to 31
     r"(?:put|mark|charg|ask|quot|want|jack|bump|let|do|sell|give)\w*\b",
     re.IGNORECASE,
 )
+_THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
+_ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
@@ -167,10 +169,12 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
-    house = of_the_house(f"{wanted.lead} {wanted.rest}")
+    they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
+    house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
+        lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
         lambda given: not house or last.topic.parameter(given.name).slot.kept not in OF_NO_WALL,
         lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),
         lambda given: given.value.value in old,

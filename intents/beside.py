@@ -78,6 +78,7 @@ _DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
 _HAS = frozenset("has have got there's".split())
 _COVERS = {(by, covers) for by in ("only", "batten", "strip") for covers in ("covers", "hides", "laps", "overlaps")}
 _ENDS = frozenset(".,;?!")
+_SO = frozenset("and so but which that footer".split())
 # Topics about angles alone: no length is theirs.
 _ANGLES = frozenset((
     "miter for a corner", "rake return", "peak joint", "rake to level joint", "corner in several pieces", "compound cut",
@@ -282,6 +283,8 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     assert isinstance(reading.value, Length)
     if "footers" in words[end - 1 : end + 1]:
         return STOCK
+    if "footer" in words[end - 1 : end + 1] and LADDER in words and words[end : end + 1][:1] in ([], *([w] for w in _ENDS | _SO)):
+        return LADDER  # I'm on the ladder, it's a 24 footer
     before = words[max(0, reading.start - 3) : reading.start]
     if words[end : end + 1] and words[end] in _EXTENSIONS and not _IT.isdisjoint(before):
         return EXTENDS  # it's a 28 ft ext
