@@ -29,6 +29,8 @@ _CHARGE = re.compile(  # they've put them up to 31
     re.IGNORECASE,
 )
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
+_SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
+_SOLD = ("tube", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing")
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
@@ -170,10 +172,12 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
+    sold = bool(_SO_LONG.search(wanted.rest))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
+        lambda given: not sold or last.topic.parameter(given.name).label in _SOLD,
         lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
         lambda given: not house or last.topic.parameter(given.name).slot.kept not in OF_NO_WALL,
         lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),

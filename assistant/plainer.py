@@ -32,7 +32,8 @@ _BACK_TO = re.compile(
     re.IGNORECASE,
 )
 _LEFT_OUT = (
-    r"\W*(?:(?:no|ok|oh|actually|so|and|but|just|please|can you|could you|we'?ll|i'?ll|let'?s|you can)\b\W*)*"
+    r"\W*(?:(?:no|ok|oh|actually|so|and|but|with|what about|how about|what if (?:we|i)"
+    r"|just|please|can you|could you|we'?ll|i'?ll|let'?s|you can)\b\W*)*"
     r"(?:(?:do not|don'?t|didn'?t|never) (?:bother |worry )?(?:add|adding|include|want"
     r"|need|count|allow|put|figure|take|use|with|about)(?: in| on| me| for)?"
     r"|leave(?: off| out)?|skip|forget(?: about)?|ditch|drop|ignore|lose"
@@ -53,6 +54,34 @@ _HUNG = re.compile(
 _PEAKS = re.compile(r"\b(?:only )?(?:gets?(?: up)? to|reach(?:es)?|peaks? at|tops? out at|hits) (?=\d)", re.IGNORECASE)
 _DROPS = re.compile(
     r"\b(?:only )?(?:drops?(?: down)? to|gets? down to|falls? to|bottoms? out at) (?=(?:minus |-)?\d)", re.IGNORECASE
+)
+_MOVES_TO = re.compile(  # what if the architect drops it to an eight
+    r"\W*(?:and |so |ok |what if |if |suppose |say |maybe )*(?:[a-z']+ ){0,3}?"
+    r"(?:(?<=if it )(?:drops|goes|changes|comes)|(?:drop|bump|push|raise|lower|change|bring|cut|take|move|knock"
+    r"|put)(?:s|ed|ped|es)? (?:it|that|them|this))"
+    r" (?:down |up |back |out |in )?to (?:an? |the )?(?=\S+(?: \S+){0,3}$)",
+    re.IGNORECASE,
+)
+_SOLD_IN = re.compile(  # the supplier says they only come in twelves
+    r"\b(?:only |just )?(?:comes?|came|sells?|stocks?|carry|carries|does|do|got|had|has|have)(?: (?:them|it|those|that))?"
+    r"(?: only| just)?(?: in)? (?:the )?(\d+(?:'?s| ?footers?)"
+    r"|(?:tens|twelves|fourteens|sixteens|eighteens|twenties|eights|nines)"
+    r"|(?:eight|nine|ten|twelve|fourteen|sixteen|eighteen|twenty)[ -]footers?)(?: left| in stock| there)?[\s.!]*$",
+    re.IGNORECASE,
+)
+_GOT_BY = re.compile(  # Mick had it at 33.7, is he right
+    r"\W*(?:(?:and|but|so|well|hm+|now)\b\W*)*((?:the |my |our )?(?:[a-z]+ )?[a-z]+)"
+    r" (?:had|has|got|gets|makes|made|says|said|reckons|reckoned)"
+    r"(?: (?:it|that))?(?: (?:at|as|to be|down as|is|was))? (?P<n>[^,;?]+?)[,;.]? (?:is|are|was|would|will) "
+    r"(?:he|she|that|it|they|this|his|her)(?: be| one)? (?:right|wrong|close|close enough|near enough|near|ok|okay"
+    r"|good enough|about right|fine|any good|out|off|correct)\W*",
+    re.IGNORECASE,
+)
+_FOOTERS = {"tens": "ten", "eights": "eight", "nines": "nine", "twelves": "twelve", "fourteens": "fourteen",
+            "sixteens": "sixteen", "eighteens": "eighteen", "twenties": "twenty"}  # fmt: skip
+_OF_A_PIECE = ("end gap", "thermal movement")
+_SO_DEEP = re.compile(
+    r"\b(?:so|meaning|which makes it) (?:it'?s |that'?s |call it |say )?(?=(?:an?|\d)\b[^,;.?]*$)", re.IGNORECASE
 )
 _THIS_ONE = re.compile(r"\b(?:this|that|the other|the) (?:one|wall|side|roof|gable|job)\b", re.IGNORECASE)
 _NEAREST = re.compile(r"\b(?:to )?(?:the )?nearest (?:\w+|\d+/\d+)(?: of an inch)?\b", re.IGNORECASE)
@@ -80,11 +109,23 @@ def plainer(text: str, last: Asked | None) -> str:
         return _NEAREST.sub(" ", text).strip()  # a mark of the tape is no length to be put in inches
     if not numbers_in(_THIS_ONE.sub(" ", text)):
         return _without(text, last)
-    if last.topic.name == "end gap":
+    if last.topic.name == "end gap" and not _SOLD_IN.search(text):
         for told, name in ((_HUNG, "now"), (_PEAKS, "hottest"), (_DROPS, "coldest")):
             text = told.sub(f"{last.topic.parameter(name).label} ", text)
         return text
-    return _BACK_TO.sub("make it ", text, count=1)
+    by = _GOT_BY.fullmatch(text)
+    if by is not None and len(numbers_in(text)) == len(numbers_in(by["n"])) == 1:
+        return f"{by[1]} makes it {by['n']}"
+    sold = _SOLD_IN.search(text)
+    if sold is not None and len(numbers_in(text)) == 1 and _sold_by_length(last):
+        return f"what about the {_FOOTERS.get(sold[1].lower()) or re.split('[^a-z0-9]|s$', sold[1].lower())[0]} footers"
+    return _BACK_TO.sub("make it ", _MOVES_TO.sub("make it ", text, count=1), count=1)
+
+
+def _sold_by_length(last: Asked) -> bool:
+    """Whether the question before has a length of what is bought, or is about one piece of it."""
+    labels = {last.topic.parameter(name).label for name, given in last.givens.items() if given.source != "assumed"}
+    return not labels.isdisjoint(("stock", "stock length", "board length", "panel length")) or last.topic.name in _OF_A_PIECE
 
 
 def _without(text: str, last: Asked) -> str:
@@ -117,6 +158,9 @@ def _told_last(c: Conversation, text: str, last: Asked) -> Iterator[tuple[str, s
         head, told = text[: found.start()], text[found.start() :]
         if _ASKS_SO.search(head) and numbers_in(told) and _only_of(c, head, last) and _all_of_it(head, last):
             yield f"and {told}", told
+    deep = _SO_DEEP.search(text)
+    if deep is not None and not numbers_in(text[: deep.start()]) and _only_of(c, text[: deep.start()], last):
+        yield f"make it {text[deep.end() :]}", text[deep.end() :]
     its = list(_NOW_ITS.finditer(text))
     if its and its[-1].start() > 0 and numbers_in(text[its[-1].end() :]):
         head, told = text[: its[-1].start()], text[its[-1].start() :]

@@ -15,9 +15,10 @@ from assistant.change_words import takes_none_such
 from assistant.meant_for import OF_NO_WALL, labelled
 from assistant.said_over import places_of
 from assistant.told_values import HOUSE
+from intents.chart import LIGHT
 from intents.question import Heard, Question
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Number, Pitch, Quantity
+from solvers.quantities import Area, Count, Length, Number, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -77,9 +78,12 @@ _PART_CHANGED = re.compile(  # the overhang's lost 3 inches, the run has grown b
     r"|gained|grown|lengthened|raised(?= by)|risen(?= by)|(?:come |gone )?up(?! to))(?:\s+(?:back|down))?(?:\s+by)?\s+(?P<n>.+)",
     re.IGNORECASE,
 )
-_ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch
+_ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch; I forgot the garage, another 240
+    r"(?:(?:oh |and |ah |damn )*(?:i|we|you)(?:['’]ve)? (?:forgot|missed|left out|left off|didn['’]?t count|never counted)"
+    r"[^,;\d]*[,;]\s*)?"
     r"(?:(?:and|so|then|now|but|also|plus|add|with|there['’]?s|we|i|need|have|got|forgot|on|in)[ ,]+)*"
-    r"(?:another|an extra|a further)\s+(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+.*)?",
+    r"(?:(?:another|an extra|a further)\s+|(?<=plus )(?=.* (?:for|on|round|along) (?:the|that|my|our) ))"
+    r"(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+(?P<what>.*))?",
     re.IGNORECASE,
 )
 _EXTENTS = ("total length", "area", "length", "run", "wall length")  # what grows by another stretch of the same
@@ -162,9 +166,11 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     part, more = part or _PART_CHANGED.fullmatch(line.replace("’", "'")), _ANOTHER_SIZE.fullmatch(line)
     found = part or more
     said = places_of(found["n"]) if found else []
-    if found is None or len(said) != 1 or said[0].value.unit in ("none", "percent"):
+    if found is None or len(said) != 1 or said[0].value.unit == "percent":
         return None
-    size = said[0].value
+    size = _of_what_it_adds_to(said[0].value, last) if more and not part else said[0].value
+    if size.unit == "none" or (more and _names_a_given(more["what"] or "", last)):
+        return None
     values = {name: given.value for name, given in last.givens.items() if given.source != "assumed"}
     told = {name: value for name, value in values.items()
             if isinstance(value, Quantity) and not isinstance(value, Pitch) and isinstance(size, type(value))}  # fmt: skip
@@ -180,9 +186,21 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     if len(names) != 1:
         return [] if names else None
     before = told[names[0]]
-    step = said[0].value.to(before.unit).value * (-1 if part and part["less"] else 1)
+    step = size.to(before.unit).value * (-1 if part and part["less"] else 1)
     value = replace(before, value=before.value + step, text="")
     return [Question(last.topic.name, {names[0]: Heard(value, 0, len(text), text)}, 1.0)] if value.value > 0 else []
+
+
+def _of_what_it_adds_to(size: Quantity, last: Asked) -> Quantity:
+    """A bare number in the unit of the one area that it can be more of: plus 240 for the garage."""
+    areas = [given.value for given in last.givens.values() if isinstance(given.value, Area) and given.source != "assumed"]
+    return Area(size.value, areas[0].unit, size.text) if size.unit == "none" and len(areas) == 1 else size
+
+
+def _names_a_given(words: str, last: Asked) -> bool:
+    """Whether words name what the question takes: plus 10 for the waste."""
+    labels = {part for parameter in last.topic.parameters for part in parameter.label.split()} - LIGHT - {"the"}
+    return not labels.isdisjoint(words.lower().split())
 
 
 def _has_none(last: Asked, of: str) -> bool:

@@ -114,7 +114,7 @@ _PASSED = (
         "cost": frozenset((LUMBER,)),
         "fall": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
-        "course layout": frozenset((LONG,)),
+        "course layout": frozenset((LONG, SECTION)),
         "courses to openings": frozenset((COUNTED,)),  # two windows of one height
         "wood movement": frozenset((SPACING, APART, LONG, LAP)),
         "air gap": frozenset((SPACING, APART, NOMINAL, LUMBER, WALL)),
@@ -139,6 +139,7 @@ LEAST_STOCK = 4  # ft
 THICKEST = 4  # in
 WIDEST_FACE = 24  # in
 MOST_VENTS = 20
+MOST_GAUGE = 31
 _FACES = frozenset("high tall wide deep thick across".split())
 LEAST_SURE = 0.5  # of a reading that is tied to a thing
 
@@ -228,7 +229,7 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if timber(chart, reading):
                 yield Tied(TIMBER, start, reading.end)
                 break
-            if section(words, reading):
+            if section(words, reading) or _gauge(words, reading):
                 yield Tied(SECTION, start, reading.end)
                 break
             if cuts and _face(words, reading):
@@ -240,6 +241,12 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if what:
                 yield Tied(what, start, reading.end)
                 break
+
+
+def _gauge(words: list[str], reading: Reading) -> bool:
+    """Whether it tells how thick wire or sheet is: 12 gauge."""
+    thick = reading.value.value if isinstance(reading.value, Number) else MOST_GAUGE
+    return words[reading.end : reading.end + 1] == ["gauge"] and thick < MOST_GAUGE
 
 
 def _made_of(chart: Chart, reading: Reading) -> bool:
