@@ -33,12 +33,12 @@ _BACK_TO = re.compile(
 )
 _LEFT_OUT = (
     r"\W*(?:(?:no|ok|oh|actually|so|and|but|with|what about|how about|what if (?:we|i)"
-    r"|just|please|can you|could you|we'?ll|i'?ll|let'?s|you can)\b\W*)*"
+    r"|we|i|just|please|can you|could you|we'?ll|i'?ll|let'?s|you can)\b\W*)*"
     r"(?:(?:do not|don'?t|didn'?t|never) (?:bother |worry )?(?:add|adding|include|want"
     r"|need|count|allow|put|figure|take|use|with|about)(?: in| on| me| for)?"
     r"|leave(?: off| out)?|skip|forget(?: about)?|ditch|drop|ignore|lose"
     r"|scrap|take(?: off| out)?"
-    r"|without|never mind|minus|less)"
+    r"|without|never mind|minus|less|no|(?:there'?s|there is|it'?s got|it has|we'?ve) no)"
     r" (?:(?:any|the|that|all|for|my|your|extra)\b ?)*"
 )
 _LEFT_AFTER = (
@@ -47,18 +47,22 @@ _LEFT_AFTER = (
 )
 _HUNG = re.compile(
     r"\b(?:(?:it'?s|it has|they'?re|we) )?(?:(?:hang|hung|hanging|put|putting|fit|fitted|fitting|install|installed|installing"
-    r"|nail|nailed|fix|fixed|fixing)(?: (?:it|them|that|up|in|on))*|(?:warmed|cooled)(?: up| down| off)? to|gone (?:up|down) to)"
+    r"|nail|nailed|fix|fixed|fixing)(?: (?:it|them|that|up|in|on))*|(?:warmed|cooled)(?: up| down| off)? to|gone (?:up|down) to"
+    r"|(?:wait|leave it|hold off)(?: for (?:it|that)| till| until| it)*(?: to)? (?:gets?|warms?|cools?|hits|reaches|is|it's)"
+    r"(?: (?:up|down|off))*(?: to)?)"
     r"(?: (?:at|in|when it'?s))* (?=(?:minus |-)?\d)",
     re.IGNORECASE,
 )
-_PEAKS = re.compile(r"\b(?:only )?(?:gets?(?: up)? to|reach(?:es)?|peaks? at|tops? out at|hits) (?=\d)", re.IGNORECASE)
+_PEAKS = re.compile(r"\b(?:(?:only|never) gets to|gets? up to|reach(?:es)?|peaks? at|tops? out at|hits) (?=\d)", re.IGNORECASE)
 _DROPS = re.compile(
     r"\b(?:only )?(?:drops?(?: down)? to|gets? down to|falls? to|bottoms? out at) (?=(?:minus |-)?\d)", re.IGNORECASE
 )
 _MOVES_TO = re.compile(  # what if the architect drops it to an eight
-    r"\W*(?:and |so |ok |what if |if |suppose |say |maybe )*(?:[a-z']+ ){0,3}?"
+    r"\W*(?:and |so |ok |what (?:does|would) (?:that|it) do if "
+    r"|what happens if |what if |if |suppose |say |maybe )*(?:[a-z']+ ){0,3}?"
     r"(?:(?<=if it )(?:drops|goes|changes|comes)|(?:drop|bump|push|raise|lower|change|bring|cut|take|move|knock"
-    r"|put)(?:s|ed|ped|es)? (?:it|that|them|this))"
+    r"|put)(?:s|ed|ped|es)? (?:it|that|them|this|(?=the \w+ to)))"
+    r"(?P<of>the \w+)?"
     r" (?:down |up |back |out |in )?to (?:an? |the )?(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )
@@ -73,27 +77,34 @@ _GOT_BY = re.compile(  # Mick had it at 33.7, is he right
     r"\W*(?:(?:and|but|so|well|hm+|now)\b\W*)*((?:the |my |our )?(?:[a-z]+ )?[a-z]+)"
     r" (?:had|has|got|gets|makes|made|says|said|reckons|reckoned)"
     r"(?: (?:it|that))?(?: (?:at|as|to be|down as|is|was))? (?P<n>[^,;?]+?)[,;.]? (?:is|are|was|would|will) "
-    r"(?:he|she|that|it|they|this|his|her)(?: be| one)? (?:right|wrong|close|close enough|near enough|near|ok|okay"
+    r"(?:he|she|that|it|they|this|his|her)(?: be| one)?"
+    r" (?:right|wrong|close|close enough|near enough|near|ok|okay"
     r"|good enough|about right|fine|any good|out|off|correct)\W*",
     re.IGNORECASE,
 )
 _FOOTERS = {"tens": "ten", "eights": "eight", "nines": "nine", "twelves": "twelve", "fourteens": "fourteen",
             "sixteens": "sixteen", "eighteens": "eighteen", "twenties": "twenty"}  # fmt: skip
+_BOUGHT_BY = ("stock", "stock length", "board length", "panel length", "roll length")
 _OF_A_PIECE = ("end gap", "thermal movement")
 _SO_DEEP = re.compile(
-    r"\b(?:so|meaning|which makes it) (?:it'?s |that'?s |call it |say )?(?=(?:an?|\d)\b[^,;.?]*$)", re.IGNORECASE
+    r"\b(?:so|meaning|which makes it) (?:it'?s |that'?s |call it |say |really |actually |only |now )*(?=(?:an?\b|\d)[^,;.?]*$)",
+    re.IGNORECASE,
 )
 _THIS_ONE = re.compile(r"\b(?:this|that|the other|the) (?:one|wall|side|roof|gable|job)\b", re.IGNORECASE)
 _NEAREST = re.compile(r"\b(?:to )?(?:the )?nearest (?:\w+|\d+/\d+)(?: of an inch)?\b", re.IGNORECASE)
 _IN_UNIT = re.compile(r"\bin (?:inches|inch|feet|mm|millimet\w+|metric|met(?:er|re)s)\b", re.IGNORECASE)
 _IF = re.compile(r"\b(?:if|supposing|say)\b(?! (?:you|not)\b)", re.IGNORECASE)
 _NOW_ITS = re.compile(
-    r"\b(?:it'?s|it is|they'?re|they are|that'?s|it'?ll be|it will be|they'?ll be|it has to be|it needs to be)\b(?=[^,;.?]*$)",
+    r"\b(?:it'?s|it is|they'?re|they are|it'?ll be|it will be|they'?ll be|it has to be|it needs to be)\b(?=[^,;.?]*$)",
     re.IGNORECASE,
 )
 _OF_ANY = frozenset(
     "how what whats is are was were be will do does big long high wide deep many much far it that they them would get need come"
     " make work out s lose cut piece i we".split()
+)
+_PUTS_TO = re.compile(
+    r"\b(?:out|off|less|minus|plus|add|another|take|takes|except|forget|without|doors?|windows?|openings?|more|extra)\b",
+    re.IGNORECASE,
 )
 _ASKS_SO = re.compile(r"\b(?:how|what|what'?s|would|will|does|do|is|are|many|much)\b", re.IGNORECASE)
 
@@ -119,13 +130,17 @@ def plainer(text: str, last: Asked | None) -> str:
     sold = _SOLD_IN.search(text)
     if sold is not None and len(numbers_in(text)) == 1 and _sold_by_length(last):
         return f"what about the {_FOOTERS.get(sold[1].lower()) or re.split('[^a-z0-9]|s$', sold[1].lower())[0]} footers"
-    return _BACK_TO.sub("make it ", _MOVES_TO.sub("make it ", text, count=1), count=1)
+    return _BACK_TO.sub("make it ", _MOVES_TO.sub(_made, text, count=1), count=1)
+
+
+def _made(found: re.Match[str]) -> str:
+    return f"make {found['of'] or 'it'} "
 
 
 def _sold_by_length(last: Asked) -> bool:
     """Whether the question before has a length of what is bought, or is about one piece of it."""
     labels = {last.topic.parameter(name).label for name, given in last.givens.items() if given.source != "assumed"}
-    return not labels.isdisjoint(("stock", "stock length", "board length", "panel length")) or last.topic.name in _OF_A_PIECE
+    return not labels.isdisjoint(_BOUGHT_BY) or last.topic.name in _OF_A_PIECE
 
 
 def _without(text: str, last: Asked) -> str:
@@ -142,7 +157,7 @@ def _without(text: str, last: Asked) -> str:
 def look_past_telling(c: Conversation, record: Record, text: str, before: State) -> None:
     """Take a line that came to nothing for a change of the question before, by what it supposes or tells last."""
     last: Asked | None = before[1]  # type: ignore[assignment]
-    if last is None or record["outcome"] != "declined" or record["topic"] or len(text) > LONGEST:
+    if last is None or record["outcome"] not in ("declined", "asks") or record["topic"] or len(text) > LONGEST:
         return
 
     def good(trial: Record, told: str) -> bool:
@@ -159,12 +174,12 @@ def _told_last(c: Conversation, text: str, last: Asked) -> Iterator[tuple[str, s
         if _ASKS_SO.search(head) and numbers_in(told) and _only_of(c, head, last) and _all_of_it(head, last):
             yield f"and {told}", told
     deep = _SO_DEEP.search(text)
-    if deep is not None and not numbers_in(text[: deep.start()]) and _only_of(c, text[: deep.start()], last):
+    if deep is not None and not (_ASKS_SO.search(text[: deep.start()]) or _PUTS_TO.search(text[: deep.start()])):
         yield f"make it {text[deep.end() :]}", text[deep.end() :]
     its = list(_NOW_ITS.finditer(text))
     if its and its[-1].start() > 0 and numbers_in(text[its[-1].end() :]):
         head, told = text[: its[-1].start()], text[its[-1].start() :]
-        if _only_of(c, head, last) and not _ASKS_SO.search(head):
+        if _only_of(c, head, last) and not _ASKS_SO.search(head) and not _PUTS_TO.search(head):
             yield told, told
 
 

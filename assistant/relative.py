@@ -86,6 +86,15 @@ _ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch; I forgot the 
     r"(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+(?P<what>.*))?",
     re.IGNORECASE,
 )
+_LESS_STRETCH = re.compile(  # less the last 4 foot, that's brick; leave out the garage, that's 130 of it
+    r"(?:(?:and|so|then|now|but|also|oh|actually|ok|we|i|you|can|with)[ ,]+)*"
+    r"(?:less|minus|leave (?:off|out)|take (?:off|out)|not counting|except(?: for)?|don['’]?t count|forget)\s+(?:"
+    r"(?:the|that)\s+(?:last|first|other|end|back|front|top|bottom)\s+(?P<n>[^,;]+?)"
+    r"(?:[,;]?\s+(?:that['’]?s|it['’]?s|which is|for|at|on|by)\s+.*)?"
+    r"|(?:the|that|my|our)\s+[a-z]+(?: [a-z]+)?[,;]?\s+(?:that['’]?s|it['’]?s|which is|that is)\s+(?P<m>[^,;]+?)"
+    r"(?:\s+of (?:it|that|them))?)",
+    re.IGNORECASE,
+)
 _EXTENTS = ("total length", "area", "length", "run", "wall length")  # what grows by another stretch of the same
 _BARELY = ("more", "less", "fewer", "bigger", "larger", "smaller")  # said of anything: only where "than that" follows, or nothing
 
@@ -163,6 +172,9 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     """The last question with so much put to, or taken off, one size that is named or that another stretch of adds to."""
     line = text.strip(" .!?")
     part = _TO_A_PART.fullmatch(line) or _OF_A_PART.fullmatch(line)
+    less = _LESS_STRETCH.fullmatch(line)
+    if less is not None:
+        return _without_stretch(less["n"] or less["m"], line, last)
     part, more = part or _PART_CHANGED.fullmatch(line.replace("’", "'")), _ANOTHER_SIZE.fullmatch(line)
     found = part or more
     said = places_of(found["n"]) if found else []
@@ -189,6 +201,20 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     step = size.to(before.unit).value * (-1 if part and part["less"] else 1)
     value = replace(before, value=before.value + step, text="")
     return [Question(last.topic.name, {names[0]: Heard(value, 0, len(text), text)}, 1.0)] if value.value > 0 else []
+
+
+def _without_stretch(words: str, line: str, last: Asked) -> list[Question] | None:
+    """The last question with its one length or area less a stretch of it."""
+    said = places_of(words)
+    told = {name: given.value for name, given in last.givens.items() if given.source != "assumed"
+            and last.topic.parameter(name).label in _EXTENTS and isinstance(given.value, Length | Area)}  # fmt: skip
+    if len(said) != 1 or len(told) != 1:
+        return None
+    (name, before), size = next(iter(told.items())), _of_what_it_adds_to(said[0].value, last)
+    if size.unit not in before.units:
+        return None
+    value = replace(before, value=before.value - size.to(before.unit).value, text="")
+    return [Question(last.topic.name, {name: Heard(value, 0, len(line), line)}, 1.0)] if value.value > 0 else None
 
 
 def _of_what_it_adds_to(size: Quantity, last: Asked) -> Quantity:
