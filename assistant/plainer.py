@@ -17,7 +17,7 @@ from intents.chart import LIGHT
 from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Length
+from solvers.quantities import Length, Money
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -61,8 +61,8 @@ _MOVES_TO = re.compile(  # what if the architect drops it to an eight
     r"\W*(?:and |so |ok |what (?:does|would) (?:that|it) do if "
     r"|what happens if |what if |if |suppose |say |maybe )*(?:[a-z']+ ){0,3}?"
     r"(?:(?<=if it )(?:drops|goes|changes|comes)|(?:drop|bump|push|raise|lower|change|bring|cut|take|move|knock"
-    r"|put)(?:s|ed|ped|es)? (?:it|that|them|this|(?=the \w+ to)))"
-    r"(?P<of>the \w+)?"
+    r"|put)(?:s|ed|ped|es)? (?:it|that|them|this|(?=the [a-z]+ to)))"
+    r"(?P<of>the [a-z]+)?"
     r" (?:down |up |back |out |in )?to (?:an? |the )?(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )
@@ -130,6 +130,8 @@ def plainer(text: str, last: Asked | None) -> str:
     sold = _SOLD_IN.search(text)
     if sold is not None and len(numbers_in(text)) == 1 and _sold_by_length(last):
         return f"what about the {_FOOTERS.get(sold[1].lower()) or re.split('[^a-z0-9]|s$', sold[1].lower())[0]} footers"
+    if any(isinstance(given.value, Money) for given in last.givens.values()):
+        return text  # they've put them up to 31: what is charged is told apart by who says it
     return _BACK_TO.sub("make it ", _MOVES_TO.sub(_made, text, count=1), count=1)
 
 
