@@ -66,6 +66,7 @@ _MOVES_TO = re.compile(  # what if the architect drops it to an eight
     r" (?:down |up |back |out |in )?to (?:an? |the )?(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )
+_SUPPOSES = re.compile(r"\W*(?:(?:and|so|ok) )*(?:what|if|suppose|say|maybe)\b", re.IGNORECASE)
 _SOLD_IN = re.compile(  # the supplier says they only come in twelves
     r"\b(?:only |just )?(?:comes?|came|sells?|stocks?|carry|carries|does|do|got|had|has|have)(?: (?:them|it|those|that))?"
     r"(?: only| just)?(?: in)? (?:the )?(\d+(?:'?s| ?footers?)"
@@ -136,6 +137,9 @@ def plainer(text: str, last: Asked | None) -> str:
 
 
 def _made(found: re.Match[str]) -> str:
+    """What is moved to so much; "we dropped the exposure to 6" tells what is so from here on, and supposes nothing."""
+    if found["of"] and not _SUPPOSES.match(found[0]):
+        return found[0]
     return f"make {found['of'] or 'it'} "
 
 
