@@ -28,7 +28,13 @@ _CHARGE = re.compile(  # they've put them up to 31
     r"(?:put|mark|charg|ask|quot|want|jack|bump|let|do|sell|give)\w*\b",
     re.IGNORECASE,
 )
+_THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
+_SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
+_SOLD = ("tube", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
+         "roll length")  # fmt: skip
+_ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
+ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 _FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
@@ -167,10 +173,16 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
-    house = of_the_house(f"{wanted.lead} {wanted.rest}")
+    they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
+    every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
+    sold = bool(_SO_LONG.search(wanted.rest))
+    house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
+        lambda given: not every or "spacing" in last.topic.parameter(given.name).label,
+        lambda given: not sold or last.topic.parameter(given.name).label in _SOLD,
+        lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
         lambda given: not house or last.topic.parameter(given.name).slot.kept not in OF_NO_WALL,
         lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),
         lambda given: given.value.value in old,
@@ -224,6 +236,8 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     ratios.sort()
     if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
         return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
+    if ratios[0][0] <= ALL_BUT_THE_SAME and ratios[1][0] >= NO_LONGER:
+        return [ratios[0][1]]
     if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
         return [ratios[0][1]]
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]

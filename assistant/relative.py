@@ -15,9 +15,10 @@ from assistant.change_words import takes_none_such
 from assistant.meant_for import OF_NO_WALL, labelled
 from assistant.said_over import places_of
 from assistant.told_values import HOUSE
+from intents.chart import LIGHT
 from intents.question import Heard, Question
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Number, Pitch, Quantity
+from solvers.quantities import Area, Count, Length, Number, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -77,9 +78,21 @@ _PART_CHANGED = re.compile(  # the overhang's lost 3 inches, the run has grown b
     r"|gained|grown|lengthened|raised(?= by)|risen(?= by)|(?:come |gone )?up(?! to))(?:\s+(?:back|down))?(?:\s+by)?\s+(?P<n>.+)",
     re.IGNORECASE,
 )
-_ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch
+_ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch; I forgot the garage, another 240
+    r"(?:(?:oh |and |ah |damn )*(?:i|we|you)(?:['’]ve)? (?:forgot|missed|left out|left off|didn['’]?t count|never counted)"
+    r"[^,;\d]*[,;]\s*)?"
     r"(?:(?:and|so|then|now|but|also|plus|add|with|there['’]?s|we|i|need|have|got|forgot|on|in)[ ,]+)*"
-    r"(?:another|an extra|a further)\s+(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+.*)?",
+    r"(?:(?:another|an extra|a further)\s+|(?<=plus )(?=.* (?:for|on|round|along) (?:the|that|my|our) ))"
+    r"(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+(?P<what>.*))?",
+    re.IGNORECASE,
+)
+_LESS_STRETCH = re.compile(  # less the last 4 foot, that's brick; leave out the garage, that's 130 of it
+    r"(?:(?:and|so|then|now|but|also|oh|actually|ok|we|i|you|can|with)[ ,]+)*"
+    r"(?:less|minus|leave (?:off|out)|take (?:off|out)|not counting|except(?: for)?|don['’]?t count|forget)\s+(?:"
+    r"(?:the|that)\s+(?:last|first|other|end|back|front|top|bottom)\s+(?P<n>[^,;]+?)"
+    r"(?:[,;]?\s+(?:that['’]?s|it['’]?s|which is|for|at|on|by)\s+.*)?"
+    r"|(?:the|that|my|our)\s+[a-z]+(?: [a-z]+)?[,;]?\s+(?:that['’]?s|it['’]?s|which is|that is)\s+(?P<m>[^,;]+?)"
+    r"(?:\s+of (?:it|that|them))?)",
     re.IGNORECASE,
 )
 _EXTENTS = ("total length", "area", "length", "run", "wall length")  # what grows by another stretch of the same
@@ -159,12 +172,17 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     """The last question with so much put to, or taken off, one size that is named or that another stretch of adds to."""
     line = text.strip(" .!?")
     part = _TO_A_PART.fullmatch(line) or _OF_A_PART.fullmatch(line)
+    less = _LESS_STRETCH.fullmatch(line)
+    if less is not None:
+        return _without_stretch(less["n"] or less["m"], line, last)
     part, more = part or _PART_CHANGED.fullmatch(line.replace("’", "'")), _ANOTHER_SIZE.fullmatch(line)
     found = part or more
     said = places_of(found["n"]) if found else []
-    if found is None or len(said) != 1 or said[0].value.unit in ("none", "percent"):
+    if found is None or len(said) != 1 or said[0].value.unit == "percent":
         return None
-    size = said[0].value
+    size = _of_what_it_adds_to(said[0].value, last) if more and not part else said[0].value
+    if size.unit == "none" or (more and _names_a_given(more["what"] or "", last)):
+        return None
     values = {name: given.value for name, given in last.givens.items() if given.source != "assumed"}
     told = {name: value for name, value in values.items()
             if isinstance(value, Quantity) and not isinstance(value, Pitch) and isinstance(size, type(value))}  # fmt: skip
@@ -180,9 +198,35 @@ def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:
     if len(names) != 1:
         return [] if names else None
     before = told[names[0]]
-    step = said[0].value.to(before.unit).value * (-1 if part and part["less"] else 1)
+    step = size.to(before.unit).value * (-1 if part and part["less"] else 1)
     value = replace(before, value=before.value + step, text="")
     return [Question(last.topic.name, {names[0]: Heard(value, 0, len(text), text)}, 1.0)] if value.value > 0 else []
+
+
+def _without_stretch(words: str, line: str, last: Asked) -> list[Question] | None:
+    """The last question with its one length or area less a stretch of it."""
+    said = places_of(words)
+    told = {name: given.value for name, given in last.givens.items() if given.source != "assumed"
+            and last.topic.parameter(name).label in _EXTENTS and isinstance(given.value, Length | Area)}  # fmt: skip
+    if len(said) != 1 or len(told) != 1:
+        return None
+    (name, before), size = next(iter(told.items())), _of_what_it_adds_to(said[0].value, last)
+    if size.unit not in before.units:
+        return None
+    value = replace(before, value=before.value - size.to(before.unit).value, text="")
+    return [Question(last.topic.name, {name: Heard(value, 0, len(line), line)}, 1.0)] if value.value > 0 else None
+
+
+def _of_what_it_adds_to(size: Quantity, last: Asked) -> Quantity:
+    """A bare number in the unit of the one area that it can be more of: plus 240 for the garage."""
+    areas = [given.value for given in last.givens.values() if isinstance(given.value, Area) and given.source != "assumed"]
+    return Area(size.value, areas[0].unit, size.text) if size.unit == "none" and len(areas) == 1 else size
+
+
+def _names_a_given(words: str, last: Asked) -> bool:
+    """Whether words name what the question takes: plus 10 for the waste."""
+    labels = {part for parameter in last.topic.parameters for part in parameter.label.split()} - LIGHT - {"the"}
+    return not labels.isdisjoint(words.lower().split())
 
 
 def _has_none(last: Asked, of: str) -> bool:

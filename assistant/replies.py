@@ -179,7 +179,13 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
         c.finish(record, [_without(c, pending)], Question(pending.ways[0].worked.topic.name))
         return True
     way = chosen_way(text, pending.ways)
-    other = len(numbers_in(text)) > 1 and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
+    most = 0 if words & NO else 1  # "no, 8" is neither way to take the 7
+    other = len(numbers_in(text)) > most and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
+    said = numbers_in(text)
+    if other and words & NO and len(said) == 1 and c.last is not None and pending.question:
+        c.pending = None
+        c.take(record, f"make it {text[tokenize(text)[said[0].start].start :]}")
+        return True
     if way is None or other:
         return False  # "I mean 24 foot by 32" is none of the ways to take 24 by 30
     settled = replace(way.asked, meant=way.asked.meant.union(differences(pending.ways)))

@@ -36,7 +36,8 @@ _TIMES: dict[str, str] = {
     "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
 }  # fmt: skip
 TOGETHER = {
-    "trim sticks": ("total", "wall run corner"), "sealant": ("length", "joint window bead"), "cladding boards": ("area", "wall"),
+    "trim sticks": ("total", "wall run corner side gable"), "sealant": ("length", "joint window bead wall side"),
+    "cladding boards": ("area", "wall"),
     "membrane rolls": ("area", "wall"), "soffit panels": ("run", "eave soffit side"),
 }  # fmt: skip
 _ALIKE = {"them", "those", "these", "that", "it", "this", "em", "one", "ones", "same"}

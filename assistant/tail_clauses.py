@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.line_apart import look_between
+from assistant.plainer import look_past_telling
 from assistant.record import Record
 from assistant.told_round import State, take_shorter
 from intents.elsewhere import outside_of
@@ -68,6 +69,7 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
     last: Asked | None = before[1]  # type: ignore[assignment]
     if not take_shorter(c, record, text, before, _shorter(text, last), lambda trial, left: _good(c, trial, left, last)):
         look_between(c, record, text, before)
+        look_past_telling(c, record, text, before)
 
 
 def _good(c: Conversation, trial: Record, left: str, last: Asked | None) -> bool:

@@ -30,7 +30,9 @@ NEARER = 1.2  # times nearer to the answer, from which on a number is somebody's
 FAR = 2  # times farther off than another given, from which on it is rather that
 DEGREES = 40  # the most that a temperature under nothing changes by
 _SIZE_WORDS = {"higher": "height", "taller": "height", "ceiling": "height", "ceilings": "height", "longer": "length",
-               "wider": "width", "deeper": "depth", "narrower": "width"}  # fmt: skip
+               "wider": "width", "deeper": "depth", "narrower": "width",
+               "warmer": "temperature", "cooler": "temperature", "hotter": "temperature", "colder": "temperature",
+               "damper": "humidity", "drier": "humidity"}  # fmt: skip
 
 HOUSE = frozenset(
     "wall side end gable roof lean-to lean dormer porch garage shed barn corner run rake peak ridge eave opening window door "
@@ -119,7 +121,8 @@ def holds_now(text: str, place: Place, last: Asked) -> bool:
     if labelled_so(text, place, last) or _MEASURED_ANEW.search(text[: place.start]):
         return True
     if not before.strip():
-        alone = place.value.unit != "none" and len(clause) < place.start and not after.strip(" .!")  # higher than that, 8 foot 3
+        sized = place.value.unit != "none" or bool(size_named(text, last))
+        alone = sized and len(clause) < place.start and not after.strip(" .!")  # higher than that, 8 foot 3; cooler, 62
         return alone or bool(_BETTER.match(after) or elsewhere(after))
     told = _TELLS.search(before)
     if told is None:

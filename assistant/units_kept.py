@@ -9,7 +9,7 @@ from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Angle, Area, Length, Pitch, Temperature
+from solvers.quantities import Angle, Area, Length, Pitch, Temperature, Volume
 from solvers.slots import Given, Opening
 
 if TYPE_CHECKING:
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
-BY_UNIT = (Length, Pitch, Angle, Area, Temperature)  # what a bare number says nothing of until its unit is known
+BY_UNIT = (Length, Pitch, Angle, Area, Temperature, Volume)  # what a bare number says nothing of until its unit is known
 
 
 def openings(value: object) -> bool:
@@ -47,6 +47,8 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     if len(said) != 1 or said[0].kind != "number":
         return heard
     unit = before.value.unit
+    if isinstance(value, Volume) and "ml" in before.value.text.lower():
+        value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
 
 

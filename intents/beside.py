@@ -82,6 +82,7 @@ _DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
 _HAS = frozenset("has have got there's".split())
 _COVERS = {(by, covers) for by in ("only", "batten", "strip") for covers in ("covers", "hides", "laps", "overlaps")}
 _ENDS = frozenset(".,;?!")
+_SO = frozenset("and so but which that footer".split())
 # Topics about angles alone: no length is theirs.
 _ANGLES = frozenset((
     "miter for a corner", "rake return", "peak joint", "rake to level joint", "corner in several pieces", "compound cut",
@@ -117,7 +118,7 @@ _PASSED = (
         "cost": frozenset((LUMBER,)),
         "fall": frozenset((LUMBER,)),
         "vent area": frozenset((COUNTED,)),
-        "course layout": frozenset((LONG,)),
+        "course layout": frozenset((LONG, SECTION)),
         "courses to openings": frozenset((COUNTED,)),  # two windows of one height
         "wood movement": frozenset((SPACING, APART, LONG, LAP)),
         "air gap": frozenset((SPACING, APART, NOMINAL, LUMBER, WALL)),
@@ -142,6 +143,7 @@ LEAST_STOCK = 4  # ft
 THICKEST = 4  # in
 WIDEST_FACE = 24  # in
 MOST_VENTS = 20
+MOST_GAUGE = 31
 _FACES = frozenset("high tall wide deep thick across".split())
 LEAST_SURE = 0.5  # of a reading that is tied to a thing
 
@@ -231,7 +233,7 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if timber(chart, reading):
                 yield Tied(TIMBER, start, reading.end)
                 break
-            if section(words, reading):
+            if section(words, reading) or _gauge(words, reading):
                 yield Tied(SECTION, start, reading.end)
                 break
             if cuts and _face(words, reading):
@@ -243,6 +245,12 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if what:
                 yield Tied(what, start, reading.end)
                 break
+
+
+def _gauge(words: list[str], reading: Reading) -> bool:
+    """Whether it tells how thick wire or sheet is: 12 gauge."""
+    thick = reading.value.value if isinstance(reading.value, Number) else MOST_GAUGE
+    return words[reading.end : reading.end + 1] == ["gauge"] and thick < MOST_GAUGE
 
 
 def _made_of(chart: Chart, reading: Reading) -> bool:
@@ -288,6 +296,8 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     assert isinstance(reading.value, Length)
     if "footers" in words[end - 1 : end + 1]:
         return STOCK
+    if "footer" in words[end - 1 : end + 1] and LADDER in words and words[end : end + 1][:1] in ([], *([w] for w in _ENDS | _SO)):
+        return LADDER  # I'm on the ladder, it's a 24 footer
     before = words[max(0, reading.start - 3) : reading.start]
     if words[end : end + 1] and words[end] in _EXTENSIONS and not _IT.isdisjoint(before):
         return EXTENDS  # it's a 28 ft ext

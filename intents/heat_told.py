@@ -169,9 +169,9 @@ def _cooled(chart: Chart, question: Question) -> None:
 
 
 def _falls_by(chart: Chart, question: Question, topics: Topics) -> None:
-    """It falls from 90 F by 60 F, it starts at 40 F and goes up 60 F: the second is how far."""
+    """It falls from 90 F by 60 F, it starts at 40 F and goes up 60 F: the second is how far; it goes up 70 F."""
     start, end = question.givens.get("start"), question.givens.get("end")
-    if start is None or end is None or end.end <= end.start:
+    if end is None or end.end <= end.start or (start is None and "change" in question.givens):
         return
     first, last = places_of(chart, end)
     if not _tells_how_far(chart.words, first):

@@ -28,6 +28,7 @@ _IN_OR_FROM = frozenset("in from off outside".split())
 _ACROSS = frozenset("wide across long tall".split())
 _CENTRES = frozenset("centres centers centre center oc apart".split())
 _FASTENERS = frozenset("screws nails staples spikes bolts lags".split())
+_ONE_OF = frozenset("a my this".split())
 _KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless timber".split())
 _SOMEBODY = frozenset("i we you they".split())
 _DRILLS = frozenset("drill predrill drilled predrilled sink sunk countersink countersunk recess recessed".split())
@@ -130,6 +131,8 @@ def _fastener(words: Sequence[str], start: int, end: int) -> bool:
         return True
     at = end + (words[end] in _KINDS)
     at += words[at] in _KINDS
+    if words[at] in ("screw", "nail") and words[start - 1] in _ONE_OF and words[at + 1] not in _HOLDS and not _claimed(words):
+        return True  # how far in, with 3/4 boards and a 2 1/4 screw
     if words[at] not in _FASTENERS or words[at + 1] in _HOLDS or _claimed(words):
         return False
     return not any(word == "do" and words[n + 1] not in _SOMEBODY for n, word in enumerate(words[:-1]))  # would 3 inch screws do
