@@ -81,8 +81,7 @@ _MANY = frozenset(
 _DONE_AGAIN = frozenset(("joints", "coats"))  # of which one is asked
 _HAS = frozenset("has have got there's".split())
 _COVERS = {(by, covers) for by in ("only", "batten", "strip") for covers in ("covers", "hides", "laps", "overlaps")}
-_ENDS = frozenset(".,;?!")
-_SO = frozenset("and so but which that footer".split())
+_ENDS, _SO = frozenset(".,;?!"), frozenset("and so but which that footer".split())
 # Topics about angles alone: no length is theirs.
 _ANGLES = frozenset((
     "miter for a corner", "rake return", "peak joint", "rake to level joint", "corner in several pieces", "compound cut",
@@ -142,8 +141,7 @@ _UNCOUNTED = (  # however many there are
 LEAST_STOCK = 4  # ft
 THICKEST = 4  # in
 WIDEST_FACE = 24  # in
-MOST_VENTS = 20
-MOST_GAUGE = 31
+MOST_VENTS, MOST_GAUGE = 20, 31
 _FACES = frozenset("high tall wide deep thick across".split())
 LEAST_SURE = 0.5  # of a reading that is tied to a thing
 
