@@ -89,6 +89,11 @@ def test_what_the_words_leave_open_is_not_answered(line: str) -> None:
     assert last(line)["outcome"] != "answered"
 
 
+def test_so_long_each_is_no_price() -> None:
+    """A total of lengths is a sum, though each of them is so much."""
+    assert answered("12 risers, 7 3/8 apiece, total rise") == ("tape arithmetic", "88 1/2 in (7 ft 4 1/2 in)")
+
+
 def test_one_wall_of_each_is_one() -> None:
     """The plural tells that there are two of a kind."""
     assert answered("long wall is 40 by 9 and short wall 24 by 9, how many square feet") == ("wall area", "576 ft²")
