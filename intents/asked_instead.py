@@ -27,6 +27,10 @@ BOARDS = "cladding boards"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
 _HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
+_SPACES = frozenset(("spaces", "spacing", "spacings"))
+_UNITS, _END = frozenset(("mm", "cm", "inch", "inches", "metres", "meters")), 3  # that is asked for, so near the end of the line
+_ENDS = frozenset(("?", "!", ".", ",", ";"))
+_SIZES = frozenset("tall long wide high deep".split())
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -34,7 +38,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     """Whether the words ask for what the question's topic never gives."""
     words, topic = chart.words, question.topic
     if topic == "tape arithmetic":
-        return _asks_fastener(words)
+        return _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
@@ -83,6 +87,20 @@ def _asks_fastener(words: Sequence[str]) -> bool:
         if asked or words[at + 1 : at + 2] == ["length"]:
             return True
     return False
+
+
+def _asks_spaces(words: Sequence[str]) -> bool:
+    """Whether what is asked, at the end, is the spaces between things: 7 joists 1 1/2 thick over 10 feet, spaces."""
+    said = [word for word in words if word not in _ENDS]
+    sized = said[-3:-2] == ["/"] or not _UNITS.isdisjoint(said[-2:-1])  # plus three 1/4 spaces
+    return not _SPACES.isdisjoint(said[-1:]) and not sized
+
+
+def _asks_size(chart: Chart) -> bool:
+    """Whether a size is asked in a unit, and every number was said without one: 24 courses of 100, how tall mm."""
+    last = chart.words[-_END:]
+    sized = any(r.kind == "length" for row in chart.readings for r in row)
+    return not sized and not _UNITS.isdisjoint(last) and any(a == "how" and b in _SIZES for a, b in pairwise(chart.words))
 
 
 def _so_long_each(chart: Chart, question: Question) -> bool:

@@ -15,7 +15,7 @@ from typing import Any
 from intents.chart import LIGHT, Chart, Hit, once, span
 from intents.counting import is_no, packed, pronoun
 from intents.expansions import PER_SOME_DEGREE
-from intents.fitting import KINDS, TAPE_PARTS, Fit, dimensions_of, fit, may_fit
+from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
 from intents.listed import CONTRASTED
 from intents.loose_ways import in_order, ways_of
 from intents.plurals import can_be
@@ -23,7 +23,7 @@ from intents.question import Heard
 from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, large_bare, metric, millimetres
+from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, large_bare, metric, millimetres, off_tape
 from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
@@ -242,13 +242,15 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         fitted = Fit(Length(fitted.value.value, "ft", text), fitted.sure)
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
         return None
-    bare_length = reading.kind == "number" and isinstance(fitted.value, Length) and not _off_tape(reading)
+    bare_length = reading.kind == "number" and isinstance(fitted.value, Length) and not _off_tape(chart, parameter, reading)
     if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
         metres = in_metres(chart, value, parameter)
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM and not metres else ("m", "mm")
         large = parameter.slot.unit == "ft" and possible(parameter, Length(value, "m", text)) == 1
-        others = () if likely == "mm" or metres or large else (Length(value, other, text),)  # no wall is 2.4 mm high
+        halves = value.denominator == 2 and reading.end > reading.start + 1
+        others: tuple[Length, ...] = (Length(value, "in", text),) if halves else ()  # 36 1/2 beside millimetres may be of a tape
+        others += () if likely == "mm" or metres or large else (Length(value, other, text),)  # no wall is 2.4 mm high
         return Heard(Length(value, likely, text), *place, fitted.sure, others)
     fitted = _on_scale(chart, fitted)
     return Heard(fitted.value, *place, fitted.sure, fitted.others)
@@ -287,12 +289,8 @@ def _with_sign(chart: Chart, reading: Reading) -> Reading:
     return reading
 
 
-def _off_tape(reading: Reading) -> bool:
-    """Whether a number is read off a tape in inches, whatever stands beside it: 15/32 ply, 10 mm mesh."""
-    if reading.end <= reading.start + 1:
-        return False
-    value = reading.value.value  # type: ignore[union-attr]
-    return value.denominator in TAPE_PARTS or (value.denominator in (2, 4) and value < 1)
+def _off_tape(chart: Chart, parameter: Parameter, reading: Reading) -> bool:
+    return off_tape(chart, reading, possible(parameter, Length(reading.value.value, "m")) == 1)  # type: ignore[union-attr]
 
 
 def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:

@@ -6,6 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from intents.chart import Chart, once
+from intents.fitting import TAPE_PARTS
 from intents.question import Heard
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, square_metres, stated_metric
@@ -92,3 +93,14 @@ def no_inches(givens: dict[str, Heard], name: str, least: int) -> None:
     heard = givens.get(name)
     if heard is not None and heard.text.isdigit() and heard.value.unit == "in" and heard.value.value >= least:
         givens[name] = replace(heard, value=Length(heard.value.value, "mm", heard.text), others=())
+
+
+def off_tape(chart: Chart, reading: Reading, metres: bool) -> bool:
+    """Whether a number is read off a tape in inches, whatever stands beside it: 15/32 ply, 10 mm mesh; 36 1/4 by 900 mm. Quarters
+    may be of metres where some are said and this can be so many (`metres`): four and a quarter by 6 m."""
+    if reading.end <= reading.start + 1:
+        return False
+    value = reading.value.value  # type: ignore[union-attr]
+    if value.denominator == 4 and not (metres and _stated_metres(chart)):
+        return True
+    return value.denominator in TAPE_PARTS or (value.denominator in (2, 4) and value < 1)

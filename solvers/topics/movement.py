@@ -140,7 +140,7 @@ def end_gap(
         Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True, usual=(-80, 220))
     ] = None,
     opposite: Annotated[
-        Temperature | None, Slot("What is the coldest it gets?", name="the other end of the year", cued=True, usual=(-80, 220))
+        Temperature | None, Slot("What is the coldest it gets?", name="other end of the year", cued=True, usual=(-80, 220))
     ] = None,
     coefficient: OwnCoefficient | None = None,
 ) -> None:

@@ -32,7 +32,11 @@ from solvers.working import Working
 MOST_PARTS = 60
 SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many metres
 FAR_MORE = 3  # times what is said in metres: a whole number beside it is millimetres
+LARGE_MM, FEW_METRES = 100, 4  # beside so many millimetres a decimal below so much may be metres
 NO_INCHES = 300  # nor is one of so many inches, where the answer is asked in metric
+_METRIC = {"mm": "millimetres", "cm": "centimetres", "m": "metres"}
+_FEET = frozenset("f'’′")  # of its letters one says that a length has feet
+_TAPE = (2, 4, 8, 16, 32, 64)
 WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
 WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
 BELOW_ZERO = "That is less than nothing: more is taken off than there is, by as much as the answer says."
@@ -45,9 +49,10 @@ class BareUnit(Choice):
     INCHES = "inches"
     FEET = "feet"
     MILLIMETRES = "millimetres"
+    METRES = "metres"
 
 
-UNITS = {BareUnit.INCHES: "in", BareUnit.FEET: "ft", BareUnit.MILLIMETRES: "mm"}
+UNITS = {BareUnit.INCHES: "in", BareUnit.FEET: "ft", BareUnit.MILLIMETRES: "mm", BareUnit.METRES: "m"}
 
 
 @topic("tape arithmetic", "tape")
@@ -96,6 +101,8 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     work.refuse_when(len(leaves(whole)) > MOST_PARTS, f"that sum has over {MOST_PARTS} parts: ask it in pieces")
     said = [leaf for leaf in leaves(whole) if isinstance(leaf, Length)]
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
+    if bare is BareUnit.METRES and not _unlike(said, numbers):
+        bare = None  # said of the answer
     if not said:
         if bare and (work.metric or not _no_millimetres(bare, said, numbers)):
             return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
@@ -109,7 +116,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
-        raise NeedMore("bare", f"Is the {shown(numbers[0])} feet or inches?")
+        raise NeedMore("bare", _which_unit(said, numbers))
     return turned
 
 
@@ -135,6 +142,12 @@ def _no_millimetres(bare: BareUnit, said: list[Length], numbers: list[Number]) -
 def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     """The unit that numbers beside these lengths are in: theirs in metric; inches, but doubtful after whole feet."""
     units = {length.unit for length in said}
+    parts = [leaf for leaf in numbers if _in_parts(leaf)]
+    if parts and units <= _METRIC.keys():  # 4 5/8 plus 5 mm is of the tape; 36 1/2 may be; 450 and a half is past it
+        tape = any(leaf.value.denominator > 2 for leaf in parts)
+        return "in" if tape else None if max(leaf.value for leaf in parts) < NO_INCHES else "mm"
+    if _unlike(said, numbers):
+        return None
     if units == {"m"} and any(leaf.value >= SURELY_MM for leaf in numbers):
         return "mm"  # 5.4 m less 2100
     most = max((length.value for length in said), default=0)
@@ -148,6 +161,30 @@ def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     if units == {"ft"} and whole:  # 14 ft less 39 1/4 is inches: nobody says a quarter of a foot so
         return None
     return "in"
+
+
+def _unlike(said: list[Length], numbers: list[Number]) -> list[Number]:
+    """Decimals in doubt beside lengths: 12.6 less 4 ft, which no tape shows in inches; 1.2 and 300 mm, which may be metres."""
+    decimals = [leaf for leaf in numbers if "." in leaf.text and leaf.value.denominator > 1]
+    units = {length.unit for length in said}
+    if units == {"mm"} and max(length.value for length in said) >= LARGE_MM:
+        return [leaf for leaf in decimals if leaf.value < FEW_METRES]
+    feet = any(length.unit == "ft" or not _FEET.isdisjoint(length.text.lower()) for length in said)
+    return [leaf for leaf in decimals if leaf.value.denominator not in _TAPE] if feet and not units & _METRIC.keys() else []
+
+
+def _which_unit(said: list[Length], numbers: list[Number]) -> str:
+    """The question back about the first number whose unit is in doubt."""
+    metric = all(length.unit in _METRIC for length in said)
+    if metric and (parts := [leaf for leaf in numbers if _in_parts(leaf)]):
+        return f"Is the {shown(parts[0])} inches or {_METRIC[said[0].unit]}?"
+    doubted = shown((_unlike(said, numbers) or numbers)[0])
+    return f"Is the {doubted} {'metres or millimetres' if metric else 'feet or inches'}?"
+
+
+def _in_parts(number: Number) -> bool:
+    """Whether a number was said in halves, quarters, eighths of the tape, and no decimal."""
+    return number.value.denominator in _TAPE and "." not in (number.text or ".")
 
 
 def _fractions_are_inches(part: Part) -> Part:

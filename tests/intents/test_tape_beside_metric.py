@@ -1,0 +1,61 @@
+"""A number in the parts of a tape is in inches whatever stands beside it; a half beside millimetres may be and is asked about.
+
+Values: worked by hand from 25.4 mm to the inch, exact.
+"""
+
+import pytest
+
+from tests.talking import last
+
+
+@pytest.mark.parametrize(
+    ("line", "value", "unit"),
+    [
+        ("4 5/8 plus 5 mm", 122.475, "mm"),
+        ("12 3/16 minus 3 mm", 306.5625, "mm"),
+        ("4 5/8 plus three 5 mm gaps", 132.475, "mm"),
+        ("1200 mm less 3 1/4", 1117.45, "mm"),
+        ("450 and a half less 5 mm", 445.5, "mm"),
+        ("12.5 plus 3 mm", 15.5, "mm"),
+        ("two and a half times 30 mm", 75, "mm"),
+        ("3 strips of 45 mm in 36 1/4, even gaps", 15.4675, "in"),
+        ("8 1/4 exposure on a 2700 mm wall", 8.177, "in"),
+        ("4 1/4 by 6 m deck diagonal", 7352.72, "mm"),
+        ("two and a half by 3.6 m, diagonal", 4382.92, "mm"),
+    ],
+)
+def test_parts_of_a_tape_beside_metric(line: str, value: float, unit: str) -> None:
+    answer = last(line)["answer"]
+    assert (answer["unit"], answer["value"]) == (unit, pytest.approx(value, abs=0.01))
+
+
+@pytest.mark.parametrize(
+    ("line", "units"),
+    [
+        ("36 1/2 less 12 mm", "inches or millimetres"), ("2.4 m less 9 1/2", "inches or metres"),
+        ("1.2 plus 300 mm", "metres or millimetres"), ("12.6 minus 4 foot 2", "feet or inches"),
+    ],
+)  # fmt: skip
+def test_a_half_beside_metric_is_asked_about(line: str, units: str) -> None:
+    assert units in last(line)["ask"]
+
+
+def test_the_unit_told_in_reply() -> None:
+    assert last("36 1/2 less 12 mm", "inches")["answer"]["value"] == pytest.approx(915.1, abs=0.01)
+    assert last("36 1/2 less 12 mm", "millimetres")["answer"]["value"] == pytest.approx(24.5, abs=0.01)
+
+
+@pytest.mark.parametrize("line", ["7 joists 1 1/2 thick over 10 feet, spaces", "24 courses of 100, how tall mm"])
+def test_metres_told_in_reply() -> None:
+    assert last("1.2 plus 300 mm", "metres")["answer"]["value"] == pytest.approx(1500)
+    assert last("400 mm plus 12.5")["answer"]["value"] == pytest.approx(412.5)
+
+
+def test_how_long_a_ladder_is_asked() -> None:
+    record = last("how long a ladder to reach a 16 ft gutter")  # √(192² + 48²) in
+    assert record["answer"]["value"] == pytest.approx(197.909, abs=0.001)
+    assert last("ladder footing for a 16 ft gutter")["answer"]["value"] == 48
+
+
+def test_no_sum_where_something_else_is_asked(line: str) -> None:
+    assert last(line)["outcome"] == "asks"
