@@ -8,6 +8,7 @@ from enum import Enum
 from fractions import Fraction
 from typing import Any
 
+from assistant.also_asked import also_asked
 from assistant.speech import spoken
 from intents.fitting import TAKEN
 from solvers.printing import page_number
@@ -48,8 +49,8 @@ def put_worked(record: Record, worked: Worked) -> None:
         figure=working.figure(),
         cautions=[*working.cautions],
         sources=[*working.sources],
-        say=_say(worked),
     )
+    record["say"] = _say(worked, also_asked(record))
 
 
 def become(record: Record, trial: Record) -> None:
@@ -123,11 +124,11 @@ def _short(quantity: Quantity) -> str:
     return reading(quantity.value, quantity.unit).split(" (")[0]
 
 
-def _say(worked: Worked) -> str:
+def _say(worked: Worked, besides: list[str]) -> str:
     working = worked.working
     assert working is not None and working.result is not None
     result = working.result
-    parts = [working.said or f"{result.name}: {result.text}"]
+    parts = [working.said or f"{result.name}: {result.text}", *besides]
     parts += [f"I took the {worked.topic.parameter(g.name).label} as {value_line(g.value)[2]}"
               for g in worked.givens if g.source == "assumed"]  # fmt: skip
     parts += [f"the {worked.topic.parameter(g.name).label} is {value_line(g.value)[2]}, as you told me"

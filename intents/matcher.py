@@ -38,7 +38,6 @@ from intents.half_a_face import half_a_face, in_square_feet
 from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.kicked_out import kicked_out
-from intents.ladder_long import ladder_long
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
 from intents.left_out import does_as_well, left_out, no_price, takes_less, without
@@ -123,7 +122,7 @@ _PLACES = (
     each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
     gable_again, at_each_place,
 )  # fmt: skip
-_TOLD = (ladder_long, bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
+_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
 
 
 class _Lists:

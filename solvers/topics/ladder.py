@@ -9,7 +9,7 @@ from solvers.common import LADDER_CAUTION
 from solvers.exact import acos, atan, sqrt
 from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.slots import Choice, Slot
+from solvers.slots import Slot
 from solvers.working import Working
 
 OSHA = "29 CFR 1926.1053(b)(5)(i): the foot stands out about a quarter of the working length of the ladder"
@@ -20,13 +20,6 @@ LOWEST = 36  # inches; nobody leans a ladder lower, but a foot stands that far o
 TALLEST = 480  # inches; past it no portable ladder is right
 
 
-class Asked(Choice):
-    """What is asked of a ladder: where its foot goes, or how long it has to be."""
-
-    FOOT = "foot out"
-    LENGTH = "how long a ladder"
-
-
 @topic("ladder footing", "fastening")
 def ladder_footing(
     work: Working,
@@ -34,9 +27,8 @@ def ladder_footing(
         Length,
         Slot("What height does the ladder bear at?", bare=("ft",), above=0, name="height of the bearing point", usual=(72, 480)),
     ],
-    asked: Annotated[Asked | None, Slot("Where its foot goes, or how long it is?", name="what of the ladder")] = None,
 ) -> None:
-    """How far out the ladder's foot stands, inches: a quarter of the height where it bears; or how long it is to there.
+    """How far out the ladder's foot stands, inches: a quarter of the height where it bears.
 
     Also a quarter of the working length, as the regulation words it (75.5°). Refuses under 3 ft, and over 40 ft.
     """
@@ -48,25 +40,19 @@ def ladder_footing(
         height.value < LOWEST,
         f"{work.text(height)} is too low for a ladder to bear at: say the height it bears at, not how far out its foot is",
     )
-    how_long = asked is Asked.LENGTH
-    quarter, why = height / 4, "one out for every four up"
-    out = work.step("foot out", quarter, why, "in") if how_long else work.answer("foot out", quarter, why, "in", "out")
+    out = work.answer("foot out", height / 4, "one out for every four up", "in", "out")
     rule = work.step("by the rule", height / sqrt(15), "a quarter of the ladder's own length instead of the height", unit="in")
     length = work.step("working length", sqrt(height**2 + out**2), "from foot to bearing point", unit="in")
-    if how_long:
-        work.answer("working length", length)
     past = work.step("length to buy", length * (height + PAST) / height, "and on to 3 ft above the landing", unit="in")
     theta = work.step("θ", atan(height / out), "the ladder's angle from level")
     wording = work.step("θ rule", acos(work.term("quarter", Fraction(1, 4), "none")), "the angle of a quarter of the length")
     work.also("a quarter of the working length", rule)
     work.also("angle, a quarter of the height", theta)
     work.also("angle, a quarter of the working length", wording)
-    work.also(*(("foot out", out) if how_long else ("working length", length)))
+    work.also("working length", length)
     work.also("length for 3 ft past the landing", past)
     work.check("the rule's triangle closes: its length is four times its foot", rule**2 + height**2, "=", (4 * rule) ** 2)
     work.check("the foot as said on site stands nearer than the rule's", out, "<=", rule)
-    if how_long:
-        work.caution(f"To step off at the top it stands 3 feet past the landing: {work.text(past)} of ladder.")
     work.caution(LADDER_CAUTION)
     work.source(SITE_RULE, OSHA, RAILS)
     view = work.view("side view")

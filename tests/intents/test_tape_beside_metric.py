@@ -45,17 +45,11 @@ def test_the_unit_told_in_reply() -> None:
     assert last("36 1/2 less 12 mm", "millimetres")["answer"]["value"] == pytest.approx(24.5, abs=0.01)
 
 
-@pytest.mark.parametrize("line", ["7 joists 1 1/2 thick over 10 feet, spaces", "24 courses of 100, how tall mm"])
 def test_metres_told_in_reply() -> None:
     assert last("1.2 plus 300 mm", "metres")["answer"]["value"] == pytest.approx(1500)
-    assert last("400 mm plus 12.5")["answer"]["value"] == pytest.approx(412.5)
+    assert last("400 mm plus 12.5")["answer"]["value"] == pytest.approx(412.5)  # no decimal of metres
 
 
-def test_how_long_a_ladder_is_asked() -> None:
-    record = last("how long a ladder to reach a 16 ft gutter")  # √(192² + 48²) in
-    assert record["answer"]["value"] == pytest.approx(197.909, abs=0.001)
-    assert last("ladder footing for a 16 ft gutter")["answer"]["value"] == 48
-
-
+@pytest.mark.parametrize("line", ["7 joists 1 1/2 thick over 10 feet, spaces", "24 courses of 100, how tall mm"])
 def test_no_sum_where_something_else_is_asked(line: str) -> None:
     assert last(line)["outcome"] == "asks"
