@@ -24,6 +24,7 @@ _NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "
 _ARTICLES = ("a", "an", "another")
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
 _ROW_FROM = 24  # inches; bare pairs of less are spoken feet and inches, or a pitch
+_NO_INCHES = 400  # nobody cuts pieces so many inches long
 _FEET_DOUBT = 12  # a bare number under this may be feet: a piece of 8 inches, or of 8 foot
 
 
@@ -202,5 +203,5 @@ def _reading(listing: Listing, items: list[Item]) -> Reading:
 def _default(listing: Listing, amounts: list[Amount]) -> str:
     """The unit of a list that names none: inches, or millimetres where the rest of the sentence is metric."""
     if not listing.metric:
-        return "in"
+        return "mm" if max(amount.value for amount in amounts) >= _NO_INCHES else "in"
     return "mm" if max(amount.value for amount in amounts) >= 50 else listing.metric

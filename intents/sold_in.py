@@ -9,16 +9,17 @@ from collections.abc import Mapping
 
 from intents.chart import Chart, quantities
 from intents.placing import heard_as
-from intents.question import Question
+from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.quantities import Length
-from solvers.slots import Parameter
+from solvers.slots import Parameter, Piece
 
 BOUGHT = {
     "soffit panels": "panel_length", "trim sticks": "stock", "cut list": "stock_length", "cladding boards": "board_length",
     "take-off": "board_length",
 }  # fmt: skip
 _SOLD = frozenset("sold sell sells bought buy buys come comes coming stocked available supplied delivered stocks get got".split())
+_TELLS = _SOLD | {"from", "out"}
 _AT = frozenset(("at", "in", "as", "by", "@"))
 _THEY = frozenset("it they we i them only all they'll me 'em".split())
 _NOT_AFTER = frozenset("each a per apiece ea dollars bucks % percent / off pieces sticks boards panels".split())
@@ -32,17 +33,32 @@ def sold_in(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[
     name = BOUGHT.get(question.topic) if question is not None else None
     if question is None or name is None or name in question.givens:
         return
-    if len(question.unplaced) != 1 or _SOLD.isdisjoint(chart.words):
+    if len(question.unplaced) != 1 or _TELLS.isdisjoint(chart.words):
         return
     parameter = next(p for p in topics[question.topic] if p.name == name)
     for reading in quantities(chart, 0, len(chart.words)):
-        if chart.said(reading.start, reading.end) != question.unplaced[0] or not _led(chart.words, reading):
+        cut = _cut_from(chart.words, reading) if question.topic == "cut list" else False
+        if chart.said(reading.start, reading.end) != question.unplaced[0] or not (cut or _led(chart.words, reading)):
             continue
         heard = heard_as(chart, parameter, reading, True)
-        if heard is not None and isinstance(heard.value, Length) and heard.value.to("ft").value <= _LONGEST:
+        fits = heard is not None and isinstance(heard.value, Length) and heard.value.to("ft").value <= _LONGEST
+        if fits and heard is not None and (not cut or _holds_each(question, heard)):
             question.givens[name] = heard
             question.unplaced, question.missing = [], [missing for missing in question.missing if missing != name]
             return
+
+
+def _cut_from(words: list[str], reading: Reading) -> bool:
+    """Whether pieces are cut from so much: 5 at 800, 4 at 650 from 2400."""
+    before = words[max(0, reading.start - 2) : reading.start]
+    return before[-1:] == ["from"] or before == ["out", "of"]
+
+
+def _holds_each(question: Question, heard: Heard) -> bool:
+    """Whether the longest piece comes out of such a length."""
+    pieces = question.givens.get("pieces")
+    sizes = [piece.length.to("in").value for piece in pieces.value if isinstance(piece, Piece)] if pieces is not None else []
+    return bool(sizes) and max(sizes) <= heard.value.to("in").value
 
 
 def _led(words: list[str], reading: Reading) -> bool:

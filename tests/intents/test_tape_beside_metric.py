@@ -53,3 +53,16 @@ def test_metres_told_in_reply() -> None:
 @pytest.mark.parametrize("line", ["7 joists 1 1/2 thick over 10 feet, spaces", "24 courses of 100, how tall mm"])
 def test_no_sum_where_something_else_is_asked(line: str) -> None:
     assert last(line)["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["5 at 800 4 at 650 from 2400, how many", "5 at 800, 4 at 650 from 2400 stock", "cut list: 5 at 800, 4 at 650, stock 2400"],
+)
+def test_bare_pieces_too_long_for_inches(line: str) -> None:
+    answer = last(line)["answer"]  # 5 × 800 + 4 × 650 is 6600 mm, more than two sticks
+    assert (answer["value"], answer["unit"]) == (3, "count")
+
+
+def test_a_stick_shorter_than_a_piece_is_none() -> None:
+    assert last("5 at 800 4 at 650 from 600")["outcome"] == "asks"
