@@ -19,6 +19,7 @@ _FILLS, _FULL, _FAR = Fraction(2, 5), Fraction(1), Fraction(1, 10)  # of the wid
 _TAPE_FILLS = Fraction(1, 5)  # where the width is told to a part of an inch
 _MOST_BOARDS = 60
 _LEAST_BOARDS = 3
+_UNDER = frozenset((("under",), ("below",), ("max",), ("maximum",), ("less", "than"), ("more", "than")))
 SPACED, _NAME = "equal spacing", 5  # letters
 _APART = frozenset(
     "post posts column columns pier piers light lights joist joists rafter rafters stud studs truss trusses bracket brackets"
@@ -30,6 +31,7 @@ def fills_it(chart: Chart, question: Question) -> None:
     """Take the bare width of a question for the only one of its units that what fills it leaves."""
     if question.topic == SPACED:
         _things_are_counted(chart, question)
+        _under(chart, question)
     if question.topic == "marks on centre":
         _first_one(chart, question)
     name = {"equal spacing": "length", "balanced panels": "width"}.get(question.topic)
@@ -51,6 +53,17 @@ def _things_are_counted(chart: Chart, question: Question) -> None:
     if kept and len(kept) < len(ways):
         question.givens, question.swaps = kept[0], kept[1:]
         question.rival = question.rival and bool(question.swaps)
+
+
+def _under(chart: Chart, question: Question) -> None:
+    """A gap that is to stay under so much is the greatest there may be, and none to come near to: under 4 inch gap."""
+    gap = question.givens.get("gap")
+    if gap is None or "widest" in question.givens or gap.end <= gap.start or not isinstance(gap.value, Length):
+        return
+    start, _ = places_of(chart, gap)
+    before = tuple(chart.words[max(0, start - 2) : start])
+    if before[-1:] in _UNDER or before in _UNDER:
+        question.givens["widest"] = question.givens.pop("gap")
 
 
 def _names_things(chart: Chart, heard: Heard) -> bool:

@@ -247,7 +247,8 @@ def _untold(chart: Chart, question: Question) -> list[str]:
         return []
     start, end = places_of(chart, heard)
     had = not FIXED.isdisjoint(chart.words[end : end + 1]) and not HAVE.isdisjoint(_clause(chart, start - _NAMED, start, start))
-    return [heard.text] if had or not _holds(chart, start, end) else []  # got 3 inch nails in the truck
+    counts = not _BOUGHT.isdisjoint(chart.words[end : end + 1]) and heard.bare  # 14 boards
+    return [heard.text] if had or counts or not _holds(chart, start, end) else []  # got 3 inch nails in the truck
 
 
 # ── lists ──

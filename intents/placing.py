@@ -23,7 +23,7 @@ from intents.question import Heard
 from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, large_bare, metric, millimetres, off_tape
+from intents.unsaid_units import SOME_MM, SURE_UNIT, feet_or_metres, in_feet, in_metres, large_bare, metric, millimetres, off_tape
 from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
@@ -243,9 +243,10 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
         return None
     bare_length = reading.kind == "number" and isinstance(fitted.value, Length) and not _off_tape(chart, parameter, reading)
-    if bare_length and (metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
+    dotted = bare_length and "." in text and large_bare(chart) > 0  # every 600 along 4.3
+    if bare_length and (dotted or metric(chart) or millimetres(chart, reading) or _too_long(chart, parameter, fitted.value)):
         value = fitted.value.value
-        metres = in_metres(chart, value, parameter)
+        metres = dotted or in_metres(chart, value, parameter)
         likely, other = ("mm", "m") if abs(value) >= LEAST_MM and not metres else ("m", "mm")
         large = parameter.slot.unit == "ft" and possible(parameter, Length(value, "m", text)) == 1
         halves = value.denominator == 2 and reading.end > reading.start + 1
@@ -253,7 +254,8 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         others += () if likely == "mm" or metres or large else (Length(value, other, text),)  # no wall is 2.4 mm high
         return Heard(Length(value, likely, text), *place, fitted.sure, others)
     fitted = _on_scale(chart, fitted)
-    return Heard(fitted.value, *place, fitted.sure, fitted.others)
+    more = [Length(fitted.value.value, "m", text)] if bare_length and feet_or_metres(chart, fitted.value) else []
+    return Heard(fitted.value, *place, fitted.sure, (*fitted.others, *more))
 
 
 def _on_scale(chart: Chart, fitted: Fit) -> Fit:

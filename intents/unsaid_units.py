@@ -104,3 +104,9 @@ def off_tape(chart: Chart, reading: Reading, metres: bool) -> bool:
     if value.denominator == 4 and not (metres and _stated_metres(chart)):
         return True
     return value.denominator in TAPE_PARTS or (value.denominator in (2, 4) and value < 1)
+
+
+def feet_or_metres(chart: Chart, length: Length) -> bool:
+    """Whether a number taken for feet may be of metres: a decimal that no tape shows, where no unit is said: 3.6 by 2.7."""
+    odd = length.unit == "ft" and "." in length.text and length.value.denominator not in (1, 2, 4, *TAPE_PARTS)
+    return odd and not any(isinstance(r.value, Length) and r.sure >= SURE_UNIT for row in chart.readings for r in row)

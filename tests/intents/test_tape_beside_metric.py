@@ -21,6 +21,8 @@ from tests.talking import last
         ("3 strips of 45 mm in 36 1/4, even gaps", 15.4675, "in"),
         ("8 1/4 exposure on a 2700 mm wall", 8.177, "in"),
         ("4 1/4 by 6 m deck diagonal", 7352.72, "mm"),
+        ("7 joists 1 1/2 thick over 10 feet, spaces", 18.25, "in"),
+        ("24 courses of 100, how tall mm", 2400, "mm"),
         ("two and a half by 3.6 m, diagonal", 4382.92, "mm"),
     ],
 )
@@ -50,7 +52,7 @@ def test_metres_told_in_reply() -> None:
     assert last("400 mm plus 12.5")["answer"]["value"] == pytest.approx(412.5)  # no decimal of metres
 
 
-@pytest.mark.parametrize("line", ["7 joists 1 1/2 thick over 10 feet, spaces", "24 courses of 100, how tall mm"])
+@pytest.mark.parametrize("line", ["4 5/8 plus 3 spaces", "12 and 14, how long in inches"])
 def test_no_sum_where_something_else_is_asked(line: str) -> None:
     assert last(line)["outcome"] == "asks"
 
@@ -66,3 +68,23 @@ def test_bare_pieces_too_long_for_inches(line: str) -> None:
 
 def test_a_stick_shorter_than_a_piece_is_none() -> None:
     assert last("5 at 800 4 at 650 from 600")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize("line", ["3.6 by 2.7 diagonal", "wall 9.6 by 4.2, area"])
+def test_decimals_that_no_tape_shows_may_be_metres(line: str) -> None:
+    assert " m" in last(line)["ask"]
+    assert last("3.6 by 2.7 diagonal", "metres")["answer"]["value"] == pytest.approx(4500)
+
+
+def test_decimals_beside_bare_millimetres_are_metres() -> None:
+    assert last("marks at 600 along 4.3 start 300")["answer"]["value"] == 7  # 300, 900 … 3900
+
+
+def test_a_gap_under_so_much_is_the_greatest() -> None:
+    record = last("balusters 1 1/2, under 4 inch gap, 6 foot 5")
+    assert "greatest gap" in [given["name"] for given in record["givens"]]
+    assert record["answer"]["value"] < 4
+
+
+def test_boards_that_are_counted_hold_no_nail() -> None:
+    assert last("2 nails each joist 14 boards 10 joists")["outcome"] == "asks"
