@@ -28,6 +28,10 @@ ENOUGH = 0.9  # how much better a sentence must stand on its own than as the pie
 YES = frozenset(("yes", "yep", "yeah", "yup", "ya", "sure", "ok", "okay", "right", "correct", "please", "do"))
 OUTRIGHT = frozenset(("yes", "yep", "yeah", "yup", "ya"))  # the others of YES are words of questions as well: what beam do I need
 ASKS = frozenset("what whats what's which how where when who why".split())
+_UNITS = {  # a bare one, said for a unit that was left out
+    **dict.fromkeys(("mm", "mil", "mils", "millimeters"), "millimetres"), **dict.fromkeys(("in", "inch", '"'), "inches"),
+    **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
+}  # fmt: skip
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 FIRST = frozenset(("first", "former", "1st"))
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
@@ -205,6 +209,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
+    text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
     more = read_as(text, topic.name, c.parameters, wanted=pending.wanted)
     if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)

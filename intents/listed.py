@@ -29,6 +29,7 @@ PAIRS = frozenset(("pair", "couple"))
 REACH = 16  # words before the first number of a list's item: "two of the big sliding patio doors that are about 6 by 7"
 TIGHT = ("'", '"', "/", "-", "°")  # signs that stand close to what is before and after them
 TIGHT_SIGNS = frozenset(TIGHT)
+LARGE_MM, MOST_METRES = 400, 10  # beside so many millimetres a decimal below so much is metres
 
 
 @dataclass(slots=True)
@@ -184,6 +185,7 @@ def with_units(amounts: list[Amount], default: str, inches_from: int = 12) -> tu
     `inches_from` on it is taken for inches.
     """
     plain = True
+    large = max((amount.value for amount in amounts), default=0) >= LARGE_MM
     following = default
     after: list[str] = []
     for amount in reversed(amounts):
@@ -198,6 +200,8 @@ def with_units(amounts: list[Amount], default: str, inches_from: int = 12) -> tu
             unit = "in" if abs(amount.value) >= inches_from else "ft"
         if not amount.unit and unit in ("mm", "cm") and amount.value.denominator in TAPE and "." not in amount.text:
             unit = "in"  # 15/32 ply and 10 mm mesh
+        if not amount.unit and unit == "mm" and amount.value < MOST_METRES and "." in amount.text and large:
+            unit = "m"  # 6 at 1.2 and 4 at 900
         before = amount.carries or before
         lengths.append(Length(amount.value, unit, amount.text))
     return lengths, plain

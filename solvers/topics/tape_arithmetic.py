@@ -101,6 +101,9 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     work.refuse_when(len(leaves(whole)) > MOST_PARTS, f"that sum has over {MOST_PARTS} parts: ask it in pieces")
     said = [leaf for leaf in leaves(whole) if isinstance(leaf, Length)]
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
+    parts = [leaf for leaf in numbers if _in_parts(leaf)]
+    if bare is BareUnit.MILLIMETRES and _large(numbers) and all(length.unit == "in" for length in said) and (said or parts):
+        return with_units(_large_in_mm(whole), "in")  # 1220 less 3/16
     if bare is BareUnit.METRES and not _unlike(said, numbers):
         bare = None  # said of the answer
     if not said:
@@ -110,6 +113,8 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
             if max(leaf.value for leaf in numbers) < NO_INCHES:
                 raise NeedMore("bare", f"Is the {shown(_first(whole))} inches or millimetres?")
             return with_units(_in_unit(whole, "mm"), "mm")
+        if parts and (large := _large(numbers)):
+            raise NeedMore("bare", f"Is the {shown(large)} inches or millimetres?")
         return _fractions_are_inches(whole)
     if not numbers and bare in (BareUnit.INCHES, BareUnit.FEET):  # said of the answer: 2.44 metres less 63 mm, in inches
         work.metric = False
@@ -146,7 +151,7 @@ def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     if parts and units <= _METRIC.keys():  # 4 5/8 plus 5 mm is of the tape; 36 1/2 may be; 450 and a half is past it
         tape = any(leaf.value.denominator > 2 for leaf in parts)
         return "in" if tape else None if max(leaf.value for leaf in parts) < NO_INCHES else "mm"
-    if _unlike(said, numbers):
+    if _unlike(said, numbers) or (units == {"in"} and _large(numbers)):
         return None
     if units == {"m"} and any(leaf.value >= SURELY_MM for leaf in numbers):
         return "mm"  # 5.4 m less 2100
@@ -178,8 +183,23 @@ def _which_unit(said: list[Length], numbers: list[Number]) -> str:
     metric = all(length.unit in _METRIC for length in said)
     if metric and (parts := [leaf for leaf in numbers if _in_parts(leaf)]):
         return f"Is the {shown(parts[0])} inches or {_METRIC[said[0].unit]}?"
+    if not metric and (large := _large(numbers)):
+        return f"Is the {shown(large)} inches or millimetres?"
     doubted = shown((_unlike(said, numbers) or numbers)[0])
     return f"Is the {doubted} {'metres or millimetres' if metric else 'feet or inches'}?"
+
+
+def _large(numbers: list[Number]) -> Number | None:
+    """A whole number past what is measured in inches, where others are in parts of an inch: 1220 less 3/16."""
+    return next((leaf for leaf in numbers if leaf.value.denominator == 1 and leaf.value >= NO_INCHES), None)
+
+
+def _large_in_mm(part: Part) -> Part:
+    """The sum with its numbers past inches in millimetres."""
+    if isinstance(part, Sum):
+        assert part.left is not None and part.right is not None
+        return Sum(part.operation, _large_in_mm(part.left), _large_in_mm(part.right), part.text, part.rule, part.other)
+    return Length(part.value, "mm", part.text) if isinstance(part, Number) and _large([part]) else part
 
 
 def _in_parts(number: Number) -> bool:

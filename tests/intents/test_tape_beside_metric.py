@@ -35,6 +35,7 @@ def test_parts_of_a_tape_beside_metric(line: str, value: float, unit: str) -> No
     ("line", "units"),
     [
         ("36 1/2 less 12 mm", "inches or millimetres"), ("2.4 m less 9 1/2", "inches or metres"),
+        ("1220 less 3/16", "inches or millimetres"), ("600 less half an inch each side", "inches or millimetres"),
         ("1.2 plus 300 mm", "metres or millimetres"), ("12.6 minus 4 foot 2", "feet or inches"),
     ],
 )  # fmt: skip
@@ -45,6 +46,22 @@ def test_a_half_beside_metric_is_asked_about(line: str, units: str) -> None:
 def test_the_unit_told_in_reply() -> None:
     assert last("36 1/2 less 12 mm", "inches")["answer"]["value"] == pytest.approx(915.1, abs=0.01)
     assert last("36 1/2 less 12 mm", "millimetres")["answer"]["value"] == pytest.approx(24.5, abs=0.01)
+
+
+def test_large_numbers_told_to_be_millimetres() -> None:
+    assert last("1220 less 3/16", "mm")["answer"]["value"] == pytest.approx(1220 / 25.4 - 3 / 16, abs=0.001)
+    assert last("1220 less 3/16", "inches")["answer"]["value"] == pytest.approx(1219.8125)
+    assert last("1220 minus 600")["answer"]["value"] == 620
+
+
+@pytest.mark.parametrize("reply", ["in", "inch", "inches."])
+def test_a_unit_alone_in_reply(reply: str) -> None:
+    assert last("36 1/2 less 12 mm", reply)["answer"]["value"] == pytest.approx(915.1, abs=0.01)
+
+
+def test_decimals_of_a_list_beside_millimetres_are_metres() -> None:
+    record = last("cut list 6 at 1.2, 4 at 900 from 3.6")  # 6 × 1.2 + 4 × 0.9 is 10.8 m and saw kerfs, more than three sticks
+    assert record["answer"]["value"] == 4
 
 
 def test_metres_told_in_reply() -> None:
