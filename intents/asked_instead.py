@@ -39,6 +39,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     words, topic = chart.words, question.topic
     if topic == "tape arithmetic":
         return _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
+    if topic == "right triangle":
+        return _asks_a_leg(chart, question)
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
@@ -87,6 +89,14 @@ def _asks_fastener(words: Sequence[str]) -> bool:
         if asked or words[at + 1 : at + 2] == ["length"]:
             return True
     return False
+
+
+def _asks_a_leg(chart: Chart, question: Question) -> bool:
+    """Whether a leg is asked, and the slope was to be answered: how long's the other leg, how far is the peg from the post."""
+    wanted, pairs = question.givens.get("wanted"), {*pairwise(chart.words)}
+    if wanted is None or str(wanted.value).lower() != "slope":
+        return False
+    return ("other", "leg") in pairs or (("how", "far") in pairs and "from" in chart.words)
 
 
 def _asks_spaces(words: Sequence[str]) -> bool:

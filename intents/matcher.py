@@ -47,7 +47,7 @@ from intents.measures import broken_number
 from intents.movement_told import movement_told
 from intents.named_later import named_later
 from intents.neighbours import cut_off
-from intents.no_role import left_of, may_hold_more, took, without_role
+from intents.no_role import left_of, may_hold_more, most_gone, took, without_role
 from intents.no_sum import no_sum
 from intents.not_across import not_across
 from intents.of_both import of_both
@@ -262,7 +262,7 @@ def _without_remarks(
     _to_their_places(less, again.questions, topics)
     told_anew = first is not None and takes_less(chart, first, again.questions)
     told_anew = told_anew or (first is None and _lacks_what_is_kept(reading, again, topics))
-    if not (_plain(again) or told_anew) or no_price(less, again.questions[0]):
+    if not (_plain(again) or told_anew) or no_price(less, again.questions[0]) or most_gone(chart, less, again.questions[0]):
         return None
     if first is not None and not (told_anew or does_as_well(first, again.questions[0])):
         return None

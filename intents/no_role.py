@@ -12,7 +12,7 @@ from itertools import pairwise
 from operator import or_
 
 from intents.chart import Chart, span
-from intents.features import Mention
+from intents.features import Mention, mentions
 from intents.learned import NOTHING, Learned
 from intents.left_out import without
 from intents.not_of_it import not_of_it
@@ -32,6 +32,7 @@ TOPICS = frozenset((
     "balanced panels", "divide evenly", "marks on centre", "staggered joints", "strapping", "equal spacing", "gable courses",
     "compound cut", "angle off", "rounded pitch",
 ))  # fmt: skip
+SUM, MUCH = "tape arithmetic", 8  # times as long as each of the others
 LEAST_WORDS = 10  # of a sentence in which a question that is whole may hold a number too many
 LIKELY, SETTLED = 0.4, 0.75  # how likely the topic must be, where words alone tell what is none of it, and where they do not
 IDLE = 0.85  # how surely a quantity must be without a role, to be left out though it has a unit
@@ -131,6 +132,15 @@ def _turns(words: Sequence[str]) -> bool:
         return False
     said = {b for a, b in pairwise(("", *words)) if b in _TURNS - {"no"} and a != "no"}
     return bool(said) or any(a in ("no", "not") and (not b.isalpha() or b in _NUMBERED) for a, b in pairwise(words))
+
+
+def most_gone(chart: Chart, less: Chart, question: Question) -> bool:
+    """Whether a sum would lose the one length that the others are small beside: the old door was 79 1/2, up 3/4, 3/8 clear."""
+    if question.topic != SUM:
+        return False
+    all_, left = ([m.reading.value for m in mentions(each)] for each in (chart, less))
+    sizes = [[abs(float(value.value)) for value in found if isinstance(value, Quantity)] for found in (all_, left)]
+    return bool(sizes[1]) and max(sizes[0]) > MUCH * max(sizes[1])
 
 
 def may_hold_more(chart: Chart, question: Question) -> bool:

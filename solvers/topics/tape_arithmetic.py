@@ -150,6 +150,8 @@ def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     parts = [leaf for leaf in numbers if _in_parts(leaf)]
     if parts and units <= _METRIC.keys():  # 4 5/8 plus 5 mm is of the tape; 36 1/2 may be; 450 and a half is past it
         tape = any(leaf.value.denominator > 2 for leaf in parts)
+        if units == {"cm"} and not tape:
+            return "cm"
         return "in" if tape else None if max(leaf.value for leaf in parts) < NO_INCHES else "mm"
     if _unlike(said, numbers) or (units == {"in"} and _large(numbers)):
         return None

@@ -105,3 +105,21 @@ def test_a_gap_under_so_much_is_the_greatest() -> None:
 
 def test_boards_that_are_counted_hold_no_nail() -> None:
     assert last("2 nails each joist 14 boards 10 joists")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "A string runs from the top of a 12 foot post down to a peg, 35 degrees to the level ground. How far is the peg from the post?",
+        "The sloping side of a right-angled piece is 40 inches and one of its legs is 44. How long's the other leg?",
+    ],
+)
+def test_a_leg_that_is_asked_is_no_slope(line: str) -> None:
+    answer = last(line)["answer"]
+    assert answer is None or answer["name"] != "slope"
+
+
+def test_a_sum_keeps_the_length_that_the_others_are_small_beside() -> None:
+    line = "The old door was 79 1/2, the floor's coming up 3/4 and I want 3/8 clear underneath, so what do I trim the door to?"
+    answer = last(line)["answer"]  # 79 1/2 − 3/4 − 3/8
+    assert answer is None or answer["value"] == pytest.approx(78.375)
