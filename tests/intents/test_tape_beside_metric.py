@@ -110,7 +110,7 @@ def test_boards_that_are_counted_hold_no_nail() -> None:
 @pytest.mark.parametrize(
     "line",
     [
-        "A string runs from the top of a 12 foot post down to a peg, 35 degrees to the level ground. How far is the peg from the post?",
+        "A string runs from the top of a 12 foot post to a peg, 35 degrees to level ground. How far is the peg from the post?",
         "The sloping side of a right-angled piece is 40 inches and one of its legs is 44. How long's the other leg?",
     ],
 )
