@@ -62,8 +62,13 @@ def test_a_remark_is_no_part_of_it(said: str, value: float) -> None:
     [
         "standards in six bays of 1.8 m, how many",
         "how many straps on the north wall, studs at sixteen and we've been at it since seven this morning",
-        "I've 40 boards in the shed is that enough for 300 square feet at 6 inch exposure, 12 foot boards",
     ],
 )
 def test_it_asks(said: str) -> None:
     assert ask(said)["outcome"] == "asks"
+
+
+def test_boards_that_are_there_already_are_left_out_and_said() -> None:
+    record = ask("I've 40 boards in the shed is that enough for 300 square feet at 6 inch exposure, 12 foot boards")
+    assert record["answer"]["value"] == 55  # 300 ft² and a tenth over 6 ft² a board
+    assert "Left out: 40" in record["say"]

@@ -14,7 +14,8 @@ from tests.talking import last
         ("30 7/8 between the jambs, blind to clear a quarter each side", 30.375),
         ("hole in the counter is 22 7/8, sink wants an eighth each side, what size sink", 22.625),
         ("alcove 1204 wide, want 3 mm either end for the shelf, shelf length?", 1198),
-        ("the opening is 36 and the casing is 3 1/2 each side, how long is the head casing", 43),  # and goes on
+        ("first run of gutter is 18 foot 4 and the other one is 11 foot 9 and a half, I lose 4 inches in the overlap, what's the"
+         " total", 357.5),  # that is not added
         ("window's 34 1/2 and I leave half inch each side, what's the rough opening", 35.5),
         ("sill at 36 1/4 and the sash is 41 tall, where's the top", 77.25),
         ("From the slab it's 44 and an eighth to the sill and the window's 38 1/2 tall so where's the head", 82.625),
@@ -77,8 +78,7 @@ def test_ladder_told_by_both_legs(said: str, topic: str, value: float) -> None:
     [
         "two foot six and a half off a ten foot length twice, what's left of it",  # two such
         "four shelves evenly in a 60 inch bookcase, how far apart",  # no 56
-        "first run of gutter is 18 foot 4 and the other one is 11 foot 9 and a half, I lose 4 inches in the overlap, what's the"
-        " total",  # that is not added
+        "the opening is 36 and the casing is 3 1/2 each side, how long is the head casing",  # asked about
         "the frame's 31 1/2 outside and the side on the left is 3/4, inside?",  # one side, or both
     ],
 )

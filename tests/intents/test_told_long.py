@@ -29,7 +29,7 @@ def test_what_the_words_leave_open_is_asked(line: str, asked: str) -> None:
     [
         ("window unit 35 1/2 wide, leave half an inch each side for foam, RO width", 36.5),
         ("the unit's 48 1/2 tall, I want 3/4 clearance top and bottom, what's the rough opening", 50),
-        ("RO is 37 wide, leave half inch each side, what size window", 36),
+        ("rough opening is 37 wide, leave half inch each side, what size window", 36),
         ("door unit 36 wide, jambs 3/4 each side, what's the clear opening", 34.5),
         ("door opening has to be 80 plus 2 1/2 for frame and floor", 82.5),
         ("run is 12 foot 6 not counting the 6 inch fascia, 5/12, rafter length", 162.5),
