@@ -6,17 +6,16 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from intents.lengths import FEET, PAIR
+from intents.number_words import TAPE
 from intents.numbers import Line
 from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
 
 BY = frozenset(("by", "×", "buy", "bye"))  # the last two heard for the first
-METRIC = ("mm", "cm", "m")
 _SIDES = frozenset(["wide", "high", "long", "deep", "tall", "thick"])
 _SHARES = frozenset(
     ["divide", "divided", "divvy", "split", "times", "multiply", "multiplied", "halve", "cut"]
 )  # by 7: a sum, no size
-_OFF_TAPE = (2, 4, 8, 16, 32, 64)  # denominators; halves and quarters are said of metres too
 _SHARED = 0.8  # "32 by 9 foot": the unit is nearly always meant for both
 
 
@@ -83,10 +82,11 @@ def _said_pair(part: Reading, line: Line) -> bool:
     return part.kind == "length" and "-" in line.words[part.start : part.end] and part.sure == 0.6
 
 
-def _with_unit(part: Reading, unit: str, parts: int) -> Reading:
+def _with_unit(part: Reading, unit: str, sides: int) -> Reading:
     """A bare number with the unit said beside it; not feet for 3/8, nor for the 2 by 4 of an 8 foot stick."""
-    if not isinstance(part.value, Quantity) or (unit == "ft" and (parts == 3 or part.value.value < 1)):
+    if not isinstance(part.value, Quantity) or (unit == "ft" and (sides == 3 or part.value.value < 1)):
         return part
-    if unit in METRIC and part.end > part.start + 1 and part.value.value.denominator in _OFF_TAPE[0 if unit == "mm" else 2 :]:
+    parts = TAPE if unit == "mm" else TAPE - {2, 4} if unit in ("cm", "m") else ()  # halves and quarters are said of metres too
+    if part.end > part.start + 1 and part.value.value.denominator in parts:
         return part  # 3/8 by 6 mm is off a tape; 36 1/2 by 900 mm may be
     return Reading("length", part.start, part.end, Length(part.value.value, unit), _SHARED * part.sure)

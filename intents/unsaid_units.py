@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from intents.chart import Chart, once
 from intents.fitting import TAPE_PARTS
+from intents.number_words import TAPE
 from intents.question import Heard
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, square_metres, stated_metric
@@ -108,5 +109,5 @@ def off_tape(chart: Chart, reading: Reading, metres: bool) -> bool:
 
 def feet_or_metres(chart: Chart, length: Length) -> bool:
     """Whether a number taken for feet may be of metres: a decimal that no tape shows, where no unit is said: 3.6 by 2.7."""
-    odd = length.unit == "ft" and "." in length.text and length.value.denominator not in (1, 2, 4, *TAPE_PARTS)
+    odd = length.unit == "ft" and "." in length.text and length.value.denominator not in (1, *TAPE)
     return odd and not any(isinstance(r.value, Length) and r.sure >= SURE_UNIT for row in chart.readings for r in row)
