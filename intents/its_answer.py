@@ -8,7 +8,8 @@ asked of: "the eave is nine foot off the ground and runs 26".
 from __future__ import annotations
 
 from intents.chart import Chart, once, quantities, span
-from solvers.quantities import Length
+from intents.question import Claim, Question
+from solvers.quantities import Length, Quantity
 
 _GIVES: dict[str, frozenset[str]] = {
     "sealant": frozenset("tube tubes cartridge cartridges sausage sausages".split()),
@@ -23,6 +24,7 @@ _GIVES: dict[str, frozenset[str]] = {
 _UP = (["off", "the", "ground"], ["above", "the", "ground"], ["above", "ground"], ["off", "ground"], ["from", "the", "ground"])
 _NO_HEIGHT = frozenset(("soffit panels", "trim sticks", "sealant", "step flashing"))
 _MORE = frozenset("more another extra short left still remaining besides over less minus add".split())
+_ENOUGH = frozenset("enough do cover covers plenty suffice sufficient".split())
 _EACH = frozenset(("per", "each", "every", "apiece", "a", "an"))
 CUES = frozenset().union(*_GIVES.values())
 
@@ -40,6 +42,21 @@ def its_answer(chart: Chart) -> int:
         if reading.kind == "number" and not things.isdisjoint(after[:1]) and _EACH.isdisjoint(after[1:]):
             mask |= span(reading.start, reading.end)
     return mask
+
+
+def have_enough(chart: Chart, question: Question) -> None:
+    """Hold the one such number, which is no given, against the answer, where it is asked whether so many are enough."""
+    if question.claim is not None or _ENOUGH.isdisjoint(chart.words) or question.topic not in _GIVES:
+        return
+    mask = its_answer(chart)
+    had = [r for r in quantities(chart, 0, len(chart.words)) if mask >> r.start & 1]
+    if len(had) != 1 or not isinstance(had[0].value, Quantity):
+        return
+    start, said = chart.tokens[had[0].start].start, chart.said(had[0].start, had[0].end)
+    if any(given.start <= start < given.end for given in question.givens.values()) or question.left not in ([], [said]):
+        return
+    text = chart.said(had[0].start, had[0].end + 1)  # 40 boards
+    question.claim, question.left = Claim(had[0].value, text, "enough", had[0].start, had[0].end), []
 
 
 def off_the_ground(chart: Chart, topic: str) -> int:

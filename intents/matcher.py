@@ -37,6 +37,7 @@ from intents.grammars import FOLDER
 from intents.half_a_face import half_a_face, in_square_feet
 from intents.held_in import held_between, held_in
 from intents.in_doubt import in_doubt, other_topic, take_back
+from intents.its_answer import have_enough
 from intents.kicked_out import kicked_out
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
@@ -244,6 +245,7 @@ def _doubt(chart: Chart, phrases: Phrases, question: Question) -> None:
     other = other or asked_instead(chart, question) or gable_of_what(chart, question)
     question.unplaced, question.lacking = doubts, question.lacking or int(other)
     if not doubts:
+        have_enough(chart, question)
         layers_gone(chart, question)
         held_in(chart, question)
 
@@ -268,6 +270,7 @@ def _without_remarks(
         return None
     for question in again.questions if first is None else ():
         question.left = left_of(chart, less, question)
+        have_enough(chart, question)
     reading.questions, reading.trace = again.questions, again.trace
     return less
 

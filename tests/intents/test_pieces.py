@@ -68,7 +68,16 @@ def test_it_asks(said: str) -> None:
     assert ask(said)["outcome"] == "asks"
 
 
-def test_boards_that_are_there_already_are_left_out_and_said() -> None:
-    record = ask("I've 40 boards in the shed is that enough for 300 square feet at 6 inch exposure, 12 foot boards")
-    assert record["answer"]["value"] == 55  # 300 ft² and a tenth over 6 ft² a board
-    assert "Left out: 40" in record["say"]
+@pytest.mark.parametrize(
+    ("said", "value", "verdict"),
+    [
+        ("I've 40 boards in the shed is that enough for 300 sq ft at 6 inch exposure, 12 foot", 55, "40 boards: not enough"),
+        ("I've 60 boards in the shed is that enough for 300 sq ft at 6 inch exposure, 12 foot", 55, "60 boards: enough"),
+        ("will 11 sticks do for 118 ft in 12 footers", 10, "11 sticks: enough"),
+        ("i've got 4 tubes in the truck, is that enough for 70 ft at 1/4 in by 1/4 in", 3, "4 tubes: enough"),
+    ],
+)
+def test_what_is_there_already_is_held_against_the_answer(said: str, value: int, verdict: str) -> None:
+    record = ask(said)
+    assert record["answer"]["value"] == value  # 300 ft² and a tenth over 6 ft² a board
+    assert record["say"].startswith(verdict)
