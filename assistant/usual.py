@@ -11,7 +11,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from intents.fitting import TAKEN
-from intents.number_words import ORDINALS
+from intents.number_words import ORDINALS, TAPE
 from intents.question import Heard
 from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
@@ -43,7 +43,9 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
-    if not strange or any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
+    if not strange:
+        return [givens, *_in_metres(givens, slots)]
+    if any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
         return [givens]
     metric = [w for unit in METRIC if (w := _all_in(unit, givens, strange, slots)) is not None]
     imperial = [w for unit in IMPERIAL if (w := _all_in(unit, givens, strange, slots)) is not None]
@@ -53,6 +55,20 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
                for way in (*metric[:1], *imperial[:1])]  # fmt: skip
     return [givens, *guessed]
+
+
+def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
+    """The same in metres, where a decimal that no tape shows was taken for feet and no length has a unit: 3.6 by 2.7."""
+    lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
+    odd = [n for n, heard in lengths.items() if n in slots and heard.value.unit == "ft" and _no_tape_shows(heard)]
+    said = any(not no_unit(heard) for heard in lengths.values()) or any(isinstance(h.value, tuple) for h in givens.values())
+    way = _all_in("m", givens, odd, slots) if odd and not said else None
+    return [] if way is None else [way]
+
+
+def _no_tape_shows(heard: Heard) -> bool:
+    """Whether it is a decimal of no part of the tape's."""
+    return "." in heard.text and heard.value.value.denominator not in (1, *TAPE)
 
 
 def _usual_only(heard: Heard, slot: Slot) -> Heard:

@@ -23,7 +23,7 @@ from intents.question import Heard
 from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, feet_or_metres, in_feet, in_metres, large_bare, metric, millimetres, off_tape
+from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, large_bare, metric, millimetres, off_tape
 from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
@@ -254,8 +254,7 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
         others += () if likely == "mm" or metres or large else (Length(value, other, text),)  # no wall is 2.4 mm high
         return Heard(Length(value, likely, text), *place, fitted.sure, others)
     fitted = _on_scale(chart, fitted)
-    more = [Length(fitted.value.value, "m", text)] if bare_length and feet_or_metres(chart, fitted.value) else []
-    return Heard(fitted.value, *place, fitted.sure, (*fitted.others, *more))
+    return Heard(fitted.value, *place, fitted.sure, fitted.others)
 
 
 def _on_scale(chart: Chart, fitted: Fit) -> Fit:

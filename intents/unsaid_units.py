@@ -7,7 +7,6 @@ from fractions import Fraction
 
 from intents.chart import Chart, once
 from intents.fitting import TAPE_PARTS
-from intents.number_words import TAPE
 from intents.question import Heard
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, square_metres, stated_metric
@@ -105,9 +104,3 @@ def off_tape(chart: Chart, reading: Reading, metres: bool) -> bool:
     if value.denominator == 4 and not (metres and _stated_metres(chart)):
         return True
     return value.denominator in TAPE_PARTS or (value.denominator in (2, 4) and value < 1)
-
-
-def feet_or_metres(chart: Chart, length: Length) -> bool:
-    """Whether a number taken for feet may be of metres: a decimal that no tape shows, where no unit is said: 3.6 by 2.7."""
-    odd = length.unit == "ft" and "." in length.text and length.value.denominator not in (1, *TAPE)
-    return odd and not any(isinstance(r.value, Length) and r.sure >= SURE_UNIT for row in chart.readings for r in row)

@@ -75,13 +75,18 @@ def test_is_worked(lines: list[str], topic: str, value: float) -> None:
     [
         "How many square feet in a gable-end wall, 24 wide, 9 to the eave, gable included?",  # no pitch is known
         "how many tubes for a joint 1/4 wide and 1/4 deep",  # no word of how far one goes
-        "how many boards for 575 square feet, 8 1/4 boards showing 7, 12 ft long",  # 8 1/4 is no length that is sold
         "story pole at 6 3/4 exposure",
         "what's the gap for 9 pickets evenly spaced in 10 feet",
     ],
 )
 def test_is_asked_back(line: str) -> None:
     assert answer_to(line)["outcome"] == "asks"
+
+
+def test_a_width_that_boards_are_named_by_is_left_out() -> None:
+    record = answer_to("how many boards for 575 square feet, 8 1/4 boards showing 7, 12 ft long")
+    assert record["answer"]["value"] == 91  # 575 ft² and a tenth over 7 ft² a board: 8 1/4 is no length that is sold
+    assert "Left out: 8 1/4" in record["say"]
 
 
 def test_too_few_pieces_for_the_greatest_gap_are_refused() -> None:

@@ -38,8 +38,12 @@ def test_half_a_gap_at_each_end_makes_as_many_gaps_as_pieces() -> None:
 
 
 def test_a_length_without_unit_that_may_be_either_is_asked_about() -> None:
-    record = last("4 boards 5 1/4 over 30 equal gaps between")
+    record = last("4 posts 5 1/4 over 30 equal gaps between")
     assert (record["outcome"], record["ask"]) == ("asks", "Is the length 30 ft or 30 in?")
+
+
+def test_boards_fill_most_of_what_they_stand_in() -> None:
+    assert last("4 boards 5 1/4 over 30 equal gaps between")["answer"]["value"] == 3  # (30 − 21) / 3 in
 
 
 @pytest.mark.parametrize(
