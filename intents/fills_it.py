@@ -34,11 +34,11 @@ def fills_it(chart: Chart, question: Question) -> None:
         _under(chart, question)
     if question.topic == "marks on centre":
         _first_one(chart, question)
-    name = {"equal spacing": "length", "balanced panels": "width"}.get(question.topic)
+    name = {SPACED: "length", "balanced panels": "width"}.get(question.topic)
     heard = question.givens.get(name) if name else None
     if heard is None or not heard.others or question.swaps:
         return
-    fits = _pieces(chart, question, heard) if question.topic == "equal spacing" else _panels(question)
+    fits = _pieces(chart, question, heard) if question.topic == SPACED else _panels(question)
     if fits is None:
         return
     left = [value for value in (heard.value, *heard.others) if isinstance(value, Length) and fits(value.to("in").value)]
@@ -48,11 +48,7 @@ def fills_it(chart: Chart, question: Question) -> None:
 
 def _things_are_counted(chart: Chart, question: Question) -> None:
     """Leave only the ways in which so many things are no length: 13 palings between posts 1800 apart."""
-    ways = [question.givens, *question.swaps]
-    kept = [way for way in ways if not ("length" in way and _names_things(chart, way["length"]))]
-    if kept and len(kept) < len(ways):
-        question.givens, question.swaps = kept[0], kept[1:]
-        question.rival = question.rival and bool(question.swaps)
+    question.keep_ways(lambda way: not ("length" in way and _names_things(chart, way["length"])))
 
 
 def _under(chart: Chart, question: Question) -> None:

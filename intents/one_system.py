@@ -15,11 +15,7 @@ def one_system(chart: Chart, question: Question) -> None:
     """Leave out the ways in which a list has lengths of both systems, where another has one."""
     if not question.swaps or "lengths" not in question.givens:
         return
-    ways = [question.givens, *question.swaps]
-    kept = [way for way in ways if not _mixed(way)]
-    if kept and len(kept) < len(ways):
-        question.givens, question.swaps = kept[0], kept[1:]
-        question.rival = question.rival and bool(question.swaps)
+    question.keep_ways(lambda way: not _mixed(way))
 
 
 def _mixed(way: Mapping[str, Heard]) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -58,6 +59,14 @@ class Question:
     left: list[str] = field(default_factory=list)  # quantities that it leaves out, which is said
     unknown: list[str] = field(default_factory=list)  # words that meant nothing here
     words: list[str] = field(default_factory=list)  # words that told the topic
+
+    def keep_ways(self, may_be: Callable[[dict[str, Heard]], bool]) -> None:
+        """Leave only the ways to hand out the quantities that may be, where there is one."""
+        ways = [self.givens, *self.swaps]
+        kept = [way for way in ways if may_be(way)]
+        if kept and len(kept) < len(ways):
+            self.givens, self.swaps = kept[0], kept[1:]
+            self.rival = self.rival and bool(self.swaps)
 
     @property
     def complete(self) -> bool:
