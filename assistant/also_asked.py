@@ -1,37 +1,74 @@
-"""What is asked beside an answer, and stands on its page: how long a ladder is, how long the bent trim of an arch.
+"""What is asked beside an answer, and stands on its page: how long a ladder is, how many courses, whether the glass sweats.
 
-The answer of a topic is one value, by whatever is asked; what else was asked by name is said with it.
+The answer of a topic is one value, by whatever is asked; what else was asked by name (`asked_beside.py`), which mark was asked
+for, and the answer in another unit that was asked for, are said with it. Asked after it in a few words, they are read off it.
 """
 
 from __future__ import annotations
 
 import re
-from typing import TYPE_CHECKING
+from fractions import Fraction
+from typing import TYPE_CHECKING, Any
+
+from assistant.asked_beside import ASKED
+from solvers.quantities import Area, Quantity, Temperature, Volume, Weight
+from solvers.rounding import reading
 
 if TYPE_CHECKING:
     from assistant.record import Record
 
-_ASKED = {
-    "ladder footing": (
-        re.compile(
-            r"\b(?:how long|wh(?:at|ich) (?:length|size))\b[^.;?]*\bladder|\bladder length|\blength of (?:the |my )?ladder", re.I
-        ),
-        ("working length", "length for 3 ft past the landing"),
-    ),
-    "arc": (
-        re.compile(
-            r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
-            r"|\b(?:arc|curve) length|\blength of (?:the )?(?:arc|curve|trim)",
-            re.I,
-        ),
-        ("arc length",),
-    ),
-}  # fmt: skip
+_ORDINALS = tuple("first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth".split())
+_NTH = rf"(?P<nth>{'|'.join(_ORDINALS)}|last|\d+(?:st|nd|rd|th))"
+_MARKED = r"mark|line|course|row|strap|batten|piece|baluster|picket|board|panel|joint|fastener|screw|nail|bend|cut"
+_MARK = re.compile(rf"\b{_NTH} (?P<what>{_MARKED})\b", re.IGNORECASE)
+_WHERE = re.compile(r"\b(?:where|what|whats|how far|position|place|show|tell|give|mark)\b", re.IGNORECASE)
+_UNIT = re.compile(
+    r"\b(?:in|to|into|as)\s+(?:degrees\s+)?(?:(?P<square>square|sq\.?|cubic)\s+)?(?P<name>[a-z]+(?: metres?| meters?| feet)?)\b",
+    re.IGNORECASE,
+)
+_UNITS: dict[tuple[bool, str], tuple[type[Quantity], str]] = {
+    **dict.fromkeys(((False, "fahrenheit"), (False, "f")), (Temperature, "degF")),
+    **dict.fromkeys(((False, "celsius"), (False, "centigrade"), (False, "c")), (Temperature, "degC")),
+    **dict.fromkeys(((False, "kg"), (False, "kilos"), (False, "kilograms")), (Weight, "kg")),
+    **dict.fromkeys(((False, "pounds"), (False, "lbs"), (False, "lb")), (Weight, "lb")),
+    **dict.fromkeys(((True, "metres"), (True, "meters"), (True, "m")), (Area, "m2")),
+    **dict.fromkeys(((True, "feet"), (True, "foot"), (True, "ft")), (Area, "ft2")),
+    **dict.fromkeys(((True, "inches"), (True, "inch"), (True, "in")), (Area, "in2")),
+    **dict.fromkeys(((False, "litres"), (False, "liters")), (Volume, "L")),
+    **dict.fromkeys(((False, "gallons"), (False, "gallon")), (Volume, "gal")),
+}
 
 
 def also_asked(record: Record) -> list[str]:
-    """What else a line asks for by name, to be said with its answer; none where it asks for nothing else."""
-    asks, names = _ASKED.get(record["topic"] or "", (None, ()))
-    if asks is None or not asks.search(record["heard"]):
+    """What else a line asks for, to be said with its answer; none where it asks for nothing else."""
+    heard, topic = record["heard"], record["topic"] or ""
+    return beside(record, topic, heard) + mark_asked(record, heard) + _in_unit(record["answer"], heard)
+
+
+def beside(record: Record, topic: str, text: str) -> list[str]:
+    """The values beside the answer that the words ask for by name."""
+    wanted = [name for asks, names in ASKED.get(topic, ()) if re.search(asks, text, re.IGNORECASE) for name in names]
+    found = [line for name in dict.fromkeys(wanted) for line in record["also"] if line["name"].startswith(name)]
+    return [f"{line['name']}{' ' if line['name'].startswith('the ') else ': '}{line['text']}" for line in found]
+
+
+def mark_asked(record: Record, text: str) -> list[str]:
+    """Where the mark lies that is asked for by its number."""
+    found = _MARK.search(text)
+    if found is None or not record["marks"] or not _WHERE.search(text):
         return []
-    return [f"{line['name']}: {line['text']}" for line in record["also"] if line["name"] in names]
+    nth = found["nth"].lower()
+    at = len(record["marks"]) if nth == "last" else _ORDINALS.index(nth) + 1 if nth in _ORDINALS else int(nth[:-2])
+    if not 0 < at <= len(record["marks"]):
+        return [f"there are {len(record['marks'])} marks, and no {nth} {found['what']}"]
+    return [f"{record['marks'][at - 1]['name']}: {record['marks'][at - 1]['text']}"]
+
+
+def _in_unit(answer: dict[str, Any], text: str) -> list[str]:
+    """The answer in another unit of its kind, where the words ask for that."""
+    for found in _UNIT.finditer(text):
+        kind, unit = _UNITS.get((bool(found["square"]), found["name"].lower()), (None, ""))
+        if kind is not None and answer["value"] is not None and answer["unit"] in kind.units and answer["unit"] != unit:
+            value = kind(Fraction(str(answer["value"])), answer["unit"]).to(unit)
+            return [f"that is {reading(value.value, unit)}"]
+    return []

@@ -17,7 +17,6 @@ from assistant.facts import Facts, places
 from assistant.goes_on import goes_on
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
-from assistant.last_in_unit import last_in_unit
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, meant
@@ -148,7 +147,7 @@ class Conversation:
             return
         if said and self._acted_after(record, said, text, questions):
             return
-        if at_the_saw.ask_the_saw(self, record, text) or last_in_unit(self, record, text) or from_last.priced(self, record, text):
+        if at_the_saw.ask_the_saw(self, record, text) or from_last.of_the_last(self, record, text):
             return
         if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
             return

@@ -7,6 +7,8 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.asked_after import asked_after
+from assistant.last_in_unit import last_in_unit
 from assistant.pending import Asked
 from intents.question import Question
 from solvers.quantities import Area, Count, Money, Quantity
@@ -38,6 +40,11 @@ _PRICED_AT = re.compile(
     re.IGNORECASE,
 )
 _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", "square metre", "square meter")}
+
+
+def of_the_last(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line only asks something of the last answer: a value beside it, it in another unit, what it costs."""
+    return asked_after(c, record, text) or last_in_unit(c, record, text) or priced(c, record, text)
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:

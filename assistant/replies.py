@@ -18,7 +18,7 @@ from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Length
+from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
@@ -75,7 +75,9 @@ def _bare(question: str) -> str:
 def _something_else(c: Conversation, text: str, reading: Reading) -> bool:
     """Whether the line is a question, a statement or talk of its own."""
     said = talk_of(text, c.places)
-    return bool(reading.questions and reading.questions[0].score > 0) or said is not None
+    questions = [q for q in reading.questions if q.score > 0]
+    how = bool(questions) and questions[0].topic == "conversion" and "value" not in questions[0].givens  # "in metric"
+    return (bool(questions) and not how) or said is not None
 
 
 def _settled(
@@ -214,7 +216,10 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)
         thickness_told(more, pending.asked, pending.wanted, text)
-    if not (more.givens or more.manner) or (best and best.topic != topic.name and best.score > more.score + ENOUGH):
+    if not (more.givens or (more.manner and not pending.ways)):  # "in metric" tells no two ways apart
+        return False
+    alone = pending.wanted in more.givens and _below_zero(more.givens[pending.wanted], text)
+    if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
     if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
         return False
@@ -222,6 +227,11 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         more.swaps = []
     c.finish(record, c.ways(more, pending.asked), more)
     return True
+
+
+def _below_zero(heard: Heard, text: str) -> bool:
+    """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off."""
+    return isinstance(heard.value, Quantity) and heard.value.value < 0 and heard.text == text.strip(" .!°")
 
 
 def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None:

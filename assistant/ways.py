@@ -211,7 +211,7 @@ def _text(way: Way, name: str) -> str:
 def chosen_way(text: str, ways: list[Way]) -> Way | None:
     """The way a reply chooses, or None when it does not say."""
     tokens = settled(tokenize(text)).tokens
-    words = {token.text for token in tokens}
+    words = {token.text for token, after in zip(tokens, [*tokens[1:], None], strict=True) if token.text != "in" or after is None}
     if words & {"second", "other", "round", "latter", "no"} and len(ways) == 2:
         return ways[1]
     if words & {"first", "yes", "yep", "former"}:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any, NamedTuple, TypeVar
 
 from intents.allowances import allowances
+from intents.degrees import under_nothing
 from intents.from_square import from_square
 from intents.grades import grades
 from intents.islands import LIGHT, SURE_WHOLE, Hit, islands, span
@@ -152,6 +153,9 @@ def chart_of(
         found[reading.start].append(reading)
     chart = Chart(text, tokens, words, found, _classes(words, phrases.classes), changed=changed, doubts=doubts, every=signed)
     chart.likely, chart.unlikely, kinds = guess(chart)
+    if under_nothing(words):  # no sum
+        chart.unlikely |= {SUMS}
+        chart.likely = {topic: 0.0 if topic == SUMS else share for topic, share in chart.likely.items()}
     for reading in parts(listing) if not chart.unlikely >= TOPICS else ():
         found[reading.start].append(reading)
     listed = [*lists(listing, kinds)]

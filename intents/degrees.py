@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from itertools import pairwise
 
 from intents.numbers import Line
 from intents.reading import Head, Reading, heads
@@ -25,7 +26,13 @@ _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
 _LEANING = frozenset("angle angles slope slopes sloped pitch pitched roof leans".split())
 _PARTS = {"half": Fraction(1, 2), "quarter": Fraction(1, 4)}
+_UNDER, _LEADS_TO = frozenset(("minus", "negative")), frozenset(("at", "from", "to", "between", "hits", "reaches"))
 _UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than Celsius here
+
+
+def under_nothing(words: Sequence[str]) -> bool:
+    """Whether a number under nothing is told, which takes nothing off: "from minus 20 to plus 30", "the wall's at minus 2"."""
+    return any(word in _UNDER and before in _LEADS_TO for before, word in pairwise(words))
 
 
 def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:

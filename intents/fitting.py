@@ -50,6 +50,7 @@ KINDS: dict[type, tuple[str, ...]] = {
     Sum: ("sum",),
     Measure: ("length", "area", "temperature", "tempchange", "volume", "weight", "number"),
 }
+ONE_IN = 10  # from here on a bare number told for a ratio is what it is one of
 EDGE_KINDS = {
     "length": ("length", "number"),
     "pitch": ("pitch", "angle", "number"),
@@ -205,7 +206,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
         Weight: "lb",
     }
     unit = slot.unit or units[kind]
-    return Fit(kind(value, unit, text), reading.sure)
+    told = 1 / value if kind is Ratio and value >= ONE_IN else value  # one in three hundred
+    return Fit(kind(told, unit, text), reading.sure)
 
 
 def _bare_pitch(value: Fraction, text: str, sure: float, others: tuple[Fraction, ...]) -> Fit:

@@ -24,6 +24,7 @@ PLAIN = (
     | dict.fromkeys(["yard", "yards", "yd", "yds"], ("ft", Fraction(3), 1.0))
 )
 _METRIC = METRES | {word for word, (unit, size, _) in PLAIN.items() if unit in ("mm", "cm") and size == 1 and word[:3] != "mil"}
+_WARM = frozenset("f fahrenheit c celsius centigrade k kelvin kelvins".split())  # 5 m | 30 K
 DEGREES = frozenset(("deg", "degs", "degree", "degrees"))
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
@@ -368,7 +369,7 @@ def _goes_on(line: Line, at: int) -> bool:
     word = line.words[at]
     if word in ("/", "%", "°", "degree", "degrees", "deg", "percent", "hundred", "thousand", "point", "square", "sq"):
         return True
-    if word in FEET or word in METRES or word in PLAIN:
+    if word in FEET or word in METRES or word in PLAIN or (word in _WARM and line.words[at + 1] != "channel"):
         return True
     return word == "-" and line.tight(at - 1) and line.tight(at) and literal(line.words[at + 1])
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from assistant.acts import Talk, act
 from assistant.acts.manners import why_needed
+from assistant.also_asked import mark_asked
 from assistant.record import listed, put_asked, put_noted
 from assistant.speech import spoken
 from intents.chart import LIGHT
@@ -60,8 +61,10 @@ def explain(talk: Talk) -> bool | None:
             return False
         put_asked(talk.record, "explain", _pending_why(talk) or NOTHING)
         return None
-    turn = said.words.get("turn", "")
-    if "assumed" in said.words:
+    turn, marks = said.words.get("turn", ""), mark_asked(record, talk.record["heard"])
+    if marks:
+        _put(talk, marks[0][:1].upper() + marks[0][1:])
+    elif "assumed" in said.words:
         _put(talk, _assumed(record))
     elif turn == "check":
         _put(talk, _checks(record))

@@ -1,0 +1,41 @@
+"""What a short line asks of the last answer: a value that stands beside it, or one of its marks; read off its page."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.also_asked import beside, mark_asked
+from assistant.record import put_noted
+from assistant.speech import spoken
+from intents.talk import numbers_in
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.record import Record
+
+LONGEST = 8  # words of such a line
+# Another thing than the last answer is of, or a change of it.
+_ANOTHER = re.compile(
+    r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next|different|new|north|south|east|west|lake|ramp|front|back"
+    r"|if|instead|make|change|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
+    re.IGNORECASE,
+)
+
+
+def asked_after(c: Conversation, record: Record, text: str) -> bool:
+    """Whether a short line asks for a value, or a mark, that stands beside the last answer; then that is read."""
+    last = c.last.record if c.last and c.pending is None else None
+    if last is None or not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
+        return False
+    lines = mark_asked(last, text)
+    if not lines and not numbers_in(text):
+        lines = beside(last, last["topic"] or "", text)
+    if lines:
+        put_noted(record, "explain", said_of(lines))
+    return bool(lines)
+
+
+def said_of(lines: list[str]) -> str:
+    """Such values as they are spoken."""
+    return spoken(". ".join(line[:1].upper() + line[1:] for line in lines))
