@@ -19,6 +19,7 @@ from assistant.record import Record, listed, names_of, put_asked, put_noted, val
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
+from assistant.stands_alone import stands_alone
 from assistant.story import told_changes
 from assistant.told_values import tells_only
 from assistant.units_kept import in_its_unit, openings, unit_only
@@ -37,13 +38,11 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.ways import Way
 
-MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has have both them those cut".split())
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
-MARGIN = 0.6  # how much better a line must stand on its own than as a change
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
@@ -142,7 +141,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None and not _talks_of_else(over[0], wanted, c.last):
         found, text_now = [over[0]], over[1]
-    if not found or _stands_alone(next(iter(questions), None), found[0], c.last, wanted):
+    if not found or stands_alone(next(iter(questions), None), found[0], c.last, wanted):
         return False
     if replies.doubted(c, record, text):
         return True
@@ -191,39 +190,6 @@ def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> b
         put_noted(record, "remember", f"Kept for this job: {line}")
         asked_again(talk)
     return True
-
-
-def _stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wanted) -> bool:
-    """Whether the line is rather a question of its own."""
-    if best is None or best.topic == last.topic.name or not best.words:
-        return False
-    said, own = set(best.words), set(best.topic.split())
-    if best.whole and len(own) > 1 and not wanted.corrects and own <= said and not set(last.topic.name.split()) <= said:
-        return True  # gable area 28 foot wide at 8 twelve, after a wall's
-    if best.missing and not numbers_in(wanted.rest) and set(best.topic.split()) <= set(best.words):
-        return True  # the plumb cut, after a rake return whose fascia is plumb
-    if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):
-        return False
-    if more.manner and not more.givens and best.missing:
-        return False
-    name = labelled(wanted, last) if wanted.led else ""
-    if name in more.givens and (best.missing or " " in last.topic.parameter(name).label):
-        return False
-    if (wanted.corrects or (best.missing and wanted.led)) and not set(best.topic.split()) & set(best.words):
-        return False
-    if wanted.sure and not (best.whole and set(best.topic.split()) <= set(best.words) - set(last.topic.name.split())):
-        return False
-    change_score = more.score + MISSING * len(more.missing)
-    return best.score > change_score + (MARGIN if wanted.led else LEVEL)
-
-
-def _only_names(wanted: Wanted, last: Asked) -> bool:
-    """Whether the line is a number and words the last question said, and no more: "eight battens"."""
-    phrases = compiled()
-    said = {stem(token.text) for token in tokenize(last.text)}
-    inside = {at for place in places_of(wanted.rest) for at in range(place.first, place.after)}
-    words = {stem(token.text) for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()}
-    return bool(inside) and bool(words & said) and words <= said | phrases.fillers | LIGHT
 
 
 # ── what is to change ──

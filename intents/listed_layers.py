@@ -106,7 +106,7 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
                 break
             chain.append(at)
         if any(item.led for item in chain):
-            yield chain
+            yield [*chain, *_last_nameless(listing, chain)]
 
 
 def _contrasted(words: list[str], i: int) -> bool:
@@ -291,6 +291,16 @@ def _nameless(listing: Listing, i: int) -> Item | None:
         if told and _thin(listing, amount) and listing.words[amount.end] in _AFTER_NAMELESS:
             return Item(i, amount.end, (amount,), what="layer", sure=0.9, led=False)
     return None
+
+
+def _last_nameless(listing: Listing, chain: list[Item]) -> list[Item]:
+    """The thickness of a last layer, itself with no name, after one that is called by its size: 1x3 strapping and 5/8."""
+    at = listing.past(chain[-1].end, SEPARATORS, 2)
+    if at == chain[-1].end or not any(item.assumed for item in chain):
+        return []
+    ends = ("", ".", "?", ";")
+    found = [a for a in listing.amounts(at) if a.value < 1 and a.value.denominator > 1 and listing.words[a.end] in ends]
+    return [Item(at, a.end, (a,), what="layer", sure=0.9, led=False) for a in found[:1]]
 
 
 def _names(listing: Listing, at: int) -> bool:
