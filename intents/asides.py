@@ -38,6 +38,8 @@ _MULTIPLIED = frozenset(
 _HALF = frozenset("empty gone done finished rotten dead asleep frozen decent built painted".split())
 _POINTING = frozenset("quick easy simple daft silly that this which other another same last next each every".split())
 _KINDS = frozenset("long short longer shorter longest shortest sloping upright flat level vertical horizontal".split())
+_NTH = ("st", "nd", "rd", "th")
+_MARKS = frozenset("mark strap batten baluster picket spindle joint fastener screw nail".split())  # which of them
 _THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
 _GOES_ON = frozenset("and or is was are s needs wants rises takes on for at with then does so to but if up too please".split())
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
@@ -78,7 +80,7 @@ def counts_nothing(words: Sequence[str], at: int, value: float) -> bool:
         return True
     if words[at] == "one" and _points_back(words, at):
         return True  # can my saw do that one
-    if words[at] in ("one", "third") and _stands_for_a_thing(words[at], before, after):
+    if _stands_for_a_thing(words[at], before, after):
         return True
     if _names(words, at, value) or of_time_or_people(words, at, value):
         return True
@@ -119,10 +121,12 @@ def _expected(words: Sequence[str], at: int) -> bool:
 
 def _stands_for_a_thing(word: str, before: str, after: str) -> bool:
     """Whether "one" or "third" is no number: the short one 10, the third side, the board below (not a degree of frost)."""
+    if after in _MARKS and (word in ORDINALS or (word[:1].isdecimal() and word[-2:] in _NTH)):
+        return True  # where's the fifth mark
     if word == "third":
         return after in _THIRDS and before not in SMALL and before not in ("a", "an")
     beside = before == "the" and after in ("below", "above", "under", "beneath")
-    return beside or (before in _KINDS and after not in _MEASURES)
+    return word == "one" and (beside or (before in _KINDS and after not in _MEASURES))
 
 
 def _one_of(words: Sequence[str], at: int) -> bool:
@@ -140,5 +144,5 @@ def _names(words: Sequence[str], at: int, value: float) -> bool:
         return True  # number 7 on the list
     if at > 2 and list(words[at - 2 : at]) == ["no", "."] and words[at - 3].isalpha():
         return True
-    day = words[at][:1].isdecimal() and words[at][-2:] in ("st", "nd", "rd", "th")
+    day = words[at][:1].isdecimal() and words[at][-2:] in _NTH
     return day and (words[at + 1] in _TURNS or (at > 1 and words[at - 1] == "the" and words[at - 2] in _DAYS))

@@ -314,7 +314,8 @@ def _inch_word_sure(line: Line, head: Head) -> float:
         return 1.0
     if head.form == "one":
         return 0.1  # "a in" is nothing anyone says
-    if _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS or _in_from(line, head):
+    squared = after in ("square", "sq") and line.words[head.unit + 2] in UNITS  # 40 by 9 | in square metres
+    if squared or _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS or _in_from(line, head):
         return 0.3
     return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place
 

@@ -71,6 +71,7 @@ STOCKED_MM = (
     280,
     300,
 )
+LEAST_PENETRATION = Fraction(5, 4)  # in; the common minimum of COMMON
 STOCK_SOURCE = "lengths stocked: common practice"
 COMMON = (
     "penetration: vinyl 1 1/4 in into nailable substrate (IRC R703.11.1.2, from memory); "
@@ -108,6 +109,35 @@ def fastener_length(
     deep, inside = float(work.value(through)), float(penetration.value)
     view.line((-inside, deep * 0.1), (deep, deep * 0.1), "cut")
     view.label((0, -deep * 0.5), f"fastener {work.text(least)}")
+
+
+@topic("fastener penetration", "fastening")
+def fastener_penetration(
+    work: Working,
+    layers: Annotated[tuple[Layer, ...], Slot("Through which layers, and how thick? Like 5/8 cladding, 3/4 strapping.")],
+    fastener: Annotated[Length, Slot("How long is the nail or screw?", bare=("in",), above=0, most=24)],
+) -> None:
+    """How far a nail or screw goes into what holds it, inches: its length less all the layers.
+
+    Refuses layers of nothing, and a fastener that ends within them. What is called enough is the maker's and the code's.
+    """
+    terms = layer_terms(work, layers)
+    through = work.step("layers", sum(terms[1:], terms[0]), "all it goes through", unit="in") if len(terms) > 1 else terms[0]
+    long, thick = work.text(fastener), work.text(through)
+    work.refuse_when(fastener.value <= through.value, f"{long} ends within the {thick} that it goes through: it holds nothing")
+    holds = work.answer("penetration", fastener - through, "what is left past the layers", "in", "p")
+    work.also("through the layers", through)
+    work.also("against the common minimum of 1 1/4 in", holds - LEAST_PENETRATION, "in")
+    parts = [work.term(term.name, term.value * MM_PER_INCH.value, "mm") for term in [fastener, *terms]]
+    work.check("the same in millimetres", (parts[0] - sum(parts[2:], parts[1])) / MM_PER_INCH, "=", holds)
+    work.caution(FASTENING_CAUTION)
+    work.source(COMMON)
+    stack = [(layer.what, term) for layer, term in zip(reversed(named(layers)), reversed(terms), strict=True)]
+    stack_view(work, "section, from the stud out", stack, through)
+    view = work.views[-1]
+    deep = float(work.value(through))
+    view.line((-float(work.value(holds)), deep * 0.1), (deep, deep * 0.1), "cut")
+    view.label((0, -deep * 0.5), f"holds {work.text(holds)}")
 
 
 def _stocked(work: Working, least: Term) -> None:

@@ -15,7 +15,7 @@ from solvers.strips import growth_view
 from solvers.wood_coefficients import MOVEMENT, Movement, Species, derived
 from solvers.working import Working
 
-ASK_SPECIES = "Which species: western red cedar, yellow cedar, Douglas-fir, redwood, white oak?"
+ASK_SPECIES = "Which species: western red cedar, yellow cedar, Douglas-fir, redwood, red oak, white oak?"
 ASK_MOISTURE = "From what moisture to what moisture, in percent?"
 VALID = (6, 14)  # percent of moisture the handbook's coefficients are given for
 ROUNDED = Fraction(2, 100_000)  # the table prints five places, of shrinkages printed to a tenth

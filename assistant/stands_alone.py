@@ -1,0 +1,70 @@
+"""Whether a line after a question is one of its own, or changes that question."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.meant_for import Wanted, labelled
+from assistant.said_over import places_of, stem
+from intents.chart import LIGHT
+from intents.phrases import compiled
+from intents.talk import numbers_in
+from intents.tokens import tokenize
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+    from intents.question import Question
+
+MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
+LEVEL = 0.12  # topics this near in score are equally likely
+MARGIN = 0.6  # how much better a line must stand on its own than as a change
+_OTHERWISE = "asked"  # the choice to have an answer told in another way
+
+
+def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wanted) -> bool:
+    """Whether the line is rather a question of its own."""
+    if best is None or not best.words:
+        return False
+    if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
+        return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
+    if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
+        return True  # what pitch is 30 degrees, after the angle of one
+    said, own = set(best.words), own_words(best)
+    if best.whole and len(own) > 1 and not wanted.corrects and own <= said and not set(last.topic.name.split()) <= said:
+        return True  # gable area 28 foot wide at 8 twelve, after a wall's
+    if best.missing and not numbers_in(wanted.rest) and set(best.topic.split()) <= set(best.words):
+        return True  # the plumb cut, after a rake return whose fascia is plumb
+    if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):
+        return False
+    if more.manner and not more.givens and best.missing:
+        return False
+    name = labelled(wanted, last) if wanted.led else ""
+    if name in more.givens and (best.missing or " " in last.topic.parameter(name).label):
+        return False
+    if (wanted.corrects or (best.missing and wanted.led)) and not set(best.topic.split()) & set(best.words):
+        return False
+    if wanted.sure and not (best.whole and set(best.topic.split()) <= set(best.words) - set(last.topic.name.split())):
+        return False
+    change_score = more.score + MISSING * len(more.missing)
+    return best.score > change_score + (MARGIN if wanted.led else LEVEL)
+
+
+def own_words(question: Question) -> set[str]:
+    """The words of the name of a question's topic."""
+    return set(question.topic.split())
+
+
+def _asks_for(text: str, question: Question) -> bool:
+    """Whether the line asks what the topic answers by its first word: what pitch is, what's the rake."""
+    first = question.topic.split()[0]
+    return re.search(rf"\bwhat(?:['’]?s| is)? (?:the )?{re.escape(first)}\b", text, re.IGNORECASE) is not None
+
+
+def _only_names(wanted: Wanted, last: Asked) -> bool:
+    """Whether the line is a number and words the last question said, and no more: "eight battens"."""
+    phrases = compiled()
+    said = {stem(token.text) for token in tokenize(last.text)}
+    inside = {at for place in places_of(wanted.rest) for at in range(place.first, place.after)}
+    words = {stem(token.text) for at, token in enumerate(tokenize(wanted.rest)) if at not in inside and token.text.isalpha()}
+    return bool(inside) and bool(words & said) and words <= said | phrases.fillers | LIGHT
