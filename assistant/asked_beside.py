@@ -4,7 +4,7 @@ from __future__ import annotations
 
 _MANY = r"how many (?:\w+ )?|number of |count of "
 _LONG = r"how (?:long|much longer)|wh(?:at|ich) (?:length|size)"
-_COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b"
+_COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|^\W*(?:and )?how many\W*$"
 _HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b"
 _RAKE = r"\brakes?\b|\brafters?\b|\bsloped? (?:length|side)"
 _EDGE = r"\bedge angle|\bbevel gauge|\bgauge\b"
@@ -25,7 +25,11 @@ ASKED: dict[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
         ),
     ),
     "course layout": ((_COURSES, ("courses",)),),
-    "courses to openings": ((_COURSES, ("courses",)),),
+    "courses to openings": (
+        (_COURSES, ("courses",)),
+        (r"\b(?:below|under|beneath) (?:the )?(?:sill|window|opening)", ("exposure bottom to sill", "courses bottom to sill")),
+        (r"\b(?:above|over) (?:the )?(?:head|window|opening)", ("exposure head to top", "courses head to top")),
+    ),
     "gable courses": ((_COURSES, ("courses",)), (r"\btotal\b|\bin all\b|\baltogether\b", ("total length", "boards in all"))),
     "balanced panels": (
         (rf"(?:{_MANY})(?:panels|sheets|boards|tiles|pieces|strips)\b|\bto buy\b", ("full panels", "panels to buy")),
@@ -39,8 +43,10 @@ ASKED: dict[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
         (r"\btotal (?:length|feet|footage|metres|meters)|\b(?:lineal|linear|running) "
          r"|\bhow (?:many|much) (?:feet|foot|metres|meters)|\bin all\b",
          ("total length",)),
-        (rf"(?:{_MANY})(?:sticks|lengths|pieces|boards|bundles)\b", ("sticks",)),
+        (rf"(?:{_MANY})(?:sticks|lengths|pieces|boards|bundles)\b|\bfooters?\b|\bstock\b", ("sticks",)),
     ),
+    "wall area": ((r"\bgross\b", ("gross area",)),),
+    "out of square": ((r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),),
     "gable area": ((_HEIGHT, ("height of the gable",)), (_RAKE, ("each rake, no overhang",))),
     "rake length": ((_HEIGHT, ("gable height",)), (r"\bboth\b|\bpair\b|\btotal\b|\baltogether\b", ("both rakes",))),
     "gable height": ((_RAKE, ("rake length",)),),
@@ -58,7 +64,7 @@ ASKED: dict[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
     ),
     "bent flashing": (
         (r"\bbends\b", ("bends, per piece",)),
-        (rf"(?:{_MANY})(?:pieces|strips|lengths|blanks)\b", ("pieces per coil width", "lengths off the coil")),
+        (rf"(?:{_MANY})(?:pieces|strips|lengths|blanks)\b|\bcoil\b", ("pieces per coil width", "lengths off the coil")),
     ),
     "fastener length": ((r"\bbuy\b|\bstock(?:ed|s)?\b|\bnext (?:size|length)\b|\bbox\b|\bshelf\b", ("next stocked length",)),),
     "vent area": (

@@ -40,7 +40,7 @@ if TYPE_CHECKING:
 
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
-TAKEN_OUT = frozenset("take takes out off deduct subtract knock there got has have both them those cut".split())
+TAKEN_OUT = frozenset("less minus take takes out off deduct subtract knock there got has have both them those cut".split())
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
 NONE = ("", "no", "without", "zero")

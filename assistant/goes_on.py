@@ -57,6 +57,7 @@ _PARTS = re.compile(
     re.IGNORECASE,
 )
 _HALF = re.compile(r"(?:cut|split|divide|chop)(?: (?:that|it|this))? in half|halve (?:it|that)", re.IGNORECASE)
+_HALF_OF = re.compile(r"(?:and |so |what'?s )*half (?:of )?(?:that|it)", re.IGNORECASE)
 _LEFT = re.compile(
     rf"{_LEAD}(?:(?:what'?s|what is|how much is)(?: left| remaining| over)?|take (?:it|that)|that) (?:of|from|out of|off) "
     r"(?:a |the |my )?(?P<n>.+)",
@@ -101,7 +102,7 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if first or found.re is _FROM or (found.re is _ANOTHER and _TAKES_AWAY.search(last.text)):
         put_asked(record, _SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
         return True
-    if found.re is _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
+    if found.re is _PARTS and not _HALF_OF.fullmatch(line) and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
         return False  # in eight instead
     _work_on(c, record, text, last, *_whole(found, operation, before, number, last))
     return True
@@ -173,7 +174,7 @@ def _instead(c: Conversation, record: Record, last: Asked, found: re.Match[str])
 
 def _what(line: str) -> tuple[str, Length | Number | None, re.Match[str] | None]:
     """What is done to the answer before, and with which number."""
-    line = _HALF.sub("split that in two", line)
+    line = _HALF_OF.sub("split that in two", _HALF.sub("split that in two", line))
     left = _LEFT.fullmatch(line)
     if left is not None:
         value = _number(left["n"])

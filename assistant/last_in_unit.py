@@ -45,5 +45,7 @@ def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     value = Measure(kind(Fraction(str(answer["value"])), answer["unit"], answer["text"]))
     to = topic.parameter("to").kind[unit]  # type: ignore[index]
     givens = {"value": Given("value", value, "earlier"), "to": Given("to", to, "asked")}
+    before = c.last
     c.finish(record, [c.worked(Asked(topic, {}), givens)], Question(_CONVERSION))
+    c.last = before  # what comes next changes the question, and not the unit
     return True

@@ -32,6 +32,7 @@ _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNOREC
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _SOLD = ("tube", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
+_FOOTERS = re.compile(r"\bfooters?\b", re.IGNORECASE)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
@@ -103,6 +104,7 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
     if len(values) != 1 or not isinstance(values[0].value, Quantity):
         return []
     named = labelled(wanted, last)
+    named = named or stock_told(wanted.rest, last)
     if named and _takes(last, named, values[0]):
         return [named]
     known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
@@ -114,6 +116,13 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
         places = fitting or places
     near = _nearest(places, last, values[0].value)
     return near if len(near) == 1 else _bare_for_bare(near, last, values[0].value)
+
+
+def stock_told(text: str, asked: Asked) -> str:
+    """The parameter of what the sticks are cut from, where so many footers are told: from 12 footers; else ""."""
+    if not _FOOTERS.search(text):
+        return ""
+    return next((p.name for p in asked.topic.parameters if p.slot.kept in ("stock length", "board length")), "")
 
 
 def names_no_new_given(rest: str, names: Iterable[str], last: Asked) -> bool:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
+from assistant.meant_for import stock_told
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import Way, chosen_way, differences
@@ -212,7 +213,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
-    more = read_as(text, topic.name, c.parameters, wanted=pending.wanted)
+    wanted = stock_told(text, pending.asked) or pending.wanted
+    more = read_as(text, topic.name, c.parameters, wanted=wanted)
     if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)
         thickness_told(more, pending.asked, pending.wanted, text)
@@ -223,9 +225,10 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
         return False
-    if pending.wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
+    if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
-    c.finish(record, c.ways(more, pending.asked), more)
+    ways = [way for one in pending.ways for way in c.ways(more, one.asked)]  # what was in doubt still is, unless this tells it
+    c.finish(record, ways or c.ways(more, pending.asked), more)
     return True
 
 

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
+_SUM = "tape arithmetic"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
 
@@ -28,6 +29,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
+    if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
+        return False  # less a 3 by 7 door
     if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
         return True  # what pitch is 30 degrees, after the angle of one
     said, own = set(best.words), own_words(best)

@@ -262,6 +262,8 @@ def _inches_unsaid(line: Line, piece: Piece) -> float:
         return 0.8 if line.words[piece.end + 1 : piece.end + 3] == ["/", "12"] else 0.3
     if piece.value == 1 and after.isalpha() and after not in _AFTER_ONE:
         return 0.4  # "8 ft one side" counts sides
+    if after in ("by", "×") and piece.value < 1 and any(0 < other.value < 1 for other in line.pieces(piece.end + 1)):
+        return 0.2  # 120 feet | 1/4 by 1/4
     if after in ("by", "×"):  # three 12 foot 2 by 6s
         tight = line.tight(piece.end - 1) and line.tight(piece.end)  # 8 foot 1x4
         return 0.3 if tight and piece.value in (1, 2) and line.words[piece.end + 2] not in UNITS else 0.7

@@ -22,7 +22,8 @@ _COSTS = frozenset("cost costs price owe bill pay $ £ € dollars bucks quid".s
 _PARTS = frozenset("side end gap space course row step tread riser joint bay".split())  # which are so long, and cost nothing
 _ASKING = frozenset(("what", "how", "whats"))
 _AMOUNTS = frozenset(("count", "area", "length"))
-EACH = "each"
+EACH, AT = "each", "at"
+_AT = frozenset(("at", "@"))
 TOLD = 5.0  # as the score of a rule that fits
 SAID = 0.9  # how sure a length is that was said with its unit
 _ALIKE = frozenset("each every equal even same evenly equally apiece".split())
@@ -44,7 +45,7 @@ def no_sum(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[P
     _cost_rather(questions)
     if question.topic == "cost" and not question.swaps:
         _amount_left(chart, question, topics["cost"])
-    if (question.topic == SUM or _AMOUNTS.isdisjoint(question.givens)) and not (_EACH | _ONE).isdisjoint(chart.words):
+    if (question.topic == SUM or _AMOUNTS.isdisjoint(question.givens)) and not (_EACH | _ONE | _AT).isdisjoint(chart.words):
         _so_much_a(chart, question)
     if question.topic == SUM and "out" in chart.words and (parts := _parts_out_of_it(chart)) is not None:
         _divide(chart, question, parts)
@@ -125,11 +126,15 @@ def _priced(chart: Chart, words: list[str], reading: Reading) -> str:
         return ""
     if after in _EACH:
         return EACH
+    if reading.kind == "money" and reading.start and words[reading.start - 1] in _AT and not after:
+        return AT
     return thing if after in _ONE and thing.isalpha() and thing not in _UNITS | _PARTS else ""
 
 
 def _counts(words: list[str], reading: Reading, thing: str) -> bool:
     """Whether a number counts the things that are priced: 13 gallons; of "each" any plural."""
+    if thing == AT:  # 12 gallons at $45
+        return reading.kind in ("volume", "weight") and words[reading.end] in _AT
     named = words[reading.end] if reading.kind == "number" else words[reading.end - 1]
     if thing == EACH:
         return named.isalpha() and named.endswith("s") and named not in _UNITS and words[reading.end + 1] in ("of", ",")

@@ -62,8 +62,11 @@ def is_plural(words: list[str], start: int, end: int) -> bool:
     )
 
 
+_MEASURED = frozenset("across wide".split())
+
+
 def can_be(words: list[str], start: int, end: int, parameter: Parameter) -> bool:
-    """Whether a bare number can be what a parameter asks for: sixteens are stock or a spacing, 640 linear no count."""
-    if parameter.kind is Count and not LINEAL.isdisjoint(words[end : end + 1]):
+    """Whether a bare number can be what a parameter asks for: sixteens are stock or a spacing, 24 across is no count."""
+    if parameter.kind is Count and not (LINEAL | _MEASURED).isdisjoint(words[end : end + 1]):
         return False
     return parameter.slot.kept in KEPT or not is_plural(words, start, end)
