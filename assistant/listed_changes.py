@@ -23,7 +23,7 @@ _MORE = re.compile(
     r"\b(?:add|adds|added|adding|also|too|another|plus|as well|extra|more|put (?:in|on)|throw in|on top|over (?:that|it|them))\b",
     re.IGNORECASE,
 )
-_AND = re.compile(r"^\W*and\b", re.IGNORECASE)
+_AND = re.compile(r"^\W*(?:and|less|minus|subtract|deduct|take (?:off|out|away))\b", re.IGNORECASE)
 _INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
 
 

@@ -227,8 +227,9 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
-    ways = [way for one in pending.ways for way in c.ways(more, one.asked)]  # what was in doubt still is, unless this tells it
-    c.finish(record, ways or c.ways(more, pending.asked), more)
+    told = more.givens.keys() & set(differences(pending.ways)) if pending.ways else set()
+    doubtful = pending.ways if not told else []  # what was in doubt still is, unless this tells it
+    c.finish(record, [way for one in doubtful for way in c.ways(more, one.asked)] or c.ways(more, pending.asked), more)
     return True
 
 

@@ -121,7 +121,7 @@ def _expected(words: Sequence[str], at: int) -> bool:
 
 def _stands_for_a_thing(word: str, before: str, after: str) -> bool:
     """Whether "one" or "third" is no number: the short one 10, the third side, the board below (not a degree of frost)."""
-    if after in _MARKS and (word in ORDINALS or (word[:1].isdecimal() and word[-2:] in _NTH)):
+    if after in _MARKS and ((word in ORDINALS and word[-2:] in (*_NTH, "d")) or (word[:1].isdecimal() and word[-2:] in _NTH)):
         return True  # where's the fifth mark
     if word == "third":
         return after in _THIRDS and before not in SMALL and before not in ("a", "an")
