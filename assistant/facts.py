@@ -63,6 +63,7 @@ def places(topics: Iterable[Topic]) -> dict[str, Parameter]:
             if parameter.slot.kept:
                 found.setdefault(parameter.slot.kept, parameter)
     return found
+LEAST_MM = 100  # a bare number under this is no millimetres
 
 
 def value_for(name: str, readings: Sequence[Reading], known: dict[str, Parameter]) -> Quantity | None:
@@ -75,9 +76,16 @@ def value_for(name: str, readings: Sequence[Reading], known: dict[str, Parameter
         for reading in sorted((r for r in readings if r.kind in takes), key=lambda r: (-r.end, takes.index(r.kind))):
             fitted = fit(reading, place, "", cued=True)
             if fitted is not None and isinstance(fitted.value, Quantity):
-                _check(name, fitted.value, place.slot)
-                return replace(fitted.value, text="")
+                value = _in_its_unit(fitted.value, place.slot) if reading.kind == "number" else fitted.value
+                _check(name, value, place.slot)
+                return replace(value, text="")
     return None
+
+
+def _in_its_unit(value: Quantity, slot: Slot) -> Quantity:
+    """A length with no unit in millimetres, where it is past what the name can be in inches: a stud spacing of 600."""
+    past = isinstance(value, Length) and slot.most is not None and value.to("in").value > slot.most
+    return Length(value.value, "mm") if past and value.value >= LEAST_MM else value
 
 
 def _check(name: str, value: Quantity, slot: Slot) -> None:

@@ -14,12 +14,13 @@ from intents.fitting import TAKEN
 from solvers.printing import page_number
 from solvers.quantities import Quantity
 from solvers.registry import Topic, Worked
-from solvers.rounding import reading
+from solvers.rounding import SIXTEENTH, reading
 from solvers.slots import Given, Layer, Opening, Piece
 
 Record = dict[str, Any]
 VERSION = 1
 RECORDED = {"floz": "gal", "perC": "none", "perF": "none"}  # units of ours that the record has no name for
+FINE, SIXTY_FOURTH = (32, 64), Fraction(1, 64)  # parts of an inch that a given keeps, and how fine it is read then
 KEPT = frozenset("record id at job via file heard doubt".split())  # of a record, whatever comes of its line
 
 
@@ -102,7 +103,8 @@ def value_line(value: Any) -> tuple[float | None, str, str]:
     if isinstance(value, Quantity):
         unit = RECORDED.get(value.unit, value.unit)
         number = value.to(unit).value
-        return page_number(Fraction(number)), unit, value.text or reading(value.value, value.unit)
+        fine = SIXTY_FOURTH if value.unit == "in" and value.value.denominator in FINE else SIXTEENTH  # a kerf of 3/32
+        return page_number(Fraction(number)), unit, value.text or reading(value.value, value.unit, fine)
     if isinstance(value, Enum):
         return None, "word", str(value.value)
     if isinstance(value, tuple):

@@ -33,6 +33,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("mm", "mil", "mils", "millimeters"), "millimetres"), **dict.fromkeys(("in", "inch", '"'), "inches"),
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
+_I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 FIRST = frozenset(("first", "former", "1st"))
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
@@ -78,7 +79,8 @@ def _something_else(c: Conversation, text: str, reading: Reading) -> bool:
     said = talk_of(text, c.places)
     questions = [q for q in reading.questions if q.score > 0]
     how = bool(questions) and questions[0].topic == "conversion" and "value" not in questions[0].givens  # "in metric"
-    return (bool(questions) and not how) or said is not None
+    nods = said is not None and said.topic == "greeting" and said.loose  # "ok" tells no two ways apart
+    return (bool(questions) and not how) or (said is not None and not nods)
 
 
 def _settled(
@@ -219,6 +221,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         to_the_wanted(more, pending.asked, pending.wanted)
         thickness_told(more, pending.asked, pending.wanted, text)
     if not (more.givens or (more.manner and not pending.ways)):  # "in metric" tells no two ways apart
+        return False
+    if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
     alone = pending.wanted in more.givens and _below_zero(more.givens[pending.wanted], text)
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:

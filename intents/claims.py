@@ -49,7 +49,7 @@ def claim_of(chart: Chart) -> Claim | None:
 
 def _opens(chart: Chart) -> Claim | None:
     """The size of a nail that opens the line, of which it is asked whether it is enough: 2 1/2 in ring shank enough for."""
-    for at in (0, 1) if not _ENOUGH_FOR.isdisjoint(chart.words) else ():
+    for at in range(min(2, len(chart.words))) if not _ENOUGH_FOR.isdisjoint(chart.words) else ():
         found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
         best = max(found, key=lambda r: (r.end, r.kind != "number"), default=None)
         if best is None:
