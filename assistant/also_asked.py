@@ -48,7 +48,12 @@ def also_asked(record: Record) -> list[str]:
 def beside(record: Record, topic: str, text: str) -> list[str]:
     """The values beside the answer that the words ask for by name."""
     wanted = [name for asks, names in ASKED.get(topic, ()) if re.search(asks, text, re.IGNORECASE) for name in names]
-    found = [line for name in dict.fromkeys(wanted) for line in record["also"] if line["name"].startswith(name)]
+    found = [
+        line
+        for name in dict.fromkeys(wanted)
+        for line in record["also"]
+        if f"{line['name']} ".startswith((f"{name} ", f"{name},"))
+    ]
     return [f"{line['name']}{' ' if line['name'].startswith('the ') else ': '}{line['text']}" for line in found]
 
 

@@ -79,15 +79,16 @@ ASKED: dict[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
         (r"\bfreez\w*|\bfroze\w*|\bice\b|\bris(?:e|es)\b|\bswell\w*|\bexpand\w*", ("rise on freezing", "volume as ice")),
     ),
     "dew point": (
-        (r"\bsweat\w*|\bwet\b|\bdamp\b|\bfrost\w*|\bdr(?:y|ip|ips|ipping)\b|\bcondens\w*|\bfog\w*"
-         r"|\bdew(?:y| form\w*| on)\b|\bmist\w*",
-         ("the surface",)),
+        (r"", ("the surface",)),  # where one is told
     ),
     "thermal movement": ((r"\bhow long\b|\blength after\b|\b(?:end|ends) up\b", ("length after",)),),
     "wood movement": ((r"\bhow wide\b|\bwidth after\b|\b(?:end|ends) up\b", ("width after",)),),
     "end gap": ((r"\bat (?:the )?coldest\b|\bwidest\b|\bin (?:the )?winter\b|\bopens? (?:up )?to\b", ("gap at the coldest",)),),
     "air gap": ((r"\bmm\b|\bmillimet\w+|\bhow deep\b", ("depth",)),),
-    "fall": ((r"\bangle\b|\bdegrees\b", ("angle from level",)), (r"\bpercent\b|%", ("slope",))),
+    "fall": (
+        (r"\b(?:what|which) angle\b|\b(?:in|as|how many) degrees\b", ("angle from level",)),
+        (r"\b(?:what|as a|in) percent|\bpercent grade\b", ("slope",)),
+    ),
     "miter for a corner": ((_EDGE, ("edge angle",)), (r"\bturns?\b", ("turn",))),
     "rake return": (
         (r"\bother (?:corner|one|cut|joint|setting)", ("the other corner's setting",)),
