@@ -32,7 +32,7 @@ from intents.question import Question
 from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Pitch, Quantity
+from solvers.quantities import Area, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -43,6 +43,7 @@ SIZES = frozenset("high tall long wide deep thick across high height length widt
 TAKEN_OUT = frozenset("less minus take takes out off deduct subtract knock there got has have both them those cut".split())
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
+_FAR = 8  # times the area before, or less
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
@@ -219,7 +220,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
-        if not (more.givens or more.manner) or more.unplaced or _steep(more) or denied(wanted.rest, more.givens.values()):
+        if not (more.givens or more.manner) or more.unplaced or _steep(more) or _no_area(more, last) or denied(wanted.rest, more.givens.values()):
             continue
         say_what_it_is(more, wanted.rest, last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
@@ -258,6 +259,17 @@ def _steep(more: Question) -> bool:
     """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
     said = [(heard.value, heard.text) for heard in more.givens.values()]
     return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEPEST_RISE and text.isdecimal() for v, text in said)
+
+
+def _no_area(more: Question, last: Asked) -> bool:
+    """Whether a length was taken as an area nowhere near the one before: 12 foot are no 12 square feet in place of 1500."""
+    for name, heard in more.givens.items():
+        was = last.givens[name].value if name in last.givens else None
+        if isinstance(heard.value, Area) and isinstance(was, Area) and TAKEN in heard.value.text and was.value > 0:
+            now = heard.value.to(was.unit).value
+            if now * _FAR < was.value or now > was.value * _FAR:
+                return True
+    return False
 
 
 def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:

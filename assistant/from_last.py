@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.asked_after import asked_after
 from assistant.last_in_unit import last_in_unit
 from assistant.pending import Asked
+from assistant.share_of_it import share_of_it
 from intents.question import Question
 from solvers.quantities import Area, Count, Money, Quantity
 from solvers.registry import Topic
@@ -43,8 +44,8 @@ _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", 
 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line only asks something of the last answer: a value beside it, it in another unit, what it costs."""
-    return asked_after(c, record, text) or last_in_unit(c, record, text) or priced(c, record, text)
+    """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
+    return any(of_it(c, record, text) for of_it in (share_of_it, asked_after, last_in_unit, priced))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:

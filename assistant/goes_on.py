@@ -91,7 +91,7 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     operation, number, found = _what(line[: first.start()] if first else line)
     if found is None or number is None:
         return False
-    explicit = bool(found.groupdict().get("that") or found.groupdict().get("another"))
+    explicit = bool(found.groupdict().get("that") or found.groupdict().get("another") or _HALF_OF.fullmatch(line))
     if last.topic.name != _SUM and not (last.topic.name in _TO_CUT or explicit):
         return found.re is _ADD and line == said and not _FOR_WHAT.search(line) and _put_to(c, record, last, number)
     before = _so_far(last)

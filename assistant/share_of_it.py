@@ -1,0 +1,90 @@
+"""A share of the last answer: "half of that", "plus 10 percent", "times 3".
+
+A number said so is none of the question's own: half of a free area is no gap of half an inch, and 10 percent put to it no
+open share of the screen. Where what is bought has a waste, so much put to it is that.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from math import ceil
+from typing import TYPE_CHECKING
+
+from assistant.record import put_asked, put_noted
+from assistant.speech import spoken
+from intents.talk import numbers_in
+from solvers.printing import decimal
+from solvers.quantities import Number, Percent
+from solvers.rounding import reading
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.record import Record
+
+_LEAD = r"(?:(?:and|so|then|now|ok|what'?s|what is|what about|give me|take)[ ,]+)*"
+_PART = re.compile(rf"{_LEAD}(?P<part>half|a third|third|a quarter|quarter) (?:of )?(?:that|it)", re.IGNORECASE)
+_PARTS = {"half": Fraction(1, 2), "third": Fraction(1, 3), "quarter": Fraction(1, 4)}
+_PUT = re.compile(
+    rf"{_LEAD}(?P<to>plus|add(?: on)?)(?: another)? (?P<n>.+?)(?: (?:to (?:that|it)|on top|more|tax|on))?", re.IGNORECASE
+)
+_OFF = re.compile(
+    rf"{_LEAD}(?:(?:less|minus|knock off|take off|subtract|deduct) (?P<n>.+?)(?: off)?|(?P<m>.+?) (?:off|less|discount))",
+    re.IGNORECASE,
+)
+_TIMES = re.compile(
+    rf"{_LEAD}(?:(?:it |that )?(?:times|multipl(?:y|ied)(?: it| that)? by) (?P<n>[\w. ]+)"
+    r"|(?P<word>double|twice|triple)(?: (?:it|that))?)",
+    re.IGNORECASE,
+)
+_NO_SHARE = ("degF", "degC", "yesno", "word", "in12", "ratio", "percent", "")  # of which nobody takes a part
+_WASTE = "waste"
+
+
+def share_of_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line takes a share of the last answer, or puts one to it; then that is told, or asked about."""
+    answer = c.last.record.get("answer") if c.last and c.pending is None else None
+    line = text.strip(" .!?").replace("’", "'")
+    said, times = _share(line)
+    if c.last is None or not answer or not times:
+        return False
+    if said.startswith("plus") and any(p.slot.kept == _WASTE for p in c.last.topic.parameters):
+        return False
+    if answer["value"] is None or answer["unit"] in _NO_SHARE or (answer["unit"] == "deg" and "percent" in said):
+        put_asked(
+            record,
+            "follow-up",
+            f"{said[:1].upper()}{said[1:].removesuffix(' of')} of what? Ask the whole question again with it.",
+        )
+        return True
+    value = Fraction(str(answer["value"])) * times
+    text = decimal(value, 2) if answer["unit"] == "count" else reading(value, answer["unit"])
+    whole = f": {ceil(value)}" if answer["unit"] == "count" and value.denominator > 1 and times > 1 else ""
+    led = f"{said} {answer['text']}" if said.endswith("of") else f"{answer['text']} {said}"
+    put_noted(record, "explain", spoken(f"{led} is {text}{whole}"))
+    return True
+
+
+def _share(line: str) -> tuple[str, Fraction]:
+    """The share as it is said, and how many times the answer that is; nothing where the line is none."""
+    part = _PART.fullmatch(line)
+    if part is not None:
+        word = part["part"].lower().split()[-1]
+        return f"{'half' if word == 'half' else f'a {word}'} of", _PARTS[word]
+    more = _TIMES.fullmatch(line)
+    if more is not None:
+        told = numbers_in("3" if (more["word"] or "").lower() == "triple" else "2" if more["word"] else more["n"])
+        number = told[0].value if len(told) == 1 else None
+        return (f"times {decimal(number.value, 3)}", number.value) if isinstance(number, Number) else ("", Fraction(0))
+    put, off = _PUT.fullmatch(line), _OFF.fullmatch(line)
+    words = put["n"] if put else (off["n"] or off["m"]) if off else ""
+    found = numbers_in(words)
+    if (
+        len(found) != 1
+        or not isinstance(found[0].value, Percent)
+        or not re.fullmatch(r"\S+(?: ?%| (?:per ?cent))", words, re.IGNORECASE)
+    ):
+        return "", Fraction(0)
+    percent = found[0].value.value
+    named = f"{reading(percent, 'percent').replace(' %', '')} percent"
+    return (f"plus {named}", 1 + percent / 100) if put else (f"less {named}", 1 - percent / 100)
