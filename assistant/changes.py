@@ -220,14 +220,14 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
-        if not (more.givens or more.manner) or more.unplaced or _steep(more) or _no_area(more, last) or denied(wanted.rest, more.givens.values()):
+        if not (more.givens or more.manner) or more.unplaced or _steep(more) or denied(wanted.rest, more.givens.values()):
             continue
         say_what_it_is(more, wanted.rest, last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
             continue
-        if _talks_of_else(more, wanted, last):
+        if _talks_of_else(more, wanted, last) or _no_area(more, last):
             continue
         if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue

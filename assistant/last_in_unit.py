@@ -7,9 +7,10 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
-from assistant.record import Record
+from assistant.record import Record, put_noted
 from intents.question import Question
-from solvers.quantities import Area, Quantity, Temperature, Volume, Weight
+from solvers.printing import decimal
+from solvers.quantities import Area, Length, Quantity, Temperature, Volume, Weight
 from solvers.slots import Given
 from solvers.sums import Measure
 
@@ -20,6 +21,12 @@ _CONVERSION = "conversion"
 _ASKED = re.compile(
     r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is)\W+)*"
     r"(?:in|to|into|as)\s+(?:degrees\s+)?((?:(?:square|sq\.?)\s+)?[a-z]+)(?:\s+please)?\W*",
+    re.IGNORECASE,
+)
+_DECIMAL = re.compile(
+    r"\W*(?:(?:and|so|ok|now|please|what'?s|what is|that|it)\W+)*(?:in|as|to)(?: a)? "
+    r"(?:decimals?(?: (?P<of>inch(?:es)?|feet))?|(?P<yards>yards))"
+    r"\W*",
     re.IGNORECASE,
 )
 _UNITS: dict[str, tuple[type[Quantity], str]] = {
@@ -36,6 +43,8 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
 
 def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for the last answer in another unit of its kind; if so that is converted."""
+    if _in_decimals(c, record, text):
+        return True
     asked = _ASKED.fullmatch(text)
     kind, unit = _UNITS.get(" ".join(asked[1].lower().replace(".", "").split()), (None, "")) if asked else (None, "")
     answer = c.last.record.get("answer") if c.last else None
@@ -48,4 +57,16 @@ def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     before = c.last
     c.finish(record, [c.worked(Asked(topic, {}), givens)], Question(_CONVERSION))
     c.last = before  # what comes next changes the question, and not the unit
+    return True
+
+
+def _in_decimals(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for the last length in decimals, or in yards; then it is told."""
+    asked, answer = _DECIMAL.fullmatch(text), c.last.record.get("answer") if c.last and c.pending is None else None
+    if asked is None or not answer or answer["value"] is None or answer["unit"] not in Length.units:
+        return False
+    inches = Length(Fraction(str(answer["value"])), answer["unit"]).to("in").value
+    unit = "yards" if asked["yards"] else "feet" if (asked["of"] or "").lower() == "feet" else "inches"
+    value = decimal(inches / {"yards": 36, "feet": 12, "inches": 1}[unit], 4)
+    put_noted(record, "explain", f"That is {value} {unit}")
     return True

@@ -37,3 +37,8 @@ def test_no_share_of_a_temperature(after: str) -> None:
 
 def test_what_is_bought_takes_it_for_waste() -> None:
     assert last("trim sticks for 130 feet of 16 foot stock", "plus 10 percent")["answer"]["value"] == 9  # 143 / 16
+
+
+def test_a_length_is_told_in_decimals_and_the_question_stays() -> None:
+    assert "18.275 inches" in last("divide 91 3/8 into 5 equal parts", "as a decimal")["say"]
+    assert last("divide 91 3/8 into 5 equal parts", "in yards", "make it 6")["answer"]["value"] == pytest.approx(91.375 / 6)
