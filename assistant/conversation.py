@@ -19,7 +19,7 @@ from assistant.heard_all import denied
 from assistant.idle import of_no_effect
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
-from assistant.names import article, meant
+from assistant.names import article, by_its_name, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as
@@ -29,7 +29,7 @@ from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
 from assistant.usual import is_it_meant, unusual
-from assistant.ways import Way, adds, same_answer, ways_of, which_way
+from assistant.ways import Way, adds, of_both_scales, same_answer, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
@@ -116,12 +116,12 @@ class Conversation:
         if markable(record) and not struck:
             self.target = record
 
-    # ── one line ──
-
     def read(self, text: str) -> Reading:
         """Words as a question; each text once a line, which is asked again beside what was stated before it."""
         if text not in self.reads:
-            self.reads[text] = read(text, self.parameters)
+            found = self.reads[text] = read(text, self.parameters)
+            named = by_its_name(text, self.topics)
+            found.questions = [named] if named else found.questions
         return self.reads[text]
 
     def take(self, record: Record, text: str) -> None:
@@ -355,7 +355,7 @@ class Conversation:
             first.asked.record = record
             put_declined(record, worked.refused)
         elif worked.asks:
-            self.pending = Pending(first.asked, worked.wanted)
+            self.pending = Pending(first.asked, worked.wanted, alike=of_both_scales(ways))
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
         elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
             self.pending = Pending(first.asked, ways=ways)

@@ -44,6 +44,15 @@ def _named(question: Question) -> str:
     return str(whole.value) if question.complete and whole and not whole.value.text else article(question.topic)
 
 
+def by_its_name(text: str, topics: Mapping[str, Topic]) -> Question | None:
+    """The question that a line asks which says the name of a topic and no more: "wood movement", "sealant"."""
+    name = " ".join(text.lower().strip(" .!?").split())
+    topic = topics.get(name)
+    if topic is None:
+        return None
+    return Question(name, score=1.0, missing=[p.name for p in topic.parameters if p.lacks(())], words=name.split())
+
+
 def article(name: str) -> str:
     """a rake return, an end gap, squares; a name that is a question stands in quotes."""
     if name in _QUESTIONS:

@@ -38,6 +38,7 @@ class Pending:
     asked: Asked | None = None  # the topic and its givens so far
     wanted: str = ""  # the parameter that is missing
     ways: list[Way] = field(default_factory=list)  # or the ways between which to choose
+    alike: list[Way] = field(default_factory=list)  # ways that all lack what is wanted: 20 of either scale, no humidity yet
     topics: list[Question] = field(default_factory=list)  # or the topics between which to choose
     lines: list[str] = field(default_factory=list)  # or the lines that may have been said
     keep: str = ""  # or the name of a value to keep

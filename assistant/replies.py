@@ -13,7 +13,7 @@ from assistant.listed_changes import put_into_lists
 from assistant.meant_for import stock_told
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
-from assistant.ways import Way, chosen_way, differences
+from assistant.ways import Way, chosen_way, differences, on_one_scale
 from intents.fitting import fit
 from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
@@ -232,8 +232,9 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
     told = more.givens.keys() & set(differences(pending.ways)) if pending.ways else set()
-    doubtful = pending.ways if not told else []  # what was in doubt still is, unless this tells it
-    c.finish(record, [way for one in doubtful for way in c.ways(more, one.asked)] or c.ways(more, pending.asked), more)
+    doubtful = pending.ways or pending.alike if not told else []  # what was in doubt still is, unless this tells it
+    ways = on_one_scale([way for one in doubtful for way in c.ways(more, one.asked)])
+    c.finish(record, ways or c.ways(more, pending.asked), more)
     return True
 
 

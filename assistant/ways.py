@@ -117,6 +117,17 @@ def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict
     return None
 
 
+def of_both_scales(ways: list[Way]) -> list[Way]:
+    """The ways, where what tells them apart is the scale of a temperature; what lacks a piece is still of either."""
+    values = [_value(way, name) for name in differences(ways) for way in ways] if len(ways) > 1 else []
+    return ways if values and all(isinstance(value, (Temperature, TemperatureChange)) for value in values) else []
+
+
+def on_one_scale(ways: list[Way]) -> list[Way]:
+    """Those of the ways that take all degrees of no scale for the same, where there are any."""
+    return [way for way in ways if _one_scale(tuple(way.asked.givens.values()))] or ways
+
+
 def _one_scale(way: tuple[Given, ...]) -> bool:
     """Nobody says one temperature in Fahrenheit and the next in Celsius without naming both; no wall is at 110 °C."""
     unsaid = [given.value for given in way if given.sure < SCALE_SAID and type(given.value) in TOO_HOT]

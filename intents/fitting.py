@@ -50,7 +50,7 @@ KINDS: dict[type, tuple[str, ...]] = {
     Sum: ("sum",),
     Measure: ("length", "area", "temperature", "tempchange", "volume", "weight", "number"),
 }
-ONE_IN = 10  # from here on a bare number told for a ratio is what it is one of
+ONE_IN, MOST_ONE_IN = 10, 600  # a bare number from the one to the other, told for a ratio, is what it is one of
 EDGE_KINDS = {
     "length": ("length", "number"),
     "pitch": ("pitch", "angle", "number"),
@@ -206,8 +206,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
         Weight: "lb",
     }
     unit = slot.unit or units[kind]
-    told = 1 / value if kind is Ratio and value >= ONE_IN else value  # one in three hundred
-    return Fit(kind(told, unit, text), reading.sure)
+    told = 1 / value if kind is Ratio and ONE_IN <= value <= MOST_ONE_IN else value  # one in three hundred
+    return None if kind is Ratio and told > MOST_ONE_IN else Fit(kind(told, unit, text), reading.sure)
 
 
 def _bare_pitch(value: Fraction, text: str, sure: float, others: tuple[Fraction, ...]) -> Fit:
