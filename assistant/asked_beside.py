@@ -98,7 +98,6 @@ ASKED: dict[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
     "peak joint": ((_EDGE, ("edge angle",)), (r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b", ("corner",))),
     "rake to level joint": ((_EDGE, ("edge angle",)), (r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b", ("corner",))),
     "compound cut": ((r"\bbevel\b|\btilt\b|\bblade\b", ("bevel",)),),
-    "plumb cut": ((r"\blevel cut|\bseat cut", ("level cut",)),),
     "sloped length": ((r"\brise\b|\bhow high\b|\bheight\b", ("rise",)), (r"\bangle\b|\bdegrees\b", ("roof angle",))),
     "square check": ((r"\b3[- ]?4[- ]?5\b|\bthree[, -]+four[, -]+five\b", ("3-4-5",)),),
 }  # fmt: skip

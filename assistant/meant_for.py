@@ -32,7 +32,7 @@ _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNOREC
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _SOLD = ("tube", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
-_FOOTERS = re.compile(r"\bfooters?\b", re.IGNORECASE)
+_FOOTERS = re.compile(r"\bfooters\b|\b(?:from|in|out of|using) an? \S+ footer\b", re.IGNORECASE)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
