@@ -24,7 +24,7 @@ from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
 from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, large_bare, metric, millimetres, off_tape
-from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Temperature, TemperatureChange, factor
+from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Ratio, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
 PLACED_IN = 0.4  # a length in inches no surer than this may be a number with a place after it
@@ -112,7 +112,7 @@ def possible(parameter: Parameter, value: Any) -> float:
     """A length or an angle past what its parameter can be counts for next to nothing: an exposure of 16 ft."""
     slot = parameter.slot
     whole = not isinstance(value, Count) or value.value.denominator == 1  # half of one is no count, as is told elsewhere
-    if not whole or (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle, Count)):
+    if not whole or (slot.most is None and not slot.least) or not isinstance(value, (Length, Angle, Count, Ratio)):
         return 1.0
     size, parts = value.value.numerator, value.value.denominator  # whole numbers: fractions take five times as long
     if isinstance(value, Length) and value.unit != (slot.unit or "in"):
