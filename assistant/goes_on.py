@@ -206,7 +206,7 @@ def _so_far(last: Asked) -> Part | None:
     if last.topic.name == _SUM and said is not None:
         other = last.givens.get("other")
         whole = filled_in(said.value, other.value if other else None)
-        return Sum(TIMES, whole, Number(Fraction(last.times), "none")) if last.times > 1 and whole is not None else whole
+        return Sum(TIMES, whole, Number(Fraction(last.times), "none")) if last.times != 1 and whole is not None else whole
     return length_of(last)
 
 
