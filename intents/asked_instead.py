@@ -27,6 +27,9 @@ BOARDS = "cladding boards"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
 _HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
+_AREAS = ("wall area", "gable area")
+_HOW_FAR = frozenset(("how", size) for size in ("high", "tall", "long", "wide"))
+_HOW_MUCH = frozenset((("how", "much"), ("how", "many"), ("area", "of"), ("the", "area"), ("what", "area"), ("how", "big")))
 _SPACES = frozenset(("spaces", "spacing", "spacings"))
 _UNITS, _END = frozenset(("mm", "cm", "inch", "inches", "metres", "meters")), 3  # that is asked for, so near the end of the line
 _ENDS = frozenset(("?", "!", ".", ",", ";"))
@@ -45,6 +48,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_sheets(words)
     if topic == BOARDS:
         return _asks_high(words)
+    if topic in _AREAS:
+        return _asks_side(chart, question)
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
@@ -57,6 +62,18 @@ def area_rather(chart: Chart, reading: Reading) -> None:
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _asks_side(chart: Chart, question: Question) -> bool:
+    """Whether the area is told and a side is asked: 40 ft long, area 360, how high."""
+    pairs = {*pairwise(chart.words)}
+    if pairs.isdisjoint(_HOW_FAR) or not pairs.isdisjoint(_HOW_MUCH):
+        return False
+    heights = {"height", "peak"} & question.givens.keys()
+    told = bool(heights) and not pairs.isdisjoint({("how", "high"), ("how", "tall")})
+    told = told or (("how", "long") in pairs and "length" in question.givens)
+    told = told or (("how", "wide") in pairs and "width" in question.givens)
+    return told or any(word == "area" and chart.numbers >> at + 1 & 1 for at, word in enumerate(chart.words))
 
 
 def _so_many_panels(chart: Chart, question: Question) -> bool:

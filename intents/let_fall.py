@@ -27,7 +27,9 @@ _NEAR = 2  # words from the count to the things: four long walls
 def let_fall(chart: Chart, question: Question) -> list[str]:
     """The count of things, or the share of them, that is in none of a whole question's givens, as it was said."""
     words = chart.words
-    if question.topic not in _TIMED or question.left or (_THINGS.isdisjoint(words) and "half" not in words) or not _IN_ALL.isdisjoint(words):
+    if question.topic not in _TIMED or question.left or not _IN_ALL.isdisjoint(words):
+        return []
+    if _THINGS.isdisjoint(words) and "half" not in words:
         return []
     left = ~numbers_in(chart, question)
     for at, (word, then) in enumerate(pairwise((*words, ""))):
