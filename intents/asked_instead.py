@@ -27,6 +27,11 @@ BOARDS = "cladding boards"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
 _HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
+_RISES = frozenset(
+    "high tall height reach reaches up far come comes top total rise wall cover covers make makes fill fills".split()
+)
+_BOUGHT = ("weight", "cost")  # of so many, which are never what is asked there
+_GOODS = frozenset("boards planks sheets panels sticks lengths battens bundles rolls tubes boxes".split())
 _AREAS = ("wall area", "gable area")
 _HOW_FAR = frozenset(("how", size) for size in ("high", "tall", "long", "wide"))
 _HOW_MUCH = frozenset((("how", "much"), ("how", "many"), ("area", "of"), ("the", "area"), ("what", "area"), ("how", "big")))
@@ -48,6 +53,12 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_sheets(words)
     if topic == BOARDS:
         return _asks_high(words)
+    if topic == "height of courses":
+        return "exposure" in words and _RISES.isdisjoint(words)
+    if topic == "cut list" and "coil" in words:
+        return True  # an apron of 6 and 4 out of a 3 foot coil
+    if topic in _BOUGHT:
+        return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
     if topic in _AREAS:
         return _asks_side(chart, question)
     if topic == "balanced panels":
