@@ -26,8 +26,8 @@ def building(listing: Listing) -> Iterator[Reading]:
     for at in range(len(listing.tokens)):
         for whole in listing.chart[at]:
             if isinstance(whole.value, Dims) and len(whole.value.parts) == _SIZES and _of_building(listing, whole):
-                *plan_parts, tall = whole.value.parts
-                yield _walls(listing, Reading("dims", at, plan_parts[-1].end, Dims(tuple(plan_parts))), tall)
+                *plan_parts, high = whole.value.parts
+                yield _walls(listing, Reading("dims", at, plan_parts[-1].end, Dims(tuple(plan_parts))), high)
                 return
         for plan in pairs(listing, at):
             if not _of_building(listing, plan):
