@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.chart import Chart
+from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
 from intents.second_reader import places_of
 
@@ -45,6 +46,8 @@ _NEAR = 2  # words from "how much" to what it is asked of
 def asked_instead(chart: Chart, question: Question) -> bool:
     """Whether the words ask for what the question's topic never gives."""
     words, topic = chart.words, question.topic
+    if gable_of_what(chart, question):
+        return True
     if topic == "tape arithmetic":
         return _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
     if topic == "right triangle":

@@ -56,7 +56,8 @@ def _counts_in(chart: Chart, question: Question) -> list[str]:
     if question.topic == "bent flashing":
         pairs = (at for at in range(start, end) if words[at] in SMALL and words[at] != "one" and words[at + 1][0].isdecimal())
         return [chart.said(at, at + 2) for at in pairs]
-    counted = words[end] in ("tube", "tubes") or (words[end] in _THINGS and words[end + 1] in ("at", "@"))
+    counted = words[end] in _THINGS and words[end + 1] in ("at", "@")
+    counted = counted or (words[end] in ("tube", "tubes") and words[start - 1] != "length")
     return [f"{heard.text} {words[end]}"] if counted and heard.bare else []
 
 
