@@ -26,7 +26,6 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
 from assistant.several import so_many, worked_out
-from assistant.share_of_last import share_of_last
 from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
@@ -132,7 +131,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        if so_many(self, record, text) or share_of_last(self, record, text) or goes_on(self, record, text):
+        if so_many(self, record, text) or goes_on(self, record, text):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)

@@ -18,6 +18,7 @@ from assistant.record import Record, listed, names_of, put_asked
 from assistant.running import length_of
 from assistant.said_over import places_of
 from assistant.several import TOGETHER, told_of
+from assistant.share_of_last import share_of_last
 from assistant.speech import spoken
 from intents.question import Question
 from intents.talk import numbers_in
@@ -79,6 +80,8 @@ _WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PL
 
 def goes_on(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes on from the length just worked; then that is worked, or the conversation asks."""
+    if share_of_last(c, record, text):
+        return True
     if c.pending is not None:
         return _which_first(c, record, text)
     last = c.last

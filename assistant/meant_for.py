@@ -31,7 +31,8 @@ _CHARGE = re.compile(  # they've put them up to 31
 )
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
-_SOLD = ("tube", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
+_FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
+_SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
@@ -195,7 +196,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
-    sold = bool(_SO_LONG.search(wanted.rest))
+    sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.chart import Chart
+from intents.from_a_stick import from_a_stick
 from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
 from intents.second_reader import places_of
@@ -28,6 +29,7 @@ BOARDS = "cladding boards"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
 _HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
+_HOW_SHOWN = frozenset((("exposure", "in"), ("what", "exposure"), ("exposure", "?"), ("exposure", "")))
 _RISES = frozenset(
     "high tall height reach reaches up far come comes top total rise wall cover covers make makes fill fills".split()
 )
@@ -57,9 +59,9 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic == BOARDS:
         return _asks_high(words)
     if topic == "height of courses":
-        return "exposure" in words and _RISES.isdisjoint(words)
-    if topic == "cut list" and "coil" in words:
-        return True  # an apron of 6 and 4 out of a 3 foot coil
+        return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
+    if topic == "cut list":
+        return "coil" in words  # an apron of 6 and 4 out of a 3 foot coil
     if topic in _BOUGHT:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
     if topic in _AREAS:
@@ -72,6 +74,9 @@ def asked_instead(chart: Chart, question: Question) -> bool:
 def area_rather(chart: Chart, reading: Reading) -> None:
     """Leave out how high or long a gable is where it is asked how much ply or felt covers it, and its area is another way; and
     boards where it is asked how high courses come."""
+    if (stick := from_a_stick(chart)) is not None:
+        reading.questions = [stick]
+        return
     if any(q.topic == "height of courses" for q in reading.questions) and _asks_high(chart.words):
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):

@@ -12,7 +12,6 @@ from intents.chart import Chart, quantities
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
-from solvers.quantities import Quantity
 from solvers.slots import Parameter
 
 _NAMES = frozenset("exposure length spacing pitch width height cover stock depth lap run rise area parts pieces courses".split())
@@ -38,8 +37,9 @@ def by_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tupl
         if heard is None or parameter is None:
             return
         givens[parameter.name] = heard
-    others = {n: h for n, h in question.givens.items() if not isinstance(h.value, Quantity) or h.end <= h.start}
-    if {n: h.value for n, h in givens.items()} == {n: h.value for n, h in question.givens.items() if n not in others}:
+    places = [(chart.tokens[r.start].start, chart.tokens[r.end - 1].end) for r in row]
+    others = {n: h for n, h in question.givens.items() if not any(h.start < end and start < h.end for start, end in places)}
+    if all(name in question.givens and question.givens[name].value == heard.value for name, heard in givens.items()):
         return
     question.givens = {**others, **givens}
     question.missing = [p.name for p in parameters if p.required and p.name not in question.givens]
@@ -56,7 +56,7 @@ def _named(chart: Chart, reading: Reading, parameters: tuple[Parameter, ...]) ->
     for words in (2, 1):
         said = " ".join(chart.words[max(0, at - words) : at])
         exact = [p for p in parameters if p.label == said]
-        found = exact or [p for p in parameters if words == 1 and said in p.label.split()]
+        found = exact or [p for p in parameters if p.required and words == 1 and said in p.label.split()]
         if len(found) == 1 and said:
             return found[0]
     return None
