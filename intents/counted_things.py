@@ -20,6 +20,7 @@ _THINGS = frozenset(
 )
 _BOUGHT = ("cost", "weight")
 _SIZED = {"sealant": "length", "bent flashing": "lengths", "cut list": "stock_length"}  # topics, and what is no count there
+_LEAST_ML = 50  # fewer are so many tubes, and no tube of so many millilitres
 _SPACES = frozenset("bays gaps spaces openings".split())
 _STOCK = frozenset("stock stocks footers".split())
 
@@ -48,6 +49,11 @@ def other_count(chart: Chart, question: Question) -> list[str]:
 
 def _counts_in(chart: Chart, question: Question) -> list[str]:
     """How many there are, taken for a size: 3 tubes, two 3 inch legs, 18 sticks at 14 dollars."""
+    tube = question.givens.get("tube")
+    if tube is not None and tube.end > tube.start and tube.value.value < _LEAST_ML and tube.text.isalnum():
+        end = places_of(chart, tube)[1]
+        if chart.words[end : end + 1] == ["tubes"]:
+            return [f"{tube.text} tubes"]
     heard = question.givens.get(_SIZED[question.topic])
     if heard is None or heard.end <= heard.start or (question.topic == "cut list" and "price" not in question.givens):
         return []

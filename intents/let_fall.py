@@ -16,7 +16,8 @@ from intents.question import Heard, Question
 from intents.reading import Dims
 from solvers.quantities import Area, Count
 
-_THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages".split())
+_THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
+                    " sets lots batches stacks piles pallets".split())
 _COUNTS = frozenset(("both", *(str(n) for n in range(2, 13)), *(word for word, n in SMALL.items() if 2 <= n <= 12)))
 _THEM = frozenset("them those these it that".split())
 _TIMED = AMOUNTS | {"gable courses"}  # how much it takes, or what is cut
