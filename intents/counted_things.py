@@ -25,6 +25,23 @@ _SPACES = frozenset("bays gaps spaces openings".split())
 _STOCK = frozenset("stock stocks footers".split())
 
 
+def no_broken_count(chart: Chart, questions: list[Question], _topics: object) -> None:
+    """A number with a fraction counts nothing: 1 1/2 balusters are an inch and a half wide."""
+    question = next(iter(questions), None)
+    count = question.givens.get("count") if question is not None and question.topic == "equal spacing" else None
+    if question is None or count is None or not isinstance(count.value, Count) or count.value.value.denominator == 1:
+        return
+    taken = question.givens.get("width")
+    if taken is not None:  # 3/4 spindles, 3 inch gap: that is the gap
+        after = chart.words[places_of(chart, taken)[1] :][:1] if taken.end > taken.start else []
+        if after not in (["gap"], ["gaps"]) or "gap" in question.givens:
+            return
+        question.givens["gap"] = question.givens.pop("width")
+    width = Length(count.value.value, "in", count.text)
+    question.givens["width"] = replace(question.givens.pop("count"), value=width)
+    question.missing = [name for name in question.missing if name != "width"]
+
+
 def other_count(chart: Chart, question: Question) -> list[str]:
     """The number of things that no given took, where the count given is of nothing that is named."""
     if question.topic == "course layout":

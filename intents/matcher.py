@@ -25,7 +25,7 @@ from intents.claims import claim_of
 from intents.clauses_used import Used, clauses_used
 from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
-from intents.counted_things import other_count
+from intents.counted_things import no_broken_count, other_count
 from intents.crossed import crossed
 from intents.each_leg import each_leg
 from intents.each_long import each_long
@@ -121,7 +121,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
-    gable_again, at_each_place, by_labels,
+    gable_again, at_each_place, by_labels, no_broken_count,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
 
