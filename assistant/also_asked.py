@@ -84,8 +84,22 @@ _ASKED: dict[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
 }  # fmt: skip
 
 
+_SHORT = 6  # words of a line that asks nothing else
+
+
 def also_asked(record: Record) -> list[str]:
     """What else a line asks for by name, to be said with its answer; none where it asks for nothing else."""
     heard = record["heard"]
     names = {n for asks, told in _ASKED.get(record["topic"] or "", ()) if re.search(asks, heard, re.IGNORECASE) for n in told}
     return [f"{line['name']}: {line['text']}" for line in record["also"] if line["name"] in names]
+
+
+def asked_of_last(text: str, before: Record) -> str:
+    """What a short line asks by name of the answer before it ("how many courses"), as it stands on that page; "" for none."""
+    words = set(re.findall(r"[a-z]+", text.lower()))
+    if len(text.split()) > _SHORT or re.search(r"\d", text):
+        return ""
+    table = _ASKED.get(before.get("topic") or "", ())
+    asked = {n for asks, told in table if re.search(asks, text, re.IGNORECASE) for n in told}
+    named = (line for line in before.get("also") or () if line["name"] in asked)
+    return " ".join(f"{x['name'].capitalize()}: {x['text']}." for x in named if words & set(re.findall(r"[a-z]{4,}", x["name"])))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
@@ -37,6 +38,7 @@ _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
+_ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 _FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
@@ -191,6 +193,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         value = given.value
         return value.unit == "ft" or bool(_FEET.search(value.text)) if in_feet else value.unit == new.unit
 
+    much_nearer = _much_nearer(last, new)
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
@@ -209,6 +212,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         followed_alike,
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
+        lambda given: given.name == much_nearer,
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
@@ -263,6 +267,18 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
         return [ratios[0][1]]
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
+
+
+def _much_nearer(last: Asked, new: Quantity) -> str:
+    """The one given that a new number is about as large as, where it is many times more or less than any other: 180 mm, of
+    a wall 2.7 m high at 7 inches."""
+    known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Length)}
+    if not isinstance(new, Length | Number) or len(known) < _LEAST_KNOWN or new.value <= 0:
+        return ""
+    sizes = {name: (new.to(was.unit).value if isinstance(new, Length) else new.value) for name, was in known.items()}
+    ratios = sorted((max(size / known[name].value, known[name].value / size), name)
+                    for name, size in sizes.items() if known[name].value > 0)  # fmt: skip
+    return ratios[0][1] if len(ratios) > 1 and ratios[0][0] <= _ALIKE and ratios[1][0] >= FAR_OFF * ratios[0][0] else ""
 
 
 def _takes(last: Asked, name: str, reading: Reading) -> bool:

@@ -12,7 +12,8 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.record import Record, listed, names_of, put_asked
+from assistant.also_asked import asked_of_last
+from assistant.record import Record, listed, names_of, put_asked, put_noted
 from assistant.several import LONGEST, TOGETHER, told_of
 from assistant.speech import spoken
 from intents.question import Question
@@ -38,11 +39,14 @@ _OF_NOTHING = ("in12", "percent", "word", "yesno", "degC", "degF")
 
 
 def share_of_last(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line asks for a share of what was just worked; then that is worked, or the conversation asks."""
+    """Whether the line asks for a share of what was just worked, or for what stands beside it; then that is worked, or the conversation asks."""
     last = c.last
     answer = last.record.get("answer") if last is not None and not c.pending and len(text) <= LONGEST else None
     if last is None or not answer or last.topic.name == "tape arithmetic":
         return False
+    if beside := asked_of_last(text, last.record):
+        put_noted(record, "explain", spoken(beside))
+        return True
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
     if found is None:
         return False

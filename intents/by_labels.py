@@ -9,12 +9,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from intents.chart import Chart, quantities
+from intents.listed_totals import AMOUNTS
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.slots import Parameter
 
 _NAMES = frozenset("exposure length spacing pitch width height cover stock depth lap run rise area parts pieces courses".split())
+_TOPICS = AMOUNTS | {"gable courses", "equal spacing", "marks on centre", "step at the rake", "balanced panels"}
 _IS = frozenset(("is", "of", "=", ":", "at"))
 _LEAST = 2  # numbers of such a row
 
@@ -22,7 +24,7 @@ _LEAST = 2  # numbers of such a row
 def by_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the first question's numbers to the parameters whose names stand before them, where all of them are so told."""
     question = next(iter(questions), None)
-    if question is None or sum(word in _NAMES for word in chart.words) < _LEAST:
+    if question is None or question.topic not in _TOPICS or sum(word in _NAMES for word in chart.words) < _LEAST:
         return
     parameters = topics.get(question.topic, ())
     row = _row(chart)
