@@ -101,5 +101,5 @@ def asked_of_last(text: str, before: Record) -> str:
         return ""
     table = _ASKED.get(before.get("topic") or "", ())
     asked = {n for asks, told in table if re.search(asks, text, re.IGNORECASE) for n in told}
-    named = (line for line in before.get("also") or () if line["name"] in asked)
+    named = (line for line in before.get("also") or () if line["name"] in asked and "squares" not in words)  # waste is in those
     return " ".join(f"{x['name'].capitalize()}: {x['text']}." for x in named if words & set(re.findall(r"[a-z]{4,}", x["name"])))

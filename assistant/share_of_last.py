@@ -39,7 +39,7 @@ _OF_NOTHING = ("in12", "percent", "word", "yesno", "degC", "degF")
 
 
 def share_of_last(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line asks for a share of what was just worked, or for what stands beside it; then that is worked, or the conversation asks."""
+    """Whether the line asks for a share of what was just worked, or what stands beside it; then that is worked or asked."""
     last = c.last
     answer = last.record.get("answer") if last is not None and not c.pending and len(text) <= LONGEST else None
     if last is None or not answer or last.topic.name == "tape arithmetic":

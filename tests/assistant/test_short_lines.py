@@ -19,6 +19,8 @@ from tests.talking import last
         (["squares for 25 by 10", "and 30 by 10", "what about 40 by 10"], 4.4),
         (["wall 7.2 by 2.4 m area", "20 foot by 9"], 180),
         (["tubes for 100 ft 1/4 by 1/4", "3/8 wide"], 7),  # 112.5 in³ of 18.23
+        (["9 foot wall 7 exposure", "make it 2.7 m", "180 mm"], 180),  # an exposure, and no wall: 2700 / 15
+        (["gable 24 wide 6/12 7 exposure courses", "6 exposure", "26"], 312),  # how wide it is: inches
         (["how many 40 inch pieces from a 12 foot stick", "and from a 16"], 4),
     ],
 )
@@ -87,3 +89,21 @@ def test_no_count_is_let_fall(line: str, asked: str) -> None:
 )
 def test_what_is_asked_beside_is_said(line: str, said: str) -> None:
     assert said in last(line)["say"]
+
+
+@pytest.mark.parametrize(
+    ("lines", "said"),
+    [
+        (["54 high 7 exposure", "how many courses"], "Courses: 8."),
+        (["soffit 40 foot, 16 inch panels", "how much channel"], "Edge channel, two runs: 80 feet."),
+        (["step at the rake 6/12 7 exposure", "both ends"], "Step, both ends of a gable: 28 inches."),
+    ],
+)
+def test_what_stands_beside_the_answer_is_read_off_it(lines: list[str], said: str) -> None:
+    record = last(*lines)
+    assert (record["outcome"], record["say"]) == ("noted", said)
+
+
+def test_what_is_not_there_is_a_question_of_its_own() -> None:
+    assert last("54 high at 7 exposure", "how many boards")["topic"] == "cladding boards"
+    assert last("what's the area of a wall 32 by 9 foot", "how many squares is that")["topic"] == "squares"
