@@ -67,7 +67,8 @@ def other_count(chart: Chart, question: Question) -> list[str]:
 def _counts_in(chart: Chart, question: Question) -> list[str]:
     """How many there are, taken for a size: 3 tubes, two 3 inch legs, 18 sticks at 14 dollars."""
     tube = question.givens.get("tube")
-    if tube is not None and tube.end > tube.start and tube.value.value < _LEAST_ML and (tube.text.isdecimal() or tube.text in SMALL):
+    bare = tube is not None and (tube.text.isdecimal() or tube.text in SMALL)
+    if tube is not None and bare and tube.end > tube.start and tube.value.value < _LEAST_ML:
         end = places_of(chart, tube)[1]
         if chart.words[end : end + 1] == ["tubes"]:
             return [f"{tube.text} tubes"]
