@@ -2,102 +2,175 @@
 
 from __future__ import annotations
 
+Asks = tuple[tuple[str, tuple[str, ...]], ...]
+
 _MANY = r"how many (?:\w+ )?|number of |count of "
+_HOW_MANY = r"^\W*(?:and )?how many\W*$"
 _LONG = r"how (?:long|much longer)|wh(?:at|ich) (?:length|size)"
-_COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|^\W*(?:and )?how many\W*$"
+_COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|\bcourse count|\bcourses\?|{_HOW_MANY}"
 _HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b"
-_RAKE = r"\brakes?\b|\brafters?\b|\bsloped? (?:length|side)"
-_EDGE = r"\bedge angle|\bbevel gauge|\bgauge\b"
+_RAKE = r"\bhow long\b[^.;?]*\brakes?\b|\brake length|\brafters?\b|\bsloped? (?:length|side)|^\W*(?:and )?(?:the )?rakes?\W*$"
 _LEFT = r"\bleft ?over\b|\bleft\b|\boff-?cuts?\b|\bscrap\b|\bspare\b|\bremain\w*"
+_LINEAL = (
+    r"\btotal (?:length|feet|footage|metres|meters)|\bline(?:al|ar) f|\bfeet of\b"
+    r"|\bhow (?:many|much) (?:feet|foot|metres|meters)\b"
+)
+_IN_ALL = r"\btotal\b|\bin all\b|\baltogether\b"
+_EDGE = (r"\bedge angle|\b(?:what|set)\b[^.;?]*\b(?:ga?uge|bevel square|protractor)\b|\bbevel gauge", ("edge angle",))
+_TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
+_CORNER = (r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b", ("corner",))
 # Of each topic: words that ask for a value beside its answer, and the values they ask for (a name, or the first words of it).
-ASKED: dict[str, tuple[tuple[str, tuple[str, ...]], ...]] = {
+ASKED: dict[str, Asks] = {
+    # fastening and reach
     "ladder footing": (
         (
-            rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bladder length|\blength of (?:the |my )?ladder|\blanding,? (?:what )?length",
+            rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
+            r"|\blanding,? (?:what )?length",
             ("working length", "length for 3 ft past the landing"),
         ),
     ),
-    "arc": (
-        (
-            r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
-            r"|\b(?:arc|curve) length|\blength of (?:the )?(?:arc|curve|trim)",
-            ("arc length",),
-        ),
-    ),
+    "fastener length": ((r"\bbuy\b|\bstock(?:ed|s)?\b|\bnext (?:size|length)\b|\bbox\b|\bshelf\b", ("next stocked length",)),),
+    # courses and spacing
     "course layout": ((_COURSES, ("courses",)),),
     "courses to openings": (
         (_COURSES, ("courses",)),
         (r"\b(?:below|under|beneath) (?:the )?(?:sill|window|opening)", ("exposure bottom to sill", "courses bottom to sill")),
         (r"\b(?:above|over) (?:the )?(?:head|window|opening)", ("exposure head to top", "courses head to top")),
     ),
-    "gable courses": ((_COURSES, ("courses",)), (r"\btotal\b|\bin all\b|\baltogether\b", ("total length", "boards in all"))),
-    "balanced panels": (
-        (rf"(?:{_MANY})(?:panels|sheets|boards|tiles|pieces|strips)\b|\bto buy\b", ("full panels", "panels to buy")),
+    "gable courses": (
+        (_COURSES, ("courses",)),
+        (rf"{_IN_ALL}|{_LINEAL}|\bhow much (?:board|siding|cladding)", ("total length",)),
+        (r"\bhow many (?:boards|sticks|lengths|\d+s)", ("boards in all",)),
+        (r"\bhow much shorter|\bshortens?\b|\bstep\b", ("shorter each course",)),
     ),
+    "step at the rake": ((rf"\bboth (?:ends|sides)|\boverall\b|{_IN_ALL}", ("step, both ends of a gable",)),),
+    "balanced panels": ((rf"\bhow many\b|\b(?:{_MANY})\b|\bto buy\b|\bfull\b|\bwhole\b", ("full panels", "panels to buy")),),
     "equal spacing": (
-        (r"\bcent(?:re|er)s?\b|\bon cent(?:re|er)|\bo\.?c\b", ("centre to centre",)),
-        (rf"(?:{_MANY})(?:gaps|spaces)\b", ("gaps",)),
+        (r"\bcent(?:re|er)s? to cent|\bon cent(?:re|er)|\bo\.?c\b|\bwhat cent(?:re|er)s?\b", ("centre to centre",)),
+        (rf"\b(?:{_MANY})(?:gaps|spaces)\b", ("gaps",)),
+        (r"\bhow many (?!gaps|spaces)", ("pieces",)),
     ),
     "marks on centre": ((_LEFT, ("left after the last mark",)), (r"\blast (?:mark|one|line)\b", ("last mark",))),
     "strapping": (
-        (r"\btotal (?:length|feet|footage|metres|meters)|\b(?:lineal|linear|running) "
-         r"|\bhow (?:many|much) (?:feet|foot|metres|meters)|\bin all\b",
-         ("total length",)),
-        (rf"(?:{_MANY})(?:sticks|lengths|pieces|boards|bundles)\b|\bfooters?\b|\bstock\b", ("sticks",)),
+        (rf"{_LINEAL}|\bin all\b|\bhow (?:much|long)\b", ("total length",)),
+        (
+            rf"\b(?:{_MANY})(?:sticks|lengths|pieces|boards|bundles|\d+s|\d+ ?(?:foot|ft|'))|\bfooters\b|\bstock\b|\bsticks\b",
+            ("sticks",),
+        ),
     ),
-    "wall area": ((r"\bgross\b", ("gross area",)),),
-    "out of square": ((r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),),
-    "gable area": ((_HEIGHT, ("height of the gable",)), (_RAKE, ("each rake, no overhang",))),
-    "rake length": ((_HEIGHT, ("gable height",)), (r"\bboth\b|\bpair\b|\btotal\b|\baltogether\b", ("both rakes",))),
-    "gable height": ((_RAKE, ("rake length",)),),
+    "staggered joints": (
+        (r"\bhow many rows|\brepeat|\bcomes? round", ("rows until the pattern comes round",)),
+        (r"\boffcut|\bcut to|\bwaste|\bscrap", ("board cut to", "offcut of each board")),
+    ),
+    # quantities
+    "wall area": ((r"\bgross\b", ("gross area",)), (r"\bsquares\b", ("net area in squares",))),
+    "gable area": (
+        (_HEIGHT, ("height of the gable",)),
+        (_RAKE, ("each rake, no overhang",)),
+        (r"\bsquares\b", ("area in squares",)),
+        (r"\bwh(?:at|ich) pitch", ("pitch of the gable",)),
+    ),
+    "squares": ((r"\border\b|\bbuy\b|\bwhole\b", ("whole squares bought",)),),
+    "cladding boards": (
+        (r"\b(?:how many|and) squares", ("squares",)),
+        (_LINEAL, ("total length",)),
+        (r"\b(?:each|one|a|per) board (?:cover|do)", ("area per board",)),
+    ),
     "soffit panels": (
-        (r"\bchannels?\b|\bj[- ]?(?:channel|trim|bead)\b|\bf[- ]?channel\b", ("edge channel",)),
-        (r"\barea\b|\bsquare (?:feet|foot|metres|meters)\b", ("soffit area",)),
-        (rf"(?:{_MANY})(?:lengths|sheets)\b", ("panel lengths to buy",)),
+        (r"\bchannels?\b|\bj[- ]?(?:channel|trim|bead)\b|\bf[- ]?(?:channel|trim)\b", ("edge channel",)),
+        (r"\barea\b|\bsquare (?:feet|foot|met\w+)|\bsq\b|\bsqft", ("soffit area",)),
+        (r"\bbuy\b|\border\b|\bhow many (?:lengths|sheets|full|long)|\blengths do\b", ("panel lengths to buy",)),
+        (r"\b(?:out of|from|per|in) (?:each|one|a) (?:length|panel)", ("pieces per panel length",)),
+        (r"\blast\b", ("last panel covers, per run",)),
     ),
     "trim sticks": ((_LEFT, ("left over",)),),
     "cut list": ((_LEFT, ("left over as scrap", "lengths of the offcuts kept")), (r"\bcost\b|\bhow much money\b", ("cost",))),
-    "sealant": ((r"\b(?:one|a|each|per) (?:tube|cartridge)\b", ("length per tube",)),),
+    "membrane rolls": (
+        (r"\b(?:each|one|a) roll (?:cover|do|go)|\b(?:does|will) (?:each|one|a) roll", ("area each roll covers",)),
+    ),
     "fasteners": (
         (r"\bbox(?:es)?\b", ("boxes",)),
-        (r"\b(?:per|each|every|a) (?:course|strap|row|board)\b", ("fasteners in each",)),
+        (
+            r"\bhow many (?:\w+ )?(?:in|per|to|for) (?:each|a|one)\b"
+            r"|\b(?:how many|number)\b.*\b(?:per|each|every) (?:course|strap|row|batten|board)",
+            ("fasteners in each",),
+        ),
+        (r"\bhow far apart|\beven(?:ly)?\b", ("even spacing",)),
     ),
+    "sealant": (
+        (r"\bhow far\b|\b(?:one|a|each|per) (?:tube|cartridge)\b", ("length per tube",)),
+        (r"\bvolume|\bhow much (?:sealant|caulk)", ("volume of sealant",)),
+    ),
+    "weight": ((r"\b(?:in|how many) (?:pounds|lbs?)\b", ("in lb",)), (r"\b(?:in|how many) (?:kgs?|kilo\w*)\b", ("in kg",))),
     "bent flashing": (
         (r"\bbends\b", ("bends, per piece",)),
-        (rf"(?:{_MANY})(?:pieces|strips|lengths|blanks)\b|\bcoil\b", ("pieces per coil width", "lengths off the coil")),
+        (
+            rf"\b(?:{_MANY})(?:pieces|strips|lengths|blanks)\b|\bcoil\b|\bout of\b",
+            ("pieces per coil width", "lengths off the coil"),
+        ),
+        (rf"{_LEFT}|\bwaste\b", ("left over of the coil's width",)),
     ),
-    "fastener length": ((r"\bbuy\b|\bstock(?:ed|s)?\b|\bnext (?:size|length)\b|\bbox\b|\bshelf\b", ("next stocked length",)),),
+    # water, air and cold
     "vent area": (
-        (r"\bhow (?:many|much|long)\b[^.;?]*\b(?:feet|foot|ft|metres|meters|length|run|strip|vented|soffit|long)\b|\blength of\b"
-         r"|\b(?:feet|foot|metres|meters) of\b",
-         ("length of vented soffit",)),
-        (r"\bhalf\b|\beach (?:side|end)\b|\b(?:low|high|ridge|top|bottom|split|intake|exhaust|eaves?)\b",
-         ("low, at the soffit", "high, at the ridge")),
+        (
+            r"\bhow (?:many|much|long)\b[^.;?]*\b(?:feet|foot|ft|metres|meters|length|run|strip|vented|soffit|long)\b"
+            r"|\blength of\b|\b(?:feet|foot|metres|meters) of\b",
+            ("length of vented soffit",),
+        ),
+        (
+            r"\bhalf\b|\beach (?:side|end)\b|\b(?:low|high|ridge|top|bottom|split|intake|exhaust|eaves?)\b",
+            ("low, at the soffit", "high, at the ridge"),
+        ),
     ),
     "water in a channel": (
         (r"\bweigh\w*|\bheavy\b|\bpounds\b|\blbs?\b|\bkilos?\b|\bkg\b", ("weight of the water",)),
         (r"\bfreez\w*|\bfroze\w*|\bice\b|\bris(?:e|es)\b|\bswell\w*|\bexpand\w*", ("rise on freezing", "volume as ice")),
     ),
-    "dew point": (
-        (r"", ("the surface",)),  # where one is told
-    ),
-    "thermal movement": ((r"\bhow long\b|\blength after\b|\b(?:end|ends) up\b", ("length after",)),),
-    "wood movement": ((r"\bhow wide\b|\bwidth after\b|\b(?:end|ends) up\b", ("width after",)),),
-    "end gap": ((r"\bat (?:the )?coldest\b|\bwidest\b|\bin (?:the )?winter\b|\bopens? (?:up )?to\b", ("gap at the coldest",)),),
+    "dew point": ((r"", ("the surface",)),),  # wherever one is told
     "air gap": ((r"\bmm\b|\bmillimet\w+|\bhow deep\b", ("depth",)),),
     "fall": (
         (r"\b(?:what|which) angle\b|\b(?:in|as|how many) degrees\b", ("angle from level",)),
         (r"\b(?:what|as a|in) percent|\bpercent grade\b", ("slope",)),
     ),
-    "miter for a corner": ((_EDGE, ("edge angle",)), (r"\bturns?\b", ("turn",))),
-    "rake return": (
-        (r"\bother (?:corner|one|cut|joint|setting)", ("the other corner's setting",)),
-        (_EDGE, ("edge angle",)),
-        (r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b", ("corner",)),
+    # movement
+    "thermal movement": ((r"\bhow long\b|\blength after\b|\b(?:end|ends) up\b", ("length after",)),),
+    "wood movement": ((r"\bhow wide\b|\bwidth after\b|\b(?:end|ends) up\b", ("width after",)),),
+    "end gap": ((r"\bat (?:the )?coldest\b|\bwidest\b|\bin (?:the )?winter\b|\bopens? (?:up )?to\b", ("gap at the coldest",)),),
+    # slope
+    "roof angle": ((r"(?<![\d%])(?<!\d )\b(?:percent|percentage)\b", ("percent grade",)),),
+    "sloped length": (
+        (r"\bhow (?:high|tall)\b|\b(?:and|what) (?:the )?rise\b|^\W*(?:the )?rise\W*$", ("rise",)),
+        (r"\bwhat angle\b|\bhow many degrees\b", ("roof angle",)),
     ),
-    "peak joint": ((_EDGE, ("edge angle",)), (r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b", ("corner",))),
-    "rake to level joint": ((_EDGE, ("edge angle",)), (r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b", ("corner",))),
-    "compound cut": ((r"\bbevel\b|\btilt\b|\bblade\b", ("bevel",)),),
-    "sloped length": ((r"\brise\b|\bhow high\b|\bheight\b", ("rise",)), (r"\bangle\b|\bdegrees\b", ("roof angle",))),
-    "square check": ((r"\b3[- ]?4[- ]?5\b|\bthree[, -]+four[, -]+five\b", ("3-4-5",)),),
+    "rise over a run": ((r"\bhow long\b|\brafter length|\bsloped? length", ("sloped length",)),),
+    "rake length": (
+        (_HEIGHT, ("gable height",)),
+        (
+            r"\b(?:both|two) (?:rakes|sides|of them)\b|\b(?:rakes|sides) (?:together|in all)\b|\btotal\b|\bpair\b|\baltogether\b",
+            ("both rakes",),
+        ),
+    ),
+    "gable height": ((_RAKE, ("rake length",)),),
+    "hip or valley length": ((r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),),
+    # corners and the saw
+    "miter for a corner": (_EDGE, _TURN),
+    "polygon": (_EDGE, _TURN),
+    "corner in several pieces": (_EDGE, _TURN),
+    "rake return": (
+        (r"\bother (?:corner|one|cut|joint|setting)\b|\bboth corners\b", ("the other corner's setting",)), _EDGE, _TURN, _CORNER,
+    ),
+    "peak joint": (_EDGE, _TURN, _CORNER),
+    "rake to level joint": (_EDGE, _TURN, _CORNER),
+    "compound cut": ((r"\bbevels?\b(?! ga?u)|\btilt\b|\bblade\b", ("bevel",)),),
+    # triangles and square
+    "arc": (
+        (
+            r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
+            r"|\b(?:arc|curve|trim) length|\blength of (?:the )?(?:arc|curve|trim)",
+            ("arc length",),
+        ),
+    ),
+    "right triangle": ((r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),),
+    "square check": ((r"\b3.4.5\b|\bthree four five\b", ("3-4-5",)),),
+    "out of square": ((r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),),
 }  # fmt: skip

@@ -40,6 +40,7 @@ _STARTS = re.compile(
 _WALL = re.compile(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
 _ON_A = re.compile(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
 _ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
+_SPARE = re.compile(r"\b(?:spares?|for luck)\b", re.IGNORECASE)
 _ADDS = re.compile(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
 _ONE_THATS = re.compile(r"(?:an?other )?one (?:that['’]?s|that is)\s+(?=\d)", re.IGNORECASE)
 _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
@@ -83,6 +84,8 @@ def say_what_it_is(more: Question, text: str, last: Asked) -> None:
 def is_no_change(text: str, questions: list[Question], last: Asked) -> bool:
     """Whether a line can't be of the question before: money, where that has no price; lengths to add up, after a wall's."""
     best = next(iter(questions), None)
+    if _SPARE.search(text):
+        return True  # and one spare is no new size
     if best is None or best.topic == last.topic.name:
         return False
     priced = any(parameter.kind is Money for parameter in last.topic.parameters)

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant import acts, replies
+from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, say_what_it_is
@@ -138,7 +138,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
-    found, text_now = unit_only(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
+    found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None and not _talks_of_else(over[0], wanted, c.last):
         found, text_now = [over[0]], over[1]
@@ -152,7 +152,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
 
 def _wanted(text: str, said: Said | None) -> Wanted | None:
     if said is None or said.topic not in acts.CHANGES:
-        return Wanted(text) if said is None or said.loose else None
+        return Wanted(text, led=bool(meant_for.SOLD_IN.fullmatch(text))) if said is None or said.loose else None
     words = said.words
     corrects = said.topic == "correct"
     each = _EACH_OF.search(text)
@@ -301,7 +301,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
-    known |= {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    known |= meant_for.names_in(last.topic, wanted.rest)
     known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}

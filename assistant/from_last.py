@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.asked_after import asked_after
 from assistant.last_in_unit import last_in_unit
 from assistant.pending import Asked
-from assistant.share_of_it import share_of_it
+from assistant.put_to_it import put_to_it
 from intents.question import Question
 from solvers.quantities import Area, Count, Money, Quantity
 from solvers.registry import Topic
@@ -45,7 +45,7 @@ _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    return any(of_it(c, record, text) for of_it in (share_of_it, asked_after, last_in_unit, priced))
+    return any(of_it(c, record, text) for of_it in (put_to_it, asked_after, last_in_unit, priced))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:

@@ -18,6 +18,7 @@ from assistant.record import Record, listed, names_of, put_asked
 from assistant.running import length_of
 from assistant.said_over import places_of
 from assistant.several import TOGETHER, told_of
+from assistant.share_of_last import share_of_last
 from assistant.speech import spoken
 from intents.question import Question
 from intents.talk import numbers_in
@@ -57,7 +58,6 @@ _PARTS = re.compile(
     re.IGNORECASE,
 )
 _HALF = re.compile(r"(?:cut|split|divide|chop)(?: (?:that|it|this))? in half|halve (?:it|that)", re.IGNORECASE)
-_HALF_OF = re.compile(r"(?:and |so |what'?s )*half (?:of )?(?:that|it)", re.IGNORECASE)
 _LEFT = re.compile(
     rf"{_LEAD}(?:(?:what'?s|what is|how much is)(?: left| remaining| over)?|take (?:it|that)|that) (?:of|from|out of|off) "
     r"(?:a |the |my )?(?P<n>.+)",
@@ -80,6 +80,8 @@ _WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PL
 
 def goes_on(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes on from the length just worked; then that is worked, or the conversation asks."""
+    if share_of_last(c, record, text):
+        return True
     if c.pending is not None:
         return _which_first(c, record, text)
     last = c.last
@@ -91,7 +93,7 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     operation, number, found = _what(line[: first.start()] if first else line)
     if found is None or number is None:
         return False
-    explicit = bool(found.groupdict().get("that") or found.groupdict().get("another") or _HALF_OF.fullmatch(line))
+    explicit = bool(found.groupdict().get("that") or found.groupdict().get("another"))
     if last.topic.name != _SUM and not (last.topic.name in _TO_CUT or explicit):
         return found.re is _ADD and line == said and not _FOR_WHAT.search(line) and _put_to(c, record, last, number)
     before = _so_far(last)
@@ -102,7 +104,7 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if first or found.re is _FROM or (found.re is _ANOTHER and _TAKES_AWAY.search(last.text)):
         put_asked(record, _SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
         return True
-    if found.re is _PARTS and not _HALF_OF.fullmatch(line) and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
+    if found.re is _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
         return False  # in eight instead
     _work_on(c, record, text, last, *_whole(found, operation, before, number, last))
     return True
@@ -174,7 +176,7 @@ def _instead(c: Conversation, record: Record, last: Asked, found: re.Match[str])
 
 def _what(line: str) -> tuple[str, Length | Number | None, re.Match[str] | None]:
     """What is done to the answer before, and with which number."""
-    line = _HALF_OF.sub("split that in two", _HALF.sub("split that in two", line))
+    line = _HALF.sub("split that in two", line)
     left = _LEFT.fullmatch(line)
     if left is not None:
         value = _number(left["n"])
@@ -207,7 +209,7 @@ def _so_far(last: Asked) -> Part | None:
     if last.topic.name == _SUM and said is not None:
         other = last.givens.get("other")
         whole = filled_in(said.value, other.value if other else None)
-        return Sum(TIMES, whole, Number(Fraction(last.times), "none")) if last.times > 1 and whole is not None else whole
+        return Sum(TIMES, whole, Number(Fraction(last.times), "none")) if last.times != 1 and whole is not None else whole
     return length_of(last)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
@@ -15,11 +16,12 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Money, Number, Quantity
+from solvers.quantities import Count, Length, Money, Number, Percent, Quantity
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
+    from solvers.registry import Topic
 
 # What is the same on every wall, and so is no other wall's own size.
 OF_NO_WALL = ("stud spacing", "fastener spacing", "exposure", "stock length", "board length", "waste", "kerf", "lap", "saw limit")
@@ -30,16 +32,24 @@ _CHARGE = re.compile(  # they've put them up to 31
 )
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
-_SOLD = ("tube", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
+_FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
+_SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
 _FOOTERS = re.compile(r"\bfooters\b|\b(?:from|in|out of|using) an? \S+ footer\b", re.IGNORECASE)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
+_ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 _FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
 _LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
+SOLD_IN = re.compile(  # from 16s, out of 14 footers
+    r"(?:and |then |ok )*(?:from|out of|in|using|with) "
+    r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
+    re.IGNORECASE,
+)
+CALLED = {"wide": "width", "deep": "depth", "long": "length", "high": "height", "tall": "height", "thick": "thickness"}
 END = re.compile(  # the long side is 17, 17 the long; 3/8 wide is no end
     rf"\b(?:{_LESS}|{_MORE}) (?:side|one|leg|way|end|is)\b|\bthe (?:{_LESS}|{_MORE})$", re.IGNORECASE
 )
@@ -145,6 +155,12 @@ def labelled(wanted: Wanted, last: Asked) -> str:
     return longest[0] if len(longest) == 1 else ""
 
 
+def names_in(topic: Topic, rest: str) -> set[str]:
+    """The words of the names of what a topic takes, and those said for them of one number: width and wide."""
+    labels = {word for parameter in topic.parameters for word in parameter.label.split()}
+    return labels if len(places_of(rest)) > 1 else labels | {word for word, called in CALLED.items() if called in labels}
+
+
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
     """A number that no word placed goes to the given it is meant for, wherever else it could go."""
     values, places = numbers_in(rest), places_of(rest)
@@ -162,7 +178,7 @@ def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
 def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:
     """What tells which given a new number is for: the number it replaces, its sound, its unit, the word before it."""
     old = [row.value.value for row in numbers_in(wanted.old) if isinstance(row.value, Quantity)]
-    heard = last.record.get("heard", "").lower()
+    heard = (last.text or last.record.get("heard", "")).lower()
     places = places_of(wanted.rest)
     lead = word_before(places[0], wanted.rest, wanted.lead) if places else []
 
@@ -174,17 +190,25 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, alike) and g.source != "assumed"]
     in_feet = new.unit == "in" and bool(places) and bool(_FEET.search(wanted.rest[places[0].start : places[0].end]))
 
+    after = re.match(r"\s+([a-z]+s)\b", wanted.rest[places[0].end :], re.IGNORECASE) if places else None
+
+    def followed_alike(given: Given) -> bool:
+        """Whether the things it counts are named after it again: 50 boards, of 45 boards at 12.50."""
+        then = heard.partition(given.value.text.lower())[2].split() if given.value.text and after else []
+        return after is not None and then[:1] == [after[1].lower()]
+
     def said_alike(given: Given) -> bool:
         """Whether it was said in the same unit: 9 foot 3 is said in feet, and so is 9 foot."""
         value = given.value
         return value.unit == "ft" or bool(_FEET.search(value.text)) if in_feet else value.unit == new.unit
 
+    much_nearer = _much_nearer(last, new)
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
-    sold = bool(_SO_LONG.search(wanted.rest))
+    sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
         lambda given: last.topic.parameter(given.name).slot.kept in named,
@@ -194,12 +218,14 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
         lambda given: not house or last.topic.parameter(given.name).slot.kept not in OF_NO_WALL,
         lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),
+        followed_alike,
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
+        lambda given: given.name == much_nearer,
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
-        lambda given: given.name in last.changed,
         led_alike,
+        lambda given: given.name in last.changed,
     ]
 
 
@@ -252,13 +278,28 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
 
 
+def _much_nearer(last: Asked, new: Quantity) -> str:
+    """The one given that a new number is about as large as, where it is many times more or less than any other: 180 mm, of
+    a wall 2.7 m high at 7 inches."""
+    known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Length)}
+    if not isinstance(new, Length | Number) or len(known) < _LEAST_KNOWN or new.value <= 0:
+        return ""
+    sizes = {name: (new.to(was.unit).value if isinstance(new, Length) else new.value) for name, was in known.items()}
+    ratios = sorted((max(size / known[name].value, known[name].value / size), name)
+                    for name, size in sizes.items() if known[name].value > 0)  # fmt: skip
+    return ratios[0][1] if len(ratios) > 1 and ratios[0][0] <= _ALIKE and ratios[1][0] >= FAR_OFF * ratios[0][0] else ""
+
+
 def _takes(last: Asked, name: str, reading: Reading) -> bool:
     fitted = fit(reading, last.topic.parameter(name), "", cued=True)
     broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
-    past = reading.kind == "length" and fitted is not None and _past_all(fitted.value, last.topic.parameter(name).slot)
+    past = fitted is not None and _past_all(fitted.value, last.topic.parameter(name).slot, reading.kind)
     return fitted is not None and not broken and not past
 
 
-def _past_all(value: object, slot: Slot) -> bool:
-    """Whether a length is more than a given can be: 9 foot 3 is no exposure."""
-    return isinstance(value, Length) and slot.most is not None and slot.unit in ("", "in") and value.to("in").value > slot.most
+def _past_all(value: object, slot: Slot, kind: str) -> bool:
+    """Whether a length or a percent is more than a given can be: 9 foot 3 is no exposure, 150 no waste."""
+    if isinstance(value, Percent):
+        return slot.most is not None and value.value > slot.most
+    told = kind == "length" and isinstance(value, Length) and slot.unit in ("", "in")
+    return told and slot.most is not None and value.to("in").value > slot.most  # type: ignore[attr-defined]

@@ -21,7 +21,7 @@ class Asked:
     givens: dict[str, Given]
     tape_step: Fraction = SIXTEENTH
     metric: bool | None = None
-    times: int = 1  # how many of them: "two of those walls"
+    times: int | Fraction = 1  # how many of them: "two of those walls"; or what share: "half that"
     text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
@@ -18,6 +19,7 @@ from intents.question import Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.errors import Refusal
+from solvers.exact import ceil
 from solvers.quantities import Count, Number, Quantity
 from solvers.registry import Topic, Worked, work_out
 from solvers.slots import Given
@@ -105,22 +107,28 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
 
 def worked_out(asked: Asked, givens: dict[str, Given]) -> Worked:
     """The question worked, as many times over as was said."""
-    return work_out(_of_several(asked.topic, asked.times), givens, asked.tape_step, asked.metric)
+    return work_out(_of_several(asked.topic, Fraction(asked.times)), givens, asked.tape_step, asked.metric)
 
 
 @lru_cache(maxsize=64)
-def _of_several(topic: Topic, times: int) -> Topic:
-    """The topic, whose answer is of so many."""
+def _of_several(topic: Topic, times: Fraction) -> Topic:
+    """The topic, whose answer is of so many, or of a share of it."""
 
     def work(working: Working, **givens: Any) -> None:
         topic.work(working, **givens)
         if working.answered is None:
             raise Refusal(f"{topic.name} gives nothing that can be taken {times} times")
         name, one = working.answered
-        working.also("one of them", one)
+        many = times.denominator == 1
+        working.also("one of them" if many else "all of it", one)
         working.said = ""
-        every = working.answer(f"{name}, {times} of them", one * times, f"{times} of them", one.unit)
-        working.check("one of them again", every / times, "=", one)
+        part = f"{times} of them" if many else f"{times} of it"
+        if one.unit == "count" and not many:
+            every = working.answer(f"{name}, {part}", ceil(one * times), f"{part}, rounded up", "count")
+            working.check("no less than that share", every / times, ">=", one)
+            return
+        every = working.answer(f"{name}, {part}", one * times, part, one.unit)
+        working.check("one of them again" if many else "all of it again", every / times, "=", one)
 
     return topic if times == 1 else replace(topic, work=work)
 

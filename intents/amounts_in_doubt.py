@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from intents.chart import Chart, quantities
 from intents.consulting import numbers_in
+from intents.let_fall import let_fall
 from intents.listed_totals import AMOUNTS, PLACES, THEM
 from intents.question import Heard, Question
 from intents.second_reader import places_of
@@ -47,7 +48,7 @@ def amounts_in_doubt(chart: Chart, question: Question) -> list[str]:
         return [price.text]  # 3 of 12 boards are bad
     if question.topic == "soffit panels" and (other := _other_depth(chart, question)):
         return other
-    if question.topic in AMOUNTS and (left := _of_them(chart, question)):
+    if left := (question.topic in AMOUNTS and _of_them(chart, question)) or let_fall(chart, question):
         return left
     if question.topic == "course layout":
         return _aimed_at(chart, question)

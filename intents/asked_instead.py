@@ -9,6 +9,8 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.chart import Chart
+from intents.from_a_stick import from_a_stick
+from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
 from intents.second_reader import places_of
 
@@ -27,6 +29,15 @@ BOARDS = "cladding boards"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
 _HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
+_HOW_SHOWN = frozenset((("exposure", "in"), ("what", "exposure"), ("exposure", "?"), ("exposure", "")))
+_RISES = frozenset(
+    "high tall height reach reaches up far come comes top total rise wall cover covers make makes fill fills".split()
+)
+_BOUGHT = ("weight", "cost")  # of so many, which are never what is asked there
+_GOODS = frozenset("boards planks sheets panels sticks lengths battens bundles rolls tubes boxes".split())
+_AREAS = ("wall area", "gable area")
+_HOW_FAR = frozenset(("how", size) for size in ("high", "tall", "long", "wide"))
+_HOW_MUCH = frozenset((("how", "much"), ("how", "many"), ("area", "of"), ("the", "area"), ("what", "area"), ("how", "big")))
 _SPACES = frozenset(("spaces", "spacing", "spacings"))
 _UNITS, _END = frozenset(("mm", "cm", "inch", "inches", "metres", "meters")), 3  # that is asked for, so near the end of the line
 _ENDS = frozenset(("?", "!", ".", ",", ";"))
@@ -37,6 +48,8 @@ _NEAR = 2  # words from "how much" to what it is asked of
 def asked_instead(chart: Chart, question: Question) -> bool:
     """Whether the words ask for what the question's topic never gives."""
     words, topic = chart.words, question.topic
+    if gable_of_what(chart, question):
+        return True
     if topic == "tape arithmetic":
         return _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
     if topic == "right triangle":
@@ -45,6 +58,14 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_sheets(words)
     if topic == BOARDS:
         return _asks_high(words)
+    if topic == "height of courses":
+        return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
+    if topic == "cut list":
+        return "coil" in words  # an apron of 6 and 4 out of a 3 foot coil
+    if topic in _BOUGHT:
+        return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
+    if topic in _AREAS:
+        return _asks_side(chart, question)
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
@@ -53,10 +74,25 @@ def asked_instead(chart: Chart, question: Question) -> bool:
 def area_rather(chart: Chart, reading: Reading) -> None:
     """Leave out how high or long a gable is where it is asked how much ply or felt covers it, and its area is another way; and
     boards where it is asked how high courses come."""
+    if (stick := from_a_stick(chart)) is not None:
+        reading.questions = [stick]
+        return
     if any(q.topic == "height of courses" for q in reading.questions) and _asks_high(chart.words):
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _asks_side(chart: Chart, question: Question) -> bool:
+    """Whether the area is told and a side is asked: 40 ft long, area 360, how high."""
+    pairs = {*pairwise(chart.words)}
+    if pairs.isdisjoint(_HOW_FAR) or not pairs.isdisjoint(_HOW_MUCH):
+        return False
+    heights = {"height", "peak"} & question.givens.keys()
+    told = bool(heights) and not pairs.isdisjoint({("how", "high"), ("how", "tall")})
+    told = told or (("how", "long") in pairs and "length" in question.givens)
+    told = told or (("how", "wide") in pairs and "width" in question.givens)
+    return told or any(word == "area" and chart.numbers >> at + 1 & 1 for at, word in enumerate(chart.words))
 
 
 def _so_many_panels(chart: Chart, question: Question) -> bool:

@@ -5,19 +5,41 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from intents.chart import Chart
 from intents.consulting import numbers_in
+from intents.number_words import SMALL
 from intents.question import Question
 from intents.second_reader import places_of
-from solvers.quantities import Count
+from solvers.quantities import Count, Length
 
 _THINGS = frozenset(
     "boards planks sheets panels sticks lengths pieces battens straps bundles rolls tubes boxes bags posts brackets slats pickets"
     " vents blades louvres louvers corbels shingles blocks".split()
 )
 _BOUGHT = ("cost", "weight")
+_SIZED = {"sealant": "length", "bent flashing": "lengths", "cut list": "stock_length"}  # topics, and what is no count there
+_LEAST_ML = 50  # fewer are so many tubes, and no tube of so many millilitres
 _SPACES = frozenset("bays gaps spaces openings".split())
 _STOCK = frozenset("stock stocks footers".split())
+
+
+def no_broken_count(chart: Chart, questions: list[Question], _topics: object) -> None:
+    """A number with a fraction counts nothing: 1 1/2 balusters are an inch and a half wide."""
+    question = next(iter(questions), None)
+    count = question.givens.get("count") if question is not None and question.topic == "equal spacing" else None
+    if question is None or count is None or not isinstance(count.value, Count) or count.value.value.denominator == 1:
+        return
+    taken = question.givens.get("width")
+    if taken is not None:  # 3/4 spindles, 3 inch gap: that is the gap
+        after = chart.words[places_of(chart, taken)[1] :][:1] if taken.end > taken.start else []
+        if after not in (["gap"], ["gaps"]) or "gap" in question.givens:
+            return
+        question.givens["gap"] = question.givens.pop("width")
+    width = Length(count.value.value, "in", count.text)
+    question.givens["width"] = replace(question.givens.pop("count"), value=width)
+    question.missing = [name for name in question.missing if name != "width"]
 
 
 def other_count(chart: Chart, question: Question) -> list[str]:
@@ -27,7 +49,10 @@ def other_count(chart: Chart, question: Question) -> list[str]:
     if question.topic == "conversion":
         return _several(chart, question)
     if question.topic == "equal spacing":
+        _gap_wanted(chart, question)
         return _so_many_spaces(chart, question)
+    if question.topic in _SIZED:
+        return _counts_in(chart, question)
     if question.topic not in _BOUGHT:
         return []
     counts = [h for h in question.givens.values() if isinstance(h.value, Count) and h.end > h.start]
@@ -37,6 +62,40 @@ def other_count(chart: Chart, question: Question) -> list[str]:
     if _thing(chart, end):
         return []
     return _several(chart, question)
+
+
+def _counts_in(chart: Chart, question: Question) -> list[str]:
+    """How many there are, taken for a size: 3 tubes, two 3 inch legs, 18 sticks at 14 dollars."""
+    tube = question.givens.get("tube")
+    bare = tube is not None and (tube.text.isdecimal() or tube.text in SMALL)
+    if tube is not None and bare and tube.end > tube.start and tube.value.value < _LEAST_ML:
+        end = places_of(chart, tube)[1]
+        if chart.words[end : end + 1] == ["tubes"]:
+            return [f"{tube.text} tubes"]
+    heard = question.givens.get(_SIZED[question.topic])
+    if heard is None or heard.end <= heard.start or (question.topic == "cut list" and "price" not in question.givens):
+        return []
+    start, end = places_of(chart, heard)
+    words = [*chart.words, "", ""]
+    if question.topic == "bent flashing":
+        pairs = (at for at in range(start, end) if words[at] in SMALL and words[at] != "one" and words[at + 1][0].isdecimal())
+        return [chart.said(at, at + 2) for at in pairs]
+    counted = words[end] in _THINGS and words[end + 1] in ("at", "@")
+    counted = counted or (words[end] in ("tube", "tubes") and words[start - 1] != "length")
+    return [f"{heard.text} {words[end]}"] if counted and heard.bare else []
+
+
+def _gap_wanted(chart: Chart, question: Question) -> None:
+    """The gap that is wanted, taken for how many pieces there are: pickets 3 1/2, gap 2, how many."""
+    count = question.givens.get("count")
+    if count is None or count.end <= count.start or not {"gap", "widest"}.isdisjoint(question.givens):
+        return
+    start, end = places_of(chart, count)
+    after = chart.words[end : end + 1]
+    if chart.words[start - 1 : start] in (["gap"], ["gaps"]) and not (after and after[0].isalpha() and after[0].endswith("s")):
+        metric = any(isinstance(h.value, Length) and h.value.metric for h in question.givens.values())
+        gap = Length(count.value.value, "mm" if metric else "in", count.text)
+        question.givens["gap"] = replace(question.givens.pop("count"), value=gap)
 
 
 def _so_many_spaces(chart: Chart, question: Question) -> list[str]:

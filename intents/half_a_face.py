@@ -6,7 +6,8 @@ where squares are asked.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from itertools import pairwise
 
 from intents.chart import Chart
 from intents.placing import heard_as
@@ -23,6 +24,8 @@ _NAMES = {
     "area": "faces", "wall_length": "length", "wall_height": "height", "pitch": "pitch", "gable_height": "peak",
     "openings": "openings", "opened": "opened",
 }  # fmt: skip
+_AREAS = ("wall area", "gable area")
+_ASKED, _FEET, _SQFT = frozenset("many in to into".split()), frozenset(("feet", "foot", "ft")), frozenset(("sqft", "sf", "ft2"))
 LEAST_AREA = 150  # ft²: a bare number from here on is no side of a wall
 
 
@@ -45,6 +48,15 @@ def _half(way: Mapping[str, Heard]) -> bool:
     return bool(told) and not ("wall_length" in told and len(told) > 1)
 
 
+def _answered_in_feet(words: Sequence[str], question: Question) -> None:
+    """An area of metric sides is given in square feet where it is asked in those: 381 by 244 cm, how many square feet."""
+    if question.topic not in _AREAS or "system" in question.manner:
+        return
+    square = (b in _SQUARE and c in _FEET and a in _ASKED for a, b, c in zip(words, words[1:], words[2:], strict=False))
+    if any(square) or any(a in _ASKED and b in _SQFT for a, b in pairwise(words)):
+        question.manner["system"] = "imperial"
+
+
 def _told_in_all(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """The walls add up to 2,410: the one number that has no place, where squares lack their area."""
     if "area" in question.givens or len(question.unplaced) != 1 or _IN_ALL.isdisjoint(chart.words):
@@ -61,6 +73,7 @@ def _told_in_all(chart: Chart, question: Question, topics: Mapping[str, tuple[Pa
 def in_square_feet(chart: Chart, question: Question) -> None:
     """The area of walls asked in square feet is no squares, with no waste: both ends are 22 by 9, how many square feet."""
     words = chart.words
+    _answered_in_feet(words, question)
     if question.topic != SQUARES or SQUARES in words or "waste" in question.givens:
         return
     asked = any(a in _MANY and b in _SQUARE and c in _UNITS for a, b, c in zip(words, words[1:], words[2:], strict=False))

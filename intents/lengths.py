@@ -40,8 +40,13 @@ _ROLES = frozenset(
     " first coil joint showing weather legs strapping boards sticks footers stock".split()
 )
 _SMALL = frozenset(
-    "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather".split()
+    "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather gauge shakes shingles".split()
 )
+_OTHER_UNITS = frozenset(  # what is so many of these is no part of a length
+    "ml millilitre millilitres milliliter milliliters litre litres liter liters oz kg kgs kilo kilos lb lbs pound pounds".split()
+)
+_SQUARE, _SQUARED = frozenset("squares sqft sqm sf m2 ft2".split()), frozenset("feet foot ft metres meters m footage".split())
+_COVERS = frozenset("cover covers coverage centres centers centre center oc apart spacing panels boards".split())
 _EDGE, MOST_FROM_EDGE = frozenset(("from", "off", "past")), 50  # so many and more inches in from an edge nobody counts
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
@@ -254,6 +259,8 @@ def _of_its_own(line: Line, piece: Piece, unit: int, joint: str) -> bool:
 def _inches_unsaid(line: Line, piece: Piece) -> float:
     """How sure it is that a number after feet is the inches, when the word inches is not said."""
     after = line.words[piece.end]
+    if after in _SMALL or after == "waste":
+        return 0.3  # 12 foot 0 waste
     if after in ("on", "over") and not _number_next(line, piece.end + 1):
         return 0.6  # 38 ft 6 on the ramp wall
     if after in _OTHER_USES:
@@ -265,6 +272,8 @@ def _inches_unsaid(line: Line, piece: Piece) -> float:
     if after in ("by", "×") and piece.value < 1 and any(0 < other.value < 1 for other in line.pieces(piece.end + 1)):
         return 0.2  # 120 feet | 1/4 by 1/4
     if after in ("by", "×"):  # three 12 foot 2 by 6s
+        if piece.value < 1 and any(part.value < 1 for part in fractions(line, piece.end + 1)):
+            return 0.3  # 100 foot 1/4 by 1/4
         tight = line.tight(piece.end - 1) and line.tight(piece.end)  # 8 foot 1x4
         return 0.3 if tight and piece.value in (1, 2) and line.words[piece.end + 2] not in UNITS else 0.7
     return 0.6 if piece.value < 1 and piece.form == "fraction" else 0.9
@@ -319,6 +328,8 @@ def _inch_word_sure(line: Line, head: Head) -> float:
     squared = after in ("square", "sq") and line.words[head.unit + 2] in UNITS  # 40 by 9 | in square metres
     if squared or _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS or _in_from(line, head):
         return 0.3
+    if after in _SQUARE or (after in ("square", "sq") and line.words[head.unit + 2] in _SQUARED):
+        return 0.3  # 30 by 8 in squares
     return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place
 
 
@@ -353,7 +364,7 @@ def _metres_and_parts(line: Line, i: int, head: Head) -> Iterator[Reading]:
             scale = _SUBUNITS[PLAIN[unit][0]]
             own = words[piece.end + 1] in _ROLES  # 6 m and 40 mm spacing
             yield _reading(i, piece.end + 1, head.value + size * scale, "m", head.sure * (0.3 if own and joined else 1.0))
-        elif not joined and not _goes_on(line, piece.end) and unit not in UNITS:
+        elif not joined and not _goes_on(line, piece.end) and unit not in UNITS | _OTHER_UNITS | _SMALL | _COVERS:
             tenths = (Length(head.value + size / 10, "m"),) if size < 10 else ()
             value = head.value + size / (1000 if size >= 100 else 100)
             yield _reading(i, piece.end, value, "m", min(piece.sure, 0.4 if tenths else 0.9), tenths)

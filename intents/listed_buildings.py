@@ -13,7 +13,8 @@ _BUILDINGS = frozenset("building house shed garage cabin barn boathouse workshop
 _WALLS = frozenset(("walls", "sides"))
 _TALL = frozenset("high tall height".split())
 _ENDS = frozenset("gable gables end ends".split())  # whose triangles are no part of the four walls
-_NEAR = frozenset("is a an the of my our this that at about footprint".split())
+_NEAR = frozenset("is a an the of my our this that at about footprint walls".split())
+_SIZES = 3  # a shed 12 by 10 by 8 high
 _WITHIN = 9  # words between the plan and the height
 SURE, _FOUR = 0.9, 4
 
@@ -23,6 +24,11 @@ def building(listing: Listing) -> Iterator[Reading]:
     if _BUILDINGS.isdisjoint(listing.words) or _WALLS.isdisjoint(listing.words) or not _ENDS.isdisjoint(listing.words):
         return
     for at in range(len(listing.tokens)):
+        for whole in listing.chart[at]:
+            if isinstance(whole.value, Dims) and len(whole.value.parts) == _SIZES and _of_building(listing, whole):
+                *plan_parts, high = whole.value.parts
+                yield _walls(listing, Reading("dims", at, plan_parts[-1].end, Dims(tuple(plan_parts))), high)
+                return
         for plan in pairs(listing, at):
             if not _of_building(listing, plan):
                 continue

@@ -34,6 +34,8 @@ def pieces(listing: Listing) -> Iterator[Reading]:
     for chain in chains(listing, lambda i: _item(listing, i), _joined):
         if listing.words[chain[0].start + 1 : chain[0].start + 3] == ["each", "of"]:
             chain[:] = [replace(item, count=chain[0].count, led=True) for item in chain]  # two each of 96, 72 and 48
+        elif listing.words[chain[0].start + 1] == "each" and chain[0].count > 1 and not any(item.led for item in chain[1:]):
+            chain[:] = [replace(item, count=chain[0].count) for item in chain]  # 2 each 45 and 30
         if of_them and len(chain) == 1:
             chain[0].count = of_them
         counts = [item.count for item in chain] if all(item.led for item in chain) else []

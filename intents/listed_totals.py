@@ -36,6 +36,7 @@ _EACH = frozenset("each apiece ea".split())
 _THE = frozenset(("the", "my", "our"))
 _PER = frozenset(("per", "a", "an", "the", "each", "every", "/", "on", "round", "around", "along"))
 _JOINTS = frozenset(("at", "of", "@", ":", ",", "is", "are", "each", "measuring", "that", "being", "with", "one"))
+_NO_FACES = frozenset("roll rolls wrap window windows door doors opening openings panel panels sheet sheets".split())
 _TAKEN = frozenset("total altogether combined all together overall between".split())  # the size is of them all already
 _THE_LOT = {("the", "pair"), ("the", "lot"), ("for", "both"), ("for", "two"), ("the", "two")}  # and so it is with these
 _COME, _ARE = frozenset("come comes coming came total add adds make makes totals".split()), frozenset(("is", "are"))
@@ -149,14 +150,17 @@ def _faces(listing: Listing, i: int, at: int, count: int, name: str, stop: int =
         return
     size = max(sizes, key=lambda r: r.end)
     assert isinstance(size.value, Dims)
-    if _TAKEN & set(listing.words[size.end : size.end + 3]) or (name in _ALL_SIDES and not _as_a_wall(listing, at, size.value)):
+    taken = _TAKEN & set(listing.words[size.end : size.end + 3]) and not _each(listing, size.end)  # 12 by 8 each, total
+    if taken or (name in _ALL_SIDES and not _as_a_wall(listing, at, size.value)):
         return
     more = listing.past(size.end, _ROW, 2)
-    if more > size.end and any(isinstance(r.value, Dims) for r in (listing.chart[more] if more < len(listing.chart) else ())):
+    others = (r for r in (listing.chart[more] if more < len(listing.chart) else ()) if isinstance(r.value, Dims))
+    if more > size.end and any(_NO_FACES.isdisjoint(listing.words[r.end : r.end + 2]) for r in others):
         return  # three walls: 20x9, 14x9 and 20x8
     sides = [part.value if isinstance(part.value, Length) else Length(part.value.value, "ft") for part in size.value.parts]  # type: ignore[union-attr]
-    area = count * sides[0].to("ft").value * sides[1].to("ft").value
-    total = _said(Area(area, "ft2"), f"{count} × {listing.said(size.start, size.end)}")
+    unit = "m" if sides[0].metric else "ft"
+    area = count * sides[0].to(unit).value * sides[1].to(unit).value
+    total = _said(Area(area, f"{unit}2"), f"{count} × {listing.said(size.start, size.end)}")
     yield Reading("areas", min(i, at), stop or _each(listing, size.end) or size.end, (total,))
 
 

@@ -19,19 +19,19 @@ from intents.asked_given import asks_for_given
 from intents.asked_instead import area_rather, asked_instead
 from intents.at_each_place import at_each_place
 from intents.bay_told import bay_told
+from intents.by_labels import by_labels
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.clauses_used import Used, clauses_used
 from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
-from intents.counted_things import other_count
+from intents.counted_things import no_broken_count, other_count
 from intents.crossed import crossed
 from intents.each_leg import each_leg
 from intents.each_long import each_long
 from intents.features import of_sentence
 from intents.fills_it import fills_it
 from intents.gable_again import gable_again
-from intents.gable_of_what import gable_of_what
 from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.half_a_face import half_a_face, in_square_feet
@@ -121,7 +121,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
-    gable_again, at_each_place,
+    gable_again, at_each_place, by_labels, no_broken_count,
 )  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
 
@@ -242,7 +242,7 @@ def _doubt(chart: Chart, phrases: Phrases, question: Question) -> None:
     doubts = doubts or amounts_in_doubt(chart, question) or untold_overhang(chart, question)
     doubts = doubts or in_doubt(chart, phrases, question) or from_the_ground(chart, question)
     other = other_topic(chart, question) or no_corner(chart, question) or asks_for_given(chart, question)
-    other = other or asked_instead(chart, question) or gable_of_what(chart, question)
+    other = other or asked_instead(chart, question)
     question.unplaced, question.lacking = doubts, question.lacking or int(other)
     if not doubts:
         have_enough(chart, question)

@@ -6,6 +6,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from intents.chart import Chart
+from intents.lengths import FEET, METRES
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
 from intents.second_reader import places_of
@@ -41,6 +42,8 @@ def per_what(chart: Chart, question: Question) -> None:
     area = question.givens.get("area")
     if per is None and area is not None and "count" not in question.givens:
         _as_the_area(chart, question, area)
+    elif per is None and area is None and "length" in question.givens:
+        _by_the_length(chart, question)
     elif per is not None and kind == "EACH" and area is not None and area.value.unit == "square":
         if "count" not in question.givens and _SOLD_IN.isdisjoint(chart.words):
             question.givens["per"] = replace(per, value="SQUARE")
@@ -63,6 +66,19 @@ def _as_the_area(chart: Chart, question: Question, area: Heard) -> None:
         return  # 400 square feet at 55 pounds: of a sheet, or money
     if chart.words[max(0, start - 1)] in ("at", "@"):
         question.givens["per"] = Heard(_PER_UNIT[area.value.unit], each.start, each.end, each.text)
+
+
+def _by_the_length(chart: Chart, question: Question) -> None:
+    """So much a metre, or a foot, of so much of it: 120 ft at 7 dollars a metre."""
+    each = question.givens.get("price") or question.givens.get("weight")
+    end = places_of(chart, each)[1] if each is not None and each.end > each.start else len(chart.words)
+    if each is None or chart.words[end : end + 1] not in (["a"], ["per"], ["/"], ["the"]):
+        return
+    unit = chart.words[end + 1 : end + 2]
+    kind = "M" if unit and unit[0] in METRES else "FT" if unit and unit[0] in FEET else ""
+    if kind:
+        start, stop = chart.tokens[end].start, chart.tokens[end + 1].end
+        question.givens["per"] = Heard(kind, start, stop, chart.text[start:stop])
 
 
 def _as_money(chart: Chart, question: Question) -> None:

@@ -43,6 +43,7 @@ from intents.tokens import Token, tokenize
 from intents.vocabulary import NUMBER_WORDS
 
 JOB, GIST = "job", "gist"
+_SIGNS = ("%", "°", "'", '"')  # what these stand after is nothing without them
 LONGEST = 4800  # characters read for commands; a note keeps the rest as it stands
 MOST_PASSED = 12  # signs and small words in a row that are passed over; a page of brackets is no talk
 SHORT = 60  # tokens; in a longer line one's own words run to its end
@@ -364,6 +365,7 @@ class Line:
         """The person's own words for tokens start to end; to the end of the line all that was said."""
         if start >= end:
             return ""
+        end += end < len(self.tokens) and self.tokens[end].text in _SIGNS
         last = len(self.text) if end == len(self.tokens) else self.tokens[end - 1].end
         return re.sub(r"^[\s:,;.–—-]+(?=[^\s\d])", "", self.text[self.tokens[start].start : last]).strip()
 

@@ -1,7 +1,7 @@
-"""A share of the last answer: "half of that", "plus 10 percent", "times 3".
+"""So much put to the last answer, or taken off it: "plus 10 percent", "less 5 percent", "times 3" of what has a count.
 
-A number said so is none of the question's own: half of a free area is no gap of half an inch, and 10 percent put to it no
-open share of the screen. Where what is bought has a waste, so much put to it is that.
+A percent said so is none of the question's own: 10 percent put to a free area are no open share of the screen. Where what
+is bought has a waste, so much put to it is that.
 """
 
 from __future__ import annotations
@@ -23,8 +23,6 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 _LEAD = r"(?:(?:and|so|then|now|ok|what'?s|what is|what about|give me|take)[ ,]+)*"
-_PART = re.compile(rf"{_LEAD}(?P<part>half|a third|third|a quarter|quarter) (?:of )?(?:that|it)", re.IGNORECASE)
-_PARTS = {"half": Fraction(1, 2), "third": Fraction(1, 3), "quarter": Fraction(1, 4)}
 _PUT = re.compile(
     rf"{_LEAD}(?P<to>plus|add(?: on)?)(?: another)? (?P<n>.+?)(?: (?:to (?:that|it)|on top|more|tax|on))?", re.IGNORECASE
 )
@@ -41,7 +39,7 @@ _NO_SHARE = ("degF", "degC", "yesno", "word", "in12", "ratio", "percent", "")  #
 _WASTE = "waste"
 
 
-def share_of_it(c: Conversation, record: Record, text: str) -> bool:
+def put_to_it(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line takes a share of the last answer, or puts one to it; then that is told, or asked about."""
     answer = c.last.record.get("answer") if c.last and c.pending is None else None
     line = text.strip(" .!?").replace("’", "'")
@@ -54,23 +52,18 @@ def share_of_it(c: Conversation, record: Record, text: str) -> bool:
         put_asked(
             record,
             "follow-up",
-            f"{said[:1].upper()}{said[1:].removesuffix(' of')} of what? Ask the whole question again with it.",
+            f"{said[:1].upper()}{said[1:]} of what? Ask the whole question again with it.",
         )
         return True
     value = Fraction(str(answer["value"])) * times
     text = decimal(value, 2) if answer["unit"] == "count" else reading(value, answer["unit"])
     whole = f": {ceil(value)}" if answer["unit"] == "count" and value.denominator > 1 and times > 1 else ""
-    led = f"{said} {answer['text']}" if said.endswith("of") else f"{answer['text']} {said}"
-    put_noted(record, "explain", spoken(f"{led} is {text}{whole}"))
+    put_noted(record, "explain", spoken(f"{answer['text']} {said} is {text}{whole}"))
     return True
 
 
 def _share(line: str) -> tuple[str, Fraction]:
     """The share as it is said, and how many times the answer that is; nothing where the line is none."""
-    part = _PART.fullmatch(line)
-    if part is not None:
-        word = part["part"].lower().split()[-1]
-        return f"{'half' if word == 'half' else f'a {word}'} of", _PARTS[word]
     more = _TIMES.fullmatch(line)
     if more is not None:
         told = numbers_in("3" if (more["word"] or "").lower() == "triple" else "2" if more["word"] else more["n"])

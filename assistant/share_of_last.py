@@ -1,0 +1,64 @@
+"""A share of what was just worked: "half that", "a third of it", "what's two thirds of that".
+
+The share is of the answer, exact and before it is rounded, and never a new value of a given: half of 84 square feet is no
+gable half a foot wide. What is bought whole is worked again for that share of the length or area; of a pitch or a word
+there is no half, and that is asked.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.record import Record, listed, names_of, put_asked
+from assistant.several import LONGEST, TOGETHER, told_of
+from assistant.speech import spoken
+from intents.question import Question
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+SHARES = {
+    "half": Fraction(1, 2), "halve": Fraction(1, 2), "third": Fraction(1, 3), "quarter": Fraction(1, 4),
+    "two thirds": Fraction(2, 3), "three quarters": Fraction(3, 4), "tenth": Fraction(1, 10), "fifth": Fraction(1, 5),
+}  # fmt: skip
+SAID = {share: ("" if word == "half" or " " in word else "a ") + word for word, share in SHARES.items() if word != "halve"}
+_SHARE = r"(?:(?:an?|one) )?(?P<share>half|third|quarter|tenth|fifth)|(?P<more>two thirds|three quarters)"
+_THEM = r"(?:that|it|them|those|this)"
+_LINE = re.compile(
+    r"(?:(?:and|so|ok|well|but|now|then|what about|how about|what(?:'s|s| is)|just|only|say|give me)[ ,]+)*"
+    rf"(?:(?:{_SHARE})(?P<of> of {_THEM}| {_THEM}| as (?:much|many))|(?P<halve>halve) {_THEM}|(?P<bare>half))"
+    r"(?:[ ,]+(?:then|now|please|again|as much|as many))*",
+    re.IGNORECASE,
+)
+_OF_NOTHING = ("in12", "percent", "word", "yesno", "degC", "degF")
+
+
+def share_of_last(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for a share of what was just worked; then that is worked or asked."""
+    last = c.last
+    answer = last.record.get("answer") if last is not None and not c.pending and len(text) <= LONGEST else None
+    if last is None or not answer or last.topic.name == "tape arithmetic":
+        return False
+    found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
+    if found is None:
+        return False
+    word = (found["share"] or found["more"] or found["halve"] or "half").lower()
+    name = TOGETHER.get(last.topic.name, ("", ""))[0]
+    if found["bare"] or answer["value"] is None or answer["unit"] in _OF_NOTHING:
+        labels = [f"the {label}" for label in names_of(last.topic, last.givens.values()).values()]
+        put_asked(record, "follow-up", f"{word.capitalize()} of what: the answer, or {listed(labels, 'or')}?")
+        return True
+    share = SHARES[word]
+    if name and name in last.givens:
+        before = last.givens[name].value
+        less = replace(before, value=before.value * share, text="")
+        c.finish(record, [c.worked(last, {**told_of(last), name: Given(name, less, "asked")})], Question(last.topic.name))
+    else:
+        c.finish(record, [c.worked(replace(last, times=last.times * share), told_of(last))], Question(last.topic.name))
+    if record["outcome"] == "answered":
+        record["say"] = spoken(f"For {SAID[share]} of it. ") + record["say"]
+    return True

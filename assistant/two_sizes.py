@@ -1,0 +1,55 @@
+"""Both sizes of a wall said again: "and 30 by 10", "what about 12 by 8", after one that was 25 by 10.
+
+Two sizes said together take the places of the two that were, in the order they are told in.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.meant_for import Wanted
+from intents.question import Heard, Question
+from intents.talk import numbers_in
+from intents.tokens import tokenize
+from solvers.quantities import Length, Number
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_PAIRS = (("wall_length", "wall_height"), ("length", "height"), ("width", "height"))
+_BY = re.compile(
+    r"(?:(?:the|my|our|an?|another|other|wall|gable|one|is|of|at) )*(\S.*?) ?(?:\bby\b|[x×]) ?(\S.*?)(?: (?:wall|gable|one))?",
+    re.IGNORECASE,
+)
+
+
+def again(wanted: Wanted, last: Asked) -> list[Question]:
+    """The last question with both sizes of its wall as the line says them; none where it says no such two."""
+    line = _BY.fullmatch(wanted.rest.strip(" .!?"))
+    pair = next((pair for pair in _PAIRS if all(_told(last, name) for name in pair)), None)
+    if line is None or pair is None or wanted.old:
+        return []
+    sizes = [_size(said) for said in line.groups()]
+    if None in sizes:
+        return []
+    said = next((size for size in sizes if isinstance(size, Length)), None)
+    givens = {}
+    for name, size in zip(pair, sizes, strict=True):
+        unit = last.givens[name].value.unit if said is None else "ft" if said.unit == "in" else said.unit
+        value = size if isinstance(size, Length) else Length(size.value, unit)  # type: ignore[union-attr]
+        givens[name] = Heard(replace(value, text=""), 0, len(wanted.rest), wanted.rest)
+    return [Question(last.topic.name, givens, 1.0)]
+
+
+def _size(said: str) -> Length | Number | None:
+    """The one number or length that words are."""
+    rows = numbers_in(said)
+    whole = len(rows) == 1 and (rows[0].start, rows[0].end) == (0, len(tokenize(said)))
+    return rows[0].value if whole and isinstance(rows[0].value, Length | Number) else None
+
+
+def _told(last: Asked, name: str) -> bool:
+    given = last.givens.get(name)
+    return given is not None and given.source != "assumed" and isinstance(given.value, Length)

@@ -1,0 +1,83 @@
+"""How many there are of a thing, which no given took: "wrap for 4 walls 30 by 9, 9 by 150 rolls", "half of them".
+
+How much it takes is a product, and what there is several of makes it so many times as much: a count of walls that is let
+fall makes the answer wrong, and is asked about.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from intents.chart import Chart
+from intents.consulting import numbers_in
+from intents.listed_totals import AMOUNTS
+from intents.number_words import SMALL
+from intents.question import Heard, Question
+from intents.reading import Dims
+from solvers.quantities import Area, Count
+
+_THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
+                    " sets lots batches stacks piles pallets".split())
+_COUNTS = frozenset(("both", *(str(n) for n in range(2, 13)), *(word for word, n in SMALL.items() if 2 <= n <= 12)))
+_THEM = frozenset("them those these it that".split())
+_TIMED = AMOUNTS | {"gable courses"}  # how much it takes, or what is cut
+_HOLES = frozenset("window windows door doors vent vents opening openings louvre louver hatch doorway".split())
+_FACES, _SIZES = ("wall area", "gable area", "squares", "membrane rolls"), 3
+_NO_HOLES = ("gable area", "gable courses", "strapping")
+_CUES = _THINGS | _HOLES | {"half"}
+_IN_ALL = frozenset("all together altogether total combined started left only".split())
+_SHARED = 4  # tokens from "half of them" to the end of what is asked
+_NEAR = 2  # words from the count to the things: four long walls
+
+
+def let_fall(chart: Chart, question: Question) -> list[str]:
+    """The count of things, or the share of them, that is in none of a whole question's givens, as it was said."""
+    words = chart.words
+    if question.topic in _FACES and (third := _third(chart, question)):
+        return [third]
+    if question.topic not in _TIMED or question.left or not _IN_ALL.isdisjoint(words) or _CUES.isdisjoint(words):
+        return []
+    left = ~numbers_in(chart, question)
+    if question.topic in _NO_HOLES and (hole := _hole(chart, left)):
+        return [hole]
+    for at, (word, then) in enumerate(pairwise((*words, ""))):
+        half = word == "half" and then == "of" and not _THEM.isdisjoint(words[at + 2 : at + 3]) and at + _SHARED >= len(words)
+        told = half or _so_many(words, at)
+        if told and left >> at & 1 and not any(_of_all(heard, word) for heard in question.givens.values()):
+            return [chart.said(at, min(at + 2, len(words)))]
+    return []
+
+
+def _third(chart: Chart, question: Question) -> str:
+    """The third of three sizes said together, where two were taken: walls 12 by 10 by 8."""
+    values = [r.value for row in chart.readings for r in row if isinstance(r.value, Dims)]
+    three = [value.parts for value in values if len(value.parts) == _SIZES]
+    used = numbers_in(chart, question) if three else 0
+    fallen = (parts for parts in three if used >> parts[0].start & 1 and not used >> parts[-1].start & 1)
+    return next((chart.said(parts[0].start, parts[-1].end) for parts in fallen), "")
+
+
+def _hole(chart: Chart, left: int) -> str:
+    """An opening with its size, where a topic takes none: a gable with a 2 by 3 vent."""
+    if _HOLES.isdisjoint(chart.words):
+        return ""
+    for reading in (r for row in chart.readings for r in row if r.kind == "dims" and left >> r.start & 1):
+        near = chart.words[max(0, reading.start - 1) : reading.start] + chart.words[reading.end : reading.end + 1]
+        if not _HOLES.isdisjoint(near):
+            return chart.said(reading.start, reading.end)
+    return ""
+
+
+def _so_many(words: list[str], at: int) -> bool:
+    """Whether the word at a place says how many of the things that follow there are."""
+    if words[at] not in _COUNTS:
+        return False
+    after = words[at + 1 : at + 1 + _NEAR]
+    return bool(after) and after[0].isalpha() and not _THINGS.isdisjoint(after)
+
+
+def _of_all(heard: Heard, word: str) -> bool:
+    """Whether a given is of all of them as it was said: four walls, 1720 square feet gross; or is as many of them."""
+    many = SMALL.get(word, 2 if word == "both" else int(word) if word.isdecimal() else 0)
+    counted = isinstance(heard.value, Count) and heard.value.value == many
+    return isinstance(heard.value, Area) or counted or word in heard.text.lower().split()
