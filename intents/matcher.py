@@ -26,6 +26,7 @@ from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
 from intents.counted_things import other_count
 from intents.crossed import crossed
+from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
 from intents.each_long import each_long
 from intents.features import of_sentence
@@ -120,9 +121,8 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
-    gable_again, at_each_place,
-)  # fmt: skip
+    each_leg, diagonal_told, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
+    gable_again, at_each_place)  # fmt: skip
 _TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
 
 
