@@ -27,7 +27,6 @@ _IS = frozenset("is are was were measures measured measure reads read at came co
 _SIDES = frozenset("side sides width height length depth wide high deep long tall way leg wall top".split())
 _OTHER, _HOW = frozenset("other second missing remaining".split()), frozenset("wide high tall deep long".split())
 _ONES, _EACH = frozenset(("one", "first", "other", "second")), frozenset("each every both all".split())
-_JOINED = frozenset("by x × and &".split())
 _ASKED_SIDES = frozenset("width height length depth side".split())
 _SCORE = 3.0  # of a reading that only these words make
 
@@ -167,7 +166,9 @@ def _side_beside(words: list[str], reading: Reading) -> bool:
 
 
 def _paired(words: list[str], said: list[_Said]) -> bool:
-    return words[said[0].reading.end : said[1].reading.start][:1] in ([w] for w in _JOINED) and not any(s.side for s in said)
+    """Whether the two are the sides of one thing: 32 by 9; 12 and 16."""
+    joint = words[said[0].reading.end : said[1].reading.start][:1]
+    return joint in (["by"], ["x"], ["×"]) or (joint in (["and"], ["&"]) and not any(one.side for one in said))
 
 
 def _asks_side(chart: Chart, side: _Said) -> bool:

@@ -349,10 +349,15 @@ def _metres_and_parts(line: Line, i: int, head: Head) -> Iterator[Reading]:
             scale = _SUBUNITS[PLAIN[unit][0]]
             own = words[piece.end + 1] in _ROLES  # 6 m and 40 mm spacing
             yield _reading(i, piece.end + 1, head.value + size * scale, "m", head.sure * (0.3 if own and joined else 1.0))
-        elif not joined and not _goes_on(line, piece.end) and unit not in UNITS:
+        elif not joined and not _goes_on(line, piece.end) and (unit not in UNITS or _into(words, piece.end)):
             tenths = (Length(head.value + size / 10, "m"),) if size < 10 else ()
             value = head.value + size / (1000 if size >= 100 else 100)
             yield _reading(i, piece.end, value, "m", min(piece.sure, 0.4 if tenths else 0.9), tenths)
+
+
+def _into(words: list[str], at: int) -> bool:
+    """Whether "in" leads to the unit that is wanted: 3 m 81 | in feet."""
+    return words[at] == "in" and words[at + 1] in UNITS | {"decimal", "metric"}
 
 
 def _can_be_inches(line: Line, piece: Piece) -> bool:

@@ -27,6 +27,13 @@ class SlopeAs(Choice):
     GRADE = "percent"
 
 
+class PartAsked(Choice):
+    """What of a slope is asked for in place of its rise."""
+
+    RUN = "run"
+    SPAN = "span"
+
+
 @topic("roof angle", "slope")
 def roof_angle(work: Working, pitch: AnyPitch, asked: SlopeAs | None = None) -> None:
     """Angle of a roof from level, degrees, from its pitch; its percent grade when that is asked.
@@ -109,13 +116,26 @@ def sloped_length(
 
 
 @topic("rise over a run", "slope")
-def rise_over_a_run(work: Working, pitch: AnyPitch, run: RunLength, across: Measured = None) -> None:
-    """Rise, inches, over a level run at a pitch.
+def rise_over_a_run(
+    work: Working, pitch: AnyPitch, run: RunLength, across: Measured = None, asked: PartAsked | None = None
+) -> None:  # fmt: skip
+    """Rise, inches, over a level run at a pitch; or the run, or twice it, where the rise or the rafter was told.
 
     Refuses a run of nothing and a negative pitch. Source: geometry.
     """
-    run, per_inch = run_of(work, run, across, pitch), rise_per_inch(work, pitch)
-    rise = work.answer("rise", run * per_inch, "every inch of run climbs that much", "in", "rise")
+    asked = asked if across in (Across.RISE, Across.RAFTER) else None
+    run = run_of(work, run, across, pitch)
+    if asked is PartAsked.SPAN:
+        work.answer("span", 2 * run, "as far again on the other side of the peak", "in", "span")
+        work.also("run", run)
+    elif asked is PartAsked.RUN:
+        work.answer("run", run)
+    per_inch = rise_per_inch(work, pitch)
+    rise = work.step("rise", run * per_inch, "every inch of run climbs that much", unit="in")
+    if asked is None:
+        work.answer("rise", rise)
+    else:
+        work.also("rise", rise)
     theta = theta_of(work, pitch)
     slope = work.step("slope", run / cos(theta), "the run is the slope's shadow on the level", unit="in")
     work.also("sloped length", slope)

@@ -1,0 +1,19 @@
+"""What words tell of the lengths of roofs, frames and triangles, one after the other."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from intents.backwards_slope import backwards_slope
+from intents.chart import Chart
+from intents.diagonal_told import diagonal_told
+from intents.each_leg import each_leg
+from intents.question import Question
+from intents.triangle_told import legs_told, out_and_up
+
+
+def roofs_and_frames(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """Give lengths the places that the words beside them tell."""
+    for work in (each_leg, diagonal_told, backwards_slope, out_and_up, legs_told):
+        work(chart, questions, topics)
