@@ -23,7 +23,7 @@ from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, word
 from intents.claims import claim_of
 from intents.clauses_used import Used, clauses_used
 from intents.consulting import OUTSIDE, consult
-from intents.corner_told import no_corner
+from intents.corner_told import no_corner, setting_told
 from intents.counted_things import other_count
 from intents.crossed import crossed
 from intents.each_long import each_long
@@ -35,6 +35,7 @@ from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.half_a_face import half_a_face, in_square_feet
 from intents.held_in import held_between, held_in
+from intents.hips_told import hips_told
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.its_answer import have_enough
 from intents.kicked_out import kicked_out
@@ -119,10 +120,10 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    roofs_and_frames, named_later, pole_told, half_a_face, no_sum, rolls_told,
+    roofs_and_frames, setting_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
     gable_again, at_each_place,
 )  # fmt: skip
-_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
+_TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
 
 
 class _Lists:

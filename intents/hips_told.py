@@ -1,0 +1,33 @@
+"""What is asked of a hip is not what is asked of the roof: its plumb cut, its backing, the angle it lies at.
+
+A jack is cut like a common rafter, though it runs to the hip.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from intents.chart import Chart
+from intents.question import Heard, Question
+
+CUT, ANGLE = "plumb cut", "roof angle"
+_HIPS = frozenset("hip hips valley valleys".split())
+_COMMONS = frozenset("common commons jack jacks".split())
+_ROOFS = frozenset("roof roofs roofed jack jacks".split())
+_BACKS = frozenset("backing backed".split())
+
+
+def hips_told(chart: Chart, question: Question) -> None:
+    """Put right which of hip and roof is cut, and that a backing is asked for."""
+    words = chart.words
+    if question.topic not in (CUT, ANGLE) or (_HIPS.isdisjoint(words) and _BACKS.isdisjoint(words)):
+        return
+    if question.topic == CUT:
+        if "piece" in question.givens and not _COMMONS.isdisjoint(words):
+            del question.givens["piece"]
+        return
+    if not _BACKS.isdisjoint(words) and not _HIPS.isdisjoint(words):
+        question.topic = CUT
+        question.givens = {"pitch": question.givens["pitch"], "asked": Heard("BACKING", 0, 0, "")}
+    elif any(word in _HIPS and after not in _ROOFS for word, after in pairwise((*words, ""))):
+        question.lacking = question.lacking or 1
