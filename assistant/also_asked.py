@@ -32,7 +32,7 @@ _ASKED = {
         re.compile(r"\b(?:both|two) (?:rakes|sides|of them)\b|\b(?:rakes|sides) (?:together|in all)\b|\btotal\b", re.I),
         ("both rakes",),
     ),
-    "roof angle": (re.compile(r"\b(?:percent|percentage|grade)\b|%", re.I), ("percent grade",)),
+    "roof angle": (re.compile(r"(?<![\d%])(?<!\d )\b(?:percent|percentage)\b", re.I), ("percent grade",)),
     "rise over a run": (re.compile(r"\bhow long\b|\brafter length|\bslope length|\bsloped length", re.I), ("sloped length",)),
     "sloped length": (re.compile(r"\bhow (?:high|tall)\b|\b(?:and|what) (?:the )?rise\b", re.I), ("rise",)),
     "gable height": (re.compile(r"\b(?:how long|length)\b[^.;?]*\brakes?\b|\brake length", re.I), ("rake length",)),

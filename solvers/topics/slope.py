@@ -25,6 +25,7 @@ class SlopeAs(Choice):
 
     ANGLE = "degrees"
     GRADE = "percent"
+    PITCH = "pitch"
 
 
 class PartAsked(Choice):
@@ -45,6 +46,11 @@ def roof_angle(work: Working, pitch: AnyPitch, asked: SlopeAs | None = None) -> 
     if asked is SlopeAs.GRADE:
         work.answer("percent grade", grade)
         work.also("roof angle", theta)
+    elif asked is SlopeAs.PITCH:
+        twelve = work.term("run", 12, "in")
+        work.answer("pitch", twelve * pitch.rise / pitch.run, "rise, had the run been 12", "in12", "rise")
+        work.also("roof angle", theta)
+        work.also("percent grade", grade)
     else:
         work.answer("roof angle", theta)
         work.also("percent grade", grade)
