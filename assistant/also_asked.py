@@ -37,7 +37,7 @@ _ASKED = {
     "sloped length": (re.compile(r"\bhow (?:high|tall)\b|\b(?:and|what) (?:the )?rise\b", re.I), ("rise",)),
     "gable height": (re.compile(r"\b(?:how long|length)\b[^.;?]*\brakes?\b|\brake length", re.I), ("rake length",)),
     "hip or valley length": (re.compile(r"\bplumb cut|\bbacking", re.I), ("plumb cut of the hip", "backing")),
-    "right triangle": (re.compile(r"\bother angle\b|\bboth angles\b", re.I), ("angle", "other angle")),
+    "right triangle": (re.compile(r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", re.I), ("angle", "other angle")),
     "square check": (re.compile(r"\b3.4.5\b|\bthree four five\b", re.I),
                      ("3-4-5, short leg", "3-4-5, long leg", "3-4-5, diagonal")),
 }  # fmt: skip

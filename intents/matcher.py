@@ -18,7 +18,7 @@ from intents.anothers import of_another
 from intents.asked_given import asks_for_given
 from intents.asked_instead import area_rather, asked_instead
 from intents.at_each_place import at_each_place
-from intents.bay_told import bay_told
+from intents.bay_told import bay_of_sides, bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.clauses_used import Used, clauses_used
@@ -120,7 +120,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    roofs_and_frames, setting_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
+    roofs_and_frames, setting_told, bay_of_sides, named_later, pole_told, half_a_face, no_sum, rolls_told,
     gable_again, at_each_place,
 )  # fmt: skip
 _TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)

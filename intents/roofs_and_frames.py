@@ -9,6 +9,7 @@ from intents.backwards_slope import backwards_slope
 from intents.chart import Chart
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
+from intents.half_round import half_round
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.triangle_told import legs_told, out_and_up
@@ -16,5 +17,5 @@ from intents.triangle_told import legs_told, out_and_up
 
 def roofs_and_frames(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Give lengths the places that the words beside them tell."""
-    for work in (each_leg, diagonal_told, backwards_slope, pitch_of_grade, out_and_up, legs_told):
+    for work in (each_leg, diagonal_told, backwards_slope, pitch_of_grade, half_round, out_and_up, legs_told):
         work(chart, questions, topics)

@@ -52,7 +52,12 @@ def level_told(chart: Chart, question: Question) -> None:
         if level and name == "slope" and "run" not in question.givens:
             _move(question, "slope", "run")
             return
-        leans = not level and (_leans(chart.words[max(0, start - _REACH) : start]) or _of_a_leaner(chart.words, start, end))
+        goes = _goes(chart.words[end : end + 3])  # guy wire 20 foot up: so long is no wire
+        if goes and name == "slope" and goes not in question.givens:
+            _move(question, "slope", goes)
+            return
+        before = chart.words[max(0, start - _REACH) : start]
+        leans = not level and not goes and (_leans(before) or _of_a_leaner(chart.words, start, end))
         if leans and name == "slope":
             question.swaps = []
         if leans and name != "slope" and "slope" not in question.givens:
@@ -129,6 +134,13 @@ def _move(question: Question, name: str, other: str) -> None:
     wanted = question.givens.get("wanted")
     if wanted is not None and str(wanted.value).lower() == other:
         del question.givens["wanted"]
+
+
+def _goes(after: list[str]) -> str:
+    """Which way a length goes by the words right after it, where they tell that it goes up or out and along no slope."""
+    if not after or not _SLOPING.isdisjoint(after[1:]):
+        return ""
+    return "rise" if after[0] in _UPS | _HIGH else "run" if after[0] in _OUTS else ""
 
 
 def _on_the_level(after: list[str]) -> bool:
