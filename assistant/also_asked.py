@@ -21,7 +21,7 @@ _ASKED = {
     "arc": (
         re.compile(
             r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
-            r"|\b(?:arc|curve) length|\blength of (?:the )?(?:arc|curve|trim)",
+            r"|\b(?:arc|curve|trim) length|\blength of (?:the )?(?:arc|curve|trim)",
             re.I,
         ),
         ("arc length",),

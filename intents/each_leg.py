@@ -28,7 +28,9 @@ def each_leg(chart: Chart, questions: list[Question], topics: Mapping[str, Any])
     both = any((a in _BOTH and b in _LEGS) or (a, b) in _PAIRS for a, b in pairwise(words))
     first = next(iter(questions), None)
     told = _alone(chart)
-    if told is None or not (both or words[told.end : told.end + 1] == ["legs"]) or (first is not None and first.topic != TRIANGLE) or (first is None and _BRACES.isdisjoint(words)):
+    if told is None or not (both or words[told.end : told.end + 1] == ["legs"]):
+        return
+    if (first is not None and first.topic != TRIANGLE) or (first is None and _BRACES.isdisjoint(words)):
         return
     if first is None:
         questions.append(first := Question(TRIANGLE, score=_SCORE, words=["legs"]))
