@@ -18,12 +18,12 @@ from intents.anothers import of_another
 from intents.asked_given import asks_for_given
 from intents.asked_instead import area_rather, asked_instead
 from intents.at_each_place import at_each_place
-from intents.bay_told import bay_of_sides, bay_told
+from intents.bay_told import bay_told
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
 from intents.claims import claim_of
 from intents.clauses_used import Used, clauses_used
 from intents.consulting import OUTSIDE, consult
-from intents.corner_told import no_corner, setting_told
+from intents.corner_told import no_corner
 from intents.counted_things import other_count
 from intents.crossed import crossed
 from intents.each_long import each_long
@@ -72,6 +72,7 @@ from intents.spelling import Speller
 from intents.spliced import spliced
 from intents.standing_gable import from_the_ground, standing_gable
 from intents.sum_around import around
+from intents.sum_halved import sum_halved
 from intents.sum_joints import all_of_them, in_a_row
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
@@ -120,10 +121,9 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    roofs_and_frames, setting_told, bay_of_sides, named_later, pole_told, half_a_face, no_sum, rolls_told,
-    gable_again, at_each_place,
+    roofs_and_frames, named_later, pole_told, half_a_face, no_sum, rolls_told, gable_again, at_each_place,
 )  # fmt: skip
-_TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
+_TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet, sum_halved)
 
 
 class _Lists:
