@@ -27,6 +27,7 @@ _IS = frozenset("is are was were measures measured measure reads read at came co
 _SIDES = frozenset("side sides width height length depth wide high deep long tall way leg wall top".split())
 _OTHER, _HOW = frozenset("other second missing remaining".split()), frozenset("wide high tall deep long".split())
 _ONES, _EACH = frozenset(("one", "first", "other", "second")), frozenset("each every both all".split())
+_HOW_SQUARE = frozenset("square squared out off racked skewed true whack rhombus plumb".split())
 _ASKED_SIDES = frozenset("width height length depth side".split())
 _SCORE = 3.0  # of a reading that only these words make
 
@@ -60,8 +61,8 @@ def diagonal_told(chart: Chart, questions: list[Question], topics: Mapping[str, 
 
 def _third_side(chart: Chart, questions: list[Question], topics: Mapping[str, Any], long: _Said, side: _Said) -> None:
     """The side that is left, of a diagonal and one side."""
-    if not (side.side or _asks_side(chart, side)):
-        return
+    if not (side.side or _asks_side(chart, side)) or not _HOW_SQUARE.isdisjoint(chart.words):
+        return  # how far out a frame is takes its other side
     place = next(p for p in topics[CHECK] if p.name == "side")
     heard = [heard_as(chart, place, one.reading, True) for one in (side, long)]
     if heard[0] is None or heard[1] is None:

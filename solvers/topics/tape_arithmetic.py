@@ -117,7 +117,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
         if parts and (large := _large(numbers)):
             raise NeedMore("bare", f"Is the {shown(large)} inches or millimetres?")
         return _fractions_are_inches(whole)
-    if bare in (BareUnit.INCHES, BareUnit.FEET) and with_units(whole, "in") == whole:  # of the answer: 2.44 m less 63 mm, in inches
+    if bare in (BareUnit.INCHES, BareUnit.FEET) and with_units(whole, "in") == whole:  # of the answer
         work.metric = False
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
