@@ -14,7 +14,8 @@ if TYPE_CHECKING:
 _ASKED = {
     "ladder footing": (
         re.compile(
-            r"\b(?:how long|wh(?:at|ich) (?:length|size))\b[^.;?]*\bladder|\bladder length|\blength of (?:the |my )?ladder", re.I
+            r"\b(?:how long|wh(?:at|ich) (?:length|size))\b[^.;?]*\bladder"
+            r"|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder", re.I
         ),
         ("working length", "length for 3 ft past the landing"),
     ),

@@ -61,8 +61,13 @@ def diagonal_told(chart: Chart, questions: list[Question], topics: Mapping[str, 
 
 def _third_side(chart: Chart, questions: list[Question], topics: Mapping[str, Any], long: _Said, side: _Said) -> None:
     """The side that is left, of a diagonal and one side."""
-    if not (side.side or _asks_side(chart, side)) or not _HOW_SQUARE.isdisjoint(chart.words):
-        return  # how far out a frame is takes its other side
+    if not _HOW_SQUARE.isdisjoint(chart.words):  # how far out a frame is takes its other side
+        first = next(iter(questions), None)
+        if first is not None and first.topic == CHECK and {"side", "other_side"} <= first.givens.keys():
+            _lacks_a_side(chart, questions, topics, long, side)
+        return
+    if not (side.side or _asks_side(chart, side)):
+        return
     place = next(p for p in topics[CHECK] if p.name == "side")
     heard = [heard_as(chart, place, one.reading, True) for one in (side, long)]
     if heard[0] is None or heard[1] is None:
@@ -71,6 +76,15 @@ def _third_side(chart: Chart, questions: list[Question], topics: Mapping[str, An
     if run.value.to("in").value < slope.value.to("in").value:
         given = {"run": run, "slope": slope, "wanted": Heard("RISE", 0, 0, "")}
         questions[:] = [Question(TRIANGLE, given, _SCORE, words=["diagonal"])]
+
+
+def _lacks_a_side(chart: Chart, questions: list[Question], topics: Mapping[str, Any], long: _Said, side: _Said) -> None:
+    """A diagonal and one side, asked whether they are square: what is missing is the other side."""
+    places = {p.name: p for p in topics[OUT]}
+    given = {"side": heard_as(chart, places["side"], side.reading, True)}
+    given["diagonal"] = heard_as(chart, places["diagonal"], long.reading, True)
+    if None not in given.values():
+        questions[:] = [Question(OUT, given, _SCORE, words=["diagonal"], missing=["other_side"])]  # type: ignore[arg-type]
 
 
 def _alike(side: Heard, long: Heard) -> tuple[Heard, Heard]:

@@ -37,6 +37,7 @@ _HIGH = frozenset("tall high higher".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
 _SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
 SLOPED, _STEEP, _SAID = "sloped length", frozenset("pitch angle percent ratio".split()), 0.9
+_ANGLES = frozenset("angle steep degrees".split())
 _SCORE = 3.0  # of a reading that only these words make
 _REACH = 6  # words from what is told to its length: the hypotenuse of the gusset is 41 1/2
 
@@ -103,8 +104,9 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
     """Two lengths, one told out and one up, of what leans are rise and run and no sum: staked 9 ft out, tied 12 ft up."""
     words = chart.words
     first = next(iter(questions), None)
-    ladder = first is not None and first.topic == LADDER and not _ASKS_LONG.isdisjoint(pairwise(words))
-    if (LEANERS.isdisjoint(words) and not ladder) or not _SUMS.isdisjoint(words) or not _asks_long(words):
+    asked = "SLOPE" if _asks_long(words) else "ANGLE" if not _ANGLES.isdisjoint(words) else ""
+    ladder = first is not None and first.topic == LADDER and (asked == "ANGLE" or not _ASKS_LONG.isdisjoint(pairwise(words)))
+    if (LEANERS.isdisjoint(words) and not ladder) or not _SUMS.isdisjoint(words) or not (asked == "SLOPE" or (asked and ladder)):
         return
     others = {question.topic for question in questions}
     known = first is not None and first.topic == TRIANGLE and first.whole and len(others) < 2
@@ -114,7 +116,8 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
     places = {p.name: p for p in topics[TRIANGLE]}
     heard = {name: heard_as(chart, places[name], reading, True) for name, reading in told.items()}
     if len(heard) == 2 and None not in heard.values():
-        questions[:] = [Question(TRIANGLE, dict(heard), score=_SCORE, words=["out", "up"])]  # type: ignore[arg-type]
+        wanted = {"wanted": Heard(asked, 0, 0, "")} if asked == "ANGLE" else {}
+        questions[:] = [Question(TRIANGLE, {**heard, **wanted}, score=_SCORE, words=["out", "up"])]  # type: ignore[dict-item]
 
 
 def legs_told(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
