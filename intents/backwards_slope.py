@@ -60,7 +60,8 @@ def _told(chart: Chart, length: Heard) -> str:
         at -= 1
     before = words[max(0, at - 2) : at]
     after = [word for word in words[end : end + 3] if word not in ("of", "common", "the", "long")]
-    if not _LEVEL.isdisjoint(after[:1]) or not (_RUNS | _SPANS).isdisjoint(before[-1:]):
+    of_rafter = at < start and not _RAFTERS.isdisjoint(after[:1]) and after[1:2] != ["length"]  # the run of a 16 foot rafter
+    if not _LEVEL.isdisjoint(after[:1]) or (not of_rafter and not (_RUNS | _SPANS).isdisjoint(before[-1:])):
         return ""
     if after and after[0] in _RISES | _RAFTERS | {"slope"}:
         return "RISE" if after[0] in _RISES else "RAFTER"
