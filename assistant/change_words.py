@@ -16,7 +16,7 @@ from intents.number_words import PLURALS
 from intents.plurals import KEPT
 from intents.question import Heard, Question
 from intents.run_told import told_again
-from solvers.quantities import Length, Money, Number, Pitch
+from solvers.quantities import Length, Money, Number, Percent, Pitch
 from solvers.slots import Parameter
 
 if TYPE_CHECKING:
@@ -37,6 +37,8 @@ _STARTS = re.compile(
     r"|\b(?:first|first one|the first one|the first)(?: (?:at|is|is at|goes at))\b",
     re.IGNORECASE,
 )
+_GRADE = re.compile(r"(?:an? )?\d+(?:\.\d+)? ?(?:%|percent)", re.IGNORECASE)  # of a roof whose pitch was told
+_DIAGONAL = re.compile(r"\b(?:the )?(?:diagonal|corner to corner)(?:'s|’s| is| at| of| to)?(?=\s)", re.IGNORECASE)
 _WALL = re.compile(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
 _ON_A = re.compile(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
 _ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
@@ -48,6 +50,9 @@ _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|expo
 
 def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     """The change with a given's own name in the place of the words that mean it."""
+    kinds = {parameter.kind for parameter in last.topic.parameters if parameter.name in last.givens}
+    if Pitch in kinds and Percent not in kinds and _GRADE.fullmatch(wanted.rest.strip(" .?!")):
+        return replace(wanted, rest=f"{wanted.rest.strip(' .?!')} slope")
     one = _ONE_THATS.match(wanted.rest)
     wanted = replace(wanted, rest=wanted.rest[one.end() :], lead=f"{wanted.lead} {one[0]}") if one else wanted
     rest = _ONE.sub(r"\1 is", wanted.rest)
@@ -60,6 +65,11 @@ def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     number, label, left = named
     alone = bool(re.fullmatch(_LIGHT, left, re.IGNORECASE)) or (_is_spacing(label, last) and not _OTHER_SIZE.search(left))
     return replace(wanted, rest=f"{label} {number}", led=True) if alone else wanted
+
+
+def with_percent(rest: str, text: str) -> str:
+    """A change with the % at its end, which the words of talk leave out."""
+    return f"{rest}%" if text.rstrip(" .?!").endswith("%") and rest[-1:].isdigit() else rest
 
 
 def tells_spacing(text: str, last: Asked) -> bool:
@@ -110,6 +120,7 @@ def _by_words(rest: str, said: Place, last: Asked) -> tuple[str, str, str] | Non
         (_TO_WEATHER, lambda p: p.slot.kept == "exposure"),
         (_PARTS, lambda p: p.label == "parts"),
         (_STARTS, lambda p: p.label == "first mark"),
+        (_DIAGONAL, lambda p: p.label in ("slope", "measured diagonal") and p.name in last.givens),
         (_WALL, lambda p: p.label in _SIZES and p.name in last.givens),
     ):
         found = pattern.search(rest)

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
-from assistant.change_words import in_its_names, is_no_change, say_what_it_is
+from assistant.change_words import in_its_names, is_no_change, say_what_it_is, with_percent
 from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
@@ -162,7 +162,7 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
-    rest = without_echo(words.get("rest", ""))
+    rest = with_percent(without_echo(words.get("rest", "")), text)
     if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
     return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")

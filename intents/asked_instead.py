@@ -156,6 +156,9 @@ def _so_long_each(chart: Chart, question: Question) -> bool:
         return False
     counted, start = places_of(chart, parts)[1], places_of(chart, length)[0]
     between = chart.words[counted:start]
+    each = chart.words[places_of(chart, length)[1] :][:1] in (["each"], ["apiece"])
+    if each and between and all(word.isalpha() for word in between):
+        return True  # 3 legs 3 foot each
     things = between[:-1]
     told = 0 < len(things) <= _NEAR and between[-1] in _EACH
     return told and all(word.isalpha() for word in things) and _OF_IT.isdisjoint(things)

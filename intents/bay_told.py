@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
+from typing import Any
 
 from intents.chart import Chart
+from intents.placing import heard_as
 from intents.question import Question
 from intents.second_reader import places_of
-from solvers.quantities import Angle
+from solvers.quantities import Angle, Quantity
 
 TOPIC = "polygon"
 _SIDES = frozenset("sides sided side pieces".split())
 _IS = frozenset(("is", "at", "turns", "measures", "reads", "about", "a"))
 LEAST, MOST = 20, 90  # degrees that a bay turns
 _REACH = 6
+_SCORE = 3.0  # of a reading that only these words make
 
 
 def bay_told(chart: Chart, question: Question) -> None:
@@ -27,3 +31,18 @@ def bay_told(chart: Chart, question: Question) -> None:
         return
     question.givens = {"bay": replace(sides, value=Angle(sides.value.value, "deg", sides.text), others=())}
     question.swaps = []
+
+
+def bay_of_sides(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """A bay is no ring: where what it turns is told beside how many sides it has, that is what it is cut by."""
+    first = next(iter(questions), None)
+    sides = first.givens.get("sides") if first is not None and first.topic == TOPIC else None
+    if first is None or sides is None or "bay" not in chart.words or _SIDES.isdisjoint(chart.words):
+        return
+    told = places_of(chart, sides)[0]
+    place = next(p for p in topics[TOPIC] if p.name == "bay")
+    turns = [r for row in chart.readings for r in row if r.kind in ("number", "angle", "plural") and r.start != told]
+    turns = [r for r in turns if isinstance(r.value, Quantity) and LEAST <= r.value.value <= MOST]
+    heard = heard_as(chart, place, max(turns, key=lambda r: (r.end, r.kind == "angle")), True) if turns else None
+    if heard is not None:
+        questions[:] = [Question(TOPIC, {"bay": heard}, _SCORE, words=first.words, manner=first.manner)]

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Any
+
 from intents.chart import Chart
-from intents.question import Question
+from intents.question import Heard, Question
 from intents.second_reader import places_of
+from solvers.quantities import Angle
 
 _SET = frozenset("cut cuts set dialed dialled".split())
 _AT = frozenset(("at", "to", "on"))
@@ -12,6 +16,12 @@ _SAW = frozenset("the my saw blade it miter mitre".split())  # set the saw at 30
 _WHATS = frozenset("what what's whats which".split())
 _CORNERS = frozenset("corner corners angle inside outside cnr bend turn".split())
 _SIDES = frozenset(("inside", "outside"))
+MITER, FURTHEST = "miter for a corner", 60  # degrees; no saw is swung further
+_SCORE = 3.0  # of a reading that only these words make
+_SETTINGS = frozenset("saw setting settings miter mitre miters cutting blade".split())
+_PIECES = frozenset("each both two saw".split())
+_IS = frozenset("is at of a reads measures , =".split())
+_DEGREES = frozenset("degree degrees deg ° on the".split())
 _ROOFS = frozenset(  # one of these is in what asks for a pitch
     "pitch pitches pitched pich roof roofs rafter rafters twelve twelfths twelfs 12 slope slopes sloped rise rises inches inch"
     " foot ft rake rakes gable barge steep percent grade".split()
@@ -44,3 +54,28 @@ def no_corner(chart: Chart, question: Question) -> bool:
     while at >= 0 and words[at] in _AT | _SAW:
         at -= 1
     return at >= 0 and words[at] in _SET and _CORNERS.isdisjoint(words[end : end + 1]) and _CORNERS.isdisjoint(words[start:end])
+
+
+def setting_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """What both pieces are cut at is no corner, where it is the corner that is asked for: both cut at 40, what corner."""
+    words = chart.words
+    if "corner" not in words or words.count("corner") > 1:
+        return
+    for question in questions:
+        heard = next((h for h in question.givens.values() if isinstance(h.value, Angle) and h.end > h.start), None)
+        if question.topic != MITER or heard is None or len(question.givens) > 1 or heard.value.value >= FURTHEST:
+            continue
+        start, end = places_of(chart, heard)
+        named = [word for word in words[end : end + 3] if word not in _DEGREES][:1]
+        at = words.index("corner")
+        told = at < start and all(word in _IS for word in words[at + 1 : start])
+        if _CORNERS.isdisjoint(named) and not told and (_makes_corner(words, at) or not _SETTINGS.isdisjoint(named)):
+            given = {"turn": heard, "told": Heard("SETTING", heard.start, heard.end, heard.text)}
+            questions[:] = [Question(MITER, given, _SCORE, words=["corner"])]
+            return
+
+
+def _makes_corner(words: list[str], at: int) -> bool:
+    """Whether the corner is what comes of a cut: what corner, and a word of the saw."""
+    asked = not _WHATS.isdisjoint(words[max(0, at - 3) : at]) or words[at + 1 :] in ([], ["?"])
+    return asked and not (_SET | _SETTINGS | _PIECES).isdisjoint(words)

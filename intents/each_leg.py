@@ -23,11 +23,14 @@ _SCORE = 3.0  # of a reading that only these words make
 def each_leg(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Give the one length to rise and run, where words tell that it is of both."""
     words = chart.words
-    if _LEGS.isdisjoint(words) or not any((a in _BOTH and b in _LEGS) or (a, b) in _PAIRS for a, b in pairwise(words)):
+    if _LEGS.isdisjoint(words):
         return
+    both = any((a in _BOTH and b in _LEGS) or (a, b) in _PAIRS for a, b in pairwise(words))
     first = next(iter(questions), None)
     told = _alone(chart)
-    if told is None or (first is not None and first.topic != TRIANGLE) or (first is None and _BRACES.isdisjoint(words)):
+    if told is None or not (both or words[told.end : told.end + 1] == ["legs"]):
+        return
+    if (first is not None and first.topic != TRIANGLE) or (first is None and _BRACES.isdisjoint(words)):
         return
     if first is None:
         questions.append(first := Question(TRIANGLE, score=_SCORE, words=["legs"]))
@@ -48,7 +51,7 @@ def _alone(chart: Chart) -> Reading | None:
         here = [r for r in chart.readings[at] if isinstance(r.value, Length) or r.kind in ("number", "angle")]
         best = max(here, key=lambda r: (r.end, r.kind != "number"), default=None)
         at = best.end if best else at + 1
-        if best and not _counts(chart.words, best) and not _half_square(best):
+        if best and not _counts(chart.words, best) and not _half_square(chart.words, best):
             found.append(best)
     return found[0] if len(found) == 1 and found[0].kind != "angle" else None
 
@@ -57,5 +60,7 @@ def _counts(words: list[str], reading: Reading) -> bool:
     return words[reading.start] in ("two", "2") and not _LEGS.isdisjoint(words[reading.end : reading.end + 1])
 
 
-def _half_square(reading: Reading) -> bool:
-    return reading.kind == "angle" and reading.value.value == 45  # type: ignore[union-attr]
+def _half_square(words: list[str], reading: Reading) -> bool:
+    """45 degrees, or a 45 brace: both legs are alike in any case."""
+    bare = reading.kind == "number" and not _BRACES.isdisjoint(words[reading.end : reading.end + 1])
+    return (reading.kind == "angle" or bare) and reading.value.value == 45  # type: ignore[union-attr]

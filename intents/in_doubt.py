@@ -123,7 +123,7 @@ def other_topic(chart: Chart, question: Question) -> bool:
         return True
     if topic == "miter for a corner":  # what corner a setting makes; how far it opens, cut for another
         pairs = {*pairwise(words)}
-        return (("what", "corner") in pairs and "saw" in words) or not _OPENS.isdisjoint(pairs)
+        return (("what", "corner") in pairs and "saw" in words and "told" not in question.givens) or not _OPENS.isdisjoint(pairs)
     if topic == "conversion":
         return "rather" in words  # in yards, or rather in metres
     if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from intents.length_words import AFTER_ONE, COVERS, NOUNS, ONE_WAY, OTHER_UNITS, OTHER_USES, ROLES, SMALL
 from intents.number_words import TAPE
 from intents.numbers import Line, Piece, fractions
 from intents.reading import Head, Reading
@@ -30,23 +31,8 @@ UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
 _JOINTS = _JOINED | {"-"}
 _PARTED = frozenset(("equal", "even", "parts", "pieces", "bays"))  # after how many
-_OTHER_USES = frozenset(("in", "on", "over", "-", "/", ":"))  # after a number, these start a pitch or a sum
-_ONE_WAY = (["one", "way"], ["one", "side"], ["one", "end"])  # 13 foot 5 | one way
-_AFTER_ONE = frozenset("and by wide high long tall deep wall at with on for from to of plus minus".split())
-# What a size of its own is for: "20 feet, 7 inch exposure", "17 ft 6 in exposure".
-_ROLES = frozenset(
-    "exposure exp expo exposed reveal reveals lap laps overlap gap gaps cavity slot mesh screen cover covers coverage"
-    " deep depth overhang penetration bite centres centers centre center oc apart spacing spaced thick kerf blade"
-    " first coil joint showing weather legs strapping boards sticks footers stock".split()
-)
-_SMALL = frozenset(
-    "exposure exp expo exposed reveal reveals lap laps kerf blade penetration bite showing weather gauge shakes shingles".split()
-)
-_OTHER_UNITS = frozenset(  # what is so many of these is no part of a length
-    "ml millilitre millilitres milliliter milliliters litre litres liter liters oz kg kgs kilo kilos lb lbs pound pounds".split()
-)
 _SQUARE, _SQUARED = frozenset("squares sqft sqm sf m2 ft2".split()), frozenset("feet foot ft metres meters m footage".split())
-_COVERS = frozenset("cover covers coverage centres centers centre center oc apart spacing panels boards".split())
+_AFTER_PARTS = UNITS | OTHER_UNITS | SMALL | COVERS  # so many of these are no part of the length before them
 _EDGE, MOST_FROM_EDGE = frozenset(("from", "off", "past")), 50  # so many and more inches in from an edge nobody counts
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
@@ -57,43 +43,6 @@ LEAST_MIL = 100  # so many thousandths are said as inches: from here on a mil is
 _RULES = frozenset(("tape", "tapes", "ruler", "rule", "scale"))  # "an inch tape" is what it is read with
 _WHOSE = frozenset("it the my that this them our your each".split())  # the foot of the ladder
 _SUBUNITS = {"cm": Fraction(1, 100), "mm": Fraction(1, 1000)}
-# after "6 in", these make it a place or a conversion
-_NOUNS = frozenset(
-    [
-        "a",
-        "an",
-        "the",
-        "my",
-        "our",
-        "each",
-        "every",
-        "this",
-        "that",
-        "those",
-        "these",
-        "both",
-        "total",
-        "all",
-        "degrees",
-        "feet",
-        "inches",
-        "metres",
-        "meters",
-        "millimetres",
-        "millimeters",
-        "mm",
-        "cm",
-        "m",
-        "metric",
-        "decimal",
-        "percent",
-        "it",
-        "there",
-        "here",
-        *"winter summer spring fall autumn january february march june july august december sun shade winters summers".split(),
-        *"september october november midsummer midwinter dog monsoon springtime summertime wintertime service".split(),
-    ]
-)
 
 
 _AFTER_AN_INCH = frozenset(
@@ -250,24 +199,24 @@ def _of_its_own(line: Line, piece: Piece, unit: int, joint: str) -> bool:
         return False
     at = unit + 1 + (words[unit + 1] in ("to", "of")) + (words[unit + 2] == "the")
     if joint == ",":
-        named = words[unit + 1].isalpha() and words[unit + 1] not in _AFTER_ONE
+        named = words[unit + 1].isalpha() and words[unit + 1] not in AFTER_ONE
         plain = words[unit] == "inch" and piece.value > 1 and named
-        return words[at] in _ROLES or plain or (piece.value < 1 and words[unit + 1] in ("wide", "long", "high"))
-    return words[at] in _SMALL or (piece.value >= 12 and words[at] in _ROLES)
+        return words[at] in ROLES or plain or (piece.value < 1 and words[unit + 1] in ("wide", "long", "high"))
+    return words[at] in SMALL or (piece.value >= 12 and words[at] in ROLES)
 
 
 def _inches_unsaid(line: Line, piece: Piece) -> float:
     """How sure it is that a number after feet is the inches, when the word inches is not said."""
     after = line.words[piece.end]
-    if after in _SMALL or after == "waste":
+    if after in SMALL or after == "waste":
         return 0.3  # 12 foot 0 waste
     if after in ("on", "over") and not _number_next(line, piece.end + 1):
         return 0.6  # 38 ft 6 on the ramp wall
-    if after in _OTHER_USES:
+    if after in OTHER_USES:
         return 0.6 if after == "in" and line.words[piece.end + 1] not in ("12", "twelve") else 0.3
-    if _number_next(line, piece.end) and line.words[piece.end : piece.end + 2] not in _ONE_WAY:
+    if _number_next(line, piece.end) and line.words[piece.end : piece.end + 2] not in ONE_WAY:
         return 0.8 if line.words[piece.end + 1 : piece.end + 3] == ["/", "12"] else 0.3
-    if piece.value == 1 and after.isalpha() and after not in _AFTER_ONE:
+    if piece.value == 1 and after.isalpha() and after not in AFTER_ONE:
         return 0.4  # "8 ft one side" counts sides
     if after in ("by", "×") and piece.value < 1 and any(0 < other.value < 1 for other in line.pieces(piece.end + 1)):
         return 0.2  # 120 feet | 1/4 by 1/4
@@ -295,7 +244,7 @@ def fraction_after(line: Line, at: int) -> Piece | None:
         after = line.words[part.end]  # an inch and five eighths in the stud, an inch and a half in 4 feet
         into = line.words[part.end + 1 : part.end + 3] == ["to", "the"]
         place = line.words[at - 1] == "inch" and not part.digits  # inch and a quarter in: no two lengths are told so
-        place = place or into or line.words[part.end + 1] in (*_NOUNS, "from", "past") or _number_next(line, part.end + 1)
+        place = place or into or line.words[part.end + 1] in (*NOUNS, "from", "past") or _number_next(line, part.end + 1)
         if part.value < 1 and part.sure > 0.5 and (after not in UNITS or (after == "in" and place)) and (
             after != "of" or not line.pieces(part.end + 1)
         ):
@@ -326,7 +275,7 @@ def _inch_word_sure(line: Line, head: Head) -> float:
     if head.form == "one":
         return 0.1  # "a in" is nothing anyone says
     squared = after in ("square", "sq") and line.words[head.unit + 2] in UNITS  # 40 by 9 | in square metres
-    if squared or _number_next(line, head.unit + 1) or after in _NOUNS or after in UNITS or _in_from(line, head):
+    if squared or _number_next(line, head.unit + 1) or after in NOUNS or after in UNITS or _in_from(line, head):
         return 0.3
     if after in _SQUARE or (after in ("square", "sq") and line.words[head.unit + 2] in _SQUARED):
         return 0.3  # 30 by 8 in squares
@@ -362,12 +311,17 @@ def _metres_and_parts(line: Line, i: int, head: Head) -> Iterator[Reading]:
             continue
         if unit in PLAIN and PLAIN[unit][0] in _SUBUNITS:
             scale = _SUBUNITS[PLAIN[unit][0]]
-            own = words[piece.end + 1] in _ROLES  # 6 m and 40 mm spacing
+            own = words[piece.end + 1] in ROLES  # 6 m and 40 mm spacing
             yield _reading(i, piece.end + 1, head.value + size * scale, "m", head.sure * (0.3 if own and joined else 1.0))
-        elif not joined and not _goes_on(line, piece.end) and unit not in UNITS | _OTHER_UNITS | _SMALL | _COVERS:
+        elif not joined and not _goes_on(line, piece.end) and (_into(words, piece.end) or unit not in _AFTER_PARTS):
             tenths = (Length(head.value + size / 10, "m"),) if size < 10 else ()
             value = head.value + size / (1000 if size >= 100 else 100)
             yield _reading(i, piece.end, value, "m", min(piece.sure, 0.4 if tenths else 0.9), tenths)
+
+
+def _into(words: list[str], at: int) -> bool:
+    """Whether "in" leads to the unit that is wanted: 3 m 81 | in feet."""
+    return words[at] == "in" and words[at + 1] in UNITS | {"decimal", "metric"}
 
 
 def _can_be_inches(line: Line, piece: Piece) -> bool:

@@ -27,7 +27,6 @@ from intents.consulting import OUTSIDE, consult
 from intents.corner_told import no_corner
 from intents.counted_things import no_broken_count, other_count
 from intents.crossed import crossed
-from intents.each_leg import each_leg
 from intents.each_long import each_long
 from intents.features import of_sentence
 from intents.fills_it import fills_it
@@ -36,6 +35,7 @@ from intents.gable_over import gable_over
 from intents.grammars import FOLDER
 from intents.half_a_face import half_a_face, in_square_feet
 from intents.held_in import held_between, held_in
+from intents.hips_told import hips_told
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.its_answer import have_enough
 from intents.kicked_out import kicked_out
@@ -62,6 +62,7 @@ from intents.placing import ANYTHING
 from intents.pole_told import pole_told
 from intents.question import Question, Reading
 from intents.rolls_told import rolls_told
+from intents.roofs_and_frames import roofs_and_frames
 from intents.run_told import no_pitch_asked, run_told
 from intents.saw_labels import one_way_and_other, reach_put_right, saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
@@ -71,12 +72,12 @@ from intents.spelling import Speller
 from intents.spliced import spliced
 from intents.standing_gable import from_the_ground, standing_gable
 from intents.sum_around import around
+from intents.sum_halved import sum_halved
 from intents.sum_joints import all_of_them, in_a_row
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
 from intents.told_over import put_over
-from intents.triangle_told import legs_told, out_and_up
 from intents.untold_overhang import untold_overhang
 from intents.vocabulary import NUMBER_WORDS
 from intents.wall_sizes import wall_sizes
@@ -120,10 +121,9 @@ def _full_chart(text: str, folder: Path) -> Chart:
 
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
-    each_leg, out_and_up, legs_told, named_later, pole_told, half_a_face, no_sum, rolls_told,
-    gable_again, at_each_place, by_labels, no_broken_count,
-)  # fmt: skip
-_TOLD = (bay_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet)
+    roofs_and_frames, named_later, pole_told, half_a_face, no_sum, rolls_told, gable_again, at_each_place, by_labels,
+    no_broken_count)  # fmt: skip
+_TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet, sum_halved)
 
 
 class _Lists:

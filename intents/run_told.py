@@ -194,6 +194,8 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
         return ["RAFTER"]  # 4 ft up the slope, how high
     if question.topic == HIP and "plan" in near and "run" in before:
         return ["RUN", "HIP"]  # the hip's plan run
+    if "half" not in own and not _SPANS.isdisjoint(after[:1]):
+        return _across(chart, question.topic, before, after)  # an 8 foot ridge over a 28 foot span
     if "half" in own or not _RUNS.isdisjoint(near):
         return []
     if question.topic in (HIP, RISE) and (ways := _rafter_told(chart, before, after)):

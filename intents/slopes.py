@@ -22,6 +22,10 @@ _TAPE_PARTS = (2, 4, 8, 16, 32)  # of an inch
 _LEVEL = frozenset(["across", "over", "along", "out", "sideways", "horizontal"])
 _PERCENT, _GRADES = frozenset(("percent", "%")), frozenset(("grade", "gradient"))
 LEAST_GRADE = 8  # percent; less is the fall of a sill
+_SLOPES = frozenset("slope pitch grade gradient roof rafter pitched".split())
+_SLOPED = frozenset("slope pitch gradient roof rafter rafters rise rises climbs fall falls rake hip valley".split())
+_OF_SLOPE, _INTO = frozenset("of at is a to".split()), frozenset("degrees degree deg pitch twelve 12".split())
+_PER_SAID, LEAST_PER_METRE, MOST_PER_METRE = frozenset(("per", "every", "each")), 20, 1500  # millimetres, with none said
 _ANDS = frozenset(["and", "&"])
 _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
@@ -39,8 +43,10 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
         if line.words[rise.end - 2 : rise.end] == ["/", "12"]:
             continue  # 8/12 is a pitch, never the rise of one: 8/12 over 12 feet
         word = line.words[rise.end]
-        if word in _PERCENT and line.words[rise.end + 1] in _GRADES and rise.value >= LEAST_GRADE:
-            yield Reading("pitch", i, rise.end + 2, Pitch(rise.value * 12 / 100, "in12"), 0.9)
+        if word in _PERCENT and rise.value >= LEAST_GRADE and (end := _grade_end(line.words, i, rise.end + 1)):
+            yield Reading("pitch", i, end, Pitch(rise.value * 12 / 100, "in12"), 0.9)
+        if word in _PER_SAID and line.words[rise.end + 1] in METRES - {"m"} and _in_millimetres(line.words, rise):
+            yield Reading("pitch", i, rise.end + 2, Pitch(rise.value * 12 / 1000, "in12"), 0.9)
         if rise.value.numerator < rise.value.denominator:
             yield from _part_a_foot(line, i, rise)
         if word in _PITCH:
@@ -52,6 +58,21 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
             yield from _ratios(line, i, rise, rise.end + 2, 0.9)
         else:
             yield from _said_after(line, i, rise)
+
+
+def _grade_end(words: Sequence[str], start: int, end: int) -> int:
+    """Where a percent ends that is how steep something is, 0 where no word beside it tells: 58 % roof, slope of 40 %."""
+    if words[end] in _GRADES or words[end : end + 1] == ["slope"]:
+        return end + 1
+    before = [word for word in words[max(0, start - 2) : start] if word not in _OF_SLOPE][-1:]
+    told = words[end] in _SLOPES or (before and before[0] in _SLOPES)
+    told = told or (words[end] in ("in", "to", "as") and words[end + 1] in _INTO)
+    return end if told and "waste" not in words else 0
+
+
+def _in_millimetres(words: Sequence[str], rise: Piece) -> bool:
+    """Whether a rise per metre with no unit is in millimetres: rises 200 per metre."""
+    return LEAST_PER_METRE <= rise.value <= MOST_PER_METRE and not _SLOPED.isdisjoint(words)
 
 
 def _hundredth(line: Line, i: int) -> Iterator[Reading]:
@@ -179,7 +200,7 @@ def _every_twelve(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
 def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Pitches whose rise is in inches: 5 inches in 12, a quarter inch per foot."""
     words, unit = line.words, head.unit
-    if PLAIN.get(words[unit], ("",))[0] in _PER_METRE and words[unit + 1] in _PER:
+    if PLAIN.get(words[unit], ("",))[0] in _PER_METRE and words[unit + 1] in _PER | {"/"}:
         yield from _per_metre(line, i, head)
     part = fraction_after(line, unit + 1) if words[unit] in INCHES and words[unit + 1] in _ANDS else None
     if part is not None:  # an inch and a half per foot
@@ -209,7 +230,8 @@ def _per_metre(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """450 mm per metre, 40 cm to the metre, 350 mm in every metre."""
     words, unit = line.words, head.unit
     at = unit + 2
+    slash = words[unit + 1] == "/"
     at += words[at] in ("a", "each", "every", "one", "the")
-    if words[at] in METRES - {"m"} or (words[at] == "m" and words[unit + 1] == "per"):
+    if words[at] in METRES - {"m"} or (words[at] == "m" and (slash or words[unit + 1] == "per")):
         rise = head.value * _PER_METRE[PLAIN[words[unit]][0]]
         yield Reading("pitch", i, at + 1, Pitch(rise * 12, "in12"), 0.8 * head.sure)

@@ -37,6 +37,7 @@ _HIGH = frozenset("tall high higher".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
 _SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
 SLOPED, _STEEP, _SAID = "sloped length", frozenset("pitch angle percent ratio".split()), 0.9
+_ANGLES = frozenset("angle steep degrees".split())
 _SCORE = 3.0  # of a reading that only these words make
 _REACH = 6  # words from what is told to its length: the hypotenuse of the gusset is 41 1/2
 
@@ -52,7 +53,12 @@ def level_told(chart: Chart, question: Question) -> None:
         if level and name == "slope" and "run" not in question.givens:
             _move(question, "slope", "run")
             return
-        leans = not level and (_leans(chart.words[max(0, start - _REACH) : start]) or _of_a_leaner(chart.words, start, end))
+        goes = _goes(chart.words[end : end + 3])  # guy wire 20 foot up: so long is no wire
+        if goes and name == "slope" and goes not in question.givens:
+            _move(question, "slope", goes)
+            return
+        before = chart.words[max(0, start - _REACH) : start]
+        leans = not level and not goes and (_leans(before) or _of_a_leaner(chart.words, start, end))
         if leans and name == "slope":
             question.swaps = []
         if leans and name != "slope" and "slope" not in question.givens:
@@ -98,8 +104,9 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
     """Two lengths, one told out and one up, of what leans are rise and run and no sum: staked 9 ft out, tied 12 ft up."""
     words = chart.words
     first = next(iter(questions), None)
-    ladder = first is not None and first.topic == LADDER and not _ASKS_LONG.isdisjoint(pairwise(words))
-    if (LEANERS.isdisjoint(words) and not ladder) or not _SUMS.isdisjoint(words) or not _asks_long(words):
+    asked = "SLOPE" if _asks_long(words) else "ANGLE" if not _ANGLES.isdisjoint(words) else ""
+    ladder = first is not None and first.topic == LADDER and (asked == "ANGLE" or not _ASKS_LONG.isdisjoint(pairwise(words)))
+    if (LEANERS.isdisjoint(words) and not ladder) or not _SUMS.isdisjoint(words) or not (asked == "SLOPE" or (asked and ladder)):
         return
     others = {question.topic for question in questions}
     known = first is not None and first.topic == TRIANGLE and first.whole and len(others) < 2
@@ -109,7 +116,8 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
     places = {p.name: p for p in topics[TRIANGLE]}
     heard = {name: heard_as(chart, places[name], reading, True) for name, reading in told.items()}
     if len(heard) == 2 and None not in heard.values():
-        questions[:] = [Question(TRIANGLE, dict(heard), score=_SCORE, words=["out", "up"])]  # type: ignore[arg-type]
+        wanted = {"wanted": Heard(asked, 0, 0, "")} if asked == "ANGLE" else {}
+        questions[:] = [Question(TRIANGLE, {**heard, **wanted}, score=_SCORE, words=["out", "up"])]  # type: ignore[dict-item]
 
 
 def legs_told(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
@@ -129,6 +137,13 @@ def _move(question: Question, name: str, other: str) -> None:
     wanted = question.givens.get("wanted")
     if wanted is not None and str(wanted.value).lower() == other:
         del question.givens["wanted"]
+
+
+def _goes(after: list[str]) -> str:
+    """Which way a length goes by the words right after it, where they tell that it goes up or out and along no slope."""
+    if not after or not _SLOPING.isdisjoint(after[1:]):
+        return ""
+    return "rise" if after[0] in _UPS | _HIGH else "run" if after[0] in _OUTS else ""
 
 
 def _on_the_level(after: list[str]) -> bool:

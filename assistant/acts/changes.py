@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from enum import Enum
+
 from assistant.acts import Talk, act
 from assistant.record import put_asked
 
@@ -25,5 +27,6 @@ def _ask(talk: Talk) -> None:
     if last is None:
         put_asked(talk.record, talk.said.topic, NOTHING)
         return
-    needs = " or ".join(dict.fromkeys(f"the {parameter.label}" for parameter in last.topic.parameters[:3]))
+    sizes = [parameter for parameter in last.topic.parameters if not issubclass(parameter.kind, Enum)] or last.topic.parameters
+    needs = " or ".join(dict.fromkeys(f"the {parameter.label}" for parameter in sizes[:3]))
     put_asked(talk.record, talk.said.topic, f"What should I change about the {last.topic.name}: {needs}?")

@@ -169,6 +169,7 @@ def _tape(work: Working, term: Term, result: Term) -> None:
     work.also_word("on the tape", tape(mark.value, work.tape_step.denominator))
     work.also_word("in decimals", f"{decimal(work.value(inches), 4)} in")
     work.also("error at that mark", off)
+    work.also_lines[-1].text = f"{decimal(work.value(off), 4)} in"  # less than a tape shows
     work.also("error at that mark, in mm", off * constant("25.4"), "mm")
     whole = nearest(inches * constant("25.4"), work.term("1 mm", 1, "mm"))
     work.also("nearest whole millimetre", whole, "mm")

@@ -2,14 +2,25 @@
 
 from __future__ import annotations
 
+from typing import Annotated
+
 from solvers.common import Corner, RoofPitch, Turn
-from solvers.exact import acos, sqrt
-from solvers.joint import corner_and_turn, shared_joint
+from solvers.exact import Term, acos, sqrt
+from solvers.joint import corner_and_turn, saw_cautions, shared_joint
 from solvers.registry import topic
 from solvers.roof import theta_of
 from solvers.saw_drawing import meeting
-from solvers.slots import Choice
+from solvers.slots import Choice, Slot
 from solvers.working import Working
+
+
+class TurnTold(Choice):
+    """What is told in place of a turn."""
+
+    SETTING = "saw setting"
+
+
+Told = Annotated[TurnTold, Slot("Is that how far it turns, or what the saw is set to?", name="turn told as", names="turn")]
 
 
 class Fascia(Choice):
@@ -20,16 +31,31 @@ class Fascia(Choice):
 
 
 @topic("miter for a corner", "corners")
-def miter_for_a_corner(work: Working, corner: Corner | None = None, turn: Turn | None = None) -> None:
+def miter_for_a_corner(work: Working, corner: Corner | None = None, turn: Turn | None = None, told: Told | None = None) -> None:
     """Saw setting for each of two pieces that share a corner, degrees, from the corner or from the turn at it.
 
-    Refuses either outside 0–180°, and the two of different corners. Source: geometry, the turn of the trim is the
-    supplement of its corner.
+    From what both were cut at, the corner they make. Refuses either outside 0–180°, and the two of different corners.
+    Source: geometry, the turn of the trim is the supplement of its corner.
     """
+    if told is TurnTold.SETTING and turn is not None and corner is None:
+        _corner_made(work, turn)
+        return
     corner, turn = corner_and_turn(work, corner, turn)
     _, edge = shared_joint(work, turn)
     work.also("turn", turn)
     work.check("two edge angles make the corner", 2 * edge, "=", corner)
+    meeting(work, "the corner", 90, corner, edge, ("piece 1", "piece 2"))
+
+
+def _corner_made(work: Working, setting: Term) -> None:
+    """The corner that two pieces make, both cut at one setting."""
+    turn = work.step("τ", 2 * setting, "each piece turns by its setting")
+    corner = work.answer("corner", 180 - turn, "what the turn leaves of straight on", symbol="γ")
+    edge = work.step("e", 90 - setting, "what a bevel gauge reads on the piece's edge")
+    work.also("turn", turn)
+    work.also("edge angle", edge)
+    work.check("two edge angles make the corner", 2 * edge, "=", corner)
+    saw_cautions(work, setting, edge)
     meeting(work, "the corner", 90, corner, edge, ("piece 1", "piece 2"))
 
 

@@ -6,7 +6,7 @@ from typing import Annotated
 
 from solvers.binding import Slope
 from solvers.common import DUST_CAUTION, HEIGHT_CAUTION, JIG_CAUTION, RoofPitch
-from solvers.exact import Term, acos, sin, sqrt, tan
+from solvers.exact import Term, acos, atan, cos, sin, sqrt, tan
 from solvers.joint import saw_cautions, shared_joint
 from solvers.quantities import Length
 from solvers.registry import topic
@@ -101,15 +101,30 @@ class CutOf(Choice):
 
     PLUMB = "plumb"
     LEVEL = "level"
+    BACKING = "backing"
+
+
+class CutPiece(Choice):
+    """What is cut; a piece along the common slope unless said."""
+
+    HIP = "hip or valley"
 
 
 @topic("plumb cut", "corners")
-def plumb_cut(work: Working, pitch: RoofPitch, asked: CutOf | None = None) -> None:
+def plumb_cut(work: Working, pitch: RoofPitch, asked: CutOf | None = None, piece: CutPiece | None = None) -> None:
     """Saw setting for a plumb cut on a piece that lies along the slope, degrees; or for the level cut.
 
-    Refuses a pitch of 0. Source: geometry.
+    A hip or valley lies flatter than the roof. Refuses a pitch of 0. Source: geometry.
     """
-    theta = theta_of(work, pitch)
+    if asked is CutOf.BACKING:
+        _backing(work, pitch)
+        return
+    run = pitch.run
+    if piece is CutPiece.HIP:
+        run = work.step("hip run", pitch.run * sqrt(2), "in plan it crosses the corner at 45°", unit="in")
+        theta = work.step("θ", atan(pitch.rise / run), "a hip or valley climbs the same over its longer run")
+    else:
+        theta = theta_of(work, pitch)
     level = work.step("level cut", 90 - theta, "level stands square to plumb")
     if asked is CutOf.LEVEL:
         work.answer("level cut", level)
@@ -118,11 +133,23 @@ def plumb_cut(work: Working, pitch: RoofPitch, asked: CutOf | None = None) -> No
         work.answer("plumb cut", theta)
         work.also("level cut", level)
     work.also("edge angle of the plumb cut", level)
-    work.check("angle between plumb and slope, by directions", acos(pitch.rise / _slope_length(pitch)), "=", level)
+    work.check("angle between plumb and slope, by directions", acos(pitch.rise / sqrt(run**2 + pitch.rise**2)), "=", level)
     saw_cautions(work, theta, level)
     work.caution(JIG_CAUTION)
     _plumb_and_level(work, theta, level)
     on_the_saw(work, theta, level, ("left rake, top end", "right rake, top end"))
+
+
+def _backing(work: Working, pitch: Slope) -> None:
+    """The bevel along the top of a hip, both roofs at one pitch, that its two faces lie in the roofs."""
+    hip = work.step("hip", sqrt(2 * pitch.run**2 + pitch.rise**2), "length of the hip for so much run", unit="in")
+    backing = work.answer("backing", atan(pitch.rise / hip), "length of the hip and its rise, set on the square")
+    between = work.step("between", 180 - 2 * backing, "the two roofs lean away from the hip alike")
+    work.also("angle between the roofs", between)
+    theta = theta_of(work, pitch)
+    work.check("the two roofs' normals, as vectors", acos(-(cos(theta) ** 2)), "=", between)
+    saw_cautions(work, backing, work.step("edge", 90 - backing, "what a bevel gauge reads on its edge"))
+    meeting(work, "across the hip", 90, between, work.step("half", between / 2, "on each side of its middle"), ("roof", "roof"))
 
 
 def _plumb_and_level(work: Working, theta: Term, level: Term) -> None:

@@ -25,6 +25,14 @@ class SlopeAs(Choice):
 
     ANGLE = "degrees"
     GRADE = "percent"
+    PITCH = "pitch"
+
+
+class PartAsked(Choice):
+    """What of a slope is asked for in place of its rise."""
+
+    RUN = "run"
+    SPAN = "span"
 
 
 @topic("roof angle", "slope")
@@ -38,6 +46,11 @@ def roof_angle(work: Working, pitch: AnyPitch, asked: SlopeAs | None = None) -> 
     if asked is SlopeAs.GRADE:
         work.answer("percent grade", grade)
         work.also("roof angle", theta)
+    elif asked is SlopeAs.PITCH:
+        twelve = work.term("run", 12, "in")
+        work.answer("pitch", twelve * pitch.rise / pitch.run, "rise, had the run been 12", "in12", "rise")
+        work.also("roof angle", theta)
+        work.also("percent grade", grade)
     else:
         work.answer("roof angle", theta)
         work.also("percent grade", grade)
@@ -109,13 +122,26 @@ def sloped_length(
 
 
 @topic("rise over a run", "slope")
-def rise_over_a_run(work: Working, pitch: AnyPitch, run: RunLength, across: Measured = None) -> None:
-    """Rise, inches, over a level run at a pitch.
+def rise_over_a_run(
+    work: Working, pitch: AnyPitch, run: RunLength, across: Measured = None, asked: PartAsked | None = None
+) -> None:  # fmt: skip
+    """Rise, inches, over a level run at a pitch; or the run, or twice it, where the rise or the rafter was told.
 
     Refuses a run of nothing and a negative pitch. Source: geometry.
     """
-    run, per_inch = run_of(work, run, across, pitch), rise_per_inch(work, pitch)
-    rise = work.answer("rise", run * per_inch, "every inch of run climbs that much", "in", "rise")
+    asked = asked if across in (Across.RISE, Across.RAFTER) else None
+    run = run_of(work, run, across, pitch)
+    if asked is PartAsked.SPAN:
+        work.answer("span", 2 * run, "as far again on the other side of the peak", "in", "span")
+        work.also("run", run)
+    elif asked is PartAsked.RUN:
+        work.answer("run", run)
+    per_inch = rise_per_inch(work, pitch)
+    rise = work.step("rise", run * per_inch, "every inch of run climbs that much", unit="in")
+    if asked is None:
+        work.answer("rise", rise)
+    else:
+        work.also("rise", rise)
     theta = theta_of(work, pitch)
     slope = work.step("slope", run / cos(theta), "the run is the slope's shadow on the level", unit="in")
     work.also("sloped length", slope)

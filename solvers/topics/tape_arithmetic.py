@@ -34,6 +34,7 @@ SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many m
 FAR_MORE = 3  # times what is said in metres: a whole number beside it is millimetres
 LARGE_MM, FEW_METRES = 100, 4  # beside so many millimetres a decimal below so much may be metres
 NO_INCHES = 300  # nor is one of so many inches, where the answer is asked in metric
+NEVER_INCHES = 1000  # beside feet or inches: no board is of so many
 _METRIC = {"mm": "millimetres", "cm": "centimetres", "m": "metres"}
 _FEET = frozenset("f'’′")  # of its letters one says that a length has feet
 _TAPE = (2, 4, 8, 16, 32, 64)
@@ -116,7 +117,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
         if parts and (large := _large(numbers)):
             raise NeedMore("bare", f"Is the {shown(large)} inches or millimetres?")
         return _fractions_are_inches(whole)
-    if not numbers and bare in (BareUnit.INCHES, BareUnit.FEET):  # said of the answer: 2.44 metres less 63 mm, in inches
+    if bare in (BareUnit.INCHES, BareUnit.FEET) and with_units(whole, "in") == whole:  # of the answer
         work.metric = False
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
     turned = with_units(whole, unit or "in")
@@ -148,6 +149,8 @@ def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
     """The unit that numbers beside these lengths are in: theirs in metric; inches, but doubtful after whole feet."""
     units = {length.unit for length in said}
     parts = [leaf for leaf in numbers if _in_parts(leaf)]
+    if units <= {"in", "ft"} and numbers and all(leaf.value >= NEVER_INCHES and leaf.value.denominator == 1 for leaf in numbers):
+        return "mm"  # 2440 minus 3 1/2 inches
     if parts and units <= _METRIC.keys():  # 4 5/8 plus 5 mm is of the tape; 36 1/2 may be; 450 and a half is past it
         tape = any(leaf.value.denominator > 2 for leaf in parts)
         if units == {"cm"} and not tape:

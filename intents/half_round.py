@@ -1,0 +1,26 @@
+"""A half round by its name: its width alone tells its rise, whatever else of it is asked."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from itertools import pairwise
+from typing import Any
+
+from intents.chart import Chart
+from intents.question import Heard, Question
+
+ARC = "arc"
+_HALVES = frozenset((("half", "round"), ("half", "circle"), ("half", "moon"), ("semi", "circle")))
+_NAMES = frozenset(("semicircle", "semicircular", "semicircles"))
+_TOLD = frozenset(("rise", "radius", "head"))
+
+
+def half_round(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Say that it is a half round, where an arc of which only the width is told goes by that name."""
+    words = chart.words
+    first = next(iter(questions), None)
+    if first is None or first.topic != ARC or "width" not in first.givens or not _TOLD.isdisjoint(first.givens):
+        return
+    if not _NAMES.isdisjoint(words) or not _HALVES.isdisjoint(pairwise(words)):
+        first.givens["head"] = Heard("HALF", 0, 0, "")
+        first.lacking = 0

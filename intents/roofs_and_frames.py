@@ -1,0 +1,27 @@
+"""What words tell of the lengths and angles of roofs, frames and corners, one after the other."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from intents.backwards_slope import backwards_slope
+from intents.bay_told import bay_of_sides
+from intents.chart import Chart
+from intents.corner_told import setting_told
+from intents.diagonal_told import diagonal_told
+from intents.each_leg import each_leg
+from intents.half_round import half_round
+from intents.pitch_of_grade import pitch_of_grade
+from intents.question import Question
+from intents.triangle_told import legs_told, out_and_up
+
+_WORKS = (
+    each_leg, diagonal_told, backwards_slope, pitch_of_grade, half_round, out_and_up, legs_told, setting_told, bay_of_sides,
+)  # fmt: skip
+
+
+def roofs_and_frames(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """Give lengths the places that the words beside them tell."""
+    for work in _WORKS:
+        work(chart, questions, topics)
