@@ -21,6 +21,7 @@ _ANOTHER = re.compile(
     r"|if|instead|make|change|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
     re.IGNORECASE,
 )
+_SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)
 
 
 def asked_after(c: Conversation, record: Record, text: str) -> bool:
@@ -31,6 +32,8 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     lines = mark_asked(last, text)
     if not lines and not numbers_in(text):
         lines = beside(last, last["topic"] or "", text)
+    if _SQUARES.search(text):  # which have a waste in them, and are worked
+        return False
     if lines:
         put_noted(record, "explain", said_of(lines))
     return bool(lines)
