@@ -21,6 +21,9 @@ _ANOTHER = re.compile(
     r"|if|instead|make|change|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
     re.IGNORECASE,
 )
+_SETTING = re.compile(
+    r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
+)
 _SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)
 
 
@@ -32,6 +35,8 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     lines = mark_asked(last, text)
     if not lines and not numbers_in(text):
         lines = beside(last, last["topic"] or "", text)
+    if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
+        lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
     if _SQUARES.search(text):  # which have a waste in them, and are worked
         return False
     if lines:

@@ -16,6 +16,7 @@ from solvers.slots import Parameter
 
 # After the number: nothing more of it, or a word for what slopes.
 _ENDS = frozenset((*".,;?!", "", *"roof roofs slope and with on for plumb square fascia rake gable what whats".split()))
+LEAST = 2  # of rise; "one rake" has none
 _BEFORE = frozenset("return joint level peak cut at is a of for on with roof angle rake height rise length".split())
 
 
@@ -37,6 +38,6 @@ def bare_pitch(chart: Chart, questions: list[Question], topics: Mapping[str, tup
         return
     place = place_of(chart, left[0].start, left[0].end)
     found = fit(left[0], parameter, place[2], cued=True)
-    if found is not None and found.value.value >= 1 and {place[2]}.issuperset(question.unplaced):
+    if found is not None and found.value.value >= LEAST and {place[2]}.issuperset(question.unplaced):
         question.givens[parameter.name] = Heard(found.value, *place, found.sure, found.others)
         question.missing, question.unplaced = [], []

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from intents.backwards_slope import backwards_slope
+from intents.bare_corner import bare_corner
 from intents.bare_pitch import bare_pitch
 from intents.bay_told import bay_of_sides
 from intents.chart import Chart
@@ -19,7 +20,7 @@ from intents.triangle_told import legs_told, out_and_up
 
 _WORKS = (
     each_leg, diagonal_told, backwards_slope, pitch_of_grade, half_round, out_and_up, legs_told, setting_told, bay_of_sides,
-    bare_pitch,
+    bare_pitch, bare_corner,
 )  # fmt: skip
 
 
