@@ -11,6 +11,7 @@ from intents.bare_pitch import bare_pitch
 from intents.bay_told import bay_of_sides
 from intents.chart import Chart
 from intents.corner_told import setting_told
+from intents.crown_told import crown_told
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
 from intents.half_round import half_round
@@ -20,7 +21,7 @@ from intents.triangle_told import legs_told, out_and_up
 
 _WORKS = (
     each_leg, diagonal_told, backwards_slope, pitch_of_grade, half_round, out_and_up, legs_told, setting_told, bay_of_sides,
-    bare_pitch, bare_corner,
+    bare_pitch, bare_corner, crown_told,
 )  # fmt: skip
 
 

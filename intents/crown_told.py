@@ -1,0 +1,66 @@
+"""The spring and the corner of a sprung moulding by two bare angles: crown 38 on a 90 inside, 52/38 crown for a 92.
+
+The number beside the moulding's name is what it springs at; 52/38 is the same said from the ceiling and from the wall.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from intents.chart import Chart, quantities
+from intents.placing import place_of
+from intents.question import Heard, Question
+from intents.reading import Reading
+from solvers.quantities import Angle, Number, Quantity
+
+COMPOUND, CORNER = "compound cut", "miter for a corner"
+_SPRUNG = frozenset("crown cornice cove coving".split())
+_SMALL = frozenset(
+    "moulding molding mouldings moldings mould mold trim at on a an the for of in with is to angle angles degree degrees ° spring"
+    " corner inside outside wall what whats what's s miter mitre bevel saw settings setting cut cuts set and , . ? i do my round"
+    " around going goes meets which".split()
+)
+SPRINGS, CORNERS, SQUARE = (20, 70), (60, 175), 90  # degrees
+SAID = 3.5  # as the score of a rule that fits
+
+
+def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Make the line a compound cut, where it says a sprung moulding, two angles, and no more."""
+    if _SPRUNG.isdisjoint(chart.words):
+        return
+    said = [r for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Quantity)]
+    inside = {at for reading in said for at in range(reading.start, reading.end)}
+    if len(said) == 1 and questions and questions[0].topic == CORNER:  # nested against the fence it is cut as a flat one
+        questions[0].lacking = 1
+        questions[1:] = [Question(COMPOUND, {**questions[0].givens}, score=questions[0].score, missing=["spring"])]
+    if len(said) != 2 or any(w not in _SPRUNG | _SMALL for at, w in enumerate(chart.words) if at not in inside):
+        return
+    spring, corner = sorted(said, key=lambda r: _apart(chart, r))
+    told = _spring(chart, spring)
+    if not told or not isinstance(corner.value, Number | Angle) or not CORNERS[0] <= corner.value.value <= CORNERS[1]:
+        return
+    givens = {"spring": _heard(chart, spring, told), "corner": _heard(chart, corner, corner.value.value)}
+    kept = {n: h for q in questions if q.topic == COMPOUND for n, h in q.givens.items() if isinstance(h.value, str)}
+    questions[:] = [Question(COMPOUND, {**kept, **givens}, score=SAID, words=["crown"])]
+
+
+def _apart(chart: Chart, reading: Reading) -> int:
+    """How many words lie between a number and the moulding's name; one beside the corner's name is farther."""
+    names = [at for at, word in enumerate(chart.words) if word in _SPRUNG]
+    beside = "corner" in chart.words[max(0, reading.start - 1) : reading.end + 1]
+    return min(min(abs(at - reading.end), abs(reading.start - 1 - at)) for at in names) + beside * len(chart.words)
+
+
+def _spring(chart: Chart, reading: Reading) -> Any:
+    """What a moulding springs at, from the wall; 0 where the number can't be that."""
+    words = chart.words[reading.start : reading.end]
+    if len(words) == 3 and words[1] == "/" and words[0].isdecimal() and words[2].isdecimal():
+        return int(words[2]) if int(words[0]) + int(words[2]) == SQUARE else 0
+    value = reading.value.value if isinstance(reading.value, Number | Angle) else 0
+    return value if SPRINGS[0] <= value <= SPRINGS[1] else 0
+
+
+def _heard(chart: Chart, reading: Reading, degrees: Any) -> Heard:
+    place = place_of(chart, reading.start, reading.end)
+    return Heard(Angle(degrees, "deg", place[2]), *place, reading.sure)
