@@ -21,7 +21,8 @@ _ORDINALS = tuple("first second third fourth fifth sixth seventh eighth ninth te
 _NTH = rf"(?P<nth>{'|'.join(_ORDINALS)}|last|\d+(?:st|nd|rd|th))"
 _MARKED = r"mark|line|course|row|strap|batten|piece|baluster|picket|board|panel|joint|fastener|screw|nail|bend|cut"
 _MARK = re.compile(rf"\b{_NTH} (?P<what>{_MARKED})\b", re.IGNORECASE)
-_WHERE = re.compile(r"\b(?:where|what|whats|how far|position|place|show|tell|give|mark)\b", re.IGNORECASE)
+_WHERE = re.compile(r"\b(?:where|what|whats|how far|show|tell|give)\b", re.IGNORECASE)
+_ONLY = re.compile(rf"\W*(?:(?:and|so|then|the)\W+)*{_NTH} (?:{_MARKED})\W*", re.IGNORECASE)
 _UNIT = re.compile(
     r"\b(?:in|to|into|as)\s+(?:degrees\s+)?(?:(?P<square>square|sq\.?|cubic)\s+)?(?P<name>[a-z]+(?: metres?| meters?| feet)?)\b",
     re.IGNORECASE,
@@ -60,7 +61,7 @@ def beside(record: Record, topic: str, text: str) -> list[str]:
 def mark_asked(record: Record, text: str) -> list[str]:
     """Where the mark lies that is asked for by its number."""
     found = _MARK.search(text)
-    if found is None or not record["marks"] or not _WHERE.search(text):
+    if found is None or not record["marks"] or not (_WHERE.search(text) or _ONLY.fullmatch(text)):
         return []
     nth = found["nth"].lower()
     at = len(record["marks"]) if nth == "last" else _ORDINALS.index(nth) + 1 if nth in _ORDINALS else int(nth[:-2])

@@ -22,7 +22,7 @@ wall area; gable area; cladding boards; squares; soffit panels; trim sticks; cut
 cost;
 step flashing; bent flashing; take-off;
 air gap; build-out; vent opening; vent area; fall; water in a channel; dew point; frost tonight;
-thermal movement; end gap; wood movement; fastener length; ladder footing; tape arithmetic; conversion
+thermal movement; end gap; wood movement; fastener length; fastener penetration; ladder footing; tape arithmetic; conversion
 """
 NAMES = [name.strip() for name in ROWS.replace("\n", " ").split(";") if name.strip()]
 
