@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from intents.chart import Chart, quantities
-from intents.placing import heard_as
+from intents.placing import heard_as, place_of
 from intents.question import Question
 from intents.reading import Reading
 from solvers.quantities import Number
@@ -38,7 +38,8 @@ def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, 
     said = {chart.said(r.start, r.end) for r in (*each, *rows)}
     if len(given) < len(heard):
         return
-    kept = {n: h for n, h in question.givens.items() if n not in heard and h.text not in said}
+    spans = [place_of(chart, r.start, r.end)[:2] for r in (*each, *rows)]
+    kept = {n: h for n, h in question.givens.items() if n not in heard and (h.start, h.end) not in spans}
     question.givens = {**kept, **given}
     question.missing = [name for name in question.missing if name not in given]
     question.unplaced = [text for text in question.unplaced if text not in said]
@@ -49,6 +50,8 @@ def _of_each(words: list[str], reading: Reading) -> bool:
     """Two nails every 16 inches; two screws per joist; two screws at each stud."""
     after = words[reading.end : reading.end + 3]
     few = isinstance(reading.value, Number) and 1 <= reading.value.value <= _MOST
+    if few and after[:1] == ["each"] and not _FIXED.isdisjoint(words) and after[1:2] in ([], ["?"], ["."]):
+        return True  # nails for 16 courses 32 foot every 16, 2 each
     if not few or _FIXED.isdisjoint(after[:1]):
         return False
     return not _EACH.isdisjoint(after[1:2]) and not _PLACES.isdisjoint(after[1:3])

@@ -62,6 +62,8 @@ Topics = Mapping[str, tuple[Parameter, ...]]
 
 def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned) -> None:
     """Put the reading's questions right by what sentences like this one meant."""
+    # What nobody has learned of, and half of whose words tell nothing, is no question: nails are spoken of for much else.
+    reading.questions = [q for q in reading.questions if q.topic in model.topics or not q.lacking]
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return

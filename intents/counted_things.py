@@ -42,8 +42,20 @@ def no_broken_count(chart: Chart, questions: list[Question], _topics: object) ->
     question.missing = [name for name in question.missing if name != "width"]
 
 
+_WALLS = frozenset(("squares", "wall area", "cladding boards", "take-off"))
+_ROOFS, _WALLED = frozenset(("roof", "roofs", "roofing")), frozenset("wall walls gable gables siding cladding side sides".split())
+
+
+def _of_a_roof(question: Question) -> list[str]:
+    """The pitch of a roof whose area is asked: its plan is no wall with a gable on it."""
+    pitch = question.givens.pop("pitch", None)
+    return [pitch.text] if pitch is not None else []
+
+
 def other_count(chart: Chart, question: Question) -> list[str]:
     """The number of things that no given took, where the count given is of nothing that is named."""
+    if question.topic in _WALLS and not _ROOFS.isdisjoint(chart.words) and _WALLED.isdisjoint(chart.words):
+        return _of_a_roof(question)
     if question.topic == "course layout":
         return _stock_length(chart, question)
     if question.topic == "conversion":

@@ -188,7 +188,8 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
             for end, inches, sure in _with_fraction(line, piece, unit + 1):
                 yield _reading(i, end, head.value * 12 + sign * inches, "in", min(most, sure) * head.sure)
         elif _can_be_inches(line, piece) and not _goes_on(line, piece.end) and joint not in _JOINED:
-            sure = min(_inches_unsaid(line, piece), piece.sure) * head.sure
+            typed = words[head.unit] == "'" and line.tight(head.unit) and words[piece.end].isalpha()  # 3 x 6'8 two windows
+            sure = min(0.9 if typed else _inches_unsaid(line, piece), piece.sure) * head.sure
             yield _reading(i, piece.end, head.value * 12 + sign * piece.value, "in", sure)
 
 

@@ -127,7 +127,8 @@ def _pitches(line: Line, i: int, rise: Piece, at: int, word: str) -> Iterator[Re
         elif word == "and" and _told_of_roof(line, i, run):
             sure /= _PITCH[word]
         if sure:
-            in_twelve = rise.value if run.value == 12 else rise.value * 12 / run.value
+            in_feet = word == "in" and rise.value < 1 and run.value != 12  # a gutter that falls 1/4 in 10
+            in_twelve = rise.value if run.value == 12 else rise.value * (1 if in_feet else 12) / run.value
             yield Reading("pitch", i, run.end, Pitch(in_twelve, "in12"), sure)
 
 
