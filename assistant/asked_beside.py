@@ -127,7 +127,7 @@ ASKED: dict[str, Asks] = {
         (r"\bfreez\w*|\bfroze\w*|\bice\b|\bris(?:e|es)\b|\bswell\w*|\bexpand\w*", ("rise on freezing", "volume as ice")),
     ),
     "dew point": ((r"", ("the surface",)),),  # wherever one is told
-    "air gap": ((r"\bmm\b|\bmillimet\w+|\bhow deep\b", ("depth",)),),
+    "air gap": ((r"\bhow deep\b", ("depth",)),),
     "fall": (
         (r"\b(?:what|which) angle\b|\b(?:in|as|how many) degrees\b", ("angle from level",)),
         (r"\b(?:what|as a|in) percent|\bpercent grade\b", ("slope",)),

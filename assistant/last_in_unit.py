@@ -63,7 +63,9 @@ def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
 def _in_decimals(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for the last length in decimals, or in yards; then it is told."""
     asked, answer = _DECIMAL.fullmatch(text), c.last.record.get("answer") if c.last and c.pending is None else None
-    if asked is None or not answer or answer["value"] is None or answer["unit"] not in Length.units:
+    if asked is None or c.last is None or c.last.topic.name == _CONVERSION or not answer:
+        return False
+    if answer["value"] is None or answer["unit"] not in Length.units:
         return False
     inches = Length(Fraction(str(answer["value"])), answer["unit"]).to("in").value
     unit = "yards" if asked["yards"] else "feet" if (asked["of"] or "").lower() == "feet" else "inches"
