@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.also_asked import beside, mark_asked
+from assistant.names import by_its_name
 from assistant.record import put_noted
 from assistant.speech import spoken
 from intents.talk import numbers_in
@@ -31,6 +32,8 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     """Whether a short line asks for a value, or a mark, that stands beside the last answer; then that is read."""
     last = c.last.record if c.last and c.pending is None else None
     if last is None or not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
+        return False
+    if by_its_name(text, c.topics) is not None:  # asked as a question of its own, with its working
         return False
     lines = mark_asked(last, text)
     if not lines and not numbers_in(text):

@@ -45,7 +45,7 @@ _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    return any(of_it(c, record, text) for of_it in (put_to_it, asked_after, last_in_unit, priced))
+    return any(of_it(c, record, text) for of_it in (put_to_it, last_in_unit, asked_after, priced))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:

@@ -40,6 +40,7 @@ ALL_BUT_WHOLLY = 7.0  # score from which on it stands though its lengths make a 
 SUMMED = 0.9  # how sure a sum that no rule fits must be, to be answered: of those so sure, one in a hundred is another sum
 ROLES = 0.8  # how sure other roles must be, to be set beside those of a rule that fits
 SETTLED, NEVER = 0.5, 0.2  # the share from which on the topic is settled, and of one that then is not asked about
+NONE_KNOWN = 99  # more pieces than any topic lacks
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 ALL_BUT_CERTAIN = 0.7  # the share from which on a topic is believed that no word names: 50 F 90 percent
 SELDOM = 0.1  # and of one that such a topic goes before, where it tells no less of the line
@@ -63,7 +64,9 @@ Topics = Mapping[str, tuple[Parameter, ...]]
 def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned) -> None:
     """Put the reading's questions right by what sentences like this one meant."""
     # What nobody has learned of, and half of whose words tell nothing, is no question: nails are spoken of for much else.
-    reading.questions = [q for q in reading.questions if q.topic in model.topics or not q.lacking]
+    known = [q for q in reading.questions if q.topic in model.topics and q.score > 0]
+    near = min((len(q.missing) for q in known), default=NONE_KNOWN)
+    reading.questions = [q for q in reading.questions if q in known or not (q.lacking or len(q.missing) >= near)]
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return

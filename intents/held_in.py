@@ -56,3 +56,10 @@ def held_in(chart: Chart, question: Question) -> None:
     at += at < len(words) and words[at] in _SMALL
     if at < len(words) and kind_of(words[at]) == kind_of(last.what.split()[-1]):
         question.givens["layers"] = replace(heard, value=layers[:-1])
+
+
+def length_rather(_chart: Chart, questions: list[Question], _topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """A fastener of no told length has its length asked: nobody told me how far into the framing, which screw."""
+    question = next(iter(questions), None)
+    if question is not None and question.topic == "fastener penetration" and "fastener" in question.missing:
+        question.topic, question.missing = LENGTH, [HELD, *(name for name in question.missing if name != "fastener")]

@@ -70,8 +70,8 @@ def _hole(chart: Chart, left: int) -> str:
 
 def _so_many(words: list[str], at: int) -> bool:
     """Whether the word at a place says how many of the things that follow there are."""
-    if words[at] not in _COUNTS:
-        return False
+    if words[at] not in _COUNTS or words[max(0, at - 3) : max(0, at - 1)] == ["one", "of"]:
+        return False  # one of the four gables
     after = words[at + 1 : at + 1 + _NEAR]
     return bool(after) and after[0].isalpha() and not _THINGS.isdisjoint(after)
 

@@ -1,4 +1,4 @@
-"""What words tell of the lengths and angles of roofs, frames and corners, one after the other."""
+"""What words tell of the lengths and angles of roofs, frames, corners and what holds them, one after the other."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from intents.crown_told import crown_told
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
 from intents.half_round import half_round
+from intents.held_in import length_rather
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.triangle_told import legs_told, out_and_up
@@ -22,6 +23,7 @@ from intents.triangle_told import legs_told, out_and_up
 _WORKS = (
     each_leg, diagonal_told, backwards_slope, pitch_of_grade, half_round, out_and_up, legs_told, setting_told, bay_of_sides,
     bare_pitch, bare_corner, crown_told,
+    length_rather,
 )  # fmt: skip
 
 

@@ -151,8 +151,6 @@ def test_free_area_of_the_soffit_by_the_foot() -> None:
     [
         "8 mil poly behind, is it vented",
         "is half inch enough of an air gap, 10 mm rule",
-        "rake is 16 ft 4 along the slope, 6/12, how wide's the gable",
-        "saw's on 22.5, what corner does that make",
         "how wide is each side of an octagon 24 across",
     ],
 )

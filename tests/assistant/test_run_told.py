@@ -121,8 +121,8 @@ def test_a_saw_may_be_told_one_way_and_the_other(line: str, says: str) -> None:
 
 
 @pytest.mark.parametrize("line", ["fold of 60 degrees in the fascia line", "take a 45 degree turn in two joints",
-                                  "each piece is cut 31, corner?", "hip length from rise 6 ft and run 12 ft",
-                                  "miter on the inside is 44.5, what's the corner", "a 7 pitch over 16 feet",
+                                  "hip length from rise 6 ft and run 12 ft",
+                                  "a 7 pitch over 16 feet",
                                   "3.6 by 5.4 slab to square, what's the long measure"])  # fmt: skip
 def test_what_words_tell_to_be_something_else_is_asked_about(line: str) -> None:
     assert told(line)["outcome"] in ("asks", "declined")
@@ -153,9 +153,23 @@ def test_a_shed_roof_has_one_slope_or_is_a_shed_s() -> None:
     assert told("rake length at 5/12 for a shed roof 12 foot wide")["ask"] == "Is the 12 ft the run or the width of the building?"
 
 
-@pytest.mark.parametrize("line", ["what's the corner if I set the saw at 30", "set the saw to 40 for the corner"])
-def test_what_the_saw_is_set_at_is_no_corner(line: str) -> None:
-    assert told(line)["outcome"] == "asks"
+@pytest.mark.parametrize(
+    ("line", "corner"),
+    [
+        ("what's the corner if I set the saw at 30", 120),
+        ("set the saw to 40 for the corner", 100),
+        ("each piece is cut 31, corner?", 118),
+        ("miter on the inside is 44.5, what's the corner", 91),
+        ("saw's on 22.5, what corner does that make", 135),
+    ],
+)
+def test_what_the_saw_is_set_at_tells_the_corner(line: str, corner: float) -> None:
+    assert told(line)["answer"]["value"] == corner  # 180 less twice the setting
+
+
+def test_a_rake_that_is_told_tells_how_wide_the_gable_is() -> None:
+    record = told("rake is 16 ft 4 along the slope, 6/12, how wide's the gable")
+    assert record["answer"]["value"] == pytest.approx(2 * 196 * 2 / 5**0.5)  # twice its run, 2 to 1
 
 
 def test_what_the_saw_is_set_to_for_a_corner_is_worked() -> None:
