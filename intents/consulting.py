@@ -64,9 +64,9 @@ Topics = Mapping[str, tuple[Parameter, ...]]
 def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, model: Learned) -> None:
     """Put the reading's questions right by what sentences like this one meant."""
     # What nobody has learned of, and half of whose words tell nothing, is no question: nails are spoken of for much else.
-    known = [q for q in reading.questions if q.topic in model.topics and q.score > 0]
-    near = min((len(q.missing) for q in known), default=NONE_KNOWN)
-    reading.questions = [q for q in reading.questions if q in known or not (q.lacking or len(q.missing) >= near)]
+    learned = [q for q in reading.questions if q.topic in model.topics]
+    near = min((len(q.missing) for q in learned if q.score > 0), default=NONE_KNOWN)
+    reading.questions = [q for q in reading.questions if q in learned or not (q.lacking or len(q.missing) >= near)]
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return

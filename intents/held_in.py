@@ -58,8 +58,15 @@ def held_in(chart: Chart, question: Question) -> None:
         question.givens["layers"] = replace(heard, value=layers[:-1])
 
 
-def length_rather(_chart: Chart, questions: list[Question], _topics: Mapping[str, tuple[Parameter, ...]]) -> None:
-    """A fastener of no told length has its length asked: nobody told me how far into the framing, which screw."""
+def length_rather(chart: Chart, questions: list[Question], _topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """A fastener of no told length has its length asked: nobody told me how far into the framing, which screw.
+
+    How far one should go in may ask for what is called enough, and is asked about.
+    """
     question = next(iter(questions), None)
-    if question is not None and question.topic == "fastener penetration" and "fastener" in question.missing:
+    if question is None or question.topic != "fastener penetration":
+        return
+    if "fastener" in question.missing:
         question.topic, question.missing = LENGTH, [HELD, *(name for name in question.missing if name != "fastener")]
+    elif "should" in chart.words:
+        question.lacking = 1

@@ -115,7 +115,7 @@ def fastener_length(
 def fastener_penetration(
     work: Working,
     layers: Annotated[tuple[Layer, ...], Slot("Through which layers, and how thick? Like 5/8 cladding, 3/4 strapping.")],
-    fastener: Annotated[Length, Slot("How long is the nail or screw?", bare=("in",), above=0, most=24, usual=(1, 14))],
+    fastener: Annotated[Length, Slot("How long is the nail or screw?", bare=("in",), above=0, most=24, usual=(1, 14), cued=True)],
 ) -> None:
     """How far a nail or screw goes into what holds it, inches: its length less all the layers.
 

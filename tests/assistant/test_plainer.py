@@ -47,6 +47,7 @@ UNCHANGED = [
     ["cost of 30 sheets at 42", "he'll do the job for 900"],
     ["hip on a 6/12, 10 foot run", "try it at 7", "no 8"],
     ["12 gauge along the wall at 48 inches"],
+    ["how far should the screw go in with 3/4 boards on the stud and a 2 1/4 screw"],
 ]
 
 
