@@ -66,7 +66,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     # What nobody has learned of, and half of whose words tell nothing, is no question: nails are spoken of for much else.
     learned = [q for q in reading.questions if q.topic in model.topics]
     near = min((len(q.missing) for q in learned if q.score > 0), default=NONE_KNOWN)
-    reading.questions = [q for q in reading.questions if q in learned or not (q.lacking or (q.missing and len(q.missing) >= near))]
+    fits = [q for q in reading.questions if not (q.lacking or (q.missing and len(q.missing) >= near))]
+    reading.questions = [q for q in reading.questions if q in learned or q in fits]
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return
