@@ -25,7 +25,7 @@ _ANOTHER = re.compile(
 _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
-_SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)
+_SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them
 
 
 def asked_after(c: Conversation, record: Record, text: str) -> bool:
@@ -33,15 +33,13 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     last = c.last.record if c.last and c.pending is None else None
     if last is None or not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
         return False
-    if by_its_name(text, c.topics) is not None:  # asked as a question of its own, with its working
+    if by_its_name(text, c.topics) is not None or _SQUARES.search(text):  # asked as a question of its own, with its working
         return False
     lines = mark_asked(last, text)
     if not lines and not numbers_in(text):
         lines = beside(last, last["topic"] or "", text)
     if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
         lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
-    if _SQUARES.search(text):  # which have a waste in them, and are worked
-        return False
     if lines:
         put_noted(record, "explain", said_of(lines))
     return bool(lines)

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 _LEAD = r"(?:(?:and|so|then|now|ok|what'?s|what is|what about|give me|take)[ ,]+)*"
 _PUT = re.compile(
-    rf"{_LEAD}(?P<to>plus|add(?: on)?)(?: another)? (?P<n>.+?)(?: (?:to (?:that|it)|on top|more|tax|on))?", re.IGNORECASE
+    rf"{_LEAD}(?:plus|add(?: on)?)(?: another)? (?P<n>.+?)(?: (?:to (?:that|it)|on top|more|tax|on))?", re.IGNORECASE
 )
 _OFF = re.compile(
     rf"{_LEAD}(?:(?:less|minus|knock off|take off|subtract|deduct) (?P<n>.+?)(?: off)?|(?P<m>.+?) (?:off|less|discount))",
@@ -40,10 +40,10 @@ _WASTE = "waste"
 
 
 def put_to_it(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line takes a share of the last answer, or puts one to it; then that is told, or asked about."""
+    """Whether the line puts so much to the last answer, or takes it off; then that is told, or asked about."""
     answer = c.last.record.get("answer") if c.last and c.pending is None else None
     line = text.strip(" .!?").replace("’", "'")
-    said, times = _share(line)
+    said, times = _times(line)
     if c.last is None or not answer or not times:
         return False
     if said.startswith("plus") and any(p.slot.kept == _WASTE for p in c.last.topic.parameters):
@@ -62,8 +62,8 @@ def put_to_it(c: Conversation, record: Record, text: str) -> bool:
     return True
 
 
-def _share(line: str) -> tuple[str, Fraction]:
-    """The share as it is said, and how many times the answer that is; nothing where the line is none."""
+def _times(line: str) -> tuple[str, Fraction]:
+    """What is put to the answer as it is said, and how many times the answer it makes; nothing where the line is none."""
     more = _TIMES.fullmatch(line)
     if more is not None:
         told = numbers_in("3" if (more["word"] or "").lower() == "triple" else "2" if more["word"] else more["n"])

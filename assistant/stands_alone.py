@@ -36,7 +36,7 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
     said, own = set(best.words), own_words(best)
     if best.whole and len(own) > 1 and not wanted.corrects and own <= said and not set(last.topic.name.split()) <= said:
         return True  # gable area 28 foot wide at 8 twelve, after a wall's
-    if best.missing and not numbers_in(wanted.rest) and set(best.topic.split()) <= set(best.words):
+    if best.missing and not numbers_in(wanted.rest) and own <= said:
         return True  # the plumb cut, after a rake return whose fascia is plumb
     if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):
         return False
@@ -45,9 +45,9 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
     name = labelled(wanted, last) if wanted.led else ""
     if name in more.givens and (best.missing or " " in last.topic.parameter(name).label):
         return False
-    if (wanted.corrects or (best.missing and wanted.led)) and not set(best.topic.split()) & set(best.words):
+    if (wanted.corrects or (best.missing and wanted.led)) and not own & said:
         return False
-    if wanted.sure and not (best.whole and set(best.topic.split()) <= set(best.words) - set(last.topic.name.split())):
+    if wanted.sure and not (best.whole and own <= said - set(last.topic.name.split())):
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
