@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside, mark_asked
 from assistant.names import by_its_name
@@ -42,7 +42,15 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
         lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
     if lines:
         put_noted(record, "explain", said_of(lines))
+        record["also"] = [
+            line for line in lines_of(last) if {f"{line['name']}: {line['text']}", f"{line['name']} {line['text']}"} & {*lines}
+        ]
     return bool(lines)
+
+
+def lines_of(last: Record) -> list[dict[str, Any]]:
+    """All the values of an answer that can be read back: itself, those beside it, its marks."""
+    return [last["answer"], *last["also"], *last["marks"]]
 
 
 def said_of(lines: list[str]) -> str:

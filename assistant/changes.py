@@ -12,7 +12,7 @@ from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, say_what_it_is, with_percent
 from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
-from assistant.listed_changes import put_into_lists
+from assistant.listed_changes import put_into_lists, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
@@ -99,17 +99,25 @@ def _change(
         return False
     if c.last is not None and wanted.corrects:
         wanted.rest = _as_pitch(wanted.rest, c.last)
+    wanted.line = record["heard"] if len(places_of(record["heard"])) == 1 else text
     wanted.sure = sure or text.rstrip(" .!?").lower().endswith(" instead")
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
     if wanted.led:  # the words that lead to a change are no words of a question
         questions = [question for question in c.read(wanted.rest).questions if question.score > 0]
-    if c.just_kept and wanted.led and not questions and _keep_again(c, record, wanted, text):
+    if c.just_kept and wanted.led and not questions and not _for_another(c, wanted) and _keep_again(c, record, wanted, text):
         return True
     if c.last is None or not wanted.rest:
         return False
     wanted = in_its_names(turned_round(wanted, c.last), c.last)
     return _ask_again(c, record, text, wanted, questions) or _by_gist(c, record, text, wanted, questions)
+
+
+def _for_another(c: Conversation, wanted: Wanted) -> bool:
+    """Whether a number that puts nothing right is for a given that the line before did not keep: the saw stops at 50 | and 44."""
+    targets = targets_of(wanted, c.last) if c.last is not None and not wanted.corrects else []
+    kept = {c.last.topic.parameter(name).slot.kept for name in targets} if c.last is not None else set()
+    return bool(targets) and kept.isdisjoint(c.just_kept)
 
 
 def _as_pitch(rest: str, last: Asked) -> str:
@@ -133,6 +141,9 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     """Whether the line changes the question before it; if so that is asked again."""
     if c.last is None:
         return False
+    if pieces := so_many_pieces(wanted.rest, c.last):
+        _work_again(c, record, wanted, [pieces])
+        return True
     bare = c.last.topic.name == "cut list" and wanted.rest.strip(" .!?").isdecimal() and not wanted.old
     more = [] if bare else by_so_much(wanted, c.last)  # so many pieces, or the stock
     if more is not None:

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
 from assistant.record import Record, put_noted
+from assistant.several import told_of
+from assistant.speech import spoken
 from intents.question import Question
 from solvers.printing import decimal
 from solvers.quantities import Area, Length, Quantity, Temperature, Volume, Weight
@@ -41,9 +44,21 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
 }
 
 
+_LENGTH = re.compile(
+    r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is|to)\W+)*"
+    r"(?:(?:in|into|as) )?(?P<unit>feet and inches|feet|foot|ft|inches|inch|met(?:re|er)s?|centimet(?:re|er)s?|cms?)"
+    r"(?:\W+please)?\W*"
+    r"|\W*(?:(?:and|so|ok|now)\W+)*how many (?P<many>feet|foot|inches|met(?:re|er)s|centimet(?:re|er)s)"
+    r"(?: (?:is|are|would) (?:that|it|they)(?: be)?)?\W*",
+    re.IGNORECASE,
+)
+_BEFORE = re.compile(r"\b(?:in|into|as|to|how many)\s", re.IGNORECASE)
+_TOLD = {"m": ("in metres", "m", 1000), "c": ("in centimetres", "cm", 10)}  # by the first letter of its name
+
+
 def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for the last answer in another unit of its kind; if so that is converted."""
-    if _in_decimals(c, record, text):
+    if _in_decimals(c, record, text) or _length_in(c, record, text):
         return True
     asked = _ASKED.fullmatch(text)
     kind, unit = _UNITS.get(" ".join(asked[1].lower().replace(".", "").split()), (None, "")) if asked else (None, "")
@@ -57,6 +72,31 @@ def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     before = c.last
     c.finish(record, [c.worked(Asked(topic, {}), givens)], Question(_CONVERSION))
     c.last = before  # what comes next changes the question, and not the unit
+    return True
+
+
+def _length_in(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for the last length in feet, or in metres; then it is worked again for that tape.
+
+    What the numbers of a sum were is no part of that: 5 3/8 times 9 "in feet" are 4 feet and 3/8, and no 48 feet.
+    """
+    asked, answer = (
+        _LENGTH.fullmatch(text.replace("’", "'")),
+        c.last.record.get("answer") if c.last and c.pending is None else None,
+    )
+    if asked is None or c.last is None or not answer or not _BEFORE.search(text) or c.last.topic.name == _CONVERSION:
+        return False
+    if answer["value"] is None or answer["unit"] not in Length.units:
+        return False
+    told = _TOLD.get((asked["unit"] or asked["many"])[0].lower())
+    last = replace(c.last, metric=told is not None)
+    c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
+    if told is not None and record["outcome"] == "answered" and record["answer"]["unit"] == "mm":
+        name, unit, size = told
+        value = Fraction(str(record["answer"]["value"])) / size
+        line = {"name": name, "value": float(value), "unit": unit, "text": f"{decimal(value, 3)} {unit}"}
+        record["also"].append(line)
+        record["say"] = spoken(f"That is {line['text']}. ") + record["say"]
     return True
 
 

@@ -12,8 +12,10 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
-from intents.question import Question
+from intents.question import Heard, Question
+from intents.talk import numbers_in
 from intents.untold_layers import kind_of
+from solvers.quantities import Number
 from solvers.slots import Layer, Opening, Piece
 
 if TYPE_CHECKING:
@@ -24,6 +26,10 @@ _MORE = re.compile(
     re.IGNORECASE,
 )
 _AND = re.compile(r"^\W*(?:and|less|minus|subtract|deduct|take (?:off|out|away))\b", re.IGNORECASE)
+_PIECES = re.compile(
+    r"\W*(?:(?:and|for|only|just|it['’]?s|we need|i need|there (?:are|were)) )*(?P<n>\S+) (?:pieces|cuts|bits|lengths)\W*",
+    re.IGNORECASE,
+)
 _INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
 
 
@@ -38,6 +44,19 @@ def put_into_lists(more: Question, last: Asked, text: str, old: str = "") -> boo
             return False
         more.givens[name] = replace(heard, value=whole, others=())
     return True
+
+
+def so_many_pieces(rest: str, last: Asked) -> Question | None:
+    """The last cut list with another count of its one kind of piece: "six pieces", which are no sticks of six feet."""
+    told = _PIECES.fullmatch(rest)
+    number = numbers_in(told["n"]) if told else []
+    pieces = last.givens.get("pieces")
+    if told is None or pieces is None or len(number) != 1 or not isinstance(number[0].value, Number):
+        return None
+    count, kinds = number[0].value.value, pieces.value
+    if count.denominator != 1 or len(kinds) != 1 or not isinstance(kinds[0], Piece):
+        return None
+    return Question(last.topic.name, {"pieces": Heard((replace(kinds[0], count=int(count)),), 0, len(rest), rest)}, 1.0)
 
 
 def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -> tuple[Any, ...] | None:

@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from assistant.role_words import role_tests
 from assistant.said_over import FAR, NEAR, places_of, twins, word_before
 from assistant.told_values import of_the_house
 from intents.fitting import TAKEN, fit
@@ -68,6 +69,7 @@ class Wanted:
     led: bool = False  # whether words said that a change follows
     lead: str = ""  # those words
     sure: bool = False  # whether other words say that all else is as before
+    line: str = ""  # the whole of the line, where its end is no part of the change
 
 
 _SAID_AGAIN = re.compile(r"(.+?)[.,;!]+\s*(?:i|we)\s+(?:said|meant|mean)\s+(.+?)[.!]*", re.IGNORECASE)
@@ -211,6 +213,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
+        *role_tests(wanted.line or f"{wanted.lead} {wanted.rest}", last.topic),
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,

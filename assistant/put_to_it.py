@@ -7,12 +7,14 @@ is bought has a waste, so much put to it is that.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
-from math import ceil
 from typing import TYPE_CHECKING
 
-from assistant.record import put_asked, put_noted
+from assistant.record import put_asked
+from assistant.several import told_of
 from assistant.speech import spoken
+from intents.question import Question
 from intents.talk import numbers_in
 from solvers.printing import decimal
 from solvers.quantities import Number, Percent
@@ -55,10 +57,10 @@ def put_to_it(c: Conversation, record: Record, text: str) -> bool:
             f"{said[:1].upper()}{said[1:]} of what? Ask the whole question again with it.",
         )
         return True
-    value = Fraction(str(answer["value"])) * times
-    text = decimal(value, 2) if answer["unit"] == "count" else reading(value, answer["unit"])
-    whole = f": {ceil(value)}" if answer["unit"] == "count" and value.denominator > 1 and times > 1 else ""
-    put_noted(record, "explain", spoken(f"{answer['text']} {said} is {text}{whole}"))
+    last = replace(c.last, times=c.last.times * times)
+    c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
+    if record["outcome"] == "answered":
+        record["say"] = spoken(f"{answer['text']} {said} is {record['answer']['text']}.")
     return True
 
 

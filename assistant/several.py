@@ -20,6 +20,7 @@ from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.errors import Refusal
 from solvers.exact import ceil
+from solvers.printing import decimal
 from solvers.quantities import Count, Number, Quantity
 from solvers.registry import Topic, Worked, work_out
 from solvers.slots import Given
@@ -70,6 +71,8 @@ _LINE = re.compile(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IG
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
 _NAMED = ("thing", "such", "alone", "like", "pair", "end", "every")  # groups of _LINE for what is counted
 MOST = 60
+MOST_ADDED = 2  # times as much, from which on nobody says it in percent
+_PLAIN_SHARE = 10  # parts of a share that is said as one: a tenth; 0.87 of it is less 13 percent
 LONGEST = 120  # characters of such a line
 _OPENED = re.compile(
     r"(?:(?:and|but|ok|now|then|so)[ ,]+)*(?:less|minus|with|take|plus|there'?s|it'?s got|got|has|an?|one|two|three|forgot)\b"
@@ -119,10 +122,9 @@ def _of_several(topic: Topic, times: Fraction) -> Topic:
         if working.answered is None:
             raise Refusal(f"{topic.name} gives nothing that can be taken {times} times")
         name, one = working.answered
-        many = times.denominator == 1
-        working.also("one of them" if many else "all of it", one)
+        many, part = times.denominator == 1, _part(times)
+        working.also("one of them" if many else "before that" if times > 1 or part.endswith("percent") else "all of it", one)
         working.said = ""
-        part = f"{times} of them" if many else f"{times} of it"
         if one.unit == "count" and not many:
             every = working.answer(f"{name}, {part}", ceil(one * times), f"{part}, rounded up", "count")
             working.check("no less than that share", every / times, ">=", one)
@@ -131,6 +133,17 @@ def _of_several(topic: Topic, times: Fraction) -> Topic:
         working.check("one of them again" if many else "all of it again", every / times, "=", one)
 
     return topic if times == 1 else replace(topic, work=work)
+
+
+def _part(times: Fraction) -> str:
+    """What is taken of the answer, as it is said: 3 of them, 2/3 of it, plus 10 percent."""
+    if times.denominator == 1:
+        return f"{times} of them"
+    if times < 1 and times.denominator <= _PLAIN_SHARE:
+        return f"{times} of it"
+    if times > MOST_ADDED:
+        return f"{decimal(times, 4)} times it"
+    return f"{'plus' if times > 1 else 'less'} {decimal(abs(times - 1) * 100, 2)} percent"
 
 
 def told_of(last: Asked) -> dict[str, Given]:

@@ -11,6 +11,7 @@ from intents.chart import LIGHT
 from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
+from solvers.quantities import Temperature
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -31,6 +32,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
         return False  # less a 3 by 7 door
+    if best.topic == _SUM and more.givens and all(isinstance(heard.value, Temperature) for heard in more.givens.values()):
+        return False  # minus 10 now
     if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
         return True  # what pitch is 30 degrees, after the angle of one
     said, own = set(best.words), own_words(best)

@@ -176,7 +176,7 @@ def _beside_the_same(text: str, place: Place, last: Asked) -> str:
 def likely(text: str, place: Place, name: str, last: Asked) -> bool:
     """Whether a value told plainly can take the place of an old one: "it's 3" is what o'clock it is, and 8 foot 3 no length
     of 20 where there is a height of 8."""
-    old = last.givens[name].value
+    old = last.givens[name].value if name in last.givens else None  # what the topic could be given, and was not
     if not isinstance(old, Quantity) or (place.value.unit == "none" and _CLOCK.search(text)):
         return False
     others = [given.value for key, given in last.givens.items()

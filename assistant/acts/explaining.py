@@ -64,6 +64,7 @@ def explain(talk: Talk) -> bool | None:
     turn, marks = said.words.get("turn", ""), mark_asked(record, talk.record["heard"])
     if marks:
         _put(talk, marks[0][:1].upper() + marks[0][1:])
+        talk.record["also"] = [mark for mark in record["marks"] if f"{mark['name']}: {mark['text']}" == marks[0]]
     elif "assumed" in said.words:
         _put(talk, _assumed(record))
     elif turn == "check":
@@ -156,6 +157,7 @@ def _checks(record: dict[str, Any]) -> str:
 def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
     """Where one value comes from: the step that gave it; the whole working when nothing by that name is on the page."""
     line = _named(record, about)
+    talk.record["also"] = [_shown(line)] if line else []
     at = _giving(record, line) if line else _worded(record, about)
     if at is not None:
         lead = f"{line['name']} {line['text']}. " if line else ""
@@ -184,7 +186,13 @@ def told_line(talk: Talk, name: str) -> bool:
     if line is None:
         return False
     put_noted(talk.record, "explain", spoken(f"In the last answer: {line['name']} {line['text']}"))
+    talk.record["also"] = [_shown(line)]
     return True
+
+
+def _shown(line: dict[str, Any]) -> dict[str, Any]:
+    """A value that is read back, in the shape of those beside an answer."""
+    return {name: line[name] for name in ("name", "value", "unit", "text")}
 
 
 def line_named(record: dict[str, Any], name: str) -> dict[str, Any] | None:

@@ -6,19 +6,33 @@ from tests.talking import last
 
 
 @pytest.mark.parametrize(
-    ("question", "after", "said"),
+    ("question", "after", "said", "value"),
     [
-        ("vent opening for a 3/4 gap, 40 foot wall, bug screen 60 percent open", "plus 10 percent", "is 237.6 square inches"),
-        ("14 boards at 8.50", "plus 8 percent tax", "119.00 plus 8 percent is 128.52"),
-        ("14 boards at 8.50", "10% off", "119.00 less 10 percent is 107.10"),
-        ("cost of 45 boards at $12.50 each", "times 3", "562.50 times 3 is 1687.50"),
-        ("fall of a 100 mm sill at 1:10", "less 5%", "less 5 percent is 9.5 millimetres"),
+        (
+            "vent opening for a 3/4 gap, 40 foot wall, bug screen 60 percent open",
+            "plus 10 percent",
+            "is 237.6 square inches",
+            237.6,
+        ),
+        ("14 boards at 8.50", "plus 8 percent tax", "119.00 plus 8 percent is 128.52", 128.52),
+        ("14 boards at 8.50", "10% off", "119.00 less 10 percent is 107.10", 107.1),
+        ("cost of 45 boards at $12.50 each", "times 3", "562.50 times 3 is 1687.50", 1687.5),
+        ("fall of a 100 mm sill at 1:10", "less 5%", "less 5 percent is 9.5 millimetres", 9.5),
     ],
 )
-def test_said_of_the_answer(question: str, after: str, said: str) -> None:
+def test_said_of_the_answer(question: str, after: str, said: str, value: float) -> None:
     record = last(question, after)
-    assert record["outcome"] == "noted"
+    assert record["outcome"] == "answered"
     assert said in record["say"]
+    assert record["answer"]["value"] == pytest.approx(value)
+
+
+def test_it_goes_on_from_so_much_put_to_it() -> None:
+    record = last("wall 30 by 8", "two of those walls", "plus ten percent", "in square metres")
+    assert record["answer"]["value"] == pytest.approx(528 * 0.3048**2)
+    assert last("96 less 3 5/8", "times 2", "plus 10 percent")["answer"]["name"] == "length, 2.2 times it"
+    boards = last("how many boards for 264 sq ft, 6 inch exposure, 12 foot boards", "less 13 percent")
+    assert boards["answer"]["value"] == 43  # 49 boards, and 42.63 is rounded up
 
 
 def test_half_of_it_is_worked() -> None:

@@ -1,0 +1,35 @@
+"""Which given a new number is for, by words that name its part: "20 now", "and the hottest 105", "if it stops at 48".
+
+What belongs to the saw, or to the year, stays as it is told: "can it cut 44 | and 48" asks of another cut.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from solvers.registry import Topic
+from solvers.slots import Given
+
+_TOLD = {
+    "temperature now": r"\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently)\b",
+    "hottest": r"\b(?:hottest|warmest|hot|highs?|summer|july|august|tops? out)\b",
+    "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
+}
+_STANDING = ("saw limit",)
+_LIMIT = re.compile(
+    r"\bstops?\b|\blimit\w*|\bmax\w*|\b(?:it|that|which|saw|one) (?:only |just )?(?:goes|swings|reaches)\b", re.IGNORECASE
+)
+_OF_THE_SAW = re.compile(r"\bsaw\b|\bgoes\b|\bgo(?: only)? to\b|\bswings?\b|\breach\w*|\bup to\b|\bonly\b", re.IGNORECASE)
+
+
+def role_tests(text: str, topic: Topic) -> list[Callable[[Given], bool]]:
+    """What words of a change tell of the given that its number is for; a test that no given passes tells nothing."""
+    labels = {p.name: p.label for p in topic.parameters}
+    wanted = [label for label, told in _TOLD.items() if label in labels.values() and re.search(told, text, re.IGNORECASE)]
+    saw, limit = bool(_OF_THE_SAW.search(text)), bool(_LIMIT.search(text))
+    return [
+        lambda given: len(wanted) != 1 or labels[given.name] == wanted[0],
+        lambda given: not limit or labels[given.name] in _STANDING,
+        lambda given: saw or labels[given.name] not in _STANDING,
+    ]

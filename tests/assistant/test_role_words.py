@@ -1,0 +1,87 @@
+"""Words beside a new number tell which given of the question before it is for."""
+
+import pytest
+
+from tests.talking import last
+
+CAN_CUT = "saw only goes to 47 can it cut forty four degrees"
+GAP = "end gap, 3.6 m vinyl, 5 C now, 45 C hottest, minus 25 C coldest"
+
+
+@pytest.mark.parametrize(
+    ("lines", "setting", "limit"),
+    [
+        ((CAN_CUT, "and forty eight"), 48, 47),
+        ((CAN_CUT, "what about 46"), 46, 47),
+        ((CAN_CUT, "and forty eight", "my saw stops at 50", "and 51"), 51, 50),
+        (("my saw stops at 52", "can it cut 56 degrees", "and 48"), 48, 52),
+        (("can a saw that stops at 48 do 52", "and 45", "what if it goes to 55"), 45, 55),
+    ],
+)
+def test_another_cut_is_no_other_saw(lines: tuple[str, ...], setting: float, limit: float) -> None:
+    record = last(*lines)
+    assert [given["value"] for given in record["givens"][:2]] == [setting, limit]
+    assert record["answer"]["value"] == (setting <= limit)
+
+
+@pytest.mark.parametrize(
+    ("line", "changed", "value"),
+    [
+        ("what if it's 20 C now", "temperature now", 20), ("if it's minus 5 now", "temperature now", -5),
+        ("minus 10 now", "temperature now", -10), ("hottest is 38", "hottest", 38),
+        ("and a coldest of minus 30", "coldest", -30), ("it's down to 10 C this morning", "temperature now", 10),
+    ],
+)  # fmt: skip
+def test_temperatures_are_told_apart_by_their_words(line: str, changed: str, value: float) -> None:
+    givens = {given["name"]: given["value"] for given in last(GAP, line)["givens"]}
+    assert givens == {**{given["name"]: given["value"] for given in last(GAP)["givens"]}, changed: value}
+
+
+@pytest.mark.parametrize(
+    ("line", "sticks"), [("six pieces", 2), ("make it 8 pieces", 3), ("and for twelve pieces", 4), ("only 3 pieces", 1)]
+)
+def test_so_many_pieces_are_no_stock(line: str, sticks: int) -> None:
+    record = last("how many sixteen foot sticks to cut four pieces at forty eight inches", line)
+    assert record["answer"]["value"] == sticks
+    assert record["answer"]["name"] == "sticks of 16 ft"
+
+
+@pytest.mark.parametrize(
+    ("lines", "inches", "system"),
+    [
+        (("five and three eighths times nine", "in feet"), 48.375, "in"),
+        (("five and three eighths times nine", "in feet", "less two inches"), 46.375, "in"),
+        (("96 less 3 5/8", "how many feet is that"), 92.375, "in"),
+        (("ladder bearing at 4.4 m, foot out how far", "in feet"), 1100 / 25.4, "in"),
+        (("ladder bears at 16 feet, how far out is the foot", "in metres"), 48, "mm"),
+    ],
+)
+def test_a_length_is_told_in_feet_and_its_numbers_stay(lines: tuple[str, ...], inches: float, system: str) -> None:
+    answer = last(*lines)["answer"]
+    assert answer["unit"] == system
+    assert answer["value"] * (1 if system == "in" else 1 / 25.4) == pytest.approx(inches)
+
+
+def test_numbers_of_no_unit_are_feet_where_that_is_said() -> None:
+    assert last("45 and 46 and 47", "in feet")["answer"]["value"] == 138 * 12
+
+
+def test_metres_are_told_beside_the_millimetres() -> None:
+    record = last("rake length 30 degrees 8 m gable", "in metres")
+    assert {"name": "in metres", "value": pytest.approx(8 / 3**0.5), "unit": "m", "text": "4.619 m"} in record["also"]
+    assert last("rake length 30 degrees 8 m gable", "in cm")["also"][-1]["unit"] == "cm"
+
+
+@pytest.mark.parametrize(
+    ("lines", "value", "unit"),
+    [
+        (("course layout for 108 inches at 7", "how many courses"), 16, "count"),
+        (("divide 13 feet into 5 equal parts", "what's the third mark"), 93.6, "in"),
+        (("miter for a 112 degree corner", "edge angle?"), 56, "deg"),
+        (("roof angle for 7.5 in 12", "what's that as a percent grade"), 62.5, "percent"),
+    ],
+)
+def test_what_is_read_back_stands_in_the_record(lines: tuple[str, ...], value: float, unit: str) -> None:
+    record = last(*lines)
+    assert record["outcome"] == "noted"
+    assert any(line["value"] == pytest.approx(value) and line["unit"] == unit for line in record["also"])
