@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.asked_after import asked_after
 from assistant.last_in_unit import last_in_unit
+from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
 from intents.question import Question
@@ -33,10 +34,16 @@ _ANOTHER = re.compile(
 _EACH = re.compile(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
 
 
+_UNITS = "one|two|three|four|five|six|seven|eight|nine"
+_WORD = (  # a number of dollars in words; "twelve fifty" has cents, and is read elsewhere
+    rf"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:{_UNITS}))?|{_UNITS}|ten|eleven|twelve"
+    r"|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:a|one) hundred)(?=\s+(?:dollars|bucks|quid|euros?))"
+)
 _PRICED_AT = re.compile(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
     r"|them|those|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
-    r"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?)\s*(?P<money>dollars|bucks|quid|euros?)?\s+"
+    rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?|{_WORD})\s*"
+    r"(?P<money>dollars|bucks|quid|euros?)?\s+"
     r"(?P<of>each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?))",
     re.IGNORECASE,
 )
@@ -45,7 +52,7 @@ _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    return any(of_it(c, record, text) for of_it in (put_to_it, last_in_unit, asked_after, priced))
+    return any(of_it(c, record, text) for of_it in (put_to_it, last_in_unit, asked_after, priced, openings_told))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:

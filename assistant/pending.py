@@ -30,7 +30,7 @@ class Asked:
 
 @dataclass(slots=True)
 class Pending:
-    """A question that was put back, and what would settle it: one of the fields from `wanted` to `compare`.
+    """A question that was put back, and what would settle it: one of the fields from `wanted` to `told`.
 
     An unusual quantity is both a way, which a yes settles, and wanted, for what it really is.
     """
@@ -44,6 +44,7 @@ class Pending:
     keep: str = ""  # or the name of a value to keep
     forget: bool = False  # or a yes before all is forgotten
     compare: bool = False  # or the number of somebody else
+    told: str = ""  # or what was told without its size, which the reply's size is of: with two windows
     under: Pending | None = None  # what was open when the line that was heard with doubt was said
     saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
     question: str = ""  # as it was put

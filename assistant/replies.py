@@ -11,6 +11,7 @@ from assistant import acts
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import stock_told
+from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import Way, chosen_way, differences, on_one_scale
@@ -88,6 +89,8 @@ def _settled(
 ) -> bool:  # fmt: skip
     if pending.forget:
         return _forget(c, record, words)
+    if pending.told:
+        return sized(c, record, text, pending)
     if pending.compare:
         return _compare(c, record, text)
     if pending.lines:

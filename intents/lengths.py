@@ -203,6 +203,9 @@ def _of_its_own(line: Line, piece: Piece, unit: int, joint: str) -> bool:
         named = words[unit + 1].isalpha() and words[unit + 1] not in AFTER_ONE
         plain = words[unit] == "inch" and piece.value > 1 and named
         return words[at] in ROLES or plain or (piece.value < 1 and words[unit + 1] in ("wide", "long", "high"))
+    if piece.value < 1 and words[at] in _SIDES:  # 80 feet, half an inch wide and a quarter deep
+        then = at + 1 + (words[at + 1] in ("by", "×", "x", "and", ","))
+        return any(0 < other.value < 1 for other in (*line.pieces(then), *fractions(line, then)))
     return words[at] in SMALL or (piece.value >= 12 and words[at] in ROLES)
 
 

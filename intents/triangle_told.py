@@ -7,6 +7,8 @@ these is a sum, and none of the lengths is told by a number. Where both ways are
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
+from fractions import Fraction
 from itertools import pairwise
 from typing import Any
 
@@ -16,7 +18,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
-from solvers.quantities import Length, Quantity
+from solvers.quantities import Angle, Length, Number, Quantity
 
 TRIANGLE, SUM, LADDER = "right triangle", "tape arithmetic", "ladder footing"
 LEANERS = frozenset(
@@ -34,6 +36,7 @@ _FROM = frozenset(("from", "to", ",", "?"))
 _ALONG = frozenset("roof slope deck sheathing".split())
 _LEAD = frozenset("at to about around it 's comes come".split())
 _HIGH = frozenset("tall high higher".split())
+_ON, _THEN = frozenset(("on", "at")), frozenset("with and how what so the is".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
 _SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
 SLOPED, _STEEP, _SAID = "sloped length", frozenset("pitch angle percent ratio".split()), 0.9
@@ -85,6 +88,36 @@ def up_the_roof(chart: Chart, question: Question) -> None:
             after = words[at + 5 : at + 7]
             if not after or after == ["is", "it"] or after[0] in _FROM:
                 question.topic = SLOPED
+
+
+def leans_at(chart: Chart, question: Question) -> None:
+    """A number with no unit that something is on or at is its angle, where no name of a side comes after it: on a 45."""
+    if "angle" in question.givens:
+        return
+    words = chart.words
+    for name in ("slope", "rise", "run"):
+        heard = question.givens.get(name)
+        if heard is None or heard.end <= heard.start or not isinstance(heard.value, Length):
+            continue
+        start, end = places_of(chart, heard)
+        lead, value = words[max(0, start - 2) : start], fitting_number(chart, start, end)
+        if value is None or not 0 < value < 90 or lead[-1:] != ["a"] or lead[0] not in _ON:
+            continue
+        if end < len(words) and words[end].isalpha() and words[end] not in _THEN:
+            continue
+        del question.givens[name]
+        question.givens["angle"] = replace(heard, value=Angle(value, "deg", heard.text), others=())
+        question.swaps, question.unplaced = [], []
+        part = question.givens.get("wanted")
+        if part is not None and str(part.value).lower() in question.givens:
+            del question.givens["wanted"]
+        return
+
+
+def fitting_number(chart: Chart, start: int, end: int) -> Fraction | None:
+    """The number, said without a unit, that is all of these tokens."""
+    found = [r.value for r in chart.readings[start] if r.end == end and isinstance(r.value, Number)]
+    return found[0].value if found else None
 
 
 def part_asked(chart: Chart, question: Question) -> None:
