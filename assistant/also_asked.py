@@ -58,6 +58,12 @@ def beside(record: Record, topic: str, text: str) -> list[str]:
     return [f"{line['name']}{' ' if line['name'].startswith('the ') else ': '}{line['text']}" for line in found]
 
 
+def asking_words(topic: str, text: str) -> set[str]:
+    """The words of a line that ask for a value that a topic gives beside its answer, be it there or not: out of a coil."""
+    found = [re.search(asks, text, re.IGNORECASE) for asks, _ in ASKED.get(topic, ()) if asks]
+    return {word for one in found if one for word in re.findall(r"[a-z]+", one[0].lower())}
+
+
 def mark_asked(record: Record, text: str) -> list[str]:
     """Where the mark lies that is asked for by its number."""
     found = _MARK.search(text)

@@ -18,7 +18,11 @@ _LINEAL = (
 _IN_ALL = r"\btotal\b|\bin all\b|\baltogether\b"
 _EDGE = (r"\bedge angle|\b(?:what|set)\b[^.;?]*\b(?:ga?uge|bevel square|protractor)\b|\bbevel gauge", ("edge angle",))
 _TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
-_CORNER = (r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b", ("corner",))
+_CORNER = (
+    r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b"
+    r"|^\W*(?:(?:and|so|then|the|what'?s|what is)\W+)*corner(?: (?:there|then|of (?:it|that|the \w+)))?\W*$",
+    ("corner",),
+)
 # Of each topic: words that ask for a value beside its answer, and the values they ask for (a name, or the first words of it).
 ASKED: dict[str, Asks] = {
     # fastening and reach
@@ -154,8 +158,8 @@ ASKED: dict[str, Asks] = {
     "hip or valley length": ((r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),),
     # corners and the saw
     "miter for a corner": (_EDGE, _TURN),
-    "polygon": (_EDGE, _TURN),
-    "corner in several pieces": (_EDGE, _TURN),
+    "polygon": (_EDGE, _TURN, _CORNER),
+    "corner in several pieces": (_EDGE, _TURN, _CORNER),
     "rake return": (
         (r"\bother (?:corner|one|cut|joint|setting)\b|\bboth corners\b", ("the other corner's setting",)), _EDGE, _TURN, _CORNER,
     ),

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
+from assistant.also_asked import asking_words
 from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, say_what_it_is, with_percent
 from assistant.heard_all import denied, unheard
@@ -312,7 +313,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
-    known |= meant_for.names_in(last.topic, wanted.rest)
+    known |= meant_for.names_in(last.topic, wanted.rest) | asking_words(last.topic.name, wanted.rest)
     known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}

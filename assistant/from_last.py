@@ -31,6 +31,11 @@ _ANOTHER = re.compile(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total|if)\b",
     re.IGNORECASE,
 )
+_MEASURED_AGAIN = ("square check", "out of square")
+_ROWS = ("courses", "straps")
+_THOSE_ROWS = re.compile(
+    r"\b(?:those|these|them|that many)\b|\bthe (?:courses|rows|straps|battens|strapping)\b", re.IGNORECASE
+)
 _EACH = re.compile(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
 
 
@@ -113,7 +118,30 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
             named = set(parameter.label.split()) <= set(answer["name"].lower().split())
             if named and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
                 return _with(topic, parameter, parameter.kind(value, answer["unit"], answer["text"]))
-    return _covering(c, topic, question, text, answer["unit"], value, answer["text"])
+    return (
+        _measured_again(c, topic, question)
+        or _rows_of_it(c, topic, question, text)
+        or _covering(c, topic, question, text, answer["unit"], value, answer["text"])
+    )
+
+
+def _measured_again(c: Conversation, topic: Topic, question: Question) -> Asked | None:
+    """The sides of the frame whose diagonal was just worked, for how far out of square that measures."""
+    if c.last is None or (c.last.topic.name, topic.name) != _MEASURED_AGAIN or not question.missing or question.unplaced:
+        return None
+    sides = {n: Given(n, given.value, "earlier") for n, given in c.last.givens.items() if n in ("side", "other_side")}
+    return Asked(topic, sides) if set(question.missing) <= sides.keys() and not sides.keys() & question.givens.keys() else None
+
+
+def _rows_of_it(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
+    """The count of courses or straps just laid out, for the fasteners of "those courses"."""
+    if topic.name != "fasteners" or question.missing != ["rows"] or question.unplaced or not _THOSE_ROWS.search(text):
+        return None
+    lines = [c.last.record["answer"], *c.last.record["also"]] if c.last else []
+    counted = [line for line in lines if line["name"] in _ROWS and line["unit"] == "count"]
+    if len(counted) != 1:
+        return None
+    return _with(topic, topic.parameter("rows"), Count(Fraction(str(counted[0]["value"])), "count", counted[0]["text"]))
 
 
 def _covering(

@@ -43,7 +43,7 @@ ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, 
 _ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
-_FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
+FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
 _LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
 SOLD_IN = re.compile(  # from 16s, out of 14 footers
     r"(?:and |then |ok )*(?:from|out of|in|using|with) "
@@ -188,9 +188,11 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
         return bool(lead) and before[-1:] == lead
 
+    roles = role_tests(wanted.line or f"{wanted.lead} {wanted.rest}", last.topic)
     alike = Length if isinstance(new, Number) else type(new)
-    sizes = [g.value.value for n, g in last.givens.items() if isinstance(g.value, alike) and g.source != "assumed"]
-    in_feet = new.unit == "in" and bool(places) and bool(_FEET.search(wanted.rest[places[0].start : places[0].end]))
+    known = [given for given in last.givens.values() if isinstance(given.value, alike) and given.source != "assumed"]
+    sizes = [given.value.value for given in known if all(told(given) for told in roles)]
+    in_feet = new.unit == "in" and bool(places) and bool(FEET.search(wanted.rest[places[0].start : places[0].end]))
 
     after = re.match(r"\s+([a-z]+s)\b", wanted.rest[places[0].end :], re.IGNORECASE) if places else None
 
@@ -202,7 +204,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     def said_alike(given: Given) -> bool:
         """Whether it was said in the same unit: 9 foot 3 is said in feet, and so is 9 foot."""
         value = given.value
-        return value.unit == "ft" or bool(_FEET.search(value.text)) if in_feet else value.unit == new.unit
+        return value.unit == "ft" or bool(FEET.search(value.text)) if in_feet else value.unit == new.unit
 
     much_nearer = _much_nearer(last, new)
     end = END.search(wanted.rest)
@@ -213,7 +215,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
-        *role_tests(wanted.line or f"{wanted.lead} {wanted.rest}", last.topic),
+        *roles,
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,

@@ -13,9 +13,15 @@ from solvers.slots import Given
 
 _TOLD = {
     "temperature now": r"\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently)\b",
+    "measured diagonal": (
+        r"^(?!.*\b(?:side|leg|long|wide)\b)"
+        r".*(?:\bif it['’]?s\b|\bmeasures?\b|\bmeasured\b|\breads?\b|\bdiagonal\b|\bcorner to corner\b)"
+    ),
     "hottest": r"\b(?:hottest|warmest|hot|highs?|summer|july|august|tops? out)\b",
     "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
 }
+_AND = re.compile(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", re.IGNORECASE)  # which put nothing right
+_SIDE = re.compile(r"\bside\b", re.IGNORECASE)
 _STANDING = ("saw limit",)
 _LIMIT = re.compile(
     r"\bstops?\b|\blimit\w*|\bmax\w*|\b(?:it|that|which|saw|one) (?:only |just )?(?:goes|swings|reaches)\b", re.IGNORECASE
@@ -27,9 +33,11 @@ def role_tests(text: str, topic: Topic) -> list[Callable[[Given], bool]]:
     """What words of a change tell of the given that its number is for; a test that no given passes tells nothing."""
     labels = {p.name: p.label for p in topic.parameters}
     wanted = [label for label, told in _TOLD.items() if label in labels.values() and re.search(told, text, re.IGNORECASE)]
-    saw, limit = bool(_OF_THE_SAW.search(text)), bool(_LIMIT.search(text))
+    side = bool(_SIDE.search(text)) and any("side" in label for label in labels.values())
+    saw, limit = bool(_OF_THE_SAW.search(text) or not _AND.match(text)), bool(_LIMIT.search(text))
     return [
         lambda given: len(wanted) != 1 or labels[given.name] == wanted[0],
+        lambda given: not side or "side" in labels[given.name],
         lambda given: not limit or labels[given.name] in _STANDING,
         lambda given: saw or labels[given.name] not in _STANDING,
     ]

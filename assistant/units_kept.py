@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
-from assistant.meant_for import Wanted, said_bare, shared_unit
+from assistant.meant_for import FEET, Wanted, said_bare, shared_unit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Temperature, Volume
@@ -46,10 +46,19 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     said = numbers_in(heard.text)
     if len(said) != 1 or said[0].kind != "number":
         return heard
-    unit = before.value.unit
+    unit = "ft" if _in_feet_too(value, before.value) else before.value.unit
     if isinstance(value, Volume) and "ml" in before.value.text.lower():
         value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
+
+
+def _in_feet_too(value: object, before: object) -> bool:
+    """Whether a bare number is feet, in place of feet and inches that it is near in feet and not in inches: 23'6, then 22."""
+    if not isinstance(value, Length) or not isinstance(before, Length) or before.unit != "in" or value.value <= 0:
+        return False
+    sizes = (Length(value.value, unit).to("in").value / before.value for unit in ("in", "ft"))
+    inches, feet = (max(ratio, 1 / ratio) for ratio in sizes)
+    return bool(FEET.search(before.text)) and feet < inches
 
 
 def unit_only(wanted: Wanted, last: Asked) -> list[Question]:

@@ -139,6 +139,9 @@ def _ounces(line: Line, i: int, head: Head) -> Iterator[Reading]:
     yield Reading("weight", i, at + 1, weight, 0.4 * head.sure, (volume,))
 
 
+_LARGE = frozenset(("hundred", "thousand", "and", "grand"))
+
+
 def _dollars(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Dollars with the cents after them: 3 dollars, three dollars and fifty cents, three dollars fifty."""
     words, at = line.words, head.unit + 1
@@ -156,6 +159,11 @@ def _dollars(line: Line, i: int, head: Head) -> Iterator[Reading]:
             end = cents.end + named
             certain = 0.5
             yield Reading("money", i, end, Money(value, "money"), head.sure if named else 0.9 * head.sure)
+    said = words[i : head.unit]
+    if size == 1 and head.value >= 100 and len(said) in (2, 3) and all(map(str.isalpha, said)) and _LARGE.isdisjoint(said):
+        whole = Money(head.value, "money")  # twelve fifty bucks: 12.50, or else as many
+        yield Reading("money", i, at, Money(head.value / 100, "money"), head.sure, (whole,))
+        return
     yield _reading("money", i, at, head, Money, "money", size, certain)
 
 

@@ -5,6 +5,9 @@ import pytest
 from tests.talking import last
 
 CAN_CUT = "saw only goes to 47 can it cut forty four degrees"
+FRAME = "frame is 5 ft by 12 ft and the diagonal measures 13 ft 0 and 1/4, how far out of square"
+COURSES = "9 foot 2 high, no more than 7 inches exposure, lay out the courses"
+STRAPS = "strapping for a 30 foot wall 9 feet high at 16"
 GAP = "end gap, 3.6 m vinyl, 5 C now, 45 C hottest, minus 25 C coldest"
 
 
@@ -85,3 +88,43 @@ def test_what_is_read_back_stands_in_the_record(lines: tuple[str, ...], value: f
     record = last(*lines)
     assert record["outcome"] == "noted"
     assert any(line["value"] == pytest.approx(value) and line["unit"] == unit for line in record["also"])
+
+
+@pytest.mark.parametrize(
+    ("lines", "value", "unit"),
+    [
+        (("diagonal for 3 m by 4 m", "how far out of square if it measures 5012 mm"), 12, "mm"),
+        ((FRAME, "and if it's 12 ft 11 and 3/4"), -0.25, "in"),
+        ((FRAME, "make the long side 12 foot 1"), 156.25 - (60**2 + 145**2) ** 0.5, "in"),
+        ((COURSES, "nails for those courses, wall 20 feet long, 16 inch spacing"), 256, "count"),
+        ((STRAPS, "screws for those straps, 9 foot long, every 12 inches"), 240, "count"),
+        (("rake length for a 23 feet 6 wide gable, 7 in 12", "it's only 22 wide"), 152.816884, "in"),
+        (("rake length 6/12 on a 3 foot 6 wide gable", "make it 40 inches wide"), 20 * 1.25**0.5, "in"),
+    ],
+)
+def test_what_was_worked_before_is_taken_where_the_words_say_so(lines: tuple[str, ...], value: float, unit: str) -> None:
+    answer = last(*lines)["answer"]
+    assert answer["value"] == pytest.approx(value)
+    assert answer["unit"] == unit
+
+
+def test_no_other_courses_are_taken() -> None:
+    assert "How many courses" in last(COURSES, "screws for the north wall, 20 feet long, 16 inch spacing")["ask"]
+
+
+def test_how_many_out_of_a_coil_tells_the_coil() -> None:
+    record = last("bent flashing, legs 2, 3 1/2 and 1/2, what's the girth", "how many out of a 24 inch coil")
+    assert "Pieces per coil width: 4" in record["say"]
+    assert "width: 3" in last("bent flashing, legs 2, 3 1/2 and 1/2", "how many out of a 20 inch coil")["say"]
+
+
+@pytest.mark.parametrize(
+    ("lines", "corner"),
+    [
+        (("ten sided gazebo base, what's the saw on", "and the corner"), 144),
+        (("peak joint on a 30 degree roof", "and the rake return on it", "corner of the return?"), 60),
+        (("rake return 7/12", "corner?"), 59.7436),
+    ],
+)
+def test_the_corner_is_read_off(lines: tuple[str, ...], corner: float) -> None:
+    assert last(*lines)["also"][0]["value"] == pytest.approx(corner, abs=1e-3)

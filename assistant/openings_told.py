@@ -1,0 +1,57 @@
+"""Openings told after a wall without their sizes: "there's two windows", "minus a door"; how big each is, is asked.
+
+Until that is known nothing is taken off, and the sizes that come next ("3 by 5") are theirs, and no new wall's.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.pending import Pending
+from assistant.record import Record, put_asked, put_declined
+from intents.talk import numbers_in
+from solvers.slots import Parameter
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+_N = r"(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|\d{1,2}|a couple of|a pair of)"
+_WHAT = r"(?P<kind>window|door|opening|skylight|vent)s?"
+_LEAD = (
+    r"(?:(?:and|but|oh|so|ok|now|also|yeah|then|actually|with|less|minus|take (?:out|off|away)|deduct|subtract|plus|it'?s got"
+    r"|it has|has|got|there(?:'s| is| are|'re|s)|(?:i|we)(?:'ve| have)?(?: got)?|what about|what if (?:there's|it has))[ ,]+)*"
+)
+_TAIL = r"(?:[ ,]+(?:in (?:it|that|there|the wall)|too|as well|off|out|on (?:it|that)|there|though|then|please|i forgot))*"
+_TOLD = re.compile(rf"{_LEAD}(?P<said>{_N} (?:\w+ )?{_WHAT}){_TAIL}", re.IGNORECASE)
+_BY = re.compile(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
+_SIZES = 2  # a width and a height
+
+
+def openings_told(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line tells of openings in the wall just worked, and not how big they are; then that is asked."""
+    last = c.last if c.pending is None else None
+    found = _TOLD.fullmatch(text.strip(" .!?").replace("’", "'")) if last is not None and last.record.get("answer") else None
+    if last is None or found is None:
+        return False
+    if not any(_takes_openings(p) for p in last.topic.parameters):
+        if any("count" in p.name or p.kind is tuple for p in last.topic.parameters):
+            return False  # so many of them may be what is counted
+        put_declined(record, f"A {found['kind'].lower()} changes nothing of the {last.topic.name}: ask a whole question of it")
+        return True
+    question = f"How big is each {found['kind'].lower()}: how wide by how high?"
+    c.pending = Pending(last, told=f"with {found['said']}", question=question)
+    put_asked(record, last.topic.name, question)
+    return True
+
+
+def sized(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
+    """Whether the line tells how big the openings are that were told before it; then they are taken off."""
+    if not _BY.search(text) and len(numbers_in(text)) < _SIZES:
+        return False
+    c.take(record, f"{pending.told} {text}")
+    return True
+
+
+def _takes_openings(parameter: Parameter) -> bool:
+    return parameter.kind is tuple and parameter.name.startswith("openings")
