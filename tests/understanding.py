@@ -92,9 +92,21 @@ def judge(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
         if kind in case:
             good = outcome == kind and case[kind].lower() in record["say"].lower()
             return Verdict(case, record, "right" if good else confident, f"should be {kind}, saying {case[kind]!r}")
+    if outcome == "noted" and "also" in case and not case.keys() & {"value", "word"}:  # read back off the answer before
+        missing = _not_shown(case, record["also"])
+        return Verdict(case, record, "wrong" if missing else "right", missing)
     if outcome != "answered":
         return Verdict(case, record, "cautious", "should answer")
     return _judge_answer(case, record)
+
+
+def _not_shown(case: dict[str, Any], shown: Iterable[dict[str, Any]]) -> str:
+    """The first value that should stand beside the answer and does not; "" where all are there."""
+    lines = [*shown]
+    for value, unit in case.get("also", ()):
+        if not any(close(line, value, unit, case.get("within")) for line in lines):
+            return f"also lacks {value} {unit}"
+    return ""
 
 
 def _judge_answer(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
@@ -107,10 +119,8 @@ def _judge_answer(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
         return Verdict(case, record, "wrong", f"{answer['text']}, not {case['word']}")
     if "value" in case and not close(answer, case["value"], case["unit"], case.get("within")):
         return Verdict(case, record, "wrong", f"{answer['value']} {answer['unit']}, not {case['value']} {case['unit']}")
-    for value, unit in case.get("also", ()):
-        shown = (*record["also"], *record["marks"], answer)
-        if not any(close(line, value, unit, case.get("within")) for line in shown):
-            return Verdict(case, record, "wrong", f"also lacks {value} {unit}")
+    if missing := _not_shown(case, (*record["also"], *record["marks"], answer)):
+        return Verdict(case, record, "wrong", missing)
     for mark, value in zip(record["marks"], case.get("marks", ()), strict=False):
         if not close(mark, value, mark["unit"], None):
             return Verdict(case, record, "wrong", f"mark {mark['value']}, not {value}")
