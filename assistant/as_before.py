@@ -23,6 +23,11 @@ _SAME = re.compile(
     r")",
     re.IGNORECASE,
 )
+_SAME_BUT = re.compile(
+    r"\W*(?:(?:and|now|ok|so|do|for|on)\s+)*(?:the |that |this )?same(?:\s+(?!with\b|but\b|at\b|in\b)[a-z]+){0,2}[\s,]+"
+    r"(?:(?:but|only|just|with|at|in)\s+)+(?:(?:an?|it'?s)\s+)?",
+    re.IGNORECASE,
+)  # same wall with
 _COMPARES = re.compile(
     r"\W*(?:not (?:at|from) (?:zero|nothing|0)"
     r"|(?:one|two|three|a|an|\d)\s+(?:more|less|fewer)\s+than\s+(?:before|last time|that)"
@@ -33,6 +38,9 @@ _COMPARES = re.compile(
 
 def without_same(text: str, last: Asked) -> str:
     """The line without what it says is as before; as it is where nothing else is said."""
+    led = _SAME_BUT.match(text)
+    if led and numbers_in(text[led.end() :]) and not numbers_in(led[0]):
+        text = text[led.end() :]
     ends = [(0, 0), *((found.start(), found.end()) for found in _APART.finditer(text)), (len(text), len(text))]
     clauses = [(ends[n][0], ends[n][1], ends[n + 1][0]) for n in range(len(ends) - 1)]
     gone = [(start, end) for start, first, end in clauses if _stays(text[first:end], last)]

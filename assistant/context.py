@@ -26,7 +26,7 @@ from solvers.slots import Layer
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
-    from assistant.pending import Pending
+    from assistant.pending import Asked, Pending
 
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
@@ -62,6 +62,8 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         question = _whole(c, told, text)
         if question and question.topic != (record["topic"] or question.topic):
             return False
+        if question and c.last and _said_otherwise(question, len(told), c.last):
+            return False  # how many boxes, after panels whose depth was changed meanwhile
         ways = c.ways(question) if question else []
         if question and same_answer([way.worked for way in ways]) and ways[0].worked.working:
             _answer(c, record, ways, question, len(told))
@@ -72,6 +74,14 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         record["ask"], c.pending = "", None
         c.finish(record, partly[1], partly[0])
     return partly is not None
+
+
+def _said_otherwise(question: Question, told: int, last: Asked) -> bool:
+    """Whether a line asks nothing of its own of a question that was stated before it, and of which a given was changed since."""
+    if last.topic.name != question.topic or any(heard.end > told for heard in question.givens.values()):
+        return False
+    known = {name: getattr(last.givens[name].value, "value", None) for name in question.givens.keys() & last.givens.keys()}
+    return any(value != getattr(question.givens[name].value, "value", None) for name, value in known.items())
 
 
 def _knows_more(c: Conversation, record: Record, way: Way, before: tuple[Question, list[Way]] | None) -> bool:

@@ -13,7 +13,7 @@ from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
 from intents.question import Question
-from solvers.quantities import Area, Count, Money, Quantity
+from solvers.quantities import Area, Count, Length, Money, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given, Parameter
 
@@ -52,12 +52,18 @@ _PRICED_AT = re.compile(
     r"(?P<of>each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?))",
     re.IGNORECASE,
 )
+_STICKS = re.compile(
+    r"(?:(?:and|so|ok|then|now)[ ,]+)*how many (?P<n>\d+|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)"
+    r"(?:[ -]?(?:foot|ft|')(?:er)?s?|'?s)(?: (?:sticks|boards|lengths|pieces))?"
+    r"(?: (?:is|for|does|do|would|will|are|in)\b(?: (?:that|it|them|those|both|i need|we need|take|be|need))*)?",
+    re.IGNORECASE,
+)
 _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", "square metre", "square meter")}
 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    return any(of_it(c, record, text) for of_it in (put_to_it, last_in_unit, asked_after, priced, openings_told))
+    return any(of_it(c, record, text) for of_it in (put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:
@@ -81,6 +87,23 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
         c.finish(record, c.ways(question, None if by_length else _with(c.topics["cost"], parameter, value)), question)
         if record["outcome"] == "answered":
             record["say"] = f"With the {parameter.label} {answer['text']} as before. {record['say']}"
+    return bool(questions)
+
+
+def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how many sticks so long the length just worked takes: how many 16 footers is that."""
+    answer = c.last.record.get("answer") if c.last and c.pending is None else None
+    found = _STICKS.fullmatch(text.strip(" .!?").replace("’", "'")) if answer else None
+    if not answer or found is None or answer["value"] is None or answer["unit"] not in Length.units:
+        return False
+    topic = c.topics["trim sticks"]
+    questions = [q for q in c.read(f"trim sticks of {found['n']} foot stock").questions if q.topic == topic.name]
+    total = topic.parameter("total")
+    for question in questions[:1]:
+        base = _with(topic, total, Length(Fraction(str(answer["value"])), answer["unit"], answer["text"]))
+        c.finish(record, c.ways(question, base), question)
+        if record["outcome"] == "answered":
+            record["say"] = f"For {answer['text']}. {record['say']}"
     return bool(questions)
 
 

@@ -128,3 +128,22 @@ def test_how_many_out_of_a_coil_tells_the_coil() -> None:
 )
 def test_the_corner_is_read_off(lines: tuple[str, ...], corner: float) -> None:
     assert last(*lines)["also"][0]["value"] == pytest.approx(corner, abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("course layout 9 foot at 7", "same wall with 8 inch"), 108 / 14),
+        (("course layout 9 foot at 7", "same wall but 10 foot high"), 120 / 18),
+        (("miter for a 92", "same with an 88"), 46),
+        (("rake length 24 foot gable 7/12", "both of them", "how many 16 footers is that"), 2),
+        (("rake length 24 foot gable 7/12", "both of them", "how many twelve footers"), 3),
+    ],
+)
+def test_the_same_wall_is_none_of_another_size(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value)
+
+
+def test_what_was_changed_meanwhile_is_not_asked_again_as_it_was() -> None:
+    lines = ("soffit 40 foot run 16 inches deep 12 inch panels", "and 18 deep", "how many boxes")
+    assert last(*lines)["outcome"] == "declined"
