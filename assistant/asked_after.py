@@ -9,13 +9,15 @@ from assistant.also_asked import beside, mark_asked
 from assistant.names import by_its_name
 from assistant.record import put_noted
 from assistant.speech import spoken
+from intents.question import Question
 from intents.talk import numbers_in
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.record import Record
 
-LONGEST = 8  # words of such a line
+A_NAME = 2  # words that only name a value on the page: height?
+LONGEST = 11  # words of such a line
 # Another thing than the last answer is of, or a change of it.
 _ANOTHER = re.compile(
     r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next|different|new|north|south|east|west|lake|ramp|front|back"
@@ -40,12 +42,29 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
         lines = beside(last, last["topic"] or "", text)
     if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
         lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
+    if len(text.split()) > A_NAME and _of_its_own(c, record, last, lines):
+        return True
     if lines:
         put_noted(record, "explain", said_of(lines))
         record["also"] = [
             line for line in lines_of(last) if {f"{line['name']}: {line['text']}", f"{line['name']} {line['text']}"} & {*lines}
         ]
     return bool(lines)
+
+
+def _of_its_own(c: Conversation, record: Record, last: Record, lines: list[str]) -> bool:
+    """Whether the one value asked for is what another topic answers, from the same givens; then that is worked: the rake."""
+    shown = [line for line in last["also"] if lines == [f"{line['name']}: {line['text']}"]]
+    topic = c.topics.get(shown[0]["name"]) if len(shown) == 1 and c.last and c.last.times == 1 else None
+    if topic is None or topic is c.last.topic:  # type: ignore[union-attr]
+        return False
+    question = Question(topic.name)
+    ways = c.ways(question, c.last)
+    result = ways[0].worked.working.result if len(ways) == 1 and ways[0].worked.working else None
+    if result is None or result.text != shown[0]["text"]:
+        return False
+    c.finish(record, ways, question)
+    return True
 
 
 def lines_of(last: Record) -> list[dict[str, Any]]:

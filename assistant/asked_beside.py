@@ -8,8 +8,9 @@ _MANY = r"how many (?:\w+ )?|number of |count of "
 _HOW_MANY = r"^\W*(?:and )?how many\W*$"
 _LONG = r"how (?:long|much longer)|wh(?:at|ich) (?:length|size)"
 _COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|\bcourse count|\bcourses\?|{_HOW_MANY}"
-_HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b"
+_HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b|\bhow much (?:does|will) it (?:rise|climb)\b"
 _RAKE = r"\bhow long\b[^.;?]*\brakes?\b|\brake length|\brafters?\b|\bsloped? (?:length|side)|^\W*(?:and )?(?:the )?rakes?\W*$"
+_CLIMBS = r"\bhow (?:much|far|high) (?:does|do|will|would) (?:it|that|they) (?:rise|climb|go up|come up)\b"
 _LEFT = r"\bleft ?over\b|\bleft\b|\boff-?cuts?\b|\bscrap\b|\bspare\b|\bremain\w*"
 _LINEAL = (
     r"\btotal (?:length|feet|footage|metres|meters)|\bline(?:al|ar) f|\bfeet of\b"
@@ -45,7 +46,14 @@ ASKED: dict[str, Asks] = {
         (_COURSES, ("courses",)),
         (rf"{_IN_ALL}|{_LINEAL}|\bhow much (?:board|siding|cladding)", ("total length",)),
         (r"\bhow many (?:boards|sticks|lengths|\d+s)", ("boards in all",)),
-        (r"\bhow much shorter|\bshortens?\b|\bstep\b", ("shorter each course",)),
+        (
+            r"(?=.*\beach end|.*\bper end|.*\bone end)(?:.*\bhow much shorter|.*\bshortens?\b|.*\bstep\b)",
+            ("shorter at each end",),
+        ),
+        (
+            r"^(?!.*\b(?:each|per|one) end)(?:.*\bhow much shorter|.*\bshortens?\b|.*\bstep\b)",
+            ("shorter each course",),
+        ),
     ),
     "step at the rake": ((rf"\bboth (?:ends|sides)|\boverall\b|{_IN_ALL}", ("step, both ends of a gable",)),),
     "balanced panels": ((rf"\bhow many\b|\b(?:{_MANY})\b|\bto buy\b|\bfull\b|\bwhole\b", ("full panels", "panels to buy")),),
@@ -143,7 +151,7 @@ ASKED: dict[str, Asks] = {
     # slope
     "roof angle": ((r"(?<![\d%])(?<!\d )\b(?:percent|percentage)\b", ("percent grade",)),),
     "sloped length": (
-        (r"\bhow (?:high|tall)\b|\b(?:and|what) (?:the )?rise\b|^\W*(?:the )?rise\W*$", ("rise",)),
+        (rf"\bhow (?:high|tall)\b|\b(?:and|what) (?:the )?rise\b|^\W*(?:the )?rise\W*$|{_CLIMBS}", ("rise",)),
         (r"\bwhat angle\b|\bhow many degrees\b", ("roof angle",)),
     ),
     "rise over a run": ((r"\bhow long\b|\brafter length|\bsloped? length", ("sloped length",)),),
@@ -163,6 +171,7 @@ ASKED: dict[str, Asks] = {
     "rake return": (
         (r"\bother (?:corner|one|cut|joint|setting)\b|\bboth corners\b", ("the other corner's setting",)), _EDGE, _TURN, _CORNER,
     ),
+    "end cut along the rake": ((r"\bsaw\b", ("saw setting",)), (r"\bper course\b|\bstep\b", ("step per course",))),
     "peak joint": (_EDGE, _TURN, _CORNER),
     "rake to level joint": (_EDGE, _TURN, _CORNER),
     "compound cut": ((r"\bbevels?\b(?! ga?u)|\btilt\b|\bblade\b", ("bevel",)),),

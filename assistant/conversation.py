@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import Any
 
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
@@ -25,11 +24,12 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as
 from assistant.running import running
 from assistant.several import so_many, worked_out
+from assistant.shown import of_the_shown, shows
 from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
 from assistant.usual import is_it_meant, unusual
-from assistant.ways import Way, adds, of_both_scales, same_answer, ways_of, which_way
+from assistant.ways import Way, adds, of_both_scales, same_answer, sureness, tape_step, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
@@ -63,6 +63,7 @@ class Conversation:
         self.places = places(self.topics.values())
         self.last: Asked | None = None  # the question before this
         self.pending: Pending | None = None  # what was put back and waits
+        self.shown: dict[str, Any] | None = None  # the one value that the line before read back
         self.records: list[Record] = []
         self.target: Record | None = None  # what "flag that" means
         self.marked: Record | None = None  # the last flag or tag
@@ -86,7 +87,7 @@ class Conversation:
         record = blank(text, via, self.job, file)
         self.points, self.alternatives, self.reads = Points(), alternatives, {}
         waited, before, state = self.pending, self.last, state_of(self)
-        self.take(record, without_opening(text, self.last))
+        self.take(record, without_opening(text, self.last, self.pending is not None))
         look_past_remarks(self, record, text, state)
         at_the_saw.go_on_at_the_saw(self, record, waited)
         if context.may_be_joined(self, record, text):
@@ -99,6 +100,7 @@ class Conversation:
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
         self._remember_record(record)
+        shows(self, record)
         return record
 
     def strike(self, record: Record) -> None:
@@ -130,7 +132,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        if so_many(self, record, text) or goes_on(self, record, text):
+        if of_the_shown(self, record, text) or so_many(self, record, text) or goes_on(self, record, text):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)
@@ -297,6 +299,8 @@ class Conversation:
         if base:
             asked.tape_step, asked.metric = base.tape_step, base.metric
             told = {name for name, given in base.givens.items() if given.source != "assumed"}
+            if base.topic is topic:
+                asked.past = (*base.past, {name: given.value for name, given in base.givens.items()})
             asked.times = base.times if base.topic is topic and not told <= question.givens.keys() else 1
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])
@@ -386,14 +390,3 @@ class Conversation:
 def as_before(record: Record) -> list[str]:
     """What an answer took from the question before it: the pitch 5/12."""
     return [f"the {given['name']} {given['text']}" for given in record["givens"] if given["from"] == "earlier"]
-
-
-def sureness(question: Question) -> float:
-    """How sure the least sure of its quantities is."""
-    return min((heard.sure for heard in question.givens.values()), default=1.0)
-
-
-def tape_step(value: Any) -> Fraction:
-    """The tape fraction a person asked for: 1/32, or "32nd" heard as 32."""
-    size = Fraction(value)
-    return 1 / size if size > 1 else size

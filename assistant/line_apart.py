@@ -18,6 +18,7 @@ from assistant.plainer import plainer
 from assistant.record import Record
 from assistant.said_over import places_of
 from assistant.told_round import State, take_shorter
+from assistant.told_shortly import told_shortly
 from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.matcher import read_as
@@ -142,8 +143,9 @@ def read_off_tape(c: Conversation, text: str) -> Said | None:
     return Said("compare", {"value": tuple(readings_in(words))}, {"value": words}) if told else None
 
 
-def without_opening(text: str, last: Asked | None) -> str:
+def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
+    text = told_shortly(text, last, waits)
     text = plainer(as_decided(_without_excuse(text, last), last), last)
     text = as_it_is_now(_asked_last(text), last) if last is not None and len(text) < LONGEST else text
     if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):

@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
-from assistant.role_words import role_tests
+from assistant.role_words import role_tests, was_before
 from assistant.said_over import FAR, NEAR, places_of, twins, word_before
 from assistant.told_values import of_the_house
 from intents.fitting import TAKEN, fit
@@ -215,6 +215,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
+        was_before(wanted.line, new, last),
         *roles,
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),

@@ -26,6 +26,7 @@ class Asked:
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant
     record: dict[str, Any] = field(default_factory=dict)
+    past: tuple[dict[str, Any], ...] = ()  # what the givens were before they were changed, the oldest first
 
 
 @dataclass(slots=True)

@@ -7,9 +7,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
+from solvers.quantities import Quantity
 from solvers.registry import Topic
 from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
 
 _TOLD = {
     "temperature now": r"\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently)\b",
@@ -21,12 +26,27 @@ _TOLD = {
     "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
 }
 _AND = re.compile(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", re.IGNORECASE)  # which put nothing right
+_BACK = re.compile(r"\bback (?:to|at|on)\b", re.IGNORECASE)
 _SIDE = re.compile(r"\bside\b", re.IGNORECASE)
 _STANDING = ("saw limit",)
 _LIMIT = re.compile(
     r"\bstops?\b|\blimit\w*|\bmax\w*|\b(?:it|that|which|saw|one) (?:only |just )?(?:goes|swings|reaches)\b", re.IGNORECASE
 )
 _OF_THE_SAW = re.compile(r"\bsaw\b|\bgoes\b|\bgo(?: only)? to\b|\bswings?\b|\breach\w*|\bup to\b|\bonly\b", re.IGNORECASE)
+
+
+def was_before(text: str, new: Quantity, last: Asked) -> Callable[[Given], bool]:
+    """Whether a given once had the value that a line goes "back to"; all pass where it goes back to none."""
+    back = bool(_BACK.search(text))
+    once = {name for past in last.past for name, value in past.items() if isinstance(value, Quantity) and _same(new, value)}
+    return lambda given: not back or given.name in once
+
+
+def _same(new: Quantity, old: Quantity) -> bool:
+    """Whether they are the same: a bare number as it was said."""
+    if isinstance(new, type(old)) and new.unit in old.units:
+        return bool(new.to(old.unit).value == old.value)
+    return new.unit == "none" and new.value == old.value
 
 
 def role_tests(text: str, topic: Topic) -> list[Callable[[Given], bool]]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
+from fractions import Fraction
 from itertools import islice, product
 from typing import TYPE_CHECKING, Any
 
@@ -252,3 +253,14 @@ def _named(words: set[str], way: Way, ways: list[Way], name: str) -> bool:
     """Whether a word of the choice that one way makes is said, and is in no other's: the run; the width of the building."""
     others = [{*_text(other, name).split()} for other in ways if _value(other, name) != _value(way, name)]
     return isinstance(_value(way, name), Choice) and bool(words & {*_text(way, name).split()}.difference(LIGHT, *others))
+
+
+def sureness(question: Question) -> float:
+    """How sure the least sure of its quantities is."""
+    return min((heard.sure for heard in question.givens.values()), default=1.0)
+
+
+def tape_step(value: Any) -> Fraction:
+    """The tape fraction a person asked for: 1/32, or "32nd" heard as 32."""
+    size = Fraction(value)
+    return 1 / size if size > 1 else size

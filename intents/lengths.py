@@ -147,7 +147,7 @@ def _feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
 def _feet_and_part(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """A foot and a half is of the foot; three eighths after feet are of an inch; between them, both are kept."""
     part = fraction_after(line, head.unit + 1)
-    if not part:
+    if not part or line.words[part.end - 2 : part.end] == ["/", "12"]:  # 25 ft and 10/12: no tape has twelfths
         return
     sign = -1 if head.value < 0 else 1
     of_foot = Length(head.value + sign * part.value, "ft")
@@ -352,4 +352,4 @@ def _feet_next(line: Line, at: int) -> bool:
 
 
 def _number_next(line: Line, at: int) -> bool:
-    return any(piece.sure >= 0.5 for piece in line.pieces(at))
+    return line.words[at] != "minus" and any(piece.sure >= 0.5 for piece in line.pieces(at))

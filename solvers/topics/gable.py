@@ -123,6 +123,7 @@ def _lengths(work: Working, width: Term, shorter: Term, count: int) -> list[Exac
 def _end_cuts(work: Working, pitch: Slope, exposure: Term) -> None:
     theta = work.step("θ", atan(pitch.rise / pitch.run), "both ends are cut to the roof angle")
     work.also("shorter each course", 2 * exposure * pitch.run / pitch.rise, "in")
+    work.also("shorter at each end", exposure * pitch.run / pitch.rise, "in")
     work.also("edge angle of both end cuts", theta)
     work.also("saw setting of both end cuts", 90 - theta, "deg")
 

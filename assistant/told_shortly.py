@@ -1,0 +1,79 @@
+"""A line after an answer, in the fuller words that it stands for: "mm?" is "in mm", "back to 16" is "make it 16".
+
+Nothing is added to what was said: only a word that every such line leaves out is put in, and "one" that stands for a thing
+("the one beside it", "a four foot wide one") is taken for no number.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.meant_for import said_bare
+from intents.talk import numbers_in
+from solvers.quantities import Length
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+LONGEST = 120  # characters of such a line
+_UNIT = re.compile(
+    r"\W*(?:(?:and|so|ok|now)\W+)*(?P<unit>mm|mils?|millimet(?:re|er)s?|cms?|centimet(?:re|er)s?|met(?:re|er)s?|metric|inches|inch|feet"
+    r"|foot|feet and inches)(?: please)?\W*",
+    re.IGNORECASE,
+)
+_BACK = re.compile(r"\W*(?:(?:no|ok|and|then|so|now|right|actually)\W+)*back to (?:the |an? )?(?P<rest>.+)", re.IGNORECASE)
+_BESIDE = re.compile(
+    r"\bthe one (?=(?:beside|next|on|at|by|over|opposite|across|behind|above|below|round|around)\b)", re.IGNORECASE
+)
+_SUCH = re.compile(
+    r"\b(wide|high|deep|long|tall|thick|big|bigger|small|smaller|short|shorter|longer|wider|other|same|next|last) one\b",
+    re.IGNORECASE,
+)
+_HOUSE = re.compile(
+    r"\b(both|all) (?:the )?sides of (?:the|this|that|my) (?:house|roof|building|place|boathouse|shed|garage|barn)\b",
+    re.IGNORECASE,
+)
+_PARTS = re.compile(
+    r"\W*(?:(?:and|or|so|ok|then|what about|how about)\W+)*(?:in(?:to)? )?"
+    r"(?P<parts>halves|thirds|quarters|fifths|sixths|eighths)\W*",
+    re.IGNORECASE,
+)
+_INTO = {"halves": 2, "thirds": 3, "quarters": 4, "fifths": 5, "sixths": 6, "eighths": 8}
+_DIVIDED = re.compile(
+    r"\b(?:(?:split|divided?|cut|break|broken)(?: up)? )?(?:in|into|by) (?:half|halves|thirds|quarters|fifths|sixths|eighths"
+    r"|two|three|four|five|six|seven|eight|nine|ten|\d+)(?: (?:equal |even )?(?:parts|pieces|bits))?(?=\W*$)",
+    re.IGNORECASE,
+)
+_TAKEN = re.compile(
+    r"\W*(?:(?:and|ok|so|now|then|please)\W+)*take (?:that|the|this) (?P<what>.*\b(?:window|door|opening)s?) (?:out|off|away)"
+    r"(?: of (?:it|that|there))?\W*",
+    re.IGNORECASE,
+)  # fmt: skip
+_SUM = "tape arithmetic"
+
+
+def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
+    """The line in fuller words; as it is where it is no such line. `waits`: something was asked, and this may be the reply."""
+    if last is None or not last.record.get("answer") or len(text) > LONGEST:
+        return text
+    text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
+    text = _HOUSE.sub(r"\1 sides", text)
+    if waits:
+        return text
+    unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
+    if unit and not _unit_open(last):
+        return f"in {unit['unit']}"
+    if back and numbers_in(back["rest"]):
+        return f"make it {back['rest']}"
+    if parts and last.topic.name == _SUM and _DIVIDED.search(last.text):
+        return _DIVIDED.sub(f"divided by {_INTO[parts['parts'].lower()]}", last.text)
+    if taken and numbers_in(taken["what"]):
+        return f"less a {taken['what']}"
+    return text
+
+
+def _unit_open(last: Asked) -> bool:
+    """Whether a length of the question was said without its unit, which the word may then be."""
+    lengths = [given.value for given in last.givens.values() if isinstance(given.value, Length) and given.source == "asked"]
+    return any(said_bare(value) for value in lengths)
