@@ -219,7 +219,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     loosely = last.topic.name in likely if likely else wanted.led
     found: list[Question] = []
     loose = read_as(wanted.rest, last.topic.name, c.parameters, wanted=ANYTHING)
-    layered = layers_changed(wanted.lead + wanted.rest, wanted.old, last, loose)
+    layered = layers_changed(wanted.line or wanted.lead + wanted.rest, wanted.old, last, loose)
     if layered is not None:
         return layered
     named = labelled(wanted, last)
@@ -237,7 +237,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         say_what_it_is(more, wanted.rest, last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
             continue
-        if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):
+        if not put_into_lists(more, last, wanted.line or f"{wanted.lead} {wanted.rest}", wanted.old):
             continue
         if _talks_of_else(more, wanted, last) or _no_area(more, last):
             continue
@@ -264,7 +264,9 @@ def _in_a_list(more: Question) -> bool:
 def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether the words name what the value went to: "the wall is 32 foot" does not say that it is high."""
     labels = {word for name in more.givens for word in last.topic.parameter(name).label.split()}
-    return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | SIZES))
+    own = {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    sizes = {word for word in SIZES if meant_for.CALLED.get(word, "width") in own or not own & meant_for.UNNAMED}
+    return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | sizes))
 
 
 def _steep(more: Question) -> bool:
@@ -312,6 +314,8 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
     chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
+    known |= SIZES if len(places_of(wanted.rest)) <= sum(heard.end > heard.start for heard in more.givens.values()) > 1 else set()
+    known |= {word for heard in more.givens.values() for word in heard.text.lower().split()}
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
     known |= meant_for.names_in(last.topic, wanted.rest) | asking_words(last.topic.name, wanted.rest)
     known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()

@@ -156,10 +156,13 @@ def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     return text
 
 
+_SIZE = re.compile(r"\b(?:wide|high|tall|long|deep|across|up|out)\b")
+
+
 def as_it_is_now(text: str, last: Asked) -> str:
     """The line as what holds now, where that is what was given less, or more, by what it tells: down 2 inches, 9 foot 4 now."""
     places = places_of(text)
-    if len(places) != 2 or _ASKS.search(text):
+    if len(places) != 2 or _ASKS.search(text) or len({*_SIZE.findall(text.lower())}) > 1:  # six foot wide and a foot high
         return text
     sizes = [_inches(place.value) for place in places]
     given = [_inches(one.value) for one in last.givens.values() if one.source != "assumed"]

@@ -50,6 +50,7 @@ SOLD_IN = re.compile(  # from 16s, out of 14 footers
     r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
     re.IGNORECASE,
 )
+UNNAMED = frozenset(("side",))  # of a frame: either side may be called wide
 CALLED = {"wide": "width", "deep": "depth", "long": "length", "high": "height", "tall": "height", "thick": "thickness"}
 END = re.compile(  # the long side is 17, 17 the long; 3/8 wide is no end
     rf"\b(?:{_LESS}|{_MORE}) (?:side|one|leg|way|end|is)\b|\bthe (?:{_LESS}|{_MORE})$", re.IGNORECASE
@@ -160,7 +161,10 @@ def labelled(wanted: Wanted, last: Asked) -> str:
 def names_in(topic: Topic, rest: str) -> set[str]:
     """The words of the names of what a topic takes, and those said for them of one number: width and wide."""
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
-    return labels if len(places_of(rest)) > 1 else labels | {word for word, called in CALLED.items() if called in labels}
+    sizes = [place for place in places_of(rest) if isinstance(place.value, Length | Number)]
+    if len(sizes) > 1:
+        return labels
+    return labels | {word for word, called in CALLED.items() if called in labels or labels & UNNAMED}
 
 
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:

@@ -41,7 +41,7 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return True  # gable area 28 foot wide at 8 twelve, after a wall's
     if best.missing and not numbers_in(wanted.rest) and own <= said:
         return True  # the plumb cut, after a rake return whose fascia is plumb
-    if (best.missing and _only_names(wanted, last)) or (best.lacking and wanted.led):
+    if (best.missing and _only_names(wanted, last)) or (best.lacking and (wanted.led or _tells_all(more, wanted))):
         return False
     if more.manner and not more.givens and best.missing:
         return False
@@ -54,6 +54,12 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
+
+
+def _tells_all(more: Question, wanted: Wanted) -> bool:
+    """Whether a change takes every number of the line, two or more: 8 m wide and 9 in 12, after another gable."""
+    placed = sum(heard.end > heard.start for heard in more.givens.values())
+    return not more.unplaced and placed > 1 and placed >= len(places_of(wanted.rest))
 
 
 def own_words(question: Question) -> set[str]:

@@ -26,10 +26,7 @@ _BACK = re.compile(r"\W*(?:(?:no|ok|and|then|so|now|right|actually)\W+)*back to 
 _BESIDE = re.compile(
     r"\bthe one (?=(?:beside|next|on|at|by|over|opposite|across|behind|above|below|round|around)\b)", re.IGNORECASE
 )
-_SUCH = re.compile(
-    r"\b(wide|high|deep|long|tall|thick|big|bigger|small|smaller|short|shorter|longer|wider|other|same|next|last) one\b",
-    re.IGNORECASE,
-)
+_SUCH = re.compile(r"\b(wide|high|deep|tall|thick) one\b", re.IGNORECASE)  # the long one is the long side
 _HOUSE = re.compile(
     r"\b(both|all) (?:the )?sides of (?:the|this|that|my) (?:house|roof|building|place|boathouse|shed|garage|barn)\b",
     re.IGNORECASE,

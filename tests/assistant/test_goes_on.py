@@ -88,6 +88,7 @@ def test_a_sum_of_bare_numbers_goes_on_bare_and_into_eight_changes_the_parts() -
 @pytest.mark.parametrize(
     "lines, found",
     [
+        (("14 foot 2 and a quarter minus 3 foot 7 and five eighths", "take another half inch off"), 126.125),
         ((STRAPS, "what about on twenty fours"), 16),
         ((MARKS, "24 o.c."), 11),
         ((MARKS, "start at 15 and a quarter"), 15),

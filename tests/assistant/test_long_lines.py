@@ -61,7 +61,6 @@ NO_ANSWER = [
     (["lay out 104 inches with an exposure no bigger than 8", "why's that thirteen courses and not twelve"], "noted"),
     (["end gap for 12 foot vinyl, 40 F now, 110 F hottest, -10 F coldest", "it's 60 now, so what's the dew point"], "asks"),
     (["go 12 on centre because of the wind"], "declined"),
-    (["14 foot 2 and a quarter minus 3 foot 7 and five eighths", "take another half inch off"], "asks"),
     (["how much does my vinyl grow from minus 10 F to 100 F, I bought six boxes"], "asks"),
     (["can I cut fibre cement with my ordinary saw blade, there's about forty boards to do"], "declined"),
     (["I've a 20 amp breaker for the saw, but what size wire for a 40 amp circuit"], "declined"),
