@@ -54,7 +54,7 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
 
 def _in_feet_too(value: object, before: object) -> bool:
     """Whether a bare number is feet, in place of feet and inches that it is near in feet and not in inches: 23'6, then 22."""
-    if not isinstance(value, Length) or not isinstance(before, Length) or before.unit != "in" or value.value <= 0:
+    if not isinstance(value, Length) or not isinstance(before, Length) or before.unit != "in" or min(value.value, before.value) <= 0:
         return False
     sizes = (Length(value.value, unit).to("in").value / before.value for unit in ("in", "ft"))
     inches, feet = (max(ratio, 1 / ratio) for ratio in sizes)
