@@ -20,7 +20,7 @@ _IN_ALL = r"\btotal\b|\bin all\b|\baltogether\b"
 _EDGE = (r"\bedge angle|\b(?:what|set)\b[^.;?]*\b(?:ga?uge|bevel square|protractor)\b|\bbevel gauge", ("edge angle",))
 _TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
 _CORNER = (
-    r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b"
+    r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
     r"|^\W*(?:(?:and|so|then|the|what'?s|what is)\W+)*corner(?: (?:there|then|of (?:it|that|the \w+)))?\W*$",
     ("corner",),
 )
@@ -179,7 +179,7 @@ ASKED: dict[str, Asks] = {
     "arc": (
         (
             r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
-            r"|\b(?:arc|curve|trim) length|\blength of (?:the )?(?:arc|curve|trim)",
+            r"|\b(?:arc|curve|trim) length|^\W*(?:and )?the (?:curve|arc)\b[^\d]*$|\blength of (?:the )?(?:arc|curve|trim)",
             ("arc length",),
         ),
     ),

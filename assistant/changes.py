@@ -239,7 +239,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             continue
         if not put_into_lists(more, last, wanted.line or f"{wanted.lead} {wanted.rest}", wanted.old):
             continue
-        if _talks_of_else(more, wanted, last) or _no_area(more, last):
+        if _talks_of_else(more, wanted, last) or _no_area(more, last) or meant_for.sold_so(more, last):
             continue
         if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
             continue
@@ -296,7 +296,7 @@ def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     inside = {at for place in places for at in range(place.first, place.after)}
     said = {stem(token.text) for token in tokenize(last.text)} - {"that", "one", "it"}
     others = [token.text for at, token in enumerate(tokenize(rest)) if at not in inside and token.text.isalpha()]
-    known = phrases.fillers | LIGHT | set(more.words) | set(PLAIN)
+    known = phrases.fillers | LIGHT | set(more.words) | set(PLAIN) | asking_words(last.topic.name, wanted.rest)
     own = [word for word in others if word not in known and stem(word) not in said]
     most = 1 if len(places) == 1 and places[0].value.unit not in ("none", "percent") else 0
     named = _named(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
@@ -314,6 +314,7 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
     chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
+    known |= meant_for.sold_by(last.topic)
     known |= SIZES if len(places_of(wanted.rest)) <= sum(heard.end > heard.start for heard in more.givens.values()) > 1 else set()
     known |= {word for heard in more.givens.values() for word in heard.text.lower().split()}
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}

@@ -29,7 +29,7 @@ from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
 from assistant.usual import is_it_meant, unusual
-from assistant.ways import Way, adds, of_both_scales, same_answer, sureness, tape_step, ways_of, which_way
+from assistant.ways import Way, adds, gives_way, of_both_scales, same_answer, sureness, tape_step, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
@@ -295,13 +295,14 @@ class Conversation:
         """The question's topic with what is known of it: the givens of `base`, where that is about the same."""
         topic = self.topics[question.topic]
         givens = dict(base.givens) if base and base.topic is topic else from_last.carried(base, topic.parameters) if base else {}
-        asked = Asked(topic, givens)
+        asked = Asked(topic, {n: given for n, given in givens.items() if not gives_way(topic, n, question.givens)})
         if base:
             asked.tape_step, asked.metric = base.tape_step, base.metric
             told = {name for name, given in base.givens.items() if given.source != "assumed"}
             if base.topic is topic:
                 asked.past = (*base.past, {name: given.value for name, given in base.givens.items()})
-            asked.times = base.times if base.topic is topic and not told <= question.givens.keys() else 1
+            keeps = base.topic is topic and not told <= question.givens.keys() and base.times == int(base.times)
+            asked.times = base.times if keeps else 1  # a half, or ten percent more, was of that answer alone
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])
         if "system" in question.manner:

@@ -63,6 +63,7 @@ _LEFT = re.compile(
     r"(?:a |the |my )?(?P<n>.+)",
     re.IGNORECASE,
 )
+_LESS_THAT = re.compile(rf"{_LEAD}(?:a |the |my )?(?P<n>.+?) (?:less|minus|take away) (?:that|it)", re.IGNORECASE)  # 48 less that
 _PUTS_RIGHT = re.compile(
     r"(?:\b(?:no|nope|sorry|i meant|i said|make (?:it|that)|should be|wrong|oops|actually)[ ,]+)+|[ ,]+(?:instead|sorry)$",
     re.IGNORECASE,
@@ -132,7 +133,7 @@ def _whole(
         parts = Count(number.value, "count", number.text)
         return _EVENLY, {"length": Given("length", length, "earlier"), "parts": Given("parts", parts, "asked")}
     number = _in_its_unit(number, last) if operation in (PLUS, MINUS) else number
-    whole = Sum(operation, number, before) if found.re is _LEFT else Sum(operation, before, number)
+    whole = Sum(operation, number, before) if found.re in (_LEFT, _LESS_THAT) else Sum(operation, before, number)
     return _SUM, {**_bare(last), "sum": Given("sum", whole, "asked")}
 
 
@@ -177,10 +178,11 @@ def _instead(c: Conversation, record: Record, last: Asked, found: re.Match[str])
 def _what(line: str) -> tuple[str, Length | Number | None, re.Match[str] | None]:
     """What is done to the answer before, and with which number."""
     line = _HALF.sub("split that in two", line)
-    left = _LEFT.fullmatch(line)
+    left = _LEFT.fullmatch(line) or _LESS_THAT.fullmatch(line)
     if left is not None:
         value = _number(left["n"])
-        return MINUS, value if isinstance(value, Length) else None, left
+        bare = left.re is _LESS_THAT and isinstance(value, Number)
+        return MINUS, value if isinstance(value, Length) or bare else None, left
     parts = _PARTS.fullmatch(line)
     if parts is not None:
         value = _number(parts["n"])
@@ -216,7 +218,8 @@ def _so_far(last: Asked) -> Part | None:
 def _in_its_unit(number: Length | Number, last: Asked) -> Length | Number:
     """A bare number beside millimetres: whole, it is of those; a fraction is read off a tape."""
     total = length_of(last)
-    if total is None or total.unit != "mm" or isinstance(number, Length):
+    answer = last.record.get("answer") or {}
+    if total is None or "mm" not in (total.unit, answer.get("unit")) or isinstance(number, Length):
         return number
     return Length(number.value, "mm" if number.value.denominator == 1 else "in", number.text)
 

@@ -46,7 +46,8 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
 
 _LENGTH = re.compile(
     r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is|to)\W+)*"
-    r"(?:(?:in|into|as) )?(?P<unit>feet and inches|feet|foot|ft|inches|inch|met(?:re|er)s?|centimet(?:re|er)s?|cms?)"
+    r"(?:(?:in|into|as) )?(?P<unit>feet and inches|feet|foot|ft|inches|inch|met(?:re|er)s?|centimet(?:re|er)s?|cms?"
+    r"|mm|millimet(?:re|er)s?|metric)"
     r"(?:\W+please)?\W*"
     r"|\W*(?:(?:and|so|ok|now)\W+)*how many (?P<many>feet|foot|inches|met(?:re|er)s|centimet(?:re|er)s)"
     r"(?: (?:is|are|would) (?:that|it|they)(?: be)?)?\W*",
@@ -88,13 +89,14 @@ def _length_in(c: Conversation, record: Record, text: str) -> bool:
         return False
     if answer["value"] is None or answer["unit"] not in Length.units:
         return False
-    told = _TOLD.get((asked["unit"] or asked["many"])[0].lower())
-    last = replace(c.last, metric=told is not None)
+    unit = (asked["unit"] or asked["many"]).lower()
+    told = None if unit == "metric" or unit[:2] in ("mm", "mi") else _TOLD.get(unit[0])
+    last = replace(c.last, metric=unit[0] in _TOLD)
     c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
     if told is not None and record["outcome"] == "answered" and record["answer"]["unit"] == "mm":
-        name, unit, size = told
+        name, code, size = told
         value = Fraction(str(record["answer"]["value"])) / size
-        line = {"name": name, "value": float(value), "unit": unit, "text": f"{decimal(value, 3)} {unit}"}
+        line = {"name": name, "value": float(value), "unit": code, "text": f"{decimal(value, 3)} {code}"}
         record["also"].append(line)
         record["say"] = spoken(f"That is {line['text']}. ") + record["say"]
     return True

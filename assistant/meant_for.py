@@ -17,7 +17,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Money, Number, Percent, Quantity
+from solvers.quantities import Area, Count, Length, Money, Number, Percent, Quantity
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
@@ -37,6 +37,7 @@ _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
 _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
 _FOOTERS = re.compile(r"\bfooters\b|\b(?:from|in|out of|using) an? \S+ footer\b", re.IGNORECASE)
+_FOOTER = re.compile(r"\bfooters?\b", re.IGNORECASE)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
@@ -150,7 +151,7 @@ def labelled(wanted: Wanted, last: Asked) -> str:
     """The parameter whose whole name is said in the change, the longest name first; "" where none or two are."""
     said = wanted.rest.lower()
     labels = {p.name: p.label.lower() for p in last.topic.parameters}
-    found = {name: label for name, label in labels.items() if re.search(rf"\b{re.escape(label)}s?\b", said)}
+    found = {name: label for name, label in labels.items() if re.search(rf"\b{re.escape(label)}(?:e?s)?\b", said)}
     most = max((len(label.split()) for label in found.values()), default=0)
     longest = [name for name, label in found.items() if len(label.split()) == most]
     if any(set(label.split()) > set(found[name].split()) for name in longest for label in labels.values()):
@@ -165,6 +166,17 @@ def names_in(topic: Topic, rest: str) -> set[str]:
     if len(sizes) > 1:
         return labels
     return labels | {word for word, called in CALLED.items() if called in labels or labels & UNNAMED}
+
+
+def sold_so(more: Question, last: Asked) -> bool:
+    """Whether a length that is told as what sticks are sold in went to another given, of which nothing is sold: a 16 footer."""
+    told = [name for name, heard in more.givens.items() if _FOOTER.search(heard.text)]
+    return any(last.topic.parameter(name).label not in _SOLD for name in told) and not _FOOTER.search(last.text)
+
+
+def sold_by(topic: Topic) -> set[str]:
+    """What sticks are called, where a topic takes what they are cut from."""
+    return {"sticks", "stick", "lengths", "boards", "stock"} if any(p.label in _SOLD for p in topic.parameters) else set()
 
 
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
@@ -291,7 +303,8 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
 def _much_nearer(last: Asked, new: Quantity) -> str:
     """The one given that a new number is about as large as, where it is many times more or less than any other: 180 mm, of
     a wall 2.7 m high at 7 inches."""
-    known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Length)}
+    kinds = (Length, Area) if isinstance(new, Number) else (Length,)
+    known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, kinds)}
     if not isinstance(new, Length | Number) or len(known) < _LEAST_KNOWN or new.value <= 0:
         return ""
     sizes = {name: (new.to(was.unit).value if isinstance(new, Length) else new.value) for name, was in known.items()}

@@ -71,6 +71,9 @@ _LINE = re.compile(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IG
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
 _NAMED = ("thing", "such", "alone", "like", "pair", "end", "every")  # groups of _LINE for what is counted
 MOST = 60
+_COUNTED = re.compile(
+    r"\b(?:times|x|multiplied by)\s*(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b|[×*]", re.IGNORECASE
+)
 MOST_ADDED = 2  # times as much, from which on nobody says it in percent
 _PLAIN_SHARE = 10  # parts of a share that is said as one: a tenth; 0.87 of it is less 13 percent
 LONGEST = 120  # characters of such a line
@@ -165,6 +168,8 @@ def _of_these(found: re.Match[str], last: Asked) -> bool:
     """Whether what is counted is what was just worked: no word at all, or one of the question before."""
     if any(isinstance(g.value, Count) and g.value.value > 1 for n, g in last.givens.items() if n in ("count", "sides")):
         return False  # so many of them were counted already
+    if last.topic.name == "tape arithmetic" and found["n"] and _COUNTED.search(last.text):
+        return False  # 12 of them, of a sum that had 11
     counted = any(" × " in given.value.text for given in last.givens.values() if isinstance(given.value, Quantity))
     if counted and not (found["twice"] or found["times"] or found["over"]):
         return False  # and added up: two of three walls 20 by 9

@@ -34,6 +34,7 @@ _LINE = re.compile(
     r"(?:[ ,]+(?:then|now|please|again|as much|as many))*",
     re.IGNORECASE,
 )
+_SUM = "tape arithmetic"  # a share of "that" is a sum like any other there
 _OF_NOTHING = ("in12", "percent", "word", "yesno", "degC", "degF")
 
 
@@ -41,10 +42,10 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for a share of what was just worked; then that is worked or asked."""
     last = c.last
     answer = last.record.get("answer") if last is not None and not c.pending and len(text) <= LONGEST else None
-    if last is None or not answer or last.topic.name == "tape arithmetic":
+    if last is None or not answer:
         return False
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
-    if found is None:
+    if found is None or (last.topic.name == _SUM and not found["bare"]):
         return False
     word = (found["share"] or found["more"] or found["halve"] or "half").lower()
     name = TOGETHER.get(last.topic.name, ("", ""))[0]

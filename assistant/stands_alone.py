@@ -5,13 +5,15 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from assistant.also_asked import asking_words
+from assistant.at_the_saw import SAW
 from assistant.meant_for import Wanted, labelled
 from assistant.said_over import places_of, stem
 from intents.chart import LIGHT
 from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Temperature
+from solvers.quantities import Temperature, TemperatureChange
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -30,10 +32,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
-    if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
-        return False  # less a 3 by 7 door
-    if best.topic == _SUM and more.givens and all(isinstance(heard.value, Temperature) for heard in more.givens.values()):
-        return False  # minus 10 now
+    if _changes_only(best, more, last, wanted):
+        return False
     if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
         return True  # what pitch is 30 degrees, after the angle of one
     said, own = set(best.words), own_words(best)
@@ -54,6 +54,25 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
+
+
+def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:
+    """Whether what the line could be on its own is plainly a value of the question before."""
+    if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
+        return True  # less a 3 by 7 door
+    said = set(wanted.rest.lower().split())
+    other = own_words(best).isdisjoint(said)  # nothing names another topic
+    if more.givens and (_of_heat(best, last) or (other and asking_words(last.topic.name, wanted.rest))):
+        return True  # 30 degrees swing only; out of a 24 inch coil how many strips
+    if other and not more.unplaced and any(set(last.topic.parameter(name).label.split()) <= said for name in more.givens):
+        return True  # rise 4 foot 8
+    heats = bool(more.givens) and all(isinstance(heard.value, Temperature) for heard in more.givens.values())
+    return best.topic == _SUM and heats  # minus 10 now
+
+
+def _of_heat(best: Question, last: Asked) -> bool:
+    """Whether what is taken for the swing of a saw comes after a swing of temperature."""
+    return best.topic == SAW and any(isinstance(given.value, TemperatureChange | Temperature) for given in last.givens.values())
 
 
 def _tells_all(more: Question, wanted: Wanted) -> bool:

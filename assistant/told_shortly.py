@@ -18,8 +18,9 @@ if TYPE_CHECKING:
 
 LONGEST = 120  # characters of such a line
 _UNIT = re.compile(
-    r"\W*(?:(?:and|so|ok|now)\W+)*(?P<unit>mm|mils?|millimet(?:re|er)s?|cms?|centimet(?:re|er)s?|met(?:re|er)s?|metric|inches|inch|feet"
-    r"|foot|feet and inches)(?: please)?\W*",
+    r"\W*(?:(?:and|so|ok|now|back in|back to|give me|in|what(?:'?s| is) (?:that|it) in|thats|that'?s how many|how many)\W+)*"
+    r"(?P<unit>mm|mills?|mils?|millimet(?:re|er)s?|cms?|centimet(?:re|er)s?|met(?:re|er)s?|metric|inches|inch|feet"
+    r"|foot|feet and inches)(?: please| is (?:that|it)| then)?\W*",
     re.IGNORECASE,
 )
 _BACK = re.compile(r"\W*(?:(?:no|ok|and|then|so|now|right|actually)\W+)*back to (?:the |an? )?(?P<rest>.+)", re.IGNORECASE)
@@ -36,6 +37,12 @@ _PARTS = re.compile(
     r"(?P<parts>halves|thirds|quarters|fifths|sixths|eighths)\W*",
     re.IGNORECASE,
 )
+_NEAREST = re.compile(
+    r"\W*(?:(?:and|or|so|ok|now|just)\W+)*(?:in |to )?(?:the )?(?:nearest )?"
+    r"(?P<mark>eighth|sixteenth|thirty[- ]?second|32nd|16th|8th)s?\W*",
+    re.IGNORECASE,
+)
+_CALLED = {"mill": "mm", "mills": "mm", "mil": "mm", "mils": "mm"}
 _INTO = {"halves": 2, "thirds": 3, "quarters": 4, "fifths": 5, "sixths": 6, "eighths": 8}
 _DIVIDED = re.compile(
     r"\b(?:(?:split|divided?|cut|break|broken)(?: up)? )?(?:in|into|by) (?:half|halves|thirds|quarters|fifths|sixths|eighths"
@@ -60,11 +67,14 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return text
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
-        return f"in {unit['unit']}"
+        return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
     if back and numbers_in(back["rest"]):
         return f"make it {back['rest']}"
     if parts and last.topic.name == _SUM and _DIVIDED.search(last.text):
         return _DIVIDED.sub(f"divided by {_INTO[parts['parts'].lower()]}", last.text)
+    nearest = _NEAREST.fullmatch(text)
+    if nearest:
+        return f"to the nearest {nearest['mark']}"
     if taken and numbers_in(taken["what"]):
         return f"less a {taken['what']}"
     return text

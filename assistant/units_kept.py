@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -9,7 +10,7 @@ from assistant.acts.memory import short
 from assistant.meant_for import FEET, Wanted, said_bare, shared_unit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Angle, Area, Length, Pitch, Temperature, Volume
+from solvers.quantities import Angle, Area, Length, Pitch, Temperature, TemperatureChange, Volume
 from solvers.slots import Given, Opening
 
 if TYPE_CHECKING:
@@ -41,6 +42,8 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     value = heard.value
     if openings(value):
         return _in_metres(heard, last)
+    if before is not None and heard.others and isinstance(value, Temperature | TemperatureChange):
+        return _on_its_scale(heard, before)
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)
@@ -52,9 +55,20 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
 
 
+def _on_its_scale(heard: Heard, before: Given) -> Heard:
+    """Degrees of no scale, on that of the value in whose place they come: a swing of 90 F, then sixty degrees."""
+    unit = getattr(before.value, "unit", "")
+    alike = next((value for value in (heard.value, *heard.others) if value.unit == unit), None)
+    if alike is None or re.search(r"\b(?:f|c|fahrenheit|celsius|centigrade)\b", heard.text, re.IGNORECASE):
+        return heard
+    return replace(heard, value=alike, others=())
+
+
 def _in_feet_too(value: object, before: object) -> bool:
     """Whether a bare number is feet, in place of feet and inches that it is near in feet and not in inches: 23'6, then 22."""
-    if not isinstance(value, Length) or not isinstance(before, Length) or before.unit != "in" or min(value.value, before.value) <= 0:
+    if not isinstance(value, Length) or not isinstance(before, Length) or before.unit != "in":
+        return False
+    if min(value.value, before.value) <= 0:
         return False
     sizes = (Length(value.value, unit).to("in").value / before.value for unit in ("in", "ft"))
     inches, feet = (max(ratio, 1 / ratio) for ratio in sizes)

@@ -21,7 +21,7 @@ from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.exact import real
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
-from solvers.registry import Worked
+from solvers.registry import Topic, Worked
 from solvers.slots import Choice, Given, Parameter, Slot
 from solvers.sums import Sum
 
@@ -253,6 +253,12 @@ def _named(words: set[str], way: Way, ways: list[Way], name: str) -> bool:
     """Whether a word of the choice that one way makes is said, and is in no other's: the run; the width of the building."""
     others = [{*_text(other, name).split()} for other in ways if _value(other, name) != _value(way, name)]
     return isinstance(_value(way, name), Choice) and bool(words & {*_text(way, name).split()}.difference(LIGHT, *others))
+
+
+def gives_way(topic: Topic, name: str, new: Iterable[str]) -> bool:
+    """Whether a given answers the same question as one that is told now, by another name: 1/150 by a rule, and by a ratio."""
+    question = topic.parameter(name).slot.ask
+    return name not in new and any(topic.parameter(other).slot.ask == question for other in new if other != name)
 
 
 def sureness(question: Question) -> float:
