@@ -152,7 +152,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         return True
     found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
-    if over is not None and not _talks_of_else(over[0], wanted, c.last):
+    if over is not None and not (_talks_of_else(over[0], wanted, c.last) or meant_for.sold_so(over[0], c.last)):
         found, text_now = [over[0]], over[1]
     if not found or stands_alone(next(iter(questions), None), found[0], c.last, wanted):
         return False
@@ -318,7 +318,8 @@ def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = Fals
     known |= SIZES if len(places_of(wanted.rest)) <= sum(heard.end > heard.start for heard in more.givens.values()) > 1 else set()
     known |= {word for heard in more.givens.values() for word in heard.text.lower().split()}
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
-    known |= meant_for.names_in(last.topic, wanted.rest) | asking_words(last.topic.name, wanted.rest)
+    asked = asking_words(last.topic.name, wanted.rest)
+    known |= meant_for.names_in(last.topic, wanted.rest) | asked | ({"pieces", "strips"} if asked else set())
     known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
     light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}

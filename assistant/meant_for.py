@@ -171,7 +171,7 @@ def names_in(topic: Topic, rest: str) -> set[str]:
 def sold_so(more: Question, last: Asked) -> bool:
     """Whether a length that is told as what sticks are sold in went to another given, of which nothing is sold: a 16 footer."""
     told = [name for name, heard in more.givens.items() if _FOOTER.search(heard.text)]
-    return any(last.topic.parameter(name).label not in _SOLD for name in told) and not _FOOTER.search(last.text)
+    return any(last.topic.parameter(name).label not in (*_SOLD, "length") for name in told) and not _FOOTER.search(last.text)
 
 
 def sold_by(topic: Topic) -> set[str]:
