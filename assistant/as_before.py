@@ -14,7 +14,7 @@ from intents.talk import numbers_in
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_APART = re.compile(r"\s*(?:[,;:]|\.(?!\d)|\band\b|\bbut\b)(?:\s+(?:and|but)\b)?\s*", re.IGNORECASE)
+_APART = re.compile(r"\s*(?:[,;:]|\.(?!\d)|\band\b|\bbut\b|\bwith(?= the same\b| same\b))(?:\s+(?:and|but)\b)?\s*", re.IGNORECASE)
 _SAME = re.compile(
     r"\W*(?:(?:all|everything|the rest|rest|all the rest)(?:\s+else)?\s+(?:is\s+|stays?\s+|as\s+|the\s+)*(?:same|before|was|is)\b"
     r"|otherwise (?:the )?same|(?:all |everything )?else (?:the )?same"

@@ -9,7 +9,11 @@ _HOW_MANY = r"^\W*(?:and )?how many\W*$"
 _LONG = r"how (?:long|much longer)|wh(?:at|ich) (?:length|size)"
 _COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|\bcourse count|\bcourses\?|{_HOW_MANY}"
 _HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b|\bhow much (?:does|will) it (?:rise|climb)\b"
-_RAKE = r"\bhow long\b[^.;?]*\brakes?\b|\brake length|\brafters?\b|\bsloped? (?:length|side)|^\W*(?:and )?(?:the )?rakes?\W*$"
+_RAKE = r"\bhow long\b[^.;?]*\brakes?\b|\brake length|\brafters?\b|\bsloped? (?:length|side)"
+_RAKE += (
+    r"|^\W*(?:(?:and|so|then|what'?s|what is|the|run|up|along)\W+)*(?:rakes?|slope)"
+    r"(?: (?:for|of|on) (?:that|it|this|them|the gable))*\W*$"
+)
 _CLIMBS = r"\bhow (?:much|far|high) (?:does|do|will|would) (?:it|that|they) (?:rise|climb|go up|come up)\b"
 _LEFT = r"\bleft ?over\b|\bleft\b|\boff-?cuts?\b|\bscrap\b|\bspare\b|\bremain\w*"
 _LINEAL = (
@@ -154,11 +158,14 @@ ASKED: dict[str, Asks] = {
         (rf"\bhow (?:high|tall)\b|\b(?:and|what) (?:the )?rise\b|^\W*(?:the )?rise\W*$|{_CLIMBS}", ("rise",)),
         (r"\bwhat angle\b|\bhow many degrees\b", ("roof angle",)),
     ),
-    "rise over a run": ((r"\bhow long\b|\brafter length|\bsloped? length", ("sloped length",)),),
+    "rise over a run": (
+        (r"\bhow long\b|\brafter length|\bsloped? length|\b(?:along|up) the (?:slope|roof|rafter)\b", ("sloped length",)),
+    ),
     "rake length": (
         (_HEIGHT, ("gable height",)),
         (
-            r"\b(?:both|two) (?:rakes|sides|of them)\b|\b(?:rakes|sides) (?:together|in all)\b|\btotal\b|\bpair\b|\baltogether\b",
+            r"\b(?:both|two) (?:of the )?(?:rakes|sides|of them)\b|\b(?:rakes|sides) (?:together|in all)\b"
+            r"|\btotal\b|\bpair\b|\baltogether\b",
             ("both rakes",),
         ),
     ),

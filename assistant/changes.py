@@ -13,7 +13,7 @@ from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, say_what_it_is, with_percent
 from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
-from assistant.listed_changes import put_into_lists, so_many_pieces
+from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
 from assistant.pending import Asked
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
@@ -142,7 +142,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     """Whether the line changes the question before it; if so that is asked again."""
     if c.last is None:
         return False
-    if pieces := so_many_pieces(wanted.rest, c.last):
+    if pieces := so_many_of(wanted.rest, c.last) or so_many_pieces(wanted.rest, c.last):
         _work_again(c, record, wanted, [pieces])
         return True
     bare = c.last.topic.name == "cut list" and wanted.rest.strip(" .!?").isdecimal() and not wanted.old
@@ -151,7 +151,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
     found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
-    over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
+    elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
+    over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None and not (_talks_of_else(over[0], wanted, c.last) or meant_for.sold_so(over[0], c.last)):
         found, text_now = [over[0]], over[1]
     if not found or stands_alone(next(iter(questions), None), found[0], c.last, wanted):
@@ -213,7 +214,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
 
     `questions` is what its words come to alone: nothing, or as likely the last topic as any, and they can be read on.
     """
-    if (numbers_in(wanted.old) and _only_in_words(wanted, last)) or OF_THEM.search(wanted.rest):
+    in_words = numbers_in(wanted.old) and _only_in_words(wanted, last)
+    if in_words or OF_THEM.search(wanted.rest) or meant_for.named_else(wanted.rest, last.topic):
         return []
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led

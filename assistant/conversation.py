@@ -301,7 +301,7 @@ class Conversation:
             told = {name for name, given in base.givens.items() if given.source != "assumed"}
             if base.topic is topic:
                 asked.past = (*base.past, {name: given.value for name, given in base.givens.items()})
-            keeps = base.topic is topic and not told <= question.givens.keys() and base.times == int(base.times)
+            keeps = base.topic is topic and not told <= question.givens.keys() and isinstance(base.times, int)
             asked.times = base.times if keeps else 1  # a half, or ten percent more, was of that answer alone
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])

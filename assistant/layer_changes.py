@@ -26,6 +26,11 @@ _OUT = re.compile(
     r"|\b([a-z]+)(?:'s| is| was)? (?:gone|coming off|left out|come off)\b",
     re.I,
 )
+_GOES_AND = re.compile(
+    r"\W*(?:(?:and|but|ok|so|now|with)\W+)*(?:no|without|lose|skip|drop|ditch|leave out|forget) (?:the |any )?(?P<what>[a-z]+)"
+    r"(?: (?:this time|then|now))?[\s,;]+(?:(?:and|but|just|with)\s+)*(?P<rest>.+)",
+    re.I,
+)
 _STAYS = re.compile(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)
 _SO_MANY = re.compile(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
 _THERE = re.compile(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
@@ -43,6 +48,9 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     before = last.givens.get(LAYERS)
     if before is None or not all(isinstance(layer, Layer) for layer in before.value):
         return None
+    both = _gone_and_more(text, last, more)
+    if both is not None:
+        return [both]
     heard = more.givens.get(LAYERS)
     said: Layers = heard.value if heard else ()
     if not said:
@@ -61,6 +69,22 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
         if found is None and _THERE.search(text) and said[0].what not in ("layer", ""):
             found = (*before.value, *said)  # there's half inch of sheathing behind, I forgot the sheathing
     return [] if found is None else [_question(last, found, text)]
+
+
+def _gone_and_more(text: str, last: Asked, more: Question) -> Question | None:
+    """The last question without the layer that goes, and with what else the line tells: "no foam, 38 into the stud"."""
+    found = _GOES_AND.match(text)
+    given = {name: heard for name, heard in more.givens.items() if name != LAYERS}
+    if found is None or not given or not numbers_in(found["rest"]) or numbers_in(text[: found.start("rest")]):
+        return None
+    kind = kind_of(found["what"].lower())
+    before = last.givens[LAYERS].value
+    rest = tuple(layer for layer in before if kind not in map(kind_of, layer.what.split()))
+    if len(rest) != len(before) - 1 or not rest:
+        return None
+    question = _question(last, rest, text)
+    question.givens |= given
+    return question
 
 
 def tells_layer(text: str, last: Asked) -> bool:

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.untold_layers import kind_of
-from solvers.quantities import Number
+from solvers.quantities import Length, Number
 from solvers.slots import Layer, Opening, Piece
 
 if TYPE_CHECKING:
@@ -28,6 +28,11 @@ _MORE = re.compile(
 _AND = re.compile(r"^\W*(?:and|less|minus|subtract|deduct|take (?:off|out|away))\b", re.IGNORECASE)
 _PIECES = re.compile(
     r"\W*(?:(?:and|for|only|just|it['’]?s|we need|i need|there (?:are|were)) )*(?P<n>\S+) (?:pieces|cuts|bits|lengths)\W*",
+    re.IGNORECASE,
+)
+_OF_THE = re.compile(
+    r"\W*(?:(?:and|but|only|just|need|we need|i need|make it|for) )*(?P<n>\S+) of (?:the|those) "
+    r"(?P<size>.+?)(?:'?s)?(?: ones| pieces)?\W*",
     re.IGNORECASE,
 )
 _INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
@@ -44,6 +49,28 @@ def put_into_lists(more: Question, last: Asked, text: str, old: str = "") -> boo
             return False
         more.givens[name] = replace(heard, value=whole, others=())
     return True
+
+
+def so_many_of(rest: str, last: Asked) -> Question | None:
+    """The last cut list with another count of the pieces of one length: four of the 40s, four of the five foot."""
+    told, pieces = _OF_THE.fullmatch(rest), last.givens.get("pieces")
+    count, size = (numbers_in(told[name]) if told else [] for name in ("n", "size"))
+    if pieces is None or len(count) != 1 or len(size) != 1 or not isinstance(count[0].value, Number):
+        return None
+    length = size[0].value
+    alike = [one for one in pieces.value if isinstance(one, Piece) and _so_long(one, length)]
+    if not alike or count[0].value.value.denominator != 1 or len({one.length.to("in").value for one in alike}) > 1:
+        return None
+    now = replace(alike[0], count=int(count[0].value.value))
+    rest_of = [now if one is alike[0] else one for one in pieces.value if one is alike[0] or one not in alike]
+    return Question(last.topic.name, {"pieces": Heard(tuple(rest_of), 0, len(rest), rest)}, 1.0)
+
+
+def _so_long(piece: Piece, length: object) -> bool:
+    """Whether a piece is of this length; said bare, in the piece's unit."""
+    if isinstance(length, Number):
+        return bool(piece.length.value == length.value)
+    return isinstance(length, Length) and bool(piece.length.to("in").value == length.to("in").value)
 
 
 def so_many_pieces(rest: str, last: Asked) -> Question | None:

@@ -25,7 +25,8 @@ if TYPE_CHECKING:
     from solvers.registry import Topic
 
 # What is the same on every wall, and so is no other wall's own size.
-OF_NO_WALL = ("stud spacing", "fastener spacing", "exposure", "stock length", "board length", "waste", "kerf", "lap", "saw limit")
+OF_NO_WALL = ("stud spacing", "fastener spacing", "exposure", "stock length", "board length", "waste", "kerf", "lap", "saw limit",
+              "overhang")  # fmt: skip
 _CHARGE = re.compile(  # they've put them up to 31
     r"\b(?:they|yard|supplier|merchant|shop|he|she)(?:['’]ve|['’]s|['’]re|['’]ll| will| have| has| are| is)? (?:now |just )?"
     r"(?:put|mark|charg|ask|quot|want|jack|bump|let|do|sell|give)\w*\b",
@@ -37,6 +38,11 @@ _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
 _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
 _FOOTERS = re.compile(r"\bfooters\b|\b(?:from|in|out of|using) an? \S+ footer\b", re.IGNORECASE)
+_THING = re.compile(
+    r"\b(?P<a>overhang|kerf|lap|humidity|exposure|waste|pitch) (?:of|is|at) (?=\S*\d|\w+)"
+    r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b",
+    re.IGNORECASE,
+)
 _FOOTER = re.compile(r"\bfooters?\b", re.IGNORECASE)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
@@ -166,6 +172,13 @@ def names_in(topic: Topic, rest: str) -> set[str]:
     if len(sizes) > 1:
         return labels
     return labels | {word for word, called in CALLED.items() if called in labels or labels & UNNAMED}
+
+
+def named_else(rest: str, topic: Topic) -> bool:
+    """Whether the line names beside its number what the topic does not take: an overhang, after a gable's height."""
+    found = _THING.search(rest)
+    labels = {word for parameter in topic.parameters for word in parameter.label.split()}
+    return found is not None and (found["a"] or found["b"]).lower() not in labels
 
 
 def sold_so(more: Question, last: Asked) -> bool:

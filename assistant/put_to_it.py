@@ -57,7 +57,7 @@ def put_to_it(c: Conversation, record: Record, text: str) -> bool:
             f"{said[:1].upper()}{said[1:]} of what? Ask the whole question again with it.",
         )
         return True
-    last = replace(c.last, times=c.last.times * times)
+    last = replace(c.last, times=Fraction(c.last.times) * times)
     c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
     if record["outcome"] == "answered":
         record["say"] = spoken(f"{answer['text']} {said} is {record['answer']['text']}.")

@@ -234,8 +234,9 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
-    told = more.givens.keys() & set(differences(pending.ways)) if pending.ways else set()
-    doubtful = pending.ways or pending.alike if not told else []  # what was in doubt still is, unless this tells it
+    open_ = set(differences(pending.ways)) - more.givens.keys() if pending.ways else set()
+    told = bool(pending.ways) and not open_
+    doubtful = pending.ways or pending.alike if not told else []  # what was in doubt still is, unless this tells all of it
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, one.asked)])
     c.finish(record, ways or c.ways(more, pending.asked), more)
     return True

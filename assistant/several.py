@@ -103,7 +103,9 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
         more = replace(before, value=before.value * count, text="")
         c.finish(record, [c.worked(last, {**told_of(last), name: Given(name, more, "asked")})], Question(last.topic.name))
     elif last.topic.name in _TIMES:
-        c.finish(record, [c.worked(replace(last, times=count), told_of(last))], Question(last.topic.name))
+        stays = not (found["times"] or found["over"] or found["twice"])  # two walls are two, whatever is changed of them
+        times = count if stays else Fraction(count)
+        c.finish(record, [c.worked(replace(last, times=times), told_of(last))], Question(last.topic.name))
     else:
         return False
     if record["outcome"] == "answered":

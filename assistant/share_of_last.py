@@ -47,6 +47,9 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
     if found is None or (last.topic.name == _SUM and not found["bare"]):
         return False
+    if last.topic.name == _SUM:
+        c.take(record, f"{text.strip(' .!?')} of that")
+        return True
     word = (found["share"] or found["more"] or found["halve"] or "half").lower()
     name = TOGETHER.get(last.topic.name, ("", ""))[0]
     if found["bare"] or answer["value"] is None or answer["unit"] in _OF_NOTHING:

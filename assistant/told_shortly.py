@@ -70,8 +70,9 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
     if back and numbers_in(back["rest"]):
         return f"make it {back['rest']}"
-    if parts and last.topic.name == _SUM and _DIVIDED.search(last.text):
-        return _DIVIDED.sub(f"divided by {_INTO[parts['parts'].lower()]}", last.text)
+    if parts and last.topic.name == _SUM:
+        into = _INTO[parts["parts"].lower()]
+        return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"
     nearest = _NEAREST.fullmatch(text)
     if nearest:
         return f"to the nearest {nearest['mark']}"

@@ -28,6 +28,7 @@ from solvers.sums import Sum
 if TYPE_CHECKING:
     from assistant.conversation import Asked
 
+_SAW = "can my saw cut it"
 MOST_WAYS = 8
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 SCALE_UNSAID = 0.5
@@ -257,6 +258,8 @@ def _named(words: set[str], way: Way, ways: list[Way], name: str) -> bool:
 
 def gives_way(topic: Topic, name: str, new: Iterable[str]) -> bool:
     """Whether a given answers the same question as one that is told now, by another name: 1/150 by a rule, and by a ratio."""
+    if topic.name == _SAW and name == "asked" and new:
+        return name not in new  # how it is cut was asked of that cut alone
     question = topic.parameter(name).slot.ask
     return name not in new and any(topic.parameter(other).slot.ask == question for other in new if other != name)
 

@@ -9,6 +9,7 @@ from fractions import Fraction
 from assistant.acts import Talk, act
 from assistant.acts.explaining import told_line
 from assistant.acts.manners import why_needed
+from assistant.asked_after import asked_after
 from assistant.facts import value_for
 from assistant.pending import Pending
 from assistant.record import listed, put_asked, put_declined, put_noted
@@ -104,6 +105,8 @@ def recall(talk: Talk) -> bool | None:
     """Read back what the job knows, all of it or one value."""
     name = talk.said.words["what"]
     conversation = talk.conversation
+    if asked_after(conversation, talk.record, talk.record["heard"]):  # and the rake for that: no pitch
+        return None
     known = conversation.facts.values
     if name == EVERYTHING:
         lines = [f"{key} {short(value)}" for key, value in known.items()]
