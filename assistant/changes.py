@@ -19,7 +19,7 @@ from assistant.record import Record, listed, names_of, put_asked, put_noted, val
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
-from assistant.stands_alone import stands_alone
+from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
 from assistant.told_values import tells_only
 from assistant.units_kept import in_its_unit, openings, unit_only
@@ -32,7 +32,7 @@ from intents.question import Question
 from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Area, Pitch, Quantity
+from solvers.quantities import Area, Expansion, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -165,7 +165,8 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
     rest = with_percent(without_echo(words.get("rest", "")), text)
     if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
-    return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
+    lead, _, tail = text.partition(rest) if rest else ("", "", "")
+    return Wanted(rest, words.get("old", ""), corrects, True, lead, tail=tail)
 
 
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
@@ -229,13 +230,22 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             continue
         if _talks_of_else(more, wanted, last) or _no_area(more, last):
             continue
-        if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
+        mine = set(more.words) if _tells_more(questions, last, more) else set()
+        if not mine.issuperset(_left_over(more, wanted, last, loosely=loosely and len(targets) == 1)):
             continue
         if target in more.givens:
             more.swaps = []
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
     return found
+
+
+def _tells_more(questions: list[Question], last: Asked, more: Question) -> bool:
+    """Whether the line is the last question told in part and without its name, or no other and tells two givens of it:
+    it sees -20 to 110."""
+    best = questions[0] if questions else more
+    alone = bool(questions) or len(more.givens) > 1
+    return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 
 
 def _only_in_words(wanted: Wanted, last: Asked) -> bool:
@@ -245,8 +255,9 @@ def _only_in_words(wanted: Wanted, last: Asked) -> bool:
 
 
 def _in_a_list(more: Question) -> bool:
-    """Whether the words make the number one of a list: three quarter strapping."""
-    return not more.unplaced and any(isinstance(heard.value, tuple) and heard.value for heard in more.givens.values())
+    """Whether the words make the number one of a list, three quarter strapping, or a coefficient: 30 millionths per F."""
+    told = [heard.value for heard in more.givens.values()]
+    return not more.unplaced and any(isinstance(v, Expansion) or (isinstance(v, tuple) and bool(v)) for v in told)
 
 
 def _named(more: Question, wanted: Wanted, last: Asked) -> bool:

@@ -37,7 +37,7 @@ from intents.question import Question, Reading
 from intents.talk import Said, numbers_in
 from solvers.quantities import Quantity
 from solvers.registry import Worked, load_topics
-from solvers.slots import Given
+from solvers.slots import Given, said_anew
 
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
@@ -331,7 +331,8 @@ class Conversation:
         earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
         for givens in ways_of(question, asked.topic.parameters):
-            yield self.worked(asked, running(asked.topic, {**earlier, **givens}, self.last))
+            known = said_anew(asked.topic.parameters, earlier, givens)
+            yield self.worked(asked, running(asked.topic, known, self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""

@@ -229,6 +229,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
         return False
+    if pending.wanted and pending.ways and pending.wanted not in more.givens:  # is 0.00003 ft meant | steel
+        return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
     told = more.givens.keys() & set(differences(pending.ways)) if pending.ways else set()

@@ -80,7 +80,7 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
     every = lengths_of(chart)
     found = of_the_sum(chart, every)
-    if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found):
+    if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found) or _swings(chart.words, found):
         return None
     told = Told(chart, found, idle_tokens(chart, every, found))
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
@@ -110,6 +110,12 @@ def _spaced(words: Sequence[str], found: Sequence[Mention]) -> bool:
     after = [*words[found[0].end :], "", "", ""] if len(found) == 1 else [""] * 3
     at = after[0] in ("in", "inch", "inches", "mm")
     return after[at] == "on" and after[at + 1] in ("centre", "center", "centres", "centers") and after[at + 2] != "of"
+
+
+def _swings(words: Sequence[str], found: Sequence[Mention]) -> bool:
+    """Whether a line goes from under nothing to something, as only a temperature does: it sees -20 to 110."""
+    below = {"-", "minus"}.intersection(words[max(found[0].start - 1, 0) : found[0].end])
+    return bool(below) and len(found) > 1 and [*words[found[0].end : found[1].start]] == ["to"]
 
 
 def _held_against_rules(

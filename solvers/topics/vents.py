@@ -49,13 +49,30 @@ def vent_opening(
     work: Working,
     gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6, kept="gap", usual=(Fraction(1, 8), 4))],
     share: Annotated[
-        Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE, usual=(10, 95))
+        Percent | None,
+        Slot(
+            ASK_OPEN,
+            above=0,
+            most=100,
+            name="open share of the screen",
+            kept=OPEN_SHARE,
+            usual=(10, 95),
+            instead=("screen", "closed"),
+        ),
     ] = None,
     length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), least=12, usual=(48, 2400))] = None,
-    screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
+    screen: Annotated[Screen | None, Slot(ASK_OPEN, instead=("share", "closed"))] = None,
     closed: Annotated[
         Percent | None,
-        Slot("How much does the screen close, in percent?", least=0, below=100, name="closed share", cued=True, usual=(5, 90)),
+        Slot(
+            "How much does the screen close, in percent?",
+            least=0,
+            below=100,
+            name="closed share",
+            cued=True,
+            usual=(5, 90),
+            instead=("share", "screen"),
+        ),
     ] = None,
     top_gap: Annotated[
         Length | None,
@@ -129,11 +146,15 @@ def _slot_view(work: Working, gap: Term, per_foot: Term) -> None:
 @topic("vent area", "water")
 def vent_area(
     work: Working,
-    ratio: Annotated[Ratio | None, Slot(ASK_RATIO, above=0, most=Fraction(1, 10))] = None,
-    area: Annotated[Area | None, Slot(ASK_AREA, bare=("ft",), above=0, usual=(50, 20_000))] = None,
-    length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True, usual=(96, 1800))] = None,
-    width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True, usual=(72, 1200))] = None,
-    rule: Annotated[Rule | None, Slot(ASK_RATIO)] = None,
+    ratio: Annotated[Ratio | None, Slot(ASK_RATIO, above=0, most=Fraction(1, 10), instead=("rule",))] = None,
+    area: Annotated[Area | None, Slot(ASK_AREA, bare=("ft",), above=0, usual=(50, 20_000), instead=("length", "width"))] = None,
+    length: Annotated[
+        Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True, usual=(96, 1800), instead=("area",))
+    ] = None,
+    width: Annotated[
+        Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True, usual=(72, 1200), instead=("area",))
+    ] = None,
+    rule: Annotated[Rule | None, Slot(ASK_RATIO, instead=("ratio",))] = None,
     soffit: Annotated[
         Number,
         Slot("How many in² of free area per foot has your soffit vent?", above=0, name="soffit vent free area per foot"),

@@ -30,9 +30,9 @@ def fall(
     width: Annotated[
         Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0, usual=(Fraction(1, 2), 60))
     ],
-    slope: Annotated[Percent | None, Slot(ASK_SLOPE)] = None,
-    pitch: Annotated[Pitch | None, Slot(ASK_SLOPE, name="slope per foot")] = None,
-    ratio: Annotated[Ratio | None, Slot(ASK_SLOPE, name="slope as a ratio")] = None,
+    slope: Annotated[Percent | None, Slot(ASK_SLOPE, instead=("pitch", "ratio"))] = None,
+    pitch: Annotated[Pitch | None, Slot(ASK_SLOPE, name="slope per foot", instead=("slope", "ratio"))] = None,
+    ratio: Annotated[Ratio | None, Slot(ASK_SLOPE, name="slope as a ratio", instead=("slope", "pitch"))] = None,
 ) -> None:
     """Drop of a flashing or sill, inches, over its level width.
 
