@@ -112,6 +112,7 @@ ASKED: dict[str, Asks] = {
     ),
     # water, air and cold
     "vent area": (
+        (r"\bhow many\b[^.;?]*\b(?:vents|louvers|louvres)\b", ("vents for all of it", "vents for the high half alone")),
         (
             r"\bhow (?:many|much|long)\b[^.;?]*\b(?:feet|foot|ft|metres|meters|length|run|strip|vented|soffit|long)\b"
             r"|\blength of\b|\b(?:feet|foot|metres|meters) of\b",

@@ -212,7 +212,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     if layered is not None:
         return layered
     named = labelled(wanted, last)
-    targets = [] if _in_a_list(loose) else targets_of(wanted, last)
+    targets = [] if _in_a_list(loose) or _told_besides(loose, last) else targets_of(wanted, last)
     by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
     for target in targets or [ANYTHING]:
         more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
@@ -244,7 +244,7 @@ def _tells_more(questions: list[Question], last: Asked, more: Question) -> bool:
     """Whether the line is the last question told in part and without its name, or no other and tells two givens of it:
     it sees -20 to 110."""
     best = questions[0] if questions else more
-    alone = bool(questions) or len(more.givens) > 1
+    alone = bool(questions) or len(more.givens) > 1 or _told_besides(more, last)
     return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 
 
@@ -252,6 +252,11 @@ def _only_in_words(wanted: Wanted, last: Asked) -> bool:
     """Whether the number to give way is none of the givens that are one number, and stands in a list or sum: six at 31."""
     single = [given for given in last.givens.values() if isinstance(given.value, Quantity)]
     return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
+
+
+def _told_besides(more: Question, last: Asked) -> bool:
+    """Whether the words beside the one number tell its place, which no number has without them: the wall is at 5."""
+    return len(more.givens) == 1 and all(last.topic.parameter(name).slot.cued for name in more.givens)
 
 
 def _in_a_list(more: Question) -> bool:

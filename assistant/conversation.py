@@ -28,6 +28,7 @@ from assistant.several import so_many, worked_out
 from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
+from assistant.units_kept import on_known_scale
 from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, of_both_scales, same_answer, ways_of, which_way
 from intents.asks_nothing import asks_nothing
@@ -194,7 +195,7 @@ class Conversation:
             return False
         if said.topic in acts.VALUES and replies.doubted(self, record, text):
             return True
-        if not hearing.comparable(self.last, said, text) and changes.change(self, record, text, None, questions):
+        if hearing.rather_a_change(self.last, said, text) and changes.change(self, record, text, None, questions):
             return True
         if said.topic == "remember":
             self.just_kept = {}
@@ -330,9 +331,8 @@ class Conversation:
         source = "earlier" if base else "asked"
         earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
-        for givens in ways_of(question, asked.topic.parameters):
-            known = said_anew(asked.topic.parameters, earlier, givens)
-            yield self.worked(asked, running(asked.topic, known, self.last))
+        for givens in ways_of(on_known_scale(question, earlier), asked.topic.parameters):
+            yield self.worked(asked, running(asked.topic, said_anew(asked.topic.parameters, earlier, givens), self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""

@@ -236,6 +236,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     told = more.givens.keys() & set(differences(pending.ways)) if pending.ways else set()
     doubtful = pending.ways or pending.alike if not told else []  # what was in doubt still is, unless this tells it
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, one.asked)])
+    ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     c.finish(record, ways or c.ways(more, pending.asked), more)
     return True
 

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
+from assistant.said_over import of_feet
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Angle, Area, Length, Pitch, Temperature, Volume
+from solvers.quantities import Angle, Area, Length, Pitch, Temperature, TemperatureChange, Volume
 from solvers.slots import Given, Opening
 
 if TYPE_CHECKING:
@@ -17,6 +19,8 @@ if TYPE_CHECKING:
 
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
+_SCALE = {"degF": "F", "dF": "F", "degC": "C", "dC": "C"}
+_SCALE_SAID = re.compile(r"(?:\d|°|\b)(?:f|c|fahrenheit|celsius|centigrade)\b", re.IGNORECASE)
 BY_UNIT = (Length, Pitch, Angle, Area, Temperature, Volume)  # what a bare number says nothing of until its unit is known
 
 
@@ -46,10 +50,29 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     said = numbers_in(heard.text)
     if len(said) != 1 or said[0].kind != "number":
         return heard
-    unit = before.value.unit
+    unit = "ft" if of_feet(value.value, before.value, before.value.text) else before.value.unit
     if isinstance(value, Volume) and "ml" in before.value.text.lower():
         value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
+
+
+def on_known_scale(question: Question, known: dict[str, Given]) -> Question:
+    """The question with its temperatures of no scale on that of those already given: low of 2 C, and then a dew point of -1."""
+    scales = {_SCALE[given.value.unit] for given in known.values() if isinstance(given.value, Temperature | TemperatureChange)}
+    if len(scales) != 1:
+        return question
+    (scale,) = scales
+    ways = [{name: _on_scale(heard, scale) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
+    return replace(question, givens=ways[0], swaps=ways[1:])
+
+
+def _on_scale(heard: Heard, scale: str) -> Heard:
+    """A temperature, or a change of it, on a scale, where its own was not said."""
+    value = heard.value
+    if not isinstance(value, Temperature | TemperatureChange) or _SCALE_SAID.search(heard.text):
+        return heard
+    unit = f"{'deg' if isinstance(value, Temperature) else 'd'}{scale}"
+    return replace(heard, value=replace(value, unit=unit), others=(), sure=1.0)
 
 
 def unit_only(wanted: Wanted, last: Asked) -> list[Question]:

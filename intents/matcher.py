@@ -41,7 +41,7 @@ from intents.its_answer import have_enough
 from intents.kicked_out import kicked_out
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
-from intents.left_out import does_as_well, left_out, no_price, takes_less, without
+from intents.left_out import does_as_well, left_out, price_gone, takes_less, without
 from intents.lists import KINDS
 from intents.lumber_told import lumber_told
 from intents.measures import broken_number
@@ -264,7 +264,7 @@ def _without_remarks(
     _to_their_places(less, again.questions, topics)
     told_anew = first is not None and takes_less(chart, first, again.questions)
     told_anew = told_anew or (first is None and _lacks_what_is_kept(reading, again, topics))
-    if not (_plain(again) or told_anew) or no_price(less, again.questions[0]) or most_gone(chart, less, again.questions[0]):
+    if not (_plain(again) or told_anew) or price_gone(less, again.questions[0]) or most_gone(chart, less, again.questions[0]):
         return None
     if first is not None and not (told_anew or does_as_well(first, again.questions[0])):
         return None
