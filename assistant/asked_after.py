@@ -25,6 +25,7 @@ _ANOTHER = re.compile(
 _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
+_HALF_THERE = re.compile(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
 _SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them
 
 
@@ -36,7 +37,7 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     if by_its_name(text, c.topics) is not None or _SQUARES.search(text):  # asked as a question of its own, with its working
         return False
     lines = mark_asked(last, text)
-    if not lines and not numbers_in(text):
+    if not lines and not numbers_in(_HALF_THERE.sub("", text)):
         lines = beside(last, last["topic"] or "", text)
     if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
         lines = [f"{last['answer']['name']}: {last['answer']['text']}"]

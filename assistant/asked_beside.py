@@ -111,6 +111,15 @@ ASKED: dict[str, Asks] = {
         (rf"{_LEFT}|\bwaste\b", ("left over of the coil's width",)),
     ),
     # water, air and cold
+    "air gap": (
+        (r"\b(?:in|as|to)\b.*\b(?:mm|millimet\w+|mils?|inch(?:es)?)\b|\bhow deep\b", ("depth",)),
+        (r"\benough\b|\bgood\b|\b10 mm rule\b|\bokay?\b", ("against 3/8 in", "by the 10 mm rule", "room")),
+    ),
+    "vent opening": (
+        (r"\b(?:per|a|each|the|every) foot\b", ("free area per foot",)),
+        (r"\bwithout (?:the |a |any )?(?:bug )?screen\b|\bbefore the screen\b", ("before the screen, per foot",)),
+        (r"\blimit\w*\b|\bbalance\w*\b", ("what limits", "working free area, per foot")),
+    ),
     "vent area": (
         (r"\bhow many\b[^.;?]*\b(?:vents|louvers|louvres)\b", ("vents for all of it", "vents for the high half alone")),
         (
@@ -128,7 +137,6 @@ ASKED: dict[str, Asks] = {
         (r"\bfreez\w*|\bfroze\w*|\bice\b|\bris(?:e|es)\b|\bswell\w*|\bexpand\w*", ("rise on freezing", "volume as ice")),
     ),
     "dew point": ((r"", ("the surface",)),),  # wherever one is told
-    "air gap": ((r"\bhow deep\b", ("depth",)),),
     "fall": (
         (r"\b(?:what|which) angle\b|\b(?:in|as|how many) degrees\b", ("angle from level",)),
         (r"\b(?:what|as a|in) percent|\bpercent grade\b", ("slope",)),

@@ -212,7 +212,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     if layered is not None:
         return layered
     named = labelled(wanted, last)
-    targets = [] if _in_a_list(loose) or _told_besides(loose, last) else targets_of(wanted, last)
+    targets = [] if _in_a_list(loose) or _told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
     by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
     for target in targets or [ANYTHING]:
         more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
@@ -230,7 +230,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             continue
         if _talks_of_else(more, wanted, last) or _no_area(more, last):
             continue
-        mine = set(more.words) if _tells_more(questions, last, more) else set()
+        mine = set(more.words) if _tells_more(questions, last, more, wanted.rest) else set()
         if not mine.issuperset(_left_over(more, wanted, last, loosely=loosely and len(targets) == 1)):
             continue
         if target in more.givens:
@@ -240,11 +240,11 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     return found
 
 
-def _tells_more(questions: list[Question], last: Asked, more: Question) -> bool:
+def _tells_more(questions: list[Question], last: Asked, more: Question, text: str) -> bool:
     """Whether the line is the last question told in part and without its name, or no other and tells two givens of it:
     it sees -20 to 110."""
     best = questions[0] if questions else more
-    alone = bool(questions) or len(more.givens) > 1 or _told_besides(more, last)
+    alone = bool(questions) or len(more.givens) > 1 or _told_besides(more, last, text)
     return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 
 
@@ -254,9 +254,12 @@ def _only_in_words(wanted: Wanted, last: Asked) -> bool:
     return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
 
 
-def _told_besides(more: Question, last: Asked) -> bool:
+def _told_besides(more: Question, last: Asked, text: str) -> bool:
     """Whether the words beside the one number tell its place, which no number has without them: the wall is at 5."""
-    return len(more.givens) == 1 and all(last.topic.parameter(name).slot.cued for name in more.givens)
+    phrases, inside = compiled(), {at for place in places_of(text) for at in range(place.first, place.after)}
+    words = {token.text for at, token in enumerate(tokenize(text)) if at not in inside and token.text.isalpha()}
+    telling = words - phrases.fillers - phrases.ordinary - LIGHT
+    return len(more.givens) == 1 and bool(telling) and all(last.topic.parameter(name).slot.cued for name in more.givens)
 
 
 def _in_a_list(more: Question) -> bool:

@@ -17,7 +17,7 @@ from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
 from intents.asked_instead import area_rather, asked_instead
-from intents.at_each_place import at_each_place
+from intents.at_each_place import at_each_place, vents_told
 from intents.bay_told import bay_told
 from intents.by_labels import by_labels
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
@@ -122,7 +122,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     roofs_and_frames, named_later, pole_told, half_a_face, no_sum, rolls_told, gable_again, at_each_place, by_labels,
-    no_broken_count)  # fmt: skip
+    vents_told, no_broken_count)  # fmt: skip
 _TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet, sum_halved)
 
 

@@ -29,7 +29,7 @@ def test_a_foot_of_strip_gives_so_much(text: str, free: float, feet: float) -> N
     ("text", "vents"),
     [
         ("1400 square foot attic, 1/150, vents are 50 sq in each, how many", 27),
-        ("attic 24 by 36 at 1/300, how many vents at 56 square inches", 8),
+        ("attic 864 sq ft at 1/300, how many vents at 56 square inches each", 8),
         ("how many 50 square inch roof vents for a 1400 sq ft attic at 1/300", 14),
     ],
 )
