@@ -1,4 +1,4 @@
-"""What short lines after an answer ask of it: a gap in millimetres, so much a foot, half at the soffit, whether a wall gets wet."""
+"""What short lines after an answer ask of it: a gap in millimetres, so much a foot, half at the soffit, how wet a wall gets."""
 
 from __future__ import annotations
 
