@@ -25,7 +25,8 @@ ASKED: dict[str, Asks] = {
     "ladder footing": (
         (
             rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
-            r"|\blanding,? (?:what )?length",
+            r"|\blanding,? (?:what )?length|^\W*(?:and )?how long\W*$"
+            r"|\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
         ),
     ),

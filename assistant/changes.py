@@ -9,11 +9,22 @@ from typing import TYPE_CHECKING
 from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
-from assistant.change_words import in_its_names, is_no_change, say_what_it_is, with_percent
+from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
+from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
+from assistant.meant_for import (
+    END,
+    Wanted,
+    labelled,
+    names_no_new_given,
+    put_in_place,
+    targets_of,
+    told_besides,
+    turned_round,
+    without_echo,
+)
 from assistant.pending import Asked
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
@@ -48,11 +59,6 @@ NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
-_EACH_OF = re.compile(
-    r"\b(?:make|change|cut|turn|swap) (?:the|those|all the) (\d+)'?s (?:to |into |for |at )?"
-    r"(\d[\d /.]*(?: ?(?:inch(?:es)?|mm|feet|foot|ft))?)\W*$",
-    re.IGNORECASE,
-)  # make the 36s 40
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
@@ -133,6 +139,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     """Whether the line changes the question before it; if so that is asked again."""
     if c.last is None:
         return False
+    if claimed_anew(c, record, wanted.rest):
+        return True
     bare = c.last.topic.name == "cut list" and wanted.rest.strip(" .!?").isdecimal() and not wanted.old
     more = [] if bare else by_so_much(wanted, c.last)  # so many pieces, or the stock
     if more is not None:
@@ -155,7 +163,7 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         return Wanted(text, led=bool(meant_for.SOLD_IN.fullmatch(text))) if said is None or said.loose else None
     words = said.words
     corrects = said.topic == "correct"
-    each = _EACH_OF.search(text)
+    each = one_for_another(text)
     if each is not None:
         return Wanted(each[2], each[1], corrects, True)
     if "swap" in words:
@@ -212,7 +220,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     if layered is not None:
         return layered
     named = labelled(wanted, last)
-    targets = [] if _in_a_list(loose) or _told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
+    targets = [] if _in_a_list(loose) or told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
     by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
     for target in targets or [ANYTHING]:
         more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
@@ -244,7 +252,7 @@ def _tells_more(questions: list[Question], last: Asked, more: Question, text: st
     """Whether the line is the last question told in part and without its name, or no other and tells two givens of it:
     it sees -20 to 110."""
     best = questions[0] if questions else more
-    alone = bool(questions) or len(more.givens) > 1 or _told_besides(more, last, text)
+    alone = bool(questions) or len(more.givens) > 1 or told_besides(more, last, text)
     return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 
 
@@ -252,14 +260,6 @@ def _only_in_words(wanted: Wanted, last: Asked) -> bool:
     """Whether the number to give way is none of the givens that are one number, and stands in a list or sum: six at 31."""
     single = [given for given in last.givens.values() if isinstance(given.value, Quantity)]
     return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
-
-
-def _told_besides(more: Question, last: Asked, text: str) -> bool:
-    """Whether the words beside the one number tell its place, which no number has without them: the wall is at 5."""
-    phrases, inside = compiled(), {at for place in places_of(text) for at in range(place.first, place.after)}
-    words = {token.text for at, token in enumerate(tokenize(text)) if at not in inside and token.text.isalpha()}
-    telling = words - phrases.fillers - phrases.ordinary - LIGHT
-    return len(more.givens) == 1 and bool(telling) and all(last.topic.parameter(name).slot.cued for name in more.givens)
 
 
 def _in_a_list(more: Question) -> bool:

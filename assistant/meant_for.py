@@ -11,7 +11,9 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.said_over import FAR, NEAR, places_of, twins, word_before
 from assistant.told_values import of_the_house
+from intents.chart import LIGHT
 from intents.fitting import TAKEN, fit
+from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
@@ -151,16 +153,42 @@ def labelled(wanted: Wanted, last: Asked) -> str:
     labels = {p.name: p.label.lower() for p in last.topic.parameters}
     found = {name: label for name, label in labels.items() if re.search(rf"\b{re.escape(label)}s?\b", said)}
     most = max((len(label.split()) for label in found.values()), default=0)
+    if not found:
+        return _sized_alike(wanted, last)
     longest = [name for name, label in found.items() if len(label.split()) == most]
     if any(set(label.split()) > set(found[name].split()) for name in longest for label in labels.values()):
         return ""  # "the second side" is the other side, and no side alone
     return longest[0] if len(longest) == 1 else ""
 
 
+def _sized_alike(wanted: Wanted, last: Asked) -> str:
+    """The given that was said with the same word of size after it: 10 high, where the wall was 9 high."""
+    places, heard = places_of(wanted.rest), (last.text or last.record.get("heard", "")).lower()
+    after = re.match(r"\s+(high|tall|long|wide|deep|thick)\b", wanted.rest[places[0].end :].lower()) if len(places) == 1 else None
+    texts = {name: getattr(given.value, "text", "").lower() for name, given in last.givens.items() if given.source != "assumed"}
+    found = [name for name, text in texts.items() if after and text and re.search(rf"\b{re.escape(text)} {after[1]}\b", heard)]
+    called = [name for name in found if after and CALLED[after[1]] in last.topic.parameter(name).label]
+    return (called or found)[0] if len(called or found) == 1 else ""
+
+
 def names_in(topic: Topic, rest: str) -> set[str]:
     """The words of the names of what a topic takes, and those said for them of one number: width and wide."""
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
     return labels if len(places_of(rest)) > 1 else labels | {word for word, called in CALLED.items() if called in labels}
+
+
+def told_besides(more: Question, last: Asked, text: str) -> bool:
+    """Whether the words beside the one number tell its place, which no number has without them: the wall is at 5.
+
+    Not where they name the size of a given: 10 high, where a wall's height was told, is no gable's.
+    """
+    phrases, inside = compiled(), {at for place in places_of(text) for at in range(place.first, place.after)}
+    words = {token.text for at, token in enumerate(tokenize(text)) if at not in inside and token.text.isalpha()}
+    telling = words - phrases.fillers - phrases.ordinary - LIGHT
+    known = " ".join(last.topic.parameter(name).label for name in last.givens.keys() - more.givens.keys()).split()
+    named = any(CALLED.get(word, word) in known for word in words)
+    cued = all(last.topic.parameter(name).slot.cued for name in more.givens)
+    return len(more.givens) == 1 and bool(telling) and cued and not named
 
 
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:

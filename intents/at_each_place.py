@@ -29,7 +29,10 @@ _MOST = 6
 def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the number at each place, and the rows, to the first question."""
     question = next(iter(questions), None)
-    if question is None or question.topic != TOPIC or "at_each" in question.givens:
+    if question is None or question.topic != TOPIC:
+        return
+    _rows_stay(chart, question)
+    if "at_each" in question.givens:
         return
     numbers = [r for r in quantities(chart, 0, len(chart.words)) if r.kind == "number"]
     each = [r for r in numbers if _of_each(chart.words, r)]
@@ -48,6 +51,15 @@ def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, 
     question.missing = [name for name in question.missing if name not in given]
     question.unplaced = [text for text in question.unplaced if text not in said]
     question.swaps, question.rival = [], False
+
+
+def _rows_stay(chart: Chart, question: Question) -> None:
+    """Nothing else is what stands right before the boards or straps: no spacing of 20 courses."""
+    rows = question.givens.get("rows")
+    after = chart.text[rows.end :].split()[:1] if rows is not None else []
+    if after and after[0].strip(",.").lower() in _ROWS:
+        question.swaps = [way for way in question.swaps if way.get("rows") == rows]
+        question.rival = question.rival and bool(question.swaps)
 
 
 def _of_each(words: list[str], reading: Reading) -> bool:
