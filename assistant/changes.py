@@ -252,6 +252,8 @@ def _tells_more(questions: list[Question], last: Asked, more: Question, text: st
     """Whether the line is the last question told in part and without its name, or no other and tells two givens of it:
     it sees -20 to 110."""
     best = questions[0] if questions else more
+    if best.topic != last.topic.name and best.missing and own_words(best).isdisjoint(best.words):
+        best, questions = more, []  # gains 4, of a board: half of another question, whose name is not said
     alone = bool(questions) or len(more.givens) > 1 or told_besides(more, last, text)
     return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 

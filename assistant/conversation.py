@@ -67,6 +67,7 @@ class Conversation:
         self.records: list[Record] = []
         self.target: Record | None = None  # what "flag that" means
         self.marked: Record | None = None  # the last flag or tag
+        self.pointed: list[tuple[str, Record, Record]] = []  # flag, tag or note, the entry it is on, and its own
         self.just_kept: dict[str, Quantity | None] = {}  # names kept by the line before, and what they were
         self.kept_by: list[tuple[Record, dict[str, Quantity | None]]] = []  # the same of every line that kept something
         self.statements: list[Said] = []  # of a line that says several things to keep
@@ -328,8 +329,7 @@ class Conversation:
 
     def _each_way(self, question: Question, base: Asked | None = None) -> Iterator[Way]:
         asked = self.asked(question, base)
-        source = "earlier" if base else "asked"
-        earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
+        earlier = {name: replace(given, source="earlier" if base else "asked") for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
         for givens in ways_of(on_known_scale(question, earlier), asked.topic.parameters):
             yield self.worked(asked, running(asked.topic, said_anew(asked.topic.parameters, earlier, givens), self.last))

@@ -18,7 +18,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Money, Number, Percent, Quantity
+from solvers.quantities import Count, Length, Money, Number, Percent, Quantity, Temperature, TemperatureChange
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
@@ -47,6 +47,7 @@ FAR_OFF = 4  # a place whose value a new number is this many times farther from 
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 _FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
 _LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
+_TAPE_ONLY = (4, 8, 16, 32)
 SOLD_IN = re.compile(  # from 16s, out of 14 footers
     r"(?:and |then |ok )*(?:from|out of|in|using|with) "
     r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
@@ -326,7 +327,13 @@ def _takes(last: Asked, name: str, reading: Reading) -> bool:
     fitted = fit(reading, last.topic.parameter(name), "", cued=True)
     broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
     past = fitted is not None and _past_all(fitted.value, last.topic.parameter(name).slot, reading.kind)
-    return fitted is not None and not broken and not past
+    taped = fitted is not None and isinstance(fitted.value, Percent | Temperature | TemperatureChange) and _off_a_tape(reading)
+    return fitted is not None and not broken and not past and not taped
+
+
+def _off_a_tape(reading: Reading) -> bool:
+    """Whether a number has a part that only a tape shows: 7 1/4 is no percent and no temperature."""
+    return isinstance(reading.value, Number) and reading.value.value.denominator in _TAPE_ONLY and reading.end - reading.start > 1
 
 
 def _past_all(value: object, slot: Slot, kind: str) -> bool:

@@ -231,6 +231,8 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
     numbers = {value for value, unit in said if unit == "none"}
     whole = {r.value.value for r in numbers_in(text) if isinstance(r.value, Quantity) and r.value.unit == "none"}
     names = differences(ways)
+    if not said and (named := _said_of(ways, names, words)) is not None:
+        return named
     points = []
     for way in ways:
         score = 0
@@ -246,6 +248,16 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
         points.append(score)
     best = max(points)
     return ways[points.index(best)] if best and points.count(best) == 1 else None
+
+
+def _said_of(ways: list[Way], names: list[str], words: set[str]) -> Way | None:
+    """The way that puts what was said last to the one given that is named: "the width"."""
+    labels = {name: set(ways[0].worked.topic.parameter(name).label.split()) for name in names}
+    named = [name for name, label in labels.items() if label & words]
+    if len(named) != 1:
+        return None
+    fresh = [way for way in ways if (given := way.asked.givens.get(named[0])) is not None and given.source == "asked"]
+    return fresh[0] if len(fresh) == 1 else None
 
 
 def _named(words: set[str], way: Way, ways: list[Way], name: str) -> bool:

@@ -12,6 +12,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import LIGHT, Chart
+from intents.counted_things import into_itself
 from intents.idle_numbers import LAYERED
 from intents.left_out import FIXED, HAVE, KEPT
 from intents.left_standing import taken_back
@@ -125,7 +126,7 @@ def other_topic(chart: Chart, question: Question) -> bool:
         pairs = {*pairwise(words)}
         return (("what", "corner") in pairs and "saw" in words and "told" not in question.givens) or not _OPENS.isdisjoint(pairs)
     if topic == "conversion":
-        return "rather" in words or _into_itself(question)  # in yards, or rather in metres
+        return "rather" in words or into_itself(question)  # in yards, or rather in metres
     if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):
         return True  # how wide the gable is was asked, and cannot be what was given
     if topic == "ladder footing":  # a prop's; who has the ladder; or how high it gets
@@ -150,12 +151,6 @@ def other_topic(chart: Chart, question: Question) -> bool:
     return counts and topic == "course layout" and any(
         words[at : at + 2] == ["how", "many"] and not _BOUGHT.isdisjoint(words[at + 2 : at + 4]) for at in range(end)
     )  # fmt: skip
-
-
-def _into_itself(question: Question) -> bool:
-    """Whether the only unit that is told is the value's own: 50 square inches each."""
-    value, to = question.givens.get("value"), question.givens.get("to")
-    return value is not None and to is not None and value.start <= to.start and to.end <= value.end
 
 
 def _said(question: Question, name: str) -> bool:
