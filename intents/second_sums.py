@@ -54,6 +54,7 @@ COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
 PEGS = frozenset("out away peg pegs pegged stake staked anchor anchored down up".split())
 HALVES = frozenset("half middle centre center".split())  # of what's left
+_OF_AIR = frozenset("dew dewpoint humidity fahrenheit celsius frost".split())
 HALF = "half"  # all of it halved, by no number: the middle of
 LEAST_SURE = 0.35  # of a quantity: a spoken pair ("twelve six") is likely feet and inches in a sum
 MOST = 9  # quantities
@@ -113,7 +114,10 @@ def _spaced(words: Sequence[str], found: Sequence[Mention]) -> bool:
 
 
 def _swings(words: Sequence[str], found: Sequence[Mention]) -> bool:
-    """Whether a line goes from under nothing to something, as only a temperature does: it sees -20 to 110."""
+    """Whether a line goes from under nothing to something, as only a temperature does, or tells of the air's water: it sees
+    -20 to 110; minus 2, dew point minus 4."""
+    if not _OF_AIR.isdisjoint(words):
+        return True
     below = {"-", "minus"}.intersection(words[max(found[0].start - 1, 0) : found[0].end])
     return bool(below) and len(found) > 1 and [*words[found[0].end : found[1].start]] == ["to"]
 
