@@ -53,7 +53,8 @@ def no_ratio(chart: Chart, question: Question) -> None:
     one_in = _ONE_IN.fullmatch(pitch.text) if pitch is not None else None
     if pitch is not None and one_in is not None and int(one_in[1]) not in _ON_TAPE:
         kept = {name: heard for name, heard in question.givens.items() if name != "pitch"}
-        question.givens = kept | {"ratio": replace(pitch, value=Ratio(Fraction(1, int(one_in[1])), "ratio", pitch.text), others=())}
+        ratio = Ratio(Fraction(1, int(one_in[1])), "ratio", pitch.text)
+        question.givens = kept | {"ratio": replace(pitch, value=ratio, others=())}
         question.swaps = []
     heard = question.givens.get("ratio")
     if heard is not None and _PART.fullmatch(heard.text) and chart.words[places_of(chart, heard)[0] - 1] in _FALLS:

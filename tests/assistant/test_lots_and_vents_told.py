@@ -66,3 +66,23 @@ def test_a_layer_inside_the_room_is_asked_about() -> None:
 @pytest.mark.parametrize("text", ["3 rolls at 149 each and 12 tubes at 8.50", "cost of 3 rolls at 149 and 12 tubes at 8.50"])
 def test_no_lot_of_several_is_left_out_of_a_cost(text: str) -> None:
     assert last(text)["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("text", "inches"),
+    [
+        ("will a 2 inch nail hold through 3/4 with 1 1/4 bite", 2),
+        ("will a 2 inch nail reach through 3/4 with 1 1/4 bite", 2),
+        ("will a 2 1/2 screw go through 3/4 and get 1 1/4 in the stud", 2),
+        ("will a 3 inch screw do through 1 1/2 and 3/4, 1 inch bite", 3.25),
+    ],
+)
+def test_the_nail_that_is_asked_about_is_no_layer(text: str, inches: float) -> None:
+    assert last(text)["answer"]["value"] == pytest.approx(inches)
+
+
+@pytest.mark.parametrize(
+    "text", ["pine shiplap 7 1/4 going from 15 down to 8, 20 boards, total", "vinyl 12 ft 100F change, 10 pieces total"]
+)
+def test_boards_in_all_are_asked_about(text: str) -> None:
+    assert last(text)["outcome"] == "asks"
