@@ -254,7 +254,8 @@ def _tells_more(questions: list[Question], last: Asked, more: Question, text: st
     best = questions[0] if questions else more
     if best.topic != last.topic.name and best.missing and own_words(best).isdisjoint(best.words):
         best, questions = more, []  # gains 4, of a board: half of another question, whose name is not said
-    alone = bool(questions) or len(more.givens) > 1 or told_besides(more, last, text)
+    cued = all(last.topic.parameter(n).slot.cued for n, heard in more.givens.items() if isinstance(heard.value, Quantity))
+    alone = bool(questions) or (cued and len(more.givens) > 1) or told_besides(more, last, text)
     return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 
 
