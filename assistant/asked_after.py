@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside, mark_asked
+from assistant.change_words import is_no_change
 from assistant.names import by_its_name
 from assistant.record import put_noted
 from assistant.speech import spoken
@@ -20,25 +21,28 @@ A_NAME = 2  # words that only name a value on the page: height?
 LONGEST = 11  # words of such a line
 # Another thing than the last answer is of, or a change of it.
 _ANOTHER = re.compile(
-    r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next|different|new|north|south|east|west|lake|ramp|front|back"
-    r"|if|instead|make|change|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
+    r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next(?! (?:size|length))|different|new|north|south|east|west|lake|ramp"
+    r"|front|back|if|instead|make|change|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
     re.IGNORECASE,
 )
 _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
+_HALF_THERE = re.compile(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
 _SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them
 
 
 def asked_after(c: Conversation, record: Record, text: str) -> bool:
     """Whether a short line asks for a value, or a mark, that stands beside the last answer; then that is read."""
-    last = c.last.record if c.last and c.pending is None else None
-    if last is None or not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
+    if c.last is None or c.pending is not None:
+        return False
+    last = c.last.record
+    if not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
         return False
     if by_its_name(text, c.topics) is not None or _SQUARES.search(text):  # asked as a question of its own, with its working
         return False
     lines = mark_asked(last, text)
-    if not lines and not numbers_in(text):
+    if not lines and (is_no_change(text, [], c.last) or not numbers_in(_HALF_THERE.sub("", text))):
         lines = beside(last, last["topic"] or "", text)
     if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
         lines = [f"{last['answer']['name']}: {last['answer']['text']}"]

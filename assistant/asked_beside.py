@@ -34,7 +34,8 @@ ASKED: dict[str, Asks] = {
     "ladder footing": (
         (
             rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
-            r"|\blanding,? (?:what )?length",
+            r"|\blanding,? (?:what )?length|^\W*(?:and )?how long\W*$"
+            r"|\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
         ),
     ),
@@ -127,7 +128,17 @@ ASKED: dict[str, Asks] = {
         (rf"{_LEFT}|\bwaste\b", ("left over of the coil's width",)),
     ),
     # water, air and cold
+    "air gap": (
+        (r"\b(?:in|as|to)\b.*\b(?:mm|millimet\w+|mils?|inch(?:es)?)\b|\bhow deep\b", ("depth",)),
+        (r"\benough\b|\bgood\b|\b10 mm rule\b|\bokay?\b", ("against 3/8 in", "by the 10 mm rule", "room")),
+    ),
+    "vent opening": (
+        (r"\b(?:per|a|each|the|every) foot\b", ("free area per foot",)),
+        (r"\bwithout (?:the |a |any )?(?:bug )?screen\b|\bbefore the screen\b", ("before the screen, per foot",)),
+        (r"\blimit\w*\b|\bbalance\w*\b", ("what limits", "working free area, per foot")),
+    ),
     "vent area": (
+        (r"\bhow many\b[^.;?]*\b(?:vents|louvers|louvres)\b", ("vents for all of it", "vents for the high half alone")),
         (
             r"\bhow (?:many|much|long)\b[^.;?]*\b(?:feet|foot|ft|metres|meters|length|run|strip|vented|soffit|long)\b"
             r"|\blength of\b|\b(?:feet|foot|metres|meters) of\b",
@@ -143,7 +154,6 @@ ASKED: dict[str, Asks] = {
         (r"\bfreez\w*|\bfroze\w*|\bice\b|\bris(?:e|es)\b|\bswell\w*|\bexpand\w*", ("rise on freezing", "volume as ice")),
     ),
     "dew point": ((r"", ("the surface",)),),  # wherever one is told
-    "air gap": ((r"\bhow deep\b", ("depth",)),),
     "fall": (
         (r"\b(?:what|which) angle\b|\b(?:in|as|how many) degrees\b", ("angle from level",)),
         (r"\b(?:what|as a|in) percent|\bpercent grade\b", ("slope",)),

@@ -31,6 +31,20 @@ _LIGHT = (
 )
 _ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)(?!\s*line)", re.IGNORECASE)
 _TO_WEATHER = re.compile(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)
+_DOES = re.compile(r"\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b", re.IGNORECASE)
+_CHARGES = re.compile(
+    r"\b(?:delivery|freight|shipping|haulage|tax|gst|vat|deposit|labour|labor|rental|tip|fuel)\b", re.IGNORECASE
+)
+_FOOTERS = re.compile(r"\bfooters\b", re.IGNORECASE)
+_EACH_OF = re.compile(
+    r"\b(?:make|change|cut|turn|swap) (?:the|those|all the) (\d+)'?s (?:to |into |for |at )?"
+    r"(\d[\d /.]*(?: ?(?:inch(?:es)?|mm|feet|foot|ft))?)\W*$",
+    re.IGNORECASE,
+)  # make the 36s 40
+_ONE_OF = re.compile(
+    r"\b(?:make|change|turn|swap) (?:the|that) ([\d/]+(?: \d+/\d+)?)(?: into| to)? (?:an? )([\d/]+(?: \d+/\d+)?)\W*$",
+    re.IGNORECASE,
+)  # make the 3 a 4
 _PARTS = re.compile(r"\b(?:parts|ways|bays|equal)\b", re.IGNORECASE)
 _STARTS = re.compile(
     r"\b(?:start(?:s|ing)?|begin(?:s|ning)?)(?: (?:it|them|the first(?: (?:one|mark))?|first|off))*(?: (?:at|from|in))?\b"
@@ -91,17 +105,30 @@ def say_what_it_is(more: Question, text: str, last: Asked) -> None:
             more.givens[parameter.name] = Heard(way, 0, 0, "")
 
 
+def one_for_another(text: str) -> re.Match[str] | None:
+    """The number that goes and the one in its place: make the 36s 40, make the 3 a 4."""
+    return _EACH_OF.search(text) or _ONE_OF.search(text)
+
+
 def is_no_change(text: str, questions: list[Question], last: Asked) -> bool:
     """Whether a line can't be of the question before: money, where that has no price; lengths to add up, after a wall's."""
     best = next(iter(questions), None)
-    if _SPARE.search(text):
-        return True  # and one spare is no new size
+    if _SPARE.search(text) or (last.topic.name == "ladder footing" and _DOES.search(text)):
+        return True  # and one spare is no new size, nor is the ladder that is asked about: is 24 foot long enough
+    if last.topic.name in ("cost", "weight") and _of_another_thing(text, last):
+        return True
     if best is None or best.topic == last.topic.name:
         return False
     priced = any(parameter.kind is Money for parameter in last.topic.parameters)
     money = any(isinstance(heard.value, Money) and heard.value.text[:1] in "$£€" for heard in best.givens.values())
     sums = best.complete and "sum" in best.givens and bool(_ADDS.match(text))
     return sums or (money and not priced)
+
+
+def _of_another_thing(text: str, last: Asked) -> bool:
+    """Whether a price is of something else than was asked about, delivery is 85, or a length that of the sticks of a run."""
+    charges = _CHARGES.search(text) and not _CHARGES.search(last.text)
+    return bool(charges) or ("length" in last.givens and bool(_FOOTERS.search(text)))
 
 
 def takes_none_such(wanted: Wanted, last: Asked) -> bool:

@@ -10,17 +10,18 @@ from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
 from assistant.also_asked import asking_words
 from assistant.as_before import without_same
-from assistant.change_words import in_its_names, is_no_change, say_what_it_is, with_percent
+from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
+from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
-from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
+from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.pending import Asked
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
-from assistant.stands_alone import stands_alone
+from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
 from assistant.told_values import tells_only
 from assistant.units_kept import in_its_unit, openings, unit_only
@@ -33,7 +34,7 @@ from intents.question import Question
 from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Area, Pitch, Quantity
+from solvers.quantities import Area, Expansion, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -49,11 +50,6 @@ NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
-_EACH_OF = re.compile(
-    r"\b(?:make|change|cut|turn|swap) (?:the|those|all the) (\d+)'?s (?:to |into |for |at )?"
-    r"(\d[\d /.]*(?: ?(?:inch(?:es)?|mm|feet|foot|ft))?)\W*$",
-    re.IGNORECASE,
-)  # make the 36s 40
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
@@ -142,6 +138,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     """Whether the line changes the question before it; if so that is asked again."""
     if c.last is None:
         return False
+    if claimed_anew(c, record, wanted.rest):
+        return True
     if pieces := so_many_of(wanted.rest, c.last) or so_many_pieces(wanted.rest, c.last):
         _work_again(c, record, wanted, [pieces])
         return True
@@ -168,17 +166,18 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         return Wanted(text, led=bool(meant_for.SOLD_IN.fullmatch(text))) if said is None or said.loose else None
     words = said.words
     corrects = said.topic == "correct"
-    each = _EACH_OF.search(text)
+    each = one_for_another(text)
     if each is not None:
         return Wanted(each[2], each[1], corrects, True)
     if "swap" in words:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
-    rest = with_percent(without_echo(words.get("rest", "")), text)
+    rest = with_percent(meant_for.without_echo(words.get("rest", "")), text)
     if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
-    return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
+    lead, _, tail = text.partition(rest) if rest else ("", "", "")
+    return Wanted(rest, words.get("old", ""), corrects, True, lead, tail=tail)
 
 
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:
@@ -225,7 +224,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     if layered is not None:
         return layered
     named = labelled(wanted, last)
-    targets = [] if _in_a_list(loose) else targets_of(wanted, last)
+    targets = [] if _in_a_list(loose) or told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
     by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
     for target in targets or [ANYTHING]:
         more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
@@ -243,13 +242,25 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             continue
         if _talks_of_else(more, wanted, last) or _no_area(more, last) or meant_for.sold_so(more, last):
             continue
-        if _left_over(more, wanted, last, loosely=loosely and len(targets) == 1):
+        mine = set(more.words) if _tells_more(questions, last, more, wanted.rest) else set()
+        if not mine.issuperset(_left_over(more, wanted, last, loosely=loosely and len(targets) == 1)):
             continue
         if target in more.givens:
             more.swaps = []
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
     return found
+
+
+def _tells_more(questions: list[Question], last: Asked, more: Question, text: str) -> bool:
+    """Whether the line is the last question told in part and without its name, or no other and tells two givens of it:
+    it sees -20 to 110."""
+    best = questions[0] if questions else more
+    if best.topic != last.topic.name and best.missing and own_words(best).isdisjoint(best.words):
+        best, questions = more, []  # gains 4, of a board: half of another question, whose name is not said
+    cued = all(last.topic.parameter(n).slot.cued for n, heard in more.givens.items() if isinstance(heard.value, Quantity))
+    alone = bool(questions) or (cued and len(more.givens) > 1) or told_besides(more, last, text)
+    return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 
 
 def _only_in_words(wanted: Wanted, last: Asked) -> bool:
@@ -259,8 +270,9 @@ def _only_in_words(wanted: Wanted, last: Asked) -> bool:
 
 
 def _in_a_list(more: Question) -> bool:
-    """Whether the words make the number one of a list: three quarter strapping."""
-    return not more.unplaced and any(isinstance(heard.value, tuple) and heard.value for heard in more.givens.values())
+    """Whether the words make the number one of a list, three quarter strapping, or a coefficient: 30 millionths per F."""
+    told = [heard.value for heard in more.givens.values()]
+    return not more.unplaced and any(isinstance(v, Expansion) or (isinstance(v, tuple) and bool(v)) for v in told)
 
 
 def _named(more: Question, wanted: Wanted, last: Asked) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from typing import Any
 
@@ -10,6 +11,8 @@ from intents.question import Claim
 from solvers.quantities import Pitch, Quantity
 
 SAME = Fraction(1, 20)  # of the answer's unit: as near as it is read off a tool
+_LADDER, _FOOT = re.compile(r"\bladder\b|\blong\b|\breach"), re.compile(r"\bout\b|\baway\b|\boff\b")
+_FAR_OUT = 2  # times as far as a ladder's foot has to stand out, from which on a length is the ladder's own
 _BARE = ("count", "money", "in", "ft2", "in2", "square", "lb", "deg", "degF", "degC")  # what a number may be, unsaid
 
 
@@ -17,9 +20,22 @@ def hold_against(record: Record, claim: Claim | None) -> None:
     """Put into an answered record whether the quantity claimed will do, or is passed."""
     if claim is None:
         return
-    words = _verdict(claim, record["answer"])
+    words = _verdict(claim, _held(record, claim))
     record["also"].append({"name": claim.text, "value": None, "unit": "word", "text": words})
     record["say"] = f"{claim.text[:1].upper()}{claim.text[1:]}: {words}. {record['say']}"
+
+
+def _held(record: Record, claim: Claim) -> dict[str, Any]:
+    """The value that a claim is held against: the answer, but a ladder's own length against how long it has to be."""
+    answer = record["answer"]
+    if record["topic"] != "ladder footing" or claim.way != "enough":
+        return answer  # type: ignore[no-any-return]
+    clause = next((part for part in re.split(r"[,;.]", record["heard"].lower()) if claim.text.lower() in part), "")
+    size = _in(claim.value, "in") if claim.value.unit != "none" else claim.value.value * 12
+    of_ladder = _LADDER.search(clause) is not None and not _FOOT.search(clause)
+    if not of_ladder and size is not None and size <= Fraction(str(answer["value"])) * _FAR_OUT:
+        return answer  # type: ignore[no-any-return]
+    return next(line for line in record["also"] if line["name"].startswith("length for 3 ft past"))
 
 
 def _verdict(claim: Claim, answer: dict[str, Any]) -> str:

@@ -28,8 +28,9 @@ from assistant.shown import of_the_shown, shows
 from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
+from assistant.units_kept import on_known_scale
 from assistant.usual import is_it_meant, unusual
-from assistant.ways import Way, adds, gives_way, of_both_scales, same_answer, sureness, tape_step, ways_of, which_way
+from assistant.ways import Way, adds, of_both_scales, same_answer, sureness, tape_step, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
@@ -37,7 +38,7 @@ from intents.question import Question, Reading
 from intents.talk import Said, numbers_in
 from solvers.quantities import Quantity
 from solvers.registry import Worked, load_topics
-from solvers.slots import Given
+from solvers.slots import Given, said_anew
 
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
@@ -67,6 +68,7 @@ class Conversation:
         self.records: list[Record] = []
         self.target: Record | None = None  # what "flag that" means
         self.marked: Record | None = None  # the last flag or tag
+        self.pointed: list[tuple[str, Record, Record]] = []  # flag, tag or note, the entry it is on, and its own
         self.just_kept: dict[str, Quantity | None] = {}  # names kept by the line before, and what they were
         self.kept_by: list[tuple[Record, dict[str, Quantity | None]]] = []  # the same of every line that kept something
         self.statements: list[Said] = []  # of a line that says several things to keep
@@ -196,7 +198,7 @@ class Conversation:
             return False
         if said.topic in acts.VALUES and replies.doubted(self, record, text):
             return True
-        if not hearing.comparable(self.last, said, text) and changes.change(self, record, text, None, questions):
+        if hearing.rather_a_change(self.last, said, text) and changes.change(self, record, text, None, questions):
             return True
         if said.topic == "remember":
             self.just_kept = {}
@@ -295,7 +297,7 @@ class Conversation:
         """The question's topic with what is known of it: the givens of `base`, where that is about the same."""
         topic = self.topics[question.topic]
         givens = dict(base.givens) if base and base.topic is topic else from_last.carried(base, topic.parameters) if base else {}
-        asked = Asked(topic, {n: given for n, given in givens.items() if not gives_way(topic, n, question.givens)})
+        asked = Asked(topic, givens)
         if base:
             asked.tape_step, asked.metric = base.tape_step, base.metric
             told = {name for name, given in base.givens.items() if given.source != "assumed"}
@@ -332,11 +334,10 @@ class Conversation:
 
     def _each_way(self, question: Question, base: Asked | None = None) -> Iterator[Way]:
         asked = self.asked(question, base)
-        source = "earlier" if base else "asked"
-        earlier = {name: replace(given, source=source) for name, given in asked.givens.items()
+        earlier = {name: replace(given, source="earlier" if base else "asked") for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
-        for givens in ways_of(question, asked.topic.parameters):
-            yield self.worked(asked, running(asked.topic, {**earlier, **givens}, self.last))
+        for givens in ways_of(on_known_scale(question, earlier), asked.topic.parameters):
+            yield self.worked(asked, running(asked.topic, said_anew(asked.topic.parameters, earlier, givens), self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""

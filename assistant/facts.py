@@ -14,7 +14,7 @@ from solvers.binding import STEEPEST, check_limits
 from solvers.errors import Refusal
 from solvers.quantities import Angle, Length, Money, Percent, Pitch, Quantity
 from solvers.registry import Topic
-from solvers.slots import Given, Parameter, Slot
+from solvers.slots import Given, Parameter, Slot, displaced
 
 
 class Facts:
@@ -44,11 +44,11 @@ class Facts:
         `lean` leaves out what a question may do without. What answers the same question was said in another way.
         """
         filled = dict(givens)
-        settled = {parameter.slot.ask for parameter in parameters if parameter.name in givens}
+        settled = displaced(parameters, givens)
         for parameter in parameters:
             kept = parameter.slot.kept
             value = self.values.get(kept, self.values.get(parameter.label)) if kept else None  # a stick that is a board
-            if parameter.slot.ask in settled or (lean and not parameter.required and parameter.default is None):
+            if parameter.name in settled or (lean and not parameter.required and parameter.default is None):
                 continue
             if parameter.name not in filled and value is not None and isinstance(value, parameter.kind):
                 filled[parameter.name] = Given(parameter.name, value, "job")

@@ -17,6 +17,7 @@ from assistant.marks_told import told_mark
 from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
 from assistant.story import tells_a_change
+from intents.chart import LIGHT
 from intents.phrases import compiled
 from intents.question import Question, Reading
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
 
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
 _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where|(?:number|total|amount) to)\b", re.IGNORECASE)
+_SUPPOSES = re.compile(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supposing|say)\b", re.IGNORECASE)
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _SETS = re.compile(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
@@ -286,6 +288,22 @@ def _of_a_given(last: Asked, text: str) -> bool:
         return False
     given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
     return any(abs(value.value - said[0].value) * 4 < value.value for value in given)
+
+
+def rather_a_change(last: Asked | None, said: Said, text: str) -> bool:
+    """Whether a line that tells a value is rather a change: it only supposes another value of what was given ("if the eave
+    is 13"), or gives a number that can't stand beside the answer."""
+    if said.topic != "remember":
+        return not comparable(last, said, text)
+    return last is not None and _SUPPOSES.match(text) is not None and _was_given(last, said.words.get("what", ""), text)
+
+
+def _was_given(last: Asked, name: str, text: str) -> bool:
+    """Whether what a line would keep was given to the last question, or is called as something was there."""
+    places = [last.topic.parameter(given.name) for given in last.givens.values() if given.source != "assumed"]
+    phrases = compiled()
+    own = {token.text for token in tokenize(text) if token.text.isalpha()} - phrases.ordinary - phrases.fillers - LIGHT
+    return any(name in (place.slot.kept, place.label) for place in places) or bool(own & {t.text for t in tokenize(last.text)})
 
 
 def comparable(last: Asked | None, said: Said, text: str) -> bool:

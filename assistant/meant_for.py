@@ -12,12 +12,14 @@ from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import FAR, NEAR, places_of, twins, word_before
 from assistant.told_values import of_the_house
+from intents.chart import LIGHT
 from intents.fitting import TAKEN, fit
+from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Area, Count, Length, Money, Number, Percent, Quantity
+from solvers.quantities import Area, Count, Length, Money, Number, Percent, Quantity, Temperature, TemperatureChange
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
@@ -33,6 +35,7 @@ _CHARGE = re.compile(  # they've put them up to 31
     re.IGNORECASE,
 )
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
+_TODAY = re.compile(r"\b(?:today|this (?:morning|afternoon)|currently|at the moment|outside)\b|\bnow\W*$", re.IGNORECASE)
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
 _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
@@ -52,6 +55,7 @@ FAR_OFF = 4  # a place whose value a new number is this many times farther from 
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
 _LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
+_TAPE_ONLY = (4, 8, 16, 32)
 SOLD_IN = re.compile(  # from 16s, out of 14 footers
     r"(?:and |then |ok )*(?:from|out of|in|using|with) "
     r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
@@ -76,6 +80,7 @@ class Wanted:
     corrects: bool = False
     led: bool = False  # whether words said that a change follows
     lead: str = ""  # those words
+    tail: str = ""  # and what was said after the change: now
     sure: bool = False  # whether other words say that all else is as before
     line: str = ""  # the whole of the line, where its end is no part of the change
 
@@ -159,10 +164,22 @@ def labelled(wanted: Wanted, last: Asked) -> str:
     labels = {p.name: p.label.lower() for p in last.topic.parameters}
     found = {name: label for name, label in labels.items() if re.search(rf"\b{re.escape(label)}(?:e?s)?\b", said)}
     most = max((len(label.split()) for label in found.values()), default=0)
+    if not found:
+        return _sized_alike(wanted, last)
     longest = [name for name, label in found.items() if len(label.split()) == most]
     if any(set(label.split()) > set(found[name].split()) for name in longest for label in labels.values()):
         return ""  # "the second side" is the other side, and no side alone
     return longest[0] if len(longest) == 1 else ""
+
+
+def _sized_alike(wanted: Wanted, last: Asked) -> str:
+    """The given that was said with the same word of size after it: 10 high, where the wall was 9 high."""
+    places, heard = places_of(wanted.rest), (last.text or last.record.get("heard", "")).lower()
+    after = re.match(r"\s+(high|tall|long|wide|deep|thick)\b", wanted.rest[places[0].end :].lower()) if len(places) == 1 else None
+    texts = {name: getattr(given.value, "text", "").lower() for name, given in last.givens.items() if given.source != "assumed"}
+    found = [name for name, text in texts.items() if after and text and re.search(rf"\b{re.escape(text)} {after[1]}\b", heard)]
+    called = [name for name in found if after and CALLED[after[1]] in last.topic.parameter(name).label]
+    return (called or found)[0] if len(called or found) == 1 else ""
 
 
 def names_in(topic: Topic, rest: str) -> set[str]:
@@ -190,6 +207,20 @@ def sold_so(more: Question, last: Asked) -> bool:
 def sold_by(topic: Topic) -> set[str]:
     """What sticks are called, where a topic takes what they are cut from."""
     return {"sticks", "stick", "lengths", "boards", "stock"} if any(p.label in _SOLD for p in topic.parameters) else set()
+
+
+def told_besides(more: Question, last: Asked, text: str) -> bool:
+    """Whether the words beside the one number tell its place, which no number has without them: the wall is at 5.
+
+    Not where they name the size of a given: 10 high, where a wall's height was told, is no gable's.
+    """
+    phrases, inside = compiled(), {at for place in places_of(text) for at in range(place.first, place.after)}
+    words = {token.text for at, token in enumerate(tokenize(text)) if at not in inside and token.text.isalpha()}
+    telling = words - phrases.fillers - phrases.ordinary - LIGHT
+    known = " ".join(last.topic.parameter(name).label for name in last.givens.keys() - more.givens.keys()).split()
+    named = any(CALLED.get(word, word) in known for word in words)
+    cued = all(last.topic.parameter(name).slot.cued for name in more.givens)
+    return len(more.givens) == 1 and bool(telling) and cued and not named
 
 
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
@@ -241,6 +272,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
+    today = bool(_TODAY.search(wanted.rest + wanted.tail))
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
@@ -248,6 +280,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         *roles,
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
+        lambda given: not today or last.topic.parameter(given.name).label.endswith(" now"),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,
         lambda given: not sold or last.topic.parameter(given.name).label in _SOLD,
         lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
@@ -330,7 +363,13 @@ def _takes(last: Asked, name: str, reading: Reading) -> bool:
     fitted = fit(reading, last.topic.parameter(name), "", cued=True)
     broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
     past = fitted is not None and _past_all(fitted.value, last.topic.parameter(name).slot, reading.kind)
-    return fitted is not None and not broken and not past
+    taped = fitted is not None and isinstance(fitted.value, Percent | Temperature | TemperatureChange) and _off_a_tape(reading)
+    return fitted is not None and not broken and not past and not taped
+
+
+def _off_a_tape(reading: Reading) -> bool:
+    """Whether a number has a part that only a tape shows: 7 1/4 is no percent and no temperature."""
+    return isinstance(reading.value, Number) and reading.value.value.denominator in _TAPE_ONLY and reading.end - reading.start > 1
 
 
 def _past_all(value: object, slot: Slot, kind: str) -> bool:

@@ -36,6 +36,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
 }  # fmt: skip
 _I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
+FIRST_AND_SECOND = ("first", "second")  # two ways are told apart by one number; of more, the others stay in doubt
 FIRST = frozenset(("first", "former", "1st"))
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
@@ -232,14 +233,35 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
         return False
+    if pending.wanted and pending.ways and pending.wanted not in more.givens:  # is 0.00003 ft meant | steel
+        return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
-    open_ = set(differences(pending.ways)) - more.givens.keys() if pending.ways else set()
-    told = bool(pending.ways) and not open_
-    doubtful = pending.ways or pending.alike if not told else []  # what was in doubt still is, unless this tells all of it
+    doubtful = _still_in_doubt(more, pending)
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, one.asked)])
+    ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     c.finish(record, ways or c.ways(more, pending.asked), more)
     return True
+
+
+def _still_in_doubt(more: Question, pending: Pending) -> list[Way]:
+    """The ways in doubt that still are: all of them, unless the reply tells what set them apart; or that which it tells."""
+    apart = set(differences(pending.ways)) if pending.ways else set()
+    told = more.givens.keys() & apart
+    if not told:
+        return pending.ways or pending.alike
+    said = {name: heard.value for name, heard in more.givens.items() if name in told}
+    right = [way for way in pending.ways if all(_given(way, name) == _bare_value(value) for name, value in said.items())]
+    return right[:1] or (pending.ways if apart - told and len(pending.ways) > len(FIRST_AND_SECOND) else [])
+
+
+def _given(way: Way, name: str) -> object:
+    given = way.asked.givens.get(name)
+    return _bare_value(given.value) if given is not None else None
+
+
+def _bare_value(value: object) -> object:
+    return (value.value, value.unit) if isinstance(value, Quantity) else value
 
 
 def _below_zero(heard: Heard, text: str) -> bool:

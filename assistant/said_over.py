@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.ways import ways_of
@@ -20,7 +21,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import heard_in, numbers_in
 from intents.tokens import Token, tokenize
-from solvers.quantities import Count, Number, Pitch, Quantity
+from solvers.quantities import Count, Length, Number, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -28,6 +29,7 @@ if TYPE_CHECKING:
 
 TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
 NEAR, FAR = 2, 2  # a new number within twice of an old one, and twice as far from every other, is for that one
+_FEET, _FAR_OFF = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE), 4
 SAID_AS = dict(zip("one two three four five six seven eight nine ten eleven twelve feet".split(),
                    [*map(str, range(1, 13)), "foot"], strict=True))  # fmt: skip
 ALIKE = 2  # words more that a number said again shares with the one it corrects than with any other
@@ -98,7 +100,17 @@ def _in_the_unit(new: Place, old: Place, rest: str) -> str:
     """The new number's words; said bare, in the unit of the old one."""
     words = rest[new.start : new.end]
     bare = isinstance(new.value, Number) and not isinstance(old.value, Number)
-    return f"{words} {UNIT_WORDS.get(old.value.unit, '')}".strip() if bare else words
+    unit = "ft" if of_feet(new.value.value, old.value, " ".join(old.words)) else old.value.unit
+    return f"{words} {UNIT_WORDS.get(unit, '')}".strip() if bare else words
+
+
+def of_feet(number: Fraction, before: Quantity, text: str) -> bool:
+    """Whether a bare number is of feet, in place of what was said in feet and inches: 16 is nearer to 11'6 as feet than as
+    inches, and far from it as inches."""
+    if not isinstance(before, Length) or before.unit != "in" or not _FEET.search(text) or min(number, before.value) <= 0:
+        return False
+    as_feet, as_inches = (max(size / before.value, before.value / size) for size in (12 * number, number))
+    return as_feet <= NEAR and as_inches >= _FAR_OFF
 
 
 def _changing_one(c: Conversation, last: Asked, text: str) -> Question | None:

@@ -53,7 +53,7 @@ _ENDS = "together|altogether|in all|all told|in total|total|please|then|now|thou
 _OF_THEM = (
     rf"(?:the )?{_N} (?:of )?(?:(?:all )?(?:of )?(?:them|those|these|that|it|em)(?: (?!(?:{_ENDS})\b)(?P<thing>[a-z]+))?"
     r"|the same|(?:such|identical) (?P<such>[a-z]+)"
-    r"|(?P<alone>[a-z]+s)"
+    r"|(?P<alone>[a-z]+s)(?: of (?:it|them|that|those|these))?"
     r"|(?P<like>[a-z]+)? ?(?:(?:exactly |just )?(?:like|the same as) (?:that|it|this|those|them)(?: one)?|the same|alike))"
 )
 _TIMES_SAID = (

@@ -7,7 +7,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
-from assistant.meant_for import FEET, Wanted, said_bare, shared_unit
+from assistant.meant_for import Wanted, said_bare, shared_unit
+from assistant.said_over import of_feet
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Temperature, TemperatureChange, Volume
@@ -18,6 +19,8 @@ if TYPE_CHECKING:
 
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
+_SCALE = {"degF": "F", "dF": "F", "degC": "C", "dC": "C"}
+_SCALE_SAID = re.compile(r"(?:\d|°|\b)(?:f|c|fahrenheit|celsius|centigrade)\b", re.IGNORECASE)
 BY_UNIT = (Length, Pitch, Angle, Area, Temperature, Volume)  # what a bare number says nothing of until its unit is known
 
 
@@ -42,37 +45,34 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     value = heard.value
     if openings(value):
         return _in_metres(heard, last)
-    if before is not None and heard.others and isinstance(value, Temperature | TemperatureChange):
-        return _on_its_scale(heard, before)
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)
     if len(said) != 1 or said[0].kind != "number":
         return heard
-    unit = "ft" if _in_feet_too(value, before.value) else before.value.unit
+    unit = "ft" if of_feet(value.value, before.value, before.value.text) else before.value.unit
     if isinstance(value, Volume) and "ml" in before.value.text.lower():
         value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
 
 
-def _on_its_scale(heard: Heard, before: Given) -> Heard:
-    """Degrees of no scale, on that of the value in whose place they come: a swing of 90 F, then sixty degrees."""
-    unit = getattr(before.value, "unit", "")
-    alike = next((value for value in (heard.value, *heard.others) if value.unit == unit), None)
-    if alike is None or re.search(r"\b(?:f|c|fahrenheit|celsius|centigrade)\b", heard.text, re.IGNORECASE):
+def on_known_scale(question: Question, known: dict[str, Given]) -> Question:
+    """The question with its temperatures of no scale on that of those already given: low of 2 C, and then a dew point of -1."""
+    scales = {_SCALE[given.value.unit] for given in known.values() if isinstance(given.value, Temperature | TemperatureChange)}
+    if len(scales) != 1:
+        return question
+    (scale,) = scales
+    ways = [{name: _on_scale(heard, scale) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
+    return replace(question, givens=ways[0], swaps=ways[1:])
+
+
+def _on_scale(heard: Heard, scale: str) -> Heard:
+    """A temperature, or a change of it, on a scale, where its own was not said."""
+    value = heard.value
+    if not isinstance(value, Temperature | TemperatureChange) or _SCALE_SAID.search(heard.text):
         return heard
-    return replace(heard, value=alike, others=())
-
-
-def _in_feet_too(value: object, before: object) -> bool:
-    """Whether a bare number is feet, in place of feet and inches that it is near in feet and not in inches: 23'6, then 22."""
-    if not isinstance(value, Length) or not isinstance(before, Length) or before.unit != "in":
-        return False
-    if min(value.value, before.value) <= 0:
-        return False
-    sizes = (Length(value.value, unit).to("in").value / before.value for unit in ("in", "ft"))
-    inches, feet = (max(ratio, 1 / ratio) for ratio in sizes)
-    return bool(FEET.search(before.text)) and feet < inches
+    unit = f"{'deg' if isinstance(value, Temperature) else 'd'}{scale}"
+    return replace(heard, value=replace(value, unit=unit), others=(), sure=1.0)
 
 
 def unit_only(wanted: Wanted, last: Asked) -> list[Question]:

@@ -21,14 +21,13 @@ from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.exact import real
 from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
-from solvers.registry import Topic, Worked
+from solvers.registry import Worked
 from solvers.slots import Choice, Given, Parameter, Slot
 from solvers.sums import Sum
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
 
-_SAW = "can my saw cut it"
 MOST_WAYS = 8
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 SCALE_UNSAID = 0.5
@@ -233,6 +232,8 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
     numbers = {value for value, unit in said if unit == "none"}
     whole = {r.value.value for r in numbers_in(text) if isinstance(r.value, Quantity) and r.value.unit == "none"}
     names = differences(ways)
+    if not said and (named := _said_of(ways, names, words)) is not None:
+        return named
     points = []
     for way in ways:
         score = 0
@@ -250,18 +251,20 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
     return ways[points.index(best)] if best and points.count(best) == 1 else None
 
 
+def _said_of(ways: list[Way], names: list[str], words: set[str]) -> Way | None:
+    """The way that puts what was said last to the one given that is named: "the width"."""
+    labels = {name: set(ways[0].worked.topic.parameter(name).label.split()) for name in names}
+    named = [name for name, label in labels.items() if label & words]
+    if len(named) != 1:
+        return None
+    fresh = [way for way in ways if (given := way.asked.givens.get(named[0])) is not None and given.source == "asked"]
+    return fresh[0] if len(fresh) == 1 else None
+
+
 def _named(words: set[str], way: Way, ways: list[Way], name: str) -> bool:
     """Whether a word of the choice that one way makes is said, and is in no other's: the run; the width of the building."""
     others = [{*_text(other, name).split()} for other in ways if _value(other, name) != _value(way, name)]
     return isinstance(_value(way, name), Choice) and bool(words & {*_text(way, name).split()}.difference(LIGHT, *others))
-
-
-def gives_way(topic: Topic, name: str, new: Iterable[str]) -> bool:
-    """Whether a given answers the same question as one that is told now, by another name: 1/150 by a rule, and by a ratio."""
-    if topic.name == _SAW and name == "asked" and new:
-        return name not in new  # how it is cut was asked of that cut alone
-    question = topic.parameter(name).slot.ask
-    return name not in new and any(topic.parameter(other).slot.ask == question for other in new if other != name)
 
 
 def sureness(question: Question) -> float:

@@ -1,4 +1,5 @@
-"""So many fasteners at each place: "two nails every 16 inches on 18 boards", "two screws per joist", "three nails at every stud".
+"""So much at each place: "two nails every 16 inches on 18 boards", "two screws per joist", "vents of 50 square inches each",
+"the strip gives 6 sq in a foot".
 
 The number before the fasteners is of each place, and the rows are the boards or straps that are counted, where both were said.
 """
@@ -11,10 +12,13 @@ from intents.chart import Chart, quantities
 from intents.placing import heard_as, place_of
 from intents.question import Question
 from intents.reading import Reading
-from solvers.quantities import Number
+from solvers.quantities import Area, Number
 from solvers.slots import Parameter
 
-TOPIC = "fasteners"
+TOPIC, VENTS = "fasteners", "vent area"
+_A_FOOT, _ALONG = frozenset("a per each the".split()), frozenset("lineal linear running".split())
+_VENTS = frozenset("vent vents louvre louvres louver louvers".split())
+_KINDS_OF_VENT = frozenset("roof box gable static soffit".split())
 _FIXED = frozenset("nails nail screws screw staples clips fasteners fixings tacks".split())
 _EACH = frozenset(("every", "per", "each", "a", "at", "to", "in", "into", "on"))
 _PLACES = frozenset("every per each a stud joist batten strap rafter point place support bearer".split())
@@ -25,7 +29,10 @@ _MOST = 6
 def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the number at each place, and the rows, to the first question."""
     question = next(iter(questions), None)
-    if question is None or question.topic != TOPIC or "at_each" in question.givens:
+    if question is None or question.topic != TOPIC:
+        return
+    _rows_stay(chart, question)
+    if "at_each" in question.givens:
         return
     numbers = [r for r in quantities(chart, 0, len(chart.words)) if r.kind == "number"]
     each = [r for r in numbers if _of_each(chart.words, r)]
@@ -46,6 +53,15 @@ def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, 
     question.swaps, question.rival = [], False
 
 
+def _rows_stay(chart: Chart, question: Question) -> None:
+    """Nothing else is what stands right before the boards or straps: no spacing of 20 courses."""
+    rows = question.givens.get("rows")
+    after = chart.text[rows.end :].split()[:1] if rows is not None else []
+    if after and after[0].strip(",.").lower() in _ROWS:
+        question.swaps = [way for way in question.swaps if way.get("rows") == rows]
+        question.rival = question.rival and bool(question.swaps)
+
+
 def _of_each(words: list[str], reading: Reading) -> bool:
     """Two nails every 16 inches; two screws per joist; two screws at each stud."""
     after = words[reading.end : reading.end + 3]
@@ -55,3 +71,37 @@ def _of_each(words: list[str], reading: Reading) -> bool:
     if not few or _FIXED.isdisjoint(after[:1]):
         return False
     return not _EACH.isdisjoint(after[1:2]) and not _PLACES.isdisjoint(after[1:3])
+
+
+def vents_told(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Give what a foot of strip, or each vent, has to the first question, which had no place for it."""
+    question = next(iter(questions), None)
+    if question is None or question.topic != VENTS:
+        return
+    parameters = {p.name: p for p in topics[VENTS]}
+    sizes = [(r, *_of_vents(chart.words, r)) for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Area)]
+    attics = [r for r, name, _ in sizes if not name]
+    for reading, name, end in sizes:
+        heard = heard_as(chart, parameters.get(name), reading, True) if name and name not in question.givens else None
+        area = question.givens.get("area")
+        taken = area is not None and heard is not None and area.start == heard.start
+        attic = heard_as(chart, parameters["area"], attics[0], True) if taken and len(attics) == 1 else None
+        if heard is None or (taken and attic is None):
+            continue
+        question.givens = {**question.givens, name: heard, **({"area": attic} if attic else {})}
+        said = {chart.said(r.start, r.end) for r in (reading, *attics)} | {chart.said(reading.end, end)}
+        question.unplaced = [text for text in question.unplaced if text not in said]
+
+
+def _of_vents(words: list[str], reading: Reading) -> tuple[str, int]:
+    """Whose area it is and where its words end: 6 sq in a foot, 50 sq in each, 50 square inch roof vents."""
+    at = reading.end
+    if not isinstance(reading.value, Area):
+        return "", at
+    foot = at + 1 + (words[at + 1 : at + 2] != [] and words[at + 1] in _ALONG)
+    if words[at : at + 1] and words[at] in _A_FOOT and words[foot : foot + 1] in (["foot"], ["ft"]):
+        return "strip", foot + 1
+    kind = at + (words[at : at + 1] != [] and words[at] in _KINDS_OF_VENT)
+    each = words[at : at + 1] in (["each"], ["apiece"]) or not _VENTS.isdisjoint(words[kind : kind + 1])
+    each = each or (words[at : at + 1] in (["a"], ["per"]) and not _VENTS.isdisjoint(words[at + 1 : at + 2]))
+    return ("each" if each and reading.value.unit == "in2" else ""), at

@@ -138,3 +138,9 @@ def _several(chart: Chart, question: Question) -> list[str]:
 def _thing(chart: Chart, at: int) -> bool:
     """Whether the name of things that are counted stands at a place."""
     return at < len(chart.words) and chart.words[at] in _THINGS
+
+
+def into_itself(question: Question) -> bool:
+    """Whether the only unit that is told is the value's own: 50 square inches each."""
+    value, to = question.givens.get("value"), question.givens.get("to")
+    return value is not None and to is not None and value.start <= to.start and to.end <= value.end

@@ -19,6 +19,7 @@ _TOLD = frozenset(("told", "all", "altogether", "total", "so"))
 _COUNTED = frozenset(("at", "of", "@"))  # four at 70
 _THINGS = frozenset("pieces bits lengths boards cuts".split())
 _SAYS = (("that", "is"), ("thats",), ("that",), ("which", "is"), ("ie",), ("meaning",), ("(",), ())  # after a comma, or alone
+_BY = frozenset(("by", "x", "×"))
 _STOPS = frozenset(", . ; : ? ! ) -".split())
 _GOES_ON = _STOPS | frozenset(
     "and with at for by from over under how what where which when so is are on in to per if but long wide high tall deep thick "
@@ -90,6 +91,8 @@ def _echo(words: list[str], rows: Rows, at: int, start: int, gone: set[int]) -> 
     bare, after = same.kind == "number", words[same.end : same.end + 1]
     if after and after[0] not in (_STOPS | {"and"} if bare else _GOES_ON):
         return None
+    if after and after[0] in _BY and any(getattr(one.value, "unit", "") == getattr(same.value, "unit", " ") for one in first):
+        return None  # 10 feet high, 10 foot by 100 foot rolls
     beyond = same.end + sum(word in (",", "and") for word in words[same.end : same.end + 2])
     if bare and same.end < beyond < len(rows) and rows[beyond]:
         return None  # one of a row of numbers

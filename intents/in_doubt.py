@@ -12,6 +12,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import LIGHT, Chart
+from intents.counted_things import into_itself
 from intents.idle_numbers import LAYERED
 from intents.left_out import FIXED, HAVE, KEPT
 from intents.left_standing import taken_back
@@ -125,7 +126,7 @@ def other_topic(chart: Chart, question: Question) -> bool:
         pairs = {*pairwise(words)}
         return (("what", "corner") in pairs and "saw" in words and "told" not in question.givens) or not _OPENS.isdisjoint(pairs)
     if topic == "conversion":
-        return "rather" in words  # in yards, or rather in metres
+        return "rather" in words or into_itself(question)  # in yards, or rather in metres
     if topic in _BY_WIDTH and any(pair in _HOW_WIDE for pair in pairwise(words)) and _said(question, "width"):
         return True  # how wide the gable is was asked, and cannot be what was given
     if topic == "ladder footing":  # a prop's; who has the ladder; or how high it gets

@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from intents.chart import Chart
 from intents.no_layers import OLD
-from intents.question import Question
+from intents.question import Heard, Question
 from intents.untold_layers import kind_of
 from solvers.slots import Layer
 
@@ -28,7 +28,9 @@ _CHANGES = frozenset(
     "less more move moves shift shifts change changes gain gains difference further back save instead replace replaced swap new"
     " use using put putting".split()
 )
-_FROM_TO, _MORE = frozenset(("from", "to")), frozenset("more less further extra difference".split())
+_FROM_TO = frozenset(("from", "to"))
+_MORE = frozenset("more less further farther extra difference deeper thicker prouder wider".split())
+_ROOM_SIDE = frozenset("drywall sheetrock plasterboard wallboard".split())
 _STAYS = frozenset("not never stays stay nothing doesn't don't won't isn't".split())
 _REACH = 7  # tokens after the verb in which a layer is named: skip the 7/16 in drain mesh
 _TELLING = frozenset(word for pair in _OFF for word in pair[1:]) | _OUT | {"twice"}
@@ -40,7 +42,10 @@ def layers_gone(chart: Chart, question: Question) -> None:
     if question.topic not in TOPICS or heard is None or not isinstance(heard.value, tuple):
         return
     if question.topic == "build-out" and len(heard.value) == len(_FROM_TO) and _changed(words):
-        question.lacking = question.lacking or 1
+        _one_for_the_other(chart, question, heard)
+        return
+    if question.topic == "build-out" and (inside := _inside(heard.value)):
+        question.unplaced = [inside]
         return
     if _TELLING.isdisjoint(words):
         return
@@ -64,9 +69,32 @@ def layers_gone(chart: Chart, question: Question) -> None:
         question.givens[LAYERS] = replace(heard, value=tuple(layers))
 
 
+def _inside(layers: tuple[object, ...]) -> str:
+    """The layer that is on the room's side of the studs, of which the face outside stands no further off: drywall."""
+    named = [layer.what for layer in layers if isinstance(layer, Layer)]
+    return next((what for what in named if not _ROOM_SIDE.isdisjoint(what.lower().split())), "")
+
+
 def _changed(words: list[str]) -> bool:
     """Whether it is asked how much one layer in place of another makes: from 3/8 mesh to 3/4 strapping, how much more."""
-    return {*words} >= _FROM_TO and not _MORE.isdisjoint(words) and ("how", "much") in pairwise(words)
+    two = {*words} >= _FROM_TO or "than" in words
+    return two and not _MORE.isdisjoint(words) and ("how", "much") in pairwise(words)
+
+
+def _one_for_the_other(chart: Chart, question: Question, heard: Heard) -> None:
+    """From the one layer to the other is one in place of the other, told in that order, and so is the one than the other,
+    the other way round; else it is asked about."""
+    words = chart.words
+    said = [at for at in range(len(words)) if chart.numbers >> at & 1]
+    between = next((word for word in ("than", "to") if word in words[said[0] : said[-1]]), "")
+    led = between == "than" or (between == "to" and "from" in words[: said[0]])
+    if not led or question.unplaced:
+        question.lacking = question.lacking or 1
+        return
+    layers = heard.value[::-1] if between == "than" else heard.value
+    question.givens[LAYERS] = replace(heard, value=layers)
+    question.givens["swap"] = Heard("FOR", heard.start, heard.end, heard.text)
+    question.swaps = []
 
 
 def _size_gone(chart: Chart) -> str:

@@ -135,11 +135,21 @@ def _sum_of(question: Question) -> Any:
     return given.value if given is not None else None
 
 
-def no_price(chart: Chart, question: Question) -> bool:
-    """Whether a cost was worked from a number that is no money, the money that was said being left out."""
+def price_gone(less: Chart, question: Question) -> bool:
+    """Whether a cost was worked from a number that is no money, the money that was said being left out; or one lot of
+    several was, which all cost or weigh something: 3 rolls at 149 and 12 tubes at 8.50."""
+    if question.topic in ("cost", "weight") and _lots(less) > 1:
+        return True
     price = question.givens.get("price")
-    said = not _MONEY.isdisjoint(chart.words)
-    return said and price is not None and not any(r.kind == "money" for row in chart.readings for r in row)
+    said = not _MONEY.isdisjoint(less.words)
+    return said and price is not None and not any(r.kind == "money" for row in less.readings for r in row)
+
+
+def _lots(chart: Chart) -> int:
+    """How many times so many things at so much each are told."""
+    said = [at for at, word in enumerate(chart.words) if word[:1].isdigit() or chart.numbers >> at & 1]
+    ats = [at for at, word in enumerate(chart.words) if word in ("at", "@") and at + 1 in said]
+    return sum(not {at - 2, at - 3}.isdisjoint(said) and at - 1 not in said for at in ats)
 
 
 def without(chart: Chart, mask: int) -> Chart:

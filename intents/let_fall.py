@@ -26,6 +26,8 @@ _FACES, _SIZES = ("wall area", "gable area", "squares", "membrane rolls"), 3
 _NO_HOLES = ("gable area", "gable courses", "strapping")
 _CUES = _THINGS | _HOLES | {"half"}
 _IN_ALL = frozenset("all together altogether total combined started left only".split())
+_MOVES, _TOGETHER = ("wood movement", "thermal movement"), frozenset("total altogether together overall combined".split())
+_BOARDS = frozenset("boards planks pieces lengths sticks panels sheets".split())
 _SHARED = 4  # tokens from "half of them" to the end of what is asked
 _NEAR = 2  # words from the count to the things: four long walls
 
@@ -35,6 +37,8 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
     words = chart.words
     if question.topic in _FACES and (third := _third(chart, question)):
         return [third]
+    if question.topic in _MOVES and (boards := _boards_in_all(chart, question)):
+        return [boards]
     if question.topic not in _TIMED or question.left or not _IN_ALL.isdisjoint(words) or _CUES.isdisjoint(words):
         return []
     left = ~numbers_in(chart, question)
@@ -46,6 +50,15 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
         if told and left >> at & 1 and not any(_of_all(heard, word) for heard in question.givens.values()):
             return [chart.said(at, min(at + 2, len(words)))]
     return []
+
+
+def _boards_in_all(chart: Chart, question: Question) -> str:
+    """How many boards there are, where it is asked what all of them move: 20 boards, total."""
+    words, left = chart.words, ~numbers_in(chart, question)
+    if _TOGETHER.isdisjoint(words):
+        return ""
+    pairs = enumerate(pairwise(words))
+    return next((chart.said(at, at + 2) for at, (n, of) in pairs if left >> at & 1 and n.isdigit() and of in _BOARDS), "")
 
 
 def _third(chart: Chart, question: Question) -> str:

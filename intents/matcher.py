@@ -17,7 +17,7 @@ from intents.amounts_in_doubt import amounts_in_doubt
 from intents.anothers import of_another
 from intents.asked_given import asks_for_given
 from intents.asked_instead import area_rather, asked_instead
-from intents.at_each_place import at_each_place
+from intents.at_each_place import at_each_place, vents_told
 from intents.bay_told import bay_told
 from intents.by_labels import by_labels
 from intents.chart import LIGHT, Chart, Guess, Hit, Worded, chart_of, span, worded
@@ -41,7 +41,7 @@ from intents.its_answer import have_enough
 from intents.kicked_out import kicked_out
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
-from intents.left_out import does_as_well, left_out, no_price, takes_less, without
+from intents.left_out import does_as_well, left_out, price_gone, takes_less, without
 from intents.lists import KINDS
 from intents.lumber_told import lumber_told
 from intents.measures import broken_number
@@ -122,7 +122,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     roofs_and_frames, named_later, pole_told, half_a_face, no_sum, rolls_told, gable_again, at_each_place, by_labels,
-    no_broken_count)  # fmt: skip
+    vents_told, no_broken_count)  # fmt: skip
 _TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet, sum_halved)
 
 
@@ -264,7 +264,7 @@ def _without_remarks(
     _to_their_places(less, again.questions, topics)
     told_anew = first is not None and takes_less(chart, first, again.questions)
     told_anew = told_anew or (first is None and _lacks_what_is_kept(reading, again, topics))
-    if not (_plain(again) or told_anew) or no_price(less, again.questions[0]) or most_gone(chart, less, again.questions[0]):
+    if not (_plain(again) or told_anew) or price_gone(less, again.questions[0]) or most_gone(chart, less, again.questions[0]):
         return None
     if first is not None and not (told_anew or does_as_well(first, again.questions[0])):
         return None

@@ -37,6 +37,7 @@ _THIN_ENDS = frozenset("top tip point tail".split())
 _NOT, _COUNTS = frozenset("doesn't don't doesnt dont not won't never".split()), frozenset("matter count counts counted".split())
 _GAUGES = frozenset("gauge ga dia diameter".split())
 _CLAIMS = frozenset("will does enough ok okay work reach fine suit good".split())
+_REACH_OR_HOLD = frozenset("reach hold go get bite catch".split())
 _TOOK = frozenset("took taken pulled ripped stripped tore torn pried lifted peeled".split())
 _AWAY = frozenset("off out down away".split())
 _REMOVED = frozenset("removed scrapped ditched binned dropped skipped".split())
@@ -131,6 +132,8 @@ def _fastener(words: Sequence[str], start: int, end: int) -> bool:
         return True
     at = end + (words[end] in _KINDS)
     at += words[at] in _KINDS
+    if words[at] in ("screw", "nail") and words[start - 1] in _ONE_OF and words[at + 1] in _REACH_OR_HOLD:
+        return True  # will a 2 inch nail hold through 3/4
     if words[at] in ("screw", "nail") and words[start - 1] in _ONE_OF and words[at + 1] not in _HOLDS and not _claimed(words):
         return True  # how far in, with 3/4 boards and a 2 1/4 screw
     if words[at] not in _FASTENERS or words[at + 1] in _HOLDS or _claimed(words):

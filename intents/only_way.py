@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from intents.beside import MADE_OF
 from intents.chart import Chart
+from intents.gaps_told import gap_told, no_ratio
 from intents.per_what import PER_AREA, as_area, as_price
 from intents.question import Heard, Question, Reading
 from intents.second_reader import places_of
@@ -27,7 +28,6 @@ SPRUNG = 75  # degrees from the wall; nothing is sprung at more, and corners tha
 WIDEST_SILL = 48  # in; what is wider was said in millimetres
 LEAST_READ = 60  # degrees; a gauge set to less may have been read from straight on
 WIDEST_ROLL = 12  # ft
-THINNEST_GAP = 0.05  # in; a gap of so many thousandths was said in millimetres
 WARM_ROOM = (13, 35)  # degrees of a room that people are in, on the Celsius scale
 _GAUGES = frozenset("gauge protractor finder goniometer".split())
 _SAYS = frozenset("says said reads read shows showing gives measures measured on at is".split())
@@ -42,8 +42,6 @@ _SILLS = frozenset("sill sills cill cills cap caps coping flashing flashings led
 _RUNS = frozenset("gutter gutters run runs long ft feet foot inch inches".split())
 _SIDES = dict(zip("TRIANGLE SQUARE PENTAGON HEXAGON HEPTAGON OCTAGON NONAGON DECAGON DODECAGON".split(),
                   (3, 4, 5, 6, 7, 8, 9, 10, 12), strict=True))  # fmt: skip
-_SHEETS = frozenset("poly polythene plastic film membrane wrap housewrap vapour vapor visqueen".split())  # sold by the mil
-_GAPS = {"air gap": "depth", "vent opening": "gap"}
 _INDOORS = frozenset("room rooms kitchen bathroom bedroom house cabin inside indoors shop workshop office hall basement".split())
 _IN_THERE = (["in", "there"], ["in", "here"])
 _OUTDOORS = frozenset("outside outdoors freezer cold frost frosty freezing winter".split())
@@ -244,24 +242,9 @@ def _stated(chart: Chart, question: Question) -> None:
 # ── the wall ──
 
 
-def _gap(chart: Chart, question: Question) -> None:
-    """Ten mil of air are ten millimetres."""
-    name = _GAPS[question.topic]
-    heard = question.givens.get(name)
-    if heard is None or not isinstance(heard.value, Length):
-        return
-    _, end = places_of(chart, heard)
-    sheet = heard.text.endswith(("mil", "mils")) and not _SHEETS.isdisjoint(chart.text.lower().split())
-    if sheet or chart.words[end : end + 1] == ["rule"]:  # 6 mil poly, the 10 mm rule
-        question.unplaced = [heard.text]
-        return
-    wide = [value for value in (heard.value, *heard.others) if value.to("in").value >= THINNEST_GAP]
-    if wide:
-        question.givens[name] = replace(heard, value=wide[0], others=tuple(wide[1:]))
-
-
 def _fall(chart: Chart, question: Question) -> None:
     """A sill is no 140 inches wide, and two in twelve is no sixth of an inch per foot."""
+    no_ratio(chart, question)
     if not _SILLS.isdisjoint(chart.words) and _RUNS.isdisjoint(chart.words):
         no_inches(question.givens, "width", WIDEST_SILL)
     heard = question.givens.get("pitch")
@@ -384,8 +367,8 @@ _BY_TOPIC: dict[str, Callable[[Chart, Question], None]] = {
     "dew point": _room,
     "thermal movement": _stated,
     "end gap": _hot_and_cold,
-    "air gap": _gap,
-    "vent opening": _gap,
+    "air gap": gap_told,
+    "vent opening": gap_told,
     "fall": _fall,
     "build-out": _layers,
     "membrane rolls": _rolls,

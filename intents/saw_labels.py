@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from intents.chart import Chart, quantities
+from intents.only_way import sides_of_the_saw
 from intents.placing import heard_as
 from intents.question import Question
 from intents.reading import Reading
@@ -39,6 +40,7 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
         return
     if reach_put_right(chart, question) or one_way_and_other(chart, question, topics):
         return
+    sides_of_the_saw(chart, question)
     told = _told(chart)
     parameters = {p.name: p for p in topics[SAW]}
     heard = {name: heard_as(chart, parameters[name], reading, True) for name, reading in told.items()}

@@ -54,6 +54,7 @@ COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
 PEGS = frozenset("out away peg pegs pegged stake staked anchor anchored down up".split())
 HALVES = frozenset("half middle centre center".split())  # of what's left
+_OF_AIR = frozenset("dew dewpoint humidity fahrenheit celsius".split())
 HALF = "half"  # all of it halved, by no number: the middle of
 LEAST_SURE = 0.35  # of a quantity: a spoken pair ("twelve six") is likely feet and inches in a sum
 MOST = 9  # quantities
@@ -80,7 +81,7 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
     every = lengths_of(chart)
     found = of_the_sum(chart, every)
-    if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found):
+    if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found) or _swings(chart.words, found):
         return None
     told = Told(chart, found, idle_tokens(chart, every, found))
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
@@ -110,6 +111,15 @@ def _spaced(words: Sequence[str], found: Sequence[Mention]) -> bool:
     after = [*words[found[0].end :], "", "", ""] if len(found) == 1 else [""] * 3
     at = after[0] in ("in", "inch", "inches", "mm")
     return after[at] == "on" and after[at + 1] in ("centre", "center", "centres", "centers") and after[at + 2] != "of"
+
+
+def _swings(words: Sequence[str], found: Sequence[Mention]) -> bool:
+    """Whether a line goes from under nothing to something, as only a temperature does, or tells of the air's water: it sees
+    -20 to 110; minus 2, dew point minus 4."""
+    if not _OF_AIR.isdisjoint(words):
+        return True
+    below = {"-", "minus"}.intersection(words[max(found[0].start - 1, 0) : found[0].end])
+    return bool(below) and len(found) > 1 and [*words[found[0].end : found[1].start]] == ["to"]
 
 
 def _held_against_rules(

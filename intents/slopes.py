@@ -90,8 +90,13 @@ def _part_a_foot(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
     words, at = line.words, rise.end
     at += 2 if words[at : at + 2] in (["to", "the"], ["in", "the"], ["for", "every"], ["in", "every"]) else 1
     led = words[rise.end] in _PER and words[at] in ("foot", "ft")
-    if led and rise.value.denominator in _TAPE_PARTS and not _after_inches(words, i):
+    if rise.value.denominator not in _TAPE_PARTS or _after_inches(words, i):
+        return
+    if led:
         yield Reading("pitch", i, at + 1, Pitch(rise.value, "in12"), 0.9)
+    for run in line.pieces(at) if words[rise.end] in _PER_SAID or words[at - 1] == "every" else ():  # 1/4 per 10 feet
+        if words[run.end] in FEET and run.value > 1:
+            yield Reading("pitch", i, run.end + 1, Pitch(rise.value / run.value, "in12"), 0.9)
 
 
 def _after_inches(words: Sequence[str], i: int) -> bool:

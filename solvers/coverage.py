@@ -13,7 +13,12 @@ from solvers.working import Working
 TEN_PERCENT = Percent(Fraction(10), "percent", "10 percent")
 NO_WASTE = Percent(Fraction(0), "percent", "none")
 Waste = Annotated[Percent, Slot("How much waste, in percent?", least=0, most=100, kept="waste", name="waste", usual=(0, 35))]
-CoverArea = Annotated[Area, Slot("How much area, in square feet?", above=0, most=1_000_000, name="area", usual=(20, 20_000))]
+CoverArea = Annotated[
+    Area,
+    Slot(
+        "How much area, in square feet?", above=0, most=1_000_000, name="area", usual=(20, 20_000),
+        instead=("count", "length", "courses", "course_length", "wall_length", "wall_height", "pitch", "gable_height")),
+]  # fmt: skip
 BoardExposure = Annotated[
     Length, Slot("What is the exposure?", bare=("in",), above=0, most=36, kept="exposure", name="exposure", usual=(3, 16))
 ]

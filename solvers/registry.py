@@ -25,7 +25,7 @@ from solvers.binding import bind
 from solvers.errors import NeedMore, NotSure, Refusal
 from solvers.quantities import Area, Length, Quantity
 from solvers.rounding import SIXTEENTH
-from solvers.slots import Given, Parameter, Slot
+from solvers.slots import Given, Parameter, Slot, displaced
 from solvers.working import Working
 
 FAMILIES = "solvers.topics"
@@ -147,8 +147,12 @@ def _outcome(topic: Topic, known: tuple[Given, ...], tape_step: Fraction, metric
 
 
 def _complete(topic: Topic, givens: dict[str, Given]) -> tuple[list[Given], Parameter | None]:
-    """The givens in the order of the signature, defaults added as assumptions, and the first that is missing."""
+    """The givens in the order of the signature, defaults added as assumptions, and the first that is missing.
+
+    What is told another way needs no default.
+    """
     known: list[Given] = []
+    told = displaced(topic.parameters, givens)
     missing: Parameter | None = None
     for parameter in topic.parameters:
         given = givens.get(parameter.name)
@@ -156,7 +160,8 @@ def _complete(topic: Topic, givens: dict[str, Given]) -> tuple[list[Given], Para
             known.append(replace(given, name=parameter.name))
         elif not parameter.required:
             beside = parameter.slot.beside
-            if parameter.default is not None and (not beside or beside in givens):
+            assumed = parameter.default is not None and (not beside or beside in givens)
+            if assumed and parameter.name not in told:
                 known.append(Given(parameter.name, parameter.default, "assumed"))
         elif missing is None and parameter.lacks(givens):
             missing = parameter

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container
+from collections.abc import Collection, Container, Iterable
 from dataclasses import dataclass, field
 from enum import Enum
 from fractions import Fraction
@@ -33,6 +33,7 @@ class Slot:
     over: str = ""  # the parameter it is more than, which tells the two apart where no words do
     beside: str = ""  # the parameter it says something of: no default is assumed where that is not known
     unless: str = ""  # the parameter that does as well: needed only where that is not given
+    instead: tuple[str, ...] = ()  # the parameters that tell the same another way: said after them, it takes their place
     names: str = ""  # the parameter whose value this choice says what it is: on the page that goes by the choice's name
     quiet: bool = False  # said, it may change nothing that is shown: a least exposure that is kept anyway
     kept: str = ""  # the name it is remembered under for the job; "" never takes it from the job
@@ -57,6 +58,11 @@ class Parameter:
         return self.slot.name or self.name.replace("_", " ")
 
 
+def displaced(parameters: Iterable[Parameter], told: Collection[str]) -> set[str]:
+    """The parameters that no longer hold where those of `told` are said: the slope in percent, once it is told in degrees."""
+    return {name for parameter in parameters if parameter.name in told for name in parameter.slot.instead}.difference(told)
+
+
 @dataclass(frozen=True, slots=True)
 class Given:
     """A value for a parameter and where it came from (asked, job, earlier, assumed)."""
@@ -66,6 +72,12 @@ class Given:
     source: str = "asked"
     sure: float = 1.0
     others: tuple[Any, ...] = field(default=())  # what else the same words could mean
+
+
+def said_anew(parameters: Iterable[Parameter], before: dict[str, Given], told: dict[str, Given]) -> dict[str, Given]:
+    """What was given before and is given now; what now is told another way goes."""
+    gone = displaced(parameters, told)
+    return {name: given for name, given in before.items() if name not in gone} | told
 
 
 # The openings, pieces and layers of one-breath questions.

@@ -16,21 +16,29 @@ from solvers.working import Working
 # All are taken only where words beside them tell their role: what is said of boards and rolls is lengths too.
 FaceLong = Annotated[
     Length,
-    Slot("How long is the wall?", unit="ft", bare=("ft",), above=0, most=400, name="wall length", cued=True, usual=(6, 200)),
-]  # "eleven hundred foot of wall" is square feet
+    Slot("How long is the wall?", unit="ft", bare=("ft",), above=0, most=400, name="wall length", cued=True, usual=(6, 200),
+         instead=("area", "count", "length")),
+]  # fmt: skip # "eleven hundred foot of wall" is square feet
 FaceTall = Annotated[
     Length,
     Slot("How high is the wall?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, name="wall height",
-         cued=True, usual=(5, 60)),
+         cued=True, usual=(5, 60), instead=("area", "count", "length")),
 ]  # fmt: skip
 GableTall = Annotated[
     Length,
     Slot("How high is the gable?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, name="gable height",
-         cued=True, usual=(1, 40)),
+         cued=True, usual=(1, 40), instead=("area", "pitch")),
 ]  # fmt: skip
 FaceOpenings = Annotated[tuple[Opening, ...], Slot("What openings are in it?", cued=True)]
 GablePitch = Annotated[
-    Pitch, Slot("What is the pitch of the gable, or its height?", above=0, name="pitch of the gable", cued=True)
+    Pitch,
+    Slot(
+        "What is the pitch of the gable, or its height?",
+        above=0,
+        name="pitch of the gable",
+        cued=True,
+        instead=("area", "gable_height"),
+    ),
 ]
 
 MOST_APART = 0.05  # a height off a tape, or rounded in the telling, may differ so much from the pitch

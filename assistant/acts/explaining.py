@@ -47,6 +47,7 @@ _SMALL = frozenset(
         "from",
     )
 )
+_UNITS = frozenset("mm cm millimetres millimeters mils centimetres centimeters metres meters inches feet foot".split())
 SOURCES = {"asked": "as given", "earlier": "as given before", "job": "as kept for this job", "assumed": "which I assumed"}
 NOTHING = "What should I explain? Nothing was worked out before this: ask a job question first."
 
@@ -156,6 +157,8 @@ def _checks(record: dict[str, Any]) -> str:
 
 def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
     """Where one value comes from: the step that gave it; the whole working when nothing by that name is on the page."""
+    if 0 < len(_bare(about).split()) == len(_UNITS.intersection(_bare(about).split())):  # what's that in mm
+        return False
     line = _named(record, about)
     talk.record["also"] = [_shown(line)] if line else []
     at = _giving(record, line) if line else _worded(record, about)

@@ -100,6 +100,8 @@ def _word(name: str, text: str) -> dict[str, Any]:
 
 def _point(talk: Talk, kind: str, target: dict[str, Any] | None) -> None:
     points = talk.conversation.points
+    if target is not None:
+        talk.conversation.pointed.append((kind, target, talk.record))
     if target is None or target["id"]:
         points.kind, points.at = kind, target["id"] if target else None
 

@@ -97,11 +97,16 @@ def _all(talk: Talk) -> list[Seen]:
     conversation = talk.conversation
     if conversation.notebook is not None and conversation.writes:
         return _entries(conversation.notebook.find("", job=conversation.job))
-    marks = [own_marks(record) for record in conversation.records]
-    return [
-        Seen(record, "flag" in own, tags=tuple(own.get("tag", ())))
-        for record, own in zip(conversation.records, marks, strict=True)
-    ]
+    return [_seen(talk, record) for record in conversation.records]
+
+
+def _seen(talk: Talk, record: dict[str, Any]) -> Seen:
+    """An entry of this conversation, with what was put on it: by itself, or by a later line that was not struck out."""
+    own, records = own_marks(record), talk.conversation.records
+    on_it = [(kind, by) for kind, target, by in talk.conversation.pointed if target is record and any(by is r for r in records)]
+    tags = [word for kind, by in on_it if kind == "tag" for word in (g["text"] for g in by["givens"] if g["name"] == "tag")]
+    flagged = "flag" in own or any(kind == "flag" for kind, _ in on_it)
+    return Seen(record, flagged, tags=(*own.get("tag", ()), *tags))
 
 
 def _of_day(talk: Talk, day: str) -> list[Seen]:

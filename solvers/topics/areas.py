@@ -21,9 +21,9 @@ GableWidth = Annotated[
 GableTall = Annotated[
     Length,
     Slot(
-        "How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True, usual=(1, 40)
-    ),
-]
+        "How high is the gable at its peak?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True, usual=(1, 40),
+        instead=("pitch",)),
+]  # fmt: skip
 OverWall = Annotated[
     Length,
     Slot("How high is the gable over the wall?", unit="ft", bare=("ft", "in"), plain=40, above=0, most=200, cued=True,
@@ -99,7 +99,8 @@ def _several_walls(work: Working, faces: Term, openings: tuple[Opening, ...], op
 def gable_area(
     work: Working,
     width: GableWidth,
-    pitch: Annotated[Pitch, Slot("What is the pitch, or the height of the gable?", kept="pitch")] | None = None,
+    pitch: Annotated[Pitch, Slot("What is the pitch, or the height of the gable?", kept="pitch", instead=("height",))]
+    | None = None,
     height: GableTall | None = None,
     count: Annotated[Count, Slot("How many gables?", least=1, most=100, name="gables", cued=True, usual=(1, 12))] | None = None,
 ) -> None:

@@ -17,7 +17,12 @@ from solvers.working import Working
 
 LIFT_CAUTION = "Lift with a second person or make two trips: common practice is no more than about 50 lb (23 kg) each."
 METRES_IN_FOOT = Fraction(3048, 10_000)
-HowMany = Annotated[Count, Slot("How many are there?", least=1, most=10_000_000, name="count", usual=(1, 20_000))]
+HowMany = Annotated[
+    Count,
+    Slot(
+        "How many are there?", least=1, most=10_000_000, name="count", usual=(1, 20_000),
+        instead=("area", "length", "wall_length", "wall_height", "pitch", "gable_height", "openings", "opened")),
+]  # fmt: skip
 Run = Annotated[
     Length,
     Slot("What is the length?", unit="ft", bare=("ft",), above=0, most=1_000_000, name="length", cued=True, usual=(1, 20_000)),

@@ -16,11 +16,15 @@ from solvers.slots import Choice, Slot
 from solvers.strips import gap_view, growth_view
 from solvers.working import Working
 
-MaterialOf = Annotated[Material, Slot("What material: vinyl, PVC, aluminium, steel, copper, glass, wood?", unless="coefficient")]
+MaterialOf = Annotated[
+    Material,
+    Slot("What material: vinyl, PVC, aluminium, steel, copper, glass, wood?", unless="coefficient", instead=("coefficient",)),
+]
 OwnCoefficient = Annotated[Expansion, Slot("What is its coefficient per degree C?", above=0, most=Fraction(1, 1000), cued=True)]
 PieceLength = Annotated[
     Length, Slot("How long is the piece? What length?", bare=("ft", "in"), plain=30, doubt=(20, 40), above=0, usual=(24, 720))
 ]
+ENDS = ("hottest", "coldest")
 SUN_CAUTION = "A dark face in the sun runs well above the air; take the surface's own hottest and coldest where you can."
 NAILING_CAUTION = "Leave it free to slide: fasteners in the middle of their slots, not driven tight, and don't pin both ends."
 CEMENT_CAUTION = "Fibre cement moves more with moisture than with heat: follow its maker's gaps."
@@ -40,13 +44,28 @@ def thermal_movement(
     material: MaterialOf | None = None,
     length: PieceLength,
     change: Annotated[
-        TemperatureChange | None, Slot("What temperature change?", name="temperature change", usual=(-300, 300))
+        TemperatureChange | None,
+        Slot("What temperature change?", name="temperature change", usual=(-300, 300), instead=("start", "end")),
     ] = None,
     start: Annotated[
-        Temperature | None, Slot("What temperature does it start from?", name="temperature before", cued=True, usual=(-80, 220))
+        Temperature | None,
+        Slot(
+            "What temperature does it start from?",
+            name="temperature before",
+            cued=True,
+            usual=(-80, 220),
+            instead=("change", "swing"),
+        ),
     ] = None,
     end: Annotated[
-        Temperature | None, Slot("What temperature does it go to?", name="temperature after", cued=True, usual=(-80, 220))
+        Temperature | None,
+        Slot(
+            "What temperature does it go to?",
+            name="temperature after",
+            cued=True,
+            usual=(-80, 220),
+            instead=("change", "swing"),
+        ),
     ] = None,
     swing: Annotated[Swing | None, Slot("Is it warming or cooling?")] = None,
     coefficient: OwnCoefficient | None = None,
@@ -137,10 +156,12 @@ def end_gap(
         Temperature | None, Slot("What is the coldest it gets?", name="coldest", cued=True, usual=(-80, 140))
     ] = None,
     extreme: Annotated[
-        Temperature | None, Slot("What is the hottest it gets?", name="one end of the year", cued=True, usual=(-80, 220))
+        Temperature | None,
+        Slot("What is the hottest it gets?", name="one end of the year", cued=True, usual=(-80, 220), instead=ENDS),
     ] = None,
     opposite: Annotated[
-        Temperature | None, Slot("What is the coldest it gets?", name="other end of the year", cued=True, usual=(-80, 220))
+        Temperature | None,
+        Slot("What is the coldest it gets?", name="other end of the year", cued=True, usual=(-80, 220), instead=ENDS),
     ] = None,
     coefficient: OwnCoefficient | None = None,
 ) -> None:
@@ -183,10 +204,12 @@ def _extremes(
     work: Working, now: Term, hottest: Term | None, coldest: Term | None, extreme: Term | None, opposite: Term | None
 ) -> tuple[Term, Term]:
     """Hottest and coldest on the scale of today's temperature; two said without saying which are sorted."""
-    if extreme is not None and opposite is not None and hottest is None and coldest is None:
+    if extreme is not None and opposite is not None and (hottest is None or coldest is None):
         one, other = on_scale(work, extreme, now.unit), on_scale(work, opposite, now.unit)
-        hottest = work.step("hottest", larger(one, other), "the larger of the two", unit=now.unit)
-        coldest = work.step("coldest", smaller(one, other), "the smaller of the two", unit=now.unit)
+        if hottest is None:
+            hottest = work.step("hottest", larger(one, other), "the larger of the two", unit=now.unit)
+        if coldest is None:
+            coldest = work.step("coldest", smaller(one, other), "the smaller of the two", unit=now.unit)
     elif extreme is not None:
         hottest = extreme if hottest is None else hottest
         coldest = extreme if coldest is None else coldest

@@ -14,7 +14,9 @@ from solvers.saw_drawing import on_the_jig, on_the_saw
 from solvers.slots import Choice, Slot
 from solvers.working import Working
 
-Setting = Annotated[Angle, Slot("What setting do you need on the saw, in degrees?", least=0, below=90, name="setting")]
+Setting = Annotated[
+    Angle, Slot("What setting do you need on the saw, in degrees?", least=0, below=90, name="setting", instead=("asked",))
+]
 SawLimit = Annotated[
     Angle,
     Slot(
@@ -25,6 +27,7 @@ SawLimit = Annotated[
         kept="saw limit",
         cued=True,
         usual=(15, 75),
+        instead=("asked",),  # how it is cut was asked of that saw alone
     ),
 ]
 LeftLimit = Annotated[

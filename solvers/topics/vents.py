@@ -7,7 +7,7 @@ from typing import Annotated
 
 from solvers.common import CODE_CAUTION
 from solvers.errors import NeedMore
-from solvers.exact import Term, smaller
+from solvers.exact import Term, ceil, smaller
 from solvers.quantities import Area, Length, Number, Percent, Ratio
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
@@ -16,6 +16,7 @@ from solvers.working import Working
 ASK_OPEN = "How open is the bug screen, in percent?"
 OPEN_SHARE = "open share of the screen"  # as it is kept for the job
 ASK_AREA = "What is the area of the ceiling or attic?"
+ASK_STRIP = "How many in² of free area per foot has your soffit vent?"
 ASK_RATIO = "Is it 1/150 or 1/300?"
 IRC = "IRC R806.2: 1/150 of the vented area; 1/300 where the conditions it lists are met (editions differ)"
 NBC = "National Building Code of Canada 9.19.1.2: 1/300 of the insulated ceiling; 1/150 under a slope of 1 in 6"
@@ -49,13 +50,30 @@ def vent_opening(
     work: Working,
     gap: Annotated[Length, Slot("How deep is the gap?", bare=("in",), above=0, most=6, kept="gap", usual=(Fraction(1, 8), 4))],
     share: Annotated[
-        Percent | None, Slot(ASK_OPEN, above=0, most=100, name="open share of the screen", kept=OPEN_SHARE, usual=(10, 95))
+        Percent | None,
+        Slot(
+            ASK_OPEN,
+            above=0,
+            most=100,
+            name="open share of the screen",
+            kept=OPEN_SHARE,
+            usual=(10, 95),
+            instead=("screen", "closed"),
+        ),
     ] = None,
     length: Annotated[Length | None, Slot("How long is the wall?", bare=("ft",), least=12, usual=(48, 2400))] = None,
-    screen: Annotated[Screen | None, Slot(ASK_OPEN)] = None,
+    screen: Annotated[Screen | None, Slot(ASK_OPEN, instead=("share", "closed"))] = None,
     closed: Annotated[
         Percent | None,
-        Slot("How much does the screen close, in percent?", least=0, below=100, name="closed share", cued=True, usual=(5, 90)),
+        Slot(
+            "How much does the screen close, in percent?",
+            least=0,
+            below=100,
+            name="closed share",
+            cued=True,
+            usual=(5, 90),
+            instead=("share", "screen"),
+        ),
     ] = None,
     top_gap: Annotated[
         Length | None,
@@ -129,19 +147,32 @@ def _slot_view(work: Working, gap: Term, per_foot: Term) -> None:
 @topic("vent area", "water")
 def vent_area(
     work: Working,
-    ratio: Annotated[Ratio | None, Slot(ASK_RATIO, above=0, most=Fraction(1, 10))] = None,
-    area: Annotated[Area | None, Slot(ASK_AREA, bare=("ft",), above=0, usual=(50, 20_000))] = None,
-    length: Annotated[Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True, usual=(96, 1800))] = None,
-    width: Annotated[Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True, usual=(72, 1200))] = None,
-    rule: Annotated[Rule | None, Slot(ASK_RATIO)] = None,
+    ratio: Annotated[Ratio | None, Slot(ASK_RATIO, above=0, most=Fraction(1, 10), instead=("rule",))] = None,
+    area: Annotated[Area | None, Slot(ASK_AREA, bare=("ft",), above=0, usual=(50, 20_000), instead=("length", "width"))] = None,
+    length: Annotated[
+        Length | None, Slot("How long is the attic?", bare=("ft",), above=0, cued=True, usual=(96, 1800), instead=("area",))
+    ] = None,
+    width: Annotated[
+        Length | None, Slot("How wide is the attic?", bare=("ft",), above=0, cued=True, usual=(72, 1200), instead=("area",))
+    ] = None,
+    rule: Annotated[Rule | None, Slot(ASK_RATIO, instead=("ratio",))] = None,
     soffit: Annotated[
-        Number,
-        Slot("How many in² of free area per foot has your soffit vent?", above=0, name="soffit vent free area per foot"),
+        Number | None,
+        Slot(ASK_STRIP, above=0, name="soffit vent free area per foot", instead=("strip",)),
     ] = STRIP_VENT,
+    strip: Annotated[
+        Area | None,
+        Slot(ASK_STRIP, unit="in2", above=0, name="free area of a foot of strip", cued=True, usual=(1, 60), instead=("soffit",)),
+    ] = None,
+    each: Annotated[
+        Area | None,
+        Slot("How much free area has each vent?", unit="in2", above=0, name="free area of each vent", cued=True, usual=(4, 600)),
+    ] = None,
 ) -> None:
     """Net free vent area of an attic or soffit, in², at 1/150 or 1/300 of the ceiling.
 
-    Refuses an area of nothing or less. Sources: IRC R806.2, NBC 9.19.1.2. Asks which ratio when it was not said.
+    With what one vent has, also how many of them. Refuses an area of nothing or less, asks which ratio where it was not said.
+    Sources: IRC R806.2, NBC 9.19.1.2.
     """
     if ratio is None:
         if rule is None:
@@ -154,10 +185,14 @@ def vent_area(
     need = work.step("share of the area", area * ratio, "the free area is this share of the ceiling", unit="ft2")
     free = work.answer("free area", need * 144, "144 in² in a square foot", "in2", "A")
     half = work.step("half", free / 2, "half low, half high", unit="in2")
-    strip = work.step("soffit strip", half / soffit * 12, "the low half, through the soffit's own free area per foot", unit="in")
+    per_foot = strip if strip is not None else soffit
+    run = work.step("soffit strip", half / per_foot * 12, "the low half, through the soffit's own free area per foot", unit="in")
     work.also("low, at the soffit", half)
     work.also("high, at the ridge", half)
-    work.also("length of vented soffit", strip)
+    work.also("length of vented soffit", run)
+    if each is not None:
+        work.also("vents for all of it", ceil(free / each), "count")
+        work.also("vents for the high half alone", ceil(half / each), "count")
     other = Fraction(1, 150) if ratio.value == Fraction(1, 300) else Fraction(1, 300)
     work.also(f"at 1/{other.denominator}", area * work.term("ratio", other, "ratio") * 144, "in2")
     work.check("one square inch for each share of the ceiling's inches", free / ratio, "=", area * 144)

@@ -28,11 +28,11 @@ BRIDGE_MM = 5  # a slot wider than this does not hold a film from wall to wall
 def fall(
     work: Working,
     width: Annotated[
-        Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0, usual=(Fraction(1, 2), 60))
+        Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0, usual=(Fraction(1, 2), 120))
     ],
-    slope: Annotated[Percent | None, Slot(ASK_SLOPE)] = None,
-    pitch: Annotated[Pitch | None, Slot(ASK_SLOPE, name="slope per foot")] = None,
-    ratio: Annotated[Ratio | None, Slot(ASK_SLOPE, name="slope as a ratio")] = None,
+    slope: Annotated[Percent | None, Slot(ASK_SLOPE, instead=("pitch", "ratio"))] = None,
+    pitch: Annotated[Pitch | None, Slot(ASK_SLOPE, name="slope per foot", instead=("slope", "ratio"))] = None,
+    ratio: Annotated[Ratio | None, Slot(ASK_SLOPE, name="slope as a ratio", instead=("slope", "pitch"))] = None,
 ) -> None:
     """Drop of a flashing or sill, inches, over its level width.
 

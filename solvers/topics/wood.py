@@ -37,7 +37,7 @@ class Moisture(Choice):
 
 
 def _moisture(ask: str, name: str) -> Slot:
-    return Slot(ask, name=name, least=0, most=200)
+    return Slot(ask, name=name, least=0, most=200, instead=("change", "way"))
 
 
 @topic("wood movement", "movement")
@@ -48,7 +48,10 @@ def wood_movement(
     grain: Grain = Grain.FLAT,
     wet: Annotated[Percent | None, _moisture(ASK_MOISTURE, "moisture before")] = None,
     dry: Annotated[Percent | None, _moisture("What moisture does it go to, in percent?", "moisture after")] = None,
-    change: Annotated[Percent | None, Slot(ASK_MOISTURE, name="moisture change", least=-200, most=200, cued=True)] = None,
+    change: Annotated[
+        Percent | None,
+        Slot(ASK_MOISTURE, name="moisture change", least=-200, most=200, cued=True, instead=("wet", "dry")),
+    ] = None,
     way: Annotated[Moisture | None, Slot("Is it drying or gaining moisture?")] = None,
 ) -> None:
     """Change of a board's width, inches, between two moistures: positive for swelling, negative for shrinkage.

@@ -50,7 +50,7 @@ def test_half_of_a_building_is_no_half_inch_of_the_rise() -> None:
 
 def test_one_layer_in_place_of_another_is_no_sum_of_both() -> None:
     record = Conversation().answer("If I go from 3/8 mesh to 3/4 strapping, how much more does the trim need to stand out")
-    assert record["outcome"] == "asks"
+    assert record["answer"]["value"] == pytest.approx(0.375)
 
 
 @pytest.mark.parametrize(

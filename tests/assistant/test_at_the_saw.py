@@ -64,3 +64,9 @@ def test_what_is_missing_is_asked_and_no_number_left_in_the_record() -> None:
 )
 def test_a_setting_that_is_asked_for_stays_one(line: str) -> None:
     assert last(line)["topic"] == "rake return"
+
+
+def test_each_side_of_a_saw_told_before_the_cut_is_its_own() -> None:
+    record = last("the saw stops at 52 to the left and 60 to the right", "can i cut a 56")
+    sides = {given["name"]: given["value"] for given in record["givens"]}
+    assert (sides["swing left"], sides["swing right"]) == (52, 60)
