@@ -25,6 +25,16 @@ _ANOTHER = re.compile(
 _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
+_NAMED = re.compile(
+    r"\W*(?:(?:and|so|ok|okay|then|but|now|what['’]?s|whats|what is|what was|what are|give me|tell me|how much is|the|my|its|it['’]?s)"
+    r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",
+    re.IGNORECASE,
+)
+_HOW_MANY = re.compile(
+    r"\W*(?:(?:and|so|ok|then|but|now)\W+)*how many(?: (?P<things>[a-z]+))?(?: (?:is|are|was|were) (?:that|there|it|those))?"
+    r"(?: (?:do|will|would|did) (?:i|we|you) (?:need|want|get|say|buy))?(?: (?:in all|altogether|in total|total|then|again|now))*\W*",
+    re.IGNORECASE,
+)
 _SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them
 
 
@@ -33,16 +43,54 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     last = c.last.record if c.last and c.pending is None else None
     if last is None or not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
         return False
-    if by_its_name(text, c.topics) is not None or _SQUARES.search(text):  # asked as a question of its own, with its working
+    squares = _SQUARES.search(text) and last["answer"]["unit"] in ("ft2", "m2")
+    if squares or _asked_anew(c, last, text):
         return False
     lines = mark_asked(last, text)
     if not lines and not numbers_in(text):
         lines = beside(last, last["topic"] or "", text)
     if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
         lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
+    if not lines and not numbers_in(text):
+        lines = _named(last, text) or _counted(last, text)
     if lines:
         put_noted(record, "explain", said_of(lines))
     return bool(lines)
+
+
+def _asked_anew(c: Conversation, last: Record, text: str) -> bool:
+    """Whether the line is the name of a topic, which is worked as a question of its own; not so the cut of the hip itself."""
+    question = by_its_name(text, c.topics)
+    if question is None:
+        return False
+    beside_it = {line["name"].lower() for line in last["also"]}
+    if any(name.startswith(f"{question.topic} of the ") for name in beside_it):
+        return False
+    return c.of_the_same(question) or question.topic not in beside_it
+
+
+def _named(last: Record, text: str) -> list[str]:
+    """The one value on the page that the line is the name of, or the end of its name: the rise, the area."""
+    found = _NAMED.fullmatch(text)
+    name = found["name"].lower().strip() if found else ""
+    lines = [last["answer"], *last["also"]]
+    same = [line for line in lines if line["name"].lower().partition(",")[0] == name]
+    if not same:
+        same = [line for line in lines if line["name"].lower().endswith(f" {name}")]
+        same = same[:1] if same[:1] == lines[:1] else same  # the answer first: the area of a wall is the net one
+    if name == "angle" and lines[0]["unit"] == "deg":
+        same = lines[:1]  # what the saw is set to, and no edge angle
+    return [f"{same[0]['name']}: {same[0]['text']}"] if len(same) == 1 and same[0]["unit"] != "word" else []
+
+
+def _counted(last: Record, text: str) -> list[str]:
+    """The count that was worked, asked for by what it counts, or by no name."""
+    found, answer = _HOW_MANY.fullmatch(text), last["answer"]
+    if found is None or answer["unit"] != "count":
+        return []
+    name = answer["name"].lower()
+    things = (found["things"] or "").lower()
+    return [f"{answer['name']}: {answer['text']}"] if not things or things in (name, name.split()[0]) else []
 
 
 def said_of(lines: list[str]) -> str:

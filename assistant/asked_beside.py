@@ -43,6 +43,7 @@ ASKED: dict[str, Asks] = {
         (r"\bhow many (?:boards|sticks|lengths|\d+s)", ("boards in all",)),
         (r"\bhow much shorter|\bshortens?\b|\bstep\b", ("shorter each course",)),
     ),
+    "end cut along the rake": ((r"\bsteps?\b|\bshorter\b|\bper course\b", ("step per course",)),),
     "step at the rake": ((rf"\bboth (?:ends|sides)|\boverall\b|{_IN_ALL}", ("step, both ends of a gable",)),),
     "balanced panels": ((rf"\bhow many\b|\b(?:{_MANY})\b|\bto buy\b|\bfull\b|\bwhole\b", ("full panels", "panels to buy")),),
     "equal spacing": (
@@ -72,7 +73,7 @@ ASKED: dict[str, Asks] = {
     ),
     "squares": ((r"\border\b|\bbuy\b|\bwhole\b", ("whole squares bought",)),),
     "cladding boards": (
-        (r"\b(?:how many|and) squares", ("squares",)),
+        (r"\b(?:how many|and|in|into|as) squares|^\W*squares\W*$", ("squares",)),
         (_LINEAL, ("total length",)),
         (r"\b(?:each|one|a|per) board (?:cover|do)", ("area per board",)),
     ),
@@ -151,7 +152,10 @@ ASKED: dict[str, Asks] = {
         ),
     ),
     "gable height": ((_RAKE, ("rake length",)),),
-    "hip or valley length": ((r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),),
+    "hip or valley length": (
+        (r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),
+        (r"\b(?:level|seat) cut|\bbird'?s?[- ]?mouth", ("level cut of the hip",)),
+    ),
     # corners and the saw
     "miter for a corner": (_EDGE, _TURN),
     "polygon": (_EDGE, _TURN),

@@ -129,7 +129,14 @@ def _layers_stated(c: Conversation, line: str) -> tuple[Layer, ...]:
 
 
 def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:
-    """After a line: what it stated stays in mind; a question that needed none of that leaves it behind."""
+    """After a line: what it stated stays in mind; a question that needed none of that leaves it behind.
+
+    A question that was changed, or refused, holds all that was said of it: its lines are no statements to read on from.
+    """
+    own = c.last is not None and c.last.record is record
+    if own and c.last is not None and (c.last.changed or record["outcome"] == "declined"):
+        c.told = []
+        return
     if record["topic"] in TAKEN_BACK or c.points.kind == "correction" or _TAKES_BACK.match(text):
         c.told = []
     asked = waited.asked if waited else None

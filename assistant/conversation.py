@@ -238,7 +238,7 @@ class Conversation:
         near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
         best, near = self._whole_first(best, near)
         follows = (said is not None and said.topic == "follow-up" and not said.loose) or hearing.same_as_before(record["heard"])
-        same = not follows and self._of_the_same(best)
+        same = not follows and self.of_the_same(best)
         carry = self.last if follows or same else None
         pointed = from_last.pointed(self, record["heard"], best)
         ways = self.ways(best, pointed or carry)
@@ -256,7 +256,7 @@ class Conversation:
         if (same or pointed) and record["outcome"] == "answered":
             record["say"] = spoken(f"With {listed(as_before(record), 'and')} as before. ") + record["say"]
 
-    def _of_the_same(self, question: Question) -> bool:
+    def of_the_same(self, question: Question) -> bool:
         """Whether all that a question lacks was given to the one before, under the names that values are kept by: the pitch."""
         if self.last is None or not question.missing or question.topic == self.last.topic.name or question.lacking:
             return False

@@ -210,7 +210,9 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
+    say_again = _to_say_again(last)
     return [
+        lambda given: not say_again or last.topic.parameter(given.name).label.lower() in say_again,
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,
@@ -227,6 +229,12 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         led_alike,
         lambda given: given.name in last.changed,
     ]
+
+
+def _to_say_again(last: Asked) -> str:
+    """What a refusal asked to be said again, after its colon: "say more pieces"; "" after an answer."""
+    refused = last.record.get("outcome") == "declined"
+    return str(last.record["say"]).rpartition(": ")[2].lower() if refused else ""
 
 
 def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
+_ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
@@ -31,6 +32,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
         return False  # less a 3 by 7 door
+    if best.whole and len(best.words) == 1 < len(own_words(best)) and set(best.words) <= _labels(last):
+        return bool(_ASKS.search(wanted.rest))  # less than a 4 inch gap, of balusters, is no air gap
     if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
         return True  # what pitch is 30 degrees, after the angle of one
     said, own = set(best.words), own_words(best)
@@ -56,6 +59,11 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
 def own_words(question: Question) -> set[str]:
     """The words of the name of a question's topic."""
     return set(question.topic.split())
+
+
+def _labels(last: Asked) -> set[str]:
+    """The words of the names of what the last question was given, or could be."""
+    return {word for parameter in last.topic.parameters for word in parameter.label.lower().split()}
 
 
 def _asks_for(text: str, question: Question) -> bool:

@@ -16,12 +16,13 @@ from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
 from intents.half_round import half_round
 from intents.held_in import length_rather
+from intents.hips_told import hip_backwards
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.triangle_told import legs_told, out_and_up
 
 _WORKS = (
-    each_leg, diagonal_told, backwards_slope, pitch_of_grade, half_round, out_and_up, legs_told, setting_told, bay_of_sides,
+    each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told, bay_of_sides,
     bare_pitch, bare_corner, crown_told,
     length_rather,
 )  # fmt: skip
