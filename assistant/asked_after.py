@@ -26,13 +26,14 @@ _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
 _NAMED = re.compile(
-    r"\W*(?:(?:and|so|ok|okay|then|but|now|what['’]?s|whats|what is|what was|what are|give me|tell me|how much is|the|my|its|it['’]?s)"
+    r"\W*(?:(?:and|so|ok|okay|then|but|now|what['’]?s|what is|what was|what are|give me|tell me|how much is|the|my|it['’]?s)"
     r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",
     re.IGNORECASE,
 )
 _HOW_MANY = re.compile(
     r"\W*(?:(?:and|so|ok|then|but|now)\W+)*how many(?: (?P<things>[a-z]+))?(?: (?:is|are|was|were) (?:that|there|it|those))?"
-    r"(?: (?:do|will|would|did) (?:i|we|you) (?:need|want|get|say|buy))?(?: (?:in all|altogether|in total|total|then|again|now))*\W*",
+    r"(?: (?:do|will|would|did) (?:i|we|you) (?:need|want|get|say|buy))?"
+    r"(?: (?:in all|altogether|in total|total|then|again|now))*\W*",
     re.IGNORECASE,
 )
 _SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them

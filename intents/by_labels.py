@@ -15,7 +15,9 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.slots import Parameter
 
-_NAMES = frozenset("exposure length spacing pitch width height cover stock depth lap run rise area parts pieces courses slope".split())
+_NAMES = frozenset(
+    "exposure length spacing pitch width height cover stock depth lap run rise area parts pieces courses slope".split()
+)
 _CALLED = {"rafter": "slope", "rafters": "slope", "hypotenuse": "slope", "hyp": "slope"}  # of a triangle's sides
 _TOPICS = AMOUNTS | {"right triangle", "gable courses", "equal spacing", "marks on centre", "step at the rake", "balanced panels"}
 _IS = frozenset(("is", "of", "=", ":", "at"))
@@ -25,7 +27,8 @@ _LEAST = 2  # numbers of such a row
 def by_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the first question's numbers to the parameters whose names stand before them, where all of them are so told."""
     question = next(iter(questions), None)
-    if question is None or question.topic not in _TOPICS or sum(word in _NAMES or word in _CALLED for word in chart.words) < _LEAST:
+    names = sum(word in _NAMES or word in _CALLED for word in chart.words)
+    if question is None or question.topic not in _TOPICS or names < _LEAST:
         return
     parameters = topics.get(question.topic, ())
     row = _row(chart)

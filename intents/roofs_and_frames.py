@@ -22,9 +22,8 @@ from intents.question import Question
 from intents.triangle_told import legs_told, out_and_up
 
 _WORKS = (
-    each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told, bay_of_sides,
-    bare_pitch, bare_corner, crown_told,
-    length_rather,
+    each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
+    bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather,
 )  # fmt: skip
 
 

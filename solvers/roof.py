@@ -54,7 +54,7 @@ def run_of(work: Working, run: Term, across: Across | None, pitch: Slope | None 
     if pitch is None or across in (None, Across.RUN):
         return run
     if across is Across.ALONG:
-        foot = work.step("hip per inch", sqrt(2 + (pitch.rise / pitch.run) ** 2), "a hip goes 1 out, 1 across and up", unit="none")
+        foot = work.step("hip per inch", sqrt(2 + (pitch.rise / pitch.run) ** 2), "out, across and up", "none")
         return work.step("run", run / foot, "the hip, by what it is for each inch of common run", unit="in")
     if across is Across.RAFTER:
         return work.step("run", run * cos(theta_of(work, pitch)), "the run is the rafter's shadow on the level", unit="in")

@@ -106,7 +106,8 @@ def hip_or_valley_length(
 ) -> None:
     """Length of a regular hip or valley, inches, over the run of the common rafter, both roofs at one pitch.
 
-    Where the hip itself was measured, the run of the common rafter, or the rise. Refuses a pitch of 0. Source: geometry; the hip runs at 45° in plan, so its run is the common run × √2.
+    Where the hip itself was measured, the run of the common rafter, or the rise. Refuses a pitch of 0.
+    Source: geometry; the hip runs at 45° in plan, so its run is the common run × √2.
     """
     run, per_inch = run_of(work, run, across, pitch), rise_per_inch(work, pitch)
     rise = work.step("rise", run * per_inch, "the hip climbs as high as the common rafter", unit="in")
