@@ -205,6 +205,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         return []
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led
+    loosely = loosely or bool(meant_for.stock_told(wanted.rest, last))
     found: list[Question] = []
     loose = read_as(wanted.rest, last.topic.name, c.parameters, wanted=ANYTHING)
     layered = layers_changed(wanted.lead + wanted.rest, wanted.old, last, loose)

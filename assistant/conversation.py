@@ -15,6 +15,7 @@ from assistant import acts, at_the_saw, changes, choices, context, from_last, he
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.goes_on import goes_on
+from assistant.going_back import goes_back, remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
 from assistant.line_apart import without_opening
@@ -22,10 +23,9 @@ from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as
+from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as, the_same
 from assistant.running import running
 from assistant.several import so_many, worked_out
-from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
 from assistant.usual import is_it_meant, unusual
@@ -62,6 +62,7 @@ class Conversation:
         self.parameters = {name: topic.parameters for name, topic in self.topics.items()}
         self.places = places(self.topics.values())
         self.last: Asked | None = None  # the question before this
+        self.earlier: list[Asked] = []  # those that were answered
         self.pending: Pending | None = None  # what was put back and waits
         self.records: list[Record] = []
         self.target: Record | None = None  # what "flag that" means
@@ -130,7 +131,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        if so_many(self, record, text) or goes_on(self, record, text):
+        if so_many(self, record, text) or goes_back(self, record, text) or goes_on(self, record, text):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)
@@ -241,6 +242,7 @@ class Conversation:
         same = not follows and self.of_the_same(best)
         carry = self.last if follows or same else None
         pointed = from_last.pointed(self, record["heard"], best)
+        near = [] if pointed else near  # what it lacks alone was worked right before
         ways = self.ways(best, pointed or carry)
         vain = all(self._first(q).worked.refused for q in (best, *near))  # no reading can be right
         unsure = bool(best.lacking or (near and not vain))  # half its words told no topic
@@ -254,7 +256,7 @@ class Conversation:
             return
         self.finish(record, ways, best)
         if (same or pointed) and record["outcome"] == "answered":
-            record["say"] = spoken(f"With {listed(as_before(record), 'and')} as before. ") + record["say"]
+            record["say"] = the_same(record) + record["say"]
 
     def of_the_same(self, question: Question) -> bool:
         """Whether all that a question lacks was given to the one before, under the names that values are kept by: the pitch."""
@@ -378,14 +380,10 @@ class Conversation:
         way.asked.record = record
         way.asked.text = way.asked.text or record["heard"]
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
+        remember(self, way.asked)
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return given_lines(worked.topic, worked.givens)
-
-
-def as_before(record: Record) -> list[str]:
-    """What an answer took from the question before it: the pitch 5/12."""
-    return [f"the {given['name']} {given['text']}" for given in record["givens"] if given["from"] == "earlier"]
 
 
 def sureness(question: Question) -> float:

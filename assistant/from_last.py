@@ -11,6 +11,7 @@ from assistant.asked_after import asked_after
 from assistant.last_in_unit import last_in_unit
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
+from assistant.same_wall import of_the_same_wall
 from intents.question import Question
 from solvers.quantities import Area, Count, Money, Quantity
 from solvers.registry import Topic
@@ -100,6 +101,9 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     if not answer or answer["value"] is None:
         return None
     topic = c.topics[question.topic]
+    same = of_the_same_wall(c, topic, question, text)
+    if same is not None:
+        return same
     value = Fraction(str(answer["value"]))
     if _POINTS & set(text.lower().strip("?.! ").split()):
         for parameter in (topic.parameter(name) for name in question.missing):

@@ -6,7 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant import acts
-from assistant.acts.comparing import in_unit
+from assistant.acts.comparing import concluded, in_unit
 from assistant.acts.explaining import line_named
 from assistant.at_the_saw import asks_the_saw
 from assistant.change_words import tells_spacing
@@ -202,7 +202,8 @@ def _something_before(c: Conversation) -> bool:
 def _plainly(c: Conversation, text: str) -> Said | None:
     """The line as talk from its first word to its last; several statements in one line are one talk."""
     c.statements = []
-    said = told_mark(c, text) or talk_of(text, c.places) or _less_said(c, text)
+    conclusion = concluded(c.last.record, text) if c.last is not None and c.pending is None else None
+    said = conclusion or told_mark(c, text) or talk_of(text, c.places) or _less_said(c, text)
     words = _AND.split(text)[:6] if said is None or said.topic in acts.CHANGES else []
     if len(words) > 1:
         parts = [talk_of(part, c.places) for part in words]

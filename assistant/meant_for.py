@@ -33,6 +33,8 @@ _CHARGE = re.compile(  # they've put them up to 31
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
+_CENTRED = re.compile(r"\b(?:at|on)\s+\d+'?s?\b(?! ?(?:foot|feet|ft|footers?)\b)", re.IGNORECASE)  # at 24, on 24s
+_SO_MANY_LONG = re.compile(r"\bhow many (?:\d+'?s|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
 _FOOTERS = re.compile(r"\bfooters\b|\b(?:from|in|out of|using) an? \S+ footer\b", re.IGNORECASE)
@@ -135,6 +137,11 @@ def stock_told(text: str, asked: Asked) -> str:
     return next((p.name for p in asked.topic.parameters if p.slot.kept in ("stock length", "board length")), "")
 
 
+def of_stock(text: str, asked: Asked) -> bool:
+    """Whether the words tell what sticks or boards are cut from, and the topic takes none: no height is "from 12 footers"."""
+    return bool(_FOOTERS.search(text)) and not stock_told(text, asked)
+
+
 def names_no_new_given(rest: str, names: Iterable[str], last: Asked) -> bool:
     """Whether a change is a number alone, and it went to what was not given before: the price again is no count."""
     places = places_of(rest)
@@ -209,6 +216,8 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
+    centred = new.unit == "none" and bool(_CENTRED.search(f"{wanted.lead} {wanted.rest}"))
+    counted = bool(_SO_MANY_LONG.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     say_again = _to_say_again(last)
     return [
@@ -217,6 +226,8 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: priced and isinstance(given.value, Money),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,
         lambda given: not sold or last.topic.parameter(given.name).label in _SOLD,
+        lambda given: not centred or "spacing" in last.topic.parameter(given.name).label,
+        lambda given: not counted or "spacing" not in last.topic.parameter(given.name).label,
         lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
         lambda given: not house or last.topic.parameter(given.name).slot.kept not in OF_NO_WALL,
         lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),

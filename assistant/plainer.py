@@ -28,7 +28,8 @@ LONGEST = 240  # characters of a line that is looked at so
 _TURNS_OUT = re.compile(r"\W*\b(?:as )?(?:it )?turns out\b(?! to\b)(?: that)?\W*", re.IGNORECASE)
 _BACK_TO = re.compile(
     r"\W*(?:(?:no|nah|ok|right|actually|so|and|can we|could we|let'?s|lets|we'?ll|i'?ll|we)\b\W*)*(?:just )?"
-    r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?:the )?(?=\S+(?: \S+){0,3}$)",
+    r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?:the )?"
+    r"(?!(?:steps?|marks?|line)\b)(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )
 _LEFT_OUT = (
@@ -85,6 +86,13 @@ _GOT_BY = re.compile(  # Mick had it at 33.7, is he right
 )
 _FOOTERS = {"tens": "ten", "eights": "eight", "nines": "nine", "twelves": "twelve", "fourteens": "fourteen",
             "sixteens": "sixteen", "eighteens": "eighteen", "twenties": "twenty"}  # fmt: skip
+_HOW_MANY_LONG = re.compile(  # how many 12s do I need, how many sixteens is that
+    r"\W*(?:(?:and|so|then|ok|but)[ ,]+)*how many "
+    r"(\d+'?s|\d+[ -]?footers?|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)"
+    r"(?: (?:do|will|would) (?:i|we|you|that|it) (?:need|want|take|be|get|buy)"
+    r"| (?:is|are) (?:that|it|those)| for (?:that|it))?\W*",
+    re.IGNORECASE,
+)
 _BOUGHT_BY = ("stock", "stock length", "board length", "panel length", "roll length")
 _OF_A_PIECE = ("end gap", "thermal movement")
 _SO_DEEP = re.compile(
@@ -131,6 +139,9 @@ def plainer(text: str, last: Asked | None) -> str:
     sold = _SOLD_IN.search(text)
     if sold is not None and len(numbers_in(text)) == 1 and _sold_by_length(last):
         return f"what about the {_FOOTERS.get(sold[1].lower()) or re.split('[^a-z0-9]|s$', sold[1].lower())[0]} footers"
+    many = _HOW_MANY_LONG.fullmatch(text)
+    if many is not None and any(p.slot.kept in ("stock length", "board length") for p in last.topic.parameters):
+        return f"from {_FOOTERS.get(many[1].lower()) or re.split('[^0-9]', many[1])[0]} footers"
     if any(isinstance(given.value, Money) for given in last.givens.values()):
         return text  # they've put them up to 31: what is charged is told apart by who says it
     return _BACK_TO.sub("make it ", _MOVES_TO.sub(_made, text, count=1), count=1)

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import stock_told
+from assistant.meant_for import of_stock, stock_told
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.ways import Way, chosen_way, differences, on_one_scale
@@ -35,6 +35,8 @@ _UNITS = {  # a bare one, said for a unit that was left out
 }  # fmt: skip
 _I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
+_SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
+          "mitre": "miter", "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
 FIRST = frozenset(("first", "former", "1st"))
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
@@ -155,7 +157,8 @@ def _compare(c: Conversation, record: Record, text: str) -> bool:
 def _topic(c: Conversation, record: Record, text: str, words: set[str], pending: Pending) -> bool:
     named = [q for q in pending.topics if q.topic in text.lower()]
     if not named:
-        inside = [q for q in pending.topics if words & set(q.topic.split()) - _shared(pending.topics)]
+        said = words | {_SIZES[word] for word in words & _SIZES.keys()}
+        inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
     agrees = words & OUTRIGHT or (words & YES and not words & ASKS)
     if words & FIRST or (len(pending.topics) == 1 and agrees):
@@ -214,6 +217,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
+    if of_stock(text, pending.asked):
+        return False
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
     wanted = stock_told(text, pending.asked) or pending.wanted
     more = read_as(text, topic.name, c.parameters, wanted=wanted)

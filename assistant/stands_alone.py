@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant.meant_for import Wanted, labelled
+from assistant.meant_for import Wanted, labelled, stock_told
 from assistant.said_over import places_of, stem
 from intents.chart import LIGHT
 from intents.phrases import compiled
@@ -20,6 +20,7 @@ MISSING = 0.35  # what the matcher charges for a piece that was not said; the la
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
 _ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
+_STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
 _SUM = "tape arithmetic"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
@@ -32,8 +33,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
         return False  # less a 3 by 7 door
-    if best.whole and len(best.words) == 1 < len(own_words(best)) and set(best.words) <= _labels(last):
-        return bool(_ASKS.search(wanted.rest))  # less than a 4 inch gap, of balusters, is no air gap
+    if _of_the_last(best, more, last, wanted):
+        return False
     if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
         return True  # what pitch is 30 degrees, after the angle of one
     said, own = set(best.words), own_words(best)
@@ -59,6 +60,15 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
 def own_words(question: Question) -> set[str]:
     """The words of the name of a question's topic."""
     return set(question.topic.split())
+
+
+def _of_the_last(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:
+    """Whether the few words the other topic was told by are the last question's: a gap of balusters is no air gap, and sticks
+    from 12 footers, after straps, are theirs."""
+    if best.missing:
+        return stock_told(wanted.rest, last) in more.givens and set(best.words) <= _STICKS
+    one = len(best.words) == 1 < len(own_words(best))
+    return one and set(best.words) <= _labels(last) and not _ASKS.search(wanted.rest)
 
 
 def _labels(last: Asked) -> set[str]:

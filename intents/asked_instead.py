@@ -42,6 +42,7 @@ _SPACES = frozenset(("spaces", "spacing", "spacings"))
 _UNITS, _END = frozenset(("mm", "cm", "inch", "inches", "metres", "meters")), 3  # that is asked for, so near the end of the line
 _ENDS = frozenset(("?", "!", ".", ",", ";"))
 _SIZES = frozenset("tall long wide high deep".split())
+_LEAST_TRIM = 2  # feet of trim that anybody counts sticks for
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -77,10 +78,18 @@ def area_rather(chart: Chart, reading: Reading) -> None:
     if (stick := from_a_stick(chart)) is not None:
         reading.questions = [stick]
         return
+    if any(q.topic == BOARDS for q in reading.questions):
+        reading.questions = [question for question in reading.questions if not _of_an_inch(question)]
     if any(q.topic == "height of courses" for q in reading.questions) and _asks_high(chart.words):
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _of_an_inch(question: Question) -> bool:
+    """Whether a few inches were taken for all the trim there is, where boards are asked for that show so much."""
+    total = question.givens.get("total") if question.topic == "trim sticks" else None
+    return total is not None and total.value.to("ft").value < _LEAST_TRIM
 
 
 def _asks_side(chart: Chart, question: Question) -> bool:

@@ -59,7 +59,8 @@ def _of_gable(chart: Chart, question: Question) -> None:
 def _triangle_alone(chart: Chart, question: Question) -> None:
     """Take what was read as a wall for the gable that it was called: a gable 30 foot wide 10 foot high less a window."""
     givens, words = question.givens, chart.words
-    named = [after for word, after in pairwise((*words, "")) if word == "gable"]
+    first = min((places_of(chart, heard)[0] for heard in givens.values() if heard.end > heard.start), default=0)
+    named = [after for word, after in pairwise((*words[:first], "")) if word == "gable"]  # of which sizes are then told
     if not named or not (_WALLED | _OVER | _PLATE).isdisjoint(words) or question.swaps:
         return
     tall = givens.keys() & {"height", "pitch"}
