@@ -15,12 +15,14 @@ from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
 from assistant.pending import Asked
+from assistant.pieces_changed import piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
 from assistant.speech import spoken
 from assistant.stands_alone import stands_alone
 from assistant.story import told_changes
+from assistant.through_last import through_last
 from assistant.told_values import tells_only
 from assistant.units_kept import in_its_unit, openings, unit_only
 from intents.chart import LIGHT, chart_of
@@ -66,6 +68,8 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
     if text.count(" ") > MOST_WORDS or (c.last is not None and is_no_change(text, questions, c.last)):
         return False
+    if c.last is not None and through_last(c, record, text, said, questions, change):
+        return True
     if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
         return True
     if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
@@ -138,7 +142,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
-    found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
+    found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or piece_changed(wanted, c.last), ""
+    found = found or _readings(c, wanted, c.last, questions)
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None and not _talks_of_else(over[0], wanted, c.last):
         found, text_now = [over[0]], over[1]

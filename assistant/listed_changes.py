@@ -51,7 +51,7 @@ def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -
     for item in new:
         at = _replaced(found, item, old)
         if at is None or (more and not isinstance(item, Layer)):
-            continues = isinstance(item, Opening) and _AND.search(text)
+            continues = isinstance(item, Opening | Piece) and _AND.search(text)
             if old or not (more or continues):
                 return _anew(before, new)
             found.append(item)
