@@ -71,6 +71,7 @@ ASKED: dict[str, Asks] = {
         (r"\bsquares\b", ("area in squares",)),
         (r"\bwh(?:at|ich) pitch", ("pitch of the gable",)),
     ),
+    "roof area": ((r"\bsquares\b", ("squares with the waste",)), (r"\bplan\b[^.;?]*\?|\bwhat['’]?s the plan", ("plan area",))),
     "squares": ((r"\border\b|\bbuy\b|\bwhole\b", ("whole squares bought",)),),
     "cladding boards": (
         (r"\b(?:how many|and|in|into|as) squares|^\W*squares\W*$", ("squares",)),

@@ -51,7 +51,8 @@ _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|expo
 def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     """The change with a given's own name in the place of the words that mean it."""
     kinds = {parameter.kind for parameter in last.topic.parameters if parameter.name in last.givens}
-    if Pitch in kinds and Percent not in kinds and _GRADE.fullmatch(wanted.rest.strip(" .?!")):
+    wasted = any(parameter.slot.kept == "waste" for parameter in last.topic.parameters)
+    if Pitch in kinds and Percent not in kinds and not wasted and _GRADE.fullmatch(wanted.rest.strip(" .?!")):
         return replace(wanted, rest=f"{wanted.rest.strip(' .?!')} slope")
     one = _ONE_THATS.match(wanted.rest)
     wanted = replace(wanted, rest=wanted.rest[one.end() :], lead=f"{wanted.lead} {one[0]}") if one else wanted

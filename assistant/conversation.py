@@ -360,7 +360,7 @@ class Conversation:
             self.pending = Pending(first.asked, worked.wanted, alike=of_both_scales(ways))
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
         elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
-            self.pending = Pending(first.asked, ways=ways)
+            self.pending = Pending(first.asked, ways=ways, left=unplaced)
             named = listed(unplaced, "and")
             doubt = f"What is the {named}? I have no place for it in {article(worked.topic.name)}."
             put_asked(record, worked.topic.name, doubt, self._lines(worked))

@@ -46,5 +46,6 @@ class Pending:
     compare: bool = False  # or the number of somebody else
     under: Pending | None = None  # what was open when the line that was heard with doubt was said
     saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
+    left: list[str] = field(default_factory=list)  # what was said and has no place, unless a reply tells what it is
     question: str = ""  # as it was put
     repeated: bool = False  # put once more already

@@ -238,9 +238,16 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         more.swaps = []
     told = more.givens.keys() & set(differences(pending.ways)) if pending.ways else set()
     doubtful = pending.ways or pending.alike if not told else []  # what was in doubt still is, unless this tells it
-    ways = on_one_scale([way for one in doubtful for way in c.ways(more, one.asked)])
-    c.finish(record, ways or c.ways(more, pending.asked), more)
+    ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
+    more.left = [*more.left, *(said for said in pending.left if said not in text)]
+    c.finish(record, ways or c.ways(more, _let_go(pending.asked, pending)), more)
     return True
+
+
+def _let_go(asked: Asked, pending: Pending) -> Asked:
+    """The question without what was said and changed nothing, which the reply told no more of."""
+    kept = {name: given for name, given in asked.givens.items() if getattr(given.value, "text", "") not in pending.left}
+    return replace(asked, givens=kept) if pending.left else asked
 
 
 def _below_zero(heard: Heard, text: str) -> bool:

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 
 _OF_THE_WALL = re.compile(
     r"\b(?:walls?|gables?|windows?|doors?|openings?|vents?|hatch|long|longer|high|higher|tall|taller|wide|wider|shorter|lower"
-    r"|height|length|width|pitch)\b",
+    r"|height|length|width|pitch|overhangs?)\b",
     re.IGNORECASE,
 )
 _OF_ITS_OWN = re.compile(
