@@ -30,6 +30,8 @@ _NAMED = re.compile(
     r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",
     re.IGNORECASE,
 )
+_SIZES = {"long": "length", "high": "height", "tall": "height", "wide": "width", "steep": "angle"}
+_HOW = re.compile(rf"\W*(?:(?:and|so|ok|then)\W+)*how (?P<size>{'|'.join(_SIZES)})(?: (?:is|was) (?:it|that))?\W*", re.IGNORECASE)
 _HOW_MANY = re.compile(
     r"\W*(?:(?:and|so|ok|then|but|now)\W+)*how many(?: (?P<things>[a-z]+))?(?: (?:is|are|was|were) (?:that|there|it|those))?"
     r"(?: (?:do|will|would|did) (?:i|we|you) (?:need|want|get|say|buy))?"
@@ -47,9 +49,9 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     squares = _SQUARES.search(text) and last["answer"]["unit"] in ("ft2", "m2")
     if squares or _asked_anew(c, last, text):
         return False
-    lines = mark_asked(last, text)
+    lines = mark_asked(last, text, c.step_shown < 0)
     if not lines and not numbers_in(text):
-        lines = beside(last, last["topic"] or "", text)
+        lines = beside({**last, "also": [last["answer"], *last["also"]]}, last["topic"] or "", text)
     if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
         lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
     if not lines and not numbers_in(text):
@@ -72,8 +74,8 @@ def _asked_anew(c: Conversation, last: Record, text: str) -> bool:
 
 def _named(last: Record, text: str) -> list[str]:
     """The one value on the page that the line is the name of, or the end of its name: the rise, the area."""
-    found = _NAMED.fullmatch(text)
-    name = found["name"].lower().strip() if found else ""
+    found, how = _NAMED.fullmatch(text), _HOW.fullmatch(text)
+    name = _SIZES[how["size"].lower()] if how else found["name"].lower().strip() if found else ""
     lines = [last["answer"], *last["also"]]
     same = [line for line in lines if line["name"].lower().partition(",")[0] == name]
     if not same:

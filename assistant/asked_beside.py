@@ -175,7 +175,15 @@ ASKED: dict[str, Asks] = {
             ("arc length",),
         ),
     ),
-    "right triangle": ((r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),),
+    "pitch from rise and run": (
+        (r"\bdegrees\b|\bangle\b", ("roof angle",)),
+        (r"\bpercent(?:age)?\b|\bgrade\b", ("percent grade",)),
+    ),
+    "right triangle": (
+        (r"\bhow (?:high|tall|far up)\b", ("rise",)),
+        (r"\bhow (?:far out|wide)\b", ("run",)),
+        (r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),
+    ),
     "square check": ((r"\b3.4.5\b|\bthree four five\b", ("3-4-5",)),),
     "out of square": ((r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),),
 }  # fmt: skip

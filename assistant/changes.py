@@ -24,7 +24,7 @@ from assistant.stands_alone import stands_alone
 from assistant.story import told_changes
 from assistant.through_last import through_last
 from assistant.told_values import tells_only
-from assistant.units_kept import in_its_unit, openings, unit_only
+from assistant.units_kept import UNITS, in_its_unit, openings, unit_only
 from intents.chart import LIGHT, chart_of
 from intents.fitting import STEEPEST_RISE, TAKEN
 from intents.matcher import read_as, speller
@@ -168,7 +168,7 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
     rest = with_percent(without_echo(words.get("rest", "")), text)
-    if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
+    if corrects and rest and not numbers_in(rest) and rest.lower() not in UNITS and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
     return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 

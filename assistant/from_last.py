@@ -101,7 +101,7 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     if not answer or answer["value"] is None:
         return None
     topic = c.topics[question.topic]
-    same = of_the_same_wall(c, topic, question, text)
+    same = of_the_same_wall(c, topic, question, text) or _same_corner(c, topic, question, text)
     if same is not None:
         return same
     value = Fraction(str(answer["value"]))
@@ -111,6 +111,14 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
             if named and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
                 return _with(topic, parameter, parameter.kind(value, answer["unit"], answer["text"]))
     return _covering(c, topic, question, text, answer["unit"], value, answer["text"])
+
+
+def _same_corner(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
+    """The corner that was just worked, for another joint of it: in three pieces."""
+    corner = c.last.givens.get("corner") if c.last and c.last.topic is not topic and not _ANOTHER.search(text) else None
+    if corner is None or question.missing != ["corner"] or question.unplaced or question.lacking:
+        return None
+    return Asked(topic, {"corner": Given("corner", corner.value, "earlier")})
 
 
 def _covering(

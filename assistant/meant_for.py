@@ -16,7 +16,8 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Money, Number, Percent, Quantity
+from solvers.binding import past_limits
+from solvers.quantities import Angle, Count, Length, Money, Number, Percent, Quantity
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
@@ -311,6 +312,8 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
 def _much_nearer(last: Asked, new: Quantity) -> str:
     """The one given that a new number is about as large as, where it is many times more or less than any other: 180 mm, of
     a wall 2.7 m high at 7 inches."""
+    if any(isinstance(given.value, Angle) for given in last.givens.values()):
+        return _nearer_angle(last, new)
     known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Length)}
     if not isinstance(new, Length | Number) or len(known) < _LEAST_KNOWN or new.value <= 0:
         return ""
@@ -320,11 +323,27 @@ def _much_nearer(last: Asked, new: Quantity) -> str:
     return ratios[0][1] if len(ratios) > 1 and ratios[0][0] <= _ALIKE and ratios[1][0] >= FAR_OFF * ratios[0][0] else ""
 
 
+def _nearer_angle(last: Asked, new: Quantity) -> str:
+    """The one angle that a new number is all but, where it is twice as far from any other: 24, of a slope of 25 on a 92."""
+    known = {n: g.value.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Angle)}
+    if new.unit not in ("none", "deg") or new.value <= 0 or len(known) < _LEAST_KNOWN:
+        return ""
+    ratios = sorted((max(new.value / was, was / new.value), name) for name, was in known.items() if was > 0)
+    near = len(ratios) == len(known) and ratios[0][0] <= NO_LONGER and ratios[1][0] >= NEAR
+    return ratios[0][1] if near else ""
+
+
 def _takes(last: Asked, name: str, reading: Reading) -> bool:
     fitted = fit(reading, last.topic.parameter(name), "", cued=True)
     broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
-    past = fitted is not None and _past_all(fitted.value, last.topic.parameter(name).slot, reading.kind)
+    slot = last.topic.parameter(name).slot
+    past = fitted is not None and (_past_all(fitted.value, slot, reading.kind) or _no_angle(fitted.value, slot))
     return fitted is not None and not broken and not past
+
+
+def _no_angle(value: object, slot: Slot) -> bool:
+    """Whether an angle is more, or less, than a given can be: a spring angle of 92."""
+    return isinstance(value, Angle) and past_limits(slot, value.value)
 
 
 def _past_all(value: object, slot: Slot, kind: str) -> bool:

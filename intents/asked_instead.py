@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.from_a_stick import from_a_stick
 from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
@@ -42,6 +42,7 @@ _SPACES = frozenset(("spaces", "spacing", "spacings"))
 _UNITS, _END = frozenset(("mm", "cm", "inch", "inches", "metres", "meters")), 3  # that is asked for, so near the end of the line
 _ENDS = frozenset(("?", "!", ".", ",", ";"))
 _SIZES = frozenset("tall long wide high deep".split())
+_SIGNS, _EACH_OF_THEM = frozenset("minus less plus add take".split()), frozenset(("each", "apiece"))
 _LEAST_TRIM = 2  # feet of trim that anybody counts sticks for
 _NEAR = 2  # words from "how much" to what it is asked of
 
@@ -52,7 +53,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if gable_of_what(chart, question):
         return True
     if topic == "tape arithmetic":
-        return _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
+        return _signed_alone(chart) or _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
@@ -84,6 +85,12 @@ def area_rather(chart: Chart, reading: Reading) -> None:
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _signed_alone(chart: Chart) -> bool:
+    """Whether one number alone is put to something or taken off it, and nothing is told of what: minus 1/8 each."""
+    signed = bool(chart.words) and chart.words[0] in _SIGNS and chart.words[-1] in _EACH_OF_THEM
+    return signed and len([*quantities(chart, 0, len(chart.words))]) == 1
 
 
 def _of_an_inch(question: Question) -> bool:

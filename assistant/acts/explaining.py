@@ -61,7 +61,8 @@ def explain(talk: Talk) -> bool | None:
             return False
         put_asked(talk.record, "explain", _pending_why(talk) or NOTHING)
         return None
-    turn, marks = said.words.get("turn", ""), mark_asked(record, talk.record["heard"])
+    turn, ones = said.words.get("turn", ""), talk.conversation.step_shown < 0
+    marks = mark_asked(record, talk.record["heard"], ones)
     if marks:
         _put(talk, marks[0][:1].upper() + marks[0][1:])
     elif "assumed" in said.words:
