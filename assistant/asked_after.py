@@ -49,6 +49,10 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     squares = _SQUARES.search(text) and last["answer"]["unit"] in ("ft2", "m2")
     if squares or _asked_anew(c, last, text):
         return False
+    again = by_its_name(text, c.topics)
+    if again is not None and again.topic == last["topic"]:
+        put_noted(record, "explain", said_of([f"{last['answer']['name']}: {last['answer']['text']}"]))
+        return True
     lines = mark_asked(last, text, c.step_shown < 0)
     if not lines and not numbers_in(text):
         lines = beside({**last, "also": [last["answer"], *last["also"]]}, last["topic"] or "", text)
@@ -64,8 +68,8 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
 def _asked_anew(c: Conversation, last: Record, text: str) -> bool:
     """Whether the line is the name of a topic, which is worked as a question of its own; not so the cut of the hip itself."""
     question = by_its_name(text, c.topics)
-    if question is None:
-        return False
+    if question is None or question.topic == last["topic"] or question.topic != text.lower().strip(" .!?"):
+        return False  # by no name, by that of the last, or by a short one: how many sticks
     beside_it = {line["name"].lower() for line in last["also"]}
     if any(name.startswith(f"{question.topic} of the ") for name in beside_it):
         return False

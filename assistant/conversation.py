@@ -236,7 +236,7 @@ class Conversation:
         """Answer the best reading, or ask where another topic is as likely."""
         best = questions[0]
         near = [q for q in questions[1:] if best.score - q.score < NEAR and q.topic in self.topics]
-        near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
+        near = [q for q in near if len(q.missing) <= len(best.missing) + best.lacking and sureness(q) >= sureness(best) - NEAR]
         best, near = self._whole_first(best, near)
         follows = (said is not None and said.topic == "follow-up" and not said.loose) or hearing.same_as_before(record["heard"])
         same = not follows and self.of_the_same(best)
@@ -270,7 +270,7 @@ class Conversation:
         """Without the near ones that lack a piece or can't be, where the best (or one as good) comes to an answer."""
         whole = [q for q in (best, *near) if near and self._first(q).worked.working]
         vain = best not in whole and bool(self._first(best).worked.refused)
-        if not whole or best.score - whole[0].score > LEVEL or (vain and whole[0].rival):
+        if (best.lacking and best in whole) or not whole or best.score - whole[0].score > LEVEL or (vain and whole[0].rival):
             return best, near
         return whole[0], whole[1:]
 

@@ -34,7 +34,6 @@ _CHARGE = re.compile(  # they've put them up to 31
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
-_SLOPE = re.compile(r"\b(?:slope|pitch|grade|roof|fall|incline)\b", re.IGNORECASE)
 _SIZED = re.compile(r"(?:\s+(?:foot|feet|ft|inch(?:es)?))?\s+([a-z]+)", re.IGNORECASE)
 _CENTRED = re.compile(r"\b(?:at|on)\s+\d+'?s?\b(?! ?(?:foot|feet|ft|footers?)\b)", re.IGNORECASE)  # at 24, on 24s
 _SO_MANY_LONG = re.compile(r"\bhow many (?:\d+'?s|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
@@ -119,7 +118,7 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
     if len(values) != 1 or not isinstance(values[0].value, Quantity):
         return []
     named = labelled(wanted, last)
-    named = named or stock_told(wanted.rest, last) or _waste_told(values[0].value, f"{wanted.lead} {wanted.rest}", last)
+    named = named or stock_told(wanted.rest, last)
     if named and _takes(last, named, values[0]):
         return [named]
     known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
@@ -138,12 +137,6 @@ def stock_told(text: str, asked: Asked) -> str:
     if not _FOOTERS.search(text):
         return ""
     return next((p.name for p in asked.topic.parameters if p.slot.kept in ("stock length", "board length")), "")
-
-
-def _waste_told(value: Quantity, text: str, last: Asked) -> str:
-    """The waste, where a percent is told of no slope and the topic takes one; else ""."""
-    waste = next((p.name for p in last.topic.parameters if p.slot.kept == "waste"), "")
-    return "" if not isinstance(value, Percent) or _SLOPE.search(text) else waste
 
 
 def of_stock(text: str, asked: Asked) -> bool:

@@ -18,6 +18,7 @@ from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.quantities import Length, Money
+from solvers.slots import Choice
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -93,6 +94,13 @@ _HOW_MANY_LONG = re.compile(  # how many 12s do I need, how many sixteens is tha
     r"| (?:is|are) (?:that|it|those)| for (?:that|it))?\W*",
     re.IGNORECASE,
 )
+_CHOSEN = ("fascia",)  # what is chosen by a word that may be another question's: square, plumb
+_SIDE = r"[\d'\" /.½¼¾-]+(?: ?(?:foot|feet|ft|inch(?:es)?|m)\b)?"
+_HOLE = re.compile(  # less a 3 by 7
+    r"\W*(?:(?:and|then|so|ok|but|also)[ ,]+)*(?:less|minus|take out|take off|subtract|deduct|knock out|cut out)"
+    rf" (?P<n>(?:an? |one |two |three |four |five |six |\d+ ){_SIDE} ?(?:by|x|×) ?{_SIDE})(?: (?:out|off))?\W*",
+    re.IGNORECASE,
+)
 _BOUGHT_BY = ("stock", "stock length", "board length", "panel length", "roll length")
 _OF_A_PIECE = ("end gap", "thermal movement")
 _SO_DEEP = re.compile(
@@ -128,7 +136,12 @@ def plainer(text: str, last: Asked | None) -> str:
     if "nearest" in low and _IN_UNIT.search(text) and not numbers_in(_NEAREST.sub(" ", text)):
         return _NEAREST.sub(" ", text).strip()  # a mark of the tape is no length to be put in inches
     if not numbers_in(_THIS_ONE.sub(" ", text)):
-        return _without(text, last)
+        return _chosen(text, last) or _without(text, last)
+    hole = _HOLE.fullmatch(text)
+    if hole is not None and any(p.name == "openings" for p in last.topic.parameters):
+        many, _, size = hole["n"].partition(" ")
+        one = many.lower() in ("a", "an", "one", "1")
+        return f"less {'an opening' if one else f'{many} openings'} {size}"
     if last.topic.name == "end gap" and not _SOLD_IN.search(text):
         for told, name in ((_HUNG, "now"), (_PEAKS, "hottest"), (_DROPS, "coldest")):
             text = told.sub(f"{last.topic.parameter(name).label} ", text)
@@ -145,6 +158,13 @@ def plainer(text: str, last: Asked | None) -> str:
     if any(isinstance(given.value, Money) for given in last.givens.values()):
         return text  # they've put them up to 31: what is charged is told apart by who says it
     return _BACK_TO.sub("make it ", _MOVES_TO.sub(_made, text, count=1), count=1)
+
+
+def _chosen(text: str, last: Asked) -> str:
+    """The line with the name of what its one word is a choice of: square, of a fascia; "" where it is none."""
+    word = text.strip(" .!?").upper()
+    kinds = [(p.label, p.kind) for p in last.topic.parameters if p.label in _CHOSEN and issubclass(p.kind, Choice)]
+    return next((f"{word.lower()} {label}" for label, kind in kinds if word in kind.__members__), "")
 
 
 def _made(found: re.Match[str]) -> str:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
@@ -36,7 +37,8 @@ _UNITS = {  # a bare one, said for a unit that was left out
 _I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
-          "mitre": "miter", "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
+          "crown": "compound", "sprung": "compound", "flat": "miter", "nested": "miter", "mitre": "miter",
+          "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
 FIRST = frozenset(("first", "former", "1st"))
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
@@ -219,6 +221,9 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     topic = pending.asked.topic
     if of_stock(text, pending.asked):
         return False
+    if (face := face_told(text, pending)) is not None:
+        c.finish(record, c.ways(face, pending.asked), face)
+        return True
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
     wanted = stock_told(text, pending.asked) or pending.wanted
     more = read_as(text, topic.name, c.parameters, wanted=wanted)

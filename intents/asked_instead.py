@@ -12,6 +12,7 @@ from intents.chart import Chart, quantities
 from intents.from_a_stick import from_a_stick
 from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
+from intents.reading import Dims
 from intents.second_reader import places_of
 
 _FASTENERS = frozenset("screw nail spike lag bolt staple fastener fixing clout brad".split())
@@ -53,7 +54,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if gable_of_what(chart, question):
         return True
     if topic == "tape arithmetic":
-        return _signed_alone(chart) or _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
+        return _signed_alone(chart) or _of_one_size(chart) or _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
@@ -91,6 +92,15 @@ def _signed_alone(chart: Chart) -> bool:
     """Whether one number alone is put to something or taken off it, and nothing is told of what: minus 1/8 each."""
     signed = bool(chart.words) and chart.words[0] in _SIGNS and chart.words[-1] in _EACH_OF_THEM
     return signed and len([*quantities(chart, 0, len(chart.words))]) == 1
+
+
+def _of_one_size(chart: Chart) -> bool:
+    """Whether the only numbers are the two sides of one thing, taken off: less a 3 by 7 opening."""
+    if chart.words[:1] == [] or chart.words[0] not in _SIGNS:
+        return False
+    sizes = [r for row in chart.readings for r in row if isinstance(r.value, Dims)]
+    numbers = [r.start for r in quantities(chart, 0, len(chart.words))]
+    return any(all(size.start <= at < size.end for at in numbers) for size in sizes)
 
 
 def _of_an_inch(question: Question) -> bool:

@@ -23,6 +23,9 @@ _ALONE = frozenset("triangle alone only just".split())
 _WHOLE = frozenset("wall walls all lot total whole end plus together including".split()) | _OVER
 _WALLED = frozenset("wall walls all lot total whole plus together including".split())
 _FULL = frozenset("end ends side sides face faces elevation".split())  # of a gable, down to the ground
+_NOT = frozenset("not no without except excluding ignore ignoring never don't dont leave forget".split())
+_COUNTS, _ARTICLES = frozenset("count counting include including".split()), frozenset("the a that any no out".split())
+_WALLS = {"width": "length", "height": "height", "openings": "openings"}
 _REACH = 4
 
 
@@ -30,6 +33,10 @@ def gable_over(chart: Chart, question: Question) -> None:
     """Give a height to the wall under a gable, where the words beside it tell that it is the wall's."""
     if question.topic == "wall area":
         _triangle_alone(chart, question)
+        return
+    if question.topic == "gable area" and _left_out(chart.words) and {"width", "height"} <= question.givens.keys():
+        question.topic, question.swaps = "wall area", []
+        question.givens = {_WALLS[n]: heard for n, heard in question.givens.items() if n in _WALLS}
         return
     if question.topic == "gable height" and question.swaps:  # no wall is told of a gable whose width is not
         question.swaps = [swap for swap in question.swaps if "width" in swap]
@@ -54,6 +61,13 @@ def _of_gable(chart: Chart, question: Question) -> None:
         question.givens = {"length": givens["width"], "height": givens["height"], "pitch": givens["pitch"], **openings}
     else:
         question.lacking = 1
+
+
+def _left_out(words: list[str]) -> bool:
+    """Whether the words say that no gable is meant: we do not count the gable, without the gable."""
+    at = next((at for at, word in enumerate(words) if word == "gable"), -1)
+    before = words[max(0, at - _REACH) : at] if at >= 0 else []
+    return not _NOT.isdisjoint(before) and not (_COUNTS | _ARTICLES).isdisjoint(before[-2:])
 
 
 def _triangle_alone(chart: Chart, question: Question) -> None:
