@@ -20,7 +20,9 @@ _TOPICS = frozenset(("squares", "wall area", "sloped length", "rise over a run")
 _ROOFS = frozenset("roof roofs roofing".split())
 _WALLED = frozenset("wall walls gable gables siding cladding dormer dormers soffit rafter rafters".split())
 _AREA = frozenset("squares area sqft footage".split())
-_ASKS = frozenset((("much", "roof"), ("much", "roofing"), ("square", "feet"), ("square", "foot"), ("sq", "ft"), ("square", "metres")))
+_ASKS = frozenset(
+    (("much", "roof"), ("much", "roofing"), ("square", "feet"), ("square", "foot"), ("sq", "ft"), ("square", "metres"))
+)
 _LEAST, _MOST = 4, 300  # ft, of a side
 _SCORE = 3.0  # of a reading that only these words make
 _KEPT = ("pitch", "waste")

@@ -121,3 +121,44 @@ def test_what_had_no_place_is_left_out_aloud() -> None:
     assert record["answer"]["value"] == pytest.approx(2.64)
     assert "Left out: 44" in record["say"]
     assert [row["name"] for row in record["givens"]] == ["area", "waste"]
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("how many boards", "36 long 9 high", "6 inch exposure", "12 footers"), 60),
+        (("squares", "36 foot by 9 foot 6"), 3.762),
+        (("squares", "10 by 4 m"), 4.736),
+    ],
+)
+def test_the_sizes_of_a_wall_tell_its_area(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value, abs=0.005)
+
+
+@pytest.mark.parametrize(
+    ("reply", "topic"), [("crown", "compound cut"), ("it's sprung", "compound cut"), ("flat", "miter for a corner")]
+)
+def test_crown_by_its_corner_alone_names_both_readings(reply: str, topic: str) -> None:
+    assert last("corner 90 crown")["ask"] == "Do you mean a miter for a corner or a compound cut?"
+    assert last("crown 90")["outcome"] == "asks"
+    assert last("corner 90 crown", reply)["topic"] == topic
+
+
+def test_what_is_taken_out_one_after_the_other_adds_up() -> None:
+    lines = ["wall 36 by 9 area", "less a 3 by 7 door", "less a 3 by 4 window", "less a 2 by 3 window", "minus a 2 by 2"]
+    assert last(*lines)["answer"]["value"] == 324 - 21 - 12 - 6 - 4
+    assert last(*lines, "make the door 3 by 6")["answer"]["value"] == 324 - 18 - 12 - 6 - 4
+
+
+@pytest.mark.parametrize("line", ["minus 1/8 each", "less a 3 by 7 opening", "plus 1/8 each"])
+def test_what_is_put_to_nothing_is_no_sum(line: str) -> None:
+    assert last(line)["outcome"] == "asks"
+
+
+def test_so_much_each_goes_on_from_the_part() -> None:
+    assert last("divide 97 1/2 into 5", "minus 1/8 each")["answer"]["value"] == 19.375
+
+
+def test_a_unit_said_alone_is_the_answers_or_asked_about() -> None:
+    assert last("gable height 6/12 28 foot wide", "metres")["answer"]["unit"] == "mm"
+    assert "I meant inches" in last("rise over run 7/12 16", "inches")["ask"]
