@@ -10,7 +10,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant.meant_for import Wanted
+from assistant.meant_for import AT_MOST, Wanted
 from assistant.said_over import Place, places_of
 from intents.number_words import PLURALS
 from intents.plurals import KEPT
@@ -86,6 +86,8 @@ def _is_spacing(label: str, last: Asked) -> bool:
 
 def say_what_it_is(more: Question, text: str, last: Asked) -> None:
     """Say what a new length is where the words do: "make the run 14", after a hip worked from the building's width."""
+    if "meant" in last.givens and "exposure" in more.givens and "meant" not in more.givens and AT_MOST.search(text):
+        more.givens["meant"] = Heard("GREATEST", 0, 0, "")
     for parameter in last.topic.parameters:
         way = told_again(text.lower().split()) if parameter.slot.names in more.givens else ""
         if way and parameter.name not in more.givens:

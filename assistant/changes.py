@@ -142,6 +142,9 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
+    if two_sizes.of_no_wall(wanted, c.last):
+        _ask_where(c, record, wanted, c.last)
+        return True
     found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or piece_changed(wanted, c.last), ""
     found = found or _readings(c, wanted, c.last, questions)
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
@@ -225,10 +228,11 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
+            meant_for.of_that_size(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         if not (more.givens or more.manner) or more.unplaced or _steep(more) or denied(wanted.rest, more.givens.values()):
             continue
-        say_what_it_is(more, wanted.rest, last)
+        say_what_it_is(more, f"{wanted.lead} {wanted.rest}", last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
             continue
         if not put_into_lists(more, last, f"{wanted.lead} {wanted.rest}", wanted.old):

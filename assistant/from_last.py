@@ -126,6 +126,9 @@ def _covering(
 ) -> Asked | None:
     """The area just worked, for what covers it; the count just worked, for what each of them costs or weighs."""
     parameters = {parameter.label: parameter for parameter in topic.parameters}
+    if c.last is not None and c.last.topic.name in _COVERS and isinstance(c.last.givens.get("area"), Given):  # squares of it
+        was = c.last.givens["area"].value
+        unit, value, said = was.unit, was.value, was.text
     area = unit in _MEASURED and topic.name in (*_COVERS, *_PRICED) and not _ANOTHER.search(text)
     count = unit == "count" and topic.name in _PRICED and _EACH.search(text)
     parameter = parameters.get("area") if area else parameters.get("count") if count else None

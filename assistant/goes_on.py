@@ -42,7 +42,7 @@ _THAT = r"(?P<that>\s+(?:to|onto|on to|off|from|off of|out of|on) (?:that|it|the
 _FOR = r"(?:\s+(?:for|as) (?:the |a |my )?[a-z]+(?: [a-z]+)?)?"
 _ADD = re.compile(
     rf"{_LEAD}(?:plus|add(?: on| in)?|tack on|stick on|put on)\s+{_MORE}(?P<n>.+?)"
-    rf"(?:\s+(?:more|extra|on|each|apiece))?{_THAT}{_FOR}",
+    rf"(?:\s+(?:more|extra|on|each|apiece))?(?:\s+(?:of\s+)?(?:tail|lap|allowance|tongue|tenon|birdsmouth)s?)?{_THAT}{_FOR}",
     re.IGNORECASE,
 )
 _TAKE = re.compile(

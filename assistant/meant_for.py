@@ -34,15 +34,23 @@ _CHARGE = re.compile(  # they've put them up to 31
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
+AT_MOST = re.compile(
+    r"\b(?:no|not)\s+(?:more|bigger|larger|greater|wider) than\b|\bat most\b|\bmax(?:imum)?\b|\bgreatest\b", re.IGNORECASE
+)
 _SIZED = re.compile(r"(?:\s+(?:foot|feet|ft|inch(?:es)?))?\s+([a-z]+)", re.IGNORECASE)
 _CENTRED = re.compile(r"\b(?:at|on)\s+\d+'?s?\b(?! ?(?:foot|feet|ft|footers?)\b)", re.IGNORECASE)  # at 24, on 24s
 _SO_MANY_LONG = re.compile(r"\bhow many (?:\d+'?s|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
-_FOOTERS = re.compile(r"\bfooters\b|\b(?:from|in|out of|using) an? \S+ footer\b", re.IGNORECASE)
+_FOOTERS = re.compile(
+    r"\bfooters\b|\b\d[\d.]* ?(?:foot|feet|ft|met(?:re|er)s?|m) (?:lengths|sticks|stock)\b"
+    r"|\b(?:from|in|out of|using) an? \S+ footer\b",
+    re.IGNORECASE,
+)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
+_ALL_BUT = Fraction(6, 5)  # times as large, at most
 _ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
@@ -117,8 +125,7 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
     values = numbers_in(wanted.rest)
     if len(values) != 1 or not isinstance(values[0].value, Quantity):
         return []
-    named = labelled(wanted, last)
-    named = named or stock_told(wanted.rest, last)
+    named = stock_told(wanted.rest, last) or labelled(wanted, last)
     if named and _takes(last, named, values[0]):
         return [named]
     known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
@@ -170,6 +177,16 @@ def names_in(topic: Topic, rest: str) -> set[str]:
     return labels if len(places_of(rest)) > 1 else labels | {word for word, called in CALLED.items() if called in labels}
 
 
+def of_that_size(more: Question, last: Asked, target: str) -> None:
+    """A height is of what was given one: 8 high, of a wall 9 high, tells of no gable that was never told of."""
+    ((name, heard),) = more.givens.items() if len(more.givens) == 1 else ((target, None),)
+    if heard is None or name == target or name in last.givens:
+        return
+    size, other = (last.topic.parameter(one).label.split()[-1] for one in (target, name))
+    if size == other and size in CALLED.values() and isinstance(heard.value, last.topic.parameter(target).kind):
+        more.givens = {target: heard}
+
+
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
     """A number that no word placed goes to the given it is meant for, wherever else it could go."""
     values, places = numbers_in(rest), places_of(rest)
@@ -218,6 +235,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
+    at_most = bool(AT_MOST.search(f"{wanted.lead} {wanted.rest}"))
     centred = new.unit == "none" and bool(_CENTRED.search(f"{wanted.lead} {wanted.rest}"))
     counted = bool(_SO_MANY_LONG.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
@@ -231,6 +249,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: priced and isinstance(given.value, Money),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,
         lambda given: not sold or last.topic.parameter(given.name).label in _SOLD,
+        lambda given: not at_most or "least" not in last.topic.parameter(given.name).label,
         lambda given: not centred or "spacing" in last.topic.parameter(given.name).label,
         lambda given: not counted or "spacing" not in last.topic.parameter(given.name).label,
         lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
@@ -305,8 +324,9 @@ def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
 def _much_nearer(last: Asked, new: Quantity) -> str:
     """The one given that a new number is about as large as, where it is many times more or less than any other: 180 mm, of
     a wall 2.7 m high at 7 inches."""
-    if any(isinstance(given.value, Angle) for given in last.givens.values()):
-        return _nearer_angle(last, new)
+    of_all = _all_but_one(last, new)
+    if of_all or any(isinstance(given.value, Angle) for given in last.givens.values()):
+        return of_all or _nearer_angle(last, new)
     known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Length)}
     if not isinstance(new, Length | Number) or len(known) < _LEAST_KNOWN or new.value <= 0:
         return ""
@@ -314,6 +334,16 @@ def _much_nearer(last: Asked, new: Quantity) -> str:
     ratios = sorted((max(size / known[name].value, known[name].value / size), name)
                     for name, size in sizes.items() if known[name].value > 0)  # fmt: skip
     return ratios[0][1] if len(ratios) > 1 and ratios[0][0] <= _ALIKE and ratios[1][0] >= FAR_OFF * ratios[0][0] else ""
+
+
+def _all_but_one(last: Asked, new: Quantity) -> str:
+    """The one given that a bare number is all but, where it is many times off every other: 300, of 250 square feet in boards
+    of 8 foot at 5."""
+    known = {n: g.value.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Quantity)}
+    if new.unit != "none" or new.value <= 0 or len(known) < _LEAST_KNOWN or any(was <= 0 for was in known.values()):
+        return ""
+    ratios = sorted((max(new.value / was, was / new.value), name) for name, was in known.items())
+    return ratios[0][1] if ratios[0][0] <= _ALL_BUT and ratios[1][0] >= FAR_OFF else ""
 
 
 def _nearer_angle(last: Asked, new: Quantity) -> str:

@@ -95,6 +95,11 @@ _HOW_MANY_LONG = re.compile(  # how many 12s do I need, how many sixteens is tha
     re.IGNORECASE,
 )
 _CHOSEN = ("fascia",)  # what is chosen by a word that may be another question's: square, plumb
+_ABOUT = re.compile(  # about 6, of courses
+    r"\W*(?:(?:and|so|ok|then|but|now|say|more like)[ ,]+)*(?:about|around|roughly|near|(?:near|clos)er to|close to)"
+    r" (?P<n>\d[\d /]*)\W*",
+    re.IGNORECASE,
+)
 _SIDE = r"[\d'\" /.½¼¾-]+(?: ?(?:foot|feet|ft|inch(?:es)?|m)\b)?"
 _HOLE = re.compile(  # less a 3 by 7
     r"\W*(?:(?:and|then|so|ok|but|also)[ ,]+)*(?:less|minus|take out|take off|subtract|deduct|knock out|cut out)"
@@ -137,6 +142,9 @@ def plainer(text: str, last: Asked | None) -> str:
         return _NEAREST.sub(" ", text).strip()  # a mark of the tape is no length to be put in inches
     if not numbers_in(_THIS_ONE.sub(" ", text)):
         return _chosen(text, last) or _without(text, last)
+    about = _ABOUT.fullmatch(text)
+    if about is not None and any(p.name == "meant" for p in last.topic.parameters):
+        return f"about {about['n']} exposure"
     hole = _HOLE.fullmatch(text)
     if hole is not None and any(p.name == "openings" for p in last.topic.parameters):
         many, _, size = hole["n"].partition(" ")
