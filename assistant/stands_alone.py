@@ -20,6 +20,7 @@ MISSING = 0.35  # what the matcher charges for a piece that was not said; the la
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
 _ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
+_SMALL = frozenset("is at of the s now to".split())
 _STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
 _SUM = "tape arithmetic"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
@@ -33,7 +34,7 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
         return False  # less a 3 by 7 door
-    if _of_the_last(best, more, last, wanted):
+    if _of_the_last(best, more, last, wanted) or _label_alone(wanted, more, last):
         return False
     if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
         return True  # what pitch is 30 degrees, after the angle of one
@@ -60,6 +61,16 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
 def own_words(question: Question) -> set[str]:
     """The words of the name of a question's topic."""
     return set(question.topic.split())
+
+
+def _label_alone(wanted: Wanted, more: Question, last: Asked) -> bool:
+    """Whether the line is the name of one given and its number, and no more: sill 36."""
+    name, places = next(iter(more.givens), ""), places_of(wanted.rest)
+    if len(more.givens) != 1 or name not in last.givens or len(places) != 1:
+        return False
+    rest = wanted.rest[: places[0].start] + wanted.rest[places[0].end :]
+    words, label = set(re.findall(r"[a-z]+", rest.lower())), set(last.topic.parameter(name).label.lower().split())
+    return bool(words & label) and words <= label | _SMALL
 
 
 def _of_the_last(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:
