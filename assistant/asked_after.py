@@ -47,7 +47,7 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     if last is None or not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
         return False
     squares = _SQUARES.search(text) and last["answer"]["unit"] in ("ft2", "m2")
-    if squares or _asked_anew(c, last, text):
+    if squares or _asked_anew(c, last, text) or _of_another(c, last, text):
         return False
     again = by_its_name(text, c.topics)
     if again is not None and again.topic == last["topic"]:
@@ -74,6 +74,14 @@ def _asked_anew(c: Conversation, last: Record, text: str) -> bool:
     if any(name.startswith(f"{question.topic} of the ") for name in beside_it):
         return False
     return c.of_the_same(question) or question.topic not in beside_it
+
+
+def _of_another(c: Conversation, last: Record, text: str) -> bool:
+    """Whether the line names another topic whole, that no value on the page goes by: vent area, after the area of a soffit."""
+    first = next(iter(c.read(text).questions), None)
+    name = set(first.topic.split()) if first is not None and first.topic != last["topic"] else set()
+    named = len(name) > 1 and name <= set(re.findall(r"[a-z]+", text.lower()))
+    return named and not any(name <= set(line["name"].lower().split()) for line in (last["answer"], *last["also"]))
 
 
 def _named(last: Record, text: str) -> list[str]:

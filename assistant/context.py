@@ -191,7 +191,10 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
 def _names_another(c: Conversation, text: str, best: Question) -> bool:
     """Whether the line asks by its whole name for another thing than both together do: gable height, after a rake length."""
     alone = next((q for q in c.read(text).questions if q.score > 0), None)
-    return alone is not None and alone.topic != best.topic and set(alone.topic.split()) <= set(alone.words)
+    if alone is None or alone.topic == best.topic:
+        return False
+    again = c.last is not None and best.topic == c.last.topic.name and not numbers_in(text)  # rafter length, after the hip's
+    return again or set(alone.topic.split()) <= set(alone.words)
 
 
 def _take_all_layers(question: Question, told: str) -> None:

@@ -28,6 +28,9 @@ _LINE = re.compile(
     r"(?P<rest>(?:[,;]| but\b| only\b| at\b| with\b| for\b| make it\b).*)?",
     re.IGNORECASE,
 )
+_AGAIN = re.compile(
+    r"\W*(?:(?:ok|okay|so|now|and|then)[ ,]+)*(?:the|that|my) (?P<what>[a-z]+(?: [a-z]+)?) again(?P<rest>)", re.IGNORECASE
+)
 _FIRST = frozenset(("first", "beginning", "start", "original"))
 _SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again then before".split())
 
@@ -39,7 +42,8 @@ def remember(c: Conversation, asked: Asked) -> None:
 
 def goes_back(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes back to a question before; then that is answered again, changed by what else is said."""
-    found = _LINE.fullmatch(text.strip(" .!?")) if len(text) <= LONGEST and c.pending is None else None
+    said = text.strip(" .!?") if len(text) <= LONGEST and c.pending is None else ""
+    found = _LINE.fullmatch(said) or _AGAIN.fullmatch(said)
     asked = _meant(c, found["what"]) if found else None
     if asked is None or found is None:
         return False

@@ -50,6 +50,7 @@ _FOOTERS = re.compile(
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
+_BY_A_QUARTER = Fraction(5, 4)
 _ALL_BUT = Fraction(6, 5)  # times as large, at most
 _ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
@@ -352,7 +353,7 @@ def _nearer_angle(last: Asked, new: Quantity) -> str:
     if new.unit not in ("none", "deg") or new.value <= 0 or len(known) < _LEAST_KNOWN:
         return ""
     ratios = sorted((max(new.value / was, was / new.value), name) for name, was in known.items() if was > 0)
-    near = len(ratios) == len(known) and ratios[0][0] <= NO_LONGER and ratios[1][0] >= NEAR
+    near = len(ratios) == len(known) and ratios[0][0] <= _BY_A_QUARTER and ratios[1][0] >= NEAR * ratios[0][0]
     return ratios[0][1] if near else ""
 
 

@@ -31,7 +31,7 @@ _KEPT = ("pitch", "waste")
 def roof_plan(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Ask for the roof's area where its plan has no place in what was asked."""
     first, words = next(iter(questions), None), chart.words
-    if first is None or first.topic not in _TOPICS or "pitch" not in first.givens or TOPIC not in topics:
+    if first is None or first.topic not in _TOPICS or TOPIC not in topics:
         return
     if _ROOFS.isdisjoint(words) or not _WALLED.isdisjoint(words):
         return
@@ -39,10 +39,31 @@ def roof_plan(chart: Chart, questions: list[Question], topics: Mapping[str, Any]
     found = {(r.start, r.end): r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2}
     if not asks or len(found) != 1:
         return
-    sides = _sides(chart, next(iter(found.values())), {p.name: p for p in topics[TOPIC]})
-    if sides:
-        kept = {name: heard for name, heard in first.givens.items() if name in _KEPT}
+    places = {p.name: p for p in topics[TOPIC]}
+    sides = _sides(chart, next(iter(found.values())), places)
+    kept = {name: heard for name, heard in first.givens.items() if name in _KEPT}
+    if sides and "pitch" not in kept:
+        sides, pitch = _pitch_at_its_end(chart, next(iter(found.values())), sides, places)
+        kept |= pitch
+    if sides and "pitch" in kept:
         questions[:] = [Question(TOPIC, {**sides, **kept}, _SCORE, words=first.words, manner=first.manner)]
+
+
+def _pitch_at_its_end(
+    chart: Chart, size: Reading, sides: dict[str, Heard], places: Mapping[str, Any]
+) -> tuple[dict[str, Heard], dict[str, Heard]]:
+    """The plan and the pitch that was read as a fraction of its width: 40 by 24 6/12."""
+    assert isinstance(size.value, Dims)
+    wide = size.value.parts[-1]
+    for start in range(wide.start + 1, size.end):
+        pitch = next((r for r in chart.readings[start] if r.kind == "pitch" and r.end == size.end), None)
+        width = next((r for r in chart.readings[wide.start] if r.kind == "number" and r.end == start), None)
+        if pitch is None or width is None:
+            continue
+        heard, told = heard_as(chart, places["width"], width, True), heard_as(chart, places["pitch"], pitch, True)
+        if heard is not None and told is not None:
+            return {**sides, "width": heard}, {"pitch": told}
+    return {}, {}
 
 
 def _sides(chart: Chart, reading: Reading, places: Mapping[str, Any]) -> dict[str, Heard]:

@@ -48,6 +48,15 @@ def test_what_is_read_off_the_page(lines: tuple[str, ...], says: str) -> None:
         (("cut list stock 16, 4 at 52, 6 at 37 1/2", "drop the 52s"), "cut list", 2),
         (("10 balusters 1 1/2 in 6 foot equal spacing, gap under 4", "16"), "equal spacing", 3.2),
         (("roof area 40 by 24 at 6/12", "1 foot overhang"), "roof area", 42 * 26 * 1.25**0.5),
+        (("roof area 40 by 24 6/12",), "roof area", 960 * 1.25**0.5),
+        (("9 foot wall courses about 6", "about 7", "no more than 7"), "course layout", 6.75),
+        (("9 foot wall courses at 7", "about 6"), "course layout", 6),
+        (("courses 4 to 6", "9 foot"), "course layout", 6),
+        (("rafter run 12 foot at 7 12 how long", "plus 18 inches tail"), "tape arithmetic", 144 * 193**0.5 / 12 + 18),
+        (("hip length 6/12 run 12", "rafter length", "12 foot"), "sloped length", 144 * 1.25**0.5),
+        (("gable area 24 wide 6/12", "wall area 36 by 9", "the gable again"), "gable area", 72),
+        (("miter for a 95 degree corner", "in three pieces"), "corner in several pieces", 21.25),
+        (("rise over 3.6 m at 22 degrees", "4.2"), "rise over a run", 4200 * 0.404026),
     ],
 )
 def test_what_is_worked_next(lines: tuple[str, ...], topic: str, value: float) -> None:
@@ -87,6 +96,12 @@ STRAPS = "strapping 36 foot wall 9 foot high 16 on centre"
         (("cut list stock 16, 4 at 52, 6 at 37 1/2", "make the 52s 54"), "pieces", "4 at 54 in, 6 at 37 1/2 in"),
         (("cut list stock 16, 4 at 52, 6 at 37 1/2", "and 3 at 24"), "pieces", "4 at 52 in, 6 at 37 1/2 in, 3 at 24 in"),
         (("roof area 40 by 24 at 6/12", "15 percent"), "waste", "15 percent"),
+        (("siding 30 by 9 wall 7 exposure 16 footers how many boards", "8 high"), "wall height", "8 ft"),
+        (("how many 12 foot boards for 250 square feet at 6 inch", "exposure 5", "300"), "area", "300 ft²"),
+        (("window sill 34 head 82 wall 108 courses 5 to 7", "sill 36"), "sill", "36 in"),
+        ((STRAPS, "10 foot lengths"), "stock", "10 foot"),
+        (("compound cut slope 20 corner 90", "25", "92"), "corner", "92°"),
+        (("compound cut slope 20 corner 90", "92", "24"), "spring angle", "24°"),
         (("roof area 40 by 24 at 6/12", "15 percent", "44 long"), "length", "44 ft"),
     ],
 )
@@ -104,6 +119,8 @@ def test_a_number_goes_where_it_belongs(lines: tuple[str, ...], name: str, text:
         ("wall 36 by 9 area", "courses at 7 inch", "so how many boards from 12 footers"),
         ("gable end 24 wide 10 high less a 3 by 7 door, area",),
         ("miter for 92", "back to the roof"),
+        ("siding 30 by 9 wall 7 exposure 16 footers how many boards", "and a door", "3 by 7"),
+        ("soffit 48 foot 16 deep 12 inch panels", "vent area for it"),
         ("cut list stock 16, 4 at 52, 6 at 37 1/2", "12"),
     ],
 )
