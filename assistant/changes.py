@@ -15,7 +15,7 @@ from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, turned_round, without_echo
 from assistant.pending import Asked
-from assistant.pieces_changed import piece_changed
+from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
 from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
@@ -146,7 +146,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         _ask_where(c, record, wanted, c.last)
         return True
     found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or piece_changed(wanted, c.last), ""
-    found = found or _readings(c, wanted, c.last, questions)
+    found = found or openings_counted(wanted, c.last) or _readings(c, wanted, c.last, questions)
     over = None if found else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     if over is not None and not _talks_of_else(over[0], wanted, c.last):
         found, text_now = [over[0]], over[1]

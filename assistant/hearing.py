@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.acts.comparing import concluded, in_unit
 from assistant.acts.explaining import line_named
+from assistant.also_asked import beside
 from assistant.at_the_saw import asks_the_saw
 from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
@@ -158,10 +159,18 @@ def _compared(last: Asked, said: Said, text: str) -> bool:
     return said.topic == "compare" and "weak" not in said.words and _compares(last, said, text)
 
 
+def _stands_beside(c: Conversation, text: str) -> bool:
+    """Whether what sounds like reading back a value asks for one that stands beside the last answer."""
+    last = c.last.record if c.last is not None and c.pending is None else None
+    return last is not None and bool(last.get("answer")) and bool(beside(last, last["topic"] or "", text))
+
+
 def _asks_another(c: Conversation, said: Said, text: str) -> bool:
     """Whether what sounds like reading back a value asks for one of another kind: a pitch is not how long the slope is."""
     if _TOLD.search(text):
         return False
+    if _stands_beside(c, text):
+        return True  # and the rake, after the height of a gable
     kept = c.places.get(said.words["what"])
     if kept is None or said.words["what"] == "everything":
         return False

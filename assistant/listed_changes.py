@@ -28,6 +28,10 @@ _AND = re.compile(r"^\W*(?:and|less|minus|subtract|deduct|take (?:off|out|away))
 _OUT_TOO = re.compile(
     r"^\W*(?:(?:and|then|ok|also)\W+)*(?:less|minus|subtract|deduct|take (?:off|out|away)|and)\s+(?!the\b|that\b)", re.IGNORECASE
 )
+_PUTS_RIGHT = re.compile(
+    r"^\W*(?:no|nope|sorry|i meant|i said|actually)\b|\b(?:instead|rather|swap|replace|change|make|in place|meant|sorry)\b",
+    re.IGNORECASE,
+)
 _INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
 
 
@@ -57,6 +61,7 @@ def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -
         at = _replaced(found, item, old)
         if at is None or (more and not isinstance(item, Layer)):
             continues = isinstance(item, Opening | Piece) and _AND.search(text)
+            continues = continues or (isinstance(item, Opening) and not _PUTS_RIGHT.search(text))  # no window is a door
             if old or not (more or continues):
                 return _anew(before, new)
             found.append(item)

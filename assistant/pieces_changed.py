@@ -1,4 +1,4 @@
-"""One size of a list of pieces, as it is after all, or gone: "no, 37 1/4", "drop the 52s", "make the 37 and a halfs 38"."""
+"""One thing of a list as it is after all, or gone: "no, 37 1/4", "drop the 52s", "make the 36s 38", "only five windows"."""
 
 from __future__ import annotations
 
@@ -6,10 +6,10 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of
+from assistant.said_over import places_of, stem
 from intents.question import Heard, Question
 from solvers.quantities import Quantity
-from solvers.slots import Piece
+from solvers.slots import Opening, Piece
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -22,6 +22,12 @@ _SIZE = r"(?P<old>[\d][\d /.½¼¾⅛⅜⅝⅞-]*?(?: and (?:a|an|one|three|five
 _OUT = re.compile(
     rf"{_LEAD}(?:drop|lose|take out|take off|leave out|leave off|skip|forget|scrap|without|not|no)(?: about)?"
     rf" (?:the |those |all the |my |any |of the )*{_SIZE}(?:['’]?s| ones| pieces| inch ones)(?: out| off| after all| now)*\W*",
+    re.IGNORECASE,
+)
+_COUNTED = re.compile(
+    rf"{_LEAD}(?:(?:make (?:it|that)|it['’]?s|there['’]?s|there are|we['’]?ve got|got|only|just|say|it is|they['’]?re) )*"
+    r"(?P<n>\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?P<what>windows?|doors?|vents?|openings?)"
+    r"(?: (?:now|actually|after all|instead|in all|not \w+))*\W*",
     re.IGNORECASE,
 )
 _INTO = re.compile(
@@ -50,6 +56,22 @@ def piece_changed(wanted: Wanted, last: Asked) -> list[Question]:
         old = _sized(pieces, wanted.old) if wanted.old else _measured_again(pieces, rest, last)
         now = _with(pieces, old, rest)
     return [Question(last.topic.name, {name: Heard(now, 0, len(rest), rest)}, _SCORE)] if now else []
+
+
+def openings_counted(wanted: Wanted, last: Asked) -> list[Question]:
+    """The last question with as many of one kind of opening as the line counts: five windows, of six."""
+    said = _COUNTED.fullmatch(f"{wanted.lead}{wanted.rest}")
+    lists = {name: given.value for name, given in last.givens.items() if isinstance(given.value, tuple) and given.value}
+    lists = {name: value for name, value in lists.items() if isinstance(value[0], Opening)}
+    places = places_of(said["n"]) if said is not None else []
+    if said is None or not lists or len(places) != 1 or places[0].value.value.denominator != 1:
+        return []
+    ((name, openings),) = lists.items()
+    named = [one for one in openings if stem(str(one.what).split()[-1]) == stem(said["what"].lower())]
+    if len(named) != 1:
+        return []
+    now = tuple(replace(one, count=int(places[0].value.value)) if one is named[0] else one for one in openings)
+    return [Question(last.topic.name, {name: Heard(now, 0, len(wanted.rest), wanted.rest)}, _SCORE)]
 
 
 def _with(pieces: tuple[Piece, ...], old: Piece | None, words: str) -> tuple[Piece, ...]:

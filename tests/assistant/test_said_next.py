@@ -179,3 +179,19 @@ def test_so_much_each_goes_on_from_the_part() -> None:
 def test_a_unit_said_alone_is_the_answers_or_asked_about() -> None:
     assert last("gable height 6/12 28 foot wide", "metres")["answer"]["unit"] == "mm"
     assert "I meant inches" in last("rise over run 7/12 16", "inches")["ask"]
+
+
+@pytest.mark.parametrize("line", ["no five windows", "make it five windows", "only 5 windows"])
+def test_windows_counted_again_are_no_height(line: str) -> None:
+    record = last("wall 40 by 9 area less six windows 3 by 4", line)
+    assert record["answer"]["value"] == 360 - 60
+
+
+def test_a_door_does_not_take_the_place_of_windows() -> None:
+    lines = ["wall 40 by 9 area less six windows 3 by 4", "two doors 3 by 7"]
+    assert last(*lines)["answer"]["value"] == 360 - 72 - 42
+    assert last(*lines, "one door")["answer"]["value"] == 360 - 72 - 21
+
+
+def test_the_rake_after_a_gables_height_is_no_pitch() -> None:
+    assert "Rake length: 210" in last("gable 28 wide 9/12 height", "and the rake")["say"]
