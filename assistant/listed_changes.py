@@ -60,8 +60,8 @@ def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -
     for item in new:
         at = _replaced(found, item, old)
         if at is None or (more and not isinstance(item, Layer)):
-            continues = isinstance(item, Opening | Piece) and _AND.search(text)
-            continues = continues or (isinstance(item, Opening) and not _PUTS_RIGHT.search(text))  # no window is a door
+            continues = isinstance(item, Opening | Piece) and bool(_AND.search(text))
+            continues |= isinstance(item, Opening) and not _PUTS_RIGHT.search(text)  # no window is a door
             if old or not (more or continues):
                 return _anew(before, new)
             found.append(item)
