@@ -182,7 +182,6 @@ ASKED: dict[str, Asks] = {
     "right triangle": (
         (r"\bhow (?:high|tall|far up)\b", ("rise",)),
         (r"\bhow (?:far out|wide)\b", ("run",)),
-        (r"\bhypotenuse\b|\blong side\b|\bdiagonal\b", ("slope",)),
         (r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),
     ),
     "square check": ((r"\b3.4.5\b|\bthree four five\b", ("3-4-5",)),),

@@ -236,23 +236,13 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
-    at_most = bool(AT_MOST.search(f"{wanted.lead} {wanted.rest}"))
-    centred = new.unit == "none" and bool(_CENTRED.search(f"{wanted.lead} {wanted.rest}"))
-    counted = bool(_SO_MANY_LONG.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
-    say_again = _to_say_again(last)
-    sized = _SIZED.match(wanted.rest[places[0].end :]) if places else None
-    called = CALLED.get(sized[1].lower(), "") if sized else ""  # 44 long
     return [
-        lambda given: not say_again or last.topic.parameter(given.name).label.lower() in say_again,
-        lambda given: not called or called in last.topic.parameter(given.name).label.lower().split(),
+        *_by_its_words(wanted, last, new),
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,
         lambda given: not sold or last.topic.parameter(given.name).label in _SOLD,
-        lambda given: not at_most or "least" not in last.topic.parameter(given.name).label,
-        lambda given: not centred or "spacing" in last.topic.parameter(given.name).label,
-        lambda given: not counted or "spacing" not in last.topic.parameter(given.name).label,
         lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),
         lambda given: not house or last.topic.parameter(given.name).slot.kept not in OF_NO_WALL,
         lambda given: bool(end and sizes) and given.value.value == (min if end and (end[1] or end[2]) else max)(sizes),
@@ -264,6 +254,26 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
         lambda given: given.name in last.changed,
+    ]
+
+
+def _by_its_words(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:
+    """What the words of a change tell of the given's name: 44 long, at 24 (a spacing), how many 12s (none), 7 at most."""
+    text, places = f"{wanted.lead} {wanted.rest}", places_of(wanted.rest)
+    sized = _SIZED.match(wanted.rest[places[0].end :]) if places else None
+    called = CALLED.get(sized[1].lower(), "") if sized else ""
+    say_again, at_most = _to_say_again(last), bool(AT_MOST.search(text))
+    centred, counted = new.unit == "none" and bool(_CENTRED.search(text)), bool(_SO_MANY_LONG.search(text))
+
+    def label(given: Given) -> str:
+        return last.topic.parameter(given.name).label.lower()
+
+    return [
+        lambda given: not say_again or label(given) in say_again,
+        lambda given: not called or called in label(given).split(),
+        lambda given: not at_most or "least" not in label(given),
+        lambda given: not centred or "spacing" in label(given),
+        lambda given: not counted or "spacing" not in label(given),
     ]
 
 
