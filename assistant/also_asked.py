@@ -21,6 +21,9 @@ _ORDINALS = tuple("first second third fourth fifth sixth seventh eighth ninth te
 _NTH = rf"(?P<nth>{'|'.join(_ORDINALS)}|last|\d+(?:st|nd|rd|th))"
 _MARKED = r"mark|line|course|row|strap|batten|piece|baluster|picket|board|panel|joint|fastener|screw|nail|bend|cut"
 _MARK = re.compile(rf"\b{_NTH} (?P<what>{_MARKED})\b", re.IGNORECASE)
+_THAT_ONE = re.compile(
+    rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is|give me)\W+)*{_NTH} one\W*", re.IGNORECASE
+)
 _WHERE = re.compile(r"\b(?:where|what|whats|how far|show|tell|give)\b", re.IGNORECASE)
 _ONLY = re.compile(rf"\W*(?:(?:and|so|then|the)\W+)*{_NTH} (?:{_MARKED})\W*", re.IGNORECASE)
 _UNIT = re.compile(
@@ -64,15 +67,16 @@ def asking_words(topic: str, text: str) -> set[str]:
     return {word for one in found if one for word in re.findall(r"[a-z]+", one[0].lower())}
 
 
-def mark_asked(record: Record, text: str) -> list[str]:
-    """Where the mark lies that is asked for by its number."""
-    found = _MARK.search(text)
-    if found is None or not record["marks"] or not (_WHERE.search(text) or _ONLY.fullmatch(text)):
+def mark_asked(record: Record, text: str, ones: bool = False) -> list[str]:
+    """Where the mark lies that is asked for by its number; `ones`: as the third one, too, while no step is read."""
+    one = _THAT_ONE.fullmatch(text) if ones else None
+    found = one or _MARK.search(text)
+    if found is None or not record["marks"] or not (one or _WHERE.search(text) or _ONLY.fullmatch(text)):
         return []
     nth = found["nth"].lower()
     at = len(record["marks"]) if nth == "last" else _ORDINALS.index(nth) + 1 if nth in _ORDINALS else int(nth[:-2])
     if not 0 < at <= len(record["marks"]):
-        return [f"there are {len(record['marks'])} marks, and no {nth} {found['what']}"]
+        return [f"there are {len(record['marks'])} marks, and no {nth} {'one' if one else found['what']}"]
     return [f"{record['marks'][at - 1]['name']}: {record['marks'][at - 1]['text']}"]
 
 

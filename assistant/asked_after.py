@@ -29,6 +29,19 @@ _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
 _HALF_THERE = re.compile(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
+_NAMED = re.compile(
+    r"\W*(?:(?:and|so|ok|okay|then|but|now|what['’]?s|what is|what was|what are|give me|tell me|how much is|the|my|it['’]?s)"
+    r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",
+    re.IGNORECASE,
+)
+_SIZES = {"long": "length", "high": "height", "tall": "height", "wide": "width", "steep": "angle"}
+_HOW = re.compile(rf"\W*(?:(?:and|so|ok|then)\W+)*how (?P<size>{'|'.join(_SIZES)})(?: (?:is|was) (?:it|that))?\W*", re.IGNORECASE)
+_HOW_MANY = re.compile(
+    r"\W*(?:(?:and|so|ok|then|but|now)\W+)*how many(?: (?P<things>[a-z]+))?(?: (?:is|are|was|were) (?:that|there|it|those))?"
+    r"(?: (?:do|will|would|did) (?:i|we|you) (?:need|want|get|say|buy))?"
+    r"(?: (?:in all|altogether|in total|total|then|again|now))*\W*",
+    re.IGNORECASE,
+)
 _SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them
 
 
@@ -39,13 +52,15 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     last = c.last.record
     if not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
         return False
-    if by_its_name(text, c.topics) is not None or _SQUARES.search(text):  # asked as a question of its own, with its working
+    squares = _SQUARES.search(text) and last["answer"]["unit"] in ("ft2", "m2")
+    if squares or _asked_anew(c, last, text) or _of_another(c, last, text):
         return False
-    lines = mark_asked(last, text)
-    if not lines and (is_no_change(text, [], c.last) or not numbers_in(_HALF_THERE.sub("", text))):
-        lines = beside(last, last["topic"] or "", text)
-    if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
-        lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
+    again = by_its_name(text, c.topics)
+    if again is not None and again.topic == last["topic"]:
+        put_noted(record, "explain", said_of([f"{last['answer']['name']}: {last['answer']['text']}"]))
+        record["also"] = [last["answer"]]
+        return True
+    lines = _asked_lines(c, last, text)
     if len(text.split()) > A_NAME and _of_its_own(c, record, last, lines):
         return True
     if lines:
@@ -54,6 +69,17 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
             line for line in lines_of(last) if {f"{line['name']}: {line['text']}", f"{line['name']} {line['text']}"} & {*lines}
         ]
     return bool(lines)
+
+
+def _asked_lines(c: Conversation, last: Record, text: str) -> list[str]:
+    """The mark, or the values of the page, that a line asks for."""
+    lines = mark_asked(last, text, c.step_shown < 0)
+    numbers = numbers_in(_HALF_THERE.sub("", text))
+    if not lines and c.last is not None and (is_no_change(text, [], c.last) or not numbers):
+        lines = beside({**last, "also": [last["answer"], *last["also"]]}, last["topic"] or "", text)
+    if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):
+        lines = [f"{last['answer']['name']}: {last['answer']['text']}"]
+    return lines if lines or numbers else _named(last, text) or _counted(last, text)
 
 
 def _of_its_own(c: Conversation, record: Record, last: Record, lines: list[str]) -> bool:
@@ -74,6 +100,49 @@ def _of_its_own(c: Conversation, record: Record, last: Record, lines: list[str])
 def lines_of(last: Record) -> list[dict[str, Any]]:
     """All the values of an answer that can be read back: itself, those beside it, its marks."""
     return [last["answer"], *last["also"], *last["marks"]]
+
+
+def _asked_anew(c: Conversation, last: Record, text: str) -> bool:
+    """Whether the line is the name of a topic, which is worked as a question of its own; not so the cut of the hip itself."""
+    question = by_its_name(text, c.topics)
+    if question is None or question.topic == last["topic"] or question.topic != text.lower().strip(" .!?"):
+        return False  # by no name, by that of the last, or by a short one: how many sticks
+    beside_it = {line["name"].lower() for line in last["also"]}
+    if any(name.startswith(f"{question.topic} of the ") for name in beside_it):
+        return False
+    return c.of_the_same(question) or question.topic not in beside_it
+
+
+def _of_another(c: Conversation, last: Record, text: str) -> bool:
+    """Whether the line names another topic whole, that no value on the page goes by: vent area, after the area of a soffit."""
+    first = next(iter(c.read(text).questions), None)
+    name = set(first.topic.split()) if first is not None and first.topic != last["topic"] else set()
+    named = len(name) > 1 and name <= set(re.findall(r"[a-z]+", text.lower()))
+    return named and not any(name <= set(line["name"].lower().split()) for line in (last["answer"], *last["also"]))
+
+
+def _named(last: Record, text: str) -> list[str]:
+    """The one value on the page that the line is the name of, or the end of its name: the rise, the area."""
+    found, how = _NAMED.fullmatch(text), _HOW.fullmatch(text)
+    name = _SIZES[how["size"].lower()] if how else found["name"].lower().strip() if found else ""
+    lines = [last["answer"], *last["also"]]
+    same = [line for line in lines if line["name"].lower().partition(",")[0] == name]
+    if not same:
+        same = [line for line in lines if line["name"].lower().endswith(f" {name}")]
+        same = same[:1] if same[:1] == lines[:1] else same  # the answer first: the area of a wall is the net one
+    if name == "angle" and lines[0]["unit"] == "deg":
+        same = lines[:1]  # what the saw is set to, and no edge angle
+    return [f"{same[0]['name']}: {same[0]['text']}"] if len(same) == 1 and same[0]["unit"] != "word" else []
+
+
+def _counted(last: Record, text: str) -> list[str]:
+    """The count that was worked, asked for by what it counts, or by no name."""
+    found, answer = _HOW_MANY.fullmatch(text), last["answer"]
+    if found is None or answer["unit"] != "count":
+        return []
+    name = answer["name"].lower()
+    things = (found["things"] or "").lower()
+    return [f"{answer['name']}: {answer['text']}"] if not things or things in (name, name.split()[0]) else []
 
 
 def said_of(lines: list[str]) -> str:

@@ -60,6 +60,9 @@ ASKED: dict[str, Asks] = {
             ("shorter each course",),
         ),
     ),
+    "end cut along the rake": (
+        (r"\bsaw\b", ("saw setting",)), (r"\bsteps?\b|\bshorter\b|\bper course\b", ("step per course",)),
+    ),
     "step at the rake": ((rf"\bboth (?:ends|sides)|\boverall\b|{_IN_ALL}", ("step, both ends of a gable",)),),
     "balanced panels": ((rf"\bhow many\b|\b(?:{_MANY})\b|\bto buy\b|\bfull\b|\bwhole\b", ("full panels", "panels to buy")),),
     "equal spacing": (
@@ -87,9 +90,10 @@ ASKED: dict[str, Asks] = {
         (r"\bsquares\b", ("area in squares",)),
         (r"\bwh(?:at|ich) pitch", ("pitch of the gable",)),
     ),
+    "roof area": ((r"\bsquares\b", ("squares with the waste",)), (r"\bplan\b[^.;?]*\?|\bwhat['’]?s the plan", ("plan area",))),
     "squares": ((r"\border\b|\bbuy\b|\bwhole\b", ("whole squares bought",)),),
     "cladding boards": (
-        (r"\b(?:how many|and) squares", ("squares",)),
+        (r"\b(?:how many|and|in|into|as) squares|^\W*squares\W*$", ("squares",)),
         (_LINEAL, ("total length",)),
         (r"\b(?:each|one|a|per) board (?:cover|do)", ("area per board",)),
     ),
@@ -180,7 +184,10 @@ ASKED: dict[str, Asks] = {
         ),
     ),
     "gable height": ((_RAKE, ("rake length",)),),
-    "hip or valley length": ((r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),),
+    "hip or valley length": (
+        (r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),
+        (r"\b(?:level|seat) cut|\bbird'?s?[- ]?mouth", ("level cut of the hip",)),
+    ),
     # corners and the saw
     "miter for a corner": (_EDGE, _TURN),
     "polygon": (_EDGE, _TURN, _CORNER),
@@ -188,7 +195,6 @@ ASKED: dict[str, Asks] = {
     "rake return": (
         (r"\bother (?:corner|one|cut|joint|setting)\b|\bboth corners\b", ("the other corner's setting",)), _EDGE, _TURN, _CORNER,
     ),
-    "end cut along the rake": ((r"\bsaw\b", ("saw setting",)), (r"\bper course\b|\bstep\b", ("step per course",))),
     "peak joint": (_EDGE, _TURN, _CORNER),
     "rake to level joint": (_EDGE, _TURN, _CORNER),
     "compound cut": ((r"\bbevels?\b(?! ga?u)|\btilt\b|\bblade\b", ("bevel",)),),
@@ -200,7 +206,15 @@ ASKED: dict[str, Asks] = {
             ("arc length",),
         ),
     ),
-    "right triangle": ((r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),),
+    "pitch from rise and run": (
+        (r"\bdegrees\b|\bangle\b", ("roof angle",)),
+        (r"\bpercent(?:age)?\b|\bgrade\b", ("percent grade",)),
+    ),
+    "right triangle": (
+        (r"\bhow (?:high|tall|far up)\b", ("rise",)),
+        (r"\bhow (?:far out|wide)\b", ("run",)),
+        (r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),
+    ),
     "square check": ((r"\b3.4.5\b|\bthree four five\b", ("3-4-5",)),),
     "out of square": ((r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),),
 }  # fmt: skip

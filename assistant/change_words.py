@@ -10,7 +10,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant.meant_for import Wanted
+from assistant.meant_for import AT_MOST, Wanted
 from assistant.said_over import Place, places_of
 from intents.number_words import PLURALS
 from intents.plurals import KEPT
@@ -65,7 +65,8 @@ _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|expo
 def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     """The change with a given's own name in the place of the words that mean it."""
     kinds = {parameter.kind for parameter in last.topic.parameters if parameter.name in last.givens}
-    if Pitch in kinds and Percent not in kinds and _GRADE.fullmatch(wanted.rest.strip(" .?!")):
+    wasted = any(parameter.slot.kept == "waste" for parameter in last.topic.parameters)
+    if Pitch in kinds and Percent not in kinds and not wasted and _GRADE.fullmatch(wanted.rest.strip(" .?!")):
         return replace(wanted, rest=f"{wanted.rest.strip(' .?!')} slope")
     one = _ONE_THATS.match(wanted.rest)
     wanted = replace(wanted, rest=wanted.rest[one.end() :], lead=f"{wanted.lead} {one[0]}") if one else wanted
@@ -99,6 +100,8 @@ def _is_spacing(label: str, last: Asked) -> bool:
 
 def say_what_it_is(more: Question, text: str, last: Asked) -> None:
     """Say what a new length is where the words do: "make the run 14", after a hip worked from the building's width."""
+    if "meant" in last.givens and "exposure" in more.givens and "meant" not in more.givens and AT_MOST.search(text):
+        more.givens["meant"] = Heard("GREATEST", 0, 0, "")
     for parameter in last.topic.parameters:
         way = told_again(text.lower().split()) if parameter.slot.names in more.givens else ""
         if way and parameter.name not in more.givens:

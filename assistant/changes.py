@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 
 from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
-from assistant.also_asked import asking_words
 from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
 from assistant.claimed_anew import claimed_anew
@@ -16,46 +15,36 @@ from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
+from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, steep, talks_of_else
 from assistant.pending import Asked
+from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
-from assistant.said_over import OF_THEM, places_of, said_over, same_value, stem
+from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.speech import spoken
 from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
+from assistant.through_last import through_last
 from assistant.told_values import tells_only
-from assistant.units_kept import in_its_unit, openings, unit_only
-from intents.chart import LIGHT, chart_of
-from intents.fitting import STEEPEST_RISE, TAKEN
-from intents.matcher import read_as, speller
-from intents.phrases import compiled
+from assistant.units_kept import UNITS, in_its_unit, unit_only
+from intents.fitting import TAKEN
+from intents.matcher import read_as
 from intents.placing import ANYTHING
 from intents.question import Question
-from intents.searching import MANNER
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
-from intents.tokens import tokenize
-from solvers.quantities import Area, Expansion, Pitch, Quantity
+from solvers.quantities import Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.ways import Way
 
-PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
-SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
-TAKEN_OUT = frozenset("less minus take takes out off deduct subtract knock there got has have both them those cut".split())
-MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 LEVEL = 0.12  # topics this near in score are equally likely
-_FAR = 8  # times the area before, or less
 NONE = ("", "no", "without", "zero")
 _NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
-_PUTS_RIGHT = re.compile(
-    r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
-)
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
-_EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -63,6 +52,8 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
     if text.count(" ") > MOST_WORDS or (c.last is not None and is_no_change(text, questions, c.last)):
         return False
+    if c.last is not None and through_last(c, record, text, said, questions, change):
+        return True
     if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
         return True
     if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
@@ -148,10 +139,14 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
-    found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or _readings(c, wanted, c.last, questions), ""
+    if two_sizes.of_no_wall(wanted, c.last):
+        _ask_where(c, record, wanted, c.last)
+        return True
+    found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or piece_changed(wanted, c.last), ""
+    found = found or openings_counted(wanted, c.last) or _readings(c, wanted, c.last, questions)
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
-    if over is not None and not (_talks_of_else(over[0], wanted, c.last) or meant_for.sold_so(over[0], c.last)):
+    if over is not None and not (talks_of_else(over[0], wanted, c.last) or meant_for.sold_so(over[0], c.last)):
         found, text_now = [over[0]], over[1]
     if not found or stands_alone(next(iter(questions), None), found[0], c.last, wanted):
         return False
@@ -174,7 +169,7 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
     rest = with_percent(meant_for.without_echo(words.get("rest", "")), text)
-    if corrects and rest and not numbers_in(rest) and _NONE_OF.fullmatch(text):
+    if corrects and rest and not numbers_in(rest) and rest.lower() not in UNITS and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
     lead, _, tail = text.partition(rest) if rest else ("", "", "")
     return Wanted(rest, words.get("old", ""), corrects, True, lead, tail=tail)
@@ -213,37 +208,39 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
 
     `questions` is what its words come to alone: nothing, or as likely the last topic as any, and they can be read on.
     """
-    in_words = numbers_in(wanted.old) and _only_in_words(wanted, last)
+    in_words = numbers_in(wanted.old) and only_in_words(wanted, last)
     if in_words or OF_THEM.search(wanted.rest) or meant_for.named_else(wanted.rest, last.topic):
         return []
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led
+    loosely = loosely or bool(meant_for.stock_told(wanted.rest, last))
     found: list[Question] = []
     loose = read_as(wanted.rest, last.topic.name, c.parameters, wanted=ANYTHING)
     layered = layers_changed(wanted.line or wanted.lead + wanted.rest, wanted.old, last, loose)
     if layered is not None:
         return layered
     named = labelled(wanted, last)
-    targets = [] if _in_a_list(loose) or told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
+    targets = [] if in_a_list(loose) or told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
     by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
     for target in targets or [ANYTHING]:
         more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
-        if target != ANYTHING and (wanted.old or target == named or by_end or not _named(more, wanted, last)):
+        if target != ANYTHING and (wanted.old or target == named or by_end or not names_it(more, wanted, last)):
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
             replies.to_the_wanted(more, last, target)
+            meant_for.of_that_size(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
-        if not (more.givens or more.manner) or more.unplaced or _steep(more) or denied(wanted.rest, more.givens.values()):
+        if not (more.givens or more.manner) or more.unplaced or steep(more) or denied(wanted.rest, more.givens.values()):
             continue
-        say_what_it_is(more, wanted.rest, last)
+        say_what_it_is(more, f"{wanted.lead} {wanted.rest}", last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
             continue
         if not put_into_lists(more, last, wanted.line or f"{wanted.lead} {wanted.rest}", wanted.old):
             continue
-        if _talks_of_else(more, wanted, last) or _no_area(more, last) or meant_for.sold_so(more, last):
+        if talks_of_else(more, wanted, last) or no_area(more, last) or meant_for.sold_so(more, last):
             continue
         mine = set(more.words) if _tells_more(questions, last, more, wanted.rest) else set()
-        if not mine.issuperset(_left_over(more, wanted, last, loosely=loosely and len(targets) == 1)):
+        if not mine.issuperset(left_over(more, wanted, last, loosely=loosely and len(targets) == 1)):
             continue
         if target in more.givens:
             more.swaps = []
@@ -261,86 +258,6 @@ def _tells_more(questions: list[Question], last: Asked, more: Question, text: st
     cued = all(last.topic.parameter(n).slot.cued for n, heard in more.givens.items() if isinstance(heard.value, Quantity))
     alone = bool(questions) or (cued and len(more.givens) > 1) or told_besides(more, last, text)
     return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
-
-
-def _only_in_words(wanted: Wanted, last: Asked) -> bool:
-    """Whether the number to give way is none of the givens that are one number, and stands in a list or sum: six at 31."""
-    single = [given for given in last.givens.values() if isinstance(given.value, Quantity)]
-    return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
-
-
-def _in_a_list(more: Question) -> bool:
-    """Whether the words make the number one of a list, three quarter strapping, or a coefficient: 30 millionths per F."""
-    told = [heard.value for heard in more.givens.values()]
-    return not more.unplaced and any(isinstance(v, Expansion) or (isinstance(v, tuple) and bool(v)) for v in told)
-
-
-def _named(more: Question, wanted: Wanted, last: Asked) -> bool:
-    """Whether the words name what the value went to: "the wall is 32 foot" does not say that it is high."""
-    labels = {word for name in more.givens for word in last.topic.parameter(name).label.split()}
-    own = {word for parameter in last.topic.parameters for word in parameter.label.split()}
-    sizes = {word for word in SIZES if meant_for.CALLED.get(word, "width") in own or not own & meant_for.UNNAMED}
-    return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | sizes))
-
-
-def _steep(more: Question) -> bool:
-    """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
-    said = [(heard.value, heard.text) for heard in more.givens.values()]
-    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEPEST_RISE and text.isdecimal() for v, text in said)
-
-
-def _no_area(more: Question, last: Asked) -> bool:
-    """Whether a length was taken as an area nowhere near the one before: 12 foot are no 12 square feet in place of 1500."""
-    for name, heard in more.givens.items():
-        was = last.givens[name].value if name in last.givens else None
-        if isinstance(heard.value, Area) and isinstance(was, Area) and TAKEN in heard.value.text and was.value > 0:
-            now = heard.value.to(was.unit).value
-            if now * _FAR < was.value or now > was.value * _FAR:
-                return True
-    return False
-
-
-def _talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
-    """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
-    "hand us up two of the fourteen footers"."""
-    if wanted.led or _PUTS_RIGHT.search(wanted.rest):
-        return False
-    phrases, rest = compiled(), OF_THEM.sub("", wanted.rest)
-    places = places_of(rest)
-    inside = {at for place in places for at in range(place.first, place.after)}
-    said = {stem(token.text) for token in tokenize(last.text)} - {"that", "one", "it"}
-    others = [token.text for at, token in enumerate(tokenize(rest)) if at not in inside and token.text.isalpha()]
-    known = phrases.fillers | LIGHT | set(more.words) | set(PLAIN) | asking_words(last.topic.name, wanted.rest)
-    own = [word for word in others if word not in known and stem(word) not in said]
-    most = 1 if len(places) == 1 and places[0].value.unit not in ("none", "percent") else 0
-    named = _named(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
-    priced = places and _EACH.match(rest[places[-1].end :])  # 17.25 a stick
-    return len(own) > most and not named and not (priced and stem(priced[1].lower()) in said)
-
-
-def _left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:
-    """Words of the change that nothing in the question explains; unless words led to it, those of its topic too.
-
-    `loosely`: where one given alone can be meant, and nothing else, a word or two take nothing away.
-    """
-    phrases = compiled()
-    chart = chart_of(wanted.rest, phrases, speller())
-    numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
-    chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
-    known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
-    known |= meant_for.sold_by(last.topic)
-    known |= SIZES if len(places_of(wanted.rest)) <= sum(heard.end > heard.start for heard in more.givens.values()) > 1 else set()
-    known |= {word for heard in more.givens.values() for word in heard.text.lower().split()}
-    known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
-    asked = asking_words(last.topic.name, wanted.rest)
-    known |= meant_for.names_in(last.topic, wanted.rest) | asked | ({"pieces", "strips"} if asked else set())
-    known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
-    light = phrases.fillers | phrases.ordinary | LIGHT
-    classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
-    left = [word for i, word in enumerate(chart.words)
-            if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
-    named = {stem(token.text) for token in tokenize(last.text)} & {stem(word) for word in left}  # of another number there
-    return [] if loosely and len(left) <= MOST_STRANGE and not named else left
 
 
 def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Question], text: str = "") -> None:

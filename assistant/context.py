@@ -139,7 +139,14 @@ def _layers_stated(c: Conversation, line: str) -> tuple[Layer, ...]:
 
 
 def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:
-    """After a line: what it stated stays in mind; a question that needed none of that leaves it behind."""
+    """After a line: what it stated stays in mind; a question that needed none of that leaves it behind.
+
+    A question that was changed, or refused, holds all that was said of it: its lines are no statements to read on from.
+    """
+    own = c.last is not None and c.last.record is record
+    if own and c.last is not None and (c.last.changed or record["outcome"] == "declined"):
+        c.told = []
+        return
     if record["topic"] in TAKEN_BACK or c.points.kind == "correction" or _TAKES_BACK.match(text):
         c.told = []
     asked = waited.asked if waited else None
@@ -194,7 +201,10 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
 def _names_another(c: Conversation, text: str, best: Question) -> bool:
     """Whether the line asks by its whole name for another thing than both together do: gable height, after a rake length."""
     alone = next((q for q in c.read(text).questions if q.score > 0), None)
-    return alone is not None and alone.topic != best.topic and set(alone.topic.split()) <= set(alone.words)
+    if alone is None or alone.topic == best.topic:
+        return False
+    again = c.last is not None and best.topic == c.last.topic.name and not numbers_in(text)  # rafter length, after the hip's
+    return again or set(alone.topic.split()) <= set(alone.words)
 
 
 def _take_all_layers(question: Question, told: str) -> None:

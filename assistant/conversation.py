@@ -14,6 +14,7 @@ from assistant import acts, at_the_saw, changes, choices, context, from_last, he
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.goes_on import goes_on
+from assistant.going_back import goes_back, remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
 from assistant.line_apart import without_opening
@@ -21,11 +22,10 @@ from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
-from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as
+from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as, the_same
 from assistant.running import running
 from assistant.several import so_many, worked_out
 from assistant.shown import of_the_shown, shows
-from assistant.speech import spoken
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
 from assistant.units_kept import on_known_scale
@@ -63,6 +63,7 @@ class Conversation:
         self.parameters = {name: topic.parameters for name, topic in self.topics.items()}
         self.places = places(self.topics.values())
         self.last: Asked | None = None  # the question before this
+        self.earlier: list[Asked] = []  # those that were answered
         self.pending: Pending | None = None  # what was put back and waits
         self.shown: dict[str, Any] | None = None  # the one value that the line before read back
         self.records: list[Record] = []
@@ -134,7 +135,8 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        if of_the_shown(self, record, text) or so_many(self, record, text) or goes_on(self, record, text):
+        works = (of_the_shown, so_many, goes_back, goes_on)
+        if any(work(self, record, text) for work in works):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)
@@ -239,12 +241,13 @@ class Conversation:
         """Answer the best reading, or ask where another topic is as likely."""
         best = questions[0]
         near = [q for q in questions[1:] if best.score - q.score < NEAR and q.topic in self.topics]
-        near = [q for q in near if len(q.missing) <= len(best.missing) and sureness(q) >= sureness(best) - NEAR]
+        near = [q for q in near if len(q.missing) <= len(best.missing) + best.lacking and sureness(q) >= sureness(best) - NEAR]
         best, near = self._whole_first(best, near)
         follows = (said is not None and said.topic == "follow-up" and not said.loose) or hearing.same_as_before(record["heard"])
-        same = not follows and self._of_the_same(best)
+        same = not follows and self.of_the_same(best)
         carry = self.last if follows or same else None
         pointed = from_last.pointed(self, record["heard"], best)
+        near = [] if pointed else near  # what it lacks alone was worked right before
         ways = self.ways(best, pointed or carry)
         vain = all(self._first(q).worked.refused for q in (best, *near))  # no reading can be right
         unsure = bool(best.lacking or (near and not vain))  # half its words told no topic
@@ -258,9 +261,9 @@ class Conversation:
             return
         self.finish(record, ways, best)
         if (same or pointed) and record["outcome"] == "answered":
-            record["say"] = spoken(f"With {listed(as_before(record), 'and')} as before. ") + record["say"]
+            record["say"] = the_same(record) + record["say"]
 
-    def _of_the_same(self, question: Question) -> bool:
+    def of_the_same(self, question: Question) -> bool:
         """Whether all that a question lacks was given to the one before, under the names that values are kept by: the pitch."""
         if self.last is None or not question.missing or question.topic == self.last.topic.name or question.lacking:
             return False
@@ -272,7 +275,7 @@ class Conversation:
         """Without the near ones that lack a piece or can't be, where the best (or one as good) comes to an answer."""
         whole = [q for q in (best, *near) if near and self._first(q).worked.working]
         vain = best not in whole and bool(self._first(best).worked.refused)
-        if not whole or best.score - whole[0].score > LEVEL or (vain and whole[0].rival):
+        if (best.lacking and best in whole) or not whole or best.score - whole[0].score > LEVEL or (vain and whole[0].rival):
             return best, near
         return whole[0], whole[1:]
 
@@ -364,7 +367,7 @@ class Conversation:
             self.pending = Pending(first.asked, worked.wanted, alike=of_both_scales(ways))
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
         elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
-            self.pending = Pending(first.asked, ways=ways)
+            self.pending = Pending(first.asked, ways=ways, left=unplaced)
             named = listed(unplaced, "and")
             doubt = f"What is the {named}? I have no place for it in {article(worked.topic.name)}."
             put_asked(record, worked.topic.name, doubt, self._lines(worked))
@@ -384,11 +387,9 @@ class Conversation:
         way.asked.record = record
         way.asked.text = way.asked.text or record["heard"]
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
+        remember(self, way.asked)
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return given_lines(worked.topic, worked.givens)
 
 
-def as_before(record: Record) -> list[str]:
-    """What an answer took from the question before it: the pitch 5/12."""
-    return [f"the {given['name']} {given['text']}" for given in record["givens"] if given["from"] == "earlier"]

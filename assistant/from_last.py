@@ -12,6 +12,7 @@ from assistant.last_in_unit import last_in_unit
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
+from assistant.same_wall import of_the_same_wall
 from intents.question import Question
 from solvers.quantities import Area, Count, Length, Money, Quantity
 from solvers.registry import Topic
@@ -135,6 +136,9 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     if not answer or answer["value"] is None:
         return None
     topic = c.topics[question.topic]
+    same = of_the_same_wall(c, topic, question, text) or _same_corner(c, topic, question, text)
+    if same is not None:
+        return same
     value = Fraction(str(answer["value"]))
     if _POINTS & set(text.lower().strip("?.! ").split()):
         for parameter in (topic.parameter(name) for name in question.missing):
@@ -167,11 +171,22 @@ def _rows_of_it(c: Conversation, topic: Topic, question: Question, text: str) ->
     return _with(topic, topic.parameter("rows"), Count(Fraction(str(counted[0]["value"])), "count", counted[0]["text"]))
 
 
+def _same_corner(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
+    """The corner that was just worked, for another joint of it: in three pieces."""
+    corner = c.last.givens.get("corner") if c.last and c.last.topic is not topic and not _ANOTHER.search(text) else None
+    if corner is None or question.missing != ["corner"] or question.unplaced or question.lacking:
+        return None
+    return Asked(topic, {"corner": Given("corner", corner.value, "earlier")})
+
+
 def _covering(
     c: Conversation, topic: Topic, question: Question, text: str, unit: str, value: Fraction, said: str
 ) -> Asked | None:
     """The area just worked, for what covers it; the count just worked, for what each of them costs or weighs."""
     parameters = {parameter.label: parameter for parameter in topic.parameters}
+    if c.last is not None and c.last.topic.name in _COVERS and isinstance(c.last.givens.get("area"), Given):  # squares of it
+        was = c.last.givens["area"].value
+        unit, value, said = was.unit, was.value, was.text
     area = unit in _MEASURED and topic.name in (*_COVERS, *_PRICED) and not _ANOTHER.search(text)
     count = unit == "count" and topic.name in _PRICED and _EACH.search(text)
     parameter = parameters.get("area") if area else parameters.get("count") if count else None

@@ -41,12 +41,13 @@ _MORE = r"(?:(?P<another>another|a further|an extra|a second)\s+)?"
 _THAT = r"(?P<that>\s+(?:to|onto|on to|off|from|off of|out of|on) (?:that|it|there|the (?:answer|result|total|end)))?"
 _FOR = r"(?:\s+(?:for|as) (?:the |a |my )?[a-z]+(?: [a-z]+)?)?"
 _ADD = re.compile(
-    rf"{_LEAD}(?:plus|add(?: on| in)?|tack on|stick on|put on)\s+{_MORE}(?P<n>.+?)(?:\s+(?:more|extra|on))?{_THAT}{_FOR}",
+    rf"{_LEAD}(?:plus|add(?: on| in)?|tack on|stick on|put on)\s+{_MORE}(?P<n>.+?)"
+    rf"(?:\s+(?:more|extra|on|each|apiece))?(?:\s+(?:of\s+)?(?:tail|lap|allowance|tongue|tenon|birdsmouth)s?)?{_THAT}{_FOR}",
     re.IGNORECASE,
 )
 _TAKE = re.compile(
     rf"{_LEAD}(?:less|minus|(?:take|knock|shave|trim|cut)(?: off| away)?|lose|drop|deduct|subtract)\s+{_MORE}(?P<n>.+?)"
-    rf"(?:\s+(?:off|away|more|again|less))?{_THAT}{_FOR}",
+    rf"(?:\s+(?:off|away|more|again|less|each|apiece))?{_THAT}{_FOR}",
     re.IGNORECASE,
 )
 _OFF = re.compile(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:less|shorter|off|under)(?P<that> (?:that|it))?", re.IGNORECASE)

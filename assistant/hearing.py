@@ -6,8 +6,9 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant import acts
-from assistant.acts.comparing import in_unit
+from assistant.acts.comparing import concluded, in_unit
 from assistant.acts.explaining import line_named
+from assistant.also_asked import beside
 from assistant.at_the_saw import asks_the_saw
 from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
@@ -160,10 +161,18 @@ def _compared(last: Asked, said: Said, text: str) -> bool:
     return said.topic == "compare" and "weak" not in said.words and _compares(last, said, text)
 
 
+def _stands_beside(c: Conversation, text: str) -> bool:
+    """Whether what sounds like reading back a value asks for one that stands beside the last answer."""
+    last = c.last.record if c.last is not None and c.pending is None else None
+    return last is not None and bool(last.get("answer")) and bool(beside(last, last["topic"] or "", text))
+
+
 def _asks_another(c: Conversation, said: Said, text: str) -> bool:
     """Whether what sounds like reading back a value asks for one of another kind: a pitch is not how long the slope is."""
     if _TOLD.search(text):
         return False
+    if _stands_beside(c, text):
+        return True  # and the rake, after the height of a gable
     kept = c.places.get(said.words["what"])
     if kept is None or said.words["what"] == "everything":
         return False
@@ -204,7 +213,8 @@ def _something_before(c: Conversation) -> bool:
 def _plainly(c: Conversation, text: str) -> Said | None:
     """The line as talk from its first word to its last; several statements in one line are one talk."""
     c.statements = []
-    said = told_mark(c, text) or talk_of(text, c.places) or _less_said(c, text)
+    conclusion = concluded(c.last.record, text) if c.last is not None and c.pending is None else None
+    said = conclusion or told_mark(c, text) or talk_of(text, c.places) or _less_said(c, text)
     words = _AND.split(text)[:6] if said is None or said.topic in acts.CHANGES else []
     if len(words) > 1:
         parts = [talk_of(part, c.places) for part in words]

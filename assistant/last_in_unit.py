@@ -7,10 +7,12 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.meant_for import said_bare
 from assistant.pending import Asked
-from assistant.record import Record, put_noted
+from assistant.record import Record, put_asked, put_noted
 from assistant.several import told_of
 from assistant.speech import spoken
+from assistant.units_kept import UNITS
 from intents.question import Question
 from solvers.printing import decimal
 from solvers.quantities import Area, Length, Quantity, Temperature, Volume, Weight
@@ -32,6 +34,7 @@ _DECIMAL = re.compile(
     r"\W*",
     re.IGNORECASE,
 )
+_ALONE = re.compile(r"\W*(?:(?:and|now|ok)\W+)*(inch(?:es)?|feet|mm|millimet(?:re|er)s|cm|met(?:re|er)s)\W*", re.IGNORECASE)
 _UNITS: dict[str, tuple[type[Quantity], str]] = {
     **dict.fromkeys(("fahrenheit", "f"), (Temperature, "FAHRENHEIT")),
     **dict.fromkeys(("celsius", "centigrade", "c"), (Temperature, "CELSIUS")),
@@ -60,7 +63,7 @@ _TOLD = {"m": ("in metres", "m", 1000), "c": ("in centimetres", "cm", 10)}  # by
 
 def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for the last answer in another unit of its kind; if so that is converted."""
-    if _in_decimals(c, record, text) or _length_in(c, record, text):
+    if _in_decimals(c, record, text) or _length_in(c, record, text) or _bare_unit(c, record, text):
         return True
     asked = _ASKED.fullmatch(text)
     kind, unit = _UNITS.get(" ".join(asked[1].lower().replace(".", "").split()), (None, "")) if asked else (None, "")
@@ -100,6 +103,23 @@ def _length_in(c: Conversation, record: Record, text: str) -> bool:
         line = {"name": name, "value": float(value), "unit": code, "text": f"{decimal(value, 3)} {code}"}
         record["also"].append(line)
         record["say"] = spoken(f"That is {line['text']}. ") + record["say"]
+    return True
+
+
+def _bare_unit(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line is the name of a unit alone: the answer in that, or, where a number was said with none, asked which."""
+    said, last = _ALONE.fullmatch(text), c.last if c.pending is None else None
+    answer = last.record.get("answer") if last else None
+    unit = UNITS.get(said[1].lower(), "") if said else ""
+    if said is None or last is None or not answer or answer["unit"] not in Length.units or not unit:
+        return False
+    lengths = [g.value for g in last.givens.values() if isinstance(g.value, Length) and g.source != "assumed"]
+    bare = [value for value in lengths if said_bare(value) and value.unit != unit]
+    if not bare:
+        c.take(record, f"in {said[1]}")
+        return True
+    ask = f"Is that the answer in {said[1]}, or the {bare[0].text}? Say “in {said[1]}”, or “I meant {said[1]}”."
+    put_asked(record, last.topic.name, ask)
     return True
 
 

@@ -35,6 +35,14 @@ _OF_THE = re.compile(
     r"(?P<size>.+?)(?:'?s)?(?: ones| pieces)?\W*",
     re.IGNORECASE,
 )
+# Less two 3 by 4 windows: taken out besides, and none in the place of what was; "less the window" is that one.
+_OUT_TOO = re.compile(
+    r"^\W*(?:(?:and|then|ok|also)\W+)*(?:less|minus|subtract|deduct|take (?:off|out|away)|and)\s+(?!the\b|that\b)", re.IGNORECASE
+)
+_PUTS_RIGHT = re.compile(
+    r"^\W*(?:no|nope|sorry|i meant|i said|actually)\b|\b(?:instead|rather|swap|replace|change|make|in place|meant|sorry)\b",
+    re.IGNORECASE,
+)
 _INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
 
 
@@ -92,12 +100,14 @@ def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -
         return _without(before, text)
     if type(before[0]) not in (Layer, Opening, Piece) or type(before[0]) is not type(new[0]):
         return new
-    more = bool(_MORE.search(text)) and not _INSTEAD.search(text)
+    told = type(before[0]) is Opening and bool(_OUT_TOO.match(text))
+    more = (bool(_MORE.search(text)) or told) and not _INSTEAD.search(text)
     found = list(before)
     for item in new:
         at = _replaced(found, item, old)
         if at is None or (more and not isinstance(item, Layer)):
-            continues = isinstance(item, Opening) and _AND.search(text)
+            continues = isinstance(item, Opening | Piece) and bool(_AND.search(text))
+            continues |= isinstance(item, Opening) and not _PUTS_RIGHT.search(text)  # no window is a door
             if old or not (more or continues):
                 return _anew(before, new)
             found.append(item)

@@ -5,22 +5,21 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.by_size import much_nearer, nearest, takes
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
-from assistant.said_over import FAR, NEAR, places_of, twins, word_before
+from assistant.said_over import places_of, twins, word_before
 from assistant.told_values import of_the_house
 from intents.chart import LIGHT
 from intents.fitting import TAKEN, fit
 from intents.phrases import compiled
 from intents.question import Heard, Question
-from intents.reading import Reading
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Area, Count, Length, Money, Number, Percent, Quantity, Temperature, TemperatureChange
-from solvers.slots import Given, Slot
+from solvers.quantities import Length, Money, Number, Quantity
+from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -38,9 +37,19 @@ _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNOREC
 _TODAY = re.compile(r"\b(?:today|this (?:morning|afternoon)|currently|at the moment|outside)\b|\bnow\W*$", re.IGNORECASE)
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
+AT_MOST = re.compile(
+    r"\b(?:no|not)\s+(?:more|bigger|larger|greater|wider) than\b|\bat most\b|\bmax(?:imum)?\b|\bgreatest\b", re.IGNORECASE
+)
+_SIZED = re.compile(r"(?:\s+(?:foot|feet|ft|inch(?:es)?))?\s+([a-z]+)", re.IGNORECASE)
+_CENTRED = re.compile(r"\b(?:at|on)\s+\d+'?s?\b(?! ?(?:foot|feet|ft|footers?)\b)", re.IGNORECASE)  # at 24, on 24s
+_SO_MANY_LONG = re.compile(r"\bhow many (?:\d+'?s|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
-_FOOTERS = re.compile(r"\bfooters\b|\b(?:from|in|out of|using) an? \S+ footer\b", re.IGNORECASE)
+_FOOTERS = re.compile(
+    r"\bfooters\b|\b\d[\d.]* ?(?:foot|feet|ft|met(?:re|er)s?|m) (?:lengths|sticks|stock)\b"
+    r"|\b(?:from|in|out of|using) an? \S+ footer\b",
+    re.IGNORECASE,
+)
 _THING = re.compile(
     r"\b(?P<a>overhang|kerf|lap|humidity|exposure|waste|pitch) (?:of|is|at) (?=\S*\d|\w+)"
     r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b",
@@ -49,13 +58,9 @@ _THING = re.compile(
 _FOOTER = re.compile(r"\bfooters?\b", re.IGNORECASE)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
-ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
-_ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
-FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
 _LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
-_TAPE_ONLY = (4, 8, 16, 32)
 SOLD_IN = re.compile(  # from 16s, out of 14 footers
     r"(?:and |then |ok )*(?:from|out of|in|using|with) "
     r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
@@ -128,18 +133,17 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
     values = numbers_in(wanted.rest)
     if len(values) != 1 or not isinstance(values[0].value, Quantity):
         return []
-    named = labelled(wanted, last)
-    named = named or stock_told(wanted.rest, last)
-    if named and _takes(last, named, values[0]):
+    named = stock_told(wanted.rest, last) or labelled(wanted, last)
+    if named and takes(last, named, values[0]):
         return [named]
     known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
-    places = [name for name in known if _takes(last, name, values[0]) and isinstance(known[name].value, Quantity)]
+    places = [name for name in known if takes(last, name, values[0]) and isinstance(known[name].value, Quantity)]
     for test in _tests(wanted, last, values[0].value):
         fitting = [name for name in places if test(known[name])]
         if len(fitting) == 1:
             return fitting
         places = fitting or places
-    near = _nearest(places, last, values[0].value)
+    near = nearest(places, last, values[0].value)
     return near if len(near) == 1 else _bare_for_bare(near, last, values[0].value)
 
 
@@ -148,6 +152,11 @@ def stock_told(text: str, asked: Asked) -> str:
     if not _FOOTERS.search(text):
         return ""
     return next((p.name for p in asked.topic.parameters if p.slot.kept in ("stock length", "board length")), "")
+
+
+def of_stock(text: str, asked: Asked) -> bool:
+    """Whether the words tell what sticks or boards are cut from, and the topic takes none: no height is "from 12 footers"."""
+    return bool(_FOOTERS.search(text)) and not stock_told(text, asked)
 
 
 def names_no_new_given(rest: str, names: Iterable[str], last: Asked) -> bool:
@@ -223,6 +232,16 @@ def told_besides(more: Question, last: Asked, text: str) -> bool:
     return len(more.givens) == 1 and bool(telling) and cued and not named
 
 
+def of_that_size(more: Question, last: Asked, target: str) -> None:
+    """A height is of what was given one: 8 high, of a wall 9 high, tells of no gable that was never told of."""
+    ((name, heard),) = more.givens.items() if len(more.givens) == 1 else ((target, None),)
+    if heard is None or name == target or name in last.givens:
+        return
+    size, other = (last.topic.parameter(one).label.split()[-1] for one in (target, name))
+    if size == other and size in CALLED.values() and isinstance(heard.value, last.topic.parameter(target).kind):
+        more.givens = {target: heard}
+
+
 def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
     """A number that no word placed goes to the given it is meant for, wherever else it could go."""
     values, places = numbers_in(rest), places_of(rest)
@@ -266,7 +285,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         value = given.value
         return value.unit == "ft" or bool(FEET.search(value.text)) if in_feet else value.unit == new.unit
 
-    much_nearer = _much_nearer(last, new)
+    by_size = much_nearer(last, new)
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
@@ -278,6 +297,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     return [
         was_before(wanted.line, new, last),
         *roles,
+        *_by_its_words(wanted, last, new),
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
         lambda given: not today or last.topic.parameter(given.name).label.endswith(" now"),
@@ -289,12 +309,38 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         followed_alike,
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
-        lambda given: given.name == much_nearer,
+        lambda given: given.name == by_size,
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
         lambda given: given.name in last.changed,
     ]
+
+
+def _by_its_words(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:
+    """What the words of a change tell of the given's name: 44 long, at 24 (a spacing), how many 12s (none), 7 at most."""
+    text, places = f"{wanted.lead} {wanted.rest}", places_of(wanted.rest)
+    sized = _SIZED.match(wanted.rest[places[0].end :]) if places else None
+    called = CALLED.get(sized[1].lower(), "") if sized else ""
+    say_again, at_most = _to_say_again(last), bool(AT_MOST.search(text))
+    centred, counted = new.unit == "none" and bool(_CENTRED.search(text)), bool(_SO_MANY_LONG.search(text))
+
+    def label(given: Given) -> str:
+        return last.topic.parameter(given.name).label.lower()
+
+    return [
+        lambda given: not say_again or label(given) in say_again,
+        lambda given: not called or called in label(given).split(),
+        lambda given: not at_most or "least" not in label(given),
+        lambda given: not centred or "spacing" in label(given),
+        lambda given: not counted or "spacing" not in label(given),
+    ]
+
+
+def _to_say_again(last: Asked) -> str:
+    """What a refusal asked to be said again, after its colon: "say more pieces"; "" after an answer."""
+    refused = last.record.get("outcome") == "declined"
+    return str(last.record["say"]).rpartition(": ")[2].lower() if refused else ""
 
 
 def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
@@ -323,58 +369,3 @@ def said_bare(value: Quantity) -> bool:
 def said_in_parts(value: Quantity) -> bool:
     """Whether a length was said as a number and a part with no unit: "6 and a half"."""
     return [row.end - row.start for row in numbers_in(value.text)[:1] if row.kind == "number"] == [len(tokenize(value.text))]
-
-
-def _nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
-    """The one place whose value the new number is near while it is far from all others; or all that it is not far from."""
-    if len(places) < 2 or new.value <= 0:
-        return places
-    ratios = []
-    for name in places:
-        was = last.givens[name].value
-        value = new.to(was.unit).value if new.unit in was.units else new.value
-        if was.value <= 0:
-            continue
-        ratios.append((max(value / was.value, was.value / value), name))
-    ratios.sort()
-    if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
-        return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
-    if ratios[0][0] <= ALL_BUT_THE_SAME and ratios[1][0] >= NO_LONGER:
-        return [ratios[0][1]]
-    if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
-        return [ratios[0][1]]
-    return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
-
-
-def _much_nearer(last: Asked, new: Quantity) -> str:
-    """The one given that a new number is about as large as, where it is many times more or less than any other: 180 mm, of
-    a wall 2.7 m high at 7 inches."""
-    kinds = (Length, Area) if isinstance(new, Number) else (Length,)
-    known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, kinds)}
-    if not isinstance(new, Length | Number) or len(known) < _LEAST_KNOWN or new.value <= 0:
-        return ""
-    sizes = {name: (new.to(was.unit).value if isinstance(new, Length) else new.value) for name, was in known.items()}
-    ratios = sorted((max(size / known[name].value, known[name].value / size), name)
-                    for name, size in sizes.items() if known[name].value > 0)  # fmt: skip
-    return ratios[0][1] if len(ratios) > 1 and ratios[0][0] <= _ALIKE and ratios[1][0] >= FAR_OFF * ratios[0][0] else ""
-
-
-def _takes(last: Asked, name: str, reading: Reading) -> bool:
-    fitted = fit(reading, last.topic.parameter(name), "", cued=True)
-    broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
-    past = fitted is not None and _past_all(fitted.value, last.topic.parameter(name).slot, reading.kind)
-    taped = fitted is not None and isinstance(fitted.value, Percent | Temperature | TemperatureChange) and _off_a_tape(reading)
-    return fitted is not None and not broken and not past and not taped
-
-
-def _off_a_tape(reading: Reading) -> bool:
-    """Whether a number has a part that only a tape shows: 7 1/4 is no percent and no temperature."""
-    return isinstance(reading.value, Number) and reading.value.value.denominator in _TAPE_ONLY and reading.end - reading.start > 1
-
-
-def _past_all(value: object, slot: Slot, kind: str) -> bool:
-    """Whether a length or a percent is more than a given can be: 9 foot 3 is no exposure, 150 no waste."""
-    if isinstance(value, Percent):
-        return slot.most is not None and value.value > slot.most
-    told = kind == "length" and isinstance(value, Length) and slot.unit in ("", "in")
-    return told and slot.most is not None and value.to("in").value > slot.most  # type: ignore[attr-defined]

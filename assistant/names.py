@@ -21,6 +21,15 @@ _MUCH = frozenset((
 ))  # fmt: skip
 
 
+# What a thing is called for what is asked of it, where that is all that is said.
+_SHORT = {
+    "soffit": "soffit panels", "trim": "trim sticks", "sticks": "trim sticks", "sticks of trim": "trim sticks",
+    "crown": "compound cut", "crown moulding": "compound cut", "crown molding": "compound cut",
+    "hip": "hip or valley length", "valley": "hip or valley length", "rake": "rake length",
+    "straps": "strapping",
+}  # fmt: skip
+
+
 def meant(questions: Sequence[Question], topics: Mapping[str, Topic]) -> str:
     """What one of these questions, or the only one with the values it was understood with, is about."""
     names = [_named(question) for question in questions]
@@ -46,7 +55,8 @@ def _named(question: Question) -> str:
 
 def by_its_name(text: str, topics: Mapping[str, Topic]) -> Question | None:
     """The question that a line asks which says the name of a topic and no more: "wood movement", "sealant"."""
-    name = " ".join(text.lower().strip(" .!?").split())
+    name = " ".join(text.lower().strip(" .!?").split()).removeprefix("how much ").removeprefix("how many ")
+    name = _SHORT.get(name, name)
     topic = topics.get(name)
     if topic is None:
         return None

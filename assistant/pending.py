@@ -48,5 +48,6 @@ class Pending:
     told: str = ""  # or what was told without its size, which the reply's size is of: with two windows
     under: Pending | None = None  # what was open when the line that was heard with doubt was said
     saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
+    left: list[str] = field(default_factory=list)  # what was said and has no place, unless a reply tells what it is
     question: str = ""  # as it was put
     repeated: bool = False  # put once more already

@@ -18,6 +18,7 @@ from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.quantities import Length, Money
+from solvers.slots import Choice
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -28,7 +29,8 @@ LONGEST = 240  # characters of a line that is looked at so
 _TURNS_OUT = re.compile(r"\W*\b(?:as )?(?:it )?turns out\b(?! to\b)(?: that)?\W*", re.IGNORECASE)
 _BACK_TO = re.compile(
     r"\W*(?:(?:no|nah|ok|right|actually|so|and|can we|could we|let'?s|lets|we'?ll|i'?ll|we)\b\W*)*(?:just )?"
-    r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?:the )?(?=\S+(?: \S+){0,3}$)",
+    r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?:the )?"
+    r"(?!(?:steps?|marks?|line)\b)(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )
 _LEFT_OUT = (
@@ -85,6 +87,25 @@ _GOT_BY = re.compile(  # Mick had it at 33.7, is he right
 )
 _FOOTERS = {"tens": "ten", "eights": "eight", "nines": "nine", "twelves": "twelve", "fourteens": "fourteen",
             "sixteens": "sixteen", "eighteens": "eighteen", "twenties": "twenty"}  # fmt: skip
+_HOW_MANY_LONG = re.compile(  # how many 12s do I need, how many sixteens is that
+    r"\W*(?:(?:and|so|then|ok|but)[ ,]+)*how many "
+    r"(\d+'?s|\d+[ -]?footers?|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)"
+    r"(?: (?:do|will|would) (?:i|we|you|that|it) (?:need|want|take|be|get|buy)"
+    r"| (?:is|are) (?:that|it|those)| for (?:that|it))?\W*",
+    re.IGNORECASE,
+)
+_CHOSEN = ("fascia",)  # what is chosen by a word that may be another question's: square, plumb
+_ABOUT = re.compile(  # about 6, of courses
+    r"\W*(?:(?:and|so|ok|then|but|now|say|more like)[ ,]+)*(?:about|around|roughly|near|(?:near|clos)er to|close to)"
+    r" (?P<n>\d[\d /]*)\W*",
+    re.IGNORECASE,
+)
+_SIDE = r"[\d'\" /.½¼¾-]+(?: ?(?:foot|feet|ft|inch(?:es)?|m)\b)?"
+_HOLE = re.compile(  # less a 3 by 7
+    r"\W*(?:(?:and|then|so|ok|but|also)[ ,]+)*(?:less|minus|take out|take off|subtract|deduct|knock out|cut out)"
+    rf" (?P<n>(?:an? |one |two |three |four |five |six |\d+ ){_SIDE} ?(?:by|x|×) ?{_SIDE})(?: (?:out|off))?\W*",
+    re.IGNORECASE,
+)
 _BOUGHT_BY = ("stock", "stock length", "board length", "panel length", "roll length")
 _OF_A_PIECE = ("end gap", "thermal movement")
 _SO_DEEP = re.compile(
@@ -120,7 +141,15 @@ def plainer(text: str, last: Asked | None) -> str:
     if "nearest" in low and _IN_UNIT.search(text) and not numbers_in(_NEAREST.sub(" ", text)):
         return _NEAREST.sub(" ", text).strip()  # a mark of the tape is no length to be put in inches
     if not numbers_in(_THIS_ONE.sub(" ", text)):
-        return _without(text, last)
+        return _chosen(text, last) or _without(text, last)
+    about = _ABOUT.fullmatch(text)
+    if about is not None and any(p.name == "meant" for p in last.topic.parameters):
+        return f"about {about['n']} exposure"
+    hole = _HOLE.fullmatch(text)
+    if hole is not None and any(p.name == "openings" for p in last.topic.parameters):
+        many, _, size = hole["n"].partition(" ")
+        one = many.lower() in ("a", "an", "one", "1")
+        return f"less {'an opening' if one else f'{many} openings'} {size}"
     if last.topic.name == "end gap" and not _SOLD_IN.search(text):
         for told, name in ((_HUNG, "now"), (_PEAKS, "hottest"), (_DROPS, "coldest")):
             text = told.sub(f"{last.topic.parameter(name).label} ", text)
@@ -131,9 +160,19 @@ def plainer(text: str, last: Asked | None) -> str:
     sold = _SOLD_IN.search(text)
     if sold is not None and len(numbers_in(text)) == 1 and _sold_by_length(last):
         return f"what about the {_FOOTERS.get(sold[1].lower()) or re.split('[^a-z0-9]|s$', sold[1].lower())[0]} footers"
+    many = _HOW_MANY_LONG.fullmatch(text)
+    if many is not None and any(p.slot.kept in ("stock length", "board length") for p in last.topic.parameters):
+        return f"from {_FOOTERS.get(many[1].lower()) or re.split('[^0-9]', many[1])[0]} footers"
     if any(isinstance(given.value, Money) for given in last.givens.values()):
         return text  # they've put them up to 31: what is charged is told apart by who says it
     return _BACK_TO.sub("make it ", _MOVES_TO.sub(_made, text, count=1), count=1)
+
+
+def _chosen(text: str, last: Asked) -> str:
+    """The line with the name of what its one word is a choice of: square, of a fascia; "" where it is none."""
+    word = text.strip(" .!?").upper()
+    kinds = [(p.label, p.kind) for p in last.topic.parameters if p.label in _CHOSEN and issubclass(p.kind, Choice)]
+    return next((f"{word.lower()} {label}" for label, kind in kinds if word in kind.__members__), "")
 
 
 def _made(found: re.Match[str]) -> str:

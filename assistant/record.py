@@ -151,6 +151,12 @@ def listed(items: Iterable[str], last: str = "or") -> str:
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {last} {words[-1]}" if words else ""
 
 
+def the_same(record: Record) -> str:
+    """What an answer took from the question before it, as a sentence to say first: with the pitch 5/12 as before."""
+    same = [f"the {given['name']} {given['text']}" for given in record["givens"] if given["from"] == "earlier"]
+    return spoken(f"With {listed(same, 'and')} as before. ")
+
+
 def said_as(worked: Worked) -> str:
     """What was said as one thing and taken as another: an area in plain feet."""
     said = [given.value for given in worked.givens if given.source == "asked"]

@@ -8,9 +8,10 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import stock_told
+from assistant.meant_for import of_stock, stock_told
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
@@ -37,6 +38,9 @@ _UNITS = {  # a bare one, said for a unit that was left out
 _I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 FIRST_AND_SECOND = ("first", "second")  # two ways are told apart by one number; of more, the others stay in doubt
+_SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
+          "crown": "compound", "sprung": "compound", "flat": "miter", "nested": "miter", "mitre": "miter",
+          "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
 FIRST = frozenset(("first", "former", "1st"))
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
@@ -159,7 +163,8 @@ def _compare(c: Conversation, record: Record, text: str) -> bool:
 def _topic(c: Conversation, record: Record, text: str, words: set[str], pending: Pending) -> bool:
     named = [q for q in pending.topics if q.topic in text.lower()]
     if not named:
-        inside = [q for q in pending.topics if words & set(q.topic.split()) - _shared(pending.topics)]
+        said = words | {_SIZES[word] for word in words & _SIZES.keys()}
+        inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
     agrees = words & OUTRIGHT or (words & YES and not words & ASKS)
     if words & FIRST or (len(pending.topics) == 1 and agrees):
@@ -218,6 +223,11 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
+    if of_stock(text, pending.asked):
+        return False
+    if (face := face_told(text, pending)) is not None:
+        c.finish(record, c.ways(face, pending.asked), face)
+        return True
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
     wanted = stock_told(text, pending.asked) or pending.wanted
     more = read_as(text, topic.name, c.parameters, wanted=wanted)
@@ -238,9 +248,10 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
     doubtful = _still_in_doubt(more, pending)
-    ways = on_one_scale([way for one in doubtful for way in c.ways(more, one.asked)])
+    ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
-    c.finish(record, ways or c.ways(more, pending.asked), more)
+    more.left = [*more.left, *(said for said in pending.left if said not in text)]
+    c.finish(record, ways or c.ways(more, _let_go(pending.asked, pending)), more)
     return True
 
 
@@ -262,6 +273,12 @@ def _given(way: Way, name: str) -> object:
 
 def _bare_value(value: object) -> object:
     return (value.value, value.unit) if isinstance(value, Quantity) else value
+
+
+def _let_go(asked: Asked, pending: Pending) -> Asked:
+    """The question without what was said and changed nothing, which the reply told no more of."""
+    kept = {name: given for name, given in asked.givens.items() if getattr(given.value, "text", "") not in pending.left}
+    return replace(asked, givens=kept) if pending.left else asked
 
 
 def _below_zero(heard: Heard, text: str) -> bool:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from assistant.also_asked import asking_words
 from assistant.at_the_saw import SAW
-from assistant.meant_for import Wanted, labelled
+from assistant.meant_for import Wanted, labelled, stock_told
 from assistant.said_over import places_of, stem
 from intents.chart import LIGHT
 from intents.phrases import compiled
@@ -22,6 +22,9 @@ if TYPE_CHECKING:
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
+_ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
+_SMALL = frozenset("is at of the s now to".split())
+_STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
 _SUM = "tape arithmetic"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
@@ -32,7 +35,7 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
-    if _changes_only(best, more, last, wanted):
+    if _changes_only(best, more, last, wanted) or _of_the_last(best, more, last, wanted) or _label_alone(wanted, more, last):
         return False
     if best.whole and not wanted.corrects and _asks_for(wanted.rest, best):
         return True  # what pitch is 30 degrees, after the angle of one
@@ -84,6 +87,30 @@ def _tells_all(more: Question, wanted: Wanted) -> bool:
 def own_words(question: Question) -> set[str]:
     """The words of the name of a question's topic."""
     return set(question.topic.split())
+
+
+def _label_alone(wanted: Wanted, more: Question, last: Asked) -> bool:
+    """Whether the line is the name of one given and its number, and no more: sill 36."""
+    name, places = next(iter(more.givens), ""), places_of(wanted.rest)
+    if len(more.givens) != 1 or name not in last.givens or len(places) != 1:
+        return False
+    rest = wanted.rest[: places[0].start] + wanted.rest[places[0].end :]
+    words, label = set(re.findall(r"[a-z]+", rest.lower())), set(last.topic.parameter(name).label.lower().split())
+    return bool(words & label) and words <= label | _SMALL
+
+
+def _of_the_last(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:
+    """Whether the few words the other topic was told by are the last question's: a gap of balusters is no air gap, and sticks
+    from 12 footers, after straps, are theirs."""
+    if best.missing:
+        return stock_told(wanted.rest, last) in more.givens and set(best.words) <= _STICKS
+    one = len(best.words) == 1 < len(own_words(best))
+    return one and set(best.words) <= _labels(last) and not _ASKS.search(wanted.rest)
+
+
+def _labels(last: Asked) -> set[str]:
+    """The words of the names of what the last question was given, or could be."""
+    return {word for parameter in last.topic.parameters for word in parameter.label.lower().split()}
 
 
 def _asks_for(text: str, question: Question) -> bool:

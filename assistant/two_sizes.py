@@ -10,6 +10,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.meant_for import Wanted
+from assistant.usual import is_usual
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
@@ -27,20 +28,31 @@ _BY = re.compile(
 
 def again(wanted: Wanted, last: Asked) -> list[Question]:
     """The last question with both sizes of its wall as the line says them; none where it says no such two."""
+    givens = _sizes(wanted, last)
+    return [Question(last.topic.name, givens, 1.0)] if givens and not of_no_wall(wanted, last) else []
+
+
+def of_no_wall(wanted: Wanted, last: Asked) -> bool:
+    """Whether the two sizes of a line are those of no wall: 3 by 7 is a door."""
+    return any(not is_usual(last.topic.parameter(n).slot, heard.value, 1) for n, heard in _sizes(wanted, last).items())
+
+
+def _sizes(wanted: Wanted, last: Asked) -> dict[str, Heard]:
+    """Both sizes of the last question's wall as the line says them; nothing where it says no such two."""
     line = _BY.fullmatch(wanted.rest.strip(" .!?"))
     pair = next((pair for pair in _PAIRS if all(_told(last, name) for name in pair)), None)
     if line is None or pair is None or wanted.old:
-        return []
+        return {}
     sizes = [_size(said) for said in line.groups()]
-    if None in sizes:
-        return []
     said = next((size for size in sizes if isinstance(size, Length)), None)
     givens = {}
     for name, size in zip(pair, sizes, strict=True):
+        if size is None:
+            return {}
         unit = last.givens[name].value.unit if said is None else "ft" if said.unit == "in" else said.unit
-        value = size if isinstance(size, Length) else Length(size.value, unit)  # type: ignore[union-attr]
+        value = size if isinstance(size, Length) else Length(size.value, unit)
         givens[name] = Heard(replace(value, text=""), 0, len(wanted.rest), wanted.rest)
-    return [Question(last.topic.name, givens, 1.0)]
+    return givens
 
 
 def _size(said: str) -> Length | Number | None:

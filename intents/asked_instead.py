@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.from_a_stick import from_a_stick
 from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
+from intents.reading import Dims
 from intents.second_reader import places_of
 
 _FASTENERS = frozenset("screw nail spike lag bolt staple fastener fixing clout brad".split())
@@ -42,6 +43,8 @@ _SPACES = frozenset(("spaces", "spacing", "spacings"))
 _UNITS, _END = frozenset(("mm", "cm", "inch", "inches", "metres", "meters")), 3  # that is asked for, so near the end of the line
 _ENDS = frozenset(("?", "!", ".", ",", ";"))
 _SIZES = frozenset("tall long wide high deep".split())
+_SIGNS, _EACH_OF_THEM = frozenset("minus less plus add take".split()), frozenset(("each", "apiece"))
+_LEAST_TRIM = 2  # feet of trim that anybody counts sticks for
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -51,7 +54,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if gable_of_what(chart, question):
         return True
     if topic == "tape arithmetic":
-        return _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
+        return _signed_alone(chart) or _of_one_size(chart) or _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
@@ -77,10 +80,33 @@ def area_rather(chart: Chart, reading: Reading) -> None:
     if (stick := from_a_stick(chart)) is not None:
         reading.questions = [stick]
         return
+    if any(q.topic == BOARDS for q in reading.questions):
+        reading.questions = [question for question in reading.questions if not _of_an_inch(question)]
     if any(q.topic == "height of courses" for q in reading.questions) and _asks_high(chart.words):
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _signed_alone(chart: Chart) -> bool:
+    """Whether one number alone is put to something or taken off it, and nothing is told of what: minus 1/8 each."""
+    signed = bool(chart.words) and chart.words[0] in _SIGNS and chart.words[-1] in _EACH_OF_THEM
+    return signed and len([*quantities(chart, 0, len(chart.words))]) == 1
+
+
+def _of_one_size(chart: Chart) -> bool:
+    """Whether the only numbers are the two sides of one thing, taken off: less a 3 by 7 opening."""
+    if chart.words[:1] == [] or chart.words[0] not in _SIGNS:
+        return False
+    sizes = [r for row in chart.readings for r in row if isinstance(r.value, Dims)]
+    numbers = [r.start for r in quantities(chart, 0, len(chart.words))]
+    return any(all(size.start <= at < size.end for at in numbers) for size in sizes)
+
+
+def _of_an_inch(question: Question) -> bool:
+    """Whether a few inches were taken for all the trim there is, where boards are asked for that show so much."""
+    total = question.givens.get("total") if question.topic == "trim sticks" else None
+    return total is not None and total.value.to("ft").value < _LEAST_TRIM
 
 
 def _asks_side(chart: Chart, question: Question) -> bool:

@@ -34,16 +34,18 @@ _SCORE = 3.0  # of a reading that only these words make
 def backwards_slope(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Ask for what is asked, where a length was taken for that very thing."""
     for question in questions:
-        if question.topic not in _TOPICS or "pitch" not in question.givens or question.unplaced or question.left:
+        if question.topic not in _TOPICS or question.unplaced or question.left:
             continue
         lengths = [h for h in question.givens.values() if h.end > h.start and isinstance(h.value, Length)]
         told = _told(chart, lengths[0]) if len(lengths) == 1 else ""
         asked = _asked(chart.words, told) if told else ""
         if asked:
-            given = {"pitch": question.givens["pitch"], "run": lengths[0], "across": Heard(told, *_place(lengths[0]))}
+            pitch = {name: heard for name, heard in question.givens.items() if name == "pitch"}
+            given = {**pitch, "run": lengths[0], "across": Heard(told, *_place(lengths[0]))}
             if asked != "RISE":
                 given["asked"] = Heard(asked, 0, 0, "")
             questions[:] = [Question(RISE, given, _SCORE, words=question.words, manner=question.manner)]
+            questions[0].missing = [] if pitch else ["pitch"]
             return
 
 

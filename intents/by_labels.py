@@ -15,8 +15,11 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.slots import Parameter
 
-_NAMES = frozenset("exposure length spacing pitch width height cover stock depth lap run rise area parts pieces courses".split())
-_TOPICS = AMOUNTS | {"gable courses", "equal spacing", "marks on centre", "step at the rake", "balanced panels"}
+_NAMES = frozenset(
+    "exposure length spacing pitch width height cover stock depth lap run rise area parts pieces courses slope".split()
+)
+_CALLED = {"rafter": "slope", "rafters": "slope", "hypotenuse": "slope", "hyp": "slope"}  # of a triangle's sides
+_TOPICS = AMOUNTS | {"right triangle", "gable courses", "equal spacing", "marks on centre", "step at the rake", "balanced panels"}
 _IS = frozenset(("is", "of", "=", ":", "at"))
 _LEAST = 2  # numbers of such a row
 
@@ -24,7 +27,8 @@ _LEAST = 2  # numbers of such a row
 def by_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the first question's numbers to the parameters whose names stand before them, where all of them are so told."""
     question = next(iter(questions), None)
-    if question is None or question.topic not in _TOPICS or sum(word in _NAMES for word in chart.words) < _LEAST:
+    names = sum(word in _NAMES or word in _CALLED for word in chart.words)
+    if question is None or question.topic not in _TOPICS or names < _LEAST:
         return
     parameters = topics.get(question.topic, ())
     row = _row(chart)
@@ -56,7 +60,7 @@ def _named(chart: Chart, reading: Reading, parameters: tuple[Parameter, ...]) ->
     """The one parameter whose name stands right before a number."""
     at = reading.start - (reading.start > 0 and chart.words[reading.start - 1] in _IS)
     for words in (2, 1):
-        said = " ".join(chart.words[max(0, at - words) : at])
+        said = " ".join(_CALLED.get(word, word) for word in chart.words[max(0, at - words) : at])
         exact = [p for p in parameters if p.label == said]
         found = exact or [p for p in parameters if p.required and words == 1 and said in p.label.split()]
         if len(found) == 1 and said:

@@ -31,6 +31,8 @@ def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, An
         return
     said = [r for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Quantity)]
     inside = {at for reading in said for at in range(reading.start, reading.end)}
+    if len(said) == 1:
+        _no_spring(questions)
     if len(said) == 1 and questions and questions[0].topic == CORNER:  # nested against the fence it is cut as a flat one
         questions[0].lacking = 1
         questions[1:] = [Question(COMPOUND, {**questions[0].givens}, score=questions[0].score, missing=["spring"])]
@@ -43,6 +45,14 @@ def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, An
     givens = {"spring": _heard(chart, spring, told), "corner": _heard(chart, corner, corner.value.value)}
     kept = {n: h for q in questions if q.topic == COMPOUND for n, h in q.givens.items() if isinstance(h.value, str)}
     questions[:] = [Question(COMPOUND, {**kept, **givens}, score=SAID, words=["crown"])]
+
+
+def _no_spring(questions: list[Question]) -> None:
+    """Take for the corner what nothing springs at: crown 90."""
+    first = next(iter(questions), None)
+    spring = first.givens.get("spring") if first is not None and first.topic == COMPOUND else None
+    if first is not None and spring is not None and len(first.givens) == 1 and SPRINGS[1] < spring.value.value <= CORNERS[1]:
+        questions[:] = [Question(CORNER, {"corner": spring}, score=first.score, words=first.words)]
 
 
 def _apart(chart: Chart, reading: Reading) -> int:

@@ -5,7 +5,9 @@ A jack is cut like a common rafter, though it runs to the hip.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from itertools import pairwise
+from typing import Any
 
 from intents.chart import Chart
 from intents.question import Heard, Question
@@ -15,7 +17,8 @@ CUT, ANGLE, LENGTH = "plumb cut", "roof angle", "hip or valley length"
 _HIPS = frozenset("hip hips valley valleys".split())
 _COMMONS = frozenset("common commons jack jacks".split())
 _ROOFS = frozenset("roof roofs roofed jack jacks".split())
-_ASKED = frozenset("run rise rises high tall".split())
+_RUNS, _RISES = frozenset(("run", "runs")), frozenset("rise rises high tall".split())
+_ASKED = _RUNS | _RISES
 _IS = frozenset("is of at a s the".split())
 _BACKS = frozenset("backing backed".split())
 
@@ -23,8 +26,6 @@ _BACKS = frozenset("backing backed".split())
 def hips_told(chart: Chart, question: Question) -> None:
     """Put right which of hip and roof is cut, and that a backing is asked for."""
     words = chart.words
-    if question.topic == LENGTH and _told_long(chart, question):
-        question.lacking = question.lacking or 1
     if question.topic not in (CUT, ANGLE) or (_HIPS.isdisjoint(words) and _BACKS.isdisjoint(words)):
         return
     if question.topic == CUT:
@@ -36,6 +37,20 @@ def hips_told(chart: Chart, question: Question) -> None:
         question.givens = {"pitch": question.givens["pitch"], "asked": Heard("BACKING", 0, 0, "")}
     elif any(word in _HIPS and after not in _ROOFS for word, after in pairwise((*words, ""))):
         question.lacking = question.lacking or 1
+
+
+def hip_backwards(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """Ask for the run, or for the rise alone, of a hip that was measured."""
+    for question in questions:
+        if question.topic == LENGTH and _told_long(chart, question):
+            _backwards(question, chart.words)
+
+
+def _backwards(question: Question, words: list[str]) -> None:
+    run = question.givens["run"]
+    question.givens["across"] = Heard("ALONG", run.start, run.end, run.text)
+    question.givens["asked"] = Heard("RISE" if _RUNS.isdisjoint(words) else "RUN", 0, 0, "")
+    question.swaps = []
 
 
 def _told_long(chart: Chart, question: Question) -> bool:

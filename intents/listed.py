@@ -91,6 +91,7 @@ class Listing:
             return ()
         if i not in self._amounts:
             said = [amount for r in row if r.kind == "length" and (amount := self._length(r))]
+            said = [amount for amount in said if not self._counts_next(amount)] or said
             bare = [r for r in row if r.kind == "number" and r.sure >= 0.4 and isinstance(r.value, Quantity)]
             bare = [r for r in bare if not is_plural(self.words, r.start, r.end)]
             found = said[:1]
@@ -110,6 +111,11 @@ class Listing:
         value = reading.value
         carries = "ft" if dashed or not FEET.isdisjoint(words) else value.unit
         return Amount(reading.end, value.value, value.unit, carries, self.said(reading.start, reading.end))
+
+    def _counts_next(self, amount: Amount) -> bool:
+        """Whether the number that a size ends with is the count of what comes next: 4 foot | 3 at 6 foot."""
+        joint = self.words[amount.end] in ("at", "@") and self.number_at(amount.end + 1)
+        return joint and self.words[amount.end - 1] not in UNITS and amount.carries == "ft" and "-" not in amount.text
 
     def counts(self, i: int) -> tuple[tuple[int, int], ...]:
         """Whole numbers at i: where each ends, and its value; longest first. (6) is six."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from intents.lengths import UNITS
 from intents.listed import STOCK, Amount, Item, Listing, beginnings, chains, with_units
 from intents.listed_sets import THINGS, sets_of
 from intents.number_words import SMALL
@@ -134,7 +135,7 @@ def _unknown_noun(listing: Listing, at: int) -> int:
     """Past one or two words that are no list word, when "at" or "of" comes after them."""
     for end in (at + 1, at + 2):
         said = listing.words[at:end]
-        if not all(word.isalpha() and word not in _OTHERS and word not in _JOINTS for word in said):
+        if not all(word.isalpha() and word not in _OTHERS | _JOINTS | UNITS for word in said):
             return at
         if any(listing.number_at(place) for place in range(at, end)):
             return at

@@ -33,6 +33,7 @@ _OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
 _TOUCHES = frozenset("touches touching reaches reaching hits meets bears lands".split())
 _FEET = frozenset("foot base bottom wall".split())
 _FROM = frozenset(("from", "to", ",", "?"))
+_FLAT = frozenset("along out across over off".split())
 _ALONG = frozenset("roof slope deck sheathing".split())
 _LEAD = frozenset("at to about around it 's comes come".split())
 _HIGH = frozenset("tall high higher".split())
@@ -57,6 +58,9 @@ def level_told(chart: Chart, question: Question) -> None:
             _move(question, "slope", "run")
             return
         goes = _goes(chart.words[end : end + 3])  # guy wire 20 foot up: so long is no wire
+        flat = goes == "rise" and name == "slope" and "run" not in question.givens
+        if flat and _lies_along(chart, question.givens.get("rise")):
+            _move(question, "rise", "run")  # 4 ft 2 up and 3 foot along
         if goes and name == "slope" and goes not in question.givens:
             _move(question, "slope", goes)
             return
@@ -177,6 +181,12 @@ def _goes(after: list[str]) -> str:
     if not after or not _SLOPING.isdisjoint(after[1:]):
         return ""
     return "rise" if after[0] in _UPS | _HIGH else "run" if after[0] in _OUTS else ""
+
+
+def _lies_along(chart: Chart, heard: Heard | None) -> bool:
+    """Whether a length goes along or out by the word right after it."""
+    end = places_of(chart, heard)[1] if heard is not None and heard.end > heard.start else 0
+    return end > 0 and not _FLAT.isdisjoint(chart.words[end : end + 1])
 
 
 def _on_the_level(after: list[str]) -> bool:

@@ -26,6 +26,7 @@ class Across(Choice):
     RISE = "rise"
     RAFTER = "common rafter"
     HIP = "run of the hip"
+    ALONG = "length of the hip"
 
 
 _WHICH = "Is that the run, or the whole width of the building?"
@@ -52,6 +53,9 @@ def run_of(work: Working, run: Term, across: Across | None, pitch: Slope | None 
         return work.step("run", run / sqrt(2), "in plan the hip crosses the corner at 45°", unit="in")
     if pitch is None or across in (None, Across.RUN):
         return run
+    if across is Across.ALONG:
+        foot = work.step("hip per inch", sqrt(2 + (pitch.rise / pitch.run) ** 2), "out, across and up", "none")
+        return work.step("run", run / foot, "the hip, by what it is for each inch of common run", unit="in")
     if across is Across.RAFTER:
         return work.step("run", run * cos(theta_of(work, pitch)), "the run is the rafter's shadow on the level", unit="in")
     work.refuse_when(pitch.rise.value == 0, "a pitch of 0 never rises: say the run")

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from typing import Any
 
 from assistant.acts import Talk, act
 from assistant.pending import Pending
 from assistant.record import put_asked, put_noted
+from assistant.said_over import places_of
 from assistant.speech import spoken
 from intents.reading import Reading
+from intents.talk import Said, numbers_in
 from solvers.gap import FACE, joint_gap
 from solvers.quantities import AREA, LENGTH, VOLUME, WEIGHT, Quantity
 from solvers.rounding import reading
@@ -23,6 +26,33 @@ KERF = 1 / 8
 SIZES = ({unit: float(size) for unit, size in sizes.items()} for sizes in (LENGTH, AREA, VOLUME, WEIGHT))
 LENGTHS, AREAS, VOLUMES, WEIGHTS = SIZES
 SAW = ("saw setting", "miter", "plumb cut", "level cut", "bevel", "edge angle", "dial")
+
+
+_CONCLUDES = re.compile(
+    r"\W*(?:(?:so|ok|okay|right|then|and|well)[ ,]+)*(?:so|then)[ ,]+(?:(?:i|we) (?:just )?)?"
+    r"(?:it['’]?s|it is|that['’]?s|that is|set (?:it|the saw) (?:to|at)|cut (?:it|them|that) at|call it)?[ ,]*"
+    r"(?P<n>(?:an? |about )?[^,;?]*\d[^,;?]*?|[^,;?]+?)"
+    r"(?:\s+(?:on|at) (?:the|my) (?:saw|scale|gauge)|\s+then|\s+it is|\s+each|\s+right)*\W*",
+    re.IGNORECASE,
+)
+_ARTICLE = re.compile(r"\s*(?:an?|about)\s+", re.IGNORECASE)
+
+
+def concluded(record: dict[str, Any], text: str) -> Said | None:
+    """What a line concludes from the answer, as a number set beside it: "so it's a 46", where the page has a 46."""
+    found, answer = _CONCLUDES.fullmatch(text), record.get("answer")
+    if found is None or not answer or answer["value"] is None:
+        return None
+    said = _ARTICLE.sub("", found["n"], count=1)
+    places = places_of(said)
+    if len(places) != 1 or said[: places[0].start].strip() or said[places[0].end :].strip():
+        return None
+    other = in_unit(numbers_in(said), answer["unit"])
+    if other is None:
+        return None
+    near = abs(other - answer["value"]) <= _same(answer["unit"], answer["value"])
+    line = _other_line({"also": record["also"], "givens": []}, answer["unit"], other)
+    return Said("compare", {"value": tuple(numbers_in(said))}, {"value": said}) if near or line else None
 
 
 @act("compare")

@@ -62,7 +62,8 @@ def explain(talk: Talk) -> bool | None:
             return False
         put_asked(talk.record, "explain", _pending_why(talk) or NOTHING)
         return None
-    turn, marks = said.words.get("turn", ""), mark_asked(record, talk.record["heard"])
+    turn, ones = said.words.get("turn", ""), talk.conversation.step_shown < 0
+    marks = mark_asked(record, talk.record["heard"], ones)
     if marks:
         _put(talk, marks[0][:1].upper() + marks[0][1:])
         talk.record["also"] = [mark for mark in record["marks"] if f"{mark['name']}: {mark['text']}" == marks[0]]
@@ -222,6 +223,8 @@ def _named(record: dict[str, Any], words: str) -> dict[str, Any] | None:
     wanted = set(_bare(words).split())
     if not wanted:
         return None
+    if wanted == {"angle"} and record["answer"]["unit"] == "deg":
+        return record["answer"]  # type: ignore[no-any-return]  # what the saw is set to, and no edge angle
     for line in _lines(record):
         if wanted == set(_bare(line["name"]).split()):
             return line

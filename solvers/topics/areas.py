@@ -103,26 +103,44 @@ def gable_area(
     | None = None,
     height: GableTall | None = None,
     count: Annotated[Count, Slot("How many gables?", least=1, most=100, name="gables", cued=True, usual=(1, 12))] | None = None,
+    openings: WallOpenings | None = None,
 ) -> None:
     """Area of the triangle of a gable, ft², from its width and the pitch, or its height where that is said; or of so many.
 
-    Refuses a flat roof, which has no gable. Source: geometry.
+    Openings come out of it. Refuses a flat roof, which has no gable, and openings that leave nothing. Source: geometry.
     """
     if height is None or pitch is not None:
         rise = _height(work, width, pitch, "height" if height is None else "height by the pitch")
         refuse_unlike(work, width, height, rise)
         height = height or rise
-    area = _of_one(work, width * height / 2, count)
+    half = width * height / 2
+    triangle = _opened(work, half, openings, count) if openings else _of_one(work, half, count)
     rake = work.step("rake", sqrt((width / 2) ** 2 + height**2), "each rake, over half the width", "ft")
     work.also("height of the gable", height)
     work.also("each rake, no overhang", rake)
     work.also("pitch of the gable", 24 * height / width, "in12")
-    work.also("area in squares", area / 100, "square")
-    half = work.step("half around", (width + 2 * rake) / 2, "half of the three sides, for the check", "ft")
-    heron = sqrt(half * (half - width) * (half - rake) ** 2)
-    work.check("area from the three sides alone (Heron's rule)", heron, "=", area)
+    net = work.answered[1] if openings and work.answered else triangle
+    work.also("area in squares", net / 100, "square")
+    around = work.step("half around", (width + 2 * rake) / 2, "half of the three sides, for the check", "ft")
+    heron = sqrt(around * (around - width) * (around - rake) ** 2)
+    work.check("area from the three sides alone (Heron's rule)", heron, "=", triangle)
     work.caution(HEIGHT_CAUTION)
-    _draw_gable(work, width, height, area)
+    _draw_gable(work, width, height, triangle)
+
+
+def _opened(work: Working, half: object, openings: tuple[Opening, ...], count: Term | None) -> Term:
+    """The area of a gable with its openings out, which is the answer; the whole triangle is given back."""
+    many = count is not None and work.value(count) > 1
+    work.refuse_when(many, "are the openings in each gable, or in one? Ask for one gable alone")
+    triangle = work.step("triangle", half, "half of width by height, a triangle", "ft2")
+    taken = opening_area(work, openings)
+    net = triangle if taken is None else triangle - taken
+    work.refuse_when(work.value(net) <= 0, "the openings come to all of the gable or more: check their sizes")
+    work.answer("gable area", net, "openings out", "ft2")
+    work.also("gross area", triangle)
+    if taken is not None:
+        work.also("openings", taken)
+    return triangle
 
 
 def _of_one(work: Working, half: object, count: Term | None) -> Term:

@@ -9,7 +9,7 @@ from solvers.common import HEIGHT_CAUTION, RoofPitch
 from solvers.exact import Term, acos, atan, cos, sin, sqrt, tan
 from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.roof import GableWidth, MeasuredWidth, RunLength, half_of, rise_per_inch, run_of, theta_of
+from solvers.roof import Across, GableWidth, MeasuredWidth, RunLength, half_of, rise_per_inch, run_of, theta_of
 from solvers.roof import Measured as MeasuredRun
 from solvers.slope_drawing import gable_view, number
 from solvers.slots import Choice, Slot
@@ -89,22 +89,43 @@ def gable_height(
     gable_view(work, width, height, theta)
 
 
+class HipAsked(Choice):
+    """What of a hip that was measured is asked for."""
+
+    RUN = "run"
+    RISE = "rise"
+
+
 @topic("hip or valley length", "slope")
-def hip_or_valley_length(work: Working, pitch: RoofPitch, run: RunLength, across: MeasuredRun = None) -> None:
+def hip_or_valley_length(
+    work: Working,
+    pitch: RoofPitch,
+    run: RunLength,
+    across: MeasuredRun = None,
+    asked: Annotated[HipAsked | None, Slot("Is that the run or the rise of the hip?")] = None,
+) -> None:
     """Length of a regular hip or valley, inches, over the run of the common rafter, both roofs at one pitch.
 
-    Refuses a pitch of 0. Source: geometry; the hip runs at 45° in plan, so its run is the common run × √2.
+    Where the hip itself was measured, the run of the common rafter, or the rise. Refuses a pitch of 0.
+    Source: geometry; the hip runs at 45° in plan, so its run is the common run × √2.
     """
     run, per_inch = run_of(work, run, across, pitch), rise_per_inch(work, pitch)
     rise = work.step("rise", run * per_inch, "the hip climbs as high as the common rafter", unit="in")
     level = work.step("hip run", run * sqrt(2), "in plan it crosses the corner at 45°", unit="in")
-    hip = work.answer("length", sqrt(level**2 + rise**2), "squares of its run and its rise", "in", "hip")
+    backwards = across is Across.ALONG
+    if backwards:
+        _told_backwards(work, run, rise, asked)
+    hip = work.step("hip", sqrt(level**2 + rise**2), "squares of its run and its rise", "in")
+    if not backwards:
+        work.answer("length", hip)
     foot = work.step("per foot", 12 * hip / run, "for each foot of common run", unit="in")
     seat = work.step("hip angle", atan(rise / level), "shallower than the roof, for its run is longer")
     work.also("per foot of run", foot)
     work.also("plumb cut of the hip", seat)
+    work.also("level cut of the hip", work.step("level cut", 90 - seat, "square to the plumb cut"))
     work.also("run of the hip", level)
-    work.also("rise", rise)
+    if not backwards:
+        work.also("rise", rise)
     backing = work.step("backing", atan(rise / hip), "length of the hip and its rise, set on the square")
     between = work.step("between", 180 - 2 * backing, "the two roofs lean away from the hip alike")
     work.also("backing", backing)
@@ -115,6 +136,16 @@ def hip_or_valley_length(work: Working, pitch: RoofPitch, run: RunLength, across
     work.check("a foot of run in the framing-square table", sqrt(2 * pitch.run**2 + pitch.rise**2), "=", foot)
     work.caution(HEIGHT_CAUTION)
     _hip_views(work, run, level, rise, hip, seat)
+
+
+def _told_backwards(work: Working, run: Term, rise: Term, asked: HipAsked | None) -> None:
+    """Answer with what is asked of a hip that was measured, and put the other beside it."""
+    if asked is HipAsked.RISE:
+        work.answer("rise", rise)
+        work.also("run of the common rafter", run)
+    else:
+        work.answer("run of the common rafter", run)
+        work.also("rise", rise)
 
 
 def _hip_views(work: Working, run: Term, level: Term, rise: Term, hip: Term, seat: Term) -> None:

@@ -15,9 +15,10 @@ from tests.talking import last
 UNITS = {"in": "inches", "ft": "feet", "mm": "mm", "deg": "degrees", "percent": "percent", "ft2": "square feet",
          "degF": "F", "money": "dollars", "lb": "pounds"}  # fmt: skip
 FORMS = ["no, {value}", "I said {value}", "make the {name} {value}", "and at {value}?", "{value} instead", "{value} I said"]
-# "and at 48?" after "45 boards at $12.50" is the price, as it was said after the same word; after a saw, another cut.
-LED_ALIKE = {("can my saw cut it", "limit"), ("cost", "count"), ("height of courses", "count"),
-             ("strapping", "length"), ("strapping", "height")}  # fmt: skip
+# "and at 48?" after "45 boards at $12.50" is the price, as it was said after the same word; after a saw, another cut; of what
+# is so far apart, how far.
+LED_ALIKE = {("can my saw cut it", "limit"), ("cost", "count"), ("height of courses", "count"), ("strapping", "length"),
+             ("strapping", "height"), ("fasteners", "rows")}  # fmt: skip
 
 
 def givens(record: dict[str, Any]) -> dict[str, str]:

@@ -211,6 +211,11 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
         {"length": length(60, 240), "width": length(1, 6), "count": COUNT, "gap": None},
         {"length": length(60, 240), "width": length(1, 6), "gap": length(2, 8), "count": None},
     ],
+    "gable area": [
+        {"openings": None},
+        {"width": length(20, 40, Fraction(1, 2), "ft"), "height": length(10, 14, Fraction(1, 2), "ft"), "pitch": None,
+         "count": None},
+    ],
     "gable courses": [{"width": length(120, 360), "exposure": length(4, 12), "stock": None, "studs": None}],
     "membrane rolls": [{"roll_width": length(36, 108), "lap": length(2, 8), **face} for face in FACES],
     "squares": FACES,

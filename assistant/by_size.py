@@ -1,0 +1,107 @@
+"""Which given of the last question a new number is near, and which it can't be: by its size alone, and by its limits."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.said_over import FAR, NEAR
+from intents.fitting import fit
+from intents.reading import Reading
+from solvers.binding import past_limits
+from solvers.quantities import Angle, Area, Count, Length, Number, Percent, Quantity, Temperature, TemperatureChange
+from solvers.slots import Slot
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
+_BY_A_QUARTER = Fraction(5, 4)
+_ALL_BUT = Fraction(6, 5)  # times as large, at most
+_ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
+FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
+_TAPE_ONLY = (4, 8, 16, 32)
+
+
+def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
+    """The one place whose value the new number is near while it is far from all others; or all that it is not far from."""
+    if len(places) < 2 or new.value <= 0:
+        return places
+    ratios = []
+    for name in places:
+        was = last.givens[name].value
+        value = new.to(was.unit).value if new.unit in was.units else new.value
+        if was.value <= 0:
+            continue
+        ratios.append((max(value / was.value, was.value / value), name))
+    ratios.sort()
+    if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
+        return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
+    if ratios[0][0] <= ALL_BUT_THE_SAME and ratios[1][0] >= NO_LONGER:
+        return [ratios[0][1]]
+    if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
+        return [ratios[0][1]]
+    return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
+
+
+def much_nearer(last: Asked, new: Quantity) -> str:
+    """The one given that a new number is about as large as, where it is many times more or less than any other: 180 mm, of
+    a wall 2.7 m high at 7 inches."""
+    of_all = all_but_one(last, new)
+    if of_all or any(isinstance(given.value, Angle) for given in last.givens.values()):
+        return of_all or _nearer_angle(last, new)
+    kinds = (Length, Area) if isinstance(new, Number) else (Length,)
+    known = {n: g.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, kinds)}
+    if not isinstance(new, Length | Number) or len(known) < _LEAST_KNOWN or new.value <= 0:
+        return ""
+    sizes = {name: (new.to(was.unit).value if isinstance(new, Length) else new.value) for name, was in known.items()}
+    ratios = sorted((max(size / known[name].value, known[name].value / size), name)
+                    for name, size in sizes.items() if known[name].value > 0)  # fmt: skip
+    return ratios[0][1] if len(ratios) > 1 and ratios[0][0] <= _ALIKE and ratios[1][0] >= FAR_OFF * ratios[0][0] else ""
+
+
+def all_but_one(last: Asked, new: Quantity) -> str:
+    """The one given that a bare number is all but, where it is many times off every other: 300, of 250 square feet in boards
+    of 8 foot at 5."""
+    known = {n: g.value.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Quantity)}
+    if new.unit != "none" or new.value <= 0 or len(known) < _LEAST_KNOWN or any(was <= 0 for was in known.values()):
+        return ""
+    ratios = sorted((max(new.value / was, was / new.value), name) for name, was in known.items())
+    return ratios[0][1] if ratios[0][0] <= _ALL_BUT and ratios[1][0] >= FAR_OFF else ""
+
+
+def _nearer_angle(last: Asked, new: Quantity) -> str:
+    """The one angle that a new number is all but, where it is twice as far from any other: 24, of a slope of 25 on a 92."""
+    known = {n: g.value.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Angle)}
+    if new.unit not in ("none", "deg") or new.value <= 0 or len(known) < _LEAST_KNOWN:
+        return ""
+    ratios = sorted((max(new.value / was, was / new.value), name) for name, was in known.items() if was > 0)
+    near = len(ratios) == len(known) and ratios[0][0] <= _BY_A_QUARTER and ratios[1][0] >= NEAR * ratios[0][0]
+    return ratios[0][1] if near else ""
+
+
+def takes(last: Asked, name: str, reading: Reading) -> bool:
+    fitted = fit(reading, last.topic.parameter(name), "", cued=True)
+    broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
+    slot = last.topic.parameter(name).slot
+    past = fitted is not None and (_past_all(fitted.value, slot, reading.kind) or _no_angle(fitted.value, slot))
+    taped = fitted is not None and isinstance(fitted.value, Percent | Temperature | TemperatureChange) and _off_a_tape(reading)
+    return fitted is not None and not broken and not past and not taped
+
+
+def _off_a_tape(reading: Reading) -> bool:
+    """Whether a number has a part that only a tape shows: 7 1/4 is no percent and no temperature."""
+    return isinstance(reading.value, Number) and reading.value.value.denominator in _TAPE_ONLY and reading.end - reading.start > 1
+
+
+def _no_angle(value: object, slot: Slot) -> bool:
+    """Whether an angle is more, or less, than a given can be: a spring angle of 92."""
+    return isinstance(value, Angle) and past_limits(slot, value.value)
+
+
+def _past_all(value: object, slot: Slot, kind: str) -> bool:
+    """Whether a length or a percent is more than a given can be: 9 foot 3 is no exposure, 150 no waste."""
+    if isinstance(value, Percent):
+        return slot.most is not None and value.value > slot.most
+    told = kind == "length" and isinstance(value, Length) and slot.unit in ("", "in")
+    return told and slot.most is not None and value.to("in").value > slot.most  # type: ignore[attr-defined]

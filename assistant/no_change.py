@@ -1,0 +1,114 @@
+"""What keeps a line from being a change of the question before: it says too much else, or its number can't be meant so."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant import meant_for
+from assistant.also_asked import asking_words
+from assistant.heard_all import unheard
+from assistant.meant_for import Wanted
+from assistant.said_over import OF_THEM, places_of, stem
+from assistant.units_kept import openings
+from intents.chart import LIGHT, chart_of
+from intents.fitting import STEEPEST_RISE, TAKEN
+from intents.matcher import speller
+from intents.phrases import compiled
+from intents.question import Question
+from intents.searching import MANNER
+from intents.tokens import tokenize
+from solvers.quantities import Area, Expansion, Pitch, Quantity
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
+SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
+TAKEN_OUT = frozenset("less minus take takes out off deduct subtract knock there got has have both them those cut".split())
+MOST_STRANGE = 2  # words of a change that mean nothing here, at most
+_FAR = 8  # times the area before, or less
+_PUTS_RIGHT = re.compile(
+    r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
+)
+_EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
+
+
+def only_in_words(wanted: Wanted, last: Asked) -> bool:
+    """Whether the number to give way is none of the givens that are one number, and stands in a list or sum: six at 31."""
+    single = [given for given in last.givens.values() if isinstance(given.value, Quantity)]
+    return bool(unheard(wanted.old, single)) and not unheard(wanted.old, last.givens.values())
+
+
+def in_a_list(more: Question) -> bool:
+    """Whether the words make the number one of a list, three quarter strapping, or a coefficient: 30 millionths per F."""
+    told = [heard.value for heard in more.givens.values()]
+    return not more.unplaced and any(isinstance(v, Expansion) or (isinstance(v, tuple) and bool(v)) for v in told)
+
+
+def names_it(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Whether the words name what the value went to: "the wall is 32 foot" does not say that it is high."""
+    labels = {word for name in more.givens for word in last.topic.parameter(name).label.split()}
+    own = {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    sizes = {word for word in SIZES if meant_for.CALLED.get(word, "width") in own or not own & meant_for.UNNAMED}
+    return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | sizes))
+
+
+def steep(more: Question) -> bool:
+    """Whether a bare number was taken as a pitch that no roof has: it was not meant as one."""
+    said = [(heard.value, heard.text) for heard in more.givens.values()]
+    return any(isinstance(v, Pitch) and v.unit == "in12" and v.value > STEEPEST_RISE and text.isdecimal() for v, text in said)
+
+
+def no_area(more: Question, last: Asked) -> bool:
+    """Whether a length was taken as an area nowhere near the one before: 12 foot are no 12 square feet in place of 1500."""
+    for name, heard in more.givens.items():
+        was = last.givens[name].value if name in last.givens else None
+        if isinstance(heard.value, Area) and isinstance(was, Area) and TAKEN in heard.value.text and was.value > 0:
+            now = heard.value.to(was.unit).value
+            if now * _FAR < was.value or now > was.value * _FAR:
+                return True
+    return False
+
+
+def talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
+    "hand us up two of the fourteen footers"."""
+    if wanted.led or _PUTS_RIGHT.search(wanted.rest):
+        return False
+    phrases, rest = compiled(), OF_THEM.sub("", wanted.rest)
+    places = places_of(rest)
+    inside = {at for place in places for at in range(place.first, place.after)}
+    said = {stem(token.text) for token in tokenize(last.text)} - {"that", "one", "it"}
+    others = [token.text for at, token in enumerate(tokenize(rest)) if at not in inside and token.text.isalpha()]
+    known = phrases.fillers | LIGHT | set(more.words) | set(PLAIN) | asking_words(last.topic.name, wanted.rest)
+    own = [word for word in others if word not in known and stem(word) not in said]
+    most = 1 if len(places) == 1 and places[0].value.unit not in ("none", "percent") else 0
+    named = names_it(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
+    priced = places and _EACH.match(rest[places[-1].end :])  # 17.25 a stick
+    return len(own) > most and not named and not (priced and stem(priced[1].lower()) in said)
+
+
+def left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:
+    """Words of the change that nothing in the question explains; unless words led to it, those of its topic too.
+
+    `loosely`: where one given alone can be meant, and nothing else, a word or two take nothing away.
+    """
+    phrases = compiled()
+    chart = chart_of(wanted.rest, phrases, speller())
+    numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
+    chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
+    known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
+    known |= meant_for.sold_by(last.topic)
+    known |= SIZES if len(places_of(wanted.rest)) <= sum(heard.end > heard.start for heard in more.givens.values()) > 1 else set()
+    known |= {word for heard in more.givens.values() for word in heard.text.lower().split()}
+    known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}
+    asked = asking_words(last.topic.name, wanted.rest)
+    known |= meant_for.names_in(last.topic, wanted.rest) | asked | ({"pieces", "strips"} if asked else set())
+    known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
+    light = phrases.fillers | phrases.ordinary | LIGHT
+    classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
+    left = [word for i, word in enumerate(chart.words)
+            if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
+    named = {stem(token.text) for token in tokenize(last.text)} & {stem(word) for word in left}  # of another number there
+    return [] if loosely and len(left) <= MOST_STRANGE and not named else left

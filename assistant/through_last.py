@@ -1,0 +1,68 @@
+"""A change of the wall whose area went into what was asked after it: "in squares", and then "make the wall 40".
+
+The area is worked again with the change, and then what was asked of it. Taken as a change of the squares alone, the wall's
+length would be their area, and a window that was out of it already would come out twice.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.record import blank
+from assistant.several import told_of
+from assistant.speech import spoken
+from intents.question import Question
+from solvers.quantities import Area
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+    from assistant.record import Record
+    from intents.talk import Said
+
+    Change = Callable[[Conversation, Record, str, Said | None, list[Question]], bool]
+
+_OF_THE_WALL = re.compile(
+    r"\b(?:walls?|gables?|windows?|doors?|openings?|vents?|hatch|long|longer|high|higher|tall|taller|wide|wider|shorter|lower"
+    r"|height|length|width|pitch|overhangs?)\b",
+    re.IGNORECASE,
+)
+_OF_ITS_OWN = re.compile(
+    r"\b(?:boards?|planks?|sticks?|stock|footers?|rolls?|laps?|exposure|reveal|waste|percent|courses?|panels?|sheets?"
+    r"|another|other|next|new|different|what(?:['’]?s| is| are)?|how)\b|%",
+    re.IGNORECASE,
+)
+
+
+def through_last(
+    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], change: Change
+) -> bool:  # fmt: skip
+    """Whether the line changes the wall that the last question took its area of; then both are worked again."""
+    last = c.last
+    base = _measured_before(c, last) if last and _OF_THE_WALL.search(text) and not _OF_ITS_OWN.search(text) else None
+    if last is None or base is None:
+        return False
+    c.last, trial = base, blank(record["heard"], record["via"], record["job"], record["file"])
+    done = change(c, trial, text, said, questions)
+    answer = trial.get("answer")
+    if not done or not answer:
+        c.last, c.pending = last, None
+        return False
+    value = Area(Fraction(str(answer["value"])), answer["unit"], answer["text"])
+    c.finish(record, [c.worked(last, {**told_of(last), "area": Given("area", value, "earlier")})], Question(last.topic.name))
+    record["say"] = spoken(f"With the {answer['name']} {answer['text']}. ") + record["say"]
+    return True
+
+
+def _measured_before(c: Conversation, last: Asked) -> Asked | None:
+    """The question whose answer is the area that the last one went on from."""
+    area = last.givens.get("area")
+    if area is None or area.source != "earlier":
+        return None
+    text = getattr(area.value, "text", "")
+    answers = [(asked, asked.record.get("answer") or {}) for asked in reversed(c.earlier) if asked.topic is not last.topic]
+    return next((asked for asked, answer in answers if answer.get("text") == text and answer.get("unit") in ("ft2", "m2")), None)
