@@ -80,7 +80,8 @@ def _nearer_angle(last: Asked, new: Quantity) -> str:
     return ratios[0][1] if near else ""
 
 
-def takes(last: Asked, name: str, reading: Reading) -> bool:
+def fits_in(last: Asked, name: str, reading: Reading) -> bool:
+    """Whether a given can be what was read: no broken count, nothing past its limits, no tape's fraction of a percent."""
     fitted = fit(reading, last.topic.parameter(name), "", cued=True)
     broken = fitted is not None and isinstance(fitted.value, Count) and fitted.value.value.denominator != 1
     slot = last.topic.parameter(name).slot

@@ -70,6 +70,8 @@ def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     answer = c.last.record.get("answer") if c.last else None
     if kind is None or not answer or answer["value"] is None or answer["unit"] not in kind.units:
         return False
+    if unit == "SQUARES" and c.last is not None and c.last.times == 1:  # with their waste, as a question of their own
+        return False
     topic = c.topics[_CONVERSION]
     value = Measure(kind(Fraction(str(answer["value"])), answer["unit"], answer["text"]))
     to = topic.parameter("to").kind[unit]  # type: ignore[index]

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from assistant.by_size import much_nearer, nearest, takes
+from assistant.by_size import fits_in, much_nearer, nearest
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import places_of, twins, word_before
@@ -134,10 +134,10 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
     if len(values) != 1 or not isinstance(values[0].value, Quantity):
         return []
     named = stock_told(wanted.rest, last) or labelled(wanted, last)
-    if named and takes(last, named, values[0]):
+    if named and fits_in(last, named, values[0]):
         return [named]
     known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
-    places = [name for name in known if takes(last, name, values[0]) and isinstance(known[name].value, Quantity)]
+    places = [name for name in known if fits_in(last, name, values[0]) and isinstance(known[name].value, Quantity)]
     for test in _tests(wanted, last, values[0].value):
         fitting = [name for name in places if test(known[name])]
         if len(fitting) == 1:
@@ -229,7 +229,9 @@ def told_besides(more: Question, last: Asked, text: str) -> bool:
     known = " ".join(last.topic.parameter(name).label for name in last.givens.keys() - more.givens.keys()).split()
     named = any(CALLED.get(word, word) in known for word in words)
     cued = all(last.topic.parameter(name).slot.cued for name in more.givens)
-    return len(more.givens) == 1 and bool(telling) and cued and not named
+    tests = role_tests(text, last.topic)  # down to 10 C this morning, which is no coldest
+    fits = all(test(Given(name, heard.value, "asked")) for name, heard in more.givens.items() for test in tests)
+    return len(more.givens) == 1 and bool(telling) and cued and not named and fits
 
 
 def of_that_size(more: Question, last: Asked, target: str) -> None:

@@ -9,6 +9,7 @@ from assistant import meant_for
 from assistant.also_asked import asking_words
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted
+from assistant.role_words import TIMES
 from assistant.said_over import OF_THEM, places_of, stem
 from assistant.units_kept import openings
 from intents.chart import LIGHT, chart_of
@@ -99,7 +100,7 @@ def left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
     chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
-    known |= meant_for.sold_by(last.topic)
+    known |= meant_for.sold_by(last.topic) | (TIMES if any(p.label.endswith(" now") for p in last.topic.parameters) else set())
     known |= SIZES if len(places_of(wanted.rest)) <= sum(heard.end > heard.start for heard in more.givens.values()) > 1 else set()
     known |= {word for heard in more.givens.values() for word in heard.text.lower().split()}
     known |= {word for word in more.words if MANNER in phrases.topics_of.get(word, ())}

@@ -6,16 +6,12 @@ Until that is known nothing is taken off, and the sizes that come next ("3 by 5"
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.pending import Pending
 from assistant.record import Record, put_asked, put_declined
-from assistant.several import told_of
-from intents.question import Question
 from intents.talk import numbers_in
-from solvers.quantities import Number
-from solvers.slots import Given, Opening, Parameter
+from solvers.slots import Opening, Parameter
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -30,8 +26,7 @@ _LEAD = (
 _TAIL = r"(?:[ ,]+(?:in (?:it|that|there|the wall)|too|as well|off|out|on (?:it|that)|there|though|then|please|i forgot))*"
 _TOLD = re.compile(rf"{_LEAD}(?P<said>{_N} (?:(?!for|of|to|in)\w+ )?{_WHAT}){_TAIL}", re.IGNORECASE)
 _BY = re.compile(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
-_MORE = re.compile(r"\b(?:and|plus|also|another|more|too|as well)\b", re.IGNORECASE)
-MANY = 2  # of one more it can't be told whether it is another
+_MORE = re.compile(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
 _SIZES = 2  # a width and a height
 
 
@@ -41,10 +36,9 @@ def openings_told(c: Conversation, record: Record, text: str) -> bool:
     found = _TOLD.fullmatch(text.strip(" .!?").replace("’", "'")) if last is not None and last.record.get("answer") else None
     if last is None or found is None:
         return False
-    if _so_many_now(c, record, last, found):
-        return True
-    if re.search(rf"\b{found['kind']}s?\b", last.text, re.IGNORECASE):
-        return False  # eight windows, of what was asked for six
+    told = _told_before(last, found["kind"].lower())
+    if told and not _MORE.match(found.string):
+        return False  # one door, of two; eight windows, of what was asked for six
     if not any(_takes_openings(p) for p in last.topic.parameters):
         if any("count" in p.name or p.kind is tuple for p in last.topic.parameters):
             return False  # so many of them may be what is counted
@@ -56,21 +50,11 @@ def openings_told(c: Conversation, record: Record, text: str) -> bool:
     return True
 
 
-def _so_many_now(c: Conversation, record: Record, last: Asked, found: re.Match[str]) -> bool:
-    """Whether openings of that kind were told before, and this is how many of them there are now: 3 windows, of two."""
-    kind = found["kind"].lower()
-    numbers = numbers_in(found["said"])
-    held = [(name, g.value) for name, g in last.givens.items() if isinstance(g.value, tuple) and g.source != "assumed"]
-    alike = [(name, n) for name, value in held for n, one in enumerate(value) if isinstance(one, Opening) and one.what == kind]
-    count = numbers[0].value if len(numbers) == 1 else None
-    if len(alike) != 1 or not isinstance(count, Number) or count.value < MANY or _MORE.search(found.string):
-        return False
-    name, at = alike[0]
-    openings = list(last.givens[name].value)
-    openings[at] = replace(openings[at], count=int(count.value))
-    givens = {**told_of(last), name: Given(name, tuple(openings), "asked")}
-    c.finish(record, [c.worked(last, givens)], Question(last.topic.name))
-    return True
+def _told_before(last: Asked, kind: str) -> bool:
+    """Whether openings of that kind were told of before, which these are then the number of."""
+    lists = [given.value for given in last.givens.values() if isinstance(given.value, tuple)]
+    known = any(isinstance(one, Opening) and one.what.split()[-1:] == [kind] for value in lists for one in value)
+    return known or re.search(rf"\b{kind}s?\b", last.text, re.IGNORECASE) is not None
 
 
 def sized(c: Conversation, record: Record, text: str, pending: Pending) -> bool:

@@ -28,6 +28,7 @@ _TOLD = {
 _AND = re.compile(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", re.IGNORECASE)  # which put nothing right
 _BACK = re.compile(r"\bback (?:to|at|on)\b", re.IGNORECASE)
 _SIDE = re.compile(r"\bside\b", re.IGNORECASE)
+TIMES = frozenset("morning afternoon evening today tonight currently moment".split())
 _STANDING = ("saw limit",)
 _LIMIT = re.compile(
     r"\bstops?\b|\blimit\w*|\bmax\w*|\b(?:it|that|which|saw|one) (?:only |just )?(?:goes|swings|reaches)\b", re.IGNORECASE

@@ -10,6 +10,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.meant_for import said_bare
+from assistant.said_over import places_of
 from intents.talk import numbers_in
 from solvers.quantities import Length
 
@@ -68,7 +69,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
-    if back and numbers_in(back["rest"]):
+    if back and [place.start for place in places_of(back["rest"])][:1] == [0]:
         return f"make it {back['rest']}"
     if parts and last.topic.name == _SUM:
         into = _INTO[parts["parts"].lower()]
