@@ -15,6 +15,7 @@ from assistant.heard_all import denied, unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
+from assistant.named_none import without_things
 from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, steep, talks_of_else
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
@@ -45,6 +46,7 @@ _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eig
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
+_SUM = "tape arithmetic"
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -230,6 +232,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             replies.to_the_wanted(more, last, target)
             meant_for.of_that_size(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
+        without_things(more, wanted, last)
         if not (more.givens or more.manner) or more.unplaced or steep(more) or denied(wanted.rest, more.givens.values()):
             continue
         say_what_it_is(more, f"{wanted.lead} {wanted.rest}", last)
@@ -285,6 +288,15 @@ def _unchanged(wanted: Wanted, last: Asked, now: Asked) -> bool:
     """Whether a number was said and nothing is other than it was, that number nowhere in it."""
     same = all(name in last.givens and same_value(given.value, last.givens[name].value) for name, given in now.givens.items())
     return same and bool(unheard(wanted.rest, now.givens.values()))
+
+
+def of_numbers_alone(c: Conversation, record: Record, text: str, questions: list[Question]) -> bool:
+    """Whether a line after an answer is a question of another topic by its numbers alone; then what they are is asked."""
+    best = questions[0] if questions else None
+    if c.last is None or best is None or best.words or best.topic in (c.last.topic.name, _SUM) or not c.last.givens:
+        return False
+    _ask_where(c, record, Wanted(text), c.last)
+    return True
 
 
 def _ask_where(c: Conversation, record: Record, wanted: Wanted, last: Asked) -> None:

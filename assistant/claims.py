@@ -20,9 +20,16 @@ def hold_against(record: Record, claim: Claim | None) -> None:
     """Put into an answered record whether the quantity claimed will do, or is passed."""
     if claim is None:
         return
-    words = _verdict(claim, _held(record, claim))
-    record["also"].append({"name": claim.text, "value": None, "unit": "word", "text": words})
-    record["say"] = f"{claim.text[:1].upper()}{claim.text[1:]}: {words}. {record['say']}"
+    words, text = _verdict(claim, _held(record, claim)), _named(record, claim.text)
+    record["also"].append({"name": text, "value": None, "unit": "word", "text": words})
+    record["say"] = f"{text[:1].upper()}{text[1:]}: {words}. {record['say']}"
+
+
+def _named(record: Record, text: str) -> str:
+    """What is claimed, with the name of what the answer counts where that was said after it: 11 sticks."""
+    noun = record["answer"]["name"].split()[0]
+    said = re.search(rf"\b{re.escape(text)} {re.escape(noun)}\b", record["heard"], re.IGNORECASE)
+    return said[0] if said else text
 
 
 def _held(record: Record, claim: Claim) -> dict[str, Any]:

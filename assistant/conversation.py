@@ -157,7 +157,9 @@ class Conversation:
             return
         if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
             return
-        if (not questions or questions[0].missing) and choices.keep_choice(self, record, text):
+        lacks = not questions or bool(questions[0].missing)
+        alone = said is None and changes.of_numbers_alone(self, record, text, questions)
+        if alone or (lacks and choices.keep_choice(self, record, text)):
             return
         if questions and not self._vain(said, questions[0]) and not in_other_words(text, reading):
             self.work(record, questions, said)
@@ -307,6 +309,7 @@ class Conversation:
             if base.topic is topic:
                 asked.past = (*base.past, {name: given.value for name, given in base.givens.items()})
             keeps = base.topic is topic and not told <= question.givens.keys() and isinstance(base.times, int)
+            keeps = keeps or (base.topic is topic and question.givens.keys() <= {"to"})  # only another unit
             asked.times = base.times if keeps else 1  # a half, or ten percent more, was of that answer alone
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])

@@ -9,6 +9,7 @@ import re
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
+from assistant.said_over import places_of
 from solvers.quantities import Quantity
 from solvers.registry import Topic
 from solvers.slots import Given
@@ -50,12 +51,18 @@ def _same(new: Quantity, old: Quantity) -> bool:
     return new.unit == "none" and new.value == old.value
 
 
+def _alone(text: str) -> bool:
+    """Whether a line is a number and no more."""
+    places = places_of(text)
+    return len(places) == 1 and not text[: places[0].start].strip() and not text[places[0].end :].strip(" .!?°")
+
+
 def role_tests(text: str, topic: Topic) -> list[Callable[[Given], bool]]:
     """What words of a change tell of the given that its number is for; a test that no given passes tells nothing."""
     labels = {p.name: p.label for p in topic.parameters}
     wanted = [label for label, told in _TOLD.items() if label in labels.values() and re.search(told, text, re.IGNORECASE)]
     side = bool(_SIDE.search(text)) and any("side" in label for label in labels.values())
-    saw, limit = bool(_OF_THE_SAW.search(text) or not _AND.match(text)), bool(_LIMIT.search(text))
+    saw, limit = bool(_OF_THE_SAW.search(text) or not (_AND.match(text) or _alone(text))), bool(_LIMIT.search(text))
     return [
         lambda given: len(wanted) != 1 or labels[given.name] == wanted[0],
         lambda given: not side or "side" in labels[given.name],

@@ -33,6 +33,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
     """Whether the line is rather a question of its own."""
     if best is None or not best.words:
         return False
+    if best.topic == last.topic.name and _told_whole(best, more, last):
+        return True  # 5 5/8 in mm, after another in inches
     if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if _changes_only(best, more, last, wanted) or _of_the_last(best, more, last, wanted) or _label_alone(wanted, more, last):
@@ -76,6 +78,12 @@ def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -
 def _of_heat(best: Question, last: Asked) -> bool:
     """Whether what is taken for the swing of a saw comes after a swing of temperature."""
     return best.topic == SAW and any(isinstance(given.value, TemperatureChange | Temperature) for given in last.givens.values())
+
+
+def _told_whole(best: Question, more: Question, last: Asked) -> bool:
+    """Whether the line is a whole question of the same topic, that gives all that was given and more than the change would."""
+    told = {name for name, given in last.givens.items() if given.source == "asked"}
+    return best.whole and told <= best.givens.keys() and more.givens.keys() < best.givens.keys()
 
 
 def _tells_all(more: Question, wanted: Wanted) -> bool:

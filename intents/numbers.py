@@ -101,6 +101,8 @@ def _unsigned(line: Line, i: int) -> list[Piece]:
         if whole.form == "whole":
             found += _mixed(line, i, whole)
             found += _decimal(line, whole.end, whole.value, whole.sure)
+    if line.words[i] == "point" and i and (line.words[i - 1].isdecimal() or _digit(line.words[i - 1])):
+        return []  # one point two: no 0.2 by itself
     if line.words[i] == "point":
         if line.words[i - 1 : i] and line.words[i - 1] in POINTS:
             return found
