@@ -11,12 +11,12 @@ from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
 from assistant.claimed_anew import claimed_anew
-from assistant.heard_all import denied, unheard
+from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.named_none import without_things
-from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, steep, talks_of_else
+from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, talks_of_else, told_nothing
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
@@ -233,7 +233,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             meant_for.of_that_size(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         without_things(more, wanted, last)
-        if not (more.givens or more.manner) or more.unplaced or steep(more) or denied(wanted.rest, more.givens.values()):
+        if told_nothing(more, wanted.rest):
             continue
         say_what_it_is(more, f"{wanted.lead} {wanted.rest}", last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):

@@ -28,7 +28,7 @@ _OUT = re.compile(
 )
 _GOES_AND = re.compile(
     r"\W*(?:(?:and|but|ok|so|now|with)\W+)*(?:no|without|lose|skip|drop|ditch|leave out|forget) (?:the |any )?(?P<what>[a-z]+)"
-    r"(?: (?:this time|then|now))?[\s,;]+(?:(?:and|but|just|with)\s+)*(?P<rest>.+)",
+    r"(?: (?:this time|then|now))?(?:\s*[,;]\s*|\s+(?=and\b|but\b|just\b|with\b))(?:(?:and|but|just|with)\s+)*(?P<rest>.+)",
     re.I,
 )
 _STAYS = re.compile(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)

@@ -17,6 +17,12 @@ if TYPE_CHECKING:
 _NONE_OF = re.compile(
     r"\b(?:no|without|zero|minus the|leave (?:out|off) the) (?:any )?(?P<what>overhang|waste|kerf|lap)\b", re.IGNORECASE
 )
+_SHARES = ("half", "a half", "third", "a third", "quarter", "a quarter", "two thirds", "three quarters")
+
+
+def half_told(more: Question) -> bool:
+    """Whether a share of something was taken for a size beside another: it's only half full so an inch and a half deep."""
+    return len(more.givens) > 1 and any(heard.text.strip().lower() in _SHARES for heard in more.givens.values())
 
 
 def without_things(more: Question, wanted: Wanted, last: Asked) -> None:

@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING
 
 from assistant import meant_for
 from assistant.also_asked import asking_words
-from assistant.heard_all import unheard
+from assistant.heard_all import denied, unheard
 from assistant.meant_for import Wanted
+from assistant.named_none import half_told
 from assistant.role_words import TIMES
 from assistant.said_over import OF_THEM, places_of, stem
 from assistant.units_kept import openings
@@ -53,6 +54,12 @@ def names_it(more: Question, wanted: Wanted, last: Asked) -> bool:
     own = {word for parameter in last.topic.parameters for word in parameter.label.split()}
     sizes = {word for word in SIZES if meant_for.CALLED.get(word, "width") in own or not own & meant_for.UNNAMED}
     return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | sizes))
+
+
+def told_nothing(more: Question, rest: str) -> bool:
+    """Whether a line tells nothing that could be a change: no given, or one that it can't be, or says that it is not."""
+    empty = not (more.givens or more.manner) or bool(more.unplaced)
+    return empty or steep(more) or half_told(more) or denied(rest, more.givens.values())
 
 
 def steep(more: Question) -> bool:
