@@ -61,6 +61,9 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
         record["also"] = [last["answer"]]
         return True
     lines = _asked_lines(c, last, text)
+    joint = c.last.joint.record if not lines and c.last.joint is not None else {}
+    if joint.get("answer"):  # the edge angle of what the saw was asked to cut
+        last, lines = joint, beside(joint, joint["topic"] or "", text)
     if len(text.split()) > A_NAME and _of_its_own(c, record, last, lines):
         return True
     if lines:

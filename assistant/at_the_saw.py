@@ -180,6 +180,8 @@ def _pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) -
         put_asked(record, SAW, worked.worked.asks, [*before, *given_lines(worked.worked.topic, worked.worked.givens)])
         return
     c.finish(record, [worked], Question(SAW))
+    if c.last is not None and c.last.topic.name == SAW:
+        c.last.joint = way.asked
     record["givens"] = [*before, *record["givens"]]
     if record["outcome"] == "answered" and joint.working:
         record["steps"] = [*joint.working.steps, *record["steps"]]

@@ -21,6 +21,7 @@ from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
+from assistant.role_words import OF_A_SAW
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.speech import spoken
 from assistant.stands_alone import own_words, stands_alone
@@ -56,6 +57,8 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return False
     if c.last is not None and through_last(c, record, text, said, questions, change):
         return True
+    if _of_the_joint(c, record, text, said, questions):
+        return True
     if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
         return True
     if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
@@ -66,6 +69,19 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
             _work_again(c, record, Wanted(text, led=True), [told])
         if isinstance(told, Question) or _ask_again(c, record, text, told, questions):
             return True
+    return False
+
+
+def _of_the_joint(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
+    """Whether the line changes the joint that the saw was asked about, and not the saw: can it do that | and 88 (of a corner)."""
+    saw = c.last
+    if saw is None or saw.joint is None or c.pending is not None or OF_A_SAW.search(text):
+        return False
+    c.last, trial = saw.joint, dict(record)
+    if _change(c, trial, text, said, questions) and trial["outcome"] == "answered" and trial["topic"] == saw.joint.topic.name:
+        record.update(trial)
+        return True
+    c.last, c.pending = saw, None
     return False
 
 

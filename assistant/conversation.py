@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
+from assistant.both_together import both_together
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.goes_on import goes_on
@@ -135,7 +136,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        works = (of_the_shown, so_many, goes_back, goes_on)
+        works = (of_the_shown, both_together, so_many, goes_back, goes_on)
         if any(work(self, record, text) for work in works):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]

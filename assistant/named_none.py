@@ -22,7 +22,8 @@ _SHARES = ("half", "a half", "third", "a third", "quarter", "a quarter", "two th
 
 def half_told(more: Question) -> bool:
     """Whether a share of something was taken for a size beside another: it's only half full so an inch and a half deep."""
-    return len(more.givens) > 1 and any(heard.text.strip().lower() in _SHARES for heard in more.givens.values())
+    shares = [heard.text.strip().lower() in _SHARES for heard in more.givens.values()]
+    return any(shares) and not all(shares)  # a quarter by a quarter
 
 
 def without_things(more: Question, wanted: Wanted, last: Asked) -> None:

@@ -22,10 +22,12 @@ class Asked:
     tape_step: Fraction = SIXTEENTH
     metric: bool | None = None
     times: int | Fraction = 1  # how many of them: "two of those walls"; or what share: "half that"
+    plus: Fraction = Fraction(0)  # the answer before it, put to this one, or taken off it
     text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant
     record: dict[str, Any] = field(default_factory=dict)
+    joint: Asked | None = None  # what is set on the saw that is asked about
     past: tuple[dict[str, Any], ...] = ()  # what the givens were before they were changed, the oldest first
 
 

@@ -35,6 +35,7 @@ _LIMIT = re.compile(
     r"\bstops?\b|\blimit\w*|\bmax\w*|\b(?:it|that|which|saw|one) (?:only |just )?(?:goes|swings|reaches)\b", re.IGNORECASE
 )
 _OF_THE_SAW = re.compile(r"\bsaw\b|\bgoes\b|\bgo(?: only)? to\b|\bswings?\b|\breach\w*|\bup to\b|\bonly\b", re.IGNORECASE)
+OF_A_SAW = re.compile(f"{_LIMIT.pattern}|{_OF_THE_SAW.pattern}", re.IGNORECASE)
 
 
 def was_before(text: str, new: Quantity, last: Asked) -> Callable[[Given], bool]:

@@ -115,7 +115,26 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
 
 def worked_out(asked: Asked, givens: dict[str, Given]) -> Worked:
     """The question worked, as many times over as was said."""
-    return work_out(_of_several(asked.topic, Fraction(asked.times)), givens, asked.tape_step, asked.metric)
+    topic = _with_another(_of_several(asked.topic, Fraction(asked.times)), asked.plus)
+    return work_out(topic, givens, asked.tape_step, asked.metric)
+
+
+@lru_cache(maxsize=64)
+def _with_another(topic: Topic, plus: Fraction) -> Topic:
+    """The topic, whose answer has another's put to it, or taken off."""
+
+    def work(working: Working, **givens: Any) -> None:
+        topic.work(working, **givens)
+        if working.answered is None:
+            raise Refusal(f"{topic.name} gives nothing that can be added")
+        name, one = working.answered
+        working.also("this one", one)
+        working.said = ""
+        part, why = ("both together", "with the one before") if plus > 0 else ("more than before", "less the one before")
+        every = working.answer(f"{name}, {part}", one + plus, why, one.unit)
+        working.check("this one again", every - plus, "=", one)
+
+    return replace(topic, work=work) if plus else topic
 
 
 @lru_cache(maxsize=64)
