@@ -10,6 +10,7 @@ from assistant.change_words import is_no_change
 from assistant.names import by_its_name
 from assistant.record import put_noted
 from assistant.speech import spoken
+from intents.matcher import speller
 from intents.question import Question
 from intents.talk import numbers_in
 
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 A_NAME = 2  # words that only name a value on the page: height?
+_WORD = re.compile(r"[A-Za-z]{4,}")
 LONGEST = 11  # words of such a line
 # Another thing than the last answer is of, or a change of it.
 _ANOTHER = re.compile(
@@ -49,6 +51,7 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     """Whether a short line asks for a value, or a mark, that stands beside the last answer; then that is read."""
     if c.last is None or c.pending is not None:
         return False
+    text = _WORD.sub(lambda word: speller().read(word[0].lower()), text)  # the lenght
     last = c.last.record
     if not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
         return False

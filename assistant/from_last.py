@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -12,9 +13,10 @@ from assistant.last_in_unit import last_in_unit
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
+from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from intents.question import Question
-from solvers.quantities import Area, Count, Length, Money, Quantity
+from solvers.quantities import Area, Count, Length, Money, Number, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given, Parameter
 
@@ -33,6 +35,8 @@ _ANOTHER = re.compile(
     re.IGNORECASE,
 )
 _MEASURED_AGAIN = ("square check", "out of square")
+_NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
+_OF_A_SIDE = re.compile(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
 _ROWS = ("courses", "straps")
 _THOSE_ROWS = re.compile(
     r"\b(?:those|these|them|that many)\b|\bthe (?:courses|rows|straps|battens|strapping)\b", re.IGNORECASE
@@ -64,7 +68,8 @@ _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    return any(of_it(c, record, text) for of_it in (put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it))
+    works = (put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across)
+    return any(work(c, record, text) for work in works)
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:
@@ -106,6 +111,27 @@ def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:
         if record["outcome"] == "answered":
             record["say"] = f"For {answer['text']}. {record['say']}"
     return bool(questions)
+
+
+def _taped_across(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line tells what the diagonal just worked measures on the frame: how far out of square that is."""
+    last = c.last if c.pending is None else None
+    answer = last.record.get("answer") if last else None
+    if last is None or not answer or last.topic.name != _MEASURED_AGAIN[0] or _OF_A_SIDE.search(text):
+        return False
+    places = places_of(text)
+    if len(places) != 1 or not isinstance(places[0].value, Length | Number):
+        return False
+    true, said = Length(Fraction(str(answer["value"])), answer["unit"]), places[0].value
+    told = said if isinstance(said, Length) else Length(said.value, answer["unit"])
+    if not _NEAR_IT * true.to("in").value >= abs(told.to("in").value - true.to("in").value):
+        return False
+    topic = c.topics[_MEASURED_AGAIN[1]]
+    given = Given("diagonal", replace(told, text=text[places[0].start : places[0].end]), "asked")
+    sides = {n: Given(n, one.value, "earlier") for n, one in last.givens.items() if n in ("side", "other_side")}
+    asked = Asked(topic, {}, last.tape_step, last.metric)
+    c.finish(record, [c.worked(asked, {**sides, "diagonal": given})], Question(topic.name))
+    return True
 
 
 def carried(base: Asked, parameters: Sequence[Parameter]) -> dict[str, Given]:

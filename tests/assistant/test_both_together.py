@@ -29,4 +29,5 @@ def test_two_answers_together_or_apart(lines: tuple[str, ...], value: float, uni
 def test_what_was_put_right_is_no_second_one() -> None:
     record = last("wall area 20 by 9", "no, 22 by 9", "add the two together")
     assert record["outcome"] != "answered" or record["answer"]["value"] != 378
-    assert last("rake length 24 foot gable 7/12", "both together")["answer"]["value"] == pytest.approx(2 * (144**2 + 84**2) ** 0.5)
+    pair = last("rake length 24 foot gable 7/12", "both together")["answer"]["value"]
+    assert pair == pytest.approx(2 * (144**2 + 84**2) ** 0.5)

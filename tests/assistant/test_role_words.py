@@ -147,3 +147,57 @@ def test_the_same_wall_is_none_of_another_size(lines: tuple[str, ...], value: fl
 def test_what_was_changed_meanwhile_is_not_asked_again_as_it_was() -> None:
     lines = ("soffit 40 foot run 16 inches deep 12 inch panels", "and 18 deep", "how many boxes")
     assert last(*lines)["outcome"] == "declined"
+
+
+@pytest.mark.parametrize(
+    ("lines", "out", "unit"),
+    [
+        (("slab is 24 by 36 foot diagonal please", "we have forty three foot four what does that make it"), 0.8006, "in"),
+        (("3 m by 4 m diagonal", "5012"), 12, "mm"),
+    ],
+)
+def test_what_the_diagonal_measures_tells_how_far_out(lines: tuple[str, ...], out: float, unit: str) -> None:
+    record = last(*lines)
+    assert record["topic"] == "out of square"
+    assert (record["answer"]["value"], record["answer"]["unit"]) == (pytest.approx(out, abs=1e-3), unit)
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        (("my saw stops at 47", "miter for an 84 degree corner", "can it do that", "and 88"), "miter for a corner", 46),
+        (("my saw stops at 52", "rake return on a 5/12", "will my saw do that", "and on a square fascia?"), "rake return", 45),
+        (("my saw stops at 50", "rake return at 7/12", "will my saw do that", "my saw goes to 62"), "can my saw cut it", 1),
+    ],
+)
+def test_the_joint_is_changed_and_not_the_saw(lines: tuple[str, ...], topic: str, value: float) -> None:
+    record = last(*lines)
+    assert (record["topic"], record["answer"]["value"]) == (topic, pytest.approx(value))
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("how high is a gable 22 foot wide at 7 1/2 in 12", "and how long is the rake on it", "double that"), 311.32),
+        (("arch 3 foot wide, rises 18 inches, radius?", "arc length", "half of that"), 28.274),
+        (("arch 3 foot wide, rises 18 inches, radius?", "arc length", "in mm", "and a 4 foot wide one"), 25),
+        (("studs at 16 on a 20 foot wall how many marks", "at 24", "and the other wall is 14 foot", "back to 16"), 11),
+        (("what's 93 and 7/16 split in half", "in thirds"), 31.1458),
+        (("8 foot 1/2 inch times 3", "half of that", "less 2 and a quarter", "feet?"), 142.5),
+        (("nine and three quarters and six and seven eighths total", "forty eight less that"), 31.375),
+        (("16 ft 4 1/2 - 3 x 2 ft 1 1/4", "half"), 60.375),
+        (("arched trim five foot wide eighteen inch rise what radius", "six foot wide and a foot high"), 60),
+        (("rake 16 foot gable 4/12, 9 inch overhang", "same but six twelve and no overhang"), 107.3313),
+        (("12 mm board, 19 mm strapping, 50 mm foam, 25 mm into the stud, screw?", "no foam, 38 into the stud"), 69),
+        (("one 12 foot stick, cut 40, 40 and 40 inches with an eighth kerf, how many sticks", "make it four of the 40s"), 2),
+        (("lay out courses in 108 inches at 7", "half of that", "make it 8 inch"), 108 / 14),
+    ],
+)  # fmt: skip
+def test_lines_that_go_on(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value, abs=0.01)
+
+
+def test_a_share_is_no_size_and_a_number_alone_no_other_topic() -> None:
+    lines = ("water in a gutter channel 4 inches wide 3 deep 20 foot long", "it's only half full so an inch and a half deep")
+    assert last(*lines)["answer"]["value"] == pytest.approx(1440)
+    assert last("dew point 70 F 50 percent", "eighty degrees at seventy")["outcome"] == "asks"
