@@ -91,7 +91,9 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
         if c.pending is not None:
             c.pending.saw = givens
         return True
-    _pass_on(c, record, ways[0], givens)
+    pass_on(c, record, ways[0], givens)
+    if c.last is not None and c.last.joint is not None:
+        c.last.saw = givens  # another corner is asked of that saw too
     return True
 
 
@@ -110,7 +112,7 @@ def _of_the_last(c: Conversation, record: Record, text: str, asks: bool, givens:
     if last.topic.name in JOINTS and (asks or "saw limit" in c.facts.values):
         way = c.worked(last, last.givens)
         if way.worked.working:
-            _pass_on(c, record, way, {**givens, **how})
+            pass_on(c, record, way, {**givens, **how})
         return bool(way.worked.working)
     if asks or last.topic.name != SAW:
         return False
@@ -131,7 +133,7 @@ def go_on_at_the_saw(c: Conversation, record: Record, waited: Pending | None) ->
     if record["outcome"] == "asks" and c.pending is not None:
         c.pending.saw = saw
     elif record["outcome"] == "answered" and record["topic"] in JOINTS and c.last is not None:
-        _pass_on(c, record, c.worked(c.last, c.last.givens), saw)
+        pass_on(c, record, c.worked(c.last, c.last.givens), saw)
 
 
 def _limit(text: str, saw: Question) -> Heard | None:
@@ -164,7 +166,7 @@ def _set_already(text: str, joint: Question) -> bool:
     return any(_COMES_TO.search(text[: heard.start]) for heard in angles)
 
 
-def _pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) -> None:
+def pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) -> None:
     """The joint's setting to the saw, with the joint's own working before the saw's."""
     result = way.worked.working.result if way.worked.working else None
     assert result is not None and result.value is not None

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
+from assistant.at_the_saw import pass_on
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
 from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import unheard
@@ -42,7 +43,7 @@ if TYPE_CHECKING:
 
 LEVEL = 0.12  # topics this near in score are equally likely
 NONE = ("", "no", "without", "zero")
-_NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+)?\W*", re.IGNORECASE)
+_NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}\W*", re.IGNORECASE)
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
@@ -80,6 +81,9 @@ def _of_the_joint(c: Conversation, record: Record, text: str, said: Said | None,
     c.last, trial = saw.joint, dict(record)
     if _change(c, trial, text, said, questions) and trial["outcome"] == "answered" and trial["topic"] == saw.joint.topic.name:
         record.update(trial)
+        if saw.saw is not None and c.last is not None:
+            pass_on(c, record, c.worked(c.last, c.last.givens), saw.saw)
+            c.last.saw = saw.saw if c.last.joint is not None else None
         return True
     c.last, c.pending = saw, None
     return False

@@ -28,6 +28,7 @@ class Asked:
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant
     record: dict[str, Any] = field(default_factory=dict)
     joint: Asked | None = None  # what is set on the saw that is asked about
+    saw: dict[str, Given] | None = None  # what was told of that saw in the same line
     past: tuple[dict[str, Any], ...] = ()  # what the givens were before they were changed, the oldest first
 
 

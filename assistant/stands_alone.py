@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
     from intents.question import Question
 
+_DIAGONAL = ("square check", "out of square")
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
@@ -33,8 +34,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
     """Whether the line is rather a question of its own."""
     if best is None or not best.words:
         return False
-    if best.topic == last.topic.name and _told_whole(best, more, last):
-        return True  # 5 5/8 in mm, after another in inches
+    if _told_whole(best, more, last, wanted):
+        return True
     if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if _changes_only(best, more, last, wanted) or _of_the_last(best, more, last, wanted) or _label_alone(wanted, more, last):
@@ -80,8 +81,13 @@ def _of_heat(best: Question, last: Asked) -> bool:
     return best.topic == SAW and any(isinstance(given.value, TemperatureChange | Temperature) for given in last.givens.values())
 
 
-def _told_whole(best: Question, more: Question, last: Asked) -> bool:
-    """Whether the line is a whole question of the same topic, that gives all that was given and more than the change would."""
+def _told_whole(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:
+    """Whether the line is a whole question of the same topic, that gives all that was given and more than the change would:
+    5 5/8 in mm, after another in inches; and the garage 24 by 24, diagonal, after how far out of square another is."""
+    if best.whole and (best.topic, last.topic.name) == _DIAGONAL and "diagonal" in wanted.rest.lower():
+        return True
+    if best.topic != last.topic.name:
+        return False
     told = {name for name, given in last.givens.items() if given.source == "asked"}
     return best.whole and told <= best.givens.keys() and more.givens.keys() < best.givens.keys()
 

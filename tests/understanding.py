@@ -92,7 +92,7 @@ def judge(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
         if kind in case:
             good = outcome == kind and case[kind].lower() in record["say"].lower()
             return Verdict(case, record, "right" if good else confident, f"should be {kind}, saying {case[kind]!r}")
-    if outcome == "noted" and "also" in case and not case.keys() & {"value", "word"}:  # read back off the answer before
+    if outcome == "noted" and record["also"] and "word" not in case:  # read back off the answer before
         missing = _not_shown(case, record["also"])
         return Verdict(case, record, "wrong" if missing else "right", missing)
     if outcome != "answered":
@@ -103,7 +103,8 @@ def judge(case: dict[str, Any], record: dict[str, Any]) -> Verdict:
 def _not_shown(case: dict[str, Any], shown: Iterable[dict[str, Any]]) -> str:
     """The first value that should stand beside the answer and does not; "" where all are there."""
     lines = [*shown]
-    for value, unit in case.get("also", ()):
+    own = [(case["value"], case["unit"])] if "value" in case else []
+    for value, unit in (*own, *case.get("also", ())):
         if not any(close(line, value, unit, case.get("within")) for line in lines):
             return f"also lacks {value} {unit}"
     return ""
