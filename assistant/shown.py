@@ -28,6 +28,11 @@ _UNIT = re.compile(
     r"(?P<unit>[a-z]+(?: and inches)?)\W*",
     re.IGNORECASE,
 )
+_PARTS = re.compile(
+    r"\W*(?:(?:and|or|now|what about)\W+)*(?:into|by|in) (?:\d+|[a-z]+ (?:parts|pieces)|two|three|four|five|six|seven"
+    r"|eight|nine|ten|eleven|twelve)\b",
+    re.IGNORECASE,
+)  # so many parts of the whole, and not of its third mark
 _TOLD = {"m": "MILLIMETRES", "f": "FEET", "i": "INCHES", "c": "CENTIMETRES"}  # by the first letter, and where that is not enough:
 _LONG = {"metres": "METRES", "meters": "METRES", "metre": "METRES", "meter": "METRES", "m": "METRES", "metric": "METRIC"}
 
@@ -35,7 +40,7 @@ _LONG = {"metres": "METRES", "meters": "METRES", "metre": "METRES", "meter": "ME
 def of_the_shown(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes on from the length that the line before read back; then that is worked."""
     line, c.shown = c.shown, None
-    if line is None or c.pending is not None or line["unit"] not in Length.units or line["value"] is None:
+    if line is None or c.pending is not None or _PARTS.match(text) or line["unit"] not in Length.units or line["value"] is None:
         return False
     before, c.last = c.last, _as_asked(c, line)
     if sticks_of_it(c, record, text):

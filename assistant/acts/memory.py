@@ -105,7 +105,8 @@ def recall(talk: Talk) -> bool | None:
     """Read back what the job knows, all of it or one value."""
     name = talk.said.words["what"]
     conversation = talk.conversation
-    if asked_after(conversation, talk.record, talk.record["heard"]):  # and the rake for that: no pitch
+    heard = talk.record["heard"]
+    if name.lower() not in heard.lower() and asked_after(conversation, talk.record, heard):  # and the rake for that: no pitch
         return None
     known = conversation.facts.values
     if name == EVERYTHING:
