@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
 from assistant.last_in_unit import last_in_unit
@@ -28,6 +28,7 @@ _POINTS = {"it", "that", "this", "them"}
 _PRICED = ("cost", "weight")
 _MEASURED = ("ft2", "m2")  # squares have their waste in them
 _ASKS_AREA = re.compile(r"How much area\b")
+_ASKS_LENGTH = "What is the length"
 _COVERS = ("squares", "cladding boards", "membrane rolls")  # what is asked of the wall that was just measured
 # Another wall than the one before, or an area that is still to be told.
 _ANOTHER = re.compile(
@@ -37,6 +38,8 @@ _ANOTHER = re.compile(
 _MEASURED_AGAIN = ("square check", "out of square")
 _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
 _OF_A_SIDE = re.compile(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
+_SIDES = ("side", "other_side")
+_ACROSS = re.compile(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
 _ROWS = ("courses", "straps")
 _THOSE_ROWS = re.compile(
     r"\b(?:those|these|them|that many)\b|\bthe (?:courses|rows|straps|battens|strapping)\b", re.IGNORECASE
@@ -68,7 +71,7 @@ _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    works = (put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across)
+    works = (put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
     return any(work(c, record, text) for work in works)
 
 
@@ -128,9 +131,27 @@ def _taped_across(c: Conversation, record: Record, text: str) -> bool:
         return False
     topic = c.topics[_MEASURED_AGAIN[1]]
     given = Given("diagonal", replace(told, text=text[places[0].start : places[0].end]), "asked")
-    sides = {n: Given(n, one.value, "earlier") for n, one in last.givens.items() if n in ("side", "other_side")}
+    sides = {n: Given(n, one.value, "earlier") for n, one in last.givens.items() if n in _SIDES}
     asked = Asked(topic, {}, last.tape_step, last.metric)
     c.finish(record, [c.worked(asked, {**sides, "diagonal": given})], Question(topic.name))
+    return True
+
+
+def _another_frame(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line tells both sides of another frame, after how far out of square one is: its diagonal, and no old tape's."""
+    last = c.last if c.pending is None else None
+    places = places_of(text) if last is not None and last.topic.name == _MEASURED_AGAIN[1] else []
+    if last is None or len(places) != len(_SIDES) or not re.fullmatch(r"\s*(?:by|x|×)\s*", text[places[0].end : places[1].start]):
+        return False
+    topic = c.topics[_MEASURED_AGAIN[0]]
+    sides = {name: given for name, given in last.givens.items() if name in _SIDES}
+    true = next((line for line in last.record["also"] if line["name"] == "true diagonal"), None)
+    frame = Asked(topic, sides, last.tape_step, last.metric, record={**last.record, "topic": topic.name, "answer": true})
+    frame.text = last.text
+    before, c.last = c.last, frame
+    c.take(record, _ACROSS.sub("", text))
+    if record["outcome"] != "answered":
+        c.last = before
     return True
 
 
@@ -174,6 +195,7 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     return (
         _measured_again(c, topic, question)
         or _rows_of_it(c, topic, question, text)
+        or _so_long(c, topic, question, text, answer)
         or _covering(c, topic, question, text, answer["unit"], value, answer["text"])
     )
 
@@ -203,6 +225,17 @@ def _same_corner(c: Conversation, topic: Topic, question: Question, text: str) -
     if corner is None or question.missing != ["corner"] or question.unplaced or question.lacking:
         return None
     return Asked(topic, {"corner": Given("corner", corner.value, "earlier")})
+
+
+def _so_long(c: Conversation, topic: Topic, question: Question, text: str, answer: dict[str, Any]) -> Asked | None:
+    """The length just worked, for what a foot of it costs or weighs: what does that weigh at two pounds a foot."""
+    points = _POINTS & set(re.findall(r"[a-z]+", text.lower()))
+    if topic.name not in _PRICED or answer["unit"] not in Length.units or not points or question.unplaced:
+        return None
+    parameter = next((p for p in topic.parameters if p.name == "length"), None)
+    if parameter is None or "length" in question.givens or not c.ways(question)[0].worked.asks.startswith(_ASKS_LENGTH):
+        return None
+    return _with(topic, parameter, Length(Fraction(str(answer["value"])), answer["unit"], answer["text"]))
 
 
 def _covering(

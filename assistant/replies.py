@@ -263,7 +263,7 @@ def _still_in_doubt(more: Question, pending: Pending) -> list[Way]:
         return pending.ways or pending.alike
     said = {name: heard.value for name, heard in more.givens.items() if name in told}
     right = [way for way in pending.ways if all(_given(way, name) == _bare_value(value) for name, value in said.items())]
-    return right[:1] or (pending.ways if apart - told and len(pending.ways) > len(FIRST_AND_SECOND) else [])
+    return right[:1] or (pending.ways if apart - told else [])
 
 
 def _given(way: Way, name: str) -> object:

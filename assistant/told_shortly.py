@@ -43,6 +43,11 @@ _NEAREST = re.compile(
     r"(?P<mark>eighth|sixteenth|thirty[- ]?second|32nd|16th|8th)s?\W*",
     re.IGNORECASE,
 )
+_PUT_ON = re.compile(
+    r"\W*(?:(?:and|now|then|ok|so)\W+)*put (?P<size>an? \S+(?: \S+){0,3}?) "
+    r"(?P<what>overhang|lap|kerf) on(?: (?:to )?(?:it|that|this|there)(?: one)?)?\W*",
+    re.IGNORECASE,
+)
 _CALLED = {"mill": "mm", "mills": "mm", "mil": "mm", "mils": "mm"}
 _INTO = {"halves": 2, "thirds": 3, "quarters": 4, "fifths": 5, "sixths": 6, "eighths": 8}
 _DIVIDED = re.compile(
@@ -75,6 +80,9 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         into = _INTO[parts["parts"].lower()]
         return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"
     nearest = _NEAREST.fullmatch(text)
+    put = _PUT_ON.fullmatch(text)
+    if put and any(parameter.label.endswith(put["what"].lower()) for parameter in last.topic.parameters):
+        return f"with {put['size']} {put['what']}"
     if nearest:
         return f"to the nearest {nearest['mark']}"
     if taken and numbers_in(taken["what"]):

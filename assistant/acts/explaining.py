@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 from assistant.acts import Talk, act
 from assistant.acts.manners import why_needed
-from assistant.also_asked import mark_asked
+from assistant.also_asked import beside, mark_asked
+from assistant.asked_after import asked_after
 from assistant.record import listed, put_asked, put_noted
 from assistant.speech import spoken
 from intents.chart import LIGHT
@@ -160,6 +161,10 @@ def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
     """Where one value comes from: the step that gave it; the whole working when nothing by that name is on the page."""
     if 0 < len(_bare(about).split()) == len(_UNITS.intersection(_bare(about).split())):  # what's that in mm
         return False
+    beside_it = beside(record, record["topic"] or "", talk.record["heard"])
+    if len(beside_it) > 1:  # what is left over: as scrap, and to keep
+        asked_after(talk.conversation, talk.record, talk.record["heard"])
+        return None
     line = _named(record, about)
     talk.record["also"] = [_shown(line)] if line else []
     at = _giving(record, line) if line else _worded(record, about)
