@@ -144,3 +144,16 @@ def into_itself(question: Question) -> bool:
     """Whether the only unit that is told is the value's own: 50 square inches each."""
     value, to = question.givens.get("value"), question.givens.get("to")
     return value is not None and to is not None and value.start <= to.start and to.end <= value.end
+
+
+def system_told(chart: Chart, question: Question) -> None:
+    """The system that is told is what the value goes into, and not the unit it has: 640 sq ft, metric."""
+    told = next((at for at, word in enumerate(chart.words) if word in _SYSTEMS), None)
+    if told is None or not into_itself(question):
+        return
+    token = chart.tokens[told]
+    to = question.givens["to"]
+    question.givens["to"] = replace(to, value=_SYSTEMS[token.text], start=token.start, end=token.end, text=token.text)
+
+
+_SYSTEMS = {"metric": "METRIC", "imperial": "IMPERIAL"}

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from intents.about_so_much import about_so_much
 from intents.chart import Chart
+from intents.counted_things import system_told
 from intents.lengths import UNITS
 from intents.question import Heard, Question
 from intents.reading import Dims
@@ -78,6 +79,8 @@ def put_over(chart: Chart, question: Question) -> None:
         _two_legs(chart, question)
         _part(chart, question)
         part_asked(chart, question)
+    elif topic == "conversion":
+        system_told(chart, question)
     elif topic == "vent area":
         _ratio(question)
     elif topic == "bent flashing":
