@@ -193,8 +193,7 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
     rest = with_percent(meant_for.without_echo(words.get("rest", "")), text)
     if corrects and rest and not numbers_in(rest) and rest.lower() not in UNITS and _NONE_OF.fullmatch(text):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
-    lead, _, tail = text.partition(rest) if rest else ("", "", "")
-    return Wanted(rest, words.get("old", ""), corrects, True, lead, tail=tail)
+    return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 
 
 def _statement(c: Conversation, record: Record, wanted: Wanted, text: str) -> bool:

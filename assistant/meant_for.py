@@ -34,7 +34,6 @@ _CHARGE = re.compile(  # they've put them up to 31
     re.IGNORECASE,
 )
 _THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
-_TODAY = re.compile(r"\b(?:today|this (?:morning|afternoon)|currently|at the moment|outside)\b|\bnow\W*$", re.IGNORECASE)
 _SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
 AT_MOST = re.compile(
@@ -85,7 +84,6 @@ class Wanted:
     corrects: bool = False
     led: bool = False  # whether words said that a change follows
     lead: str = ""  # those words
-    tail: str = ""  # and what was said after the change: now
     sure: bool = False  # whether other words say that all else is as before
     line: str = ""  # the whole of the line, where its end is no part of the change
 
@@ -293,7 +291,6 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
     they = bool(_THEY.search(f"{wanted.lead} {wanted.rest}"))
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
-    today = bool(_TODAY.search(wanted.rest + wanted.tail))
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
     return [
@@ -302,7 +299,6 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         *_by_its_words(wanted, last, new),
         lambda given: last.topic.parameter(given.name).slot.kept in named,
         lambda given: priced and isinstance(given.value, Money),
-        lambda given: not today or last.topic.parameter(given.name).label.endswith(" now"),
         lambda given: not every or "spacing" in last.topic.parameter(given.name).label,
         lambda given: not sold or last.topic.parameter(given.name).label in _SOLD,
         lambda given: not they or not _ONE_SIZE.search(last.topic.parameter(given.name).label),

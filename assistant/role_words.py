@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _TOLD = {
-    "temperature now": r"\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently)\b",
+    "temperature now": r"\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently|outside)\b",
     "measured diagonal": (
         r"^(?!.*\b(?:side|leg|long|wide)\b)"
         r".*(?:\bif it['’]?s\b|\bmeasures?\b|\bmeasured\b|\breads?\b|\bdiagonal\b|\bcorner to corner\b)"
