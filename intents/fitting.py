@@ -27,7 +27,7 @@ from solvers.quantities import (
     Volume,
     Weight,
 )
-from solvers.slots import Parameter, Slot
+from solvers.slots import Layer, Opening, Parameter, Piece, Slot
 from solvers.sums import Measure, Sum
 
 # Which kinds of reading may stand for a parameter's type, the best first. "number" only where words beside it tell the
@@ -101,6 +101,9 @@ def may_fit(kind: type, reading: Reading) -> bool:
     return reading.kind in _MAY_FIT.get(kind, TOTALS)
 
 
+_LISTED: dict[str, type] = {"pieces": Piece, "layers": Layer, "openings": Opening}
+
+
 @dataclass(slots=True)
 class Fit:
     """A value for a parameter, how sure, and what else it could be."""
@@ -110,12 +113,18 @@ class Fit:
     others: tuple[Any, ...] = ()
 
 
+def _of_its_things(name: str, listed: tuple[Any, ...]) -> bool:
+    """Whether a list holds what a parameter lists: two bare lengths are no pieces, and no openings."""
+    thing: type = next((thing for start, thing in _LISTED.items() if name.startswith(start)), object)
+    return all(isinstance(one, thing) for one in listed)
+
+
 def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | None:
     """The reading as a value of the parameter, or None when it can't be. `cued`: words beside it told the role."""
     kind = parameter.kind
     if kind is tuple:
         listed = isinstance(reading.value, tuple) and (parameter.name.startswith(reading.kind) or cued)
-        return Fit(reading.value, reading.sure) if listed else None
+        return Fit(reading.value, reading.sure) if listed and _of_its_things(parameter.name, reading.value) else None
     if reading.kind in TOTALS:
         total, *rest = reading.value if isinstance(reading.value, tuple) else ()
         return Fit(total, reading.sure, tuple(rest)) if cued and type(total) is kind else None

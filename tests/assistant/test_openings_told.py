@@ -26,3 +26,9 @@ def test_openings_told_with_their_sizes_are_not_asked_about() -> None:
     assert last(WALL, "with a 3 by 7 door")["answer"]["value"] == 179
     assert last(WALL, "with 2 windows", "never mind")["outcome"] == "noted"
     assert last("roof angle for 7/12", "with 2 windows")["outcome"] != "answered"
+
+
+def test_two_lengths_are_no_pieces() -> None:
+    assert last("sixteens", "24 foot by 32 foot")["outcome"] in ("asks", "declined")
+    assert "tripped" not in last("sixteens", "24 foot by 32 foot")["say"]
+    assert last("sixteens", "50, 45 and 40 inches")["answer"]["value"] == 1
