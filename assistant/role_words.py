@@ -10,7 +10,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of
-from solvers.quantities import Quantity
+from solvers.quantities import Pitch, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given
 
@@ -41,13 +41,15 @@ OF_A_SAW = re.compile(f"{_LIMIT.pattern}|{_OF_THE_SAW.pattern}", re.IGNORECASE)
 def was_before(text: str, new: Quantity, last: Asked) -> Callable[[Given], bool]:
     """Whether a given once had the value that a line goes "back to"; all pass where it goes back to none."""
     back = bool(_BACK.search(text))
+    if not back:
+        return lambda given: True
     once = {name for past in last.past for name, value in past.items() if isinstance(value, Quantity) and _same(new, value)}
-    return lambda given: not back or given.name in once
+    return lambda given: given.name in once
 
 
 def _same(new: Quantity, old: Quantity) -> bool:
     """Whether they are the same: a bare number as it was said."""
-    if isinstance(new, type(old)) and new.unit in old.units:
+    if isinstance(new, type(old)) and new.unit in old.units and (new.unit == old.unit or not isinstance(old, Pitch)):
         return bool(new.to(old.unit).value == old.value)
     return new.unit == "none" and new.value == old.value
 

@@ -90,7 +90,7 @@ def _counts_in(chart: Chart, question: Question) -> list[str]:
     start, end = places_of(chart, heard)
     words = [*chart.words, "", ""]
     if question.topic == "bent flashing":
-        pairs = (at for at in range(start, end) if words[at] in SMALL and words[at] != "one" and words[at + 1][0].isdecimal())
+        pairs = (at for at in range(start, end) if words[at] in SMALL and words[at] != "one" and words[at + 1][:1].isdecimal())
         return [chart.said(at, at + 2) for at in pairs]
     counted = words[end] in _THINGS and words[end + 1] in ("at", "@")
     counted = counted or (words[end] in ("tube", "tubes") and words[start - 1] != "length")

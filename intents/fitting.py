@@ -123,8 +123,10 @@ def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | 
     """The reading as a value of the parameter, or None when it can't be. `cued`: words beside it told the role."""
     kind = parameter.kind
     if kind is tuple:
-        listed = isinstance(reading.value, tuple) and (parameter.name.startswith(reading.kind) or cued)
-        return Fit(reading.value, reading.sure) if listed and _of_its_things(parameter.name, reading.value) else None
+        listed = reading.value if isinstance(reading.value, tuple) else None
+        if listed is None or not (parameter.name.startswith(reading.kind) or cued):
+            return None
+        return Fit(listed, reading.sure) if _of_its_things(parameter.name, listed) else None
     if reading.kind in TOTALS:
         total, *rest = reading.value if isinstance(reading.value, tuple) else ()
         return Fit(total, reading.sure, tuple(rest)) if cued and type(total) is kind else None

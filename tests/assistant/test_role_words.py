@@ -201,3 +201,16 @@ def test_a_share_is_no_size_and_a_number_alone_no_other_topic() -> None:
     lines = ("water in a gutter channel 4 inches wide 3 deep 20 foot long", "it's only half full so an inch and a half deep")
     assert last(*lines)["answer"]["value"] == pytest.approx(1440)
     assert last("dew point 70 F 50 percent", "eighty degrees at seventy")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("24", "sixty out instead", "twelve"),
+        ("roof angle for 10 degrees", "make it 8 degrees", "back to 9/12"),
+        ("fall over five inches at 10 degrees", "say it's two thousand", "plumb cut on a 9/12"),
+    ],
+)
+def test_no_line_trips_it(lines: tuple[str, ...]) -> None:
+    for upto in range(1, len(lines) + 1):
+        assert "tripped" not in last(*lines[:upto])["say"]
