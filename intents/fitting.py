@@ -27,7 +27,7 @@ from solvers.quantities import (
     Volume,
     Weight,
 )
-from solvers.slots import Layer, Opening, Parameter, Piece, Slot
+from solvers.slots import Opening, Parameter, Piece, Slot
 from solvers.sums import Measure, Sum
 
 # Which kinds of reading may stand for a parameter's type, the best first. "number" only where words beside it tell the
@@ -101,7 +101,7 @@ def may_fit(kind: type, reading: Reading) -> bool:
     return reading.kind in _MAY_FIT.get(kind, TOTALS)
 
 
-_LISTED: dict[str, type] = {"pieces": Piece, "layers": Layer, "openings": Opening}
+_LISTED: dict[str, type] = {"pieces": Piece, "openings": Opening}  # layers may be bare thicknesses
 
 
 @dataclass(slots=True)
