@@ -51,9 +51,11 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     """Whether a short line asks for a value, or a mark, that stands beside the last answer; then that is read."""
     if c.last is None or c.pending is not None:
         return False
-    text = _WORD.sub(lambda word: speller().read(word[0].lower()), text)  # the lenght
     last = c.last.record
-    if not last.get("answer") or len(text.split()) > LONGEST or _ANOTHER.search(text):
+    if not last.get("answer") or len(text.split()) > LONGEST:
+        return False
+    text = _WORD.sub(lambda word: speller().read(word[0].lower()), text)  # the lenght
+    if _ANOTHER.search(text):
         return False
     squares = _SQUARES.search(text) and last["answer"]["unit"] in ("ft2", "m2")
     if squares or _asked_anew(c, last, text) or _of_another(c, last, text):

@@ -87,10 +87,8 @@ def _length_in(c: Conversation, record: Record, text: str) -> bool:
 
     What the numbers of a sum were is no part of that: 5 3/8 times 9 "in feet" are 4 feet and 3/8, and no 48 feet.
     """
-    asked, answer = (
-        _LENGTH.fullmatch(text.replace("’", "'")),
-        c.last.record.get("answer") if c.last and c.pending is None else None,
-    )
+    asked = _LENGTH.fullmatch(text.replace("’", "'"))
+    answer = c.last.record.get("answer") if c.last and c.pending is None else None
     if asked is None or c.last is None or not answer or not _BEFORE.search(text) or c.last.topic.name == _CONVERSION:
         return False
     if answer["value"] is None or answer["unit"] not in Length.units:

@@ -37,7 +37,6 @@ _UNITS = {  # a bare one, said for a unit that was left out
 }  # fmt: skip
 _I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
-FIRST_AND_SECOND = ("first", "second")  # two ways are told apart by one number; of more, the others stay in doubt
 _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
           "crown": "compound", "sprung": "compound", "flat": "miter", "nested": "miter", "mitre": "miter",
           "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
