@@ -14,6 +14,7 @@ from solvers.slots import Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
+    from intents.question import Question
 
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
 _BY_A_QUARTER = Fraction(5, 4)
@@ -42,6 +43,29 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
         return [ratios[0][1]]
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
+
+
+def to_the_near(more: Question, last: Asked, rest: str) -> None:
+    """Give a length of a line with several numbers to the given that it is near, where it went to one it is far from and no
+    word names that: sixteen straps at eighteen inches, of straps 9 foot long with a nail every 18."""
+    said = [given for given in last.givens.values() if given.source != "assumed"]
+    known = {given.name: given.value for given in said if isinstance(given.value, Length) and given.value.value > 0}
+    if len(more.givens) < _LEAST_KNOWN:
+        return
+    for name, heard in list(more.givens.items()):
+        value, named = heard.value, last.topic.parameter(name).label in rest.lower()
+        if name not in known or not isinstance(value, Length) or value.value <= 0 or named:
+            continue
+        apart = {one: _times(value, was) for one, was in known.items() if one == name or one not in more.givens}
+        near = min(apart, key=apart.__getitem__)
+        if near != name and apart[near] <= NEAR and apart[name] >= FAR * apart[near]:
+            more.givens = {near if one == name else one: given for one, given in more.givens.items()}
+            more.swaps = []
+
+
+def _times(one: Length, other: Length) -> float:
+    ratio = one.to("in").value / other.to("in").value
+    return float(max(ratio, 1 / ratio))
 
 
 def much_nearer(last: Asked, new: Quantity) -> str:

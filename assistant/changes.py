@@ -10,6 +10,7 @@ from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
 from assistant.at_the_saw import pass_on
+from assistant.by_size import to_the_near
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
 from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import unheard
@@ -22,7 +23,7 @@ from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
-from assistant.role_words import OF_A_SAW
+from assistant.role_words import OF_A_SAW, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.speech import spoken
 from assistant.stands_alone import own_words, stands_alone
@@ -168,7 +169,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     found = found or openings_counted(wanted, c.last) or _readings(c, wanted, c.last, questions)
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
-    if over is not None and not (talks_of_else(over[0], wanted, c.last) or meant_for.sold_so(over[0], c.last)):
+    other = over is not None and (meant_for.sold_so(over[0], c.last) or meant_for.called_else(wanted.rest, over[0], c.last))
+    if over is not None and not (other or talks_of_else(over[0], wanted, c.last)):
         found, text_now = [over[0]], over[1]
     if not found or stands_alone(next(iter(questions), None), found[0], c.last, wanted):
         return False
@@ -252,6 +254,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             meant_for.of_that_size(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         without_things(more, wanted, last)
+        only_as_counted(more, wanted.rest, last.topic)
+        to_the_near(more, last, wanted.rest)
         if told_nothing(more, wanted.rest):
             continue
         say_what_it_is(more, f"{wanted.lead} {wanted.rest}", last)
@@ -268,7 +272,14 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             more.swaps = []
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
-    return found
+    return [more for more in found if _holds_all(more, wanted.rest)] or found
+
+
+def _holds_all(more: Question, rest: str) -> bool:
+    """Whether every number of a change with several is in one of its givens: sixteen straps at eighteen inches."""
+    places = places_of(rest)
+    spans = [(heard.start, heard.end) for heard in more.givens.values()]
+    return len(places) > 1 and all(any(a <= place.start and place.end <= b for a, b in spans) for place in places)
 
 
 def _tells_more(questions: list[Question], last: Asked, more: Question, text: str) -> bool:

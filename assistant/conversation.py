@@ -29,7 +29,7 @@ from assistant.several import so_many, worked_out
 from assistant.shown import of_the_shown, shows
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
-from assistant.units_kept import on_known_scale
+from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, of_both_scales, same_answer, sureness, tape_step, ways_of, which_way
 from intents.asks_nothing import asks_nothing
@@ -262,7 +262,7 @@ class Conversation:
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             put_asked(record, None, f"Do you mean {meant([best, *near[:2]], self.topics)}?")
             return
-        self.finish(record, ways, best)
+        self.finish(record, units_as_before(ways, self.earlier), best)
         if (same or pointed) and record["outcome"] == "answered":
             record["say"] = the_same(record) + record["say"]
 
@@ -343,7 +343,7 @@ class Conversation:
         asked = self.asked(question, base)
         earlier = {name: replace(given, source="earlier" if base else "asked") for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
-        for givens in ways_of(on_known_scale(question, earlier), asked.topic.parameters):
+        for givens in ways_of(on_known_scale(question, earlier, asked.topic), asked.topic.parameters):
             yield self.worked(asked, running(asked.topic, said_anew(asked.topic.parameters, earlier, givens), self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:

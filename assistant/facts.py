@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from intents.fitting import KINDS, fit
+from intents.number_words import TAPE
 from intents.reading import Reading
 from solvers import quantities
 from solvers.binding import STEEPEST, check_limits
@@ -63,6 +64,9 @@ def places(topics: Iterable[Topic]) -> dict[str, Parameter]:
             if parameter.slot.kept:
                 found.setdefault(parameter.slot.kept, parameter)
     return found
+
+
+_SOLD = ("stock length", "board length")
 LEAST_MM = 100  # a bare number under this is no millimetres
 
 
@@ -76,14 +80,17 @@ def value_for(name: str, readings: Sequence[Reading], known: dict[str, Parameter
         for reading in sorted((r for r in readings if r.kind in takes), key=lambda r: (-r.end, takes.index(r.kind))):
             fitted = fit(reading, place, "", cued=True)
             if fitted is not None and isinstance(fitted.value, Quantity):
-                value = _in_its_unit(fitted.value, place.slot) if reading.kind == "number" else fitted.value
+                value = _in_its_unit(name, fitted.value, place.slot) if reading.kind == "number" else fitted.value
                 _check(name, value, place.slot)
                 return replace(value, text="")
     return None
 
 
-def _in_its_unit(value: Quantity, slot: Slot) -> Quantity:
-    """A length with no unit in millimetres, where it is past what the name can be in inches: a stud spacing of 600."""
+def _in_its_unit(name: str, value: Quantity, slot: Slot) -> Quantity:
+    """A length with no unit in millimetres, where it is past what the name can be in inches: a stud spacing of 600. Stock of
+    4.8 is of metres, since none is sold by tenths of a foot."""
+    if name in _SOLD and isinstance(value, Length) and value.unit == "ft" and value.value.denominator not in (1, *TAPE):
+        return Length(value.value, "m")
     past = isinstance(value, Length) and slot.most is not None and value.to("in").value > slot.most
     return Length(value.value, "mm") if past and value.value >= LEAST_MM else value
 

@@ -16,7 +16,7 @@ from assistant.put_to_it import put_to_it
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from intents.question import Question
-from solvers.quantities import Area, Count, Length, Money, Number, Quantity
+from solvers.quantities import Area, Count, Length, Money, Number, Pitch, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given, Parameter
 
@@ -42,7 +42,9 @@ _SIDES = ("side", "other_side")
 _ACROSS = re.compile(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
 _ROWS = ("courses", "straps")
 _THOSE_ROWS = re.compile(
-    r"\b(?:those|these|them|that many)\b|\bthe (?:courses|rows|straps|battens|strapping)\b", re.IGNORECASE
+    r"\b(?:those|these|them|that many)\b|\b(?:up|on|in|to|per) (?:each|every)\b"
+    r"|\bthe (?:courses|rows|straps|battens|strapping)\b",
+    re.IGNORECASE,
 )
 _EACH = re.compile(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
 
@@ -50,14 +52,15 @@ _EACH = re.compile(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|rol
 _UNITS = "one|two|three|four|five|six|seven|eight|nine"
 _WORD = (  # a number of dollars in words; "twelve fifty" has cents, and is read elsewhere
     rf"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:{_UNITS}))?|{_UNITS}|ten|eleven|twelve"
-    r"|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:a|one) hundred)(?=\s+(?:dollars|bucks|quid|euros?))"
+    r"|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:a|one) hundred)(?: and a half)?"
+    r"(?=\s+(?:dollars|bucks|quid|euros?|each|apiece|an?|per|the)\b|\W*$)"
 )
 _PRICED_AT = re.compile(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
-    r"|them|those|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
+    r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
     rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?|{_WORD})\s*"
-    r"(?P<money>dollars|bucks|quid|euros?)?\s+"
-    r"(?P<of>each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?))",
+    r"(?P<money>dollars|bucks|quid|euros?)?"
+    r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
 )
 _STICKS = re.compile(
@@ -81,19 +84,25 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
     found = _PRICED_AT.fullmatch(text.strip(" .!?")) if answer else None
     if c.last is None or not answer or found is None or any(p.kind is Money for p in c.last.topic.parameters):
         return False
-    if not (found["how"] or found["cents"] or found["money"] or re.search(r"\b(?:at|for|cost)\s+[\d.]+ ", text)):
+    led = re.search(rf"\b(?:at|for|costs?)\s+{re.escape(found['n'])}", text, re.IGNORECASE)
+    if not (found["how"] or found["cents"] or found["money"] or led):
         return False  # 26 each may be pounds
+    if not found["of"] and (answer["unit"] != "count" or not (found["money"] or "cost" in text.lower())):
+        return False  # at 16 is a spacing
     noun = (found["noun"] or "").lower()
     area = answer["unit"] in _OF_AREA and noun in _OF_AREA[answer["unit"]]
-    by_length = noun in ("foot", "metre", "meter") and not area  # of how many feet it can't be told: asked
-    if (answer["unit"] != "count" and not area) or noun in ("hour", "day"):
+    by_length = noun in ("foot", "metre", "meter") and not area  # of how many feet of things counted it can't be told: asked
+    long = by_length and answer["unit"] in Length.units
+    if (answer["unit"] != "count" and not area and not long) or noun in ("hour", "day"):
         return False
     of = f"per {_OF_AREA[answer['unit']][-1]}" if area else f"a {noun}" if by_length else "each"
     questions = [q for q in c.read(f"cost at {found['n']} dollars {of}").questions if q.topic == "cost"]
     for question in questions[:1]:
-        parameter = c.topics["cost"].parameter("area" if area else "count")
-        value = (Area if area else Count)(Fraction(str(answer["value"])), answer["unit"], answer["text"])
-        c.finish(record, c.ways(question, None if by_length else _with(c.topics["cost"], parameter, value)), question)
+        parameter = c.topics["cost"].parameter("area" if area else "length" if long else "count")
+        kind = Area if area else Length if long else Count
+        value = kind(Fraction(str(answer["value"])), answer["unit"], answer["text"])
+        base = None if by_length and not long else _with(c.topics["cost"], parameter, value)
+        c.finish(record, c.ways(question, base), question)
         if record["outcome"] == "answered":
             record["say"] = f"With the {parameter.label} {answer['text']} as before. {record['say']}"
     return bool(questions)
@@ -187,6 +196,8 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     if same is not None:
         return same
     value = Fraction(str(answer["value"]))
+    if question.missing == ["pitch"] and answer["name"] == "pitch" and not question.lacking and not _ANOTHER.search(text):
+        return _with(topic, topic.parameter("pitch"), Pitch(value, answer["unit"], answer["text"]))
     if _POINTS & set(text.lower().strip("?.! ").split()):
         for parameter in (topic.parameter(name) for name in question.missing):
             named = set(parameter.label.split()) <= set(answer["name"].lower().split())

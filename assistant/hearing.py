@@ -33,6 +33,8 @@ PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in t
 _ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where|(?:number|total|amount) to)\b", re.IGNORECASE)
 _SUPPOSES = re.compile(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supposing|say)\b", re.IGNORECASE)
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
+# What would be, and is not.
+_WERE_IT = re.compile(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _SETS = re.compile(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
 _SAME = re.compile(
@@ -102,6 +104,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = next((g for g in gists_of(text, c.places) if "asked" in g.words or (weak and _compared(c.last, g, text))), said)
     if said and said.topic == "remember":
         asks = _is_question(text, questions, plain and not said.loose) or (not plain and _names(questions))
+        asks = asks or (c.last is not None and _WERE_IT.search(text) is not None)
         said = None if asks or by_so_much_told(text) else _for_a_fact(c, said, text)
     if said and said.topic == "remember" and "hearsay" not in said.words and _changes_last(c, said, text):
         return Said("correct", words={"rest": text})

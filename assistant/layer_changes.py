@@ -32,10 +32,15 @@ _GOES_AND = re.compile(
     re.I,
 )
 _STAYS = re.compile(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)
+_WITH_IT = re.compile(
+    r"\b(?:again |still |but )*(?:with|and|over|plus) the (?P<what>[a-z]+)(?: (?:still )?(?:in|on|there))?\W*$", re.I
+)
 _SO_MANY = re.compile(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
 _THERE = re.compile(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
 _GO_TO = re.compile(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
 _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
+
+_KIND_NAMES = frozenset(("sheathing", "strapping", "foam", "cladding"))
 
 Layers = tuple[Layer, ...]
 
@@ -48,6 +53,7 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     before = last.givens.get(LAYERS)
     if before is None or not all(isinstance(layer, Layer) for layer in before.value):
         return None
+    text = _WITH_IT.sub(lambda kept: "" if _named_in(kept["what"], before.value) else kept[0], text)
     both = _gone_and_more(text, last, more)
     if both is not None:
         return [both]
@@ -55,6 +61,7 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     said: Layers = heard.value if heard else ()
     if not said:
         after = _without(text, before.value) or _so_many(text, before.value) or _thickness_of(text, before.value)
+        after = after or _one_more(text, before.value)
         return None if after is None else [_question(last, after, text)]
     named = _INSTEAD.search(text) or _SWAP.search(text)
     gone = old or (named[1] if named else "")
@@ -137,6 +144,16 @@ def _thickness_of(text: str, before: Layers) -> Layers | None:
         return None
     thickness = _length(numbers[0], before[at[0]])
     return (*before[: at[0]], replace(before[at[0]], thickness=thickness, assumed=""), *before[at[0] + 1 :])
+
+
+def _one_more(text: str, before: Layers) -> Layers | None:
+    """The layers with one more whose name comes before its thickness, in the unit of the others: "foam 25 as well"."""
+    words = re.findall(r"[a-z]+", text.lower())
+    names = [word for word in words if kind_of(word) in _KIND_NAMES]
+    numbers = [row for row in numbers_in(text) if row.kind in ("number", "length")]
+    if len(names) != 1 or len(numbers) != 1 or _named_in(text, before) or not (_ADD.search(text) or words[0] == "and"):
+        return None
+    return (*before, Layer(_length(numbers[0], before[-1]), names[0]))
 
 
 def _length(said: Reading, layer: Layer) -> Length:

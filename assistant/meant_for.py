@@ -205,6 +205,16 @@ def named_else(rest: str, topic: Topic) -> bool:
     return found is not None and (found["a"] or found["b"]).lower() not in labels
 
 
+def called_else(rest: str, more: Question, last: Asked) -> bool:
+    """Whether the one number of a change is told by a word of size that another given goes by: 2.25 high is no length."""
+    places = places_of(rest)
+    after = re.match(r"\s+(high|tall|wide|deep|thick)\b", rest[places[0].end :].lower()) if len(places) == 1 else None
+    called = CALLED[after[1]] if after else ""
+    labels = {p.name: p.label.split() for p in last.topic.parameters}
+    named = {name for name, words in labels.items() if called in words}
+    return bool(called and named) and named.isdisjoint(more.givens)
+
+
 def sold_so(more: Question, last: Asked) -> bool:
     """Whether a length that is told as what sticks are sold in went to another given, of which nothing is sold: a 16 footer."""
     told = [name for name, heard in more.givens.items() if _FOOTER.search(heard.text)]
@@ -227,7 +237,7 @@ def told_besides(more: Question, last: Asked, text: str) -> bool:
     known = " ".join(last.topic.parameter(name).label for name in last.givens.keys() - more.givens.keys()).split()
     named = any(CALLED.get(word, word) in known for word in words)
     cued = all(last.topic.parameter(name).slot.cued for name in more.givens)
-    tests = role_tests(text, last.topic)  # down to 10 C this morning, which is no coldest
+    tests = role_tests(text, last)  # down to 10 C this morning, which is no coldest
     fits = all(test(Given(name, heard.value, "asked")) for name, heard in more.givens.items() for test in tests)
     return len(more.givens) == 1 and bool(telling) and cued and not named and fits
 
@@ -267,7 +277,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         before = heard.partition(given.value.text.lower())[0].split() if given.value.text else []
         return bool(lead) and before[-1:] == lead
 
-    roles = role_tests(wanted.line or f"{wanted.lead} {wanted.rest}", last.topic)
+    roles = role_tests(wanted.line or f"{wanted.lead} {wanted.rest}", last, new)
     alike = Length if isinstance(new, Number) else type(new)
     known = [given for given in last.givens.values() if isinstance(given.value, alike) and given.source != "assumed"]
     sizes = [given.value.value for given in known if all(told(given) for told in roles)]
@@ -335,10 +345,16 @@ def _by_its_words(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[
     ]
 
 
+_CANNOT_BE = re.compile(r"the ([a-z ]+?) can't be\b")  # as `solvers.binding` says it
+
+
 def _to_say_again(last: Asked) -> str:
-    """What a refusal asked to be said again, after its colon: "say more pieces"; "" after an answer."""
-    refused = last.record.get("outcome") == "declined"
-    return str(last.record["say"]).rpartition(": ")[2].lower() if refused else ""
+    """What a refusal asked to be said again, after its colon: "say more pieces"; or what it says can't be; "" after an answer."""
+    if last.record.get("outcome") != "declined":
+        return ""
+    said = str(last.record["say"]).lower()
+    cannot = _CANNOT_BE.match(said)
+    return cannot[1] if cannot is not None else said.rpartition(": ")[2]
 
 
 def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:

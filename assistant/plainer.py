@@ -102,8 +102,10 @@ _ABOUT = re.compile(  # about 6, of courses
 )
 _SIDE = r"[\d'\" /.½¼¾-]+(?: ?(?:foot|feet|ft|inch(?:es)?|m)\b)?"
 _HOLE = re.compile(  # less a 3 by 7
-    r"\W*(?:(?:and|then|so|ok|but|also)[ ,]+)*(?:less|minus|take out|take off|subtract|deduct|knock out|cut out)"
-    rf" (?P<n>(?:an? |one |two |three |four |five |six |\d+ ){_SIDE} ?(?:by|x|×) ?{_SIDE})(?: (?:out|off))?\W*",
+    r"\W*(?:(?:and|then|so|ok|but|also|now)[ ,]+)*(?:less|minus|take(?: out| off| away)?|subtract|deduct|knock out|cut out|with)"
+    rf" (?P<n>(?:an? |one |two |three |four |five |six |\d+ ){_SIDE} ?(?:by|x|×) ?{_SIDE})"
+    r"(?: (?P<what>vents?|louv(?:re|er)s?|hatch(?:es)?|hole|opening|round one|round vent))?"
+    r"(?P<out> (?:out|off|away|from|in)(?: (?:of|from))?(?: (?:it|that|there|the gable|the wall|the area))?)?\W*",
     re.IGNORECASE,
 )
 _BOUGHT_BY = ("stock", "stock length", "board length", "panel length", "roll length")
@@ -146,7 +148,7 @@ def plainer(text: str, last: Asked | None) -> str:
     if about is not None and any(p.name == "meant" for p in last.topic.parameters):
         return f"about {about['n']} exposure"
     hole = _HOLE.fullmatch(text)
-    if hole is not None and any(p.name == "openings" for p in last.topic.parameters):
+    if hole is not None and _is_a_hole(hole, last):
         many, _, size = hole["n"].partition(" ")
         one = many.lower() in ("a", "an", "one", "1")
         return f"less {'an opening' if one else f'{many} openings'} {size}"
@@ -166,6 +168,12 @@ def plainer(text: str, last: Asked | None) -> str:
     if any(isinstance(given.value, Money) for given in last.givens.values()):
         return text  # they've put them up to 31: what is charged is told apart by who says it
     return _BACK_TO.sub("make it ", _MOVES_TO.sub(_made, text, count=1), count=1)
+
+
+def _is_a_hole(hole: re.Match[str], last: Asked) -> bool:
+    """Whether a size is taken out of an area: "with a 2 by 3" of no name may be anything."""
+    told = hole["what"] or hole["out"] or " with " not in f" {hole[0].lower()}"
+    return bool(told) and any(parameter.name == "openings" for parameter in last.topic.parameters)
 
 
 def _chosen(text: str, last: Asked) -> str:
@@ -216,7 +224,8 @@ def _told_last(c: Conversation, text: str, last: Asked) -> Iterator[tuple[str, s
     """What a line supposes after what it asks ("how many is it if they're 16 footers"), or tells after why."""
     for found in _IF.finditer(text):
         head, told = text[: found.start()], text[found.start() :]
-        if _ASKS_SO.search(head) and numbers_in(told) and _only_of(c, head, last) and _all_of_it(head, last):
+        asked = _ASKS_SO.search(head) and _only_of(c, head, last) and _all_of_it(head, last)
+        if (asked or _its_name(head, last)) and numbers_in(told):
             yield f"and {told}", told
     deep = _SO_DEEP.search(text)
     if deep is not None and not (_ASKS_SO.search(text[: deep.start()]) or _PUTS_TO.search(text[: deep.start()])):
@@ -226,6 +235,13 @@ def _told_last(c: Conversation, text: str, last: Asked) -> Iterator[tuple[str, s
         head, told = text[: its[-1].start()], text[its[-1].start() :]
         if _only_of(c, head, last) and not _ASKS_SO.search(head) and not _PUTS_TO.search(head):
             yield told, told
+
+
+def _its_name(head: str, last: Asked) -> bool:
+    """Whether words are the name of the last answer: saw setting."""
+    answer = last.record.get("answer")
+    words = set(re.findall(r"[a-z]+", head.lower())) - {"and", "so", "the", "then", "my"}
+    return bool(answer) and bool(words) and words <= set(str(answer["name"]).lower().split())  # type: ignore[index]
 
 
 def _only_of(c: Conversation, head: str, last: Asked) -> bool:

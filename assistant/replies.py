@@ -246,23 +246,34 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
-    doubtful = _still_in_doubt(more, pending)
+    doubtful = _still_in_doubt(more, pending, c.last)
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     more.left = [*more.left, *(said for said in pending.left if said not in text)]
-    c.finish(record, ways or c.ways(more, _let_go(pending.asked, pending)), more)
+    c.finish(record, ways or c.ways(more, _let_go(_without_doubt(pending), pending)), more)
     return True
 
 
-def _still_in_doubt(more: Question, pending: Pending) -> list[Way]:
-    """The ways in doubt that still are: all of them, unless the reply tells what set them apart; or that which it tells."""
+def _still_in_doubt(more: Question, pending: Pending, last: Asked | None) -> list[Way]:
+    """The ways in doubt that still are: all of them, unless the reply tells what set them apart; or that which it tells.
+
+    What is told anew was not what the number in doubt was for: 55, of a temperature or a humidity, and then "at 60 F".
+    """
     apart = set(differences(pending.ways)) if pending.ways else set()
     told = more.givens.keys() & apart
     if not told:
         return pending.ways or pending.alike
     said = {name: heard.value for name, heard in more.givens.items() if name in told}
     right = [way for way in pending.ways if all(_given(way, name) == _bare_value(value) for name, value in said.items())]
+    as_before = [way for way in pending.ways if last and all(_given(way, name) == _was(last, name) for name in told)]
+    if not right and len(as_before) == 1 and last is not None and last.topic is as_before[0].asked.topic:
+        return as_before
     return right[:1] or (pending.ways if apart - told else [])
+
+
+def _was(last: Asked, name: str) -> object:
+    given = last.givens.get(name)
+    return _bare_value(given.value) if given is not None else None
 
 
 def _given(way: Way, name: str) -> object:
@@ -272,6 +283,13 @@ def _given(way: Way, name: str) -> object:
 
 def _bare_value(value: object) -> object:
     return (value.value, value.unit) if isinstance(value, Quantity) else value
+
+
+def _without_doubt(pending: Pending) -> Asked:
+    """The question without what its ways differ in, where a reply tells other values: 10 of either scale is of none."""
+    assert pending.asked is not None
+    apart = differences(pending.ways) if pending.ways else []
+    return replace(pending.asked, givens={name: given for name, given in pending.asked.givens.items() if name not in apart})
 
 
 def _let_go(asked: Asked, pending: Pending) -> Asked:

@@ -9,13 +9,14 @@ import re
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of
-from solvers.quantities import Pitch, Quantity
+from assistant.said_over import places_of, stem
+from solvers.quantities import Count, Pitch, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
+    from intents.question import Question
 
 _TOLD = {
     "temperature now": r"\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently|outside)\b",
@@ -27,6 +28,9 @@ _TOLD = {
     "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
 }
 _AND = re.compile(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", re.IGNORECASE)  # which put nothing right
+_AT = re.compile(r"\W*(?:(?:and|then|so|ok|now|or|but|what about|how about|what if)\W+)*at (?!the\b).+", re.IGNORECASE)
+_LAID_AT = ("exposure", "spacing", "stud spacing", "pitch")  # what is so far apart, or so steep, is at that
+_TWO, _NEARLY = 2, 1.4  # pitches between which "at" tells nothing; times as far off as the nearest given
 _BACK = re.compile(r"\bback (?:to|at|on)\b", re.IGNORECASE)
 _SIDE = re.compile(r"\bside\b", re.IGNORECASE)
 TIMES = frozenset("morning afternoon evening today tonight currently moment".split())
@@ -54,21 +58,43 @@ def _same(new: Quantity, old: Quantity) -> bool:
     return new.unit == "none" and new.value == old.value
 
 
+def _may_be_laid_at(labels: dict[str, str], last: Asked, new: Quantity) -> bool:
+    """Whether a bare number said after "at" can be how far apart, or how steep, something is: not where another is far nearer."""
+    known = {n: g.value.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Quantity)}
+    apart = {n: float(max(new.value / was, was / new.value)) for n, was in known.items() if was > 0 and new.value > 0}
+    laid = [n for n in apart if labels[n] in _LAID_AT]
+    steep = sum("pitch" in label for label in labels.values())
+    return new.unit == "none" and len(laid) == 1 and steep < _TWO and apart[laid[0]] <= _NEARLY * min(apart.values())
+
+
+def only_as_counted(more: Question, rest: str, topic: Topic) -> None:
+    """Leave out the ways to hand out the numbers of a line that make no count of what is counted: sixteen straps."""
+    words = {name: {stem(word) for word in topic.parameter(name).label.split()} for name in more.givens}
+    counted = [
+        name for name, heard in more.givens.items()
+        if isinstance(heard.value, Count)
+        and (after := re.match(r"\W*([a-z]+)", rest[heard.end :], re.IGNORECASE)) and stem(after[1].lower()) in words[name]
+    ]  # fmt: skip
+    more.swaps = [way for way in more.swaps if all(name in way for name in counted)]
+
+
 def _alone(text: str) -> bool:
     """Whether a line is a number and no more."""
     places = places_of(text)
     return len(places) == 1 and not text[: places[0].start].strip() and not text[places[0].end :].strip(" .!?°")
 
 
-def role_tests(text: str, topic: Topic) -> list[Callable[[Given], bool]]:
-    """What words of a change tell of the given that its number is for; a test that no given passes tells nothing."""
-    labels = {p.name: p.label for p in topic.parameters}
+def role_tests(text: str, last: Asked, new: Quantity | None = None) -> list[Callable[[Given], bool]]:
+    """What words of a change tell of the given that its number (`new`) is for; a test that no given passes tells nothing."""
+    labels = {p.name: p.label for p in last.topic.parameters}
     wanted = [label for label, told in _TOLD.items() if label in labels.values() and re.search(told, text, re.IGNORECASE)]
     side = bool(_SIDE.search(text)) and any("side" in label for label in labels.values())
     saw, limit = bool(_OF_THE_SAW.search(text) or not (_AND.match(text) or _alone(text))), bool(_LIMIT.search(text))
+    at = _AT.fullmatch(text) is not None and new is not None and _may_be_laid_at(labels, last, new)
     return [
         lambda given: len(wanted) != 1 or labels[given.name] == wanted[0],
         lambda given: not side or "side" in labels[given.name],
         lambda given: not limit or labels[given.name] in _STANDING,
         lambda given: saw or labels[given.name] not in _STANDING,
+        lambda given: not at or labels[given.name] in _LAID_AT,
     ]

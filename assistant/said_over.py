@@ -126,6 +126,9 @@ def _changing_one(c: Conversation, last: Asked, text: str) -> Question | None:
     changed = [name for name in now if not same_value(before.get(name), now[name])]
     if before.keys() != now.keys() or len(changed) != 1:
         return None
+    was, is_now = before[changed[0]], now[changed[0]]
+    if isinstance(was, tuple) and isinstance(is_now, tuple) and len(was) != len(is_now):
+        return None  # the words do not tell the foam that was put to them since
     heard = best.givens[changed[0]]
     return Question(best.topic, {changed[0]: Heard(now[changed[0]], heard.start, heard.end, heard.text)}, 1.0)
 

@@ -9,10 +9,13 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from assistant.also_asked import asking_words
 from assistant.meant_for import said_bare
 from assistant.said_over import places_of
+from intents.matcher import speller
 from intents.talk import numbers_in
 from solvers.quantities import Length
+from solvers.slots import Opening
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -60,6 +63,25 @@ _TAKEN = re.compile(
     r"(?: of (?:it|that|there))?\W*",
     re.IGNORECASE,
 )  # fmt: skip
+_HOW_ABOUT = re.compile(r"\b(how|what) ?bout\b", re.IGNORECASE)
+_WORD = re.compile(r"[A-Za-z]{4,}")
+_MENDED = frozenset(
+    "degrees inches millimetres millimeters centimetres centimeters metres meters percent celsius fahrenheit metric nearest"
+    " high wide long deep thick length width height area many much without instead about waste overhang exposure centres centers"
+    " window windows opening openings corner corners".split()
+)
+_THEN_ASKS = re.compile(
+    r"[,;.]?\s+(?:and |so |then )*(?:how (?:much|many|long|far|high|tall|heavy)|what(?:['’]?s| is)?(?: the)?) .*$", re.IGNORECASE
+)
+_OF_THEM = re.compile(
+    r"\W*(?:(?:and|no|make it|make that|actually|so|ok)\W+)*(?P<n>\d+|two|three|four|five|six|seven|eight) of (?:them|those)\W*",
+    re.IGNORECASE,
+)
+_EACH_IS = re.compile(
+    r"\W*(?:(?:and|so|ok|if)\W+)*(?:they(?:['’]?re| are)|each(?: one)?(?:['’]?s| is)?) "
+    r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
+    re.IGNORECASE,
+)
 _SUM = "tape arithmetic"
 
 
@@ -67,10 +89,13 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     """The line in fuller words; as it is where it is no such line. `waits`: something was asked, and this may be the reply."""
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
+    text = _respelt(text)
     text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 sides", text)
     if waits:
         return text
+    text = _without_the_ask(text, last)
+    text = _as_named(text, last)
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
@@ -88,6 +113,31 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if taken and numbers_in(taken["what"]):
         return f"less a {taken['what']}"
     return text
+
+
+def _respelt(text: str) -> str:
+    """The line without slips in the words that a change goes by: sixty degress, how bout eleven, 2.4 m hihg."""
+    read = speller().read
+    text = _HOW_ABOUT.sub(r"\1 about", text)
+    return _WORD.sub(lambda word: read(word[0].lower()) if read(word[0].lower()) in _MENDED else word[0], text)
+
+
+def _without_the_ask(text: str, last: Asked) -> str:
+    """The change of a line that asks as well for a value beside the answer, which is said with it: 2.25 high, how much in all."""
+    found = _THEN_ASKS.search(text)
+    if found is None or numbers_in(found[0]) or not numbers_in(text[: found.start()]) or found.start() == 0:
+        return text
+    return text[: found.start()] if asking_words(last.topic.name, found[0]) else text
+
+
+def _as_named(text: str, last: Asked) -> str:
+    """The line with the things that were told last by their name: three of them, of windows; they're 8 foot, of straps."""
+    many = _OF_THEM.fullmatch(text)
+    told = [given.value for name, given in last.givens.items() if name in last.changed and isinstance(given.value, tuple)]
+    if many and len(last.changed) == 1 and told and isinstance(told[0][-1], Opening):
+        return f"{many['n']} {told[0][-1].what}s"
+    each = _EACH_IS.fullmatch(text) if last.topic.name == "strapping" else None
+    return f"{each['n']} high" if each and len(numbers_in(each["n"])) == 1 else text
 
 
 def _unit_open(last: Asked) -> bool:

@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
+from assistant.usual import in_metric_beside
+from assistant.ways import Way, differences
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Temperature, TemperatureChange, Volume
+from solvers.registry import Topic
 from solvers.slots import Given, Opening
+from solvers.sums import Measure
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -45,19 +50,29 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     value = heard.value
     if openings(value):
         return _in_metres(heard, last)
+    if isinstance(value, Measure) and before is not None and isinstance(before.value, Measure):
+        inner = in_its_unit(replace(heard, value=value.quantity), replace(before, value=before.value.quantity), last)
+        return replace(inner, value=Measure(inner.value))  # 3.2 m in feet | no, 4.5
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)
     if len(said) != 1 or said[0].kind != "number":
         return heard
     unit = "ft" if of_feet(value.value, before.value, before.value.text) else before.value.unit
+    was = [one for known in last.past if isinstance(one := known.get(before.name), type(value)) and one.value == value.value]
+    unit = was[-1].unit if was else unit  # back to the 108, which was inches
     if isinstance(value, Volume) and "ml" in before.value.text.lower():
         value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
 
 
-def on_known_scale(question: Question, known: dict[str, Given]) -> Question:
-    """The question with its temperatures of no scale on that of those already given: low of 2 C, and then a dew point of -1."""
+def on_known_scale(question: Question, known: dict[str, Given], topic: Topic) -> Question:
+    """The question with its temperatures of no scale on that of those already given (low of 2 C, and then a dew point of -1),
+    and its bare lengths metric beside metric ones."""
+    slots = {parameter.name: parameter.slot for parameter in topic.parameters}
+    values = [given.value for given in known.values()]
+    metric = [in_metric_beside(way, values, slots) for way in (question.givens, *question.swaps)] if values else []
+    question = replace(question, givens=metric[0], swaps=metric[1:]) if metric else question
     scales = {_SCALE[given.value.unit] for given in known.values() if isinstance(given.value, Temperature | TemperatureChange)}
     if len(scales) != 1:
         return question
@@ -73,6 +88,21 @@ def _on_scale(heard: Heard, scale: str) -> Heard:
         return heard
     unit = f"{'deg' if isinstance(value, Temperature) else 'd'}{scale}"
     return replace(heard, value=replace(value, unit=unit), others=(), sure=1.0)
+
+
+def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
+    """Of ways that differ in the unit of what was said bare, the one with the units that the same was told in before:
+    22 by 30 diagonal, after one of 12 by 16 foot."""
+    told = next((one for one in reversed(before) if ways and one.topic is ways[0].asked.topic), None)
+    if told is None or len(ways) == 1:
+        return ways
+    names = differences(ways)
+    known = [told.givens[name].value for name in names if name in told.givens and told.givens[name].source != "assumed"]
+    if len(known) != len(names) or not all(isinstance(value, Length) for value in known):
+        return ways
+    units = [value.unit for value in known]
+    alike = [way for way in ways if [getattr(way.asked.givens[name].value, "unit", "") for name in names] == units]
+    return alike if len(alike) == 1 else ways
 
 
 def unit_only(wanted: Wanted, last: Asked) -> list[Question]:

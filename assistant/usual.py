@@ -7,6 +7,8 @@ no unit helps, it is asked whether it was meant.
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -17,9 +19,9 @@ from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
 from solvers.binding import PAGE_UNIT, past_limits
 from solvers.printing import decimal
-from solvers.quantities import Angle, Count, Length, Pitch, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Area, Count, Length, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.rounding import reading
-from solvers.slots import Given, Layer, Limit, Opening, Parameter, Slot
+from solvers.slots import Given, Layer, Limit, Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -32,19 +34,23 @@ STRETCH = 10  # so many times outside of what is usual, a quantity that was said
 NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
+_POINT = re.compile(r"\.|\bpoint\b", re.IGNORECASE)
 _MARKS = {ord(mark): None for mark in "/.,"}
 _NUMBERS = COUNTING | ORDINALS.keys() | frozenset("and a an point".split())
+
+_ONLY = frozenset("only just about now".split())
 
 Givens = dict[str, Heard]
 
 
 def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is."""
+    givens = _all_metric(givens, slots)
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
     if not strange:
-        return [givens, *_in_metres(givens, slots)]
+        return _in_metres(givens, slots) or [givens]
     if any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
         return [givens]
     metric = [w for unit in METRIC if (w := _all_in(unit, givens, strange, slots)) is not None]
@@ -57,18 +63,58 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     return [givens, *guessed]
 
 
+def _all_metric(givens: Givens, slots: dict[str, Slot]) -> Givens:
+    """The lengths that were said with no unit in millimetres or metres, where another was that can be nothing else (centres
+    of 600, an overhang of 250), or one is a decimal that no tape shows beside what was told in metric units."""
+    lengths = [heard for heard in givens.values() if isinstance(heard.value, Length)]
+    others = [heard for heard in givens.values() if _metric(heard)]
+    bare = any(_metric(heard) and no_unit(heard) and not heard.others for heard in lengths)
+    bare = bare or any(isinstance(heard.value, Area) for heard in others)
+    odd = [name for name, heard in givens.items() if heard in lengths and no_unit(heard) and _no_tape_shows(heard)]
+    if not others or any(heard.value.value and not _metric(heard) and not no_unit(heard) for heard in lengths):
+        return givens
+    changed = dict(givens)
+    for name in [name for name, heard in givens.items() if heard in lengths] if bare else odd:
+        heard, slot = givens[name], slots.get(name)
+        if slot is None or slot.usual is None or _metric(heard) or "/" in heard.text or not heard.value.value:
+            continue
+        fitting = [length for unit in METRIC if is_usual(slot, length := _taken(heard, unit), 1)]
+        if fitting:
+            changed[name] = replace(heard, value=fitting[0], others=())
+    return changed
+
+
 def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
-    """The same in metres, where a decimal that no tape shows was taken for feet and no length has a unit: 3.6 by 2.7."""
+    """The same in metres too, where a decimal that no tape shows was taken for feet and no length has a unit: 3.6 by 2.7."""
     lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
-    odd = [n for n, heard in lengths.items() if n in slots and heard.value.unit == "ft" and _no_tape_shows(heard)]
+    odd = [n for n, heard in lengths.items() if n in slots and heard.value.unit in IMPERIAL and _no_tape_shows(heard)]
     said = any(not no_unit(heard) for heard in lengths.values()) or any(isinstance(h.value, tuple) for h in givens.values())
     way = _all_in("m", givens, odd, slots) if odd and not said else None
-    return [] if way is None else [way]
+    if way is None:
+        return []
+    return [way, givens] if len(odd) == len(lengths) else [givens, way]
+
+
+def in_metric_beside(givens: Givens, known: Iterable[object], slots: dict[str, Slot]) -> Givens:
+    """The lengths that were said with no unit in millimetres or metres, where every length known before is: a wall of 4.2 m,
+    and then 2.7 high."""
+    lengths = [value for value in known if isinstance(value, Length)]
+    if not lengths or any(value.unit not in METRIC_UNITS for value in lengths):
+        return givens
+    changed = dict(givens)
+    for name, heard in givens.items():
+        slot = slots.get(name)
+        if slot is None or slot.usual is None or not isinstance(heard.value, Length) or _metric(heard) or not no_unit(heard):
+            continue
+        fitting = [length for unit in METRIC if is_usual(slot, length := _taken(heard, unit), 1)]
+        if fitting and "/" not in heard.text:
+            changed[name] = replace(heard, value=fitting[0], others=())
+    return changed
 
 
 def _no_tape_shows(heard: Heard) -> bool:
     """Whether it is a decimal of no part of the tape's."""
-    return "." in heard.text and heard.value.value.denominator not in (1, *TAPE)
+    return _POINT.search(heard.text) is not None and heard.value.value.denominator not in (1, *TAPE)
 
 
 def _usual_only(heard: Heard, slot: Slot) -> Heard:
@@ -136,13 +182,14 @@ def _strange(heard: Heard, slot: Slot) -> bool:
 def _metric(heard: Heard) -> bool:
     """Whether it is of the metric system; openings told as 1200 by 900 are."""
     if isinstance(heard.value, tuple):
-        return any(isinstance(each, Opening) and each.width.unit in METRIC_UNITS for each in heard.value)
+        sizes = [getattr(each, side, None) for each in heard.value for side in ("width", "length", "thickness")]
+        return any(isinstance(size, Quantity) and size.unit in METRIC_UNITS for size in sizes)
     return isinstance(heard.value, Quantity) and heard.value.unit in METRIC_UNITS
 
 
 def no_unit(heard: Heard) -> bool:
     """Whether nothing but a number was said."""
-    words = heard.text.lower().replace("-", " ").split()
+    words = [word for word in heard.text.lower().replace("-", " ").split() if word not in _ONLY]
     return bool(words) and all(word in _NUMBERS or word.translate(_MARKS).isdigit() for word in words)
 
 

@@ -71,6 +71,7 @@ _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall"
 _SIDES = _WIDE | _HIGH
 _AND = frozenset(("by", "and", "×", ","))
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
+_METRES_TO = 6  # no opening is six millimetres, or six metres, wide
 _VENT_FEET = 3  # a vent 2 by 2 is of feet, one 12 by 18 of inches
 _USUAL_DOOR, _NARROWEST = Fraction(36), 18  # inches
 
@@ -339,5 +340,10 @@ def _lengths(listing: Listing, sizes: tuple[Amount, ...], what: str) -> tuple[tu
         unit = "m"
     elif bare and ((what == "vent" and max(map(abs, bare)) > _VENT_FEET) or min(map(abs, bare)) >= _DOUBT_FROM):
         unit, doubt = "in", 0.8
-    first, second = (Length(amount.value, amount.unit or unit) for amount in sizes)
+    first, second = (Length(amount.value, amount.unit or _beside(amount.value, unit)) for amount in sizes)
     return (first, second), doubt
+
+
+def _beside(value: Fraction, unit: str) -> str:
+    """The unit of one side: metres beside millimetres, of a window 1.2 by 900."""
+    return "m" if unit == "mm" and 0 < value < _METRES_TO else unit

@@ -22,6 +22,11 @@ from solvers.rounding import SIXTEENTH, reading
 
 EVERYTHING = "everything"
 # The roof's got 12 sheets on it: so many things, and no value of its own.
+_TO_KEEP = re.compile(
+    r"\W*(?:(?:and|ok|okay|now|so|please|then|oh)\W+)*"
+    r"(?:remember|keep in mind|bear in mind|for the record|write down|put down)\b",
+    re.IGNORECASE,
+)  # a line that says so asks for no answer anew
 _COUNTS = re.compile(r"\d\s+(?!inches|feet|degrees|cent(?:re|er)s|metres|meters|mils|footers|in\b)[a-z]+s\b", re.IGNORECASE)
 LIKELY = 0.8  # how sure a pitch is that is said of a gable
 
@@ -64,6 +69,10 @@ def asked_again(talk: Talk) -> None:
     if len(ways) != 1 or not ways[0].worked.working or unusual(ways[0].asked):
         return
     said, kept = talk.record["say"], c.just_kept
+    if _TO_KEEP.match(talk.text):  # nothing is asked; what is asked after it is of the question as it is now
+        c.finish(dict(talk.record), ways, question)
+        c.just_kept = kept
+        return
     c.finish(talk.record, ways, question)
     talk.record["say"], c.just_kept = f"{said.rstrip('.')}. {talk.record['say']}", kept
 
