@@ -303,6 +303,9 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
     if not more.manner and _unchanged(wanted, last, answered[0][0].asked):
         _ask_where(c, record, wanted, last)
         return
+    if not text and _lets_fall(wanted, more, last, answered[0][0].asked):
+        _ask_where(c, record, wanted, last)
+        return
     c.finish(record, [way for way, _ in answered], more)
     if c.last is not None and c.last is not last:
         c.last.changed, c.last.text = frozenset(more.givens), text or _text_changed(last, more)
@@ -318,6 +321,15 @@ def _unchanged(wanted: Wanted, last: Asked, now: Asked) -> bool:
     """Whether a number was said and nothing is other than it was, that number nowhere in it."""
     same = all(name in last.givens and same_value(given.value, last.givens[name].value) for name, given in now.givens.items())
     return same and bool(unheard(wanted.rest, now.givens.values()))
+
+
+def _lets_fall(wanted: Wanted, more: Question, last: Asked, now: Asked) -> bool:
+    """Whether a change of several numbers leaves one out that is no given, neither of the question as it was nor as it is."""
+    places = [place for place in places_of(wanted.rest) if place.words != ("one",)]
+    spans = [(heard.start, heard.end) for heard in more.givens.values() if not isinstance(heard.value, tuple)]
+    left = [place for place in places if not any(start <= place.start < end for start, end in spans)]
+    known = [*last.givens.values(), *now.givens.values()]
+    return len(places) > 1 and any(unheard(wanted.rest[place.start : place.end], known) for place in left)
 
 
 def of_numbers_alone(c: Conversation, record: Record, text: str, questions: list[Question]) -> bool:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
+from assistant.back_and_change import back_and_change
 from assistant.both_together import both_together
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
@@ -136,7 +137,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        works = (of_the_shown, both_together, so_many, goes_back, goes_on)
+        works = (of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)
         if any(work(self, record, text) for work in works):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]

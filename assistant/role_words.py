@@ -24,6 +24,9 @@ _TOLD = {
         r"^(?!.*\b(?:side|leg|long|wide)\b)"
         r".*(?:\bif it['’]?s\b|\bmeasures?\b|\bmeasured\b|\breads?\b|\bdiagonal\b|\bcorner to corner\b)"
     ),
+    "temperature": r"\b(?:out|outside|inside|indoors|degrees|warm|cold|hot)\b",
+    "rise": r"\b(?:up|rises?|climbs?|tall)\b(?! (?:to|at|from))",
+    "run": r"\b(?:over|across|along|runs?)\b",
     "hottest": r"\b(?:hottest|warmest|hot|highs?|summer|july|august|tops? out)\b",
     "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
 }

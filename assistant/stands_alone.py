@@ -26,6 +26,7 @@ MARGIN = 0.6  # how much better a line must stand on its own than as a change
 _ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
 _SMALL = frozenset("is at of the s now to".split())
 _STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
+_CONVERSION = "conversion"
 _SUM = "tape arithmetic"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
@@ -36,6 +37,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     if _told_whole(best, more, last, wanted):
         return True
+    if best.topic == _CONVERSION and best.whole and _ASKS.search(wanted.rest):
+        return True  # what's 5/16 in mm, after a gap of 5/16
     if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if _changes_only(best, more, last, wanted) or _of_the_last(best, more, last, wanted) or _label_alone(wanted, more, last):

@@ -15,7 +15,7 @@ from assistant.said_over import places_of
 from intents.matcher import speller
 from intents.talk import numbers_in
 from solvers.quantities import Length
-from solvers.slots import Opening
+from solvers.slots import Choice, Opening
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -33,7 +33,7 @@ _BESIDE = re.compile(
 )
 _SUCH = re.compile(r"\b(wide|high|deep|tall|thick) one\b", re.IGNORECASE)  # the long one is the long side
 _HOUSE = re.compile(
-    r"\b(both|all) (?:the )?sides of (?:the|this|that|my) (?:house|roof|building|place|boathouse|shed|garage|barn)\b",
+    r"\b(both|all) (?:the )?(sides|ends) of (?:the|this|that|my) (?:house|roof|building|place|boathouse|shed|garage|barn)\b",
     re.IGNORECASE,
 )
 _PARTS = re.compile(
@@ -91,7 +91,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return text
     text = _respelt(text)
     text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
-    text = _HOUSE.sub(r"\1 sides", text)
+    text = _HOUSE.sub(r"\1 \2", text)
     if waits:
         return text
     text = _without_the_ask(text, last)
@@ -99,8 +99,10 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
-    if back and [place.start for place in places_of(back["rest"])][:1] == [0]:
+    if back and len(numbers_in(text)) == 1 and [place.start for place in places_of(back["rest"])][:1] == [0]:
         return f"make it {back['rest']}"
+    if back and any(issubclass(p.kind, Choice) and back["rest"].upper() in p.kind.__members__ for p in last.topic.parameters):
+        return str(back["rest"])
     if parts and last.topic.name == _SUM:
         into = _INTO[parts["parts"].lower()]
         return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"
