@@ -24,8 +24,8 @@ _SAME = re.compile(
     re.IGNORECASE,
 )
 _SAME_BUT = re.compile(
-    r"\W*(?:(?:and|now|ok|so|do|for|on)\s+)*(?:the |that |this )?same(?:(?:\s+(?!with\b|but\b|at\b|in\b)[a-z]+){1,2}[\s,]+"
-    r"(?:(?:but|only|just|with|at|in)\s+)+|\s+(?:with|at|in)\s+)(?:(?:an?|it'?s)\s+)?",
+    r"\W*(?:(?:and|now|ok|so|do|for|on)\s+)*(?:the |that |this )?same(?:(?:\s+(?!with\b|but\b|at\b|in\b|on\b)[a-z]+){1,2}[\s,]+"
+    r"(?:(?:but|only|just|with|at|in|on)\s+)+|\s+(?:with|at|in|on)\s+)(?:(?:an?|it'?s)\s+)?",
     re.IGNORECASE,
 )  # same wall with
 _COMPARES = re.compile(

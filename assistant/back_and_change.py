@@ -29,7 +29,8 @@ def back_and_change(c: Conversation, record: Record, text: str) -> bool:
     found = _BACK.fullmatch(text.strip(" .!?")) if last is not None and c.pending is None and len(text) <= LONGEST else None
     if last is None or found is None or not last.record.get("answer"):
         return False
-    return any(_both(c, record, *parts, last) for join in _JOINS if len(parts := join.split(found["line"], maxsplit=1)) > 1)
+    pairs = [join.split(found["line"], maxsplit=1) for join in _JOINS]
+    return any(_both(c, record, pair[0], pair[1], last) for pair in pairs if len(pair) > 1)
 
 
 def _both(c: Conversation, record: Record, back: str, rest: str, last: Asked) -> bool:

@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.said_over import FAR, NEAR
+from assistant.usual import is_usual
 from intents.fitting import fit
 from intents.reading import Reading
 from solvers.binding import past_limits
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
     from intents.question import Question
 
 ALL_BUT_THE_SAME, NO_LONGER = 1.02, 1.15  # times more or less: measured again, and another size than that
-_BY_A_QUARTER = Fraction(5, 4)
+_BY_A_QUARTER, _HALF_AGAIN = Fraction(5, 4), Fraction(3, 2)
 _ALL_BUT = Fraction(6, 5)  # times as large, at most
 _ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
@@ -66,6 +67,16 @@ def to_the_near(more: Question, last: Asked, rest: str) -> None:
 def _times(one: Length, other: Length) -> float:
     ratio = one.to("in").value / other.to("in").value
     return float(max(ratio, 1 / ratio))
+
+
+def plainly_nearer(last: Asked, new: Quantity) -> str:
+    """The one length that a new one is about, where it is half as far again from every other: 9'1, of 18'6 by 8'1."""
+    said = {n: g.value for n, g in last.givens.items() if g.source != "assumed"}
+    known = {n: value for n, value in said.items() if isinstance(value, Length) and value.value}
+    if not isinstance(new, Length) or len(known) < _LEAST_KNOWN or new.value <= 0:
+        return ""
+    apart = sorted((_times(new, was), name) for name, was in known.items())
+    return apart[0][1] if apart[0][0] <= _BY_A_QUARTER and apart[1][0] >= _HALF_AGAIN * apart[0][0] else ""
 
 
 def much_nearer(last: Asked, new: Quantity) -> str:
@@ -121,7 +132,7 @@ def _off_a_tape(reading: Reading) -> bool:
 
 def _no_angle(value: object, slot: Slot) -> bool:
     """Whether an angle is more, or less, than a given can be: a spring angle of 92."""
-    return isinstance(value, Angle) and past_limits(slot, value.value)
+    return isinstance(value, Angle) and (past_limits(slot, value.value) or not is_usual(slot, value, 1))
 
 
 def _past_all(value: object, slot: Slot, kind: str) -> bool:

@@ -93,17 +93,19 @@ def _of_the_joint(c: Conversation, record: Record, text: str, said: Said | None,
 def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line changes the question once the words that name what is as before are left out."""
     less = without_same(text, c.last) if c.last is not None else text
+    stays = frozenset(re.findall(r"[a-z]+", text.lower())) - frozenset(re.findall(r"[a-z]+", less.lower()))
     if less == text or c.last is None:
         return False
     said = talk_of(less, c.places)
     questions = [question for question in c.read(less).questions if question.score > 0]
     if said is not None and said.topic not in acts.CHANGES:
         said = None
-    return _change(c, record, less, said, questions, sure=True)
+    return _change(c, record, less, said, questions, sure=True, stays=stays)
 
 
 def _change(
-    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], sure: bool = False
+    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], sure: bool = False,
+    stays: frozenset[str] = frozenset(),
 ) -> bool:  # fmt: skip
     wanted = _wanted(text, said)
     if wanted is None:
@@ -111,6 +113,7 @@ def _change(
     if c.last is not None and wanted.corrects:
         wanted.rest = _as_pitch(wanted.rest, c.last)
     wanted.line = record["heard"] if len(places_of(record["heard"])) == 1 else text
+    wanted.stays = stays
     wanted.sure = sure or text.rstrip(" .!?").lower().endswith(" instead")
     if wanted.corrects and _statement(c, record, wanted, text):
         return True
@@ -299,6 +302,7 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
     corrected = last.record.get("id")
     ways: list[tuple[Way, Question]] = [(way, more) for more in found for way in c.ways(more, last)]
     answered = [(way, more) for way, more in ways if not way.worked.refused] or ways[:1]
+    answered = _one_as_it_was(answered, last)
     more = answered[0][1]
     if not more.manner and _unchanged(wanted, last, answered[0][0].asked):
         _ask_where(c, record, wanted, last)
@@ -321,6 +325,18 @@ def _unchanged(wanted: Wanted, last: Asked, now: Asked) -> bool:
     """Whether a number was said and nothing is other than it was, that number nowhere in it."""
     same = all(name in last.givens and same_value(given.value, last.givens[name].value) for name, given in now.givens.items())
     return same and bool(unheard(wanted.rest, now.givens.values()))
+
+
+def _one_as_it_was(ways: list[tuple[Way, Question]], last: Asked) -> list[tuple[Way, Question]]:
+    """Of two ways to take both numbers of a change, the one in which one of them is what it was: 54 in 90, after 50 in 90."""
+
+    def keeps(way: Way, more: Question) -> bool:
+        both = (name for name in more.givens if name in last.givens)
+        return any(same_value(way.asked.givens[name].value, last.givens[name].value) for name in both)
+
+    several = len(ways) > 1 and all(len(more.givens) > 1 for _, more in ways)
+    kept = [pair for pair in ways if keeps(*pair)] if several else []
+    return kept if len(kept) == 1 else ways
 
 
 def _lets_fall(wanted: Wanted, more: Question, last: Asked, now: Asked) -> bool:

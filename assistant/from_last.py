@@ -40,6 +40,7 @@ _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that dia
 _OF_A_SIDE = re.compile(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
 _SIDES = ("side", "other_side")
 _ACROSS = re.compile(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
+_WORKED_ON = ("cost", "weight", "conversion", "tape arithmetic", "squares", "can my saw cut it")  # which go on from an answer
 _ROWS = ("courses", "straps")
 _THOSE_ROWS = re.compile(
     r"\b(?:those|these|them|that many)\b|\b(?:up|on|in|to|per) (?:each|every)\b"
@@ -208,7 +209,19 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
         or _rows_of_it(c, topic, question, text)
         or _so_long(c, topic, question, text, answer)
         or _covering(c, topic, question, text, answer["unit"], value, answer["text"])
+        or _of_what_was_priced(c, topic, question, text)
     )
+
+
+def _of_what_was_priced(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
+    """What a question lacks of the one whose answer was weighed, priced or put in another unit: the gable, and how high is it."""
+    if c.last is None or c.last.topic.name not in _WORKED_ON or not question.missing or question.unplaced or question.lacking:
+        return None
+    if _ANOTHER.search(text) or c.last.topic is topic:
+        return None
+    before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in _WORKED_ON), None)
+    known = carried(before, topic.parameters) if before is not None else {}
+    return Asked(topic, known) if set(question.missing) <= known.keys() else None
 
 
 def _measured_again(c: Conversation, topic: Topic, question: Question) -> Asked | None:

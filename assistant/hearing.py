@@ -35,6 +35,9 @@ _SUPPOSES = re.compile(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supp
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 # What would be, and is not.
 _WERE_IT = re.compile(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)
+_OF_THE_PAGE = re.compile(
+    r"\b(?:steps?|lines?|marks?|entry|note|decimals?|places|check|proof|last|first|why|how come)\b", re.IGNORECASE
+)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _SETS = re.compile(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
 _SAME = re.compile(
@@ -121,9 +124,23 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
     if said and said.topic == "recall" and (_SETS.search(text) or (c.last is not None and asks_the_saw(text))):
         return None  # what the saw is set to is worked out; how far it swings is kept
-    if said and reading.elsewhere and c.last is None and said.topic in acts.BEFORE:
+    if said and ((reading.elsewhere and c.last is None and said.topic in acts.BEFORE) or _asks_anew(c, said, text)):
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
     return asks_why(c, text, said) or said or read_off_tape(c, text)
+
+
+def _asks_anew(c: Conversation, said_so: Said, text: str) -> bool:
+    """Whether what sounds like reading back tells a number that is nowhere on the page: what's the rake length at 10 in 12."""
+    if said_so.topic not in ("explain", "recall"):
+        return False
+    record = c.last.record if c.last is not None else {}
+    if c.last is None or not record.get("answer") or _OF_THE_PAGE.search(text):
+        return False
+    said = [place.value for place in places_of(text) if place.words[0] not in ("a", "an")]
+    shown = [line.get("value") for line in (record["answer"], *record["also"], *record["givens"], *record["marks"])]
+    known = {round(float(value), 2) for value in shown if isinstance(value, int | float)}
+    known |= {round(float(g.value.value), 2) for g in c.last.givens.values() if isinstance(g.value, Quantity)}
+    return bool(said) and any(value.unit != "none" and round(float(value.value), 2) not in known for value in said)
 
 
 def _changes_rather(last: Asked, said: Said, text: str) -> bool:

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from assistant.by_size import fits_in, much_nearer, nearest
+from assistant.by_size import fits_in, much_nearer, nearest, plainly_nearer
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import places_of, twins, word_before
@@ -85,6 +85,7 @@ class Wanted:
     led: bool = False  # whether words said that a change follows
     lead: str = ""  # those words
     sure: bool = False  # whether other words say that all else is as before
+    stays: frozenset[str] = frozenset()  # words that say what is as before
     line: str = ""  # the whole of the line, where its end is no part of the change
 
 
@@ -136,6 +137,7 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
         return [named]
     known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
     places = [name for name in known if fits_in(last, name, values[0]) and isinstance(known[name].value, Quantity)]
+    places = [name for name in places if last.topic.parameter(name).label not in wanted.stays] or places
     for test in _tests(wanted, last, values[0].value):
         fitting = [name for name in places if test(known[name])]
         if len(fitting) == 1:
@@ -295,7 +297,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         value = given.value
         return value.unit == "ft" or bool(FEET.search(value.text)) if in_feet else value.unit == new.unit
 
-    by_size = much_nearer(last, new)
+    by_size, nearer = much_nearer(last, new), plainly_nearer(last, new)
     end = END.search(wanted.rest)
     named = {said.words["what"] for said in gists_of(wanted.rest) if "bare" in said.words}
     priced = bool(_CHARGE.search(f"{wanted.lead} {wanted.rest}"))
@@ -321,6 +323,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
+        lambda given: given.name == nearer,
         lambda given: given.name in last.changed,
     ]
 

@@ -17,10 +17,10 @@ from intents.chart import LIGHT, chart_of
 from intents.fitting import STEEPEST_RISE, TAKEN
 from intents.matcher import speller
 from intents.phrases import compiled
-from intents.question import Question
+from intents.question import Heard, Question
 from intents.searching import MANNER
 from intents.tokens import tokenize
-from solvers.quantities import Area, Expansion, Pitch, Quantity
+from solvers.quantities import Area, Count, Expansion, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 TAKEN_OUT = frozenset("less minus take takes out off deduct subtract knock there got has have both them those cut".split())
+_FORM = 4  # letters by which forms of a word are known: sides, sided
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 _FAR = 8  # times the area before, or less
 _PUTS_RIGHT = re.compile(
@@ -51,9 +52,18 @@ def in_a_list(more: Question) -> bool:
 def names_it(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether the words name what the value went to: "the wall is 32 foot" does not say that it is high."""
     labels = {word for name in more.givens for word in last.topic.parameter(name).label.split()}
+    if any(isinstance(heard.value, Count) and _said_after(heard, wanted.rest, last.topic.parameter(n).label)
+           for n, heard in more.givens.items()):  # fmt: skip
+        return True
     own = {word for parameter in last.topic.parameters for word in parameter.label.split()}
     sizes = {word for word in SIZES if meant_for.CALLED.get(word, "width") in own or not own & meant_for.UNNAMED}
     return bool(set(re.findall(r"[a-z]+", wanted.rest.lower())) & (labels | sizes))
+
+
+def _said_after(heard: Heard, rest: str, label: str) -> bool:
+    """Whether a count is followed by a form of its own name: an eight sided box."""
+    after = re.match(r"[\s-]*([a-z]+)", rest[heard.end :].lower())
+    return after is not None and any(len(word) >= _FORM and after[1].startswith(word[:_FORM]) for word in label.split())
 
 
 def told_nothing(more: Question, rest: str) -> bool:

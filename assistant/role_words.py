@@ -67,7 +67,8 @@ def _may_be_laid_at(labels: dict[str, str], last: Asked, new: Quantity) -> bool:
     apart = {n: float(max(new.value / was, was / new.value)) for n, was in known.items() if was > 0 and new.value > 0}
     laid = [n for n in apart if labels[n] in _LAID_AT]
     steep = sum("pitch" in label for label in labels.values())
-    return new.unit == "none" and len(laid) == 1 and steep < _TWO and apart[laid[0]] <= _NEARLY * min(apart.values())
+    near = min((apart[n] for n in laid), default=0)
+    return new.unit == "none" and bool(laid) and steep < _TWO and near <= _NEARLY * min(apart.values())
 
 
 def only_as_counted(more: Question, rest: str, topic: Topic) -> None:

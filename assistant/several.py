@@ -46,7 +46,8 @@ TOGETHER = {
 _ALIKE = {"them", "those", "these", "that", "it", "this", "em", "one", "ones", "same"}
 _N = r"(?P<n>\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen|a pair|a couple)"
 _LEAD = (
-    r"(?:(?:and|so|ok|well|but|now|then|also|oh|yes|yeah|(?:what|how) about|what if|make (?:it|that)|say|if|for|that'?s|with"
+    r"(?:(?:and|so|ok|well|but|now|then|also|oh|yes|yeah|no|sorry|(?:what|how) about|what if"
+    r"|make (?:it|that)|say|if|for|that'?s|with"
     r"|(?:actually )?(?:there(?:'?s| are| is| will be| were)|(?:we|i)(?:'?ve| have| need))(?: got)?)[ ,]+)*"
 )
 _ENDS = "together|altogether|in all|all told|in total|total|please|then|now|though|all up|combined|so|the lot"

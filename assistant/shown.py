@@ -9,6 +9,7 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
+from assistant.acts.comparing import DIFFERENCE
 from assistant.from_last import sticks_of_it
 from assistant.goes_on import goes_on
 from assistant.pending import Asked
@@ -43,9 +44,10 @@ def of_the_shown(c: Conversation, record: Record, text: str) -> bool:
     if line is None or c.pending is not None or _PARTS.match(text) or line["unit"] not in Length.units or line["value"] is None:
         return False
     before, c.last = c.last, _as_asked(c, line)
-    if sticks_of_it(c, record, text):
+    if line["name"] != DIFFERENCE and sticks_of_it(c, record, text):
         return True
-    worked = any(work(c, record, text) for work in (goes_on, put_to_it, _in_unit))
+    works = (_in_unit,) if line["name"] == DIFFERENCE else (goes_on, put_to_it, _in_unit)  # an inch less is of the answer
+    worked = any(work(c, record, text) for work in works)
     c.last = before  # a change is still one of the question beside whose answer it stands
     c.shown = record["answer"] if worked else None
     return worked

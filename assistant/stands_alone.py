@@ -35,10 +35,9 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
     """Whether the line is rather a question of its own."""
     if best is None or not best.words:
         return False
-    if _told_whole(best, more, last, wanted):
+    into = best.topic == _CONVERSION and best.whole and _ASKS.search(wanted.rest)  # what's 5/16 in mm, after a gap of 5/16
+    if into or _told_whole(best, more, last, wanted):
         return True
-    if best.topic == _CONVERSION and best.whole and _ASKS.search(wanted.rest):
-        return True  # what's 5/16 in mm, after a gap of 5/16
     if best.topic == last.topic.name:  # angle of 8/12, after one told in percent
         return best.whole and _OTHERWISE in last.givens.keys() - best.givens.keys() and not own_words(best).isdisjoint(best.words)
     if _changes_only(best, more, last, wanted) or _of_the_last(best, more, last, wanted) or _label_alone(wanted, more, last):

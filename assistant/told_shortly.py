@@ -10,11 +10,12 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.also_asked import asking_words
+from assistant.at_a_pitch import at_a_pitch
 from assistant.meant_for import said_bare
 from assistant.said_over import places_of
 from intents.matcher import speller
 from intents.talk import numbers_in
-from solvers.quantities import Length
+from solvers.quantities import Length, Pitch
 from solvers.slots import Choice, Opening
 
 if TYPE_CHECKING:
@@ -38,7 +39,7 @@ _HOUSE = re.compile(
 )
 _PARTS = re.compile(
     r"\W*(?:(?:and|or|so|ok|then|what about|how about)\W+)*(?:in(?:to)? )?"
-    r"(?P<parts>halves|thirds|quarters|fifths|sixths|eighths)\W*",
+    r"(?P<parts>halves|thirds|quarters|fifths|sixths|eighths)(?: of (?:that|it))?\W*",
     re.IGNORECASE,
 )
 _NEAREST = re.compile(
@@ -82,6 +83,30 @@ _EACH_IS = re.compile(
     r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
     re.IGNORECASE,
 )
+_LEAVES = re.compile(  # off a 96 inch piece, what's left; what does a sixteen footer leave me
+    r"\W*(?:(?:and|so|ok|then|now|if i cut (?:it|that))[ ,]+)*(?:(?:off|out of|from) (?:an?|the|one) (?P<n>[^,;]+?)"
+    r"(?: (?:piece|board|stick|length))?,? (?:what['’]?s|what is|how much(?:['’]?s| is)?) left(?: over)?"
+    r"|(?:what|how much) (?:does|will|would|do) (?:an? |the )?(?P<m>[^,;]+?) leave(?: me| us)?)\W*",
+    re.IGNORECASE,
+)
+_AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
+_BACK_TO_ASK = re.compile(  # ok back to that gable, what's the rake at 10
+    r"^\W*(?:(?:ok|okay|right|so|now|and|then)[ ,]+)*back to (?:that|the|this) [a-z]+(?: wall| gable| end| one)?[ ,:]+"
+    r"(?=(?:what|how)(?:['’]?s)?\b)",
+    re.IGNORECASE,
+)
+_PERCENT = re.compile(
+    r"\W*(?:(?:and|or|so|ok|now|what about|how about|at|no|make it)\W+)*[a-z0-9. ]+?(?: ?%| per ?cent)\W*", re.IGNORECASE
+)
+_SOLD = ("stock length", "board length")
+_OUT_OF = re.compile(
+    r"\W*(?:(?:and|or|so|ok|now|no|what about|how about|what if i use)\W+)*(?:out of|from) "
+    r"(?P<n>8|10|12|14|16|18|20|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)\W*",
+    re.IGNORECASE,
+)
+_N_TIMES = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
+_TIMES = re.compile(rf"\W*(?:(?:and|no|so|ok|now|what about|how about|make it)\W+)*(?P<n>{_N_TIMES}) times\W*", re.IGNORECASE)
+_TIMES_IN = re.compile(rf"\b{_N_TIMES} times\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 
 
@@ -95,7 +120,9 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if waits:
         return text
     text = _without_the_ask(text, last)
-    text = _as_named(text, last)
+    text = at_a_pitch(_as_named(text, last), last)
+    text = _BACK_TO_ASK.sub("", _AGAIN_BUT.sub(", ", text))
+    text = f"{text.rstrip(' .!?')} grade" if _told_in_percent(text, last) else text
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
@@ -106,6 +133,15 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if parts and last.topic.name == _SUM:
         into = _INTO[parts["parts"].lower()]
         return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"
+    sold = _OUT_OF.fullmatch(text)
+    if sold and any(one.slot.kept in _SOLD and _in_feet(last, one.name) for one in last.topic.parameters):
+        return f"from {sold['n']} footers"
+    times = _TIMES.fullmatch(text) if last.topic.name == _SUM else None
+    if times and len(_TIMES_IN.findall(last.text)) == 1:
+        return _TIMES_IN.sub(f"{times['n']} times", last.text)
+    stick = _LEAVES.fullmatch(text)
+    if stick and (last.record["answer"] or {}).get("unit") in Length.units and numbers_in(stick["n"] or stick["m"]):
+        return f"what's left of a {stick['n'] or stick['m']}"
     nearest = _NEAREST.fullmatch(text)
     put = _PUT_ON.fullmatch(text)
     if put and any(parameter.label.endswith(put["what"].lower()) for parameter in last.topic.parameters):
@@ -140,6 +176,19 @@ def _as_named(text: str, last: Asked) -> str:
         return f"{many['n']} {told[0][-1].what}s"
     each = _EACH_IS.fullmatch(text) if last.topic.name == "strapping" else None
     return f"{each['n']} high" if each and len(numbers_in(each["n"])) == 1 else text
+
+
+def _told_in_percent(text: str, last: Asked) -> bool:
+    """Whether a line is a percent and no more, after a pitch that was told in percent: it is one more of those."""
+    given = [one.value for one in last.givens.values() if isinstance(one.value, Pitch)]
+    text_of = given[0].text.lower().replace("per cent", "percent") if len(given) == 1 else ""
+    return "percent" in text_of and _PERCENT.fullmatch(text) is not None
+
+
+def _in_feet(last: Asked, name: str) -> bool:
+    """Whether a length of the question was told in feet."""
+    given = last.givens.get(name)
+    return given is not None and isinstance(given.value, Length) and given.value.unit == "ft"
 
 
 def _unit_open(last: Asked) -> bool:

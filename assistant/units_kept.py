@@ -101,8 +101,13 @@ def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
     if len(known) != len(names) or not all(isinstance(value, Length) for value in known):
         return ways
     units = [value.unit for value in known]
-    alike = [way for way in ways if [getattr(way.asked.givens[name].value, "unit", "") for name in names] == units]
+    alike = [way for way in ways if [_unit_of(way, name) for name in names] == units]
     return alike if len(alike) == 1 else ways
+
+
+def _unit_of(way: Way, name: str) -> str:
+    given = way.asked.givens.get(name)
+    return getattr(given.value, "unit", "") if given is not None else ""
 
 
 def unit_only(wanted: Wanted, last: Asked) -> list[Question]:

@@ -19,7 +19,9 @@ MeasuredFrom = Annotated[From, Slot("Is the angle from level or from plumb?", na
 RoofPitch = Annotated[Pitch, Slot("What is the pitch?", above=0, kept="pitch")]
 AnyPitch = Annotated[Pitch, Slot("What is the pitch?", kept="pitch")]
 CornerAngle = Annotated[Angle, Slot("What is the corner angle, in degrees?", above=0, below=180, name="corner")]
-Corner = Annotated[Angle, Slot("What is the corner angle, in degrees?", least=5, below=180, name="corner", unless="turn")]
+Corner = Annotated[
+    Angle, Slot("What is the corner angle, in degrees?", least=5, below=180, name="corner", unless="turn", usual=(15, 180))
+]
 Turn = Annotated[Angle, Slot("How far does it turn, in degrees?", above=0, below=180, name="turn", cued=True)]
 WallLength = Annotated[Length, Slot("How long is the wall?", bare=("ft",), above=0, name="length")]
 WallHeight = Annotated[

@@ -18,6 +18,7 @@ from solvers.quantities import AREA, LENGTH, VOLUME, WEIGHT, Quantity
 from solvers.rounding import reading
 from solvers.tape import tape
 
+DIFFERENCE = "difference"
 NOTHING = "What should I compare it with? Nothing was worked out before this: ask the question first."
 SAME_ANGLE = 0.051  # degrees: a saw's scale and an answer rounded to a tenth show no less
 SAME_LENGTH = 1 / 32 + 1e-9  # inches: half a sixteenth of the tape
@@ -76,6 +77,9 @@ def compare(talk: Talk) -> None:
         put_asked(talk.record, "compare", f"“{words}” can't be set beside {unit}. What is your number, with its unit?")
         return
     put_noted(talk.record, "compare", spoken(_sentence(record, answer, other)))
+    if answer["unit"] in LENGTHS:
+        off = other - answer["value"]
+        talk.conversation.shown = {"name": DIFFERENCE, "value": off, "unit": answer["unit"], "text": reading(off, answer["unit"])}
 
 
 def in_unit(found: Sequence[Reading], unit: str) -> float | None:

@@ -18,8 +18,12 @@ from solvers.saw_drawing import meeting
 from solvers.slots import Choice, Slot
 from solvers.working import Working
 
-Sides = Annotated[Count, Slot("How many sides?", least=3, most=60, name="number of sides", usual=(3, 24))]
-Bay = Annotated[Angle, Slot("What is the bay angle, in degrees?", above=0, below=180, name="bay angle")]
+Sides = Annotated[
+    Count, Slot("How many sides?", least=3, most=60, name="number of sides", usual=(3, 24), instead=("bay", "shape"))
+]
+Bay = Annotated[
+    Angle, Slot("What is the bay angle, in degrees?", above=0, below=180, name="bay angle", instead=("sides", "shape"))
+]
 Parts = Annotated[Count, Slot("How many pieces?", cued=True, least=2, most=1000, name="number of pieces", usual=(2, 12))]
 MOST_DRAWN = 24  # sides; past it a ring reads as a circle
 
@@ -38,11 +42,12 @@ class Shape(Choice):
     DODECAGON = "dodecagon"
 
 
+Ring = Annotated[Shape, Slot("What shape is the ring?", name="shape", instead=("sides", "bay"))]
 SIDES = dict(zip(Shape, (3, 4, 5, 6, 7, 8, 9, 10, 12), strict=True))
 
 
 @topic("polygon", "corners")
-def polygon(work: Working, sides: Sides | None = None, bay: Bay | None = None, shape: Shape | None = None) -> None:
+def polygon(work: Working, sides: Sides | None = None, bay: Bay | None = None, shape: Ring | None = None) -> None:
     """Saw setting for each joint of a regular ring of n sides, or of a bay by its angle, degrees.
 
     A bay angle is the turn at each joint. Refuses fewer than three sides. Source: geometry.
