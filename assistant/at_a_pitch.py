@@ -22,6 +22,7 @@ _LINE = re.compile(
     re.IGNORECASE,
 )
 _RAKE = re.compile(r"\brakes?(?! length)\b", re.IGNORECASE)
+_HIGH = re.compile(r"\bhow (?:high|tall)(?:['’]?s| is)?(?: (?:it|that)\b)?", re.IGNORECASE)
 _LAID = ("exposure", "spacing", "price")  # what else is said with at
 
 
@@ -37,5 +38,6 @@ def at_a_pitch(text: str, last: Asked) -> str:
     least, most = _RISE if unit == "in12" else _DEGREES
     if unit not in ("in12", "deg") or not least <= value <= most:
         return text
-    head = _RAKE.sub("rake length", text[: found.start("n")]) if last.topic.name != "rake length" else text[: found.start("n")]
+    head = text[: found.start("n")]
+    head = _HIGH.sub("gable height", head) if last.topic.name == "rake length" else _RAKE.sub("rake length", head)
     return f"{head}{found['n']} {'in 12' if unit == 'in12' else 'degrees'}{text[found.end('n') :]}"

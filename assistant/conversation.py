@@ -28,6 +28,7 @@ from assistant.record import Record, blank, given_lines, leave_out, listed, put_
 from assistant.running import running
 from assistant.several import so_many, worked_out
 from assistant.shown import of_the_shown, shows
+from assistant.still_open import goes_on_from
 from assistant.tail_clauses import look_past_remarks
 from assistant.told_round import look_past_story, state_of
 from assistant.units_kept import on_known_scale, units_as_before
@@ -137,8 +138,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        works = (of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)
-        if any(work(self, record, text) for work in works):
+        if goes_on_from(self, record, text, (of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)

@@ -15,6 +15,7 @@ from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
+from assistant.still_open import goes_on_from
 from intents.question import Question
 from solvers.quantities import Area, Count, Length, Money, Number, Pitch, Quantity
 from solvers.registry import Topic
@@ -76,7 +77,7 @@ _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
     works = (put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
-    return any(work(c, record, text) for work in works)
+    return goes_on_from(c, record, text, works)
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:

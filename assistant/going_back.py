@@ -10,6 +10,8 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant import changes
+from assistant.line_apart import without_opening
+from assistant.record import become, blank
 from assistant.said_over import stem
 from assistant.several import told_of
 from assistant.speech import spoken
@@ -28,6 +30,11 @@ _LINE = re.compile(
     r"(?P<rest>(?:[,;]| but\b| only\b| at\b| with\b| for\b| make it\b).*)?",
     re.IGNORECASE,
 )
+_ASKS = re.compile(  # back to that gable, what's the rake at 10
+    r"\W*(?:(?:ok|okay|right|so|now|and|then)[ ,]+)*back to (?:that|the|this) (?P<what>[a-z]+(?: [a-z]+)?)[ ,:]+"
+    r"(?P<rest>(?:what|how)(?:['’]?s)?\b.*)",
+    re.IGNORECASE,
+)
 _AGAIN = re.compile(
     r"\W*(?:(?:ok|okay|so|now|and|then)[ ,]+)*(?:the|that|my) (?P<what>[a-z]+(?: [a-z]+)?) again(?P<rest>)", re.IGNORECASE
 )
@@ -43,6 +50,8 @@ def remember(c: Conversation, asked: Asked) -> None:
 def goes_back(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes back to a question before; then that is answered again, changed by what else is said."""
     said = text.strip(" .!?") if len(text) <= LONGEST and c.pending is None else ""
+    if (asks := _ASKS.fullmatch(said)) is not None:
+        return _asks_of_it(c, record, asks["what"], asks["rest"])
     found = _LINE.fullmatch(said) or _AGAIN.fullmatch(said)
     asked = _meant(c, found["what"]) if found else None
     if asked is None or found is None:
@@ -55,6 +64,28 @@ def goes_back(c: Conversation, record: Record, text: str) -> bool:
         c.last.text = asked.text
     record["say"] = spoken(f"Back to the {asked.topic.name}. ") + record["say"]
     return True
+
+
+def _asks_of_it(c: Conversation, record: Record, what: str, rest: str) -> bool:
+    """Whether a line asks something of the thing that the last question of its name was about; then that is answered."""
+    word = stem(what.lower().split()[0])
+    of_it = [asked for asked in c.earlier if word in {stem(each) for each in asked.topic.name.split()} | _told_of(asked)]
+    if not of_it:
+        return False
+    before, c.last = c.last, of_it[-1]
+    trial = blank(record["heard"], record["via"], c.job, record["file"])
+    c.take(trial, without_opening(rest, c.last))
+    if trial["outcome"] != "answered":
+        c.last, c.pending = before, None
+        return False
+    become(record, trial)
+    return True
+
+
+def _told_of(asked: Asked) -> set[str]:
+    """What a question was about, by the names of what it was given."""
+    kept = (asked.topic.parameter(name).slot.kept or "" for name, given in asked.givens.items() if given.source != "assumed")
+    return {stem(word) for name in kept for word in name.split()}
 
 
 def _meant(c: Conversation, words: str) -> Asked | None:

@@ -50,7 +50,9 @@ _LEAD = (
     r"|make (?:it|that)|say|if|for|that'?s|with"
     r"|(?:actually )?(?:there(?:'?s| are| is| will be| were)|(?:we|i)(?:'?ve| have| need))(?: got)?)[ ,]+)*"
 )
-_ENDS = "together|altogether|in all|all told|in total|total|please|then|now|though|all up|combined|so|the lot"
+_ENDS = (
+    "added together|added up|together|altogether|in all|all told|in total|total|please|then|now|though|all up|combined|so|the lot"
+)
 _OF_THEM = (
     rf"(?:the )?{_N} (?:of )?(?:(?:all )?(?:of )?(?:them|those|these|that|it|em)(?: (?!(?:{_ENDS})\b)(?P<thing>[a-z]+))?"
     r"|the same|(?:such|identical) (?P<such>[a-z]+)"

@@ -27,7 +27,7 @@ SHARES = {
 }  # fmt: skip
 SAID = {share: ("" if word == "half" or " " in word else "a ") + word for word, share in SHARES.items() if word != "halve"}
 _SHARE = r"(?:(?:an?|one) )?(?P<share>half|third|quarter|tenth|fifth)|(?P<more>two thirds|three quarters)"
-_THEM = r"(?:that|it|them|those|this)"
+_THEM = r"(?:(?:that|this) (?:angle|length|height|width|area|number)|that|it|them|those|this)"
 _LINE = re.compile(
     r"(?:(?:and|so|ok|well|but|now|then|what about|how about|what(?:'s|s| is)|just|only|say|give me)[ ,]+)*"
     rf"(?:(?:{_SHARE})(?P<of> of {_THEM}| {_THEM}| as (?:much|many))|(?P<halve>halve) {_THEM}|(?P<bare>half))"

@@ -89,12 +89,13 @@ _LEAVES = re.compile(  # off a 96 inch piece, what's left; what does a sixteen f
     r"|(?:what|how much) (?:does|will|would|do) (?:an? |the )?(?P<m>[^,;]+?) leave(?: me| us)?)\W*",
     re.IGNORECASE,
 )
-_AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
-_BACK_TO_ASK = re.compile(  # ok back to that gable, what's the rake at 10
-    r"^\W*(?:(?:ok|okay|right|so|now|and|then)[ ,]+)*back to (?:that|the|this) [a-z]+(?: wall| gable| end| one)?[ ,:]+"
-    r"(?=(?:what|how)(?:['’]?s)?\b)",
+_THAT_WAS = re.compile(  # that's the lake end, | the ramp end is 24
+    r"^\W*(?:that['’]?s|thats|this is|that was|that is) (?:for )?the (?:[a-z]+ ){0,2}"
+    r"(?:end|wall|side|gable|one|corner)\s*[,;.]\s+"
+    r"(?=\S+(?: \S+){2,})",
     re.IGNORECASE,
 )
+_AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
 _PERCENT = re.compile(
     r"\W*(?:(?:and|or|so|ok|now|what about|how about|at|no|make it)\W+)*[a-z0-9. ]+?(?: ?%| per ?cent)\W*", re.IGNORECASE
 )
@@ -121,7 +122,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return text
     text = _without_the_ask(text, last)
     text = at_a_pitch(_as_named(text, last), last)
-    text = _BACK_TO_ASK.sub("", _AGAIN_BUT.sub(", ", text))
+    text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
     text = f"{text.rstrip(' .!?')} grade" if _told_in_percent(text, last) else text
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):

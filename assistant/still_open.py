@@ -1,0 +1,54 @@
+"""A line that goes on from an answer, right after one that came to nothing: "nineteen mil" was no gap, and then "in inches".
+
+The number of the line between was let fall, so "that" would be of an older answer than the person means; it is asked first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING
+
+from assistant.pending import Pending
+from assistant.record import Record, blank, put_asked
+from assistant.said_over import places_of
+from assistant.told_round import put_back, state_of
+from intents.elsewhere import outside_of
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+    Work = Callable[[Conversation, Record, str], bool]
+
+_FIRST = "I did not take"
+_EXPLICIT = ("goes_back", "back_and_change")  # which say what they go on from
+
+
+def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Work]) -> bool:
+    """Whether one of these takes the line as of the last answer; where a line between was let fall, that is asked about."""
+    before = _let_fall(c)
+    if before is None or c.last is None:
+        return any(work(c, record, text) for work in works)
+    state, kept = state_of(c), c.shown
+    trial = blank(record["heard"], record["via"], record["job"], record["file"])
+    took = next((work for work in works if work(c, trial, text)), None)
+    put_back(c, state)
+    c.shown = kept
+    if took is None or took.__name__ in _EXPLICIT:
+        return took is not None and took(c, record, text)
+    answer = c.last.record["answer"]
+    said, shown = before["heard"].strip(), f"{answer['name']} {answer['text']}"
+    whose = f"Is this of the answer before it, {shown}? Say yes, or say that line again in other words."
+    put_asked(record, "follow-up", f"{_FIRST} “{said}”. {whose}")
+    c.pending = Pending(lines=[text])
+    return True
+
+
+def _let_fall(c: Conversation) -> Record | None:
+    """The line right before, where it told a number, came to nothing, and nothing waits for a reply to it."""
+    last = c.records[-1] if c.records else None
+    if last is None or c.pending is not None or c.last is None or not c.last.record.get("answer"):
+        return None
+    if outside_of(last["heard"]) is not None:
+        return None
+    fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and places_of(last["heard"])
+    return last if fell else None
