@@ -25,7 +25,7 @@ _EDGE = (r"\bedge angle|\b(?:what|set)\b[^.;?]*\b(?:ga?uge|bevel square|protract
 _TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
 _CORNER = (
     r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
-    r"|^\W*(?:(?:and|so|then|the|what'?s|what is)\W+)*corner(?: (?:there|then|of (?:it|that|the \w+)))?\W*$",
+    r"|^\W*(?:(?:and|so|then|the|what'?s|what is|what are)\W+)*corners?(?: (?:there|then|of (?:it|that|the \w+)))?\W*$",
     ("corner",),
 )
 # Of each topic: words that ask for a value beside its answer, and the values they ask for (a name, or the first words of it).
@@ -72,7 +72,7 @@ ASKED: dict[str, Asks] = {
     ),
     "marks on centre": ((_LEFT, ("left after the last mark",)), (r"\blast (?:mark|one|line)\b", ("last mark",))),
     "strapping": (
-        (rf"{_LINEAL}|\bin all\b|\bhow (?:much|long)\b", ("total length",)),
+        (rf"{_LINEAL}|\bin all\b|\btotal\b|\bhow (?:much|long)\b", ("total length",)),
         (
             rf"\b(?:{_MANY})(?:sticks|lengths|pieces|boards|bundles|\d+s|\d+ ?(?:foot|ft|'))|\bfooters\b|\bstock\b|\bsticks\b",
             ("sticks",),

@@ -53,6 +53,7 @@ def to_the_near(more: Question, last: Asked, rest: str) -> None:
     known = {given.name: given.value for given in said if isinstance(given.value, Length) and given.value.value > 0}
     if len(more.givens) < _LEAST_KNOWN:
         return
+    _turned(more, known, rest)
     for name, heard in list(more.givens.items()):
         value, named = heard.value, last.topic.parameter(name).label in rest.lower()
         if name not in known or not isinstance(value, Length) or value.value <= 0 or named:
@@ -62,6 +63,20 @@ def to_the_near(more: Question, last: Asked, rest: str) -> None:
         if near != name and apart[near] <= NEAR and apart[name] >= FAR * apart[near]:
             more.givens = {near if one == name else one: given for one, given in more.givens.items()}
             more.swaps = []
+
+
+def _turned(more: Question, known: dict[str, Length], rest: str) -> None:
+    """Give two lengths of a line to each other's givens, where that brings both near to what those were: 36 across and 6, of
+    an arc 30 wide and 5 high."""
+    lengths = {n: heard.value for n, heard in more.givens.items() if isinstance(heard.value, Length) and heard.value.value > 0}
+    if len(lengths) != len(more.givens) or len(lengths) != _LEAST_KNOWN or not lengths.keys() <= known.keys():
+        return
+    one, other = lengths
+    apart = max(_times(lengths[one], known[one]), _times(lengths[other], known[other]))
+    turned = max(_times(lengths[one], known[other]), _times(lengths[other], known[one]))
+    if turned <= NEAR and apart >= FAR * turned:
+        more.givens = {one: more.givens[other], other: more.givens[one]}
+        more.swaps = []
 
 
 def _times(one: Length, other: Length) -> float:

@@ -23,8 +23,9 @@ from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
-from assistant.role_words import OF_A_SAW, only_as_counted
+from assistant.role_words import OF_A_SAW, holds_all, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
+from assistant.share_of_last import share_anew
 from assistant.speech import spoken
 from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
@@ -57,6 +58,9 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
     if text.count(" ") > MOST_WORDS or (c.last is not None and is_no_change(text, questions, c.last)):
         return False
+    if c.last is not None and (share := share_anew(c, text)) is not None:
+        c.work(record, share)
+        return True
     if c.last is not None and through_last(c, record, text, said, questions, change):
         return True
     if _of_the_joint(c, record, text, said, questions):
@@ -275,14 +279,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
             more.swaps = []
         if all(more.givens != other.givens or more.manner != other.manner for other in found):
             found.append(more)
-    return [more for more in found if _holds_all(more, wanted.rest)] or found
-
-
-def _holds_all(more: Question, rest: str) -> bool:
-    """Whether every number of a change with several is in one of its givens: sixteen straps at eighteen inches."""
-    places = places_of(rest)
-    spans = [(heard.start, heard.end) for heard in more.givens.values()]
-    return len(places) > 1 and all(any(a <= place.start and place.end <= b for a, b in spans) for place in places)
+    return [more for more in found if holds_all(more, wanted.rest)] or found
 
 
 def _tells_more(questions: list[Question], last: Asked, more: Question, text: str) -> bool:

@@ -65,6 +65,11 @@ _PRICED_AT = re.compile(
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
 )
+_WHAT_COST = re.compile(  # at 1.90 a foot | what's it cost
+    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run(?: me)?)"
+    r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?)$",
+    re.IGNORECASE,
+)
 _STICKS = re.compile(
     r"(?:(?:and|so|ok|then|now)[ ,]+)*how many (?P<n>\d+|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)"
     r"(?:[ -]?(?:foot|ft|')(?:er)?s?|'?s)(?: (?:sticks|boards|lengths|pieces))?"
@@ -83,7 +88,7 @@ def of_the_last(c: Conversation, record: Record, text: str) -> bool:
 def priced(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line tells what each of the things just counted, or a foot of the area just worked, costs: what they cost."""
     answer = c.last.record.get("answer") if c.last and c.pending is None else None
-    found = _PRICED_AT.fullmatch(text.strip(" .!?")) if answer else None
+    found = _PRICED_AT.fullmatch(_WHAT_COST.sub("", text.strip(" .!?"))) if answer else None
     if c.last is None or not answer or found is None or any(p.kind is Money for p in c.last.topic.parameters):
         return False
     led = re.search(rf"\b(?:at|for|costs?)\s+{re.escape(found['n'])}", text, re.IGNORECASE)
@@ -200,10 +205,12 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     value = Fraction(str(answer["value"]))
     if question.missing == ["pitch"] and answer["name"] == "pitch" and not question.lacking and not _ANOTHER.search(text):
         return _with(topic, topic.parameter("pitch"), Pitch(value, answer["unit"], answer["text"]))
+    if (named := _same_named(c, topic, question, text)) is not None:
+        return named
     if _POINTS & set(text.lower().strip("?.! ").split()):
         for parameter in (topic.parameter(name) for name in question.missing):
-            named = set(parameter.label.split()) <= set(answer["name"].lower().split())
-            if named and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
+            is_that = set(parameter.label.split()) <= set(answer["name"].lower().split())
+            if is_that and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
                 return _with(topic, parameter, parameter.kind(value, answer["unit"], answer["text"]))
     return (
         _measured_again(c, topic, question)
@@ -223,6 +230,21 @@ def _of_what_was_priced(c: Conversation, topic: Topic, question: Question, text:
     before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in _WORKED_ON), None)
     known = carried(before, topic.parameters) if before is not None else {}
     return Asked(topic, known) if set(question.missing) <= known.keys() else None
+
+
+def _same_named(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
+    """What a question lacks of the one before, where the line says that it is the same ("on the same run"); or its layers."""
+    if c.last is None or not question.missing or question.unplaced or question.lacking:
+        return None
+    told = {c.last.topic.parameter(n).label: given for n, given in c.last.givens.items() if given.source != "assumed"}
+    same = {p.name: told[p.label] for p in topic.parameters if p.label in told and re.search(rf"\bsame {p.label}\b", text, re.I)}
+    layers = c.last.givens.get("layers")
+    if layers is not None and question.missing == ["layers"] and not _ANOTHER.search(text):
+        same["layers"] = layers
+    known = carried(c.last, topic.parameters) if same else {}
+    if not same or not set(question.missing) <= {*same, *known}:
+        return None
+    return Asked(topic, {**known, **{name: Given(name, given.value, "earlier") for name, given in same.items()}})
 
 
 def _measured_again(c: Conversation, topic: Topic, question: Question) -> Asked | None:

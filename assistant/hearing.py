@@ -13,7 +13,7 @@ from assistant.at_the_saw import asks_the_saw
 from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
 from assistant.layer_changes import tells_layer
-from assistant.line_apart import asks_why, read_off_tape
+from assistant.line_apart import asks_anew, asks_why, read_off_tape
 from assistant.marks_told import told_mark
 from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
@@ -35,9 +35,7 @@ _SUPPOSES = re.compile(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supp
 _STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 # What would be, and is not.
 _WERE_IT = re.compile(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)
-_OF_THE_PAGE = re.compile(
-    r"\b(?:steps?|lines?|marks?|entry|note|decimals?|places|check|proof|last|first|why|how come)\b", re.IGNORECASE
-)
+_FAR_OUT = re.compile(r"\bhow (?:far|much|bad)(?: (?:is|am|are|['’]s) (?:it|i|we|that))? (?:out|off)\b", re.IGNORECASE)
 _KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _SETS = re.compile(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
 _SAME = re.compile(
@@ -124,28 +122,16 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked
     if said and said.topic == "recall" and (_SETS.search(text) or (c.last is not None and asks_the_saw(text))):
         return None  # what the saw is set to is worked out; how far it swings is kept
-    if said and ((reading.elsewhere and c.last is None and said.topic in acts.BEFORE) or _asks_anew(c, said, text)):
+    if said and ((reading.elsewhere and c.last is None and said.topic in acts.BEFORE) or asks_anew(c, said, text)):
         return None  # "why does the drain gurgle" asks nothing about an answer that was never given
     return asks_why(c, text, said) or said or read_off_tape(c, text)
-
-
-def _asks_anew(c: Conversation, said_so: Said, text: str) -> bool:
-    """Whether what sounds like reading back tells a number that is nowhere on the page: what's the rake length at 10 in 12."""
-    if said_so.topic not in ("explain", "recall"):
-        return False
-    record = c.last.record if c.last is not None else {}
-    if c.last is None or not record.get("answer") or _OF_THE_PAGE.search(text):
-        return False
-    said = [place.value for place in places_of(text) if place.words[0] not in ("a", "an")]
-    shown = [line.get("value") for line in (record["answer"], *record["also"], *record["givens"], *record["marks"])]
-    known = {round(float(value), 2) for value in shown if isinstance(value, int | float)}
-    known |= {round(float(g.value.value), 2) for g in c.last.givens.values() if isinstance(g.value, Quantity)}
-    return bool(said) and any(value.unit != "none" and round(float(value.value), 2) not in known for value in said)
 
 
 def _changes_rather(last: Asked, said: Said, text: str) -> bool:
     """Whether what sounds like other talk tells a change of the question before."""
     compared = said.topic == "compare"
+    if compared and last.topic.name == "square check" and _FAR_OUT.search(text):
+        return True  # how far out of square a frame is, by its diagonal
     spaced = compared and (tells_spacing(text, last) or tells_layer(text, last))  # the engineer says 12 on centre
     return spaced or tells_a_change(said.topic, text) or _of_its_wall(last, said, text)
 
@@ -159,12 +145,21 @@ def _of_its_wall(last: Asked, said: Said, text: str) -> bool:
 
 def _for_a_fact(c: Conversation, said: Said, text: str) -> Said | None:
     """What is told as a value to keep: none where it can't be one, and marked as hearsay where it is somebody's word."""
-    if _too_much(said):
+    if _too_much(said) or _no_pitch(c, said):
         return None
     if not _HEARSAY.search(re.split(r"\bbut\b", text, flags=re.IGNORECASE)[-1]):
         return said
     c.statements = []
     return Said(said.topic, said.values, {**said.words, "hearsay": text}, said.free)
+
+
+def _no_pitch(c: Conversation, said: Said) -> bool:
+    """Whether what is told of a pitch is a length with its unit: the rake on a gable that's twenty foot."""
+    readings = said.values.get("value", ())
+    longest = max((row.end for row in readings), default=0)
+    place = c.places.get(said.words.get("what", ""))
+    kinds = {row.kind for row in readings if row.end == longest}
+    return place is not None and place.kind is Pitch and kinds == {"length"}
 
 
 def _too_much(said: Said) -> bool:

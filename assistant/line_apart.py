@@ -23,7 +23,7 @@ from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.matcher import read_as
 from intents.talk import Said, numbers_in, readings_in
-from solvers.quantities import LENGTH, Length
+from solvers.quantities import LENGTH, Length, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -97,6 +97,9 @@ _WHY = re.compile(
     r"(?:'?s)?(?!\W+(?:not|don't we|not just) (?:make|try|use|go|do|take|have|put|say)\b)",
     re.IGNORECASE,
 )
+_OF_THE_PAGE = re.compile(
+    r"\b(?:steps?|lines?|marks?|entry|note|decimals?|places|check|proof|last|first|why|how come)\b", re.IGNORECASE
+)
 _PART = r"(doors?|windows?|openings?|sliders?|vents?|garage door|patio door)"
 _OUT = (
     re.compile(
@@ -129,6 +132,20 @@ def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
     known = {round(float(line["value"]), 3) for line in shown if isinstance(line.get("value"), int | float)}
     first = values[0].value
     return Said("explain") if round(float(getattr(first, "value", -1)), 3) in known else None
+
+
+def asks_anew(c: Conversation, said_so: Said, text: str) -> bool:
+    """Whether what sounds like reading back tells a number that is nowhere on the page: what's the rake length at 10 in 12."""
+    if said_so.topic not in ("explain", "recall"):
+        return False
+    record = c.last.record if c.last is not None else {}
+    if c.last is None or not record.get("answer") or _OF_THE_PAGE.search(text):
+        return False
+    said = [place.value for place in places_of(text) if place.words[0] not in ("a", "an")]
+    shown = [line.get("value") for line in (record["answer"], *record["also"], *record["givens"], *record["marks"])]
+    known = {round(float(value), 2) for value in shown if isinstance(value, int | float)}
+    known |= {round(float(g.value.value), 2) for g in c.last.givens.values() if isinstance(g.value, Quantity)}
+    return bool(said) and any(value.unit != "none" and round(float(value.value), 2) not in known for value in said)
 
 
 def read_off_tape(c: Conversation, text: str) -> Said | None:

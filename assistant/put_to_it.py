@@ -37,6 +37,7 @@ _TIMES = re.compile(
     r"|(?P<word>double|twice|triple)(?: (?:it|that))?)",
     re.IGNORECASE,
 )
+_PART_OF = re.compile(rf"{_LEAD}(?P<n>[a-z0-9. ]+?(?: ?%| per ?cent)) of (?:that|it|this)", re.IGNORECASE)
 _NO_SHARE = ("degF", "degC", "yesno", "word", "in12", "ratio", "percent", "")  # of which nobody takes a part
 _WASTE = "waste"
 
@@ -66,6 +67,9 @@ def put_to_it(c: Conversation, record: Record, text: str) -> bool:
 
 def _times(line: str) -> tuple[str, Fraction]:
     """What is put to the answer as it is said, and how many times the answer it makes; nothing where the line is none."""
+    part = _PART_OF.fullmatch(line)
+    if part is not None and len(told := numbers_in(part["n"])) == 1 and isinstance(told[0].value, Percent):
+        return f"times {decimal(told[0].value.value, 3)} percent", told[0].value.value / 100
     more = _TIMES.fullmatch(line)
     if more is not None:
         told = numbers_in("3" if (more["word"] or "").lower() == "triple" else "2" if more["word"] else more["n"])

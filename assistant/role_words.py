@@ -25,6 +25,7 @@ _TOLD = {
         r".*(?:\bif it['’]?s\b|\bmeasures?\b|\bmeasured\b|\breads?\b|\bdiagonal\b|\bcorner to corner\b)"
     ),
     "temperature": r"\b(?:out|outside|inside|indoors|degrees|warm|cold|hot)\b",
+    "setting": r"\bneed\b(?! the saw)",
     "rise": r"\b(?:up|rises?|climbs?|tall)\b(?! (?:to|at|from))",
     "run": r"\b(?:over|across|along|runs?)\b",
     "hottest": r"\b(?:hottest|warmest|hot|highs?|summer|july|august|tops? out)\b",
@@ -69,6 +70,13 @@ def _may_be_laid_at(labels: dict[str, str], last: Asked, new: Quantity) -> bool:
     steep = sum("pitch" in label for label in labels.values())
     near = min((apart[n] for n in laid), default=0)
     return new.unit == "none" and bool(laid) and steep < _TWO and near <= _NEARLY * min(apart.values())
+
+
+def holds_all(more: Question, rest: str) -> bool:
+    """Whether every number of a change with several is in one of its givens: sixteen straps at eighteen inches."""
+    places = places_of(rest)
+    spans = [(heard.start, heard.end) for heard in more.givens.values()]
+    return len(places) > 1 and all(any(a <= place.start and place.end <= b for a, b in spans) for place in places)
 
 
 def only_as_counted(more: Question, rest: str, topic: Topic) -> None:

@@ -35,6 +35,11 @@ _LINE = re.compile(
     re.IGNORECASE,
 )
 _SUM = "tape arithmetic"  # a share of "that" is a sum like any other there
+_SHARE_OF = re.compile(
+    r"\W*(?:(?:no|and|sorry|now|ok|i meant|make it|what about)\W+)*"
+    r"(?P<sum>(?:(?:an?|one|two|three) )?(?:half|thirds?|quarters?|fifth|sixth|eighth)s? of (?!it\b|that\b|them\b|this\b).*\d.*)",
+    re.IGNORECASE,
+)
 _OF_NOTHING = ("in12", "percent", "word", "yesno", "degC", "degF")
 
 
@@ -66,3 +71,10 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
     if record["outcome"] == "answered":
         record["say"] = spoken(f"For {SAID[share]} of it. ") + record["say"]
     return True
+
+
+def share_anew(c: Conversation, text: str) -> list[Question] | None:
+    """A share of a new length, after a sum: "no, a third of 11 ft 9". It is a sum of its own, and changes nothing."""
+    found = _SHARE_OF.match(text) if c.last is not None and c.last.topic.name == _SUM else None
+    questions = [q for q in c.read(found["sum"]).questions if q.topic == _SUM and q.whole] if found is not None else []
+    return questions[:1] or None

@@ -13,10 +13,11 @@ from assistant.also_asked import asking_words
 from assistant.at_a_pitch import at_a_pitch
 from assistant.meant_for import said_bare
 from assistant.said_over import places_of
+from assistant.told_by_its_name import in_its_names
 from intents.matcher import speller
 from intents.talk import numbers_in
-from solvers.quantities import Length, Pitch
-from solvers.slots import Choice, Opening
+from solvers.quantities import Length
+from solvers.slots import Choice
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -69,45 +70,11 @@ _WORD = re.compile(r"[A-Za-z]{4,}")
 _MENDED = frozenset(
     "degrees inches millimetres millimeters centimetres centimeters metres meters percent celsius fahrenheit metric nearest"
     " high wide long deep thick length width height area many much without instead about waste overhang exposure centres centers"
-    " window windows opening openings corner corners".split()
+    " square times third fourth fifth sixth seventh eighth window windows opening openings corner corners".split()
 )
 _THEN_ASKS = re.compile(
     r"[,;.]?\s+(?:and |so |then )*(?:how (?:much|many|long|far|high|tall|heavy)|what(?:['’]?s| is)?(?: the)?) .*$", re.IGNORECASE
 )
-_OF_THEM = re.compile(
-    r"\W*(?:(?:and|no|make it|make that|actually|so|ok)\W+)*(?P<n>\d+|two|three|four|five|six|seven|eight) of (?:them|those)\W*",
-    re.IGNORECASE,
-)
-_EACH_IS = re.compile(
-    r"\W*(?:(?:and|so|ok|if)\W+)*(?:they(?:['’]?re| are)|each(?: one)?(?:['’]?s| is)?) "
-    r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
-    re.IGNORECASE,
-)
-_LEAVES = re.compile(  # off a 96 inch piece, what's left; what does a sixteen footer leave me
-    r"\W*(?:(?:and|so|ok|then|now|if i cut (?:it|that))[ ,]+)*(?:(?:off|out of|from) (?:an?|the|one) (?P<n>[^,;]+?)"
-    r"(?: (?:piece|board|stick|length))?,? (?:what['’]?s|what is|how much(?:['’]?s| is)?) left(?: over)?"
-    r"|(?:what|how much) (?:does|will|would|do) (?:an? |the )?(?P<m>[^,;]+?) leave(?: me| us)?)\W*",
-    re.IGNORECASE,
-)
-_THAT_WAS = re.compile(  # that's the lake end, | the ramp end is 24
-    r"^\W*(?:that['’]?s|thats|this is|that was|that is) (?:for )?the (?:[a-z]+ ){0,2}"
-    r"(?:end|wall|side|gable|one|corner)\s*[,;.]\s+"
-    r"(?=\S+(?: \S+){2,})",
-    re.IGNORECASE,
-)
-_AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
-_PERCENT = re.compile(
-    r"\W*(?:(?:and|or|so|ok|now|what about|how about|at|no|make it)\W+)*[a-z0-9. ]+?(?: ?%| per ?cent)\W*", re.IGNORECASE
-)
-_SOLD = ("stock length", "board length")
-_OUT_OF = re.compile(
-    r"\W*(?:(?:and|or|so|ok|now|no|what about|how about|what if i use)\W+)*(?:out of|from) "
-    r"(?P<n>8|10|12|14|16|18|20|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)\W*",
-    re.IGNORECASE,
-)
-_N_TIMES = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
-_TIMES = re.compile(rf"\W*(?:(?:and|no|so|ok|now|what about|how about|make it)\W+)*(?P<n>{_N_TIMES}) times\W*", re.IGNORECASE)
-_TIMES_IN = re.compile(rf"\b{_N_TIMES} times\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 
 
@@ -121,9 +88,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if waits:
         return text
     text = _without_the_ask(text, last)
-    text = at_a_pitch(_as_named(text, last), last)
-    text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
-    text = f"{text.rstrip(' .!?')} grade" if _told_in_percent(text, last) else text
+    text = at_a_pitch(in_its_names(text, last), last)
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
@@ -134,15 +99,6 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if parts and last.topic.name == _SUM:
         into = _INTO[parts["parts"].lower()]
         return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"
-    sold = _OUT_OF.fullmatch(text)
-    if sold and any(one.slot.kept in _SOLD and _in_feet(last, one.name) for one in last.topic.parameters):
-        return f"from {sold['n']} footers"
-    times = _TIMES.fullmatch(text) if last.topic.name == _SUM else None
-    if times and len(_TIMES_IN.findall(last.text)) == 1:
-        return _TIMES_IN.sub(f"{times['n']} times", last.text)
-    stick = _LEAVES.fullmatch(text)
-    if stick and (last.record["answer"] or {}).get("unit") in Length.units and numbers_in(stick["n"] or stick["m"]):
-        return f"what's left of a {stick['n'] or stick['m']}"
     nearest = _NEAREST.fullmatch(text)
     put = _PUT_ON.fullmatch(text)
     if put and any(parameter.label.endswith(put["what"].lower()) for parameter in last.topic.parameters):
@@ -167,29 +123,6 @@ def _without_the_ask(text: str, last: Asked) -> str:
     if found is None or numbers_in(found[0]) or not numbers_in(text[: found.start()]) or found.start() == 0:
         return text
     return text[: found.start()] if asking_words(last.topic.name, found[0]) else text
-
-
-def _as_named(text: str, last: Asked) -> str:
-    """The line with the things that were told last by their name: three of them, of windows; they're 8 foot, of straps."""
-    many = _OF_THEM.fullmatch(text)
-    told = [given.value for name, given in last.givens.items() if name in last.changed and isinstance(given.value, tuple)]
-    if many and len(last.changed) == 1 and told and isinstance(told[0][-1], Opening):
-        return f"{many['n']} {told[0][-1].what}s"
-    each = _EACH_IS.fullmatch(text) if last.topic.name == "strapping" else None
-    return f"{each['n']} high" if each and len(numbers_in(each["n"])) == 1 else text
-
-
-def _told_in_percent(text: str, last: Asked) -> bool:
-    """Whether a line is a percent and no more, after a pitch that was told in percent: it is one more of those."""
-    given = [one.value for one in last.givens.values() if isinstance(one.value, Pitch)]
-    text_of = given[0].text.lower().replace("per cent", "percent") if len(given) == 1 else ""
-    return "percent" in text_of and _PERCENT.fullmatch(text) is not None
-
-
-def _in_feet(last: Asked, name: str) -> bool:
-    """Whether a length of the question was told in feet."""
-    given = last.givens.get(name)
-    return given is not None and isinstance(given.value, Length) and given.value.unit == "ft"
 
 
 def _unit_open(last: Asked) -> bool:

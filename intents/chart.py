@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, NamedTuple, TypeVar
 
 from intents.allowances import allowances
@@ -28,7 +28,7 @@ from intents.sums import sums
 from intents.texted import texted
 from intents.tokens import Token, literal, tokenize
 from intents.unit_apart import beside_numbers
-from solvers.quantities import Quantity
+from solvers.quantities import Length, Quantity
 
 MINUS = frozenset(["-", "−", "minus", "negative"])
 WHOLE = frozenset("number length pitch angle temperature percent area money volume weight".split())
@@ -142,7 +142,7 @@ def chart_of(
         if here and words[i] in MINUS:  # "-5/12" is never 5/12: a minus sign that was said is not to be lost
             # No area is below zero: "minus 45 sq ft of openings" takes them out of what was said before.
             taken = [r for r in found[i + 1] if r.kind == "area"] if any(found[:i]) else []
-            found[i] = [r for r in here if r.kind != "area"] if taken else here
+            found[i] = [*_taken_off(found, words, i), *([r for r in here if r.kind != "area"] if taken else here)]
             found[i + 1] = taken
     signed = [*found]
     composed = [*totals_and_prices(listing), *grades(tokens, found)]
@@ -167,6 +167,16 @@ def chart_of(
     _weigh(chart, phrases)
     chart.hits = islands(chart, phrases, chart.unlikely)
     return chart
+
+
+def _taken_off(found: list[list[Reading]], words: list[str], i: int) -> list[Reading]:
+    """Feet and inches with neither said after a minus sign, where a length stands before it: 9 4 minus 8 2."""
+    if not any(r.kind == "length" and r.end == i for row in found[:i] for r in row):
+        return []
+    longest = max((r.end for r in found[i]), default=0)
+    pairs = [r for r in found[i + 1] if isinstance(r.value, Length) and r.value.unit == "in" and r.end >= longest]
+    pairs = [r for r in pairs if words[r.end : r.end + 1] != ["and"] and not words[r.end - 1].endswith("s")]
+    return [replace(r, start=i, value=replace(r.value, value=-r.value.value)) for r in pairs]  # type: ignore[type-var,union-attr]
 
 
 def _moved(doubts: Doubts, before: list[Token], now: list[Token]) -> Doubts:

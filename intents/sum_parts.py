@@ -203,7 +203,7 @@ class Parts(ABC):
         rows = self.chart[i] if self.words[i] in ("minus", "-") else []
         if self._of_another_kind(i, rows):
             return None
-        for reading in rows:
+        for reading in sorted(rows, key=lambda row: -row.end):
             if reading.kind in ("length", "number") and isinstance(reading.value, Length | Number) and reading.value.value < 0:
                 size = replace(reading.value, value=-reading.value.value)
                 return Found(size.said(_tidy(" ".join(self.words[i + 1 : reading.end]))), reading.end)

@@ -1,0 +1,124 @@
+"""A line after an answer that leaves out the name of what it is of: "three of them" (windows), "out of 12" (footers), "fifty
+percent" (of grade), "five times" (what was taken four times), "off a 96 inch piece, what's left" (of it).
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from intents.talk import numbers_in
+from solvers.quantities import Length, Pitch
+from solvers.slots import Opening
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_OF_THEM = re.compile(
+    r"\W*(?:(?:and|no|make it|make that|actually|so|ok)\W+)*(?P<n>\d+|two|three|four|five|six|seven|eight) of (?:them|those)\W*",
+    re.IGNORECASE,
+)
+_SQUARE_ONE = re.compile(r"\W*(?:(?:and|now|what about|how about|then|so)\W+)*a square (?:one|corner)\W*", re.IGNORECASE)
+_WITHOUT = re.compile(r"\W*(?:(?:and|or|so|ok|now|but|what about|how about)\W+)*with(?:out(?: any| it)?| none)\W*", re.IGNORECASE)
+_EACH_IS = re.compile(
+    r"\W*(?:(?:and|so|ok|if)\W+)*(?:they(?:['’]?re| are)|each(?: one)?(?:['’]?s| is)?|at(?=.* each\W*$)) "
+    r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
+    re.IGNORECASE,
+)
+_LEAVES = re.compile(  # off a 96 inch piece, what's left; what does a sixteen footer leave me
+    r"\W*(?:(?:and|so|ok|then|now|if i cut (?:it|that))[ ,]+)*(?:(?:off|out of|from) (?:an?|the|one) (?P<n>[^,;]+?)"
+    r"(?: (?:piece|board|stick|length))?,? (?:what['’]?s|what is|how much(?:['’]?s| is)?) left(?: over)?"
+    r"|(?:what|how much) (?:does|will|would|do) (?:an? |the )?(?P<m>[^,;]+?) leave(?: me| us)?)\W*",
+    re.IGNORECASE,
+)
+_THAT_WAS = re.compile(  # that's the lake end, | the ramp end is 24
+    r"^\W*(?:that['’]?s|thats|this is|that was|that is) (?:for )?the (?:[a-z]+ ){0,2}"
+    r"(?:end|wall|side|gable|one|corner)\s*[,;.]\s+"
+    r"(?=\S+(?: \S+){2,})",
+    re.IGNORECASE,
+)
+_HALF_LOW = re.compile(
+    r"\W*(?:(?:and|so|ok|then)\W+)*half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|down at|low)"
+    r"(?: (?:the )?(?:soffits?|eaves?|bottom))?\W*",
+    re.IGNORECASE,
+)
+_AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
+_PERCENT = re.compile(
+    r"\W*(?:(?:and|or|so|ok|now|what about|how about|at|no|make it)\W+)*[a-z0-9. ]+?(?: ?%| per ?cent)\W*", re.IGNORECASE
+)
+_SOLD = ("stock length", "board length")
+_OUT_OF = re.compile(
+    r"\W*(?:(?:and|or|so|ok|now|no|what about|how about|what if i use)\W+)*(?:out of|from) "
+    r"(?P<n>8|10|12|14|16|18|20|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)\W*",
+    re.IGNORECASE,
+)
+_N_TIMES = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
+_TIMES = re.compile(rf"\W*(?:(?:and|no|so|ok|now|what about|how about|make it)\W+)*(?P<n>{_N_TIMES}) times\W*", re.IGNORECASE)
+_TIMES_IN = re.compile(rf"\b{_N_TIMES} times\b", re.IGNORECASE)
+_SUM = "tape arithmetic"
+
+
+def in_its_names(text: str, last: Asked) -> str:
+    """The line with the name that it leaves out; as it is where it leaves out none."""
+    text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
+    ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it)
+    return next((fuller for way in ways if (fuller := way(text, last))), text)
+
+
+def _things(text: str, last: Asked) -> str:
+    """Three of them, of the windows that were told last."""
+    many = _OF_THEM.fullmatch(text)
+    told = [given.value for name, given in last.givens.items() if name in last.changed and isinstance(given.value, tuple)]
+    windows = many is not None and len(last.changed) == 1 and bool(told) and isinstance(told[0][-1], Opening)
+    return f"{many['n']} {told[0][-1].what}s" if windows and many else ""
+
+
+def _corner(text: str, last: Asked) -> str:
+    """A square one, of a corner."""
+    square = _SQUARE_ONE.fullmatch(text) and any(parameter.label == "corner" for parameter in last.topic.parameters)
+    return "a 90 degree corner" if square else ""
+
+
+def _none_of_it(text: str, last: Asked) -> str:
+    """Without any, of what was changed last."""
+    none = _WITHOUT.fullmatch(text) and len(last.changed) == 1
+    return f"no {last.topic.parameter(next(iter(last.changed))).label}" if none else ""
+
+
+def _each(text: str, last: Asked) -> str:
+    """They're 8 foot, of straps."""
+    each = _EACH_IS.fullmatch(text) if last.topic.name == "strapping" else None
+    return f"{each['n']} high" if each and len(numbers_in(each["n"])) == 1 else ""
+
+
+def _low(text: str, last: Asked) -> str:
+    """Half of that at the soffit, of a vent area."""
+    return "how much low" if _HALF_LOW.fullmatch(text) and last.topic.name == "vent area" else ""
+
+
+def _in_percent(text: str, last: Asked) -> str:
+    """A percent and no more, after a pitch that was told in percent."""
+    given = [one.value for one in last.givens.values() if isinstance(one.value, Pitch)]
+    said = given[0].text.lower().replace("per cent", "percent") if len(given) == 1 else ""
+    return f"{text.rstrip(' .!?')} grade" if "percent" in said and _PERCENT.fullmatch(text) else ""
+
+
+def _stock(text: str, last: Asked) -> str:
+    """Out of 12, of what is cut from sticks sold by the foot."""
+    sold = _OUT_OF.fullmatch(text)
+    lengths = [last.givens[p.name].value for p in last.topic.parameters if p.slot.kept in _SOLD and p.name in last.givens]
+    in_feet = any(isinstance(value, Length) and value.unit == "ft" for value in lengths)
+    return f"from {sold['n']} footers" if sold and in_feet else ""
+
+
+def _so_often(text: str, last: Asked) -> str:
+    """Five times, of what was taken four times."""
+    times = _TIMES.fullmatch(text) if last.topic.name == _SUM else None
+    return _TIMES_IN.sub(f"{times['n']} times", last.text) if times and len(_TIMES_IN.findall(last.text)) == 1 else ""
+
+
+def _left_of_it(text: str, last: Asked) -> str:
+    """Off a 96 inch piece, what's left; what does a sixteen footer leave me."""
+    stick = _LEAVES.fullmatch(text)
+    said = (stick["n"] or stick["m"]) if stick else ""
+    return f"what's left of a {said}" if said and last.record["answer"]["unit"] in Length.units and numbers_in(said) else ""
