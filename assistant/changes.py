@@ -31,7 +31,7 @@ from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
 from assistant.through_last import through_last
 from assistant.told_values import tells_only
-from assistant.units_kept import UNITS, in_its_unit, unit_only
+from assistant.units_kept import UNITS, in_its_unit, unit_only, units_as_before
 from intents.fitting import TAKEN
 from intents.matcher import read_as
 from intents.placing import ANYTHING
@@ -307,7 +307,7 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
     if not text and _lets_fall(wanted, more, last, answered[0][0].asked):
         _ask_where(c, record, wanted, last)
         return
-    c.finish(record, [way for way, _ in answered], more)
+    c.finish(record, units_as_before([way for way, _ in answered], c.earlier), more)
     if c.last is not None and c.last is not last:
         c.last.changed, c.last.text = frozenset(more.givens), text or _text_changed(last, more)
     if record["outcome"] == "answered" and c.last is not None:

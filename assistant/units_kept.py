@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
-from assistant.usual import in_metric_beside
+from assistant.usual import METRIC_UNITS, in_metric_beside
 from assistant.ways import Way, differences
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Angle, Area, Length, Pitch, Temperature, TemperatureChange, Volume
+from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature, TemperatureChange, Volume
 from solvers.registry import Topic
 from solvers.slots import Given, Opening
 from solvers.sums import Measure
@@ -93,6 +93,7 @@ def _on_scale(heard: Heard, scale: str) -> Heard:
 def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
     """Of ways that differ in the unit of what was said bare, the one with the units that the same was told in before:
     22 by 30 diagonal, after one of 12 by 16 foot."""
+    ways = _in_the_system_of_the_talk(ways, before) if len(ways) > 1 else ways
     told = next((one for one in reversed(before) if ways and one.topic is ways[0].asked.topic), None)
     if told is None or len(ways) == 1:
         return ways
@@ -103,6 +104,27 @@ def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
     units = [value.unit for value in known]
     alike = [way for way in ways if [_unit_of(way, name) for name in names] == units]
     return alike if len(alike) == 1 else ways
+
+
+def _in_the_system_of_the_talk(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
+    """Of ways that differ in nothing but the unit or scale of what was said without one, those in the system that all was
+    told in so far: metres and Celsius where the talk is metric, and the scale that temperatures were told on."""
+    told = [given.value for asked in before for given in asked.givens.values() if given.source != "assumed"]
+    units = {value.unit for value in told if isinstance(value, (Length, Area))}
+    scales = {_SCALE[value.unit] for value in told if isinstance(value, (Temperature, TemperatureChange))}
+    metric = bool(units) and units <= METRIC_UNITS
+    scale = next(iter(scales)) if len(scales) == 1 else "C" if metric and not scales else ""
+    names = differences(ways)
+    values = {name: [way.asked.givens[name].value for way in ways if name in way.asked.givens] for name in names}
+    if not names or any(len({getattr(value, "value", value) for value in each}) > 1 for each in values.values()):
+        return ways
+
+    def of_it(value: object) -> bool:
+        if isinstance(value, (Temperature, TemperatureChange)):
+            return not scale or _SCALE[value.unit] == scale
+        return not metric or (isinstance(value, Quantity) and value.unit in METRIC_UNITS)
+
+    return [way for way in ways if all(of_it(way.asked.givens[name].value) for name in names if name in way.asked.givens)] or ways
 
 
 def _unit_of(way: Way, name: str) -> str:

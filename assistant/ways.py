@@ -63,8 +63,21 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
         for heard in in_usual_units(_one_unit(said, slots), slots):
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
             found += islice(product(*choices), MOST_WAYS * 2)
+    found = _each_once(found)
     on_scale = [way for way in found if _one_scale(way)] or found[:1]  # a wall said to be at 70 °C is refused by what is worked
     return [{given.name: given for given in way} for way in on_scale[:MOST_WAYS]]
+
+
+def _each_once(ways: list[tuple[Given, ...]]) -> list[tuple[Given, ...]]:
+    """The ways without those that give the same quantities as one before them, in whatever words."""
+    seen: list[dict[str, Any]] = []
+    kept = []
+    for way in ways:
+        values = {given.name: replace(given.value, text="") if isinstance(given.value, Quantity) else given.value for given in way}
+        if values not in seen:
+            seen.append(values)
+            kept.append(way)
+    return kept
 
 
 def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]]:
