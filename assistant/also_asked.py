@@ -25,7 +25,7 @@ _THAT_ONE = re.compile(
     rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is|give me)\W+)*{_NTH} one\W*", re.IGNORECASE
 )
 _WHERE = re.compile(r"\b(?:where|what|whats|how far|show|tell|give)\b", re.IGNORECASE)
-_ONLY = re.compile(rf"\W*(?:(?:and|so|then|the)\W+)*{_NTH} (?:{_MARKED})\W*", re.IGNORECASE)
+_ONLY = re.compile(rf"\W*(?:(?:and|so|then|the)\W+)*{_NTH}(?: (?:{_MARKED}))?\W*", re.IGNORECASE)
 _UNIT = re.compile(
     r"\b(?:in|to|into|as)\s+(?:degrees\s+)?(?:(?P<square>square|sq\.?|cubic)\s+)?(?P<name>[a-z]+(?: metres?| meters?| feet)?)\b",
     re.IGNORECASE,
@@ -70,13 +70,13 @@ def asking_words(topic: str, text: str) -> set[str]:
 def mark_asked(record: Record, text: str, ones: bool = False) -> list[str]:
     """Where the mark lies that is asked for by its number; `ones`: as the third one, too, while no step is read."""
     one = _THAT_ONE.fullmatch(text) if ones else None
-    found = one or _MARK.search(text)
+    found = one or _MARK.search(text) or (_ONLY.fullmatch(text) if ones else None)
     if found is None or not record["marks"] or not (one or _WHERE.search(text) or _ONLY.fullmatch(text)):
         return []
     nth = found["nth"].lower()
     at = len(record["marks"]) if nth == "last" else _ORDINALS.index(nth) + 1 if nth in _ORDINALS else int(nth[:-2])
     if not 0 < at <= len(record["marks"]):
-        return [f"there are {len(record['marks'])} marks, and no {nth} {'one' if one else found['what']}"]
+        return [f"there are {len(record['marks'])} marks, and no {nth} {'one' if found.re is not _MARK else found['what']}"]
     return [f"{record['marks'][at - 1]['name']}: {record['marks'][at - 1]['text']}"]
 
 

@@ -23,7 +23,7 @@ from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
 from assistant.relative import by_so_much
-from assistant.role_words import OF_A_SAW, holds_all, only_as_counted
+from assistant.role_words import OF_A_SAW, holds_all, nearer_the_saw, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.share_of_last import share_anew
 from assistant.speech import spoken
@@ -81,7 +81,7 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
 def _of_the_joint(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the joint that the saw was asked about, and not the saw: can it do that | and 88 (of a corner)."""
     saw = c.last
-    if saw is None or saw.joint is None or c.pending is not None or OF_A_SAW.search(text):
+    if saw is None or saw.joint is None or c.pending is not None or OF_A_SAW.search(text) or nearer_the_saw(saw, text):
         return False
     c.last, trial = saw.joint, dict(record)
     if _change(c, trial, text, said, questions) and trial["outcome"] == "answered" and trial["topic"] == saw.joint.topic.name:

@@ -35,6 +35,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("mm", "mil", "mils", "millimeters"), "millimetres"), **dict.fromkeys(("in", "inch", '"'), "inches"),
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
+_ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b", re.IGNORECASE)  # it settles nothing of the one before
 _I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
@@ -246,7 +247,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
-    doubtful = _still_in_doubt(more, pending, c.last)
+    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     more.left = [*more.left, *(said for said in pending.left if said not in text)]

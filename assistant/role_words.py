@@ -7,10 +7,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, stem
-from solvers.quantities import Count, Pitch, Quantity
+from solvers.quantities import Angle, Count, Pitch, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given
 
@@ -35,6 +36,7 @@ _AND = re.compile(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", r
 _AT = re.compile(r"\W*(?:(?:and|then|so|ok|now|or|but|what about|how about|what if)\W+)*at (?!the\b).+", re.IGNORECASE)
 _LAID_AT = ("exposure", "spacing", "stud spacing", "pitch")  # what is so far apart, or so steep, is at that
 _TWO, _NEARLY = 2, 1.4  # pitches between which "at" tells nothing; times as far off as the nearest given
+_ABOUT, _FAR_FROM = 1.25, 1.5  # times as large or small
 _BACK = re.compile(r"\bback (?:to|at|on)\b", re.IGNORECASE)
 _SIDE = re.compile(r"\bside\b", re.IGNORECASE)
 TIMES = frozenset("morning afternoon evening today tonight currently moment".split())
@@ -70,6 +72,21 @@ def _may_be_laid_at(labels: dict[str, str], last: Asked, new: Quantity) -> bool:
     steep = sum("pitch" in label for label in labels.values())
     near = min((apart[n] for n in laid), default=0)
     return new.unit == "none" and bool(laid) and steep < _TWO and near <= _NEARLY * min(apart.values())
+
+
+def nearer_the_saw(saw: Asked, text: str) -> bool:
+    """Whether the one number of a line is about the setting or the limit, and nothing of the joint: 44, of 46 on an 88."""
+    places, joint = places_of(text), saw.joint
+    if len(places) != 1 or joint is None or places[0].value.value <= 0:
+        return False
+    new = places[0].value.value
+
+    def near(asked: Asked) -> float:
+        sizes = [g.value.value for g in asked.givens.values() if isinstance(g.value, Angle | Pitch) and g.value.value > 0]
+        return min((float(max(new / size, size / new)) for size in sizes), default=float("inf"))
+
+    own = replace(saw, givens={name: given for name, given in saw.givens.items() if name in ("setting", "limit")})
+    return near(own) <= _ABOUT and near(joint) >= _FAR_FROM
 
 
 def holds_all(more: Question, rest: str) -> bool:

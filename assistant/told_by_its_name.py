@@ -38,8 +38,9 @@ _THAT_WAS = re.compile(  # that's the lake end, | the ramp end is 24
     re.IGNORECASE,
 )
 _HALF_LOW = re.compile(
-    r"\W*(?:(?:and|so|ok|then)\W+)*half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|down at|low)"
-    r"(?: (?:the )?(?:soffits?|eaves?|bottom))?\W*",
+    r"\W*(?:(?:and|so|ok|then|the|what['’]?s)\W+)*(?:(?:low|lower|bottom|soffit|eaves?) half|"
+    r"half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|down at|low)"
+    r"(?: (?:the )?(?:soffits?|eaves?|bottom))?)\W*",
     re.IGNORECASE,
 )
 _AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
@@ -55,13 +56,18 @@ _OUT_OF = re.compile(
 _N_TIMES = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
 _TIMES = re.compile(rf"\W*(?:(?:and|no|so|ok|now|what about|how about|make it)\W+)*(?P<n>{_N_TIMES}) times\W*", re.IGNORECASE)
 _TIMES_IN = re.compile(rf"\b{_N_TIMES} times\b", re.IGNORECASE)
+_ON_THE_SAW = re.compile(
+    r"\W*(?:(?:and|so|ok|then)\W+)*what(?:['’]?s| is)? (?:the )?"
+    r"(?:angle|setting|number) (?:on|for|do i set on|goes on) (?:the|my) saw\W*",
+    re.IGNORECASE,
+)
 _SUM = "tape arithmetic"
 
 
 def in_its_names(text: str, last: Asked) -> str:
     """The line with the name that it leaves out; as it is where it leaves out none."""
     text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
-    ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it)
+    ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it, _setting)
     return next((fuller for way in ways if (fuller := way(text, last))), text)
 
 
@@ -122,3 +128,8 @@ def _left_of_it(text: str, last: Asked) -> str:
     stick = _LEAVES.fullmatch(text)
     said = (stick["n"] or stick["m"]) if stick else ""
     return f"what's left of a {said}" if said and last.record["answer"]["unit"] in Length.units and numbers_in(said) else ""
+
+
+def _setting(text: str, last: Asked) -> str:
+    """What angle on the saw, after one that was worked."""
+    return "saw setting" if _ON_THE_SAW.fullmatch(text) and last.record["answer"]["name"] in ("saw setting", "miter") else ""

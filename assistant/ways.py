@@ -73,7 +73,8 @@ def _each_once(ways: list[tuple[Given, ...]]) -> list[tuple[Given, ...]]:
     seen: list[dict[str, Any]] = []
     kept = []
     for way in ways:
-        values = {given.name: replace(given.value, text="") if isinstance(given.value, Quantity) else given.value for given in way}
+        said = {given.name: given.value for given in way}
+        values = {name: replace(one, text="") if isinstance(one, Quantity) else one for name, one in said.items()}
         if values not in seen:
             seen.append(values)
             kept.append(way)
