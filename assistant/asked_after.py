@@ -61,7 +61,7 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     if squares or _asked_anew(c, last, text) or _of_another(c, last, text):
         return False
     again = by_its_name(text, c.topics)
-    if again is not None and again.topic == last["topic"]:
+    if again is not None and again.topic == last["topic"] and not beside(last, last["topic"], text):
         put_noted(record, "explain", said_of([f"{last['answer']['name']}: {last['answer']['text']}"]))
         record["also"] = [last["answer"]]
         return True

@@ -34,7 +34,7 @@ ASKED: dict[str, Asks] = {
     "ladder footing": (
         (
             rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
-            r"|\blanding,? (?:what )?length|^\W*(?:and )?how long\W*$"
+            r"|\blanding,? (?:what )?length|^\W*(?:and )?(?:how long|(?:the )?length(?: of it)?)\W*$"
             r"|\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
         ),

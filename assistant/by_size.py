@@ -11,7 +11,7 @@ from intents.fitting import fit
 from intents.reading import Reading
 from solvers.binding import past_limits
 from solvers.quantities import Angle, Area, Count, Length, Number, Percent, Quantity, Temperature, TemperatureChange
-from solvers.slots import Slot
+from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -82,6 +82,16 @@ def _turned(more: Question, known: dict[str, Length], rest: str) -> None:
 def _times(one: Length, other: Length) -> float:
     ratio = one.to("in").value / other.to("in").value
     return float(max(ratio, 1 / ratio))
+
+
+def far_from_it(given: Given, new: Quantity, known: list[Given]) -> bool:
+    """Whether a new number is far from a given, and not half so far from another of its kind: 70, of 12 foot at 30 degrees."""
+    if not isinstance(given.value, Quantity) or new.value <= 0 or given.value.value <= 0:
+        return False
+    sizes = {one.name: one.value.value for one in (given, *known) if one.value.value > 0}
+    apart = {name: float(max(new.value / size, size / new.value)) for name, size in sizes.items()}
+    mine = apart.pop(given.name)
+    return mine > FAR_OFF and any(other * FAR < mine for other in apart.values())
 
 
 def plainly_nearer(last: Asked, new: Quantity) -> str:

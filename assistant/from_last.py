@@ -61,7 +61,7 @@ _PRICED_AT = re.compile(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
     r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
     rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?|{_WORD})\s*"
-    r"(?P<money>dollars|bucks|quid|euros?)?"
+    r"(?P<money>dollars|bucks|quid|euros?|cents)?"
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
 )
@@ -99,11 +99,14 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
     noun = (found["noun"] or "").lower()
     area = answer["unit"] in _OF_AREA and noun in _OF_AREA[answer["unit"]]
     by_length = noun in ("foot", "metre", "meter") and not area  # of how many feet of things counted it can't be told: asked
+    if by_length and answer["unit"] == "count":  # of the straps' whole length, where that is known
+        answer = next((line for line in c.last.record["also"] if line["name"] == "total length"), answer)
     long = by_length and answer["unit"] in Length.units
     if (answer["unit"] != "count" and not area and not long) or noun in ("hour", "day"):
         return False
     of = f"per {_OF_AREA[answer['unit']][-1]}" if area else f"a {noun}" if by_length else "each"
-    questions = [q for q in c.read(f"cost at {found['n']} dollars {of}").questions if q.topic == "cost"]
+    money = "cents" if (found["money"] or "").lower() == "cents" else "dollars"
+    questions = [q for q in c.read(f"cost at {found['n']} {money} {of}").questions if q.topic == "cost"]
     for question in questions[:1]:
         parameter = c.topics["cost"].parameter("area" if area else "length" if long else "count")
         kind = Area if area else Length if long else Count

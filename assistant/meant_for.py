@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from assistant.by_size import fits_in, much_nearer, nearest, plainly_nearer
+from assistant.by_size import far_from_it, fits_in, much_nearer, nearest, plainly_nearer
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import places_of, twins, word_before
@@ -324,7 +324,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
         lambda given: given.name == nearer,
-        lambda given: given.name in last.changed,
+        lambda given: given.name in last.changed and not far_from_it(given, new, known),
     ]
 
 

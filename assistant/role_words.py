@@ -20,7 +20,8 @@ if TYPE_CHECKING:
     from intents.question import Question
 
 _TOLD = {
-    "temperature now": r"\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently|outside)\b",
+    "temperature now": r"^\W*(?:(?:and|then|so|ok|or|what about|how about|what if|if) )*(?:it['’]?s |it is )?"
+    r"at (?:minus )?[a-z0-9-]+\W*$|\b(?:now|today|tonight|this (?:morning|afternoon|evening)|at the moment|currently|outside)\b",
     "measured diagonal": (
         r"^(?!.*\b(?:side|leg|long|wide)\b)"
         r".*(?:\bif it['’]?s\b|\bmeasures?\b|\bmeasured\b|\breads?\b|\bdiagonal\b|\bcorner to corner\b)"
@@ -28,7 +29,7 @@ _TOLD = {
     "temperature": r"\b(?:out|outside|inside|indoors|degrees|warm|cold|hot)\b",
     "setting": r"\bneed\b(?! the saw)",
     "rise": r"\b(?:up|rises?|climbs?|tall)\b(?! (?:to|at|from))",
-    "run": r"\b(?:over|across|along|runs?)\b",
+    "run": r"\b(?:over|across|along|out|runs?)\b",
     "hottest": r"\b(?:hottest|warmest|hot|highs?|summer|july|august|tops? out)\b",
     "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
 }

@@ -94,7 +94,9 @@ def _none_of_it(text: str, last: Asked) -> str:
 def _each(text: str, last: Asked) -> str:
     """They're 8 foot, of straps."""
     each = _EACH_IS.fullmatch(text) if last.topic.name == "strapping" else None
-    return f"{each['n']} high" if each and len(numbers_in(each["n"])) == 1 else ""
+    said = numbers_in(each["n"]) if each else []
+    long = len(said) == 1 and (isinstance(said[0].value, Length) or (said[0].kind == "number" and " each" not in text.lower()))
+    return f"{each['n']} high" if each and long else ""
 
 
 def _low(text: str, last: Asked) -> str:
