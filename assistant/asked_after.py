@@ -31,6 +31,7 @@ _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
 _HALF_THERE = re.compile(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
+_TRIANGLE = re.compile(r"\b3.4.5\b|\bthree four five\b", re.IGNORECASE)  # which is a name
 _NAMED = re.compile(
     r"\W*(?:(?:and|so|ok|okay|then|but|now|what['’]?s|what is|what was|what are|give me|tell me|how much is|the|my|it['’]?s)"
     r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",
@@ -82,7 +83,7 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
 def _asked_lines(c: Conversation, last: Record, text: str) -> list[str]:
     """The mark, or the values of the page, that a line asks for."""
     lines = mark_asked(last, text, c.step_shown < 0)
-    numbers = numbers_in(_HALF_THERE.sub("", text))
+    numbers = numbers_in(_TRIANGLE.sub("", _HALF_THERE.sub("", text)))
     if not lines and c.last is not None and (is_no_change(text, [], c.last) or not numbers):
         lines = beside({**last, "also": [last["answer"], *last["also"]]}, last["topic"] or "", text)
     if not lines and _SETTING.fullmatch(text) and last["answer"]["name"] in ("saw setting", "miter"):

@@ -51,8 +51,9 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     `old` is what the line says it takes the place of, `more` the line read as about the same topic.
     """
     before = last.givens.get(LAYERS)
-    if before is None or not all(isinstance(layer, Layer) for layer in before.value):
+    if before is None or not all(isinstance(layer, Layer | Length) for layer in before.value):
         return None
+    before = replace(before, value=tuple(layer if isinstance(layer, Layer) else Layer(layer) for layer in before.value))
     text = _WITH_IT.sub(lambda kept: "" if _named_in(kept["what"], before.value) else kept[0], text)
     both = _gone_and_more(text, last, more)
     if both is not None:

@@ -94,6 +94,7 @@ _HOW_MANY_LONG = re.compile(  # how many 12s do I need, how many sixteens is tha
     r"| (?:is|are) (?:that|it|those)| for (?:that|it))?\W*",
     re.IGNORECASE,
 )
+_AS_BEFORE = re.compile(r"^(?:and|or|ok|no)\W+|\W+(?:again|then|instead|this time)$", re.IGNORECASE)
 _CHOSEN = ("fascia",)  # what is chosen by a word that may be another question's: square, plumb
 _ABOUT = re.compile(  # about 6, of courses
     r"\W*(?:(?:and|so|ok|then|but|now|say|more like)[ ,]+)*(?:about|around|roughly|near|(?:near|clos)er to|close to)"
@@ -178,7 +179,7 @@ def _is_a_hole(hole: re.Match[str], last: Asked) -> bool:
 
 def _chosen(text: str, last: Asked) -> str:
     """The line with the name of what its one word is a choice of: square, of a fascia; "" where it is none."""
-    word = text.strip(" .!?").upper()
+    word = _AS_BEFORE.sub("", text.strip(" .!?")).upper()
     kinds = [(p.label, p.kind) for p in last.topic.parameters if p.label in _CHOSEN and issubclass(p.kind, Choice)]
     return next((f"{word.lower()} {label}" for label, kind in kinds if word in kind.__members__), "")
 

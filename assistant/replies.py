@@ -36,6 +36,9 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
 _ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b", re.IGNORECASE)  # it settles nothing of the one before
+_SUM = "tape arithmetic"
+# What is put to a sum that is still open.
+_PUTS = re.compile(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.IGNORECASE)
 _I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
@@ -105,6 +108,10 @@ def _settled(
     if pending.topics:
         return _topic(c, record, text, words, pending)
     if pending.ways and _way(c, record, text, words, pending):
+        return True
+    if pending.asked is not None and pending.asked.topic.name == _SUM and _PUTS.match(text) and not pending.ways:
+        put_asked(record, _SUM, f"I can't make that fit. {_bare(pending.question)}")
+        c.pending = pending
         return True
     return not _asks_it_back(text, pending) and _piece(c, record, text, reading, pending)
 

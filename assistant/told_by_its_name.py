@@ -8,7 +8,7 @@ import re
 from typing import TYPE_CHECKING
 
 from intents.talk import numbers_in
-from solvers.quantities import Length, Pitch
+from solvers.quantities import Count, Length, Pitch
 from solvers.slots import Opening
 
 if TYPE_CHECKING:
@@ -61,13 +61,14 @@ _ON_THE_SAW = re.compile(
     r"(?:angle|setting|number) (?:on|for|do i set on|goes on) (?:the|my) saw\W*",
     re.IGNORECASE,
 )
+_N_IN = re.compile(r"\W*(?:(?:and|or|what about|how about|make it)\W+)*(?P<n>\d{1,2}) in (?P<m>\d[\d /.'-]*)\W*", re.IGNORECASE)
 _SUM = "tape arithmetic"
 
 
 def in_its_names(text: str, last: Asked) -> str:
     """The line with the name that it leaves out; as it is where it leaves out none."""
     text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
-    ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it, _setting)
+    ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it, _setting, _so_many_in)
     return next((fuller for way in ways if (fuller := way(text, last))), text)
 
 
@@ -135,3 +136,14 @@ def _left_of_it(text: str, last: Asked) -> str:
 def _setting(text: str, last: Asked) -> str:
     """What angle on the saw, after one that was worked."""
     return "saw setting" if _ON_THE_SAW.fullmatch(text) and last.record["answer"]["name"] in ("saw setting", "miter") else ""
+
+
+def _so_many_in(text: str, last: Asked) -> str:
+    """7 in 60, of 5 pickets in 48: so many of them, and in how much."""
+    found = _N_IN.fullmatch(text)
+    counts = [given.value for given in last.givens.values() if isinstance(given.value, Count) and given.source != "assumed"]
+    if found is None or len(counts) != 1 or any(isinstance(given.value, Pitch) for given in last.givens.values()):
+        return ""
+    said = re.escape(counts[0].text)
+    things = re.search(rf"\b{said} ([a-z]+s)\b.* in \d", last.text, re.IGNORECASE) if said else None
+    return f"{found['n']} {things[1]} in {found['m']}" if things else ""
