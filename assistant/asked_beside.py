@@ -185,6 +185,7 @@ ASKED: dict[str, Asks] = {
     ),
     "gable height": ((_RAKE, ("rake length",)),),
     "hip or valley length": (
+        (r"\bper foot\b", ("per foot of run",)),
         (r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),
         (r"\b(?:level|seat) cut|\bbird'?s?[- ]?mouth", ("level cut of the hip",)),
     ),

@@ -55,6 +55,11 @@ _REACH = re.compile(
 _COMES_TO = re.compile(
     r"\b(?:(?:work|come)s?|came|worked) (?:out|to)(?: (?:at|to|as|about))?\s*$|\b(?:wants|needs|calls for)\s*$", re.IGNORECASE
 )
+_ONLY_THE_SAW = re.compile(
+    r"\W*(?:(?:and|so|ok|then) )*(?:can|could|will|would) (?:my|the|this|that|a) saw (?:do|cut|make|reach) (?:an? )?"
+    r"[a-z0-9./ ]+\W*",
+    re.IGNORECASE,
+)
 _STOPS = re.compile(r"[\s°]*(?:deg(?:ree)?s?\s+)?(?:saw|stop|limit|swing|max)\b", re.IGNORECASE)
 UNANSWERED: Record = {
     "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [], "sources": []
@@ -72,7 +77,7 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
         return limit is None and _of_the_last(c, record, text, False, {})
     rest = _without(text, limit)
     joint = _joint(c, rest)
-    if joint is None and asks and "setting" in saw.givens and not saw.unplaced and (limit or "saw limit" in c.facts.values):
+    if joint is None and asks and "setting" in saw.givens and not saw.unplaced and (limit or _may_be_set(c, text)):
         c.work(record, [saw])
         return True
     givens: dict[str, Given] = {}
@@ -134,6 +139,11 @@ def go_on_at_the_saw(c: Conversation, record: Record, waited: Pending | None) ->
         c.pending.saw = saw
     elif record["outcome"] == "answered" and record["topic"] in JOINTS and c.last is not None:
         pass_on(c, record, c.worked(c.last, c.last.givens), saw)
+
+
+def _may_be_set(c: Conversation, text: str) -> bool:
+    """Whether the one number of a line is a setting: where the saw stops is known, or the line names nothing but the saw."""
+    return "saw limit" in c.facts.values or (_ONLY_THE_SAW.fullmatch(text) is not None and len(numbers_in(text)) == 1)
 
 
 def _limit(text: str, saw: Question) -> Heard | None:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.said_over import FAR, NEAR
-from assistant.usual import is_usual
+from assistant.usual import GUESSED, is_usual
 from intents.fitting import fit
 from intents.reading import Reading
 from solvers.binding import past_limits
@@ -37,7 +38,7 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
             continue
         ratios.append((max(value / was.value, was.value / value), name))
     ratios.sort()
-    if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
+    if len(ratios) < min(len(places), _LEAST_KNOWN):  # a waste of none is not what 815 is for, where there is an area near it
         return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
     if ratios[0][0] <= ALL_BUT_THE_SAME and ratios[1][0] >= NO_LONGER:
         return [ratios[0][1]]
@@ -63,6 +64,18 @@ def to_the_near(more: Question, last: Asked, rest: str) -> None:
         if near != name and apart[near] <= NEAR and apart[name] >= FAR * apart[near]:
             more.givens = {near if one == name else one: given for one, given in more.givens.items()}
             more.swaps = []
+
+
+def doubt_the_odd(more: Question, last: Asked) -> None:
+    """Leave it open whether a length was meant that is unusual and many times off the one before: an exposure of 1 inch after 5,
+    where the line said that it starts 1 inch up."""
+    for name, heard in more.givens.items():
+        was = last.givens[name].value if name in last.givens else None
+        slot = last.topic.parameter(name).slot
+        if not (isinstance(heard.value, Length) and isinstance(was, Length)) or min(was.value, heard.value.value) <= 0:
+            continue
+        if is_usual(slot, was, 1) and not is_usual(slot, heard.value, 1) and _times(heard.value, was) >= FAR_OFF:
+            more.givens[name] = replace(heard, sure=GUESSED)
 
 
 def _turned(more: Question, known: dict[str, Length], rest: str) -> None:

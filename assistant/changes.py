@@ -10,7 +10,7 @@ from assistant import acts, meant_for, replies, two_sizes
 from assistant.acts.memory import asked_again, keep, short
 from assistant.as_before import without_same
 from assistant.at_the_saw import pass_on
-from assistant.by_size import to_the_near
+from assistant.by_size import doubt_the_odd, to_the_near
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
 from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import unheard
@@ -263,6 +263,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         without_things(more, wanted, last)
         only_as_counted(more, wanted.rest, last.topic)
         to_the_near(more, last, wanted.rest)
+        doubt_the_odd(more, last)
         if told_nothing(more, wanted.rest):
             continue
         say_what_it_is(more, f"{wanted.lead} {wanted.rest}", last)

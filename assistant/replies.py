@@ -21,7 +21,7 @@ from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Length, Quantity
+from solvers.quantities import Count, Length, Money, Quantity, Weight
 from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
@@ -36,6 +36,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
 _ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b", re.IGNORECASE)  # it settles nothing of the one before
+_SO_MUCH_EACH = re.compile(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 # What is put to a sum that is still open.
 _PUTS = re.compile(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.IGNORECASE)
@@ -230,7 +231,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
-    if of_stock(text, pending.asked):
+    if of_stock(text, pending.asked) or (_SO_MUCH_EACH.search(text) and pending.wanted and not _may_be_each(pending)):
         return False
     if (face := face_told(text, pending)) is not None:
         c.finish(record, c.ways(face, pending.asked), face)
@@ -304,6 +305,12 @@ def _let_go(asked: Asked, pending: Pending) -> Asked:
     """The question without what was said and changed nothing, which the reply told no more of."""
     kept = {name: given for name, given in asked.givens.items() if getattr(given.value, "text", "") not in pending.left}
     return replace(asked, givens=kept) if pending.left else asked
+
+
+def _may_be_each(pending: Pending) -> bool:
+    """Whether what is waited for may be told of each: a price, a count, a weight; no roll's length is "at 85 each"."""
+    assert pending.asked is not None
+    return issubclass(pending.asked.topic.parameter(pending.wanted).kind, Money | Count | Weight)
 
 
 def _below_zero(heard: Heard, text: str) -> bool:
