@@ -39,7 +39,8 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
         ratios.append((max(value / was.value, was.value / value), name))
     ratios.sort()
     below = any(last.givens[name].value.value < 0 for name in places)  # of temperatures a ratio tells nothing
-    if len(ratios) < (len(places) if below else min(len(places), _LEAST_KNOWN)):  # a waste of none is not what 815 is for, where there is an area near it
+    if len(ratios) < (len(places) if below else min(len(places), _LEAST_KNOWN)):
+        # A waste of none is not what 815 is for, where there is an area near it.
         return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
     if ratios[0][0] <= ALL_BUT_THE_SAME and ratios[1][0] >= NO_LONGER:
         return [ratios[0][1]]
