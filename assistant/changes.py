@@ -25,6 +25,7 @@ from assistant.record import Record, listed, names_of, put_asked, put_noted, val
 from assistant.relative import by_so_much
 from assistant.role_words import OF_A_SAW, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
+from assistant.should_be import in_a_row, should_be
 from assistant.speech import spoken
 from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
@@ -44,7 +45,11 @@ if TYPE_CHECKING:
 
 LEVEL = 0.12  # topics this near in score are equally likely
 NONE = ("", "no", "without", "zero")
-_NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}\W*", re.IGNORECASE)
+_NONE_OF = re.compile(
+    r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}(?: (?:at|on) (?:the |either |both |each )?(?:ends?|sides?))?\W*",
+    re.IGNORECASE,
+)
+_NO_GAPS = re.compile(r"\W*(?:and |with )?no (?:end )?(?:gaps?|spaces?)\b", re.IGNORECASE)  # which puts nothing right
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
@@ -105,7 +110,7 @@ def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
 def _change(
     c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], sure: bool = False
 ) -> bool:  # fmt: skip
-    wanted = _wanted(text, said)
+    wanted = should_be(text, c.last) or _wanted(text, said)
     if wanted is None:
         return False
     if c.last is not None and wanted.corrects:
@@ -166,7 +171,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         _ask_where(c, record, wanted, c.last)
         return True
     found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or piece_changed(wanted, c.last), ""
-    found = found or openings_counted(wanted, c.last) or _readings(c, wanted, c.last, questions)
+    found = found or in_a_row(wanted, c.last) or openings_counted(wanted, c.last) or _readings(c, wanted, c.last, questions)
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     other = over is not None and (meant_for.sold_so(over[0], c.last) or meant_for.called_else(wanted.rest, over[0], c.last))
@@ -193,7 +198,8 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
     rest = with_percent(meant_for.without_echo(words.get("rest", "")), text)
-    if corrects and rest and not numbers_in(rest) and rest.lower() not in UNITS and _NONE_OF.fullmatch(text):
+    none = _NONE_OF.fullmatch(text) and not numbers_in(rest) and rest.lower() not in UNITS
+    if corrects and rest and (none or _NO_GAPS.match(text)):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
     return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 

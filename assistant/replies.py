@@ -15,6 +15,7 @@ from assistant.meant_for import of_stock, stock_told
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
+from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from intents.fitting import fit
 from intents.matcher import otherwise, read_as
@@ -246,6 +247,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
+    more = told_together(more, pending.asked)
     doubtful = _still_in_doubt(more, pending, c.last)
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of

@@ -82,6 +82,9 @@ _EACH_IS = re.compile(
     r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
     re.IGNORECASE,
 )
+_IN_THE_STUD = re.compile(
+    r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
+)  # which are no inches: 30 in the stud
 _SUM = "tape arithmetic"
 
 
@@ -92,6 +95,8 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = _respelt(text)
     text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 sides", text)
+    if "penetration" in last.givens:
+        text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
     text = _without_the_ask(text, last)

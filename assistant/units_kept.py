@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
-from assistant.usual import in_metric_beside
+from assistant.usual import beside_degrees, in_metric_beside
 from assistant.ways import Way, differences
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -66,11 +66,16 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
 
 
-def on_known_scale(question: Question, known: dict[str, Given], topic: Topic) -> Question:
+def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, facts: Mapping[str, object]) -> Question:
     """The question with its temperatures of no scale on that of those already given (low of 2 C, and then a dew point of -1),
-    and its bare lengths metric beside metric ones."""
+    and its bare lengths metric beside metric ones, or beside a roof that is known in degrees."""
     slots = {parameter.name: parameter.slot for parameter in topic.parameters}
     values = [given.value for given in known.values()]
+    roof = next((p.name for p in topic.parameters if p.kind is Pitch and p.slot.kept == "pitch"), "")
+    pitch = known[roof].value if roof in known else facts.get("pitch")
+    if roof and roof not in question.givens and isinstance(pitch, Pitch) and pitch.unit == "deg":
+        ways = [each for way in (question.givens, *question.swaps) for each in beside_degrees(way, slots)]
+        question = replace(question, givens=ways[0], swaps=ways[1:])
     metric = [in_metric_beside(way, values, slots) for way in (question.givens, *question.swaps)] if values else []
     question = replace(question, givens=metric[0], swaps=metric[1:]) if metric else question
     scales = {_SCALE[given.value.unit] for given in known.values() if isinstance(given.value, Temperature | TemperatureChange)}
@@ -79,6 +84,17 @@ def on_known_scale(question: Question, known: dict[str, Given], topic: Topic) ->
     (scale,) = scales
     ways = [{name: _on_scale(heard, scale) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
     return replace(question, givens=ways[0], swaps=ways[1:])
+
+
+def told_together(more: Question, asked: Asked) -> Question:
+    """A reply that tells a roof in degrees, with the lengths of no unit that were told before it: 6 wide | 40 degrees."""
+    degrees = any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in more.givens.values())
+    bare = {
+        name: Heard(given.value, 0, 0, given.value.text)
+        for name, given in asked.givens.items()
+        if degrees and name not in more.givens and isinstance(given.value, Length) and said_bare(given.value)
+    }
+    return replace(more, givens=more.givens | bare) if bare else more
 
 
 def _on_scale(heard: Heard, scale: str) -> Heard:
@@ -100,9 +116,15 @@ def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
     known = [told.givens[name].value for name in names if name in told.givens and told.givens[name].source != "assumed"]
     if len(known) != len(names) or not all(isinstance(value, Length) for value in known):
         return ways
-    units = [value.unit for value in known]
-    alike = [way for way in ways if [getattr(way.asked.givens[name].value, "unit", "") for name in names] == units]
+    units = {name: told.givens[name].value.unit for name in names}
+    alike = [way for way in ways if units == {name: _unit_in(way, name) for name in names}]
     return alike if len(alike) == 1 else ways
+
+
+def _unit_in(way: Way, name: str) -> str:
+    """The unit of a given of one way; "" where that way gives it nothing."""
+    given = way.asked.givens.get(name)
+    return str(getattr(given.value, "unit", "")) if given is not None else ""
 
 
 def unit_only(wanted: Wanted, last: Asked) -> list[Question]:
