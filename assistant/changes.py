@@ -12,12 +12,13 @@ from assistant.as_before import without_same
 from assistant.at_the_saw import pass_on
 from assistant.by_size import to_the_near
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
+from assistant.choice_told import choice_told
 from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
-from assistant.named_none import without_things
+from assistant.named_none import apart, without_things
 from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, talks_of_else, told_nothing
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
@@ -35,7 +36,7 @@ from assistant.units_kept import UNITS, in_its_unit, unit_only
 from intents.fitting import TAKEN
 from intents.matcher import read_as
 from intents.placing import ANYTHING
-from intents.question import Question
+from intents.question import Heard, Question
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from solvers.quantities import Pitch, Quantity
 
@@ -55,6 +56,7 @@ _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
+_OUTRIGHT = (unit_only, two_sizes.again, piece_changed, choice_told, in_a_row, openings_counted)  # of words that tell it whole
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -66,9 +68,11 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return True
     if _of_the_joint(c, record, text, said, questions):
         return True
-    if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
+    if _without_what_stays(c, record, text) or _none_apart(c, record, text) or _change(c, record, text, said, questions):
         return True
     if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
+        return False
+    if meant_for.named_else(text, c.last.topic):
         return False
     for told in told_changes(c, text, _wanted(text, said), c.last):
         if isinstance(told, Question):
@@ -98,21 +102,34 @@ def _of_the_joint(c: Conversation, record: Record, text: str, said: Said | None,
 def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line changes the question once the words that name what is as before are left out."""
     less = without_same(text, c.last) if c.last is not None else text
-    if less == text or c.last is None:
-        return False
+    return less != text and _change_less(c, record, less, sure=True)
+
+
+def _none_apart(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line changes one thing of the question, and says that there is none of another: no overhang and 5.4 wide."""
+    less, none = apart(text, c.last) if c.last is not None else (text, {})
+    return bool(none) and _change_less(c, record, less, none=none)
+
+
+def _change_less(
+    c: Conversation, record: Record, less: str, sure: bool = False, none: dict[str, Heard] | None = None
+) -> bool:  # fmt: skip
+    """Whether a line without some of its words changes the question."""
     said = talk_of(less, c.places)
     questions = [question for question in c.read(less).questions if question.score > 0]
     if said is not None and said.topic not in acts.CHANGES:
         said = None
-    return _change(c, record, less, said, questions, sure=True)
+    return _change(c, record, less, said, questions, sure, none)
 
 
 def _change(
-    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], sure: bool = False
+    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question],
+    sure: bool = False, none: dict[str, Heard] | None = None,
 ) -> bool:  # fmt: skip
     wanted = should_be(text, c.last) or _wanted(text, said)
     if wanted is None:
         return False
+    wanted.none = none or {}
     if c.last is not None and wanted.corrects:
         wanted.rest = _as_pitch(wanted.rest, c.last)
     wanted.line = record["heard"] if len(places_of(record["heard"])) == 1 else text
@@ -170,8 +187,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if two_sizes.of_no_wall(wanted, c.last):
         _ask_where(c, record, wanted, c.last)
         return True
-    found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or piece_changed(wanted, c.last), ""
-    found = found or in_a_row(wanted, c.last) or openings_counted(wanted, c.last) or _readings(c, wanted, c.last, questions)
+    outright = next(filter(None, (reader(wanted, c.last) for reader in _OUTRIGHT)), None)
+    found, text_now = outright or _readings(c, wanted, c.last, questions), ""
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     other = over is not None and (meant_for.sold_so(over[0], c.last) or meant_for.called_else(wanted.rest, over[0], c.last))
@@ -181,6 +198,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         return False
     if replies.doubted(c, record, text):
         return True
+    for each in found:
+        each.givens = wanted.none | each.givens
     _work_again(c, record, wanted, found, text_now)
     return True
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from assistant.by_size import fits_in, much_nearer, nearest
@@ -51,7 +51,8 @@ _FOOTERS = re.compile(
 )
 _THING = re.compile(
     r"\b(?P<a>overhang|kerf|lap|humidity|exposure|waste|pitch) (?:of|is|at) (?=\S*\d|\w+)"
-    r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b",
+    r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b"
+    r"|\b(?P<c>corner)(?:['’]s| of| is| at) (?=\d)|\d(?: degrees?|°)? (?P<d>corner)\b",
     re.IGNORECASE,
 )
 _FOOTER = re.compile(r"\bfooters?\b", re.IGNORECASE)
@@ -86,6 +87,7 @@ class Wanted:
     lead: str = ""  # those words
     sure: bool = False  # whether other words say that all else is as before
     line: str = ""  # the whole of the line, where its end is no part of the change
+    none: dict[str, Heard] = field(default_factory=dict)  # what the line says besides that there is none of
 
 
 _SAID_AGAIN = re.compile(r"(.+?)[.,;!]+\s*(?:i|we)\s+(?:said|meant|mean)\s+(.+?)[.!]*", re.IGNORECASE)
@@ -202,7 +204,7 @@ def named_else(rest: str, topic: Topic) -> bool:
     """Whether the line names beside its number what the topic does not take: an overhang, after a gable's height."""
     found = _THING.search(rest)
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
-    return found is not None and (found["a"] or found["b"]).lower() not in labels
+    return found is not None and next(name for name in found.groups() if name).lower() not in labels
 
 
 def called_else(rest: str, more: Question, last: Asked) -> bool:

@@ -10,6 +10,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.also_asked import asking_words
+from assistant.choice_told import choice_alone
 from assistant.meant_for import said_bare
 from assistant.said_over import places_of
 from intents.matcher import speller
@@ -101,6 +102,8 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return text
     text = _without_the_ask(text, last)
     text = _as_named(text, last)
+    if choice := choice_alone(text, last):
+        return f"make it {choice}"
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from intents.fitting import TAKEN
@@ -83,7 +84,7 @@ def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) 
 
 def beside_degrees(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     """The ways to mean the lengths with no unit where the roof is known in degrees, and the line does not say so."""
-    beside = givens | {_ROOF: Heard(Pitch(0, "deg"), 0, 0, "")}
+    beside = givens | {_ROOF: Heard(Pitch(Fraction(0), "deg"), 0, 0, "")}
     ways = in_usual_units(beside, slots | {_ROOF: Slot("")})
     return [{name: heard for name, heard in way.items() if name != _ROOF} for way in ways]
 
