@@ -59,6 +59,10 @@ _ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*
 _SPARE = re.compile(r"\b(?:spares?|for luck)\b", re.IGNORECASE)
 _ADDS = re.compile(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
 _ONE_THATS = re.compile(r"(?:an?other )?one (?:that['’]?s|that is)\s+(?=\d)", re.IGNORECASE)
+_WARMS = re.compile(
+    r"\b(?:ris(?:es?|ing)|rose|(?:go(?:es)?|gone|going|went) up|up by|warm(?:s|ed|er|ing)?|hotter|heat(?:s|ed)?|climbs?)\b",
+    re.IGNORECASE,
+)
 _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
 
 
@@ -102,6 +106,8 @@ def say_what_it_is(more: Question, text: str, last: Asked) -> None:
     """Say what a new length is where the words do: "make the run 14", after a hip worked from the building's width."""
     if "meant" in last.givens and "exposure" in more.givens and "meant" not in more.givens and AT_MOST.search(text):
         more.givens["meant"] = Heard("GREATEST", 0, 0, "")
+    if "change" in more.givens and "swing" in last.givens and "swing" not in more.givens and _WARMS.search(text):
+        more.givens["swing"] = Heard("UP", 0, 0, "")  # it dropped 25 | goes up 25
     for parameter in last.topic.parameters:
         way = told_again(text.lower().split()) if parameter.slot.names in more.givens else ""
         if way and parameter.name not in more.givens:

@@ -17,6 +17,7 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
+from assistant.while_open import kept_right, to_the_meant
 from intents.fitting import fit
 from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
@@ -166,7 +167,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
-    agrees = words & OUTRIGHT or (words & YES and not words & ASKS)
+    agrees = not words & NO and (words & OUTRIGHT or (words & YES and not words & ASKS and not numbers_in(text)))
     if words & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
     elif words & SECOND:
@@ -198,8 +199,9 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
         return True
     way = chosen_way(text, pending.ways)
     most = 0 if words & NO else 1  # "no, 8" is neither way to take the 7
-    other = len(numbers_in(text)) > most and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
     said = numbers_in(text)
+    sized = any(row.kind == "length" for row in said)  # 6 metres is no 5.2 of them
+    other = (len(said) > most or sized) and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
     if other and words & NO and len(said) == 1 and c.last is not None and pending.question:
         c.pending = None
         c.take(record, f"make it {text[tokenize(text)[said[0].start].start :]}")
@@ -231,6 +233,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
     wanted = stock_told(text, pending.asked) or pending.wanted
     more = read_as(text, topic.name, c.parameters, wanted=wanted)
+    if pending.ways and not wanted:
+        to_the_meant(more, text, pending)
     if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)
         thickness_told(more, pending.asked, pending.wanted, text)
@@ -247,12 +251,13 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
-    more = told_together(more, pending.asked)
+    more = more if pending.ways else told_together(more, pending.asked)
     doubtful = _still_in_doubt(more, pending, c.last)
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     more.left = [*more.left, *(said for said in pending.left if said not in text)]
     c.finish(record, ways or c.ways(more, _let_go(_without_doubt(pending), pending)), more)
+    kept_right(c, record, more, pending.asked)
     return True
 
 

@@ -34,7 +34,7 @@ GUESSED = 0.05  # how sure a unit is that nothing but the size tells: asked abou
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
 _ROOF = "the roof as it is known"
-SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, or a dormer
+SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _POINT = re.compile(r"\.|\bpoint\b", re.IGNORECASE)
@@ -52,9 +52,9 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
+    strange = strange or _small_gable(givens, slots)
     if (metres := _decimal_metres(givens, strange, slots)) is not None:
         return [metres]
-    strange = strange or _small_gable(givens, slots)
     if not strange:
         return _in_metres(givens, slots) or [givens]
     if any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
@@ -70,15 +70,14 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
 
 
 def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) -> Givens | None:
-    """The lengths in metres, where none has a unit, all are decimals that no tape shows, and more tells that they are of no
-    feet: one would be what none is (a wall 2.4 high), or the roof is told in degrees."""
+    """The lengths in metres, where none has a unit, all are decimals, and one that no tape shows would be what none is in feet: a
+    wall 2.4 high."""
     lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
-    metric = bool(strange) or _in_degrees(givens)
     listed = any(isinstance(heard.value, tuple) for heard in givens.values())
-    if not lengths or not metric or listed or not lengths.keys() <= slots.keys():
+    if not strange or listed or not lengths.keys() <= slots.keys():
         return None
     pointed = all(no_unit(heard) and _POINT.search(heard.text) for heard in lengths.values())
-    odd = pointed and all(_no_tape_shows(lengths[name]) for name in strange or lengths)
+    odd = pointed and all(_no_tape_shows(lengths[name]) for name in strange)
     return _all_in("m", givens, list(lengths), slots) if odd else None
 
 

@@ -248,7 +248,9 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
             score += bool(label & words) * (2 if exact or value.value in numbers or not said else 0)
         points.append(score)
     best = max(points)
-    return ways[points.index(best)] if best and points.count(best) == 1 else None
+    tied = [way for way, score in zip(ways, points, strict=True) if score == best]
+    alike = all(_value(way, name) == _value(tied[0], name) for way in tied for name in names)
+    return tied[0] if best and alike else None
 
 
 def _said_of(ways: list[Way], names: list[str], words: set[str]) -> Way | None:

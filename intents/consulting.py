@@ -58,6 +58,8 @@ _BRACED = frozenset("brace braces bracing board boards boarding siding sheathing
 UNNAMED = frozenset(("layer", "stud"))  # layers that may be a penetration
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 
+_WARMTH = frozenset("temperature temperatures temp temps".split())  # which no sum is of
+
 Topics = Mapping[str, tuple[Parameter, ...]]
 
 
@@ -78,8 +80,10 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
 
     def again(topic: str) -> Second | None:
         first = next((q for q in reading.questions if q.topic == topic), None)
+        if topic == second_sums.TOPIC and first is not None and first.whole:
+            return Second(first, 1.0)
         if topic == second_sums.TOPIC:
-            return Second(first, 1.0) if first is not None and first.whole else second_sums.sum_again(chart, phrases, model)
+            return second_sums.sum_again(chart, phrases, model) if _WARMTH.isdisjoint(chart.words) else None
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     def other_roles(topic: str) -> Second | None:

@@ -1,0 +1,54 @@
+"""What is told while a question is open, and is no reply to it: another number of what was asked ("and at 35"), and what the
+job knew otherwise ("no, it's a 40 degree roof")."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.acts.memory import short
+from assistant.heard_all import unheard
+from assistant.meant_for import Wanted, put_in_place, targets_of
+from assistant.said_over import places_of
+from assistant.units_kept import in_its_unit
+from assistant.ways import differences
+from intents.question import Question
+from solvers.quantities import Quantity
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked, Pending
+    from assistant.record import Record
+
+_PUTS_RIGHT = re.compile(r"\W*(?:no|nope|sorry|wait|actually|i meant|i mean|i said)\b", re.IGNORECASE)
+_ALONE = re.compile(  # what may stand beside a number that says nothing of what it is for
+    r"(?:\b(?:and|so|ok|then|or|but|no|sorry|wait|at|on|with|for|if|it['’]?s|that['’]?s|make|it|that|what|how|about|i said"
+    r"|i meant|say|actually|instead|now)\b|\W)*",
+    re.IGNORECASE,
+)
+
+
+def to_the_meant(more: Question, text: str, pending: Pending) -> None:
+    """A number said alone while a unit is in doubt goes to the given that it is meant for: 6 wide, 40 degrees | and at 35."""
+    places, given = places_of(text), [each for way in pending.ways for each in way.asked.givens.values()]
+    if pending.asked is None or len(places) != 1 or not unheard(text, given):
+        return
+    if not _ALONE.fullmatch(f"{text[: places[0].start]} {text[places[0].end :]}"):
+        return
+    targets = targets_of(Wanted(text, led=True), pending.asked)
+    if len(targets) != 1 or targets[0] in more.givens:
+        return
+    put_in_place(more, pending.asked, targets[0], text)
+    if targets[0] in more.givens and targets[0] not in differences(pending.ways):
+        more.givens[targets[0]] = in_its_unit(more.givens[targets[0]], pending.asked.givens[targets[0]], pending.asked)
+
+
+def kept_right(c: Conversation, record: Record, more: Question, asked: Asked) -> None:
+    """Keep as it was put right what the job knew otherwise, and say so: no, it's a 40 degree roof."""
+    for name, heard in more.givens.items() if _PUTS_RIGHT.match(record["heard"]) else ():
+        kept, before = asked.topic.parameter(name).slot.kept, asked.givens.get(name)
+        if kept and before is not None and before.source == "job" and isinstance(heard.value, Quantity):
+            was = c.facts.remember(kept, replace(heard.value, text=""))
+            if was is not None:
+                record["say"] += f" The {kept} kept for this job is now {short(heard.value)}; it was {short(was)}."
