@@ -105,7 +105,10 @@ ASKED: dict[str, Asks] = {
         (r"\blast\b", ("last panel covers, per run",)),
     ),
     "trim sticks": ((_LEFT, ("left over",)),),
-    "cut list": ((_LEFT, ("left over as scrap", "lengths of the offcuts kept")), (r"\bcost\b|\bhow much money\b", ("cost",))),
+    "cut list": (
+        (_LEFT, ("left over as scrap", "length of each offcut kept", "lengths of the offcuts kept")),
+        (r"\bcost\b|\bhow much money\b", ("cost",)),
+    ),
     "membrane rolls": (
         (r"\b(?:each|one|a) roll (?:cover|do|go)|\b(?:does|will) (?:each|one|a) roll", ("area each roll covers",)),
     ),

@@ -45,6 +45,16 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
 
 
+def nearer_to_another(name: str, places: list[str], last: Asked, new: Quantity) -> bool:
+    """Whether a bare number is so much nearer to another given that the one that was said bare may not be meant: 27, after 24
+    square metres at 42."""
+    was = {one: last.givens[one].value.value for one in places}
+    if new.value <= 0 or any(value <= 0 for value in was.values()):
+        return False
+    apart = {one: max(new.value / value, value / new.value) for one, value in was.items()}
+    return apart[name] >= _BY_A_QUARTER * min(apart.values())
+
+
 def to_the_near(more: Question, last: Asked, rest: str) -> None:
     """Give a length of a line with several numbers to the given that it is near, where it went to one it is far from and no
     word names that: sixteen straps at eighteen inches, of straps 9 foot long with a nail every 18."""

@@ -20,6 +20,7 @@ from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.named_none import apart, without_things
 from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, talks_of_else, told_nothing
+from assistant.opening_sized import side_told
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
@@ -56,7 +57,8 @@ _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
-_OUTRIGHT = (unit_only, two_sizes.again, piece_changed, choice_told, in_a_row, openings_counted)  # of words that tell it whole
+# What reads words that tell a change whole, the first of them that does.
+_OUTRIGHT = (unit_only, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 

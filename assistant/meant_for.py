@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from assistant.by_size import fits_in, much_nearer, nearest
+from assistant.by_size import fits_in, much_nearer, nearer_to_another, nearest
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import places_of, twins, word_before
@@ -366,7 +366,7 @@ def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
     parts = new.value.denominator != 1  # 5 3/4 is for the 6 1/2 as it is for a 6
     bare = [name for name, value in values.items()
             if (said_bare(value) or (parts and said_in_parts(value))) and not shared_unit(value.text, heard)]  # fmt: skip
-    return bare if len(bare) == 1 else places
+    return bare if len(bare) == 1 and not nearer_to_another(bare[0], places, last, new) else places
 
 
 def shared_unit(text: str, heard: str) -> bool:

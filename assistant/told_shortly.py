@@ -86,11 +86,13 @@ _EACH_IS = re.compile(
 _IN_THE_STUD = re.compile(
     r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
 )  # which are no inches: 30 in the stud
+_ROOFS = re.compile(r"^(\W*(?:(?:the|my|our|this) )?)roofs ([\w .-]+? (?:degrees?|deg)\W*)$", re.IGNORECASE)  # dictated, of one
 _SUM = "tape arithmetic"
 
 
 def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     """The line in fuller words; as it is where it is no such line. `waits`: something was asked, and this may be the reply."""
+    text = _ROOFS.sub(r"\g<1>roof is \g<2>", text)
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
     text = _respelt(text)
