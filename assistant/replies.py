@@ -17,7 +17,7 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
-from assistant.while_open import kept_right, to_the_meant
+from assistant.while_open import kept_right, measured, to_the_meant
 from intents.fitting import fit
 from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
@@ -37,7 +37,10 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("mm", "mil", "mils", "millimeters"), "millimetres"), **dict.fromkeys(("in", "inch", '"'), "inches"),
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
-_I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
+_I_GOT = re.compile(
+    r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
+    re.IGNORECASE,
+)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
           "crown": "compound", "sprung": "compound", "flat": "miter", "nested": "miter", "mitre": "miter",
@@ -105,7 +108,7 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if pending.ways and _way(c, record, text, words, pending):
+    if pending.ways and (measured(c, record, text, pending) or _way(c, record, text, words, pending)):
         return True
     return not _asks_it_back(text, pending) and _piece(c, record, text, reading, pending)
 

@@ -19,7 +19,7 @@ from solvers.quantities import Length, Number
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_PAIRS = (("wall_length", "wall_height"), ("length", "height"), ("width", "height"))
+_PAIRS = (("wall_length", "wall_height"), ("length", "height"), ("width", "height"), ("side", "other_side"))
 _BY = re.compile(
     r"(?:(?:the|my|our|an?|another|other|wall|gable|one|is|of|at) )*(\S.*?) ?(?:\bby\b|[x×]) ?(\S.*?)(?: (?:wall|gable|one))?",
     re.IGNORECASE,

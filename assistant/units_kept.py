@@ -10,13 +10,13 @@ from typing import TYPE_CHECKING
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
-from assistant.usual import beside_degrees, in_metric_beside
+from assistant.usual import beside_degrees, in_metric_beside, is_usual
 from assistant.ways import Way, differences
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Temperature, TemperatureChange, Volume
 from solvers.registry import Topic
-from solvers.slots import Given, Opening
+from solvers.slots import Given, Opening, Slot
 from solvers.sums import Measure
 
 if TYPE_CHECKING:
@@ -61,9 +61,18 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     unit = "ft" if of_feet(value.value, before.value, before.value.text) else before.value.unit
     was = [one for known in last.past if isinstance(one := known.get(before.name), type(value)) and one.value == value.value]
     unit = was[-1].unit if was else unit  # back to the 108, which was inches
+    if _odd_in(unit, heard, last.topic.parameter(before.name).slot):
+        return heard  # 300, in place of 3 metres of exposure: it is as it was read
     if isinstance(value, Volume) and "ml" in before.value.text.lower():
         value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
+
+
+def _odd_in(unit: str, heard: Heard, slot: Slot) -> bool:
+    """Whether a bare length is what none is in a metric unit, and is usual as it was read: in another one."""
+    if not isinstance(heard.value, Length) or unit == heard.value.unit or {unit, heard.value.unit} - {"mm", "cm", "m"}:
+        return False
+    return not is_usual(slot, Length(heard.value.value, unit), 1) and is_usual(slot, heard.value, 1)
 
 
 def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, facts: Mapping[str, object]) -> Question:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
@@ -12,9 +13,10 @@ from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, put_in_place, targets_of
 from assistant.said_over import places_of
 from assistant.units_kept import in_its_unit
-from assistant.ways import differences
+from assistant.ways import Way, differences
 from intents.question import Question
-from solvers.quantities import Quantity
+from solvers.exact import real
+from solvers.quantities import Length, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -27,6 +29,37 @@ _ALONE = re.compile(  # what may stand beside a number that says nothing of what
     r"|i meant|say|actually|instead|now)\b|\W)*",
     re.IGNORECASE,
 )
+_MEASURES = re.compile(
+    r"\b(?:measures?|measured|reads?|i get|i got|we get|we got|i['’]ve got)\b|\bcorner to corner\b|\bdiagonal(?:'s| is)\b",
+    re.IGNORECASE,
+)
+_OF_IT = Fraction(1, 20)  # of a diagonal that a frame is out by, at most
+_SQUARE = "square check"
+
+
+def measured(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
+    """Whether a diagonal that was measured tells the unit of the sides, which was in doubt; then it is held against theirs."""
+    places = places_of(text) if _MEASURES.search(text) else []
+    if len(places) != 1 or not pending.ways or pending.ways[0].worked.topic.name != _SQUARE:
+        return False
+    value = places[0].value
+    units = ("mm", "in") if value.unit == "none" else (value.unit,)
+    sizes = [Length(value.value, unit).to("in").value for unit in units if unit in Length.units]
+    fits = [way for way in pending.ways if any(_near(way, size) for size in sizes)]
+    if len(fits) != 1:
+        return False
+    c.finish(dict(record), fits, Question(_SQUARE))
+    c.take(record, f"how far out of square if it measures {text[places[0].start : places[0].end]}")
+    return True
+
+
+def _near(way: Way, size: Fraction) -> bool:
+    """Whether a size is all but the diagonal that one way to mean the sides comes to."""
+    result = way.worked.working.result if way.worked.working else None
+    if result is None or result.value is None or result.unit not in Length.units:
+        return False
+    inches = real(result.value) * float(Length(Fraction(1), result.unit).to("in").value)
+    return abs(inches - float(size)) <= _OF_IT * inches
 
 
 def to_the_meant(more: Question, text: str, pending: Pending) -> None:
