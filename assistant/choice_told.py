@@ -19,11 +19,15 @@ _SAID = re.compile(
     r"(?:,? (?:then|instead|i should (?:say|have said)|i meant|i mean|now|actually|rather))*\W*",
     re.IGNORECASE,
 )
+_HERE = re.compile(  # of this one, and not from here on: the fascia's square to the rake on this one
+    r"^(?:and |but |so )*(?:the )?[a-z]+(?:['’]s| is) (?P<choice>[a-z ]+?) (?:on (?:this|that) one|this time|here)\W*$",
+    re.IGNORECASE,
+)
 
 
 def choice_alone(text: str, last: Asked) -> str:
     """The choice that a line names and nothing else, where another was taken before; "" for any other line."""
-    said = _SAID.fullmatch(text)
+    said = _SAID.fullmatch(_HERE.sub(r"\g<choice>", text))
     words = said["choice"].lower() if said else ""
     return words if any(words == str(choice.value) for _, choice in _others(last)) else ""
 

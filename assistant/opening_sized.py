@@ -38,16 +38,17 @@ def side_told(wanted: Wanted, last: Asked) -> list[Question]:
         if len(at) != 1:
             continue
         one: Opening = row[at[0]]
-        side = _side(one, said["side"].lower())
-        was, new = getattr(one, side), places[0].value
-        unit = new.unit if isinstance(new, Length) else was.unit
-        now = (*row[: at[0]], replace(one, **{side: Length(new.value, unit)}), *row[at[0] + 1 :])
+        wide, new = _is_width(one, said["side"].lower()), places[0].value
+        unit = new.unit if isinstance(new, Length) else (one.width if wide else one.height).unit
+        size = Length(new.value, unit)
+        anew = replace(one, width=size) if wide else replace(one, height=size)
+        now = (*row[: at[0]], anew, *row[at[0] + 1 :])
         return [Question(last.topic.name, {name: Heard(now, 0, len(wanted.rest), wanted.rest)}, _SCORE)]
     return []
 
 
-def _side(one: Opening, word: str) -> str:
-    """Which of the sides of an opening a word tells of: a door that was said 2.1 by 0.9 is 2.1 high."""
+def _is_width(one: Opening, word: str) -> bool:
+    """Whether a word tells of the side that was said first: a door that was said 2.1 by 0.9 is 2.1 high."""
     across = word in ("wide", "across")
     lies = "door" in str(one.what) and one.width.to("in").value >= _UPRIGHT * one.height.to("in").value
-    return "width" if across is not lies else "height"
+    return across is not lies

@@ -87,6 +87,11 @@ _IN_THE_STUD = re.compile(
     r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
 )  # which are no inches: 30 in the stud
 _ROOFS = re.compile(r"^(\W*(?:(?:the|my|our|this) )?)roofs ([\w .-]+? (?:degrees?|deg)\W*)$", re.IGNORECASE)  # dictated, of one
+_ITS_AREA = re.compile(
+    r"\W*(?:(?:and|so|ok|then|what['’]?s|what is|how much is|the|total)\W+)*area"
+    r"(?: (?:of|on|in) (?:it|that|this|the (?:gable|triangle|end)))?\W*",
+    re.IGNORECASE,
+)
 _I_MEASURE = re.compile(
     r"\W*(?:(?:and|but|so|ok)\W+)*(?:(?:i|we|he) (?:measured?|get|got|read|make it|made it)|it (?:measures|reads))"
     r" (?P<n>[^,;?]+?),?"
@@ -105,6 +110,8 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 sides", text)
     mine = _I_MEASURE.fullmatch(text) if last.topic.name in ("square check", "out of square") else None
+    if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
+        return "gable area"
     if mine and len(numbers_in(mine["n"])) == 1:
         return f"how far out of square if it measures {mine['n']}"
     if "penetration" in last.givens:

@@ -48,7 +48,8 @@ Givens = dict[str, Heard]
 
 def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is."""
-    givens = _all_metric(givens, slots)
+    warm = [name for name, heard in givens.items() if heard.others and isinstance(heard.value, Temperature) and name in slots]
+    givens = _all_metric(givens | {name: _usual_only(givens[name], slots[name]) for name in warm}, slots)
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
@@ -157,8 +158,8 @@ def _no_tape_shows(heard: Heard) -> bool:
 
 
 def _usual_only(heard: Heard, slot: Slot) -> Heard:
-    """A length that could be of several units, without those that make it unusual."""
-    if not isinstance(heard.value, Length) or slot.usual is None:
+    """A length that could be of several units, or a temperature of either scale, without those that make it unusual."""
+    if not isinstance(heard.value, Length | Temperature) or slot.usual is None:
         return heard
     usual = [value for value in (heard.value, *heard.others) if is_usual(slot, value, 1)]
     return replace(heard, value=usual[0], others=tuple(usual[1:])) if usual else heard
