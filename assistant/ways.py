@@ -64,7 +64,20 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
             found += islice(product(*choices), MOST_WAYS * 2)
     on_scale = [way for way in found if _one_scale(way)] or found[:1]  # a wall said to be at 70 °C is refused by what is worked
-    return [{given.name: given for given in way} for way in on_scale[:MOST_WAYS]]
+    return [{given.name: given for given in way} for way in _each_once(on_scale)[:MOST_WAYS]]
+
+
+def _each_once(ways: list[tuple[Given, ...]]) -> list[tuple[Given, ...]]:
+    """The ways without those that come to the same values as one before: nobody is asked whether it is 4.8 m or 4.8 m."""
+    told: list[list[tuple[str, Any]]] = []
+    found = []
+    for way in ways:
+        values = {given.name: given.value for given in way}
+        sizes = [(name, replace(one, text="") if isinstance(one, Quantity) else one) for name, one in values.items()]
+        if sizes not in told:
+            told.append(sizes)
+            found.append(way)
+    return found
 
 
 def _likely(question: Question, slots: dict[str, Slot]) -> list[dict[str, Heard]]:
