@@ -65,6 +65,9 @@ FEET = "boards for 300 square feet 12 ft long 7 inch exposure"
         ((FEET, "what does that weigh at 2 pounds a square foot"), "600 lb"),
         ((FEET, "at twelve fifty each"), "600.00"),
         ((FEET, "at twenty each"), "960.00"),
+        (("house wrap rolls for 190 square metres, 1.5 by 50, no laps", "two hundred and forty"), "4"),
+        (("weight of 32 boards at 7.5 kilos", "split between three trips"), "80 kg"),
+        (("cost of 30 boards at 12", "split three ways", "40 boards"), "480.00"),
         (("vent area 105 square metres 1/150", "in square inches"), "1085 in²"),
     ],
 )
