@@ -87,6 +87,11 @@ _IN_THE_STUD = re.compile(
     r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
 )  # which are no inches: 30 in the stud
 _ROOFS = re.compile(r"^(\W*(?:(?:the|my|our|this) )?)roofs ([\w .-]+? (?:degrees?|deg)\W*)$", re.IGNORECASE)  # dictated, of one
+_SO_LONG = re.compile(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how many|from|out of|in|using|with) (?P<n>[1-7]\.\d)(?:['’]?s| lengths)"
+    r"(?: (?:do|will|would) (?:i|we|that|it) (?:need|take|be)| is that|then)?\W*",
+    re.IGNORECASE,
+)
 _ITS_AREA = re.compile(
     r"\W*(?:(?:and|so|ok|then|what['’]?s|what is|how much is|the|total)\W+)*area"
     r"(?: (?:of|on|in) (?:it|that|this|the (?:gable|triangle|end)))?\W*",
@@ -109,19 +114,14 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = _respelt(text)
     text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 sides", text)
-    mine = _I_MEASURE.fullmatch(text) if last.topic.name in ("square check", "out of square") else None
-    if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
-        return "gable area"
-    if mine and len(numbers_in(mine["n"])) == 1:
-        return f"how far out of square if it measures {mine['n']}"
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
     text = _without_the_ask(text, last)
     text = _as_named(text, last)
-    if choice := choice_alone(text, last):
-        return f"make it {choice}"
+    if stands_for := _of_its_topic(text, last):
+        return stands_for
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
@@ -139,6 +139,25 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if taken and numbers_in(taken["what"]):
         return f"less a {taken['what']}"
     return text
+
+
+def _of_its_topic(text: str, last: Asked) -> str:
+    """What a line stands for after a question of one topic, or of one thing; "" where it stands for nothing else."""
+    mine = _I_MEASURE.fullmatch(text) if last.topic.name in ("square check", "out of square") else None
+    if mine and len(numbers_in(mine["n"])) == 1:
+        return f"how far out of square if it measures {mine['n']}"
+    if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
+        return "gable area"
+    choice = choice_alone(text, last)
+    return _metric_stock(text, last) or (f"make it {choice}" if choice else "")
+
+
+def _metric_stock(text: str, last: Asked) -> str:
+    """The line with what the sticks are cut from by its name: how many 4.8s, of straps whose stock was not told."""
+    found = _SO_LONG.fullmatch(text)
+    stock = [p.name for p in last.topic.parameters if p.slot.kept in ("stock length", "board length")]
+    told = any(name in last.givens and last.givens[name].source != "assumed" for name in stock)
+    return f"from {found['n']} m lengths" if found is not None and stock and not told else ""
 
 
 def _respelt(text: str) -> str:

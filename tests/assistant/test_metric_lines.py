@@ -84,6 +84,27 @@ def test_a_roof_that_was_dictated(line: str, kept: str) -> None:
     assert last(f"{line} what's the pitch")["topic"] == "pitch of an angle"
 
 
+@pytest.mark.parametrize(
+    ("line", "kept"),
+    [
+        ("kerf is 3", "kerf 3 mm"), ("kerf is 1/8", "kerf 1/8 in"), ("lap is 100", "lap 100 mm"), ("exposure is 7", "exposure 7 in"),
+        ("overhang is 12", "overhang 12 in"), ("overhang is 300", "overhang 300 mm"), ("stock is 12", "stock length 12 ft"),
+    ],
+)  # fmt: skip
+def test_a_value_kept_with_no_unit_has_that_of_its_size(line: str, kept: str) -> None:
+    assert f"Kept for this job: {kept}." in last(line)["say"]
+
+
+@pytest.mark.parametrize(("line", "sticks"), [("how many 4.8s", 25), ("from 5.4s", 13), ("how many 3.6s do I need", 25)])
+def test_what_straps_are_cut_from_is_no_height(line: str, sticks: int) -> None:
+    record = last("strapping for a wall 9.6 m long and 2.7 m high at 400", line)
+    assert [one["value"] for one in record["also"] if one["name"] == "sticks"] == [sticks]
+
+
+def test_a_fall_over_an_odd_decimal_is_asked_about() -> None:
+    assert "3.6 m" in last("fall of 1 in 80 over 3.6")["ask"]
+
+
 def test_millimetres_in_place_of_metres() -> None:
     record = last("2.4 m wall, 3 metre exposure, courses", "300 I mean")
     assert record["answer"]["text"] == "300 mm"
