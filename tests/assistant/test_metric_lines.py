@@ -87,7 +87,8 @@ def test_a_roof_that_was_dictated(line: str, kept: str) -> None:
 @pytest.mark.parametrize(
     ("line", "kept"),
     [
-        ("kerf is 3", "kerf 3 mm"), ("kerf is 1/8", "kerf 1/8 in"), ("lap is 100", "lap 100 mm"), ("exposure is 7", "exposure 7 in"),
+        ("kerf is 3", "kerf 3 mm"), ("kerf is 1/8", "kerf 1/8 in"), ("lap is 100", "lap 100 mm"),
+        ("exposure is 7", "exposure 7 in"),
         ("overhang is 12", "overhang 12 in"), ("overhang is 300", "overhang 300 mm"), ("stock is 12", "stock length 12 ft"),
     ],
 )  # fmt: skip
