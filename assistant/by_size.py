@@ -10,7 +10,7 @@ from intents.fitting import fit
 from intents.reading import Reading
 from solvers.binding import past_limits
 from solvers.quantities import Angle, Area, Count, Length, Number, Percent, Quantity, Temperature, TemperatureChange
-from solvers.slots import Slot
+from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -54,6 +54,19 @@ def nearer_to_another(name: str, places: list[str], last: Asked, new: Quantity) 
         return False
     apart = {one: max(new.value / value, value / new.value) for one, value in was.items()}
     return apart[name] >= _BY_A_QUARTER * min(apart.values())
+
+
+def far_from(given: Given, last: Asked, new: Quantity) -> bool:
+    """Whether a bare number is many times nearer to another given than to this one: 40, of a length of 4.2 and a rise of 30."""
+    known = {one.name: one.value.value for one in last.givens.values() if one.source != "assumed" and _positive(one.value)}
+    if new.unit != "none" or new.value <= 0 or given.name not in known:
+        return False
+    apart = {name: max(new.value / was, was / new.value) for name, was in known.items()}
+    return bool(apart[given.name] >= FAR_OFF * min(apart.values()))
+
+
+def _positive(value: object) -> bool:
+    return isinstance(value, Quantity) and value.value > 0
 
 
 def to_the_near(more: Question, last: Asked, rest: str) -> None:

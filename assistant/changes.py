@@ -271,7 +271,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         return layered
     named = labelled(wanted, last)
     targets = [] if in_a_list(loose) or told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
-    by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
+    by_end = len(targets) == 1 and END.search(wanted.rest) is not None  # the long side, whichever that is
+    by_end = by_end or meant_for.called_alike(wanted.rest, targets, last)
     for target in targets or [ANYTHING]:
         more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
         if target != ANYTHING and (wanted.old or target == named or by_end or not names_it(more, wanted, last)):

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from assistant.by_size import fits_in, much_nearer, nearer_to_another, nearest
+from assistant.by_size import far_from, fits_in, much_nearer, nearer_to_another, nearest
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import places_of, twins, word_before
@@ -207,6 +207,13 @@ def named_else(rest: str, topic: Topic) -> bool:
     return found is not None and next(name for name in found.groups() if name).lower() not in labels
 
 
+def called_alike(rest: str, targets: list[str], last: Asked) -> bool:
+    """Whether a word of size is of the names of all that a number may be meant for: 7.2 long, of courses or of boards."""
+    words = {CALLED.get(word, word) for word in re.findall(r"[a-z]+", rest.lower())}
+    labels = [set(last.topic.parameter(name).label.split()) for name in targets]
+    return len(labels) > 1 and all(words & label for label in labels)
+
+
 def called_else(rest: str, more: Question, last: Asked) -> bool:
     """Whether the one number of a change is told by a word of size that another given goes by: 2.25 high is no length."""
     places = places_of(rest)
@@ -323,7 +330,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
-        lambda given: given.name in last.changed,
+        lambda given: given.name in last.changed and not far_from(given, last, new),
     ]
 
 

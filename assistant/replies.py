@@ -17,7 +17,7 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
-from assistant.while_open import kept_right, measured, to_the_meant
+from assistant.while_open import another_number, kept_right, measured, to_the_meant
 from intents.fitting import fit
 from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
@@ -108,7 +108,8 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if pending.ways and (measured(c, record, text, pending) or _way(c, record, text, words, pending)):
+    told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
+    if told or (pending.ways and _way(c, record, text, words, pending)):
         return True
     return not _asks_it_back(text, pending) and _piece(c, record, text, reading, pending)
 

@@ -4,6 +4,7 @@ job knew otherwise ("no, it's a 40 degree roof")."""
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
@@ -62,12 +63,28 @@ def _near(way: Way, size: Fraction) -> bool:
     return abs(inches - float(size)) <= _OF_IT * inches
 
 
+def another_number(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
+    """Whether a number said alone is none of those that were asked about, and so changes the question before: 16, of a length
+    or a rise, and then 20."""
+    given = [each for way in pending.ways for each in way.asked.givens.values()]
+    if c.last is None or pending.asked is None or c.last.topic is not pending.asked.topic or pending.wanted:
+        return False
+    if not _alone(text) or not unheard(text, given) or _differ_in_unit(pending.ways):
+        return False
+    c.take(record, text)
+    return True
+
+
+def _alone(text: str) -> bool:
+    """Whether a line is one number, and words that say nothing of what it is for."""
+    places = places_of(text)
+    return len(places) == 1 and _ALONE.fullmatch(f"{text[: places[0].start]} {text[places[0].end :]}") is not None
+
+
 def to_the_meant(more: Question, text: str, pending: Pending) -> None:
     """A number said alone while a unit is in doubt goes to the given that it is meant for: 6 wide, 40 degrees | and at 35."""
-    places, given = places_of(text), [each for way in pending.ways for each in way.asked.givens.values()]
-    if pending.asked is None or len(places) != 1 or not unheard(text, given):
-        return
-    if not _ALONE.fullmatch(f"{text[: places[0].start]} {text[places[0].end :]}"):
+    given = [each for way in pending.ways for each in way.asked.givens.values()]
+    if pending.asked is None or not _alone(text) or not unheard(text, given) or not _differ_in_unit(pending.ways):
         return
     targets = targets_of(Wanted(text, led=True), pending.asked)
     if len(targets) != 1 or targets[0] in more.givens:
@@ -75,6 +92,15 @@ def to_the_meant(more: Question, text: str, pending: Pending) -> None:
     put_in_place(more, pending.asked, targets[0], text)
     if targets[0] in more.givens and targets[0] not in differences(pending.ways):
         more.givens[targets[0]] = in_its_unit(more.givens[targets[0]], pending.asked.givens[targets[0]], pending.asked)
+
+
+def _differ_in_unit(ways: Sequence[Way]) -> bool:
+    """Whether the ways to mean a question give the same numbers to the same givens: 6 ft or 6 m."""
+    for name in differences(list(ways)):
+        values = [getattr(way.asked.givens[name].value, "value", None) for way in ways if name in way.asked.givens]
+        if len(values) < len(ways) or len(set(values)) > 1:
+            return False
+    return True
 
 
 def kept_right(c: Conversation, record: Record, more: Question, asked: Asked) -> None:
