@@ -59,6 +59,10 @@ def test_what_may_be_two_is_asked_about(lines: tuple[str, ...], asked: str) -> N
         (("deck is 4.8 by 3.6, diagonal", "it measures 6008", "in inches"), "5/16 in"),
         (("diagonal of 3.6 by 2.4", "it measures 52 inches"), "1/16 in"),
         (("wall 2.6 by 9, squares, no waste", "2.6 metres"), "2.52 squares"),
+        (("24 square metres at 42 a square metre", "27", "28", "the area"), "1176.00"),
+        (("vinyl 12 ft long 30 F rise", "and 16", "20", "the length"), "1/4 in"),
+        (("cladding boards 21 courses of 6.6, boards 4.8", "7.2 long", "the courses"), "35"),
+        (("vinyl 3.6 m long 30 C rise", "and 4.2", "40"), "11 mm"),  # of the rise, as it is far from 4.2
     ],
 )
 def test_what_is_told_while_a_unit_is_in_doubt(lines: tuple[str, ...], answer: str) -> None:
