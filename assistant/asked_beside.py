@@ -39,7 +39,7 @@ ASKED: dict[str, Asks] = {
         (
             rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
             r"|\blanding,? (?:what )?length|^\W*(?:and )?how long\W*$"
-            r"|\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b",
+            r"|\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
         ),
     ),

@@ -31,7 +31,7 @@ _LIGHT = (
 )
 _ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)(?!\s*line)", re.IGNORECASE)
 _TO_WEATHER = re.compile(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)
-_DOES = re.compile(r"\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b", re.IGNORECASE)
+_DOES = re.compile(r"\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b", re.IGNORECASE)
 _CHARGES = re.compile(
     r"\b(?:delivery|freight|shipping|haulage|tax|gst|vat|deposit|labour|labor|rental|tip|fuel)\b", re.IGNORECASE
 )

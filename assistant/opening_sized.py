@@ -21,13 +21,18 @@ _SIDE = re.compile(
     r" (?P<side>high|tall|wide|across)(?: (?:actually|though|not .+))?\W*",
     re.IGNORECASE,
 )
+_THEM = re.compile(
+    r"\W*(?:(?:no|sorry|and|but|oh|actually|wait)\b\W*)*(?:they(?:['’]re| are)|those are|each(?: one)?(?:['’]s| is)"
+    r"|it(?:['’]s| is) (?=[^,;?]+ (?:wide|across)\b)) ?",
+    re.IGNORECASE,
+)
 _SCORE = 3.0  # of a change that only these words make
 _UPRIGHT = 1.5  # times as high as wide, from which on a door stands, whichever of its sides was said first
 
 
 def side_told(wanted: Wanted, last: Asked) -> list[Question]:
     """The last question with one side of its one opening of a name as the line tells it; none where it tells no such thing."""
-    said = _SIDE.fullmatch(wanted.rest)
+    said = _SIDE.fullmatch(_named(wanted.rest, last))
     places = places_of(said["n"]) if said is not None else []
     if said is None or len(places) != 1 or not isinstance(places[0].value, Length | Number):
         return []
@@ -45,6 +50,15 @@ def side_told(wanted: Wanted, last: Asked) -> list[Question]:
         now = (*row[: at[0]], anew, *row[at[0] + 1 :])
         return [Question(last.topic.name, {name: Heard(now, 0, len(wanted.rest), wanted.rest)}, _SCORE)]
     return []
+
+
+def _named(rest: str, last: Asked) -> str:
+    """The line with the openings that were told last by their name: they're 1.5 wide, which no wall is."""
+    them = _THEM.match(rest)
+    told = [given.value[-1] for name, given in last.givens.items() if name in last.changed and isinstance(given.value, tuple)]
+    if them is None or len(told) != 1 or len(last.changed) != 1 or not isinstance(told[0], Opening):
+        return rest
+    return f"{str(told[0].what).split()[-1]}s are {rest[them.end() :]}"
 
 
 def _is_width(one: Opening, word: str) -> bool:

@@ -92,6 +92,10 @@ _SO_LONG = re.compile(
     r"(?: (?:do|will|would) (?:i|we|that|it) (?:need|take|be)| is that|then)?\W*",
     re.IGNORECASE,
 )
+_FROM_TO = re.compile(  # of exposures, which take nothing off one another
+    r"\W*(?:(?:and|so|ok|no|sorry|make it|anything|exposure)\W+)*between (?P<least>[^,;?]+?) and (?P<most>[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
 _ITS_AREA = re.compile(
     r"\W*(?:(?:and|so|ok|then|what['’]?s|what is|how much is|the|total)\W+)*area"
     r"(?: (?:of|on|in) (?:it|that|this|the (?:gable|triangle|end)))?\W*",
@@ -148,6 +152,10 @@ def _of_its_topic(text: str, last: Asked) -> str:
         return f"how far out of square if it measures {mine['n']}"
     if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
         return "gable area"
+    labels = {parameter.label for parameter in last.topic.parameters}
+    between = _FROM_TO.fullmatch(text) if {"least exposure", "greatest exposure"} <= labels else None
+    if between and len(numbers_in(text)) == 2:
+        return f"from {between['least']} to {between['most']}"
     choice = choice_alone(text, last)
     return _metric_stock(text, last) or (f"make it {choice}" if choice else "")
 

@@ -69,7 +69,9 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     learned = [q for q in reading.questions if q.topic in model.topics]
     near = min((len(q.missing) for q in learned if q.score > 0), default=NONE_KNOWN)
     fits = [q for q in reading.questions if not (q.lacking or (q.missing and len(q.missing) >= near))]
-    reading.questions = [q for q in reading.questions if q in learned or q in fits]
+    stock = _from_stock(chart)
+    fits = [q for q in (*learned, *fits) if not (stock and q.topic == second_sums.TOPIC)]
+    reading.questions = [q for q in reading.questions if q in fits]
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return
@@ -83,7 +85,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         if topic == second_sums.TOPIC and first is not None and first.whole:
             return Second(first, 1.0)
         if topic == second_sums.TOPIC:
-            return second_sums.sum_again(chart, phrases, model) if _WARMTH.isdisjoint(chart.words) else None
+            none = not _WARMTH.isdisjoint(chart.words) or _from_stock(chart)
+            return None if none else second_sums.sum_again(chart, phrases, model)
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     def other_roles(topic: str) -> Second | None:
@@ -116,6 +119,11 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     for question in reading.questions:
         if not question.manner and all(question is not other for other in reading.unaided):
             question.manner = manner_of(chart, phrases, reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0))
+
+
+def _from_stock(chart: Chart) -> bool:
+    """Whether stock is told by its length in metres, which no sum takes: from 4.8s."""
+    return any(r.kind == "length" and chart.words[r.end - 1] == "s" for row in chart.readings for r in row)
 
 
 def _holds_so_much(chart: Chart, top: Question) -> bool:

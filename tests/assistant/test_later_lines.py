@@ -68,6 +68,10 @@ FEET = "boards for 300 square feet 12 ft long 7 inch exposure"
         (("house wrap rolls for 190 square metres, 1.5 by 50, no laps", "two hundred and forty"), "4"),
         (("weight of 32 boards at 7.5 kilos", "split between three trips"), "80 kg"),
         (("cost of 30 boards at 12", "split three ways", "40 boards"), "480.00"),
+        (("wall 8.1 by 2.7 m less two windows 1.2 by 1.05", "they're 1.5 wide"), "18.72 m²"),
+        (("wall 32 by 9 ft less two windows 3 by 4", "each is 5 high", "it's 10 high"), "290 ft²"),
+        (("cut 12 noggings at 362 from 4.8s", "14 of them", "from 3.6s"), "2"),
+        (("courses, sill 900 head 2100 wall 2700 between 120 and 160", "between 160 and 210"), "200 mm"),
         (("vent area 105 square metres 1/150", "in square inches"), "1085 in²"),
     ],
 )
@@ -85,6 +89,7 @@ def test_what_changes_is_what_the_line_tells(lines: tuple[str, ...], answer: str
         (("course layout, 2.55 m high, about 150", "fourth mark?", "how many is that"), "Courses: 17"),
         ((PIECES, "what's left over"), "Length of each offcut kept: 441"),
         ((DOOR, "how much came out"), "Openings: 21 square feet"),
+        (("ladder 5.4 m up", "is a 6.5 m ladder long enough"), "Working length: 5566"),
     ],
 )
 def test_what_is_read_back(lines: tuple[str, ...], said: str) -> None:
@@ -98,6 +103,7 @@ def test_what_is_read_back(lines: tuple[str, ...], said: str) -> None:
         (WALL, "no, 25"),  # of which layer
         (LEGS, "50's 60"),  # there is no 50
         ("wall 32 by 9 ft", "the door's 4 foot wide"),
+        ("3 at 1150 and 2 at 875 total", "less 3 mm each"),  # of how many
         ("aluminium, 4.8 long, temperature drops 25, how much",),  # nobody takes a length off a temperature
     ],
 )
