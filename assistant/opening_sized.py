@@ -55,10 +55,13 @@ def side_told(wanted: Wanted, last: Asked) -> list[Question]:
 def _named(rest: str, last: Asked) -> str:
     """The line with the openings that were told last by their name: they're 1.5 wide, which no wall is."""
     them = _THEM.match(rest)
-    told = [given.value[-1] for name, given in last.givens.items() if name in last.changed and isinstance(given.value, tuple)]
-    if them is None or len(told) != 1 or len(last.changed) != 1 or not isinstance(told[0], Opening):
+    lists = {name: given.value for name, given in last.givens.items() if isinstance(given.value, tuple) and given.value}
+    openings = {name: value for name, value in lists.items() if isinstance(value[0], Opening)}
+    if them is None or len(openings) != 1:
         return rest
-    return f"{str(told[0].what).split()[-1]}s are {rest[them.end() :]}"
+    ((name, told),) = openings.items()
+    meant = last.changed == {name} or (len(told) == 1 and (told[0].count > 1 or "it" not in them[0].lower()))
+    return f"{str(told[-1].what).split()[-1]}s are {rest[them.end() :]}" if meant else rest
 
 
 def _is_width(one: Opening, word: str) -> bool:
