@@ -5,7 +5,7 @@ from __future__ import annotations
 Asks = tuple[tuple[str, tuple[str, ...]], ...]
 
 _MANY = r"how many (?:\w+ )?|number of |count of "
-_HOW_MANY = r"^\W*(?:and |so )?how many(?:['’]?s| is| are| was)?(?: (?:that|it|those|there))?\W*$"
+_HOW_MANY = r"^\W*(?:and |so )?how many(?:['’]?s| is| are| was)?(?: (?:that|it|those))?\W*$"
 _LONG = r"how (?:long|much longer)|wh(?:at|ich) (?:length|size)"
 _COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|\bcourse count|\bcourses\?|{_HOW_MANY}"
 _HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b|\bhow much (?:does|will) it (?:rise|climb)\b"

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from assistant.units_kept import UNITS
+from assistant.choices import BUILT
 from intents.question import Heard, Question
 from solvers.slots import Choice
 
@@ -45,5 +45,5 @@ def _others(last: Asked) -> Iterator[tuple[str, Choice]]:
     for parameter in last.topic.parameters:
         given = last.givens.get(parameter.name)
         taken = given.value if given is not None else parameter.default
-        if issubclass(parameter.kind, Choice):  # a unit is what the answer is wanted in
-            yield from ((parameter.name, one) for one in parameter.kind if one is not taken and str(one.value) not in UNITS)
+        if issubclass(parameter.kind, Choice) and parameter.name in BUILT:  # and not what is asked, or in which unit
+            yield from ((parameter.name, one) for one in parameter.kind if one is not taken)

@@ -171,7 +171,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
-    agrees = not words & NO and (words & OUTRIGHT or (words & YES and not words & ASKS and not numbers_in(text)))
+    agrees = not words & NO and (words & OUTRIGHT or (words & YES and not words & ASKS))
     if words & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
     elif words & SECOND:

@@ -34,6 +34,7 @@ _MEASURES = re.compile(
     r"\b(?:measures?|measured|reads?|i get|i got|we get|we got|i['’]ve got)\b|\bcorner to corner\b|\bdiagonal(?:'s| is)\b",
     re.IGNORECASE,
 )
+_HOW_FAR = re.compile(r"\bhow (?:far|much)\b.*\b(?:out|off)\b", re.IGNORECASE)
 _OF_IT = Fraction(1, 20)  # of a diagonal that a frame is out by, at most
 _SQUARE = "square check"
 
@@ -50,7 +51,8 @@ def measured(c: Conversation, record: Record, text: str, pending: Pending) -> bo
     if len(fits) != 1:
         return False
     c.finish(dict(record), fits, Question(_SQUARE))
-    c.take(record, f"how far out of square if it measures {text[places[0].start : places[0].end]}")
+    asks = _HOW_FAR.search(text) or not re.search(r"[a-z]{3}.*,|\?", text)
+    c.take(record, f"how far out of square if it measures {text[places[0].start : places[0].end]}" if asks else text)
     return True
 
 

@@ -72,6 +72,9 @@ FEET = "boards for 300 square feet 12 ft long 7 inch exposure"
         (("wall 32 by 9 ft less two windows 3 by 4", "each is 5 high", "it's 10 high"), "290 ft²"),
         (("cut 12 noggings at 362 from 4.8s", "14 of them", "from 3.6s"), "2"),
         (("courses, sill 900 head 2100 wall 2700 between 120 and 160", "between 160 and 210"), "200 mm"),
+        (("ten foot by seven foot six squared up, corner to corner?", "twelve by nine"), "180 in (15 ft)"),
+        (("height 9 foot, base 3 foot, slope length?", "angle?", "base 4 foot"), "118 3/16 in (9 ft 10 3/16 in)"),
+        (("145 inches in three", "four parts please"), "36 1/4 in (3 ft 1/4 in)"),
         (("vent area 105 square metres 1/150", "in square inches"), "1085 in²"),
     ],
 )
