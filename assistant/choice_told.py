@@ -15,8 +15,8 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _SAID = re.compile(
-    r"\W*(?:(?:and|so|ok|but|no|sorry|it['’]?s|they['’]?re|if it['’]?s|with|all)\b\W*)*(?P<choice>[a-z][a-z' ]+?)"
-    r"(?:,? (?:then|instead|i should (?:say|have said)|i meant|i mean|now|actually|rather))*\W*",
+    r"\W*(?:(?:and|so|ok|but|no|sorry|it['’]?s|they['’]?re|if it['’]?s|with|all|back to)\b\W*)*(?P<choice>[a-z][a-z' ]+?)"
+    r"(?:,? (?:then|again|instead|i should (?:say|have said)|i meant|i mean|now|actually|rather))*\W*",
     re.IGNORECASE,
 )
 _HERE = re.compile(  # of this one, and not from here on: the fascia's square to the rake on this one

@@ -211,7 +211,8 @@ def called_alike(rest: str, targets: list[str], last: Asked) -> bool:
     """Whether a word of size is of the names of all that a number may be meant for: 7.2 long, of courses or of boards."""
     words = {CALLED.get(word, word) for word in re.findall(r"[a-z]+", rest.lower())}
     labels = [set(last.topic.parameter(name).label.split()) for name in targets]
-    return len(labels) > 1 and all(words & label for label in labels)
+    own = [label.difference(*labels[:n], *labels[n + 1 :]) for n, label in enumerate(labels)]  # the gable is 1.8 high
+    return len(labels) > 1 and all(words & label for label in labels) and not any(words & label for label in own)
 
 
 def called_else(rest: str, more: Question, last: Asked) -> bool:

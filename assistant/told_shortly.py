@@ -92,6 +92,12 @@ _SO_LONG = re.compile(
     r"(?: (?:do|will|would) (?:i|we|that|it) (?:need|take|be)| is that|then)?\W*",
     re.IGNORECASE,
 )
+_FULL = re.compile(
+    r"\W*(?:(?:and|so|ok|but|if|when|only|just|about|it['’]?s|say)\W+)*"
+    r"(?P<share>half|a third|a quarter|two thirds|three quarters) full\W*",
+    re.IGNORECASE,
+)
+_AFTER_ALL = re.compile(r",? after all\W*$", re.IGNORECASE)
 _FROM_TO = re.compile(  # of exposures, which take nothing off one another
     r"\W*(?:(?:and|so|ok|no|sorry|make it|anything|exposure)\W+)*between (?P<least>[^,;?]+?) and (?P<most>[^,;?]+?)\W*",
     re.IGNORECASE,
@@ -116,7 +122,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
     text = _respelt(text)
-    text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
+    text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 sides", text)
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
@@ -152,6 +158,9 @@ def _of_its_topic(text: str, last: Asked) -> str:
         return f"how far out of square if it measures {mine['n']}"
     if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
         return "gable area"
+    full = _FULL.fullmatch(text) if last.topic.name == "water in a channel" else None
+    if full:
+        return f"{full['share']} of that"
     labels = {parameter.label for parameter in last.topic.parameters}
     between = _FROM_TO.fullmatch(text) if {"least exposure", "greatest exposure"} <= labels else None
     if between and len(numbers_in(text)) == 2:

@@ -75,6 +75,11 @@ FEET = "boards for 300 square feet 12 ft long 7 inch exposure"
         (("ten foot by seven foot six squared up, corner to corner?", "twelve by nine"), "180 in (15 ft)"),
         (("height 9 foot, base 3 foot, slope length?", "angle?", "base 4 foot"), "118 3/16 in (9 ft 10 3/16 in)"),
         (("145 inches in three", "four parts please"), "36 1/4 in (3 ft 1/4 in)"),
+        (("wall 6.3 by 2.4 m and gable 1.5 m high on top, area", "gable 1.8 high"), "20.79 m²"),
+        (("water in a channel 100 wide 60 deep 3 m long", "half full"), "9 L"),
+        (("water in a channel 4 in wide 2 deep 10 ft long", "only half full so an inch deep"), "480 in³"),
+        (("rake return 35 degrees", "square fascia", "plumb again"), "62.5°"),
+        (("peak joint 32 degrees", "35 after all"), "35°"),
         (("vent area 105 square metres 1/150", "in square inches"), "1085 in²"),
     ],
 )
