@@ -97,6 +97,7 @@ _FULL = re.compile(
     r"(?P<share>half|a third|a quarter|two thirds|three quarters) full\W*",
     re.IGNORECASE,
 )
+_FROM = re.compile(r"\W*(?:(?:and|so|ok|but|or|then)\W+)*from (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*", re.IGNORECASE)
 _AFTER_ALL = re.compile(r",? after all\W*$", re.IGNORECASE)
 _FROM_TO = re.compile(  # of exposures, which take nothing off one another
     r"\W*(?:(?:and|so|ok|no|sorry|make it|anything|exposure)\W+)*between (?P<least>[^,;?]+?) and (?P<most>[^,;?]+?)\W*",
@@ -158,6 +159,9 @@ def _of_its_topic(text: str, last: Asked) -> str:
         return f"how far out of square if it measures {mine['n']}"
     if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
         return "gable area"
+    start = _FROM.fullmatch(text) if last.topic.name == "marks on centre" else None
+    if start and len(numbers_in(start["n"])) == 1:
+        return f"start at {start['n']}"
     full = _FULL.fullmatch(text) if last.topic.name == "water in a channel" else None
     if full:
         return f"{full['share']} of that"

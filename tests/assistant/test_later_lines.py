@@ -80,6 +80,7 @@ FEET = "boards for 300 square feet 12 ft long 7 inch exposure"
         (("water in a channel 4 in wide 2 deep 10 ft long", "only half full so an inch deep"), "480 in³"),
         (("rake return 35 degrees", "square fascia", "plumb again"), "62.5°"),
         (("peak joint 32 degrees", "35 after all"), "35°"),
+        (("marks on centre 600 along 5.4 m", "from 200"), "9"),
         (("vent area 105 square metres 1/150", "in square inches"), "1085 in²"),
     ],
 )
