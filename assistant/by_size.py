@@ -37,7 +37,9 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
         ratios.append((max(value / was.value, was.value / value), name))
     ratios.sort()
     if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
-        alone = bool(ratios) and ratios[0][0] <= NEAR and (len(ratios) == 1 or ratios[1][0] >= FAR * ratios[0][0])
+        none = all(last.givens[name].value.value >= 0 for name in places)  # ten under nothing may be as near
+        alone = bool(ratios) and ratios[0][0] <= NEAR
+        alone = alone and (len(ratios) == 1 or (none and ratios[1][0] >= FAR * ratios[0][0]))
         return [ratios[0][1]] if alone else places
     if ratios[0][0] <= ALL_BUT_THE_SAME and ratios[1][0] >= NO_LONGER:
         return [ratios[0][1]]

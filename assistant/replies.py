@@ -46,6 +46,7 @@ _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area"
           "crown": "compound", "sprung": "compound", "flat": "miter", "nested": "miter", "mitre": "miter",
           "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
 FIRST = frozenset(("first", "former", "1st"))
+MOST_CALLED = 2  # ways that are told apart by a number: the first one
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
 
@@ -204,7 +205,8 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
     way = chosen_way(text, pending.ways)
     most = 0 if words & NO else 1  # "no, 8" is neither way to take the 7
     said = numbers_in(text)
-    sized = any(row.kind == "length" for row in said)  # 6 metres is no 5.2 of them
+    called = words & (FIRST | SECOND) and not any(getattr(row.value, "value", 1) > MOST_CALLED for row in said)
+    sized = any(row.kind == "length" for row in said) or (words & (FIRST | SECOND) and said and not called)  # 6 m is no 5.2 m
     other = (len(said) > most or sized) and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
     if other and words & NO and len(said) == 1 and c.last is not None and pending.question:
         c.pending = None

@@ -61,6 +61,8 @@ def test_what_may_be_two_is_asked_about(lines: tuple[str, ...], asked: str) -> N
         (("wall 2.6 by 9, squares, no waste", "2.6 metres"), "2.52 squares"),
         (("24 square metres at 42 a square metre", "27", "28", "the area"), "1176.00"),
         (("vinyl 12 ft long 30 F rise", "and 16", "20", "the length"), "1/4 in"),
+        (("deck 3.6 m by 4.8 m diagonal", "4.2", "and the other way 3.9"), "5731 mm"),
+        (("deck 3.6 m by 4.8 m diagonal", "4.2", "the other one"), "5532 mm"),
         (("cladding boards 21 courses of 6.6, boards 4.8", "7.2 long", "the courses"), "35"),
         (("vinyl 3.6 m long 30 C rise", "and 4.2", "40"), "11 mm"),  # of the rise, as it is far from 4.2
     ],
