@@ -58,7 +58,12 @@ def beside(record: Record, topic: str, text: str) -> list[str]:
         for line in record["also"]
         if f"{line['name']} ".startswith((f"{name} ", f"{name},"))
     ]
-    return [f"{line['name']}{' ' if line['name'].startswith('the ') else ': '}{line['text']}" for line in found]
+    return [said_so(line) for line in found]
+
+
+def said_so(line: dict[str, Any]) -> str:
+    """A value of the page with its name."""
+    return f"{line['name']}{' ' if line['name'].startswith('the ') else ': '}{line['text']}"
 
 
 def asking_words(topic: str, text: str) -> set[str]:

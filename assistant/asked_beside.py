@@ -5,7 +5,7 @@ from __future__ import annotations
 Asks = tuple[tuple[str, tuple[str, ...]], ...]
 
 _MANY = r"how many (?:\w+ )?|number of |count of "
-_HOW_MANY = r"^\W*(?:and )?how many\W*$"
+_HOW_MANY = r"^\W*(?:and |so )?how many(?:['’]?s| is| are| was)?(?: (?:that|it|those))?\W*$"
 _LONG = r"how (?:long|much longer)|wh(?:at|ich) (?:length|size)"
 _COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|\bcourse count|\bcourses\?|{_HOW_MANY}"
 _HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b|\bhow much (?:does|will) it (?:rise|climb)\b"
@@ -21,7 +21,11 @@ _LINEAL = (
     r"|\bhow (?:many|much) (?:feet|foot|metres|meters)\b"
 )
 _IN_ALL = r"\btotal\b|\bin all\b|\baltogether\b"
-_EDGE = (r"\bedge angle|\b(?:what|set)\b[^.;?]*\b(?:ga?uge|bevel square|protractor)\b|\bbevel gauge", ("edge angle",))
+_EDGE = (
+    r"\b(?:ga?uge|that|it|angle) on the edge\b|\bedge angle|\bbevel gauge"
+    r"|\b(?:what|set)\b[^.;?]*\b(?:ga?uge|bevel square|protractor)\b",
+    ("edge angle",),
+)
 _TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
 _CORNER = (
     r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
@@ -35,7 +39,7 @@ ASKED: dict[str, Asks] = {
         (
             rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
             r"|\blanding,? (?:what )?length|^\W*(?:and )?(?:how long|(?:the )?length(?: of it)?)\W*$"
-            r"|\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b",
+            r"|\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
         ),
     ),
@@ -83,7 +87,11 @@ ASKED: dict[str, Asks] = {
         (r"\boffcut|\bcut to|\bwaste|\bscrap", ("board cut to", "offcut of each board")),
     ),
     # quantities
-    "wall area": ((r"\bgross\b", ("gross area",)), (r"\bsquares\b", ("net area in squares",))),
+    "wall area": (
+        (r"\bhow much (?:came|comes|goes|went|is coming|do (?:i|we) take) (?:out|off)\b", ("openings",)),
+        (r"\bgross\b", ("gross area",)),
+        (r"\bsquares\b", ("net area in squares",)),
+    ),
     "gable area": (
         (_HEIGHT, ("height of the gable",)),
         (_RAKE, ("each rake, no overhang",)),
@@ -105,7 +113,10 @@ ASKED: dict[str, Asks] = {
         (r"\blast\b", ("last panel covers, per run",)),
     ),
     "trim sticks": ((_LEFT, ("left over",)),),
-    "cut list": ((_LEFT, ("left over as scrap", "lengths of the offcuts kept")), (r"\bcost\b|\bhow much money\b", ("cost",))),
+    "cut list": (
+        (_LEFT, ("left over as scrap", "length of each offcut kept", "lengths of the offcuts kept")),
+        (r"\bcost\b|\bhow much money\b", ("cost",)),
+    ),
     "membrane rolls": (
         (r"\b(?:each|one|a) roll (?:cover|do|go)|\b(?:does|will) (?:each|one|a) roll", ("area each roll covers",)),
     ),

@@ -38,15 +38,39 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
             continue
         ratios.append((max(value / was.value, was.value / value), name))
     ratios.sort()
-    below = any(last.givens[name].value.value < 0 for name in places)  # of temperatures a ratio tells nothing
-    if len(ratios) < (len(places) if below else min(len(places), _LEAST_KNOWN)):
-        # A waste of none is not what 815 is for, where there is an area near it.
-        return [ratios[0][1]] if len(ratios) == 1 and ratios[0][0] <= NEAR else places
+    if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it
+        none = all(last.givens[name].value.value >= 0 for name in places)  # ten under nothing may be as near
+        alone = bool(ratios) and ratios[0][0] <= NEAR
+        alone = alone and (len(ratios) == 1 or (none and ratios[1][0] >= FAR * ratios[0][0]))
+        return [ratios[0][1]] if alone else places
     if ratios[0][0] <= ALL_BUT_THE_SAME and ratios[1][0] >= NO_LONGER:
         return [ratios[0][1]]
     if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
         return [ratios[0][1]]
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
+
+
+def nearer_to_another(name: str, places: list[str], last: Asked, new: Quantity) -> bool:
+    """Whether a bare number is so much nearer to another given that the one that was said bare may not be meant: 27, after 24
+    square metres at 42."""
+    was = {one: last.givens[one].value.value for one in places}
+    if new.value <= 0 or any(value <= 0 for value in was.values()):
+        return False
+    apart = {one: max(new.value / value, value / new.value) for one, value in was.items()}
+    return apart[name] >= _BY_A_QUARTER * min(apart.values())
+
+
+def far_from(given: Given, last: Asked, new: Quantity) -> bool:
+    """Whether a bare number is many times nearer to another given than to this one: 40, of a length of 4.2 and a rise of 30."""
+    known = {one.name: one.value.value for one in last.givens.values() if one.source != "assumed" and _positive(one.value)}
+    if new.unit != "none" or new.value <= 0 or given.name not in known:
+        return False
+    apart = {name: max(new.value / was, was / new.value) for name, was in known.items()}
+    return bool(apart[given.name] >= FAR_OFF * min(apart.values()))
+
+
+def _positive(value: object) -> bool:
+    return isinstance(value, Quantity) and value.value > 0
 
 
 def to_the_near(more: Question, last: Asked, rest: str) -> None:
@@ -97,16 +121,6 @@ def _turned(more: Question, known: dict[str, Length], rest: str) -> None:
 def _times(one: Length, other: Length) -> float:
     ratio = one.to("in").value / other.to("in").value
     return float(max(ratio, 1 / ratio))
-
-
-def far_from_it(given: Given, new: Quantity, known: list[Given]) -> bool:
-    """Whether a new number is far from a given, and not half so far from another of its kind: 70, of 12 foot at 30 degrees."""
-    if not isinstance(given.value, Quantity) or new.value <= 0 or given.value.value <= 0:
-        return False
-    sizes = {one.name: one.value.value for one in (given, *known) if one.value.value > 0}
-    apart = {name: float(max(new.value / size, size / new.value)) for name, size in sizes.items()}
-    mine = apart.pop(given.name)
-    return mine > FAR_OFF and any(other * FAR < mine for other in apart.values())
 
 
 def plainly_nearer(last: Asked, new: Quantity) -> str:

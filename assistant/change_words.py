@@ -16,7 +16,8 @@ from intents.number_words import PLURALS
 from intents.plurals import KEPT
 from intents.question import Heard, Question
 from intents.run_told import told_again
-from solvers.quantities import Length, Money, Number, Percent, Pitch
+from intents.talk import numbers_in
+from solvers.quantities import Length, Money, Number, Percent, Pitch, Quantity
 from solvers.slots import Parameter
 
 if TYPE_CHECKING:
@@ -31,7 +32,7 @@ _LIGHT = (
 )
 _ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)(?!\s*line)", re.IGNORECASE)
 _TO_WEATHER = re.compile(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)
-_DOES = re.compile(r"\b(?:is|will|would|does)\b[^.;?]*\b(?:enough|reach|do it)\b", re.IGNORECASE)
+_DOES = re.compile(r"\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b", re.IGNORECASE)
 _CHARGES = re.compile(
     r"\b(?:delivery|freight|shipping|haulage|tax|gst|vat|deposit|labour|labor|rental|tip|fuel)\b", re.IGNORECASE
 )
@@ -59,7 +60,13 @@ _ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*
 _SPARE = re.compile(r"\b(?:spares?|for luck)\b", re.IGNORECASE)
 _ADDS = re.compile(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
 _ONE_THATS = re.compile(r"(?:an?other )?one (?:that['’]?s|that is)\s+(?=\d)", re.IGNORECASE)
+_WARMS = re.compile(
+    r"\b(?:ris(?:es?|ing)|rose|(?:go(?:es)?|gone|going|went) up|up by|warm(?:s|ed|er|ing)?|hotter|heat(?:s|ed)?|climbs?)\b",
+    re.IGNORECASE,
+)
 _FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
+DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
+_SAID_AGAIN = re.compile(r"(.+?)[.,;!]+\s*(?:i|we)\s+(?:said|meant|mean)\s+(.+?)[.!]*", re.IGNORECASE)
 
 
 def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
@@ -102,6 +109,8 @@ def say_what_it_is(more: Question, text: str, last: Asked) -> None:
     """Say what a new length is where the words do: "make the run 14", after a hip worked from the building's width."""
     if "meant" in last.givens and "exposure" in more.givens and "meant" not in more.givens and AT_MOST.search(text):
         more.givens["meant"] = Heard("GREATEST", 0, 0, "")
+    if "change" in more.givens and "swing" in last.givens and "swing" not in more.givens and _WARMS.search(text):
+        more.givens["swing"] = Heard("UP", 0, 0, "")  # it dropped 25 | goes up 25
     for parameter in last.topic.parameters:
         way = told_again(text.lower().split()) if parameter.slot.names in more.givens else ""
         if way and parameter.name not in more.givens:
@@ -190,3 +199,17 @@ def _told(parameter: Parameter, last: Asked) -> bool:
 
 def _one_label(parameters: list[Parameter]) -> str:
     return parameters[0].label if len(parameters) == 1 else ""
+
+
+def without_echo(rest: str) -> str:
+    """The words of a change without its number's digits said once more: "a hundred and thirteen, one three"."""
+    again = _SAID_AGAIN.fullmatch(rest)
+    if again and [r.value for r in numbers_in(again[1])] == [r.value for r in numbers_in(again[2])]:
+        return again[1]
+    before, comma, echo = rest.rpartition(",")
+    words = re.findall(r"[a-z]+|\d", echo.lower())
+    digits = "".join(DIGITS.get(word, word) for word in words)
+    said = numbers_in(before)
+    if not comma or len(words) < 2 or not digits.isdecimal() or len(said) != 1 or not isinstance(said[0].value, Quantity):
+        return rest
+    return before if str(said[0].value.value).endswith(digits) else rest

@@ -3,39 +3,40 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts, meant_for, replies, two_sizes
-from assistant.acts.memory import asked_again, keep, short
+from assistant.acts.memory import asked_again, keep
 from assistant.as_before import without_same
 from assistant.at_the_saw import pass_on
 from assistant.by_size import doubt_the_odd, to_the_near
-from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent
+from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent, without_echo
+from assistant.changed_says import correct_facts, text_changed, with_what
+from assistant.choice_told import choice_told
 from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
-from assistant.named_none import without_things
+from assistant.named_none import apart, without_things
 from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, talks_of_else, told_nothing
+from assistant.opening_sized import side_told
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
-from assistant.record import Record, listed, names_of, put_asked, put_noted, value_line
+from assistant.record import Record, put_asked, put_noted
 from assistant.relative import by_so_much
 from assistant.role_words import OF_A_SAW, holds_all, nearer_the_saw, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.share_of_last import share_anew
-from assistant.speech import spoken
+from assistant.should_be import in_a_row, should_be
 from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
 from assistant.through_last import through_last
 from assistant.told_values import tells_only
 from assistant.units_kept import UNITS, in_its_unit, unit_only, units_as_before
-from intents.fitting import TAKEN
 from intents.matcher import read_as
 from intents.placing import ANYTHING
-from intents.question import Question
+from intents.question import Heard, Question
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
 from solvers.quantities import Pitch, Quantity
 
@@ -44,13 +45,18 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 LEVEL = 0.12  # topics this near in score are equally likely
-NONE = ("", "no", "without", "zero")
-_NONE_OF = re.compile(r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}\W*", re.IGNORECASE)
+_NONE_OF = re.compile(
+    r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}(?: (?:at|on) (?:the |either |both |each )?(?:ends?|sides?))?\W*",
+    re.IGNORECASE,
+)
+_NO_GAPS = re.compile(r"\W*(?:and |with )?no (?:end )?(?:gaps?|spaces?)\b", re.IGNORECASE)  # which puts nothing right
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
+# What reads words that tell a change whole, the first of them that does.
+_OUTRIGHT = (unit_only, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -65,9 +71,11 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return True
     if _of_the_joint(c, record, text, said, questions):
         return True
-    if _without_what_stays(c, record, text) or _change(c, record, text, said, questions):
+    if _without_what_stays(c, record, text) or _none_apart(c, record, text) or _change(c, record, text, said, questions):
         return True
     if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
+        return False
+    if meant_for.named_else(text, c.last.topic):
         return False
     for told in told_changes(c, text, _wanted(text, said), c.last):
         if isinstance(told, Question):
@@ -98,22 +106,35 @@ def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line changes the question once the words that name what is as before are left out."""
     less = without_same(text, c.last) if c.last is not None else text
     stays = frozenset(re.findall(r"[a-z]+", text.lower())) - frozenset(re.findall(r"[a-z]+", less.lower()))
-    if less == text or c.last is None:
-        return False
+    return less != text and _change_less(c, record, less, sure=True, stays=stays)
+
+
+def _none_apart(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line changes one thing of the question, and says that there is none of another: no overhang and 5.4 wide."""
+    less, none = apart(text, c.last) if c.last is not None else (text, {})
+    return bool(none) and _change_less(c, record, less, none=none)
+
+
+def _change_less(
+    c: Conversation, record: Record, less: str, sure: bool = False, stays: frozenset[str] = frozenset(),
+    none: dict[str, Heard] | None = None,
+) -> bool:  # fmt: skip
+    """Whether a line without some of its words changes the question."""
     said = talk_of(less, c.places)
     questions = [question for question in c.read(less).questions if question.score > 0]
     if said is not None and said.topic not in acts.CHANGES:
         said = None
-    return _change(c, record, less, said, questions, sure=True, stays=stays)
+    return _change(c, record, less, said, questions, sure, stays, none)
 
 
 def _change(
-    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], sure: bool = False,
-    stays: frozenset[str] = frozenset(),
+    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question],
+    sure: bool = False, stays: frozenset[str] = frozenset(), none: dict[str, Heard] | None = None,
 ) -> bool:  # fmt: skip
-    wanted = _wanted(text, said)
+    wanted = should_be(text, c.last) or _wanted(text, said)
     if wanted is None:
         return False
+    wanted.none = none or {}
     if c.last is not None and wanted.corrects:
         wanted.rest = _as_pitch(wanted.rest, c.last)
     wanted.line = record["heard"] if len(places_of(record["heard"])) == 1 else text
@@ -172,8 +193,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if two_sizes.of_no_wall(wanted, c.last):
         _ask_where(c, record, wanted, c.last)
         return True
-    found, text_now = unit_only(wanted, c.last) or two_sizes.again(wanted, c.last) or piece_changed(wanted, c.last), ""
-    found = found or openings_counted(wanted, c.last) or _readings(c, wanted, c.last, questions)
+    outright = next(filter(None, (reader(wanted, c.last) for reader in _OUTRIGHT)), None)
+    found, text_now = outright or _readings(c, wanted, c.last, questions), ""
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     other = over is not None and (meant_for.sold_so(over[0], c.last) or meant_for.called_else(wanted.rest, over[0], c.last))
@@ -183,6 +204,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         return False
     if replies.doubted(c, record, text):
         return True
+    for each in found:
+        each.givens = wanted.none | each.givens
     _work_again(c, record, wanted, found, text_now)
     return True
 
@@ -199,8 +222,9 @@ def _wanted(text: str, said: Said | None) -> Wanted | None:
         parts = _SPLIT.split(words["swap"], maxsplit=1)
         old, rest = (parts[0], parts[1]) if len(parts) == 2 else ("", words["swap"])
         return Wanted(rest, old, True, True)
-    rest = with_percent(meant_for.without_echo(words.get("rest", "")), text)
-    if corrects and rest and not numbers_in(rest) and rest.lower() not in UNITS and _NONE_OF.fullmatch(text):
+    rest = with_percent(without_echo(words.get("rest", "")), text)
+    none = _NONE_OF.fullmatch(text) and not numbers_in(rest) and rest.lower() not in UNITS
+    if corrects and rest and (none or _NO_GAPS.match(text)):
         return Wanted(text, "", corrects, True)  # "no waste" says how much
     return Wanted(rest, words.get("old", ""), corrects, True, text.partition(rest)[0] if rest else "")
 
@@ -251,7 +275,8 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         return layered
     named = labelled(wanted, last)
     targets = [] if in_a_list(loose) or told_besides(loose, last, wanted.rest) else targets_of(wanted, last)
-    by_end = len(targets) == 1 and END.search(wanted.rest)  # the long side, whichever that is
+    by_end = len(targets) == 1 and END.search(wanted.rest) is not None  # the long side, whichever that is
+    by_end = by_end or meant_for.called_alike(wanted.rest, targets, last)
     for target in targets or [ANYTHING]:
         more = loose if target == ANYTHING else read_as(wanted.rest, last.topic.name, c.parameters, wanted=target)
         if target != ANYTHING and (wanted.old or target == named or by_end or not names_it(more, wanted, last)):
@@ -310,13 +335,13 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
         return
     c.finish(record, units_as_before([way for way, _ in answered], c.earlier), more)
     if c.last is not None and c.last is not last:
-        c.last.changed, c.last.text = frozenset(more.givens), text or _text_changed(last, more)
+        c.last.changed, c.last.text = frozenset(more.givens), text or text_changed(last, more)
     if record["outcome"] == "answered" and c.last is not None:
-        record["say"] = _with_what(c.last, more) + record["say"]
+        record["say"] = with_what(c.last, more) + record["say"]
     if wanted.corrects:
         if corrected:
             c.points.kind, c.points.at = "correction", corrected
-        _correct_facts(c, record, last, more)
+        correct_facts(c, record, last, more)
 
 
 def _unchanged(wanted: Wanted, last: Asked, now: Asked) -> bool:
@@ -359,37 +384,3 @@ def _ask_where(c: Conversation, record: Record, wanted: Wanted, last: Asked) -> 
     """Ask what a number is for, rather than answer as if it had not been said."""
     names = " or ".join(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in last.givens))
     put_asked(record, "correct" if wanted.corrects else "follow-up", f"What is “{wanted.rest.strip()}”: {names}?")
-
-
-def _text_changed(last: Asked, more: Question) -> str:
-    """The words of the question as changed, where the old value's words stand in them once; else as they were."""
-    text = last.text
-    for name, heard in more.givens.items():
-        before = last.givens.get(name)
-        old = getattr(before.value, "text", "").split(TAKEN)[0] if before else ""
-        text = text.replace(old, heard.text) if old and text.count(old) == 1 else text
-    return text
-
-
-def _with_what(asked: Asked, more: Question) -> str:
-    """What was changed, said before the answer, since words so short may have been meant for something else."""
-    called = names_of(asked.topic, asked.givens.values())
-    labels = {
-        name: label for name, label in called.items()
-        if name in more.givens and asked.topic.parameter(name).slot.names not in called
-    }  # fmt: skip
-    texts = {name: value_line(asked.givens[name].value)[2].split(" (")[0] for name in labels}
-    said = [f"{label} {'none' if texts[name].lower() in NONE else texts[name]}" for name, label in labels.items()]
-    return spoken(f"With {listed(said, 'and')}. ") if said else ""
-
-
-def _correct_facts(c: Conversation, record: Record, last: Asked, more: Question) -> None:
-    """A value that came from the job and was corrected is kept as corrected, and that is said."""
-    if record["outcome"] != "answered":
-        return
-    for name, heard in more.givens.items():
-        parameter, before = last.topic.parameter(name), last.givens.get(name)
-        if before and before.source == "job" and parameter.slot.kept and isinstance(heard.value, Quantity):
-            was = c.facts.remember(parameter.slot.kept, replace(heard.value, text=""))
-            if was is not None:
-                record["say"] += f" The {parameter.slot.kept} kept for this job is now {short(heard.value)}; it was {short(was)}."

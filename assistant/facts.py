@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
+from assistant.usual import is_usual
 from intents.fitting import KINDS, fit
 from intents.number_words import TAPE
 from intents.reading import Reading
@@ -87,12 +88,16 @@ def value_for(name: str, readings: Sequence[Reading], known: dict[str, Parameter
 
 
 def _in_its_unit(name: str, value: Quantity, slot: Slot) -> Quantity:
-    """A length with no unit in millimetres, where it is past what the name can be in inches: a stud spacing of 600. Stock of
-    4.8 is of metres, since none is sold by tenths of a foot."""
+    """A length with no unit in millimetres, where it is past what the name is in inches: a stud spacing of 600, a kerf of 3.
+    Stock of 4.8 is of metres, since none is sold by tenths of a foot."""
     if name in _SOLD and isinstance(value, Length) and value.unit == "ft" and value.value.denominator not in (1, *TAPE):
         return Length(value.value, "m")
-    past = isinstance(value, Length) and slot.most is not None and value.to("in").value > slot.most
-    return Length(value.value, "mm") if past and value.value >= LEAST_MM else value
+    if not isinstance(value, Length):
+        return value
+    small = Length(value.value, "mm")
+    past = slot.most is not None and value.to("in").value > slot.most and value.value >= LEAST_MM
+    odd = slot.usual is not None and not is_usual(slot, value, 1) and is_usual(slot, small, 1)
+    return small if past or odd else value
 
 
 def _check(name: str, value: Quantity, slot: Slot) -> None:

@@ -57,10 +57,16 @@ _WORD = (  # a number of dollars in words; "twelve fifty" has cents, and is read
     r"|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:a|one) hundred)(?: and a half)?"
     r"(?=\s+(?:dollars|bucks|quid|euros?|each|apiece|an?|per|the)\b|\W*$)"
 )
+_COINS = (  # dollars and cents in words, of each: eleven fifty
+    rf"(?:{_UNITS}|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen"
+    rf"|(?:twenty|thirty|forty|fifty)(?:[ -](?:{_UNITS}))?)"
+    r" (?:ten|twenty|twenty[ -]five|thirty|forty|fifty|sixty|seventy|seventy[ -]five|eighty|ninety|ninety[ -](?:five|nine))"
+    r"(?= (?:each|apiece)\b)"
+)
 _PRICED_AT = re.compile(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
     r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
-    rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?|{_WORD})\s*"
+    rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?|(?P<coins>{_COINS})|{_WORD})\s*"
     r"(?P<money>dollars|bucks|quid|euros?|cents)?"
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
@@ -105,7 +111,7 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
     if (answer["unit"] != "count" and not area and not long) or noun in ("hour", "day"):
         return False
     of = f"per {_OF_AREA[answer['unit']][-1]}" if area else f"a {noun}" if by_length else "each"
-    money = "cents" if (found["money"] or "").lower() == "cents" else "dollars"
+    money = "cents" if (found["money"] or "").lower() == "cents" else "" if found["coins"] else "dollars"
     questions = [q for q in c.read(f"cost at {found['n']} {money} {of}").questions if q.topic == "cost"]
     for question in questions[:1]:
         parameter = c.topics["cost"].parameter("area" if area else "length" if long else "count")
@@ -293,8 +299,10 @@ def _covering(
 ) -> Asked | None:
     """The area just worked, for what covers it; the count just worked, for what each of them costs or weighs."""
     parameters = {parameter.label: parameter for parameter in topic.parameters}
-    if c.last is not None and c.last.topic.name in _COVERS and isinstance(c.last.givens.get("area"), Given):  # squares of it
-        was = c.last.givens["area"].value
+    each = unit == "count" and topic.name in _PRICED and _EACH.search(text)  # of the boards counted, and not of their area
+    covered = c.last.givens.get("area") if c.last is not None and c.last.topic.name in _COVERS and not each else None
+    if covered is not None:  # squares of it
+        was = covered.value
         unit, value, said = was.unit, was.value, was.text
     area = unit in _MEASURED and topic.name in (*_COVERS, *_PRICED) and not _ANOTHER.search(text)
     count = unit == "count" and topic.name in _PRICED and _EACH.search(text)

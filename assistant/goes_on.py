@@ -77,6 +77,7 @@ _SHARE = re.compile(r"(?:half|quarter|third|eighth|sixteenth)\b", re.IGNORECASE)
 _UNIT = re.compile(r"inch|foot|mil|millimet(?:re|er)", re.IGNORECASE)
 _DIVIDES = re.compile(r"\b(?:divid\w*|split|into|in (?:half|thirds|quarters))\b|[/÷]", re.IGNORECASE)
 _FROM = re.compile(rf"{_LEAD}(?:from|off|out of) (?:a |the )?(?P<n>.+)", re.IGNORECASE)
+_EACH = re.compile(r"\b(?:each|apiece)$", re.IGNORECASE)  # of a total, that is so many
 _WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS), (_ANOTHER, PLUS))
 
 
@@ -103,6 +104,9 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
         return False
     if line != said:
         return _instead(c, record, last, found)
+    if _EACH.search(said) and isinstance(before, Sum) and before.operation in (PLUS, TIMES) and last.times == 1:
+        put_asked(record, _SUM, f"{number.text} for each of how many? Say the whole sum in one go.")
+        return True
     if first or found.re is _FROM or (found.re is _ANOTHER and _TAKES_AWAY.search(last.text)):
         put_asked(record, _SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
         return True

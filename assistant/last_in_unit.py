@@ -42,6 +42,7 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
     **dict.fromkeys(("pounds", "lb", "lbs", "pound"), (Weight, "POUNDS")),
     **dict.fromkeys(("square metres", "square meters", "square m", "sq m", "sq metres", "m2"), (Area, "SQUARE_METRES")),
     **dict.fromkeys(("square feet", "square foot", "sq ft", "sq feet"), (Area, "SQUARE_FEET")),
+    **dict.fromkeys(("square inches", "square inch", "sq in", "sq inches"), (Area, "SQUARE_INCHES")),
     "squares": (Area, "SQUARES"),
     **dict.fromkeys(("litres", "liters", "litre", "liter"), (Volume, "LITRES")),
     **dict.fromkeys(("gallons", "gallon", "gal"), (Volume, "GALLONS")),

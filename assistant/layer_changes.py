@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 
 from assistant.pending import Asked
+from assistant.said_over import places_of
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import numbers_in
@@ -40,6 +41,10 @@ _THERE = re.compile(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]
 _GO_TO = re.compile(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
 _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
 
+_ALONE = re.compile(  # what a number that puts one right may have beside it
+    r"(?:\b(?:no|sorry|wait|oh|actually|i meant?|i said|make it|make that|it['’]?s|that['’]?s|mm|mil)\b|\W)*", re.I
+)
+_ONE_MORE = re.compile(r"\b(?:add|adding|added|another|extra)\b", re.I)
 _KIND_NAMES = frozenset(("sheathing", "strapping", "foam", "cladding"))
 
 Layers = tuple[Layer, ...]
@@ -62,7 +67,7 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     said: Layers = heard.value if heard else ()
     if not said:
         after = _without(text, before.value) or _so_many(text, before.value) or _thickness_of(text, before.value)
-        after = after or _one_more(text, before.value)
+        after = after or _one_more(text, before.value) or _changed_again(text, before.value, last)
         return None if after is None else [_question(last, after, text)]
     named = _INSTEAD.search(text) or _SWAP.search(text)
     gone = old or (named[1] if named else "")
@@ -141,10 +146,24 @@ def _thickness_of(text: str, before: Layers) -> Layers | None:
     """The layers with the one that is named at the one thickness that is said, in its unit where none is: "the battens 38"."""
     at = _named_in(text, before)
     numbers = [row for row in numbers_in(text) if row.kind in ("number", "length")]
-    if len(at) != 1 or len(numbers) != 1 or _SO_MANY.search(text):
+    if len(at) != 1 or len(numbers) != 1 or _SO_MANY.search(text) or _ONE_MORE.search(text):
         return None
     thickness = _length(numbers[0], before[at[0]])
     return (*before[: at[0]], replace(before[at[0]], thickness=thickness, assumed=""), *before[at[0] + 1 :])
+
+
+def _changed_again(text: str, before: Layers, last: Asked) -> Layers | None:
+    """The layers with the one that the last change was of at the one thickness that puts it right: and a 38 batten | no, 25."""
+    said, places = [row for row in numbers_in(text) if row.kind in ("number", "length")], places_of(text)
+    past = last.past[-1].get(LAYERS, ()) if last.past else ()
+    if len(said) != 1 or len(places) != 1 or len(past) != len(before):
+        return None
+    if not _ALONE.fullmatch(f"{text[: places[0].start]} {text[places[0].end :]}"):
+        return None
+    at = [n for n, layer in enumerate(before) if layer.thickness != past[n].thickness]
+    if len(at) != 1:
+        return None
+    return (*before[: at[0]], replace(before[at[0]], thickness=_length(said[0], before[at[0]]), assumed=""), *before[at[0] + 1 :])
 
 
 def _one_more(text: str, before: Layers) -> Layers | None:
@@ -152,7 +171,9 @@ def _one_more(text: str, before: Layers) -> Layers | None:
     words = re.findall(r"[a-z]+", text.lower())
     names = [word for word in words if kind_of(word) in _KIND_NAMES]
     numbers = [row for row in numbers_in(text) if row.kind in ("number", "length")]
-    if len(names) != 1 or len(numbers) != 1 or _named_in(text, before) or not (_ADD.search(text) or words[0] == "and"):
+    if len(names) != 1 or len(numbers) != 1 or (_named_in(text, before) and not _ONE_MORE.search(text)):
+        return None
+    if not (_ADD.search(text) or words[0] == "and"):
         return None
     return (*before, Layer(_length(numbers[0], before[-1]), names[0]))
 

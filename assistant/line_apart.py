@@ -173,6 +173,7 @@ def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     return text
 
 
+_BY = re.compile(r"\bby\b|[x×]", re.IGNORECASE)
 _SIZE = re.compile(r"\b(?:wide|high|tall|long|deep|across|up|out)\b")
 
 
@@ -181,6 +182,8 @@ def as_it_is_now(text: str, last: Asked) -> str:
     places = places_of(text)
     if len(places) != 2 or _ASKS.search(text) or len({*_SIZE.findall(text.lower())}) > 1:  # six foot wide and a foot high
         return text
+    if _BY.search(text[places[0].end : places[1].start]):
+        return text  # three foot by six foot are both sides
     sizes = [_inches(place.value) for place in places]
     given = [_inches(one.value) for one in last.givens.values() if one.source != "assumed"]
     told = [size for size in sizes if size is not None]

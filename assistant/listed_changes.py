@@ -27,7 +27,8 @@ _MORE = re.compile(
 )
 _AND = re.compile(r"^\W*(?:and|less|minus|subtract|deduct|take (?:off|out|away))\b", re.IGNORECASE)
 _PIECES = re.compile(
-    r"\W*(?:(?:and|for|only|just|it['’]?s|we need|i need|there (?:are|were)) )*(?P<n>\S+) (?:pieces|cuts|bits|lengths)\W*",
+    r"\W*(?:(?:and|for|only|just|it['’]?s|we need|i need|there (?:are|were)|make (?:it|that)|no|sorry) )*"
+    r"(?P<n>\S+) (?:pieces|cuts|bits|lengths|of (?:them|those|these|the same))\W*",
     re.IGNORECASE,
 )
 _OF_THE = re.compile(

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from assistant.by_size import far_from_it, fits_in, much_nearer, nearest, plainly_nearer
+from assistant.by_size import far_from, fits_in, much_nearer, nearer_to_another, nearest, plainly_nearer
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import places_of, twins, word_before
@@ -51,12 +51,12 @@ _FOOTERS = re.compile(
 )
 _THING = re.compile(
     r"\b(?P<a>overhang|kerf|lap|humidity|exposure|waste|pitch) (?:of|is|at) (?=\S*\d|\w+)"
-    r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b",
+    r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b"
+    r"|\b(?P<c>corner)(?:['’]s| of| is| at) (?=\d)|\d(?: degrees?|°)? (?P<d>corner)\b",
     re.IGNORECASE,
 )
 _FOOTER = re.compile(r"\bfooters?\b", re.IGNORECASE)
 _ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
-DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
 _LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
@@ -87,23 +87,7 @@ class Wanted:
     sure: bool = False  # whether other words say that all else is as before
     stays: frozenset[str] = frozenset()  # words that say what is as before
     line: str = ""  # the whole of the line, where its end is no part of the change
-
-
-_SAID_AGAIN = re.compile(r"(.+?)[.,;!]+\s*(?:i|we)\s+(?:said|meant|mean)\s+(.+?)[.!]*", re.IGNORECASE)
-
-
-def without_echo(rest: str) -> str:
-    """The words of a change without its number's digits said once more: "a hundred and thirteen, one three"."""
-    again = _SAID_AGAIN.fullmatch(rest)
-    if again and [r.value for r in numbers_in(again[1])] == [r.value for r in numbers_in(again[2])]:
-        return again[1]
-    before, comma, echo = rest.rpartition(",")
-    words = re.findall(r"[a-z]+|\d", echo.lower())
-    digits = "".join(DIGITS.get(word, word) for word in words)
-    said = numbers_in(before)
-    if not comma or len(words) < 2 or not digits.isdecimal() or len(said) != 1 or not isinstance(said[0].value, Quantity):
-        return rest
-    return before if str(said[0].value.value).endswith(digits) else rest
+    none: dict[str, Heard] = field(default_factory=dict)  # what the line says besides that there is none of
 
 
 def denial_apart(wanted: Wanted, last: Asked) -> Wanted:
@@ -204,7 +188,15 @@ def named_else(rest: str, topic: Topic) -> bool:
     """Whether the line names beside its number what the topic does not take: an overhang, after a gable's height."""
     found = _THING.search(rest)
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
-    return found is not None and (found["a"] or found["b"]).lower() not in labels
+    return found is not None and next(name for name in found.groups() if name).lower() not in labels
+
+
+def called_alike(rest: str, targets: list[str], last: Asked) -> bool:
+    """Whether a word of size is of the names of all that a number may be meant for: 7.2 long, of courses or of boards."""
+    words = {CALLED.get(word, word) for word in re.findall(r"[a-z]+", rest.lower())}
+    labels = [set(last.topic.parameter(name).label.split()) for name in targets]
+    own = [label.difference(*labels[:n], *labels[n + 1 :]) for n, label in enumerate(labels)]  # the gable is 1.8 high
+    return len(labels) > 1 and all(words & label for label in labels) and not any(words & label for label in own)
 
 
 def called_else(rest: str, more: Question, last: Asked) -> bool:
@@ -324,7 +316,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
         lambda given: given.name == nearer,
-        lambda given: given.name in last.changed and not far_from_it(given, new, known),
+        lambda given: given.name in last.changed and not far_from(given, last, new),
     ]
 
 
@@ -367,7 +359,7 @@ def _bare_for_bare(places: list[str], last: Asked, new: Quantity) -> list[str]:
     parts = new.value.denominator != 1  # 5 3/4 is for the 6 1/2 as it is for a 6
     bare = [name for name, value in values.items()
             if (said_bare(value) or (parts and said_in_parts(value))) and not shared_unit(value.text, heard)]  # fmt: skip
-    return bare if len(bare) == 1 else places
+    return bare if len(bare) == 1 and not nearer_to_another(bare[0], places, last, new) else places
 
 
 def shared_unit(text: str, heard: str) -> bool:

@@ -15,7 +15,9 @@ from assistant.meant_for import of_stock, stock_told
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
+from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
+from assistant.while_open import another_number, kept_right, measured, to_the_meant
 from intents.fitting import fit
 from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
@@ -40,12 +42,16 @@ _SO_MUCH_EACH = re.compile(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 # What is put to a sum that is still open.
 _PUTS = re.compile(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.IGNORECASE)
-_I_GOT = re.compile(r"\W*(?:but |well |and |so )?(?:i|we|he) (?:got|get|make it|made it|measured)\b", re.IGNORECASE)
+_I_GOT = re.compile(
+    r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
+    re.IGNORECASE,
+)
 NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither", "none"))
 _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
           "crown": "compound", "sprung": "compound", "flat": "miter", "nested": "miter", "mitre": "miter",
           "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
 FIRST = frozenset(("first", "former", "1st"))
+MOST_CALLED = 2  # ways that are told apart by a number: the first one
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
 
@@ -108,7 +114,8 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if pending.ways and _way(c, record, text, words, pending):
+    told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
+    if told or (pending.ways and _way(c, record, text, words, pending)):
         return True
     if pending.asked is not None and pending.asked.topic.name == _SUM and _PUTS.match(text) and not pending.ways:
         put_asked(record, _SUM, f"I can't make that fit. {_bare(pending.question)}")
@@ -174,7 +181,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
-    agrees = words & OUTRIGHT or (words & YES and not words & ASKS)
+    agrees = not words & NO and (words & OUTRIGHT or (words & YES and not words & ASKS))
     if words & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
     elif words & SECOND:
@@ -206,8 +213,10 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
         return True
     way = chosen_way(text, pending.ways)
     most = 0 if words & NO else 1  # "no, 8" is neither way to take the 7
-    other = len(numbers_in(text)) > most and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
     said = numbers_in(text)
+    called = words & (FIRST | SECOND) and not any(getattr(row.value, "value", 1) > MOST_CALLED for row in said)
+    sized = any(row.kind == "length" for row in said) or (words & (FIRST | SECOND) and said and not called)  # 6 m is no 5.2 m
+    other = (len(said) > most or sized) and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
     if other and words & NO and len(said) == 1 and c.last is not None and pending.question:
         c.pending = None
         c.take(record, f"make it {text[tokenize(text)[said[0].start].start :]}")
@@ -239,6 +248,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
     wanted = stock_told(text, pending.asked) or pending.wanted
     more = read_as(text, topic.name, c.parameters, wanted=wanted)
+    if pending.ways and not wanted:
+        to_the_meant(more, text, pending)
     if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)
         thickness_told(more, pending.asked, pending.wanted, text)
@@ -255,11 +266,13 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
+    more = more if pending.ways else told_together(more, pending.asked)
     doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     more.left = [*more.left, *(said for said in pending.left if said not in text)]
     c.finish(record, ways or c.ways(more, _let_go(_without_doubt(pending), pending)), more)
+    kept_right(c, record, more, pending.asked)
     return True
 
 

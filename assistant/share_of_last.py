@@ -16,10 +16,13 @@ from assistant.record import Record, listed, names_of, put_asked
 from assistant.several import LONGEST, TOGETHER, told_of
 from assistant.speech import spoken
 from intents.question import Question
+from intents.talk import numbers_in
+from solvers.quantities import Quantity
 from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
+    from assistant.pending import Asked
 
 SHARES = {
     "half": Fraction(1, 2), "halve": Fraction(1, 2), "third": Fraction(1, 3), "quarter": Fraction(1, 4),
@@ -34,6 +37,14 @@ _LINE = re.compile(
     r"(?:[ ,]+(?:then|now|please|again|as much|as many))*",
     re.IGNORECASE,
 )
+_BETWEEN = re.compile(
+    r"\W*(?:(?:and|so|if|ok|now|that|it|all)\W+)*(?:split|divided?|shared?)(?: (?:it|that|them))?(?: (?:up|out))?"
+    r" (?:(?:between|among|amongst|over|across|by|in|into) (?:the )?)?(?P<n>\w+)"
+    r"(?: (?:ways?|trips?|loads?|of us|people|men|trucks?|vans?|houses?|owners?|goes|lots|crews?|walls?))?\W*",
+    re.IGNORECASE,
+)
+_SHARED = ("weight", "cost")
+MOST_SHARES = 100
 _SUM = "tape arithmetic"  # a share of "that" is a sum like any other there
 _SHARE_OF = re.compile(
     r"\W*(?:(?:no|and|sorry|now|ok|i meant|make it|what about)\W+)*"
@@ -49,6 +60,9 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
     answer = last.record.get("answer") if last is not None and not c.pending and len(text) <= LONGEST else None
     if last is None or not answer:
         return False
+    if among := _among(text, last.topic.name):
+        _worked_share(c, record, last, Fraction(1, among), f"one of {among} shares")
+        return True
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
     if found is None or (last.topic.name == _SUM and not found["bare"]):
         return False
@@ -56,12 +70,25 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
         c.take(record, f"{text.strip(' .!?')} of that")
         return True
     word = (found["share"] or found["more"] or found["halve"] or "half").lower()
-    name = TOGETHER.get(last.topic.name, ("", ""))[0]
     if found["bare"] or answer["value"] is None or answer["unit"] in _OF_NOTHING:
         labels = [f"the {label}" for label in names_of(last.topic, last.givens.values()).values()]
         put_asked(record, "follow-up", f"{word.capitalize()} of what: the answer, or {listed(labels, 'or')}?")
         return True
-    share = SHARES[word]
+    _worked_share(c, record, last, SHARES[word], f"{SAID[SHARES[word]]} of it")
+    return True
+
+
+def _among(text: str, topic: str) -> int:
+    """Among how many the last weight or cost is shared: split between three trips; 0 for any other line."""
+    found = _BETWEEN.fullmatch(text) if topic in _SHARED else None
+    said = numbers_in(found["n"]) if found is not None else []
+    value = said[0].value.value if len(said) == 1 and isinstance(said[0].value, Quantity) else Fraction(0)
+    return value.numerator if value.denominator == 1 and 1 < value <= MOST_SHARES else 0
+
+
+def _worked_share(c: Conversation, record: Record, last: Asked, share: Fraction, said: str) -> None:
+    """The last question worked for a share of it."""
+    name = TOGETHER.get(last.topic.name, ("", ""))[0]
     if name and name in last.givens:
         before = last.givens[name].value
         less = replace(before, value=before.value * share, text="")
@@ -69,8 +96,7 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
     else:
         c.finish(record, [c.worked(replace(last, times=last.times * share), told_of(last))], Question(last.topic.name))
     if record["outcome"] == "answered":
-        record["say"] = spoken(f"For {SAID[share]} of it. ") + record["say"]
-    return True
+        record["say"] = spoken(f"For {said}. ") + record["say"]
 
 
 def share_anew(c: Conversation, text: str) -> list[Question] | None:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from assistant.also_asked import asking_words
 from assistant.at_a_pitch import at_a_pitch
+from assistant.choice_told import choice_alone
 from assistant.meant_for import said_bare
 from assistant.said_over import places_of
 from assistant.told_by_its_name import in_its_names
@@ -75,20 +76,56 @@ _MENDED = frozenset(
 _THEN_ASKS = re.compile(
     r"[,;.]?\s+(?:and |so |then )*(?:how (?:much|many|long|far|high|tall|heavy)|what(?:['’]?s| is)?(?: the)?) .*$", re.IGNORECASE
 )
+_IN_THE_STUD = re.compile(
+    r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
+)  # which are no inches: 30 in the stud
+_ROOFS = re.compile(r"^(\W*(?:(?:the|my|our|this) )?)roofs ([\w .-]+? (?:degrees?|deg)\W*)$", re.IGNORECASE)  # dictated, of one
+_SO_LONG = re.compile(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how many|from|out of|in|using|with) (?P<n>[1-7]\.\d)(?:['’]?s| lengths)"
+    r"(?: (?:do|will|would) (?:i|we|that|it) (?:need|take|be)| is that|then)?\W*",
+    re.IGNORECASE,
+)
+_FULL = re.compile(
+    r"\W*(?:(?:and|so|ok|but|if|when|only|just|about|it['’]?s|say)\W+)*"
+    r"(?P<share>half|a third|a quarter|two thirds|three quarters) full\W*",
+    re.IGNORECASE,
+)
+_FROM = re.compile(r"\W*(?:(?:and|so|ok|but|or|then)\W+)*from (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*", re.IGNORECASE)
+_AFTER_ALL = re.compile(r",? after all\W*$", re.IGNORECASE)
+_FROM_TO = re.compile(  # of exposures, which take nothing off one another
+    r"\W*(?:(?:and|so|ok|no|sorry|make it|anything|exposure)\W+)*between (?P<least>[^,;?]+?) and (?P<most>[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
+_ITS_AREA = re.compile(
+    r"\W*(?:(?:and|so|ok|then|what['’]?s|what is|how much is|the|total)\W+)*area"
+    r"(?: (?:of|on|in) (?:it|that|this|the (?:gable|triangle|end)))?\W*",
+    re.IGNORECASE,
+)
+_I_MEASURE = re.compile(
+    r"\W*(?:(?:and|but|so|ok)\W+)*(?:(?:i|we|he) (?:measured?|get|got|read|make it|made it)|it (?:measures|reads))"
+    r" (?P<n>[^,;?]+?),?"
+    r" (?:and |so |then )*how (?:far|much) (?:is it |is that |am i |are we )?(?:out|off)(?: of square)?(?: is (?:it|that))?\W*",
+    re.IGNORECASE,
+)
 _SUM = "tape arithmetic"
 
 
 def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     """The line in fuller words; as it is where it is no such line. `waits`: something was asked, and this may be the reply."""
+    text = _ROOFS.sub(r"\g<1>roof is \g<2>", text)
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
     text = _respelt(text)
-    text = _SUCH.sub(r"\1", _BESIDE.sub("the other ", text)) if numbers_in(text) else text
+    text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 \2", text)
+    if "penetration" in last.givens:
+        text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
     text = _without_the_ask(text, last)
     text = at_a_pitch(in_its_names(text, last), last)
+    if stands_for := _of_its_topic(text, last):
+        return stands_for
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
@@ -108,6 +145,35 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if taken and numbers_in(taken["what"]):
         return f"less a {taken['what']}"
     return text
+
+
+def _of_its_topic(text: str, last: Asked) -> str:
+    """What a line stands for after a question of one topic, or of one thing; "" where it stands for nothing else."""
+    mine = _I_MEASURE.fullmatch(text) if last.topic.name in ("square check", "out of square") else None
+    if mine and len(numbers_in(mine["n"])) == 1:
+        return f"how far out of square if it measures {mine['n']}"
+    if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
+        return "gable area"
+    start = _FROM.fullmatch(text) if last.topic.name == "marks on centre" else None
+    if start and len(numbers_in(start["n"])) == 1:
+        return f"start at {start['n']}"
+    full = _FULL.fullmatch(text) if last.topic.name == "water in a channel" else None
+    if full:
+        return f"{full['share']} of that"
+    labels = {parameter.label for parameter in last.topic.parameters}
+    between = _FROM_TO.fullmatch(text) if {"least exposure", "greatest exposure"} <= labels else None
+    if between and len(numbers_in(text)) == 2:
+        return f"from {between['least']} to {between['most']}"
+    choice = choice_alone(text, last)
+    return _metric_stock(text, last) or (f"make it {choice}" if choice else "")
+
+
+def _metric_stock(text: str, last: Asked) -> str:
+    """The line with what the sticks are cut from by its name: how many 4.8s, of straps whose stock was not told."""
+    found = _SO_LONG.fullmatch(text)
+    stock = [p.name for p in last.topic.parameters if p.slot.kept in ("stock length", "board length")]
+    told = any(name in last.givens and last.givens[name].source != "assumed" for name in stock)
+    return f"from {found['n']} m lengths" if found is not None and stock and not told else ""
 
 
 def _respelt(text: str) -> str:

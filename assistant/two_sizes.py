@@ -10,6 +10,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.meant_for import Wanted
+from assistant.said_over import of_feet
 from assistant.usual import is_usual
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -19,7 +20,7 @@ from solvers.quantities import Length, Number
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_PAIRS = (("wall_length", "wall_height"), ("length", "height"), ("width", "height"))
+_PAIRS = (("wall_length", "wall_height"), ("length", "height"), ("width", "height"), ("side", "other_side"))
 _BY = re.compile(
     r"(?:(?:the|my|our|an?|another|other|wall|gable|one|is|of|at) )*(\S.*?) ?(?:\bby\b|[x×]) ?(\S.*?)(?: (?:wall|gable|one))?",
     re.IGNORECASE,
@@ -49,7 +50,9 @@ def _sizes(wanted: Wanted, last: Asked) -> dict[str, Heard]:
     for name, size in zip(pair, sizes, strict=True):
         if size is None:
             return {}
-        unit = last.givens[name].value.unit if said is None else "ft" if said.unit == "in" else said.unit
+        was = last.givens[name].value
+        feet = not isinstance(size, Length) and of_feet(size.value, was, was.text)  # nine, in place of seven foot six
+        unit = ("ft" if feet else was.unit) if said is None else "ft" if said.unit == "in" else said.unit
         value = size if isinstance(size, Length) else Length(size.value, unit)
         givens[name] = Heard(replace(value, text=""), 0, len(wanted.rest), wanted.rest)
     return givens

@@ -3,20 +3,20 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
-from assistant.usual import METRIC_UNITS, in_metric_beside
+from assistant.usual import METRIC_UNITS, beside_degrees, in_metric_beside, is_usual
 from assistant.ways import Way, differences
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature, TemperatureChange, Volume
 from solvers.registry import Topic
-from solvers.slots import Given, Opening
+from solvers.slots import Given, Opening, Slot
 from solvers.sums import Measure
 
 if TYPE_CHECKING:
@@ -61,16 +61,30 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     unit = "ft" if of_feet(value.value, before.value, before.value.text) else before.value.unit
     was = [one for known in last.past if isinstance(one := known.get(before.name), type(value)) and one.value == value.value]
     unit = was[-1].unit if was else unit  # back to the 108, which was inches
+    if _odd_in(unit, heard, last.topic.parameter(before.name).slot):
+        return heard  # 300, in place of 3 metres of exposure: it is as it was read
     if isinstance(value, Volume) and "ml" in before.value.text.lower():
         value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
     return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
 
 
-def on_known_scale(question: Question, known: dict[str, Given], topic: Topic) -> Question:
+def _odd_in(unit: str, heard: Heard, slot: Slot) -> bool:
+    """Whether a bare length is what none is in a metric unit, and is usual as it was read: in another one."""
+    if not isinstance(heard.value, Length) or unit == heard.value.unit or {unit, heard.value.unit} - {"mm", "cm", "m"}:
+        return False
+    return not is_usual(slot, Length(heard.value.value, unit), 1) and is_usual(slot, heard.value, 1)
+
+
+def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, facts: Mapping[str, object]) -> Question:
     """The question with its temperatures of no scale on that of those already given (low of 2 C, and then a dew point of -1),
-    and its bare lengths metric beside metric ones."""
+    and its bare lengths metric beside metric ones, or beside a roof that is known in degrees."""
     slots = {parameter.name: parameter.slot for parameter in topic.parameters}
     values = [given.value for given in known.values()]
+    roof = next((p.name for p in topic.parameters if p.kind is Pitch and p.slot.kept == "pitch"), "")
+    pitch = known[roof].value if roof in known else facts.get("pitch")
+    if roof and roof not in question.givens and isinstance(pitch, Pitch) and pitch.unit == "deg":
+        ways = [each for way in (question.givens, *question.swaps) for each in beside_degrees(way, slots)]
+        question = replace(question, givens=ways[0], swaps=ways[1:])
     metric = [in_metric_beside(way, values, slots) for way in (question.givens, *question.swaps)] if values else []
     question = replace(question, givens=metric[0], swaps=metric[1:]) if metric else question
     scales = {_SCALE[given.value.unit] for given in known.values() if isinstance(given.value, Temperature | TemperatureChange)}
@@ -79,6 +93,17 @@ def on_known_scale(question: Question, known: dict[str, Given], topic: Topic) ->
     (scale,) = scales
     ways = [{name: _on_scale(heard, scale) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
     return replace(question, givens=ways[0], swaps=ways[1:])
+
+
+def told_together(more: Question, asked: Asked) -> Question:
+    """A reply that tells a roof in degrees, with the lengths of no unit that were told before it: 6 wide | 40 degrees."""
+    degrees = any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in more.givens.values())
+    bare = {
+        name: Heard(given.value, 0, 0, given.value.text)
+        for name, given in asked.givens.items()
+        if degrees and name not in more.givens and isinstance(given.value, Length) and said_bare(given.value)
+    }
+    return replace(more, givens=more.givens | bare) if bare else more
 
 
 def _on_scale(heard: Heard, scale: str) -> Heard:
@@ -101,8 +126,8 @@ def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
     known = [told.givens[name].value for name in names if name in told.givens and told.givens[name].source != "assumed"]
     if len(known) != len(names) or not all(isinstance(value, Length) for value in known):
         return ways
-    units = [value.unit for value in known]
-    alike = [way for way in ways if [_unit_of(way, name) for name in names] == units]
+    units = {name: told.givens[name].value.unit for name in names}
+    alike = [way for way in ways if units == {name: _unit_in(way, name) for name in names}]
     return alike if len(alike) == 1 else ways
 
 
@@ -127,9 +152,10 @@ def _in_the_system_of_the_talk(ways: list[Way], before: Sequence[Asked]) -> list
     return [way for way in ways if all(of_it(way.asked.givens[name].value) for name in names if name in way.asked.givens)] or ways
 
 
-def _unit_of(way: Way, name: str) -> str:
+def _unit_in(way: Way, name: str) -> str:
+    """The unit of a given of one way; "" where that way gives it nothing."""
     given = way.asked.givens.get(name)
-    return getattr(given.value, "unit", "") if given is not None else ""
+    return str(getattr(given.value, "unit", "")) if given is not None else ""
 
 
 def unit_only(wanted: Wanted, last: Asked) -> list[Question]:

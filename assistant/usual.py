@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from intents.fitting import TAKEN
@@ -32,6 +33,8 @@ SCALES: dict[type[Quantity], str] = {Temperature: "degF", TemperatureChange: "dF
 GUESSED = 0.05  # how sure a unit is that nothing but the size tells: asked about, where it is the only way that can be
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
+_ROOF = "the roof as it is known"
+SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _POINT = re.compile(r"\.|\bpoint\b", re.IGNORECASE)
@@ -45,10 +48,14 @@ Givens = dict[str, Heard]
 
 def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is."""
-    givens = _all_metric(givens, slots)
+    warm = [name for name, heard in givens.items() if heard.others and isinstance(heard.value, Temperature) and name in slots]
+    givens = _all_metric(givens | {name: _usual_only(givens[name], slots[name]) for name in warm}, slots)
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
+    strange = strange or _small_gable(givens, slots)
+    if (metres := _decimal_metres(givens, strange, slots)) is not None:
+        return [metres]
     if not strange:
         return _in_metres(givens, slots) or [givens]
     if any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
@@ -61,6 +68,39 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
                for way in (*metric[:1], *imperial[:1])]  # fmt: skip
     return [givens, *guessed]
+
+
+def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) -> Givens | None:
+    """The lengths in metres, where none has a unit, all are decimals, and one that no tape shows would be what none is in feet: a
+    wall 2.4 high."""
+    lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
+    listed = any(isinstance(heard.value, tuple) for heard in givens.values())
+    if not strange or listed or not lengths.keys() <= slots.keys():
+        return None
+    pointed = all(no_unit(heard) and _POINT.search(heard.text) for heard in lengths.values())
+    odd = pointed and all(_no_tape_shows(lengths[name]) for name in strange)
+    return _all_in("m", givens, list(lengths), slots) if odd else None
+
+
+def beside_degrees(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
+    """The ways to mean the lengths with no unit where the roof is known in degrees, and the line does not say so."""
+    beside = givens | {_ROOF: Heard(Pitch(Fraction(0), "deg"), 0, 0, "")}
+    ways = in_usual_units(beside, slots | {_ROOF: Slot("")})
+    return [{name: heard for name, heard in way.items() if name != _ROOF} for way in ways]
+
+
+def _in_degrees(givens: Givens) -> bool:
+    """Whether a roof's pitch is told in degrees, as those tell it who measure in metres."""
+    return any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in givens.values())
+
+
+def _small_gable(givens: Givens, slots: dict[str, Slot]) -> list[str]:
+    """The width of a gable with no unit that is small for one in feet, where the pitch is told in degrees: 6 wide, 40 degrees."""
+    return [
+        name for name, heard in givens.items()
+        if _in_degrees(givens) and name in slots and slots[name].kept == "gable width" and no_unit(heard)
+        and isinstance(heard.value, Length) and heard.value.unit == "ft" and heard.value.value < SMALL_GABLE
+    ]  # fmt: skip
 
 
 def _all_metric(givens: Givens, slots: dict[str, Slot]) -> Givens:
@@ -118,8 +158,8 @@ def _no_tape_shows(heard: Heard) -> bool:
 
 
 def _usual_only(heard: Heard, slot: Slot) -> Heard:
-    """A length that could be of several units, without those that make it unusual."""
-    if not isinstance(heard.value, Length) or slot.usual is None:
+    """A length that could be of several units, or a temperature of either scale, without those that make it unusual."""
+    if not isinstance(heard.value, Length | Temperature) or slot.usual is None:
         return heard
     usual = [value for value in (heard.value, *heard.others) if is_usual(slot, value, 1)]
     return replace(heard, value=usual[0], others=tuple(usual[1:])) if usual else heard

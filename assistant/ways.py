@@ -262,13 +262,19 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
             score += bool(label & words) * (2 if exact or value.value in numbers or not said else 0)
         points.append(score)
     best = max(points)
-    return ways[points.index(best)] if best and points.count(best) == 1 else None
+    tied = [way for way, score in zip(ways, points, strict=True) if score == best]
+    alike = all(_value(way, name) == _value(tied[0], name) for way in tied for name in names)
+    return tied[0] if best and alike else None
 
 
 def _said_of(ways: list[Way], names: list[str], words: set[str]) -> Way | None:
     """The way that puts what was said last to the one given that is named: "the width"."""
     labels = {name: set(ways[0].worked.topic.parameter(name).label.split()) for name in names}
-    named = [name for name, label in labels.items() if label & words]
+    said = words | {word.removesuffix("s") for word in words}
+    named = [name for name, label in labels.items() if label & said]
+    if len(named) > 1:  # the courses, of a course length and a board length
+        own = {name: labels[name].difference(*(label for one, label in labels.items() if one != name)) for name in named}
+        named = [name for name in named if own[name] & said]
     if len(named) != 1:
         return None
     fresh = [way for way in ways if (given := way.asked.givens.get(named[0])) is not None and given.source == "asked"]

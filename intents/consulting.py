@@ -58,6 +58,8 @@ _BRACED = frozenset("brace braces bracing board boards boarding siding sheathing
 UNNAMED = frozenset(("layer", "stud"))  # layers that may be a penetration
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 
+_WARMTH = frozenset("temperature temperatures temp temps".split())  # which no sum is of
+
 Topics = Mapping[str, tuple[Parameter, ...]]
 
 
@@ -67,7 +69,9 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     learned = [q for q in reading.questions if q.topic in model.topics]
     near = min((len(q.missing) for q in learned if q.score > 0), default=NONE_KNOWN)
     fits = [q for q in reading.questions if not (q.lacking or (q.missing and len(q.missing) >= near))]
-    reading.questions = [q for q in reading.questions if q in learned or q in fits]
+    stock = _from_stock(chart)
+    fits = [q for q in (*learned, *fits) if not (stock and q.topic == second_sums.TOPIC)]
+    reading.questions = [q for q in reading.questions if q in fits]
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return
@@ -78,8 +82,11 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
 
     def again(topic: str) -> Second | None:
         first = next((q for q in reading.questions if q.topic == topic), None)
+        if topic == second_sums.TOPIC and first is not None and first.whole:
+            return Second(first, 1.0)
         if topic == second_sums.TOPIC:
-            return Second(first, 1.0) if first is not None and first.whole else second_sums.sum_again(chart, phrases, model)
+            none = not _WARMTH.isdisjoint(chart.words) or _from_stock(chart)
+            return None if none else second_sums.sum_again(chart, phrases, model)
         return read_again(chart, phrases, model, topic, topics[topic], first) if topic in topics else None
 
     def other_roles(topic: str) -> Second | None:
@@ -112,6 +119,11 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     for question in reading.questions:
         if not question.manner and all(question is not other for other in reading.unaided):
             question.manner = manner_of(chart, phrases, reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0))
+
+
+def _from_stock(chart: Chart) -> bool:
+    """Whether stock is told by its length in metres, which no sum takes: from 4.8s."""
+    return any(r.kind == "length" and chart.words[r.end - 1] == "s" for row in chart.readings for r in row)
 
 
 def _holds_so_much(chart: Chart, top: Question) -> bool:

@@ -23,6 +23,7 @@ _ONE = (
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
 LEAST_MM, MOST_MM = 9, 200  # of a layer
+SEVERAL = 2  # numbers of such a size, which tell that all are millimetres
 LAYER_WORDS = frozenset(word for one in _ONE for word in (one, one + "s"))
 # A thickness before one of these is of something else than a layer whose name nobody here has heard of.
 _ROLES = frozenset(
@@ -263,8 +264,11 @@ def _all_millimetres(listing: Listing) -> bool:
     """Whether bare numbers can only be millimetres: several that are whole and large, and no inch or foot is spoken of."""
     if not _IMPERIAL.isdisjoint(listing.words):
         return False
-    large = [word for word in listing.words if word.isdecimal() and LEAST_MM <= int(word) <= MOST_MM]
-    return len(large) > 1
+    at, large = 0, 0
+    while at < len(listing.tokens) and large < SEVERAL:  # in figures or in words: twenty two cladding
+        end, value = max(listing.counts(at), default=(at + 1, 0))
+        at, large = end, large + (LEAST_MM <= value <= MOST_MM)
+    return large >= SEVERAL
 
 
 def _unheard_of(listing: Listing, i: int) -> Item | None:

@@ -8,6 +8,7 @@ from solvers.quantities import Count
 from solvers.slots import Parameter
 
 _WORDS = {str(value): word for word, value in PLURALS.items()} | {"20": "twenties", "24": "twenty fours"}
+_DIGITS = dict(zip("twos threes fours fives sixes sevens eights nines".split(), range(2, 10), strict=True))
 _BY = frozenset(("×", "by"))
 LINEAL = frozenset(("linear", "lineal", "running"))  # feet are told so, and no things
 _THICK, _WIDE = frozenset(("1", "2", "4")), frozenset(("2", "3", "4", "6", "8", "10", "12"))
@@ -20,6 +21,8 @@ def plural_sizes(tokens: list[Token]) -> list[Token]:
     """16s as sixteens; 4x5s, which are sizes, as 4x5."""
     if any(token.text == "×" for token in tokens):
         tokens = _without_stick_names(tokens)
+    if any(token.text == "point" for token in tokens):
+        tokens = _decimals(tokens)
     found: list[Token] = []
     if not any(token.text == "s" for token in tokens):
         return tokens
@@ -31,6 +34,20 @@ def plural_sizes(tokens: list[Token]) -> list[Token]:
             found[-1] = Token(last.text, last.start, token.end)
         elif last.text in _WORDS and not (len(found) > 1 and found[-2].text == "/"):  # 5 1/2s are no twos
             found[-1:] = [Token(word, last.start, token.end) for word in _WORDS[last.text].split()]
+        else:
+            found.append(token)
+    return found
+
+
+def _decimals(tokens: list[Token]) -> list[Token]:
+    """Stock that is told by its metres in words, as it is in figures: four point twos are 4.2s."""
+    found: list[Token] = []
+    for token in tokens:
+        point = len(found) > 1 and found[-1].text == "point" and found[-2].text in SMALL
+        if point and token.text in _DIGITS:
+            first = found[-2]
+            figures = f"{SMALL[first.text]}.{_DIGITS[token.text]}"
+            found[-2:] = [Token(figures, first.start, token.end - 1), Token("s", token.end - 1, token.end)]
         else:
             found.append(token)
     return found

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from assistant.acts import Talk, act
 from assistant.acts.manners import why_needed
-from assistant.also_asked import beside, mark_asked
+from assistant.also_asked import beside, mark_asked, said_so
 from assistant.asked_after import asked_after
 from assistant.record import listed, put_asked, put_noted
 from assistant.speech import spoken
@@ -165,7 +165,8 @@ def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
     if len(beside_it) > 1:  # what is left over: as scrap, and to keep
         asked_after(talk.conversation, talk.record, talk.record["heard"])
         return None
-    line = _named(record, about)
+    told = [line for line in record["also"] if beside_it == [said_so(line)]]
+    line = told[0] if told else _named(record, about)  # what's the other corner set to: another value than the corner
     talk.record["also"] = [_shown(line)] if line else []
     at = _giving(record, line) if line else _worded(record, about)
     if at is not None:

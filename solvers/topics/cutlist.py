@@ -182,7 +182,9 @@ def _offcuts(work: Working, order: Order, sticks: list[Stick], useful: Fraction)
     count = work.term("offcuts", sum(stick.times for stick in kept), "count")
     scrap = sum((stick.left * stick.times for stick in sticks if stick not in kept), Fraction(0))
     work.also("offcuts kept as stock", count)
-    if kept:
+    if len(kept) == 1:
+        work.also("length of each offcut kept", work.term("offcut", kept[0].left, "in"))
+    elif kept:
         listed = ", ".join(f"{_inches(work, stick.left)}{f' × {stick.times}' if stick.times > 1 else ''}" for stick in kept)
         work.also_word("lengths of the offcuts kept", listed)
     work.also("left over as scrap", work.term("scrap", scrap, "in"))

@@ -150,7 +150,7 @@ def end_gap(
     length: PieceLength,
     now: Annotated[Temperature, Slot("What is the temperature now?", name="temperature now", usual=(-60, 160))],
     hottest: Annotated[
-        Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True, usual=(-20, 220))
+        Temperature | None, Slot("What is the hottest it gets?", name="hottest", cued=True, usual=(55, 220))
     ] = None,
     coldest: Annotated[
         Temperature | None, Slot("What is the coldest it gets?", name="coldest", cued=True, usual=(-80, 140))

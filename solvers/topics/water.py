@@ -28,7 +28,7 @@ BRIDGE_MM = 5  # a slot wider than this does not hold a film from wall to wall
 def fall(
     work: Working,
     width: Annotated[
-        Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0, usual=(Fraction(1, 2), 120))
+        Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0, usual=(Fraction(1, 2), 600))
     ],
     slope: Annotated[Percent | None, Slot(ASK_SLOPE, instead=("pitch", "ratio"))] = None,
     pitch: Annotated[Pitch | None, Slot(ASK_SLOPE, name="slope per foot", instead=("slope", "ratio"))] = None,
