@@ -37,7 +37,8 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("mm", "mil", "mils", "millimeters"), "millimetres"), **dict.fromkeys(("in", "inch", '"'), "inches"),
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
-_ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b", re.IGNORECASE)  # it settles nothing of the one before
+# Another try, which settles nothing of the one before.
+_ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
 _SO_MUCH_EACH = re.compile(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 # What is put to a sum that is still open.

@@ -48,7 +48,7 @@ def _let_fall(c: Conversation) -> Record | None:
     last = c.records[-1] if c.records else None
     if last is None or c.pending is not None or c.last is None or not c.last.record.get("answer"):
         return None
-    if outside_of(last["heard"]) is not None:
-        return None
+    if outside_of(last["heard"]) is not None or all(kept is not c.last.record for kept in c.records):
+        return None  # or this very line told which it was
     fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and places_of(last["heard"])
     return last if fell else None
