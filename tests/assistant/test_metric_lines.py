@@ -67,6 +67,8 @@ def test_what_may_be_two_is_asked_about(lines: tuple[str, ...], asked: str) -> N
         (("deck 3.6 m by 4.8 m diagonal", "4.2", "and the other way 3.9"), "5731 mm"),
         (("deck 3.6 m by 4.8 m diagonal", "4.2", "the other one"), "5532 mm"),
         (("courses for a two point five five wall", "one fifty"), "150 mm"),
+        (("dew point at 68 F, 45 percent", "55", "at 60 F"), "43.8 °F"),  # the 55 was of the humidity
+        (("square check 2400 mm by 1800 mm", "wrong, the second side is 1000 mm"), "2600 mm"),
         (("cladding boards 21 courses of 6.6 m, boards 4.8 m", "7.2 long", "the courses"), "35"),
         (("vinyl 3.6 m long 30 C rise", "and 4.2", "40"), "11 mm"),  # of the rise, as it is far from 4.2
     ],
