@@ -193,10 +193,11 @@ def named_else(rest: str, topic: Topic) -> bool:
 
 def called_alike(rest: str, targets: list[str], last: Asked) -> bool:
     """Whether a word of size is of the names of all that a number may be meant for: 7.2 long, of courses or of boards."""
-    words = {CALLED.get(word, word) for word in re.findall(r"[a-z]+", rest.lower())}
+    said = re.findall(r"[a-z]+", rest.lower())
+    words, sizes = {CALLED.get(word, word) for word in said}, {CALLED[word] for word in said if word in CALLED}
     labels = [set(last.topic.parameter(name).label.split()) for name in targets]
     own = [label.difference(*labels[:n], *labels[n + 1 :]) for n, label in enumerate(labels)]  # the gable is 1.8 high
-    return len(labels) > 1 and all(words & label for label in labels) and not any(words & label for label in own)
+    return len(labels) > 1 and all(sizes & label for label in labels) and not any(words & label for label in own)
 
 
 def called_else(rest: str, more: Question, last: Asked) -> bool:

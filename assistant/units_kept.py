@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
-from assistant.usual import METRIC_UNITS, beside_degrees, in_metric_beside, is_usual
+from assistant.usual import METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_unit
 from assistant.ways import Way, differences
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
+_DECIMAL = re.compile(r"\d\.\d|\bpoint\b", re.IGNORECASE)
 _SCALE = {"degF": "F", "dF": "F", "degC": "C", "dC": "C"}
 _SCALE_SAID = re.compile(r"(?:\d|°|\b)(?:f|c|fahrenheit|celsius|centigrade)\b", re.IGNORECASE)
 BY_UNIT = (Length, Pitch, Angle, Area, Temperature, Volume)  # what a bare number says nothing of until its unit is known
@@ -96,14 +97,26 @@ def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, fa
 
 
 def told_together(more: Question, asked: Asked) -> Question:
-    """A reply that tells a roof in degrees, with the lengths of no unit that were told before it: 6 wide | 40 degrees."""
+    """A reply that tells a roof in degrees, with the lengths of no unit that were told before it, 6 wide | 40 degrees; decimals
+    of no unit with a reply that is of millimetres: a 2.55 wall | 150."""
     degrees = any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in more.givens.values())
+    small = any(_of_millimetres(heard, asked.topic.parameter(name).slot) for name, heard in more.givens.items())
+    lengths = {name: given.value for name, given in asked.givens.items() if isinstance(given.value, Length)}
+    known = {name: Heard(value, 0, 0, value.text) for name, value in lengths.items()}
     bare = {
-        name: Heard(given.value, 0, 0, given.value.text)
-        for name, given in asked.givens.items()
-        if degrees and name not in more.givens and isinstance(given.value, Length) and said_bare(given.value)
+        name: heard
+        for name, heard in known.items()
+        if name not in more.givens and no_unit(heard) and (degrees or (small and _DECIMAL.search(heard.text)))
     }
     return replace(more, givens=more.givens | bare) if bare else more
+
+
+def _of_millimetres(heard: Heard, slot: Slot) -> bool:
+    """Whether a length of no unit is what none is, unless it is of millimetres."""
+    if not isinstance(heard.value, Length) or not no_unit(heard):
+        return False
+    others = [value for value in (heard.value, *heard.others) if value.unit != "mm"]
+    return not any(is_usual(slot, value, 1) for value in others) and is_usual(slot, Length(heard.value.value, "mm"), 1)
 
 
 def _on_scale(heard: Heard, scale: str) -> Heard:

@@ -34,6 +34,7 @@ GUESSED = 0.05  # how sure a unit is that nothing but the size tells: asked abou
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
 _ROOF = "the roof as it is known"
+_A_FIFTH_MORE = Fraction(6, 5)
 SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
@@ -78,8 +79,15 @@ def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) 
     if not strange or listed or not lengths.keys() <= slots.keys():
         return None
     pointed = all(no_unit(heard) and _POINT.search(heard.text) for heard in lengths.values())
-    odd = pointed and all(_no_tape_shows(lengths[name]) for name in strange)
+    small = strange == _small_gable(givens, slots)
+    odd = pointed and all(_no_tape_shows(lengths[name]) and (small or _far_off(lengths[name], slots[name])) for name in strange)
     return _all_in("m", givens, list(lengths), slots) if odd else None
+
+
+def _far_off(heard: Heard, slot: Slot) -> bool:
+    """Whether a length is so small that it would be unusual at a fifth more: no wall is 2.4 ft high, one of 4.2 may be."""
+    values = (heard.value, *heard.others)
+    return not any(is_usual(slot, replace(value, value=value.value * _A_FIFTH_MORE), 1) for value in values)
 
 
 def beside_degrees(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:

@@ -133,9 +133,9 @@ def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict
 
 
 def of_both_scales(ways: list[Way]) -> list[Way]:
-    """The ways, where what tells them apart is the scale of a temperature; what lacks a piece is still of either."""
+    """The ways, where the scale of a temperature tells them apart, or feet and metres; what lacks a piece is still of either."""
     values = [_value(way, name) for name in differences(ways) for way in ways] if len(ways) > 1 else []
-    return ways if values and all(isinstance(value, (Temperature, TemperatureChange)) for value in values) else []
+    return ways if values and all(isinstance(value, (Temperature, TemperatureChange, Length)) for value in values) else []
 
 
 def on_one_scale(ways: list[Way]) -> list[Way]:

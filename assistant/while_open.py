@@ -71,7 +71,7 @@ def another_number(c: Conversation, record: Record, text: str, pending: Pending)
     given = [each for way in pending.ways for each in way.asked.givens.values()]
     if c.last is None or pending.asked is None or c.last.topic is not pending.asked.topic or pending.wanted:
         return False
-    if not _alone(text) or not unheard(text, given) or _differ_in_unit(pending.ways):
+    if not _alone(text) or places_of(text)[0].value.unit != "none" or not unheard(text, given) or _differ_in_unit(pending.ways):
         return False
     if not isinstance(places_of(text)[0].value, Number):
         return False  # at 60 F tells what it is for, and so what the 55 before it was

@@ -28,28 +28,32 @@ _TO_KEEP = re.compile(
     re.IGNORECASE,
 )  # a line that says so asks for no answer anew
 _COUNTS = re.compile(r"\d\s+(?!inches|feet|degrees|cent(?:re|er)s|metres|meters|mils|footers|in\b)[a-z]+s\b", re.IGNORECASE)
+_NUMBERED = re.compile(r"\bnumber \d+ (?:is|are|was|has|needs|wants)\b", re.IGNORECASE)  # of blades, or of walls
 LIKELY = 0.8  # how sure a pitch is that is said of a gable
 
 
 @act("remember")
-def remember(talk: Talk) -> None:
-    """Keep a value for this job, to be used where a question leaves it out."""
+def remember(talk: Talk) -> bool | None:
+    """Keep a value for this job, to be used where a question leaves it out; not the number that a thing goes by."""
+    if _NUMBERED.search(talk.record["heard"]):
+        return False
     parts = talk.conversation.statements or [talk.said]
     kept: list[str] = []
     if "hearsay" in talk.said.words:
         name = talk.said.words["what"]
         talk.conversation.pending = Pending(keep=name)
         put_asked(talk.record, "remember", f"That is somebody's word for it, so I keep nothing yet. What is the {name}?")
-        return
+        return None
     for said in parts:
         name = said.words["what"]
         line = keep(talk, name, said.values.get("value", ()), said.words.get("value", ""))
         if line is None:
-            return
+            return None
         kept.append(line)
     talk.conversation.kept_by.append((talk.record, dict(talk.conversation.just_kept)))
     put_noted(talk.record, "remember", f"Kept for this job: {listed(kept, 'and')}")
     asked_again(talk)
+    return None
 
 
 def asked_again(talk: Talk) -> None:

@@ -14,7 +14,7 @@ GAP = "end gap, aluminium, 3.6 long, 5 degrees now, hottest 40, coldest minus 20
     [
         ("wall area, 7.2 by 2.4", "17.28 m²"),  # no wall is 2.4 ft high
         ("area of a wall nine point six by two point four", "23.04 m²"),
-        ("ladder foot, bearing at 5.2", "1300 mm"),
+        ("ladder foot, bearing at 4.4", "1100 mm"),
         ("gable height, 6.4 wide, 40 degrees", "2685 mm"),
         (GAP, "2.9 mm"),  # 40 °F is no summer
         ("nine of sheathing, twenty five batten, eighteen cladding, how deep to the face", "52 mm"),
@@ -35,11 +35,14 @@ def test_what_can_be_one_unit_only_is_that(said: str, answer: str) -> None:
     [
         (("diagonal of 3.6 by 2.4",), "3.6 m and the other side 2.4 m, or the side 3.6 ft"),
         (("squares for a wall 2.6 by 9",), "2.6 ft and the wall height 9 ft, or the wall length 2.6 m"),
+        (("wall 9.6 by 4.2, area",), "9.6 ft and the height 4.2 ft, or the length 9.6 m"),
         (("rise over 1.9 at 30 degrees",), "Is the run 1.9 m or 1.9 ft?"),
         (("how tall's the peak, 9.6 wide, 35 degrees",), "Is the gable width 9.6 m or 9.6 ft?"),
         (("how high's the gable, 6 wide", "40 degrees"), "Is the gable width 6 ft or 6 m?"),
         (("the roof is 39 degrees", "gable height five wide"), "Is the gable width 5 ft or 5 m?"),
         (("end gap, vinyl, 12 ft, 40 F now, hottest 50 F, coldest 0 F",), "Is the hottest 50 °F?"),
+        (("courses for a 7.2 wall", "6"), "Is the height 7.2 m or 7.2 ft?"),
+        (("gable 7.2 wide how high", "8/12"), "Is the gable width 7.2 m or 7.2 ft?"),
         (("24 square metres at 42 a square metre", "27"), "the price 42.00 and the area 27 m², or the price 27.00"),
     ],
 )
@@ -63,7 +66,10 @@ def test_what_may_be_two_is_asked_about(lines: tuple[str, ...], asked: str) -> N
         (("vinyl 12 ft long 30 F rise", "and 16", "20", "the length"), "1/4 in"),
         (("deck 3.6 m by 4.8 m diagonal", "4.2", "and the other way 3.9"), "5731 mm"),
         (("deck 3.6 m by 4.8 m diagonal", "4.2", "the other one"), "5532 mm"),
-        (("cladding boards 21 courses of 6.6, boards 4.8", "7.2 long", "the courses"), "35"),
+        (("courses for a two point five five wall", "one fifty"), "150 mm"),
+        (("dew point at 68 F, 45 percent", "55", "at 60 F"), "43.8 °F"),  # the 55 was of the humidity
+        (("square check 2400 mm by 1800 mm", "wrong, the second side is 1000 mm"), "2600 mm"),
+        (("cladding boards 21 courses of 6.6 m, boards 4.8 m", "7.2 long", "the courses"), "35"),
         (("vinyl 3.6 m long 30 C rise", "and 4.2", "40"), "11 mm"),  # of the rise, as it is far from 4.2
     ],
 )
