@@ -15,7 +15,7 @@ from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
-from assistant.still_open import goes_on_from
+from assistant.still_open import goes_on_from, let_fall
 from intents.question import Question
 from solvers.quantities import Area, Count, Length, Money, Number, Pitch, Quantity
 from solvers.registry import Topic
@@ -205,7 +205,7 @@ def carried(base: Asked, parameters: Sequence[Parameter]) -> dict[str, Given]:
 def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     """What a question that lacks a value takes of the last answer, which it points at or plainly goes on from."""
     answer = c.last.record.get("answer") if c.last else None
-    if not answer or answer["value"] is None:
+    if not answer or answer["value"] is None or let_fall(c) is not None:
         return None
     topic = c.topics[question.topic]
     same = of_the_same_wall(c, topic, question, text) or _same_corner(c, topic, question, text)

@@ -10,7 +10,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.acts.comparing import DIFFERENCE
-from assistant.from_last import sticks_of_it
+from assistant.from_last import priced, sticks_of_it
 from assistant.goes_on import goes_on
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
@@ -44,7 +44,7 @@ def of_the_shown(c: Conversation, record: Record, text: str) -> bool:
     if line is None or c.pending is not None or _PARTS.match(text) or line["unit"] not in Length.units or line["value"] is None:
         return False
     before, c.last = c.last, _as_asked(c, line)
-    if line["name"] != DIFFERENCE and sticks_of_it(c, record, text):
+    if line["name"] != DIFFERENCE and (sticks_of_it(c, record, text) or priced(c, record, text)):
         return True
     works = (_in_unit,) if line["name"] == DIFFERENCE else (goes_on, put_to_it, _in_unit)  # an inch less is of the answer
     worked = any(work(c, record, text) for work in works)

@@ -25,7 +25,7 @@ _EXPLICIT = ("goes_back", "back_and_change")  # which say what they go on from
 
 def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Work]) -> bool:
     """Whether one of these takes the line as of the last answer; where a line between was let fall, that is asked about."""
-    before = _let_fall(c)
+    before = let_fall(c)
     if before is None or c.last is None:
         return any(work(c, record, text) for work in works)
     state, kept = state_of(c), c.shown
@@ -43,7 +43,7 @@ def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Wor
     return True
 
 
-def _let_fall(c: Conversation) -> Record | None:
+def let_fall(c: Conversation) -> Record | None:
     """The line right before, where it told a number, came to nothing, and nothing waits for a reply to it."""
     last = c.records[-1] if c.records else None
     if last is None or c.pending is not None or c.last is None or not c.last.record.get("answer"):
