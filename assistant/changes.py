@@ -105,7 +105,8 @@ def _of_the_joint(c: Conversation, record: Record, text: str, said: Said | None,
 def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line changes the question once the words that name what is as before are left out."""
     less = without_same(text, c.last) if c.last is not None else text
-    stays = frozenset(re.findall(r"[a-z]+", text.lower())) - frozenset(re.findall(r"[a-z]+", less.lower()))
+    gone = frozenset(re.findall(r"[a-z]+", text.lower())) - frozenset(re.findall(r"[a-z]+", less.lower()))
+    stays = gone if gone.isdisjoint(("no", "without", "not")) else frozenset()  # with no kerf, zero
     return less != text and _change_less(c, record, less, sure=True, stays=stays)
 
 
