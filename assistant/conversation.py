@@ -22,6 +22,7 @@ from assistant.idle import of_no_effect
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
+from assistant.openings_told import ask_their_size
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as, the_same
@@ -102,6 +103,7 @@ class Conversation:
             at_the_saw.go_on_at_the_saw(self, record, asked)
         if waited is None and before is None:
             look_past_story(self, record, text)
+        ask_their_size(self, record, text)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -117,11 +119,10 @@ class Conversation:
         self.target = next((kept for kept in reversed(self.records) if markable(kept)), None)
 
     def _remember_record(self, record: Record) -> None:
-        struck = record["topic"] == "strike"
         self.records.append(record)
         if record["topic"] in ("flag", "tag"):
             self.marked = record
-        if markable(record) and not struck:
+        if markable(record) and record["topic"] != "strike":
             self.target = record
 
     def read(self, text: str) -> Reading:
@@ -373,8 +374,7 @@ class Conversation:
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
         elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
             self.pending = Pending(first.asked, ways=ways, left=unplaced)
-            named = listed(unplaced, "and")
-            doubt = f"What is the {named}? I have no place for it in {article(worked.topic.name)}."
+            doubt = f"What is the {listed(unplaced, 'and')}? I have no place for it in {article(worked.topic.name)}."
             put_asked(record, worked.topic.name, doubt, self._lines(worked))
         elif name := unusual(first.asked):
             sure = replace(first, asked=replace(first.asked, meant=first.asked.meant | {name}))

@@ -9,7 +9,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.pending import Pending
-from assistant.record import Record, put_asked, put_declined
+from assistant.record import KEPT, Record, blank, put_asked, put_declined
 from intents.talk import numbers_in
 from solvers.slots import Opening, Parameter
 
@@ -25,6 +25,13 @@ _LEAD = (
 )
 _TAIL = r"(?:[ ,]+(?:in (?:it|that|there|the wall)|too|as well|off|out|on (?:it|that)|there|though|then|please|i forgot))*"
 _TOLD = re.compile(rf"{_LEAD}(?P<said>{_N} (?:(?!for|of|to|in)\w+ )?{_WHAT}){_TAIL}", re.IGNORECASE)
+_BESIDE = re.compile(  # and not "a 3 by 7 door", which has its size, nor a wall beside a door
+    rf"(?:\b(?:with|and|less|minus|plus|has|got|have|there's|there is|there are)\s+|[,&]\s*)(?P<said>{_N} {_WHAT})\b"
+    r"(?!\s*(?:\d|[x×]|by\b|at\b|of\b|each\b|that\b|is\b|are\b|measur|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b"
+    r"|trim|sill|head|frame|casing|opening|side|wide|height|width|or\b))",
+    re.IGNORECASE,
+)
+_NONE = re.compile(r"\bno (?:windows?|doors?|openings?)\b", re.IGNORECASE)
 _BY = re.compile(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
 _MORE = re.compile(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
 _SIZES = 2  # a width and a height
@@ -50,6 +57,26 @@ def openings_told(c: Conversation, record: Record, text: str) -> bool:
     return True
 
 
+def ask_their_size(c: Conversation, record: Record, text: str) -> None:
+    """Ask how big an opening is that a line tells of beside its wall, and gives no size: with a door, and two 3 by 4 windows."""
+    last = c.last
+    if last is None or record["outcome"] != "answered" or last.record is not record:
+        return
+    if "opened" in last.givens or _NONE.search(text):  # their area is told, or they are of another wall
+        return
+    lists = [given.value for given in last.givens.values() if isinstance(given.value, tuple)]
+    known = {one.what.split()[-1] for value in lists for one in value if isinstance(one, Opening)}
+    found = next((told for told in _BESIDE.finditer(text.replace("’", "'")) if told["kind"].lower() not in known), None)
+    if found is None or not any(_takes_openings(p) for p in last.topic.parameters):
+        return
+    question = f"How big is each {found['kind'].lower()}: how wide by how high?"
+    kept = {name: record[name] for name in KEPT}
+    last.record = {**record}
+    record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
+    put_asked(record, last.topic.name, question)
+    c.pending = Pending(last, told=f"with {found['said']}", question=question)
+
+
 def _told_before(last: Asked, kind: str) -> bool:
     """Whether openings of that kind were told of before, which these are then the number of."""
     lists = [given.value for given in last.givens.values() if isinstance(given.value, tuple)]
@@ -61,7 +88,8 @@ def sized(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     """Whether the line tells how big the openings are that were told before it; then they are taken off."""
     if not _BY.search(text) and len(numbers_in(text)) < _SIZES:
         return False
-    c.take(record, f"{pending.told} {text}")
+    door = re.fullmatch(r"(?P<lead>with \S+(?: [a-z]+)?) door", pending.told)
+    c.take(record, f"{door['lead']} {text.strip(' .!?')} door" if door else f"{pending.told} {text}")  # a 3-0 by 6-8 door
     return True
 
 

@@ -25,6 +25,11 @@ _EACH_IS = re.compile(
     r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
     re.IGNORECASE,
 )
+_ALL_AT = re.compile(
+    r"\W*(?:(?:and|so|ok|then)\W+)*how (?:long|much) (?:is|are) (?:all (?:of )?)?(?:that|it|them|those)(?: in all| altogether)? "
+    r"(?:at|if (?:it|they)['’]?(?:s|re)) (?P<n>[^,;?]+?)(?: (?:high|tall|each|long))?\W*",
+    re.IGNORECASE,
+)
 _LEAVES = re.compile(  # off a 96 inch piece, what's left; what does a sixteen footer leave me
     r"\W*(?:(?:and|so|ok|then|now|if i cut (?:it|that))[ ,]+)*(?:(?:off|out of|from) (?:an?|the|one) (?P<n>[^,;]+?)"
     r"(?: (?:piece|board|stick|length))?,? (?:what['’]?s|what is|how much(?:['’]?s| is)?) left(?: over)?"
@@ -94,7 +99,8 @@ def _none_of_it(text: str, last: Asked) -> str:
 
 def _each(text: str, last: Asked) -> str:
     """They're 8 foot, of straps."""
-    each = _EACH_IS.fullmatch(text) if last.topic.name == "strapping" else None
+    straps = last.topic.name == "strapping"
+    each = (_EACH_IS.fullmatch(text) or _ALL_AT.fullmatch(text)) if straps else None
     said = numbers_in(each["n"]) if each else []
     long = len(said) == 1 and (isinstance(said[0].value, Length) or (said[0].kind == "number" and " each" not in text.lower()))
     return f"{each['n']} high" if each and long else ""

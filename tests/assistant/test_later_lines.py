@@ -113,3 +113,27 @@ def test_a_layer_put_to_the_others_stays() -> None:
     lines = ("sheathing 11 mm, strapping 38, cladding 16, depth to the face", "foam 25 as well")
     assert last(*lines)["answer"]["value"] == pytest.approx(90)
     assert last(*lines, "what about 19 strapping again with the foam")["answer"]["value"] == pytest.approx(71)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "wall is 40 by 8 with a door, area",
+        "wall 40 by 8 with 3 windows 4 by 3 and a door, area",
+        "boards for a 32 by 9 wall with a door and a 3 by 4 window, 6 inch reveal, 12 footers",
+    ],
+)
+def test_an_opening_without_its_size_is_never_left_in_the_wall(line: str) -> None:
+    record = last(line)
+    assert (record["outcome"], "How big is each door" in record["ask"]) == ("asks", True)
+    taken = last(line, "3 by 7")
+    openings = next(given["text"] for given in taken["givens"] if given["name"] == "openings")
+    assert taken["outcome"] == "answered"
+    assert "1 door 3 ft by 7 ft" in openings
+
+
+@pytest.mark.parametrize(
+    ("line", "area"), [("wall 30 by 9 with a 3 by 7 door by the window, area", 249), ("wall 30 by 9, no doors", 270)]
+)
+def test_an_opening_with_its_size_or_none_is_answered(line: str, area: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(area)
