@@ -48,7 +48,8 @@ _HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b", re.IGNORECASE)
 _REACH = re.compile(
     r"[\s,;]*(?:\b(?:and|if|when|with|but|since|as|on|which|that|whose|says)\b\s*)*"
     r"(?:\b(?:it|(?:(?:my|the|our|a|this)\s+)?(?:\w+\s+)?saw)\s+)?(?:(?:only|just|that)\s+)*"
-    r"\b(?:stop(?:s|ped|ping)?|max(?:es|imum)?|tops?|goes|go|swings?|ends|quits|runs|limit(?:ed)?|reaches|limited)\b"
+    r"(?:\b|(?<=['’]s ))(?:stop(?:s|ped|ping)?|good|max(?:es|imum)?|tops?|goes|go|swings?"
+    r"|ends|quits|runs|limit(?:ed)?|reaches|limited)\b"
     r"(?:\s+(?:is|out|up|only|at|to|of|past))*\s*$",
     re.IGNORECASE,
 )

@@ -39,6 +39,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
 }  # fmt: skip
 # Another try, which settles nothing of the one before.
 _ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
+_OPENING = re.compile(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
 _SO_MUCH_EACH = re.compile(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 # What is put to a sum that is still open.
@@ -241,6 +242,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     best = reading.questions[0] if reading.questions else None
     topic = pending.asked.topic
+    if _OPENING.search(text) and not any(p.name.startswith("opening") for p in topic.parameters):
+        return False  # a 3 by 7 door is no piece to cut
     if of_stock(text, pending.asked) or (_SO_MUCH_EACH.search(text) and pending.wanted and not _may_be_each(pending)):
         return False
     if (face := face_told(text, pending)) is not None:

@@ -5,6 +5,7 @@ The number of the line between was let fall, so "that" would be of an older answ
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
     Work = Callable[[Conversation, Record, str], bool]
 
 _FIRST = "I did not take"
+_CHANGES = re.compile(r"\W*(?:and an?|and the|less|minus|plus|add|take|without|with an?)\b", re.IGNORECASE)  # less the lap
 _EXPLICIT = ("goes_back", "back_and_change")  # which say what they go on from
 
 
@@ -50,5 +52,6 @@ def let_fall(c: Conversation) -> Record | None:
         return None
     if outside_of(last["heard"]) is not None or all(kept is not c.last.record for kept in c.records):
         return None  # or this very line told which it was
-    fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and places_of(last["heard"])
+    told = bool(places_of(last["heard"])) or _CHANGES.match(last["heard"]) is not None
+    fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and told
     return last if fell else None

@@ -48,6 +48,11 @@ _HALF_LOW = re.compile(
     r"(?: (?:the )?(?:soffits?|eaves?|bottom))?)\W*",
     re.IGNORECASE,
 )
+_HALF_HIGH = re.compile(
+    r"\W*(?:(?:and|so|ok|then|the|what['’]?s)\W+)*(?:(?:high|upper|top|ridge) half"
+    r"|half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|up at|high)(?: (?:the )?(?:ridge|top))?)\W*",
+    re.IGNORECASE,
+)
 _AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
 _PERCENT = re.compile(
     r"\W*(?:(?:and|or|so|ok|now|what about|how about|at|no|make it)\W+)*[a-z0-9. ]+?(?: ?%| per ?cent)\W*", re.IGNORECASE
@@ -108,7 +113,9 @@ def _each(text: str, last: Asked) -> str:
 
 def _low(text: str, last: Asked) -> str:
     """Half of that at the soffit, of a vent area."""
-    return "how much low" if _HALF_LOW.fullmatch(text) and last.topic.name == "vent area" else ""
+    if last.topic.name != "vent area":
+        return ""
+    return "how much low" if _HALF_LOW.fullmatch(text) else "how much high" if _HALF_HIGH.fullmatch(text) else ""
 
 
 def _in_percent(text: str, last: Asked) -> str:

@@ -30,7 +30,7 @@ def fall(
     width: Annotated[
         Length, Slot("How wide is it, front to back? What width?", bare=("in",), above=0, usual=(Fraction(1, 2), 600))
     ],
-    slope: Annotated[Percent | None, Slot(ASK_SLOPE, instead=("pitch", "ratio"))] = None,
+    slope: Annotated[Percent | None, Slot(ASK_SLOPE, usual=(Fraction(1, 10), 30), instead=("pitch", "ratio"))] = None,
     pitch: Annotated[Pitch | None, Slot(ASK_SLOPE, name="slope per foot", instead=("slope", "ratio"))] = None,
     ratio: Annotated[Ratio | None, Slot(ASK_SLOPE, name="slope as a ratio", instead=("slope", "pitch"))] = None,
 ) -> None:
