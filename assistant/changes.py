@@ -19,7 +19,7 @@ from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.named_none import apart, without_things
-from assistant.no_change import in_a_list, left_over, names_it, no_area, only_in_words, talks_of_else, told_nothing
+from assistant.no_change import in_a_list, left_over, names_it, no_area, of_each, only_in_words, talks_of_else, told_nothing
 from assistant.opening_sized import side_told
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
@@ -191,7 +191,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
-    if two_sizes.of_no_wall(wanted, c.last):
+    if two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last):
         _ask_where(c, record, wanted, c.last)
         return True
     outright = next(filter(None, (reader(wanted, c.last) for reader in _OUTRIGHT)), None)

@@ -369,6 +369,11 @@ class Conversation:
             self.last, self.just_kept = first.asked, {}
             first.asked.record = record
             put_declined(record, worked.refused)
+        elif name := unusual(first.asked):
+            sure = replace(first, asked=replace(first.asked, meant=first.asked.meant | {name}))
+            self.pending = Pending(first.asked, wanted=name, ways=[sure])
+            sentence = is_it_meant(worked.topic.parameter(name), first.asked.givens[name])
+            put_asked(record, worked.topic.name, sentence, self._lines(worked))
         elif worked.asks:
             self.pending = Pending(first.asked, worked.wanted, alike=of_both_scales(ways))
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
@@ -376,11 +381,6 @@ class Conversation:
             self.pending = Pending(first.asked, ways=ways, left=unplaced)
             doubt = f"What is the {listed(unplaced, 'and')}? I have no place for it in {article(worked.topic.name)}."
             put_asked(record, worked.topic.name, doubt, self._lines(worked))
-        elif name := unusual(first.asked):
-            sure = replace(first, asked=replace(first.asked, meant=first.asked.meant | {name}))
-            self.pending = Pending(first.asked, wanted=name, ways=[sure])
-            sentence = is_it_meant(worked.topic.parameter(name), first.asked.givens[name])
-            put_asked(record, worked.topic.name, sentence, self._lines(worked))
         else:
             self._answered(record, first, question)
 

@@ -28,6 +28,8 @@ if TYPE_CHECKING:
 PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a value and name no question
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 TAKEN_OUT = frozenset("less minus take takes out off deduct subtract knock there got has have both them those cut".split())
+_ON_A_WALL = ("marks on centre", "course layout", "balanced panels")
+_OF_EACH = re.compile(r"\b(?:feet|foot|ft|inch(?:es)?|m|metres?|mm|long|high|tall) each\b|['\"] each\b", re.IGNORECASE)
 _FORM = 4  # letters by which forms of a word are known: sides, sided
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 _FAR = 8  # times the area before, or less
@@ -64,6 +66,11 @@ def _said_after(heard: Heard, rest: str, label: str) -> bool:
     """Whether a count is followed by a form of its own name: an eight sided box."""
     after = re.match(r"[\s-]*([a-z]+)", rest[heard.end :].lower())
     return after is not None and any(len(word) >= _FORM and after[1].startswith(word[:_FORM]) for word in label.split())
+
+
+def of_each(wanted: Wanted, last: Asked) -> bool:
+    """Whether a length is told of each of the things that stand on a wall, and so is no length of that: and 9 foot each."""
+    return last.topic.name in _ON_A_WALL and _OF_EACH.search(wanted.rest) is not None and bool(places_of(wanted.rest))
 
 
 def told_nothing(more: Question, rest: str) -> bool:
