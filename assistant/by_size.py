@@ -23,6 +23,7 @@ _BY_A_QUARTER, _HALF_AGAIN = Fraction(5, 4), Fraction(3, 2)
 _ALL_BUT = Fraction(6, 5)  # times as large, at most
 _ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
+LEAST_MM = 100  # a bare number from here on may be of millimetres
 _TAPE_ONLY = (4, 8, 16, 32)
 
 
@@ -34,6 +35,8 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     for name in places:
         was = last.givens[name].value
         value = new.to(was.unit).value if new.unit in was.units else new.value
+        if was.unit == "m" and new.unit == "none" and new.value >= LEAST_MM:
+            value = new.value / 1000  # 2040, in place of 2.1 m, is told in millimetres
         if was.value <= 0:
             continue
         ratios.append((max(value / was.value, was.value / value), name))

@@ -32,6 +32,7 @@ _PER = frozenset(["per", "in", "a", "every", "each", "for", "to"])
 
 _STOPS, _LED = frozenset(("", ",", ".", "?", ";", "pitch", "roof")), frozenset((",", ".", ";", "at", "a", "an", "is", "on"))
 _ROOFED = frozenset("rafter rafters roof pitch pitched hip valley verge spar spars bargeboard barge rake gable ridge".split())
+_ROWS = frozenset("battens batten straps strap courses rows boards studs joists laths furring strips".split())
 _HUNDREDTHS = frozenset(("three", "hundred"))
 
 
@@ -49,6 +50,8 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
             yield Reading("pitch", i, rise.end + 2, Pitch(rise.value * 12 / 1000, "in12"), 0.9)
         if rise.value.numerator < rise.value.denominator:
             yield from _part_a_foot(line, i, rise)
+        if word == "on" and _counted(line, rise.end + 1):
+            continue
         if word in _PITCH:
             yield from _separated(line, i, rise, word)
         elif word in _EVERY_JOINT or word == "up":
@@ -58,6 +61,11 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
             yield from _ratios(line, i, rise, rise.end + 2, 0.9)
         else:
             yield from _said_after(line, i, rise)
+
+
+def _counted(line: Line, at: int) -> bool:
+    """Whether a number counts what comes after it, and is no twelve of a pitch: every 16 on 12 battens."""
+    return any(line.words[piece.end] in _ROWS for piece in line.pieces(at))
 
 
 def _grade_end(words: Sequence[str], start: int, end: int) -> int:
