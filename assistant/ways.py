@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
@@ -20,7 +21,7 @@ from intents.stated_units import MILLIMETRES
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.exact import real
-from solvers.quantities import Length, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Length, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.registry import Worked
 from solvers.slots import Choice, Given, Parameter, Slot
 from solvers.sums import Sum
@@ -35,6 +36,7 @@ NEXT_TO = 4  # letters between two sizes said together, as " by "
 INCHES = frozenset(("in", "ins", "inch", "inches"))
 INCHES_FROM = 12  # a bare number under this, beside one in inches, may be of feet
 FEW = 4  # so many times as long as the other the one side mostly is at most: 22 one way and 31 foot 6 the other
+_TAPE_PART = re.compile(r"\d{1,2}/(?:2|4|8|16|32)")
 HALVES = 30  # two sizes this large or more, both told to the half, are of inches: nobody measures 47 1/2 feet so
 TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no scale are no Celsius
 UNIT_WORDS = {
@@ -59,13 +61,24 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
     kinds = {parameter.name: parameter.kind for parameter in parameters}
     slots = {parameter.name: parameter.slot for parameter in parameters}
     found: list[tuple[Given, ...]] = []
-    for said in _likely(question, slots):
+    for said in _likely(_per_foot(question), slots):
         for heard in in_usual_units(_one_unit(said, slots), slots):
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
             found += islice(product(*choices), MOST_WAYS * 2)
     found = _each_once(found)
     on_scale = [way for way in found if _one_scale(way)] or found[:1]  # a wall said to be at 70 °C is refused by what is worked
     return [{given.name: given for given in way} for way in on_scale[:MOST_WAYS]]
+
+
+def _per_foot(question: Question) -> Question:
+    """A fall told as a part of the tape alone, which may be per foot: a fall of 1/8 is rarely one in eight."""
+    named = [name for name in ("ratio", "slope") if name in question.givens and _TAPE_PART.fullmatch(question.givens[name].text)]
+    if question.topic != "fall" or len(named) != 1:
+        return question
+    heard = question.givens[named[0]]
+    others = {name: given for name, given in question.givens.items() if name != named[0]}
+    per_foot = others | {"pitch": replace(heard, value=Pitch(Fraction(heard.text), "in12", heard.text), others=())}
+    return replace(question, swaps=[per_foot, *question.swaps])
 
 
 def _each_once(ways: list[tuple[Given, ...]]) -> list[tuple[Given, ...]]:

@@ -194,8 +194,8 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Measure:  # five eighths in millimetres: a part of the tape is of an inch
         part = value.denominator in (2, 4, *TAPE_PARTS)
         return Fit(Measure(Length(value, "in", text)), 0.7) if part else None
-    if not cued:
-        return None
+    if not cued or (kind is Money and 0 < value < 1 and "/" in text):
+        return None  # nothing costs 1/8 of a dollar: it is an inch's
     if kind is Money and value >= 100 and TWO_PART.fullmatch(text):
         return Fit(Money(value / 100, "money", text), UNIT_GUESS)
     if kind is Pitch:
