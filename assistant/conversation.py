@@ -369,7 +369,7 @@ class Conversation:
             self.last, self.just_kept = first.asked, {}
             first.asked.record = record
             put_declined(record, worked.refused)
-        elif name := unusual(first.asked):
+        elif name := unusual(first.asked, bool(worked.asks)):
             sure = replace(first, asked=replace(first.asked, meant=first.asked.meant | {name}))
             self.pending = Pending(first.asked, wanted=name, ways=[sure])
             sentence = is_it_meant(worked.topic.parameter(name), first.asked.givens[name])

@@ -31,6 +31,7 @@ _BESIDE = re.compile(  # and not "a 3 by 7 door", which has its size, nor a wall
     r"|trim|sill|head|frame|casing|opening|side|wide|height|width|or\b))",
     re.IGNORECASE,
 )
+_FEET_AND_INCHES = re.compile(r"\W*\d[ -]\d+ ?(?:by|x)\b", re.IGNORECASE)  # 3 0 by 6 8
 _NONE = re.compile(r"\bno (?:windows?|doors?|openings?)\b", re.IGNORECASE)
 _BY = re.compile(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
 _MORE = re.compile(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
@@ -88,7 +89,7 @@ def sized(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     """Whether the line tells how big the openings are that were told before it; then they are taken off."""
     if not _BY.search(text) and len(numbers_in(text)) < _SIZES:
         return False
-    door = re.fullmatch(r"(?P<lead>with \S+(?: [a-z]+)?) door", pending.told)
+    door = re.fullmatch(r"(?P<lead>with \S+(?: [a-z]+)?) door", pending.told) if _FEET_AND_INCHES.match(text) else None
     c.take(record, f"{door['lead']} {text.strip(' .!?')} door" if door else f"{pending.told} {text}")  # a 3-0 by 6-8 door
     return True
 

@@ -255,11 +255,17 @@ def _page_unit(slot: Slot, value: Quantity) -> str:
     return slot.unit or SCALES.get(type(value)) or PAGE_UNIT.get(type(value), value.unit)
 
 
-def unusual(asked: Asked) -> str:
-    """The name of a given of this line that is outside of what is usual and was not confirmed; "" if there is none."""
+def unusual(asked: Asked, lacks: bool = False) -> str:
+    """The name of a given of this line that is outside of what is usual and was not confirmed; "" if there is none.
+
+    `lacks`: something else is missing, which is asked first where it may tell the unit of what was said without one.
+    """
     for parameter in asked.topic.parameters:
         given = asked.givens.get(parameter.name)
-        if given is not None and given.source == "asked" and parameter.name not in asked.meant and _outside(parameter, given):
+        if given is None or given.source != "asked" or parameter.name in asked.meant or not _outside(parameter, given):
+            continue
+        text = getattr(given.value, "text", "").split(TAKEN)[0]
+        if not (lacks and isinstance(given.value, Length) and no_unit(Heard(given.value, 0, 0, text))):
             return parameter.name
     return ""
 
