@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from assistant.pending import Pending
 from assistant.record import KEPT, Record, blank, put_asked, put_declined
+from intents.question import Question
 from intents.talk import numbers_in
 from solvers.slots import Opening, Parameter
 
@@ -60,15 +61,16 @@ def openings_told(c: Conversation, record: Record, text: str) -> bool:
 
 def ask_their_size(c: Conversation, record: Record, text: str) -> None:
     """Ask how big an opening is that a line tells of beside its wall, and gives no size: with a door, and two 3 by 4 windows."""
+    open_ = c.pending if c.pending is not None and c.pending.left and c.pending.ways else None
+    asked = open_.asked if open_ is not None else c.last
+    found = _without_size(asked, text) if asked is not None else None
+    if asked is None or found is None:
+        return
+    if open_ is not None and set(open_.left) <= set(found["said"].split()):  # the two of two doors has no other place
+        c.finish(record, open_.ways, Question(asked.topic.name))
+        record["ask"], c.pending = "", None
     last = c.last
     if last is None or record["outcome"] != "answered" or last.record is not record:
-        return
-    if "opened" in last.givens or _NONE.search(text):  # their area is told, or they are of another wall
-        return
-    lists = [given.value for given in last.givens.values() if isinstance(given.value, tuple)]
-    known = {one.what.split()[-1] for value in lists for one in value if isinstance(one, Opening)}
-    found = next((told for told in _BESIDE.finditer(text.replace("’", "'")) if told["kind"].lower() not in known), None)
-    if found is None or not any(_takes_openings(p) for p in last.topic.parameters):
         return
     question = f"How big is each {found['kind'].lower()}: how wide by how high?"
     kept = {name: record[name] for name in KEPT}
@@ -76,6 +78,15 @@ def ask_their_size(c: Conversation, record: Record, text: str) -> None:
     record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
     put_asked(record, last.topic.name, question)
     c.pending = Pending(last, told=f"with {found['said']}", question=question)
+
+
+def _without_size(asked: Asked, text: str) -> re.Match[str] | None:
+    """The first opening of a line that the question has no size of, where it takes openings; none where their area is told."""
+    if "opened" in asked.givens or _NONE.search(text) or not any(_takes_openings(p) for p in asked.topic.parameters):
+        return None
+    lists = [given.value for given in asked.givens.values() if isinstance(given.value, tuple)]
+    known = {one.what.split()[-1] for value in lists for one in value if isinstance(one, Opening)}
+    return next((told for told in _BESIDE.finditer(text.replace("’", "'")) if told["kind"].lower() not in known), None)
 
 
 def _told_before(last: Asked, kind: str) -> bool:
