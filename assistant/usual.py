@@ -121,15 +121,7 @@ def _all_metric(givens: Givens, slots: dict[str, Slot]) -> Givens:
     odd = [name for name, heard in givens.items() if heard in lengths and no_unit(heard) and _no_tape_shows(heard)]
     if not others or any(heard.value.value and not _metric(heard) and not no_unit(heard) for heard in lengths):
         return givens
-    changed = dict(givens)
-    for name in [name for name, heard in givens.items() if heard in lengths] if bare else odd:
-        heard, slot = givens[name], slots.get(name)
-        if slot is None or slot.usual is None or _metric(heard) or "/" in heard.text or not heard.value.value:
-            continue
-        fitting = [length for unit in METRIC if is_usual(slot, length := _taken(heard, unit), 1)]
-        if fitting:
-            changed[name] = replace(heard, value=fitting[0], others=())
-    return changed
+    return _put_in_metric(givens, [*givens] if bare else odd, slots)
 
 
 def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
@@ -149,13 +141,20 @@ def in_metric_beside(givens: Givens, known: Iterable[object], slots: dict[str, S
     lengths = [value for value in known if isinstance(value, Length)]
     if not lengths or any(value.unit not in METRIC_UNITS for value in lengths):
         return givens
+    return _put_in_metric(givens, [*givens], slots)
+
+
+def _put_in_metric(givens: Givens, names: Iterable[str], slots: dict[str, Slot]) -> Givens:
+    """The givens with those of these names that are lengths of no unit in the metric one that makes them usual; no part of a
+    tape is metric."""
     changed = dict(givens)
-    for name, heard in givens.items():
-        slot = slots.get(name)
-        if slot is None or slot.usual is None or not isinstance(heard.value, Length) or _metric(heard) or not no_unit(heard):
+    for name in names:
+        heard, slot = givens[name], slots.get(name)
+        bare = isinstance(heard.value, Length) and no_unit(heard) and not _metric(heard) and "/" not in heard.text
+        if slot is None or slot.usual is None or not bare or not heard.value.value:
             continue
         fitting = [length for unit in METRIC if is_usual(slot, length := _taken(heard, unit), 1)]
-        if fitting and "/" not in heard.text:
+        if fitting:
             changed[name] = replace(heard, value=fitting[0], others=())
     return changed
 
