@@ -72,7 +72,9 @@ def ask_their_size(c: Conversation, record: Record, text: str) -> None:
     last = c.last
     if last is None or record["outcome"] != "answered" or last.record is not record:
         return
-    question = f"How big is each {found['kind'].lower()}: how wide by how high?"
+    one = found["said"].lower().split()[0] in ("a", "an", "one")
+    which = found["kind"].lower() if one else f"of the {found['said'].lower()}"
+    question = f"How big is each {which}: how wide by how high?"
     kept = {name: record[name] for name in KEPT}
     last.record = {**record}
     record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
