@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.said_over import FAR, NEAR
+from assistant.said_over import FAR, NEAR, times_apart
 from assistant.usual import GUESSED, is_usual
 from intents.fitting import fit
 from intents.reading import Reading
@@ -83,7 +83,7 @@ def to_the_near(more: Question, last: Asked, rest: str) -> None:
     known = {given.name: given.value for given in said if isinstance(given.value, Length) and given.value.value > 0}
     if len(more.givens) < _LEAST_KNOWN:
         return
-    _turned(more, known, rest)
+    _turned(more, known)
     for name, heard in list(more.givens.items()):
         value, named = heard.value, last.topic.parameter(name).label in rest.lower()
         if name not in known or not isinstance(value, Length) or value.value <= 0 or named:
@@ -107,7 +107,7 @@ def doubt_the_odd(more: Question, last: Asked) -> None:
             more.givens[name] = replace(heard, sure=GUESSED)
 
 
-def _turned(more: Question, known: dict[str, Length], rest: str) -> None:
+def _turned(more: Question, known: dict[str, Length]) -> None:
     """Give two lengths of a line to each other's givens, where that brings both near to what those were: 36 across and 6, of
     an arc 30 wide and 5 high."""
     lengths = {n: heard.value for n, heard in more.givens.items() if isinstance(heard.value, Length) and heard.value.value > 0}
@@ -122,8 +122,7 @@ def _turned(more: Question, known: dict[str, Length], rest: str) -> None:
 
 
 def _times(one: Length, other: Length) -> float:
-    ratio = one.to("in").value / other.to("in").value
-    return float(max(ratio, 1 / ratio))
+    return times_apart(one.to("in").value, other.to("in").value)
 
 
 def plainly_nearer(last: Asked, new: Quantity) -> str:

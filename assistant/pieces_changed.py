@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, stem
+from assistant.said_over import places_of, stem, times_apart
 from intents.question import Heard, Question
 from solvers.quantities import Quantity
 from solvers.slots import Opening, Piece
@@ -96,11 +96,7 @@ def _measured_again(pieces: tuple[Piece, ...], words: str, last: Asked) -> Piece
     """The one piece that a bare number is all but, where no given that is one number is anything like it."""
     said = [place.value.value for place in places_of(words)]
     single = [g.value.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
-    if len(said) != 1 or said[0] <= 0 or any(value > 0 and _ratio(value, said[0]) <= _OTHER for value in single):
+    if len(said) != 1 or said[0] <= 0 or any(value > 0 and times_apart(value, said[0]) <= _OTHER for value in single):
         return None
-    near = [piece for piece in pieces if piece.length.value > 0 and _ratio(piece.length.value, said[0]) <= _ALIKE]
+    near = [piece for piece in pieces if piece.length.value > 0 and times_apart(piece.length.value, said[0]) <= _ALIKE]
     return near[0] if len(near) == 1 else None
-
-
-def _ratio(one: object, other: object) -> float:
-    return float(max(one / other, other / one))  # type: ignore[operator]

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, stem
+from assistant.said_over import places_of, stem, times_apart
 from solvers.quantities import Angle, Count, Pitch, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given
@@ -68,7 +68,7 @@ def _same(new: Quantity, old: Quantity) -> bool:
 def _may_be_laid_at(labels: dict[str, str], last: Asked, new: Quantity) -> bool:
     """Whether a bare number said after "at" can be how far apart, or how steep, something is: not where another is far nearer."""
     known = {n: g.value.value for n, g in last.givens.items() if g.source != "assumed" and isinstance(g.value, Quantity)}
-    apart = {n: float(max(new.value / was, was / new.value)) for n, was in known.items() if was > 0 and new.value > 0}
+    apart = {n: times_apart(new.value, was) for n, was in known.items() if was > 0 and new.value > 0}
     laid = [n for n in apart if labels[n] in _LAID_AT]
     steep = sum("pitch" in label for label in labels.values())
     near = min((apart[n] for n in laid), default=0)
@@ -84,7 +84,7 @@ def nearer_the_saw(saw: Asked, text: str) -> bool:
 
     def near(asked: Asked) -> float:
         sizes = [g.value.value for g in asked.givens.values() if isinstance(g.value, Angle | Pitch) and g.value.value > 0]
-        return min((float(max(new / size, size / new)) for size in sizes), default=float("inf"))
+        return min((times_apart(new, size) for size in sizes), default=float("inf"))
 
     own = replace(saw, givens={name: given for name, given in saw.givens.items() if name in ("setting", "limit")})
     return near(own) <= _ABOUT and near(joint) >= _FAR_FROM

@@ -236,4 +236,9 @@ def shared_words(one: Sequence[str], other: Sequence[str]) -> int:
 
 def _ratio(old: Quantity, new: Quantity) -> float:
     value = new.to(old.unit).value if new.unit in old.units else new.value
-    return float(max(value / old.value, old.value / value)) if old.value > 0 and value > 0 else float("inf")
+    return times_apart(value, old.value) if old.value > 0 and value > 0 else float("inf")
+
+
+def times_apart(one: Fraction, other: Fraction) -> float:
+    """How many times the larger of two numbers over nothing is the smaller."""
+    return float(max(one / other, other / one))

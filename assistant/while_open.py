@@ -17,7 +17,7 @@ from assistant.units_kept import in_its_unit
 from assistant.ways import Way, differences
 from intents.question import Question
 from solvers.exact import real
-from solvers.quantities import Length, Number, Quantity
+from solvers.quantities import Length, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -72,8 +72,6 @@ def another_number(c: Conversation, record: Record, text: str, pending: Pending)
     if c.last is None or pending.asked is None or c.last.topic is not pending.asked.topic or pending.wanted:
         return False
     if not _alone(text) or places_of(text)[0].value.unit != "none" or not unheard(text, given) or _differ_in_unit(pending.ways):
-        return False
-    if not isinstance(places_of(text)[0].value, Number):
         return False  # at 60 F tells what it is for, and so what the 55 before it was
     c.take(record, text)
     return True
