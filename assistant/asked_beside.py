@@ -168,7 +168,7 @@ ASKED: dict[str, Asks] = {
         (r"\bweigh\w*|\bheavy\b|\bpounds\b|\blbs?\b|\bkilos?\b|\bkg\b", ("weight of the water",)),
         (r"\bfreez\w*|\bfroze\w*|\bice\b|\bris(?:e|es)\b|\bswell\w*|\bexpand\w*", ("rise on freezing", "volume as ice")),
     ),
-    "dew point": ((r"", ("the surface",)),),  # wherever one is told
+    "dew point": ((r"^(?!.*\b(?:temp|temperature)\b)", ("the surface",)),),  # wherever one is told
     "fall": (
         (r"\b(?:what|which) angle\b|\b(?:in|as|how many) degrees\b", ("angle from level",)),
         (r"\b(?:what|as a|in) percent|\bpercent grade\b", ("slope",)),

@@ -16,7 +16,8 @@ from intents.matcher import read, read_as
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.exact import fraction
-from solvers.quantities import Angle
+from solvers.quantities import Angle, Quantity
+from solvers.rounding import reading
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -56,6 +57,8 @@ _REACH = re.compile(
 _COMES_TO = re.compile(
     r"\b(?:(?:work|come)s?|came|worked) (?:out|to)(?: (?:at|to|as|about))?\s*$|\b(?:wants|needs|calls for)\s*$", re.IGNORECASE
 )
+_TOLD = re.compile(r"\bsaw\s+(?:only |just )?(?:goes|stops|tops|maxes|swings|reaches|quits|tilts)\b", re.IGNORECASE)
+_PAST = "That is past the"
 _ONLY_THE_SAW = re.compile(
     r"\W*(?:(?:and|so|ok|then) )*(?:can|could|will|would) (?:my|the|this|that|a) saw (?:do|cut|make|reach) (?:an? )?"
     r"[a-z0-9./ ]+\W*",
@@ -70,7 +73,9 @@ UNANSWERED: Record = {
 def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks if the saw reaches a joint that it names; then that is answered, or asked about."""
     asks = _ASKS.search(text) or ("saw limit" in c.facts.values and _WITH_IT.search(text)) or _known_saw(c, text)
-    if (asks and _WHAT.search(text[: asks.start()])) or not (asks or _HOW.search(text)):
+    if not (asks or _HOW.search(text)):
+        return _beside_its_limit(c, record, text)
+    if asks and _WHAT.search(text[: asks.start()]):
         return False
     saw = read_as(text, SAW, c.parameters)
     limit = _limit(text, saw)
@@ -103,6 +108,29 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
     return True
 
 
+def _beside_its_limit(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for a joint and tells how far the saw goes; then the joint is worked, and says if that is past it."""
+    if not _TOLD.search(text):
+        return False
+    limit = _limit(text, read_as(text, SAW, c.parameters))
+    joint = _joint(c, _without(text, limit)) if limit is not None else None
+    if limit is None or joint is None or joint.missing or not isinstance(limit.value, Quantity):
+        return False
+    c.work(record, [joint])
+    if _past(record, limit.value) and c.last is not None:
+        c.last.saw = {"limit": Given("limit", limit.value, "asked", limit.sure)}
+    return True
+
+
+def _past(record: Record, limit: Quantity) -> bool:
+    """Whether a joint's setting lies past what the saw goes to; then the record says so, once."""
+    answer = record["answer"]
+    if record["topic"] not in JOINTS or not answer or answer["value"] <= limit.value or _PAST in record["say"]:
+        return False
+    record["say"] += spoken(f" {_PAST} {reading(limit.value, 'deg')} that the saw goes to: say “how do I cut it” for a way.")
+    return True
+
+
 def _known_saw(c: Conversation, text: str) -> re.Match[str] | None:
     """Can I cut the rake return: of a joint, where the job knows how far the saw goes."""
     asks = _CAN_I.match(text) if "saw limit" in c.facts.values else None
@@ -115,10 +143,10 @@ def _of_the_last(c: Conversation, record: Record, text: str, asks: bool, givens:
     if last is None or not _IT.search(text) or numbers_in(text):
         return False
     how = {} if asks else {"asked": Given("asked", c.topics[SAW].parameter("asked").kind["HOW"], "asked")}  # type: ignore[index]
-    if last.topic.name in JOINTS and (asks or "saw limit" in c.facts.values):
+    if last.topic.name in JOINTS and (asks or last.saw or "saw limit" in c.facts.values):
         way = c.worked(last, last.givens)
         if way.worked.working:
-            pass_on(c, record, way, {**givens, **how})
+            pass_on(c, record, way, {**(last.saw or {}), **givens, **how})
         return bool(way.worked.working)
     if asks or last.topic.name != SAW:
         return False
@@ -132,9 +160,11 @@ def asks_the_saw(text: str) -> bool:
 
 
 def go_on_at_the_saw(c: Conversation, record: Record, waited: Pending | None) -> None:
-    """After a reply: once the joint is whole the saw is asked; while it is not, the rest waits on."""
-    saw = waited.saw if waited else None
+    """After a reply: once the joint is whole the saw is asked; till then the rest waits on. Past a kept limit it says so."""
+    saw, kept = waited.saw if waited else None, c.facts.values.get("saw limit")
     if saw is None:
+        if isinstance(kept, Quantity):
+            _past(record, kept)
         return
     if record["outcome"] == "asks" and c.pending is not None:
         c.pending.saw = saw

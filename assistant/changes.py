@@ -20,6 +20,7 @@ from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.named_none import apart, without_things
 from assistant.no_change import in_a_list, left_over, names_it, no_area, of_each, only_in_words, talks_of_else, told_nothing
+from assistant.no_change import size_as_count as sized
 from assistant.opening_sized import side_told
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
@@ -31,6 +32,7 @@ from assistant.share_of_last import share_anew
 from assistant.should_be import in_a_row, should_be
 from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
+from assistant.sweats_at import sweats_at
 from assistant.through_last import through_last
 from assistant.told_values import tells_only
 from assistant.units_kept import UNITS, in_its_unit, unit_only, units_as_before
@@ -56,7 +58,7 @@ MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 # What reads words that tell a change whole, the first of them that does.
-_OUTRIGHT = (unit_only, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
+_OUTRIGHT = (unit_only, sweats_at, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -328,7 +330,7 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
     answered = [(way, more) for way, more in ways if not way.worked.refused] or ways[:1]
     answered = _one_as_it_was(answered, last)
     more = answered[0][1]
-    if not more.manner and _unchanged(wanted, last, answered[0][0].asked):
+    if sized(more, wanted.rest) or (not more.manner and _unchanged(wanted, last, answered[0][0].asked)):
         _ask_where(c, record, wanted, last)
         return
     if not text and _lets_fall(wanted, more, last, answered[0][0].asked):

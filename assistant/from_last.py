@@ -82,6 +82,7 @@ _STICKS = re.compile(
     r"(?: (?:is|for|does|do|would|will|are|in)\b(?: (?:that|it|them|those|both|i need|we need|take|be|need))*)?",
     re.IGNORECASE,
 )
+_PACKS = ("box", "stick", "roll", "tube")  # what is counted beside the things in it, or cut from it
 _OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", "square metre", "square meter")}
 
 
@@ -107,7 +108,10 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
     by_length = noun in ("foot", "metre", "meter") and not area  # of how many feet of things counted it can't be told: asked
     if by_length and answer["unit"] == "count":  # of the straps' whole length, where that is known
         answer = next((line for line in c.last.record["also"] if line["name"] == "total length"), answer)
+    answer = _packed(c.last.record, noun) or answer
     long = by_length and answer["unit"] in Length.units
+    if noun in _PACKS and noun not in answer["name"]:
+        return False  # how many boxes was never asked
     if (answer["unit"] != "count" and not area and not long) or noun in ("hour", "day"):
         return False
     of = f"per {_OF_AREA[answer['unit']][-1]}" if area else f"a {noun}" if by_length else "each"
@@ -122,6 +126,11 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
         if record["outcome"] == "answered":
             record["say"] = f"With the {parameter.label} {answer['text']} as before. {record['say']}"
     return bool(questions)
+
+
+def _packed(record: dict[str, Any], noun: str) -> dict[str, Any] | None:
+    """The count beside the answer that a price is for each of: the boxes of the nails, at 30 a box."""
+    return next((line for line in record["also"] if noun in _PACKS and noun in line["name"] and line["unit"] == "count"), None)
 
 
 def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:

@@ -36,6 +36,7 @@ _FAR = 8  # times the area before, or less
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
+_SIZE_AFTER = re.compile(r"\s*(?:wide|across|high|tall|deep|thick|long)\b", re.IGNORECASE)
 _EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 
 
@@ -76,7 +77,13 @@ def of_each(wanted: Wanted, last: Asked) -> bool:
 def told_nothing(more: Question, rest: str) -> bool:
     """Whether a line tells nothing that could be a change: no given, or one that it can't be, or says that it is not."""
     empty = not (more.givens or more.manner) or bool(more.unplaced)
-    return empty or steep(more) or half_told(more) or denied(rest, more.givens.values())
+    return empty or steep(more) or half_told(more) or size_as_count(more, rest) or denied(rest, more.givens.values())
+
+
+def size_as_count(more: Question, rest: str) -> bool:
+    """Whether a number told as a size was taken as how many there are: a post that is 7 across has no seven sides."""
+    counts = [heard for heard in more.givens.values() if isinstance(heard.value, Count)]
+    return any(_SIZE_AFTER.match(rest.partition(heard.text)[2]) for heard in counts if heard.text)
 
 
 def steep(more: Question) -> bool:

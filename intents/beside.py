@@ -24,7 +24,7 @@ from intents.no_layers import is_no_layer, speaks_of_some
 from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
 from intents.remarks import up_to_stop
-from intents.timber_names import section, timber
+from intents.timber_names import MADE_OF, made_of, section, timber
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
@@ -67,7 +67,6 @@ _EXTENSIONS = frozenset("ext extension extending one".split())  # said of a ladd
 _IT = frozenset("it's its ladder ladder's it mine".split())
 _BEARS = frozenset("height eave eaves gutter plate landing top bears bearing".split())  # how high a ladder bears
 _ACROSS = frozenset(("wide", "thick", "deep"))
-MADE_OF = frozenset("ply plywood osb cedar pine spruce larch fir hardboard mdf".split())
 _COMES = frozenset("comes come came".split())  # the metal comes 10 ft: so long it is sold
 _GOODS = frozenset("metal flashing flashings sheets sheet boards stock lengths sticks trim panels lumber timber they it".split())
 _PLACED = frozenset("up high above off out along down in into past".split())  # after a size: where a thing is, not how long
@@ -105,7 +104,7 @@ _PASSED = (
     | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
     | {
         "right triangle": frozenset((TIMBER, TOOL)),
-        "strapping": frozenset((LADDER, *_NAMED, *_WOODS)),
+        "strapping": frozenset((LADDER, LAYER, *_NAMED, *_WOODS)),
         "ladder footing": frozenset((LADDER, EXTENDS)),
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "bent flashing": frozenset((LEGS,)),
@@ -139,7 +138,6 @@ _UNCOUNTED = (  # however many there are
     _ANGLES | _LINES | {"ladder footing", "end gap", "air gap", "wood movement", "thermal movement", "fall"}
 )
 LEAST_STOCK = 4  # ft
-THICKEST = 4  # in
 WIDEST_FACE = 24  # in
 MOST_VENTS, MOST_GAUGE = 20, 31
 _FACES = frozenset("high tall wide deep thick across".split())
@@ -191,7 +189,8 @@ def tied(chart: Chart) -> list[Tied]:
     """The quantities that words tie to a thing, from left to right."""
     if _is_the_point(chart):
         lumber = [Tied(LUMBER, at, r.end) for at, row in chart.starts() for _, r in row if r.kind == "dims" and _lumber(chart, r)]
-        return lumber + _with_ladders(chart)
+        layers = [Tied(LAYER, at, r.end) for at, row in chart.starts() for _, r in row if made_of(chart, r)]
+        return lumber + layers + _with_ladders(chart)
     return list(_tied(chart))
 
 
@@ -216,7 +215,7 @@ def _tied(chart: Chart) -> Iterator[Tied]:
     cuts = not sized and not _CUTS.isdisjoint(words)
     for start, row in chart.starts():
         for _, reading in row:
-            if _made_of(chart, reading):
+            if made_of(chart, reading):
                 yield Tied(LAYER, start, reading.end)
                 break
             if _lumber(chart, reading):
@@ -249,14 +248,6 @@ def _gauge(words: list[str], reading: Reading) -> bool:
     """Whether it tells how thick wire or sheet is: 12 gauge."""
     thick = reading.value.value if isinstance(reading.value, Number) else MOST_GAUGE
     return words[reading.end : reading.end + 1] == ["gauge"] and thick < MOST_GAUGE
-
-
-def _made_of(chart: Chart, reading: Reading) -> bool:
-    """Whether it is how thick the stuff is that a thing is made of: 1/4 ply."""
-    if MADE_OF.isdisjoint(chart.words[reading.end : reading.end + 1]) or not isinstance(reading.value, Quantity):
-        return False
-    thick = reading.value.to("in").value if isinstance(reading.value, Length) else reading.value.value
-    return reading.kind in ("number", "length") and thick < THICKEST
 
 
 def _face(words: list[str], reading: Reading) -> bool:

@@ -25,6 +25,7 @@ _MINUTES = frozenset(("minute", "minutes", "min", "mins", "arcminutes"))
 # After 30' these leave it no length: "88° 30' corner".
 _AFTER_MINUTES = frozenset([*"corner angle turn bend saw setting mitre miter cut roof spring and , . ; ? !".split(), ""])
 _LEANING = frozenset("angle angles slope slopes sloped pitch pitched roof leans".split())
+_SWEATS = frozenset("sweat sweats sweating condense condenses condensing condensation dew dewpoint humidity".split())
 _PARTS = {"half": Fraction(1, 2), "quarter": Fraction(1, 4)}
 _UNDER, _LEADS_TO = frozenset(("minus", "negative")), frozenset(("at", "from", "to", "between", "hits", "reaches"))
 _UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than Celsius here
@@ -99,7 +100,8 @@ def _unscaled(line: Line, i: int, head: Head, end: int) -> Iterator[Reading]:
     if stop > end:
         yield _change(i, stop, sign * value, "dF", _UNSAID * head.sure)
     others = tuple(Angle(other, "deg") for other in head.also)
-    yield Reading("angle", i, end, Angle(value, "deg"), head.sure * (0.3 if stop > end else 1.0), others)
+    if _SWEATS.isdisjoint(line.words):
+        yield Reading("angle", i, end, Angle(value, "deg"), head.sure * (0.3 if stop > end else 1.0), others)
     if head.form == "one":
         return
     if line.words[end] in _SIDES:

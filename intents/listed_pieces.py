@@ -92,6 +92,8 @@ def _counted(listing: Listing, i: int) -> Item | None:
         known = at > end
         if not known:
             at = _unknown_noun(listing, end)
+        elif words[at] == "of" and words[past := _unknown_noun(listing, at + 1)] in ("at", "@") and past > at + 1:
+            at = past  # eleven pieces of corner trim | at 9 foot 2
         at += known and words[at : at + 2] == [",", "each"]  # thirty blocks, each 7 1/4
         joint = listing.past(at, _JOINTS | {"each"} if words[at - 1] == "," else _JOINTS)
         if joint == at and not known and at > end and not _each_at(listing, at):

@@ -11,7 +11,7 @@ from fractions import Fraction
 from intents.chart import Chart
 from intents.reading import Dims, Reading
 from intents.remarks import ENDS
-from solvers.quantities import Number
+from solvers.quantities import Length, Number
 
 _THICK, _WIDE = (1, 2, 3, 4, 6, 8, Fraction(5, 4)), (2, 3, 4, 6, 8, 10, 12)  # in
 _TIMBERS = frozenset(
@@ -21,6 +21,9 @@ _TIMBERS = frozenset(
 _OF = (["out", "of"], ["made", "of"], ["is", "in"], ["cut", "from"])
 _FIVE_QUARTER = (["five", "quarter"], ["5", "quarter"])
 _LEGS = 2
+MADE_OF = frozenset("ply plywood osb cedar pine spruce larch fir hardboard mdf".split())
+_STRAPS = frozenset("battens strapping furring lath laths straps mesh".split())
+_THICKEST = 4  # in
 
 
 def section(words: Sequence[str], reading: Reading) -> bool:
@@ -43,6 +46,17 @@ def timber(chart: Chart, reading: Reading) -> bool:
         return True
     alone = ends and before[-1:] == [","] and sum(r.kind == "length" for _, row in chart.starts() for _, r in row) >= _LEGS
     return alone or (bool(after) and after[0] in _TIMBERS)
+
+
+def made_of(chart: Chart, reading: Reading) -> bool:
+    """Whether it is how thick the stuff is that a thing is made of: 1/4 ply, 3/4 battens; three battens are so many."""
+    value, after = reading.value, chart.words[reading.end : reading.end + 1]
+    if not isinstance(value, Number | Length) or (MADE_OF.isdisjoint(after) and _STRAPS.isdisjoint(after)):
+        return False
+    if MADE_OF.isdisjoint(after) and isinstance(value, Number) and value.value.denominator == 1:
+        return False
+    thick = value.to("in").value if isinstance(value, Length) else value.value
+    return reading.kind in ("number", "length") and thick < _THICKEST
 
 
 def _nominal(reading: Reading) -> bool:

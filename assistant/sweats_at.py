@@ -1,0 +1,39 @@
+"""A surface's temperature, told after a dew point by what the surface does: "would it sweat at 9", "so at 48 it gets wet?"."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.said_over import places_of
+from intents.fitting import fit
+from intents.question import Heard, Question
+from intents.talk import numbers_in
+
+if TYPE_CHECKING:
+    from assistant.meant_for import Wanted
+    from assistant.pending import Asked
+
+_SWEATS = re.compile(r"\b(?:sweat|fog|drip|condens|bead|mist|weep)(?:s|es|e|ing)?\b|\bgets? wet\b|\bstays? dry\b", re.IGNORECASE)
+_OF_AIR = re.compile(r"\b(?:air|inside|indoors|outside|room|shop|house|humid\w*|rh|percent)\b|%", re.IGNORECASE)
+_SCORE = 3.0  # of a change that only these words make
+
+
+def sweats_at(wanted: Wanted, last: Asked) -> list[Question]:
+    """The dew point just worked, held against the temperature at which the line asks whether something sweats.
+
+    The air has its temperature already: what is named with the sweating is the surface's, unless the line speaks of the air.
+    """
+    rest = wanted.rest
+    parameter = next((p for p in last.topic.parameters if p.name == "surface"), None)
+    if last.topic.name != "dew point" or parameter is None or not _SWEATS.search(rest) or _OF_AIR.search(rest):
+        return []
+    rows, places = numbers_in(rest), places_of(rest)
+    if len(rows) != 1 or len(places) != 1:
+        return []
+    text = rest[places[0].start : places[0].end]
+    fitted = fit(rows[0], parameter, text, cued=True)
+    if fitted is None:
+        return []
+    heard = Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others)
+    return [Question(last.topic.name, {parameter.name: heard}, _SCORE)]
