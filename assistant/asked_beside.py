@@ -221,6 +221,10 @@ ASKED: dict[str, Asks] = {
     "pitch from rise and run": (
         (r"\bdegrees\b|\bangle\b", ("roof angle",)),
         (r"\bpercent(?:age)?\b|\bgrade\b", ("percent grade",)),
+        (
+            r"\bhow long\b|\b(?:slope|rafter) length\b|\blength (?:on|up|of|along) (?:the |its )?slope\b",
+            ("length along the slope",),
+        ),
     ),
     "right triangle": (
         (r"\bhow (?:high|tall|far up)\b", ("rise",)),

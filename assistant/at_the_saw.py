@@ -43,9 +43,9 @@ _ASKS = re.compile(
 )
 _WITH_IT = re.compile(rf"\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+it\b", re.IGNORECASE)
 _CAN_I = re.compile(rf"\W*(?:so |then |and )*\b(?:can|could|will) (?:i|we|you) (?:still )?{_CUTS}", re.IGNORECASE)
-_IT = re.compile(r"\b(?:it|that|this|them|those|these)\b", re.IGNORECASE)
+_IT = re.compile(r"\b(?:it|that|this|them|those|these|jig)\b", re.IGNORECASE)
 _WHAT = re.compile(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
-_HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b", re.IGNORECASE)
+_HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b|\b(?:set|dial|setting)\b.*\bjig\b|\bjig\b.*\b(?:set|dial)\b", re.IGNORECASE)
 _REACH = re.compile(
     r"[\s,;]*(?:\b(?:and|if|when|with|but|since|as|on|which|that|whose|says)\b\s*)*"
     r"(?:\b(?:it|(?:(?:my|the|our|a|this)\s+)?(?:\w+\s+)?saw)\s+)?(?:(?:only|just|that)\s+)*"

@@ -30,7 +30,7 @@ from assistant.role_words import OF_A_SAW, holds_all, nearer_the_saw, only_as_co
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.share_of_last import share_anew
 from assistant.should_be import in_a_row, should_be
-from assistant.stands_alone import own_words, stands_alone
+from assistant.stands_alone import of_another_topic, own_words, stands_alone
 from assistant.story import told_changes
 from assistant.sweats_at import sweats_at
 from assistant.through_last import through_last
@@ -65,6 +65,8 @@ _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
     if text.count(" ") > MOST_WORDS or (c.last is not None and is_no_change(text, questions, c.last)):
+        return False
+    if of_another_topic(c, next(iter(questions), None)):
         return False
     if c.last is not None and (share := share_anew(c, text)) is not None:
         c.work(record, share)

@@ -66,7 +66,7 @@ _COINS = (  # dollars and cents in words, of each: eleven fifty
 _PRICED_AT = re.compile(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
     r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
-    rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d+(?P<cents>\.\d\d)?|(?P<coins>{_COINS})|{_WORD})\s*"
+    rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d*(?P<cents>\.\d\d)|\d+|(?P<coins>{_COINS})|{_WORD})\s*"
     r"(?P<money>dollars|bucks|quid|euros?|cents)?"
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
@@ -77,7 +77,9 @@ _WHAT_COST = re.compile(  # at 1.90 a foot | what's it cost
     re.IGNORECASE,
 )
 _STICKS = re.compile(
-    r"(?:(?:and|so|ok|then|now)[ ,]+)*how many (?P<n>\d+|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)"
+    r"(?:(?:and|so|ok|then|now)[ ,]+)*(?P<short>\d+(?:'|ft| ft| foot)(?: ?(?:\d ?x ?\d+|stock|sticks))+"
+    r"(?: how many)? for (?:that|it|both|those|them))"
+    r"|(?:(?:and|so|ok|then|now)[ ,]+)*how many (?P<n>\d+|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)"
     r"(?:[ -]?(?:foot|ft|')(?:er)?s?|'?s)(?: (?:sticks|boards|lengths|pieces))?"
     r"(?: (?:is|for|does|do|would|will|are|in)\b(?: (?:that|it|them|those|both|i need|we need|take|be|need))*)?",
     re.IGNORECASE,
@@ -104,6 +106,9 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
     if not found["of"] and (answer["unit"] != "count" or not (found["money"] or "cost" in text.lower())):
         return False  # at 16 is a spacing
     noun = (found["noun"] or "").lower()
+    covered = c.last.givens.get("area")
+    if noun.startswith("square ") and answer["unit"] not in _OF_AREA and covered is not None and isinstance(covered.value, Area):
+        answer = {"unit": covered.value.unit, "value": covered.value.value, "text": covered.value.text}  # weighed, and priced
     area = answer["unit"] in _OF_AREA and noun in _OF_AREA[answer["unit"]]
     by_length = noun in ("foot", "metre", "meter") and not area  # of how many feet of things counted it can't be told: asked
     if by_length and answer["unit"] == "count":  # of the straps' whole length, where that is known
@@ -139,8 +144,10 @@ def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:
     found = _STICKS.fullmatch(text.strip(" .!?").replace("’", "'")) if answer else None
     if not answer or found is None or answer["value"] is None or answer["unit"] not in Length.units:
         return False
-    topic = c.topics["trim sticks"]
-    questions = [q for q in c.read(f"trim sticks of {found['n']} foot stock").questions if q.topic == topic.name]
+    topic, shown = c.topics["trim sticks"], c.shown
+    answer = shown if shown is not None and shown["unit"] in Length.units else answer  # both rakes, read off before it
+    feet = found["n"] or re.match(r"\d+", found["short"])[0]  # type: ignore[index]
+    questions = [q for q in c.read(f"trim sticks of {feet} foot stock").questions if q.topic == topic.name]
     total = topic.parameter("total")
     for question in questions[:1]:
         base = _with(topic, total, Length(Fraction(str(answer["value"])), answer["unit"], answer["text"]))

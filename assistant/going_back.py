@@ -15,6 +15,7 @@ from assistant.record import become, blank
 from assistant.said_over import stem
 from assistant.several import told_of
 from assistant.speech import spoken
+from assistant.spelled_out import spelled_out
 from intents.question import Question
 
 if TYPE_CHECKING:
@@ -43,7 +44,8 @@ _SMALL = frozenset("the a an of for in one question answer thing job bit problem
 
 
 def remember(c: Conversation, asked: Asked) -> None:
-    """Keep a question that was answered, the last of its topic."""
+    """Keep a question that was answered, the last of its topic; its words in full, as lines after it are told by them."""
+    asked.text = spelled_out(asked.text)
     c.earlier = [*(old for old in c.earlier if old.topic is not asked.topic), asked][-MOST:]
 
 

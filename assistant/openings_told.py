@@ -25,7 +25,7 @@ _LEAD = (
     r"|it has|has|got|there(?:'s| is| are|'re|s)|(?:i|we)(?:'ve| have)?(?: got)?|what about|what if (?:there's|it has))[ ,]+)*"
 )
 _TAIL = r"(?:[ ,]+(?:in (?:it|that|there|the wall)|too|as well|off|out|on (?:it|that)|there|though|then|please|i forgot))*"
-_TOLD = re.compile(rf"{_LEAD}(?P<said>{_N} (?:(?!for|of|to|in)\w+ )?{_WHAT}){_TAIL}", re.IGNORECASE)
+_TOLD = re.compile(rf"{_LEAD}(?P<said>{_N} (?:(?!for|of|to|in)[a-z]+ )?{_WHAT}){_TAIL}", re.IGNORECASE)
 _BESIDE = re.compile(  # and not "a 3 by 7 door", which has its size, nor a wall beside a door
     rf"(?:\b(?:with|and|less|minus|plus|has|got|have|there's|there is|there are)\s+|[,&]\s*)(?P<said>{_N} {_WHAT})\b"
     r"(?!\s*(?:\d|[x×]|by\b|at\b|of\b|each\b|that\b|is\b|are\b|measur|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b"

@@ -12,6 +12,7 @@ from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
+from assistant.no_place import lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
@@ -31,8 +32,8 @@ if TYPE_CHECKING:
 
 ENOUGH = 0.9  # how much better a sentence must stand on its own than as the piece that was asked for
 YES = frozenset(("yes", "yep", "yeah", "yup", "ya", "sure", "ok", "okay", "right", "correct", "please", "do"))
+_NO_MORE = frozenset("that thats that's it is the one a i mean meant go ahead on with then so well all fine good mate".split())
 OUTRIGHT = frozenset(("yes", "yep", "yeah", "yup", "ya"))  # the others of YES are words of questions as well: what beam do I need
-ASKS = frozenset("what whats what's which how where when who why".split())
 _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("mm", "mil", "mils", "millimeters"), "millimetres"), **dict.fromkeys(("in", "inch", '"'), "inches"),
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
@@ -116,6 +117,8 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
+    if lets_go(c, record, text, pending):
+        return True
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
         return True
@@ -183,7 +186,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
-    agrees = not words & NO and (words & OUTRIGHT or (words & YES and not words & ASKS))
+    agrees = not words & NO and (words & OUTRIGHT or (words & YES and words <= YES | _NO_MORE))
     if words & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
     elif words & SECOND:
@@ -257,9 +260,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)
         thickness_told(more, pending.asked, pending.wanted, text)
-    if not (more.givens or (more.manner and not pending.ways)):  # "in metric" tells no two ways apart
-        return False
-    if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
+    nothing = not (more.givens or (more.manner and not pending.ways))  # "in metric" tells no two ways apart
+    if nothing or (pending.ways and _I_GOT.match(text)):  # what was measured is no part of what is asked
         return False
     alone = pending.wanted in more.givens and _below_zero(more.givens[pending.wanted], text)
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
@@ -272,11 +274,13 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         more.swaps = []
     more = more if pending.ways else told_together(more, pending.asked)
     doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
-    ways = on_one_scale([way for one in doubtful for way in c.ways(more, _let_go(one.asked, pending))])
+    ways = on_one_scale([way for one in doubtful for way in c.ways(more, without_them(one.asked, pending.left))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
-    more.left = [*more.left, *(said for said in pending.left if said not in text)]
-    c.finish(record, ways or c.ways(more, _let_go(_without_doubt(pending), pending)), more)
-    kept_right(c, record, more, pending.asked)
+    left = [said for said in pending.left if said not in text]
+    if not (ways and still_no_place(c, record, pending, ways, left)):
+        more.left = [*more.left, *left]
+        c.finish(record, ways or c.ways(more, without_them(_without_doubt(pending), pending.left)), more)
+        kept_right(c, record, more, pending.asked)
     return True
 
 
@@ -316,12 +320,6 @@ def _without_doubt(pending: Pending) -> Asked:
     assert pending.asked is not None
     apart = differences(pending.ways) if pending.ways else []
     return replace(pending.asked, givens={name: given for name, given in pending.asked.givens.items() if name not in apart})
-
-
-def _let_go(asked: Asked, pending: Pending) -> Asked:
-    """The question without what was said and changed nothing, which the reply told no more of."""
-    kept = {name: given for name, given in asked.givens.items() if getattr(given.value, "text", "") not in pending.left}
-    return replace(asked, givens=kept) if pending.left else asked
 
 
 def _may_be_each(pending: Pending) -> bool:

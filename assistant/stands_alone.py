@@ -16,6 +16,7 @@ from intents.tokens import tokenize
 from solvers.quantities import Temperature, TemperatureChange
 
 if TYPE_CHECKING:
+    from assistant.conversation import Conversation
     from assistant.pending import Asked
     from intents.question import Question
 
@@ -62,6 +63,14 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
+
+
+def of_another_topic(c: Conversation, best: Question | None) -> bool:
+    """Whether the line names another topic by its first word, tells a given of it, and lacks what the question before told:
+    the rake with 12 of overhang, after how high a gable is."""
+    if best is None or c.last is None or not best.givens or not best.missing or best.unplaced:
+        return False
+    return best.topic.split()[0] in best.words and c.of_the_same(best)
 
 
 def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:

@@ -14,6 +14,7 @@ from assistant.at_a_pitch import at_a_pitch
 from assistant.choice_told import choice_alone
 from assistant.meant_for import said_bare
 from assistant.said_over import places_of
+from assistant.spelled_out import spelled_out
 from assistant.told_by_its_name import in_its_names
 from intents.matcher import speller
 from intents.talk import numbers_in
@@ -115,7 +116,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = _ROOFS.sub(r"\g<1>roof is \g<2>", text)
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
-    text = _respelt(text)
+    text = _respelt(spelled_out(text))
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 \2", text)
     if "penetration" in last.givens:

@@ -276,7 +276,8 @@ def _lumber(chart: Chart, reading: Reading) -> bool:
     cut = not (_SAWN.isdisjoint(came) or {"from", "out"}.isdisjoint(came))  # we cut it from a wet 2 by 8
     near = words[max(0, reading.start - 1) : reading.start] + words[reading.end : reading.end + 1]
     spoken = written.replace(" ", "").isalpha() and not _LUMBER.isdisjoint(near) and _HOLES.isdisjoint(near)
-    return cut or (told and " " not in written) or spoken  # clear cedar one by four
+    five_quarter = sizes[0].denominator > 1 and " " not in written  # 5/4x4, wherever it stands
+    return cut or five_quarter or (told and " " not in written) or spoken  # clear cedar one by four
 
 
 def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:

@@ -49,6 +49,7 @@ _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the t
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover".split())
+_COUNTED_ALIKE = {"cladding boards", "take-off"}  # the boards of a wall come to the same in both
 HARDLY_FITS = 1.0  # score below which a rule hardly fits
 CENTS = 3  # letters of what may be cents: .25
 MAYBE = 0.4  # the share from which on a sum is asked about
@@ -102,11 +103,12 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         known = not top.swaps and _all_learned(top, model)
         _other_roles(chart, phrases, top, topics, other_roles if known else lambda topic: None)
         most = CERTAIN if top.score >= PLAINLY else ELSEWHERE
+        alike = {best, top.topic} == _COUNTED_ALIKE
         if best == OUTSIDE and likely[best] >= most and not _holds_so_much(chart, top):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
             top.lacking = 1
-        elif best != top.topic and (best in topics or best == OUTSIDE):  # talk is told by its own rules
+        elif best != top.topic and (best in topics or best == OUTSIDE) and not alike:  # talk has its own rules
             _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
     elif best in topics:
         other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN

@@ -76,6 +76,8 @@ def _item(listing: Listing, i: int) -> Item | None:
     if not chart[i] and listing.words[i] not in _ARTICLES and not (i + 1 < len(chart) and chart[i + 1]):
         return None  # most words: an item begins with a number, an article, or a name before a number
     before = listing.words[max(0, i - 2) : i]
+    if before[-1:] == ["/"]:
+        return None  # the 4 of 5/4x4 trim
     if not _TAKEN.isdisjoint(before[-1:]) or (before[-1:] == ["a"] and not _TAKEN.isdisjoint(before)):
         return None  # what is taken off a length: less a 9 foot 7 piece
     return _counted(listing, i) or _size_first(listing, i) or _name_first(listing, i) or _one(listing, i)

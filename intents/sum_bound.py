@@ -21,9 +21,9 @@ from solvers.quantities import Length
 from solvers.sums import Sum
 
 # Where these are said, each side may be what is left at it: centred, half each side, same both ends.
-_SHARED = frozenset(
+SHARED = frozenset(
     "half halves halve halved centre center centred centered middle mid midway same equal equally even evenly split share"
-    " divide divided".split()
+    " divide divided halfway midpoint centreline centerline".split()
 )
 _COUNTED = frozenset("of between for".split())  # each side | of three boards
 _ALREADY = frozenset("already included counted counting including includes".split())
@@ -59,7 +59,7 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
     once_only = [_in_all(chart, found, n) for n in range(len(found))]
     names = [[n for n in mine if not (once and n in _DOUBLED)] for once, mine in zip(once_only, names, strict=True)]
     words = set(chart.words)
-    if not words.isdisjoint(_SHARED | _ALREADY):
+    if not words.isdisjoint(SHARED | _ALREADY):
         return [*names]
     twice = (_twice(chart, found, n) or _on_both(chart, found, n) for n in range(len(found)))
     return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if both else mine for both, mine in zip(twice, names, strict=True)]

@@ -23,7 +23,7 @@ _WORDS = {
         "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht", "how": "hw",
         "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv", "about": "abt",
         "across": "acrs acrss", "between": "betw btwn", "through": "thru", "round": "rnd", "another": "anothr", "other": "othr",
-        "every": "evry", "together": "tgthr",
+        "every": "evry", "together": "tgthr", "nearest": "nrst",
     }.items()
     for short in shorts.split()
 }  # fmt: skip
@@ -40,6 +40,7 @@ _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
 _RARE = "w n sq dr lvl nth oh b × deg no".split()
 _SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE))
+_PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
 _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
@@ -52,7 +53,7 @@ _BEFORE_SQUARES = frozenset(("", ".", "?", "!", ";", "many", "total"))
 def texted(tokens: list[Token]) -> list[Token]:
     """The tokens with the short words among them spelled out."""
     said = {token.text for token in tokens}
-    if _SHORT.isdisjoint(said) and not ("a" in said and ("an" in said or "piece" in said)):
+    if _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
         return tokens
     words = ["", *(token.text for token in tokens), "", ""]
     found: list[Token] = []
@@ -70,6 +71,8 @@ def texted(tokens: list[Token]) -> list[Token]:
         elif token.text == "piece" and words[at + 1] != "of" and _each(words[at - 2], words[at - 1]) and len(found) > 1:
             whole = "apiece"  # 17.85 a piece
             found.pop()
+        elif token.text == "/" and _divides(tokens, at):
+            whole = "÷"  # 11'3 / 7, 8 1/8 / 2
         elif token.text == "×" and words[at + 1 : at + 3] in (["/", "12"], ["in", "12"]) and not _sized(words[at - 1]):
             whole, passed = "pitch", at + 2
         found += [Token(word, token.start, token.end) for word in whole.split()]
@@ -106,6 +109,18 @@ def _whole(words: list[str], at: int) -> str:
     if word == "an":
         return "and" if after == "a" and words[at + 2] in _HALVES else word  # four an a half
     return _rare(word, before, after)
+
+
+def _divides(tokens: list[Token], at: int) -> bool:
+    """Whether a slash that stands apart on both sides divides: what is before it is a fraction or feet and inches already, or
+    no tape and no roof has such parts."""
+    before, sign, after = tokens[at - 2 : at - 1], tokens[at - 1], tokens[at : at + 1]
+    if not before or not after or not after[0].text.isdecimal() or not before[0].text[0].isdecimal():
+        return False
+    if before[0].end == sign.start or sign.end == after[0].start:
+        return False
+    part = [token.text for token in tokens[max(0, at - 3) : at - 2]] == ["/"]
+    return part or int(after[0].text) not in _PARTS_OF
 
 
 def _each(amount: str, article: str) -> bool:

@@ -100,6 +100,7 @@ def pitch_from_rise_and_run(
     theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
     work.also("roof angle", theta)
     work.also("percent grade", 100 * rise / run, "percent")
+    work.also("length along the slope", sqrt(rise**2 + run**2), "in")
     work.check("twelve of run at that angle rise as much", 12 * tan(theta), "=", pitch)
     slope_view(work, run, rise, theta)
 

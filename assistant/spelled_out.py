@@ -1,0 +1,94 @@
+"""A line after an answer as a thumb types it, spelled out: "@ 28 ea" is "at 28 each", "m2?" is "in square metres".
+
+What a first question is typed in is spelled out word by word as it is read (`intents.texted`); what a line after it stands for
+is told by patterns over its text, which know whole words alone.
+"""
+
+from __future__ import annotations
+
+import re
+
+from intents.texted import texted
+from intents.tokens import tokenize
+
+_LEADING_N = re.compile(r"^(\W*(?:(?:ok|so)\W+)?)n\b(?!\s*(?:wall|side|gable|end|elevation)\b)", re.IGNORECASE)
+_OVERHANG = re.compile(r"(?<=[\d'\"])\s*o\s?[/.]?\s?h\b|(?<=\bmm )o/?h\b|(?<=\bin )o/?h\b|(?<=\bno )oh\b|\bo/h\b", re.IGNORECASE)
+_AT = re.compile(r"@\s*(?=[\d.$£€])")
+_A_UNIT = re.compile(  # 5.40/sf, 62/m2, 3.25/ft
+    r"(?<=\d)\s?/\s?(?P<unit>sf|sqft|sq ft|m2|lf|ft|foot|m|metre|meter|stick|stk|board|bd|brd|box|tube|roll)\b", re.IGNORECASE
+)
+_CALLED = {
+    **dict.fromkeys(("sf", "sqft", "sq ft"), "square foot"), **dict.fromkeys(("lf", "ft", "foot"), "foot"),
+    **dict.fromkeys(("m", "metre", "meter"), "metre"), "m2": "square metre", "stk": "stick", "bd": "board", "brd": "board",
+}  # fmt: skip
+_COST_FIRST = re.compile(r"^\W*(?:(?:and|ok|so)\W+)*(?:cost|cst|price|total|tot)\W+(?=at [\d.$£€])", re.IGNORECASE)
+_COST_LAST = re.compile(r"(at [\d.$£€]+ (?:each|apiece|a [a-z]+(?: [a-z]+)?))\W+(?:cost|cst|price|total|tot)\W*", re.IGNORECASE)
+_PER_FOOT, _HIGH_AND_LOW = re.compile(r"\bper ft\b", re.IGNORECASE), re.compile(r"\bhi(?:gh)? (?:n|and|&) lo\b", re.IGNORECASE)
+_SQUARES = re.compile(r"\bsq(?= (?:w/|with\b|fascia\b|to\b|cut\b|end))", re.IGNORECASE)
+_SHARES = re.compile(r"^\W*(?:w/|with)\s*(?=\d+ ?(?:%|percent)\W*$)", re.IGNORECASE)
+_ALONE = re.compile(
+    r"\W*(?P<lead>(?:(?:and|n|ok|so|pls|please|in|now|as)\W+)*)"
+    r"(?P<unit>mm|cm|m|ft|in|ft in|ft n in|ft and in|inches|inch|feet|metres?|meters?|sf|sq ft|sqft|m2|sq m|kg|kgs|kilos|lbs?"
+    r"|pounds|f|c|gal|litres?|liters?)\W*?(?P<please>\s+(?:pls|please))?(?P<asks>\s*\?+)?\W*",
+    re.IGNORECASE,
+)
+_UNITS = {
+    "mm": "mm", "cm": "cm", "m": "metres", "ft": "feet", "in": "inches", "inch": "inches", "ft in": "feet and inches",
+    "ft n in": "feet and inches", "ft and in": "feet and inches", "sf": "square feet", "sq ft": "square feet",
+    "sqft": "square feet", "m2": "square metres", "sq m": "square metres", "kg": "kilos", "kgs": "kilos", "lb": "pounds",
+    "lbs": "pounds", "gal": "gallons", "f": "Fahrenheit", "c": "Celsius",
+}  # fmt: skip
+_SHORT = {
+    "exp": "exposure", "len": "length", "wid": "wide", "rad": "radius", "meas": "measured", "sprng": "spring", "pcs": "pieces",
+    "deg": "degrees", "tot": "total", "nrst": "nearest", "w/out": "without",
+}  # fmt: skip
+_SHORTS = re.compile(rf"\b(?:{'|'.join(_SHORT)})\b", re.IGNORECASE)
+_LENGTHS = frozenset(("mm", "cm", "inches", "inch", "feet", "metre", "metres", "meter", "meters"))  # whole words of length
+
+
+def spelled_out(text: str) -> str:
+    """The line in whole words; as it is where it has none but whole ones."""
+    alone = _ALONE.fullmatch(text)
+    if alone is not None and _asks_for(alone):
+        unit = " ".join(alone["unit"].lower().split())
+        return f"in {_UNITS.get(unit, unit)}"
+    text = _PER_FOOT.sub("per foot", _HIGH_AND_LOW.sub("high and low", _SQUARES.sub(_squares, text)))
+    text = _LEADING_N.sub(r"\1and", text)
+    text = _OVERHANG.sub(lambda found: "overhang" if text[found.start() - 1 : found.start()] == " " else " overhang", text)
+    text = _AT.sub("at ", _A_UNIT.sub(lambda found: f" a {_called(found['unit'])}", text))
+    text = _SHORTS.sub(lambda found: _SHORT[found[0].lower()], _whole_words(text))
+    priced = _COST_FIRST.sub("", text)
+    alone = _COST_LAST.fullmatch(priced)
+    return _SHARES.sub("with ", alone[1] if alone is not None else priced)
+
+
+def _squares(found: re.Match[str]) -> str:
+    """Squares, where their waste comes next, and else square: sq w/ 10 %, sq fascia."""
+    return "squares" if found.string[found.end() :].lstrip().lower().startswith("w") else "square"
+
+
+def _asks_for(alone: re.Match[str]) -> bool:
+    """Whether a unit said alone asks for the answer in it; a whole word of length may tell of a number that had none."""
+    return bool(alone["asks"] or alone["please"] or alone["lead"].strip()) or alone["unit"].lower() not in _LENGTHS
+
+
+def _called(unit: str) -> str:
+    return _CALLED.get(unit.lower(), unit.lower())
+
+
+def _whole_words(text: str) -> str:
+    """The text with its short words as `texted` spells them out, each where it stood."""
+    typed = tokenize(text)
+    spelled = texted(typed)
+    if len(typed) == len(spelled) and all(one.text == two.text for one, two in zip(typed, spelled, strict=True)):
+        return text
+    words: dict[int, list[str]] = {}
+    for token in spelled:
+        words.setdefault(token.start, []).append(token.text)
+    found, at = "", 0
+    for token in typed:
+        said = words.get(token.start, [])
+        found += text[at : token.start] if said else text[at : token.start].rstrip()
+        found += text[token.start : token.end] if said == [token.text] else " ".join(said)
+        at = token.end
+    return found + text[at:]
