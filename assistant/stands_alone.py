@@ -50,7 +50,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return True  # gable area 28 foot wide at 8 twelve, after a wall's
     if best.missing and not numbers_in(wanted.rest) and own <= said:
         return True  # the plumb cut, after a rake return whose fascia is plumb
-    if (best.missing and _only_names(wanted, last)) or (best.lacking and (wanted.led or _tells_all(more, wanted))):
+    open_ = best.missing or best.lacking
+    if (open_ and _only_names(wanted, last)) or (best.lacking and (wanted.led or _tells_all(more, wanted))):
         return False
     if more.manner and not more.givens and best.missing:
         return False

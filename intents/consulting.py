@@ -24,7 +24,7 @@ from intents.searching import manner_of
 from intents.second_reader import Second, read_again, spans_of, tokens_of, told_of
 from intents.second_sums import AGREED, AGREED_AND_SURE
 from intents.told_twice import other_way_round
-from solvers.quantities import Percent, Quantity, Ratio, Temperature, TemperatureChange
+from solvers.quantities import Length, Percent, Quantity, Ratio, Temperature, TemperatureChange
 from solvers.slots import Layer, Parameter
 
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
@@ -72,7 +72,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     fits = [q for q in reading.questions if not (q.lacking or (q.missing and len(q.missing) >= near))]
     stock = _from_stock(chart)
     fits = [q for q in (*learned, *fits) if not (stock and q.topic == second_sums.TOPIC)]
-    reading.questions = [q for q in reading.questions if q in fits]
+    several = any(_takes_several(q) for q in reading.questions)
+    reading.questions = [q for q in reading.questions if q in fits and not (several and q.topic == second_sums.TOPIC)]
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and (top.topic not in model.topics or top.claim):
         return
@@ -227,6 +228,14 @@ def _may_be_a_sum(chart: Chart, top: Question, mine: float, other: float) -> boo
         and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
         and not any(isinstance(heard.value, _NO_PART) for heard in top.givens.values())
     )  # fmt: skip
+
+
+def _takes_several(top: Question) -> bool:
+    """Whether the pieces of a cut list are longer in all than one stick, of which then nothing can be left."""
+    pieces, stock = (top.givens.get(name) for name in ("pieces", "stock_length"))
+    if top.topic != CUT_LIST or pieces is None or stock is None or not isinstance(stock.value, Length):
+        return False
+    return bool(sum(piece.count * piece.length.to("in").value for piece in pieces.value) > stock.value.to("in").value)
 
 
 def _ask_which(reading: Reading, top: Question, other: Question) -> None:

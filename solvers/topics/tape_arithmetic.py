@@ -120,6 +120,8 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     if bare in (BareUnit.INCHES, BareUnit.FEET) and with_units(whole, "in") == whole:  # of the answer
         work.metric = False
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
+    if unit is None and _no_feet(whole, said, numbers):
+        unit = "in"
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
         raise NeedMore("bare", _which_unit(said, numbers))
@@ -181,6 +183,14 @@ def _unlike(said: list[Length], numbers: list[Number]) -> list[Number]:
         return [leaf for leaf in decimals if leaf.value < FEW_METRES]
     feet = any(length.unit == "ft" or not _FEET.isdisjoint(length.text.lower()) for length in said)
     return [leaf for leaf in decimals if leaf.value.denominator not in _TAPE] if feet and not units & _METRIC.keys() else []
+
+
+def _no_feet(whole: Sum, said: list[Length], numbers: list[Number]) -> bool:
+    """Whether more feet would be taken off than there are, where so many inches leave some: 14 ft less 39."""
+    if {length.unit for length in said} != {"ft"} or _unlike(said, numbers):
+        return False
+    feet, inches = (in_millimetres(with_units(whole, unit)) for unit in ("ft", "in"))
+    return bool(feet < 0 < inches)
 
 
 def _which_unit(said: list[Length], numbers: list[Number]) -> str:
