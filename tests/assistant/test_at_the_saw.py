@@ -70,3 +70,18 @@ def test_each_side_of_a_saw_told_before_the_cut_is_its_own() -> None:
     record = last("the saw stops at 52 to the left and 60 to the right", "can i cut a 56")
     sides = {given["name"]: given["value"] for given in record["givens"]}
     assert (sides["swing left"], sides["swing right"]) == (52, 60)
+
+
+def test_a_joint_past_what_the_saw_goes_to_says_so() -> None:
+    told = last("saw goes to 45, rake return on an 8/12")
+    assert told["answer"]["text"] == "61.8°"
+    assert "past the 45 degrees" in told["say"]
+    how = last("saw goes to 45, rake return on an 8/12", "how do i cut it")
+    assert how["topic"] == "can my saw cut it" and how["answer"]["text"] == "28.2°"
+    kept = last("my saw stops at 50", "rake return 8/12")
+    assert "past the 50 degrees" in kept["say"]
+    assert "past the" not in last("my saw stops at 50", "rake return 2/12")["say"]
+
+
+def test_the_jig_is_asked_for_by_its_name() -> None:
+    assert last("saw stops at 52 can i cut 58", "what do i set the jig")["answer"]["text"] == "32°"
