@@ -15,6 +15,7 @@ from assistant.changed_says import correct_facts, text_changed, with_what
 from assistant.choice_told import choice_told
 from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import unheard
+from assistant.lap_told import lap_told
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
@@ -58,7 +59,7 @@ MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 # What reads words that tell a change whole, the first of them that does.
-_OUTRIGHT = (unit_only, sweats_at, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
+_OUTRIGHT = (unit_only, sweats_at, lap_told, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 

@@ -108,6 +108,16 @@ _I_MEASURE = re.compile(
     r" (?:and |so |then )*how (?:far|much) (?:is it |is that |am i |are we )?(?:out|off)(?: of square)?(?: is (?:it|that))?\W*",
     re.IGNORECASE,
 )
+_ENOUGH = re.compile(
+    r"\W*(?:(?:and|so|ok|is|are|would|will|would|be|an?|the|do|does|can i use|if i use)\W+)*(?P<n>[^,;?]*?\d[^,;?]*?|[^,;?]+?)"
+    r"(?:\s+(?:inch(?:es)?|in|mm))?(?:\s+(?:screws?|nails?|ones?))?\s+(?:be |is |are )?(?:long |going to be )?enough\W*",
+    re.IGNORECASE,
+)
+_GAP_FOR = re.compile(
+    r"\W*(?:(?:and|so|ok|then)\W+)*what(?:['’]?s| is)? (?:the )?(?:gap|space|spacing)(?: do i get| is it| would it be)?"
+    r" (?:for|with) (?P<n>\d+|[a-z]+)(?: of (?:them|those)| pieces)?\W*",
+    re.IGNORECASE,
+)
 _SUM = "tape arithmetic"
 
 
@@ -155,6 +165,12 @@ def _of_its_topic(text: str, last: Asked) -> str:
         return f"how far out of square if it measures {mine['n']}"
     if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
         return "gable area"
+    enough = _ENOUGH.fullmatch(text) if last.topic.name == "fastener length" else None
+    if enough and len(numbers_in(enough["n"])) == 1:
+        return f"will a {enough['n']} do"
+    apart = _GAP_FOR.fullmatch(text) if last.topic.name == "equal spacing" else None
+    if apart and len(numbers_in(apart["n"])) == 1:
+        return f"make it {apart['n']} pieces"
     start = _FROM.fullmatch(text) if last.topic.name == "marks on centre" else None
     if start and len(numbers_in(start["n"])) == 1:
         return f"start at {start['n']}"

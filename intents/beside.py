@@ -24,7 +24,7 @@ from intents.no_layers import is_no_layer, speaks_of_some
 from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
 from intents.remarks import up_to_stop
-from intents.timber_names import MADE_OF, made_of, section, timber
+from intents.timber_names import MADE_OF, made_of, of_fastener, section, timber
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
@@ -105,6 +105,7 @@ _PASSED = (
     | {
         "right triangle": frozenset((TIMBER, TOOL)),
         "strapping": frozenset((LADDER, LAYER, *_NAMED, *_WOODS)),
+        "fasteners": frozenset((SECTION,)),
         "ladder footing": frozenset((LADDER, EXTENDS)),
         "arc": frozenset((LADDER, SAW, STOCK, TOOL, LAYER, WRAP)),  # its offsets are so far apart
         "bent flashing": frozenset((LEGS,)),
@@ -189,7 +190,8 @@ def tied(chart: Chart) -> list[Tied]:
     """The quantities that words tie to a thing, from left to right."""
     if _is_the_point(chart):
         lumber = [Tied(LUMBER, at, r.end) for at, row in chart.starts() for _, r in row if r.kind == "dims" and _lumber(chart, r)]
-        layers = [Tied(LAYER, at, r.end) for at, row in chart.starts() for _, r in row if made_of(chart, r)]
+        layers = [Tied(SECTION, at, r.end) for at, row in chart.starts() for _, r in row if of_fastener(chart.words, r)]
+        layers += [Tied(LAYER, at, r.end) for at, row in chart.starts() for _, r in row if made_of(chart, r)]
         return lumber + layers + _with_ladders(chart)
     return list(_tied(chart))
 
@@ -230,7 +232,7 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if timber(chart, reading):
                 yield Tied(TIMBER, start, reading.end)
                 break
-            if section(words, reading) or _gauge(words, reading):
+            if section(words, reading) or _gauge(words, reading) or of_fastener(words, reading):
                 yield Tied(SECTION, start, reading.end)
                 break
             if cuts and _face(words, reading):

@@ -11,6 +11,7 @@ from intents.degrees import under_nothing
 from intents.from_square import from_square
 from intents.grades import grades
 from intents.islands import LIGHT, SURE_WHOLE, Hit, islands, span
+from intents.lapped import lapped
 from intents.lengths import FOOTERS
 from intents.listed import Listing
 from intents.listed_parts import TOPICS, parts
@@ -146,7 +147,7 @@ def chart_of(
             found[i + 1] = taken
     signed = [*found]
     composed = [*totals_and_prices(listing), *grades(tokens, found)]
-    for reading in [*shares(tokens, found), *allowances(tokens, found), *from_square(tokens, found)]:
+    for reading in [*shares(tokens, found), *allowances(tokens, found), *from_square(tokens, found), *lapped(tokens, found)]:
         found[reading.start] = [reading, *found[reading.start]]
     found = _whole(found, words)
     for reading in composed:

@@ -1,11 +1,13 @@
 """The spring and the corner of a sprung moulding by two bare angles: crown 38 on a 90 inside, 52/38 crown for a 92.
 
-The number beside the moulding's name is what it springs at; 52/38 is the same said from the ceiling and from the wall.
+The number beside the moulding's name is what it springs at; 52/38 is the same said from the ceiling and from the wall, in
+whichever order: the smaller is from the wall.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
+from itertools import pairwise
 from typing import Any
 
 from intents.chart import Chart, quantities
@@ -22,6 +24,7 @@ _SMALL = frozenset(
     " around going goes meets which".split()
 )
 SPRINGS, CORNERS, SQUARE = (20, 70), (60, 175), 90  # degrees
+SAID_OF_PAIR = 3  # numbers, two of them the moulding's name
 SAID = 3.5  # as the score of a rule that fits
 
 
@@ -31,6 +34,7 @@ def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, An
         return
     said = [r for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Quantity)]
     inside = {at for reading in said for at in range(reading.start, reading.end)}
+    said = _paired(said)
     if len(said) == 1:
         _no_spring(questions)
     if len(said) == 1 and questions and questions[0].topic == CORNER:  # nested against the fence it is cut as a flat one
@@ -45,6 +49,16 @@ def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, An
     givens = {"spring": _heard(chart, spring, told), "corner": _heard(chart, corner, corner.value.value)}
     kept = {n: h for q in questions if q.topic == COMPOUND for n, h in q.givens.items() if isinstance(h.value, str)}
     questions[:] = [Question(COMPOUND, {**kept, **givens}, score=SAID, words=["crown"])]
+
+
+def _paired(said: list[Reading]) -> list[Reading]:
+    """The numbers with the two of a moulding's name, 52 38, as the one it springs at."""
+    for one, two in pairwise(said):
+        both = [r.value.value for r in (one, two) if isinstance(r.value, Number | Angle)]
+        if len(said) == SAID_OF_PAIR and one.end == two.start and len(both) == 2 and sum(both) == SQUARE:
+            spring = one if both[0] < both[1] else two
+            return [spring, *(r for r in said if r is not one and r is not two)]
+    return said
 
 
 def _no_spring(questions: list[Question]) -> None:
@@ -66,7 +80,7 @@ def _spring(chart: Chart, reading: Reading) -> Any:
     """What a moulding springs at, from the wall; 0 where the number can't be that."""
     words = chart.words[reading.start : reading.end]
     if len(words) == 3 and words[1] == "/" and words[0].isdecimal() and words[2].isdecimal():
-        return int(words[2]) if int(words[0]) + int(words[2]) == SQUARE else 0
+        return min(int(words[0]), int(words[2])) if int(words[0]) + int(words[2]) == SQUARE else 0
     value = reading.value.value if isinstance(reading.value, Number | Angle) else 0
     return value if SPRINGS[0] <= value <= SPRINGS[1] else 0
 

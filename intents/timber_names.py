@@ -24,6 +24,9 @@ _LEGS = 2
 MADE_OF = frozenset("ply plywood osb cedar pine spruce larch fir hardboard mdf".split())
 _STRAPS = frozenset("battens strapping furring lath laths straps mesh".split())
 _THICKEST = 4  # in
+_FASTENERS = frozenset("nail nails screw screws staple staples fastener fasteners".split())
+_KINDS = frozenset("deck trim roofing siding ring stainless galvanized galvanised wood finish structural coated".split())
+_LONGEST = 13  # in, of a screw
 
 
 def section(words: Sequence[str], reading: Reading) -> bool:
@@ -57,6 +60,15 @@ def made_of(chart: Chart, reading: Reading) -> bool:
         return False
     thick = value.to("in").value if isinstance(value, Length) else value.value
     return reading.kind in ("number", "length") and thick < _THICKEST
+
+
+def of_fastener(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is how long the nails or screws are that are counted: 2 1/2 inch nails; 16 nails are so many."""
+    after = words[reading.end : reading.end + 2]
+    named = not _FASTENERS.isdisjoint(after[:1]) or (len(after) == 2 and after[1] in _FASTENERS and after[0] in _KINDS)
+    value = reading.value
+    long = isinstance(value, Length) and value.to("in").value < _LONGEST
+    return named and (long or (reading.kind == "number" and isinstance(value, Number) and value.value.denominator > 1))
 
 
 def _nominal(reading: Reading) -> bool:

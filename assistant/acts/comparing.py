@@ -26,6 +26,7 @@ SMALL_LENGTH = 1 / 16 + 1e-9
 KERF = 1 / 8
 SIZES = ({unit: float(size) for unit, size in sizes.items()} for sizes in (LENGTH, AREA, VOLUME, WEIGHT))
 LENGTHS, AREAS, VOLUMES, WEIGHTS = SIZES
+_AT_LEAST = ("least length",)  # answers that more than them does for as well
 SAW = ("saw setting", "miter", "plumb cut", "level cut", "bevel", "edge angle", "dial")
 
 
@@ -104,6 +105,9 @@ def _sentence(record: dict[str, Any], answer: dict[str, Any], other: float) -> s
     line = _other_line(record, unit, other)
     if line is not None:
         return _same_working(answer, line, yours, mine, other)
+    if answer["name"] in _AT_LEAST:
+        by = _shown(abs(off), unit)
+        return f"Yours, {yours}, is {'long enough, ' + by + ' over' if off > 0 else 'too short, ' + by + ' under'} {name}"
     related = _relation(mine, other, unit)
     if related:
         return f"Yours, {yours}, is {related} {name}. {_consequence(answer, off)}"

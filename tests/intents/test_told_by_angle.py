@@ -43,3 +43,8 @@ def test_a_sprung_moulding_by_two_angles(line: str, spring: float, corner: float
 def test_a_sprung_moulding_is_not_cut_as_a_flat_one_unasked() -> None:
     assert last("crown for a 90 corner")["outcome"] == "asks"
     assert last("crown for a 90 corner", "compound cut", "38")["answer"]["value"] == pytest.approx(miter(38, 90), abs=1e-6)
+
+
+@pytest.mark.parametrize("line", ["52 38 crown on an 88 corner", "38/52 crown, 88 corner", "crown 52 38 corner 88"])
+def test_a_mouldings_two_angles_are_one_spring(line: str) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(miter(38, 88), abs=1e-6)
