@@ -58,6 +58,7 @@ _COMES_TO = re.compile(
     r"\b(?:(?:work|come)s?|came|worked) (?:out|to)(?: (?:at|to|as|about))?\s*$|\b(?:wants|needs|calls for)\s*$", re.IGNORECASE
 )
 _TOLD = re.compile(r"\bsaw\s+(?:only |just )?(?:goes|stops|tops|maxes|swings|reaches|quits|tilts)\b", re.IGNORECASE)
+_WHETHER = re.compile(r"\b(?:can|could|will|would|does|do) (?:i|we|you|it|he|she|that|this)\b", re.IGNORECASE)
 _PAST = "That is past the"
 _ONLY_THE_SAW = re.compile(
     r"\W*(?:(?:and|so|ok|then) )*(?:can|could|will|would) (?:my|the|this|that|a) saw (?:do|cut|make|reach) (?:an? )?"
@@ -110,7 +111,7 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
 
 def _beside_its_limit(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for a joint and tells how far the saw goes; then the joint is worked, and says if that is past it."""
-    if not _TOLD.search(text):
+    if not _TOLD.search(text) or _WHETHER.search(text):
         return False
     limit = _limit(text, read_as(text, SAW, c.parameters))
     joint = _joint(c, _without(text, limit)) if limit is not None else None

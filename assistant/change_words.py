@@ -122,11 +122,18 @@ def one_for_another(text: str) -> re.Match[str] | None:
     return _EACH_OF.search(text) or _ONE_OF.search(text)
 
 
+_MEMBERS = re.compile(  # of a roof, of which nothing is worked here
+    r"\bjacks?\b|\bbird'?s?[ -]?mouths?\b|\bcollar ties?\b|\bcripples?\b|\bking posts?\b|\bridge (?:beam|board)\b", re.IGNORECASE
+)
+
+
 def is_no_change(text: str, questions: list[Question], last: Asked) -> bool:
     """Whether a line can't be of the question before: money, where that has no price; lengths to add up, after a wall's."""
     best = next(iter(questions), None)
     if _SPARE.search(text) or (last.topic.name == "ladder footing" and _DOES.search(text)):
         return True  # and one spare is no new size, nor is the ladder that is asked about: is 24 foot long enough
+    if (member := _MEMBERS.search(text)) and member[0].lower() not in last.text.lower():
+        return True  # and the jacks at 24, after a hip
     if last.topic.name in ("cost", "weight") and _of_another_thing(text, last):
         return True
     if best is None or best.topic == last.topic.name:

@@ -22,6 +22,7 @@ from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_i
 from assistant.named_none import apart, without_things
 from assistant.no_change import in_a_list, left_over, names_it, no_area, of_each, only_in_words, talks_of_else, told_nothing
 from assistant.no_change import size_as_count as sized
+from assistant.no_place import in_another_place
 from assistant.opening_sized import side_told
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
@@ -330,7 +331,7 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
     assert last is not None
     corrected = last.record.get("id")
     ways: list[tuple[Way, Question]] = [(way, more) for more in found for way in c.ways(more, last)]
-    answered = [(way, more) for way, more in ways if not way.worked.refused] or ways[:1]
+    answered = [(way, more) for way, more in ways if not way.worked.refused] or in_another_place(c, found[0], last) or ways[:1]
     answered = _one_as_it_was(answered, last)
     more = answered[0][1]
     if sized(more, wanted.rest) or (not more.manner and _unchanged(wanted, last, answered[0][0].asked)):

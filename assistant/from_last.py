@@ -85,7 +85,9 @@ _STICKS = re.compile(
     re.IGNORECASE,
 )
 _PACKS = ("box", "stick", "roll", "tube")  # what is counted beside the things in it, or cut from it
-_OF_AREA = {"ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", "square metre", "square meter")}
+_OF_AREA = {
+    "square": ("square",), "ft2": ("foot", "sq foot", "square foot"), "m2": ("metre", "meter", "square metre", "square meter")
+}  # fmt: skip
 
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:

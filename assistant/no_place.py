@@ -1,4 +1,4 @@
-"""What was said and has no place in the question ("What is the 28x9?"): a reply that lets it go, and one that leaves it open."""
+"""What was said and has no place in the question ("What is the 28x9?"), or not the one it was put in: a gap of 40 feet."""
 
 from __future__ import annotations
 
@@ -9,7 +9,9 @@ from typing import TYPE_CHECKING
 
 from assistant.pending import Asked, Pending
 from assistant.record import Record, given_lines, listed, put_asked
+from assistant.usual import is_usual
 from intents.question import Question
+from solvers.quantities import Length
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -52,3 +54,19 @@ def still_no_place(c: Conversation, record: Record, pending: Pending, ways: list
     c.pending = Pending(first.asked, ways=ways, left=left, repeated=True, question=question)
     put_asked(record, first.asked.topic.name, question, given_lines(first.worked.topic, first.worked.givens))
     return True
+
+
+def in_another_place(c: Conversation, more: Question, last: Asked) -> list[tuple[Way, Question]]:
+    """The ways of a change whose one length can't be what it was taken for, where one place alone that was not told takes it:
+    40 foot of an opening whose gap was told, and not its length."""
+    ((name, heard),) = more.givens.items() if len(more.givens) == 1 else (("", None),)
+    if heard is None or not isinstance(heard.value, Length):
+        return []
+    told = {n for n, given in last.givens.items() if given.source != "assumed"}
+    open_ = [p for p in last.topic.parameters if p.kind is Length and p.name not in told and p.name != name and p.default is None]
+    usual = [p for p in open_ if is_usual(p.slot, heard.value, 1)]
+    if name not in told or len(usual) != 1:
+        return []
+    anew = replace(more, givens={usual[0].name: replace(heard, sure=1.0)})  # its doubt was of the place it was put in
+    ways = [way for way in c.ways(anew, last) if not way.worked.refused]
+    return [(way, anew) for way in ways]

@@ -186,7 +186,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
-    agrees = not words & NO and (words & OUTRIGHT or (words & YES and words <= YES | _NO_MORE))
+    agrees = not words & NO and (words & OUTRIGHT or (words & YES and _says_yes(c, text, words, pending)))
     if words & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
     elif words & SECOND:
@@ -201,6 +201,15 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         chosen, ways = more, c.ways(more, ways[0].asked)
     c.finish(record, ways, chosen)
     return True
+
+
+def _says_yes(c: Conversation, text: str, words: set[str], pending: Pending) -> bool:
+    """Whether a line with a nod in it says no more than that, and numbers of what was asked about: four parts please."""
+    topic = c.topics[pending.topics[0].topic]
+    labels = {word for parameter in topic.parameters for word in parameter.label.split()}
+    rows = [text[tokenize(text)[row.start].start : tokenize(text)[row.end - 1].end].lower() for row in numbers_in(text)]
+    said = {token.text for row in rows for token in tokenize(row)}
+    return words <= YES | _NO_MORE | labels | said
 
 
 def _shared(questions: Sequence[Question]) -> set[str]:

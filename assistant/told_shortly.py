@@ -50,6 +50,9 @@ _NEAREST = re.compile(
     r"(?P<mark>eighth|sixteenth|thirty[- ]?second|32nd|16th|8th)s?\W*",
     re.IGNORECASE,
 )
+_TO_THE_HALF = re.compile(
+    r"\W*(?:(?:and|or|so|ok|now|just)\W+)*to the (?:nearest )?(?P<mark>half|quarter)(?: inch)?\W*", re.IGNORECASE
+)
 _PUT_ON = re.compile(
     r"\W*(?:(?:and|now|then|ok|so)\W+)*put (?P<size>an? \S+(?: \S+){0,3}?) "
     r"(?P<what>overhang|lap|kerf) on(?: (?:to )?(?:it|that|this|there)(?: one)?)?\W*",
@@ -118,6 +121,14 @@ _GAP_FOR = re.compile(
     r" (?:for|with) (?P<n>\d+|[a-z]+)(?: of (?:them|those)| pieces)?\W*",
     re.IGNORECASE,
 )
+_IF_CUT = re.compile(  # of a corner: if I cut it at 45, how much gap on a 4 1/2 face
+    r"\W*(?:(?:and|so|ok|but|then|what)\W+)*(?:(?:how (?:much|big|far)|what)\b[^\d]*\b(?:gap|open)\b[^\d]*)?"
+    r"\b(?:if|when)\b[^\d]*?\b(?:cut|set)\b[^\d]*?(?P<at>\d[\d./ ]*?(?: and a half)?)(?: degrees| deg|°)?(?: each| both)?"
+    r"(?:,? (?:and |so )?(?:how (?:much|big|far)|what)\b[^\d]*\b(?:gap|open)\b[^\d]*?|,? ?)"
+    r"(?:(?:on|over|across|in) (?:an? )?(?P<face>\d[\d./ ]*?)(?: ?(?:inch|in|\"))?(?: (?:face|wide|trim|board))?)?\W*",
+    re.IGNORECASE,
+)
+_GAPS = re.compile(r"\b(?:gap|open)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 
 
@@ -147,7 +158,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if parts and last.topic.name == _SUM:
         into = _INTO[parts["parts"].lower()]
         return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"
-    nearest = _NEAREST.fullmatch(text)
+    nearest = _NEAREST.fullmatch(text) or _TO_THE_HALF.fullmatch(text)
     put = _PUT_ON.fullmatch(text)
     if put and any(parameter.label.endswith(put["what"].lower()) for parameter in last.topic.parameters):
         return f"with {put['size']} {put['what']}"
@@ -168,6 +179,10 @@ def _of_its_topic(text: str, last: Asked) -> str:
     enough = _ENOUGH.fullmatch(text) if last.topic.name == "fastener length" else None
     if enough and len(numbers_in(enough["n"])) == 1:
         return f"will a {enough['n']} do"
+    cut, corner = _IF_CUT.fullmatch(text), last.givens.get("corner")
+    if cut and _GAPS.search(text) and last.topic.name == "miter for a corner" and corner is not None:
+        face = f", {cut['face'].strip()} inch face" if cut["face"] else ""
+        return f"how far open if both are cut at {cut['at'].strip()} and the corner is {float(corner.value.value):g}°{face}"
     apart = _GAP_FOR.fullmatch(text) if last.topic.name == "equal spacing" else None
     if apart and len(numbers_in(apart["n"])) == 1:
         return f"make it {apart['n']} pieces"

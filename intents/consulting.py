@@ -104,7 +104,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         known = not top.swaps and _all_learned(top, model)
         _other_roles(chart, phrases, top, topics, other_roles if known else lambda topic: None)
         most = CERTAIN if top.score >= PLAINLY else ELSEWHERE
-        alike = {best, top.topic} == _COUNTED_ALIKE
+        alike = {best, top.topic} == _COUNTED_ALIKE and not top.unplaced
         if best == OUTSIDE and likely[best] >= most and not _holds_so_much(chart, top):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:

@@ -14,7 +14,7 @@ from solvers.quantities import Length
 from solvers.slots import Layer
 
 _ONE = (
-    "sheathing sheeting sheath shthg shtg ply plywood osb board foam insulation strapping straping strap batten furring "
+    "sheathing sheeting sheath shthg shtg ply plywood osb board foam insulation strapping straping strap batten furring furr "
     "lath siding cladding clad clapboard clapbd mesh mat drainage panel trim casing shim gypsum drywall membrane wrap housewrap "
     "flashing shingle shake fascia soffit fiberboard fibreboard plank slat counterbatten stucco weatherboard shiplap lap "
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "

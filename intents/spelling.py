@@ -19,7 +19,7 @@ AS_WRITTEN = {  # slips of words too short to be told by their letters, and word
     "tale": "tail", "tales": "tails", "coarses": "courses", "meats": "meets", "rap": "wrap", "raps": "wraps", "lode": "load",
     "pich": "pitch", "piches": "pitches", "dose": "does", "tux": "tucks", "wot": "what",
     "diagnal": "diagonal", "diagnals": "diagonals",
-    "valy": "valley", "valey": "valley", "rtrn": "return", "retrn": "return", "remmber": "remember",
+    "centring": "centering", "valy": "valley", "valey": "valley", "rtrn": "return", "retrn": "return", "remmber": "remember",
     "firring": "furring", "firrings": "furring",
 }  # fmt: skip
 NAMES = frozenset(  # of people, that are no slips of trade words: Dave is no eave

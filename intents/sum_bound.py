@@ -23,7 +23,7 @@ from solvers.sums import Sum
 # Where these are said, each side may be what is left at it: centred, half each side, same both ends.
 SHARED = frozenset(
     "half halves halve halved centre center centred centered middle mid midway same equal equally even evenly split share"
-    " divide divided halfway midpoint centreline centerline".split()
+    " divide divided halfway midpoint centreline centerline centring centering balance".split()
 )
 _COUNTED = frozenset("of between for".split())  # each side | of three boards
 _ALREADY = frozenset("already included counted counting including includes".split())

@@ -120,11 +120,10 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     if bare in (BareUnit.INCHES, BareUnit.FEET) and with_units(whole, "in") == whole:  # of the answer
         work.metric = False
     unit = UNITS[bare] if bare and not _no_millimetres(bare, said, numbers) else _bare_unit(said, numbers)
-    if unit is None and _no_feet(whole, said, numbers):
-        unit = "in"
     turned = with_units(whole, unit or "in")
     if unit is None and turned != whole and numbers:
-        raise NeedMore("bare", _which_unit(said, numbers))
+        counts = _counts(whole)
+        raise NeedMore("bare", _which_unit(said, [leaf for leaf in numbers if all(leaf is not n for n in counts)] or numbers))
     return turned
 
 
@@ -185,12 +184,13 @@ def _unlike(said: list[Length], numbers: list[Number]) -> list[Number]:
     return [leaf for leaf in decimals if leaf.value.denominator not in _TAPE] if feet and not units & _METRIC.keys() else []
 
 
-def _no_feet(whole: Sum, said: list[Length], numbers: list[Number]) -> bool:
-    """Whether more feet would be taken off than there are, where so many inches leave some: 14 ft less 39."""
-    if {length.unit for length in said} != {"ft"} or _unlike(said, numbers):
-        return False
-    feet, inches = (in_millimetres(with_units(whole, unit)) for unit in ("ft", "in"))
-    return bool(feet < 0 < inches)
+def _counts(part: Part | None) -> list[Number]:
+    """The numbers that say how many of a size there are, neither of them with a unit: the 3 of 3 at 24."""
+    if not isinstance(part, Sum):
+        return []
+    two = [leaf for leaf in (part.left, part.right) if isinstance(leaf, Number)] if part.operation == TIMES else []
+    fewer = [min(two, key=lambda leaf: leaf.value)] if len(two) > 1 else []
+    return [*fewer, *_counts(part.left), *_counts(part.right)]
 
 
 def _which_unit(said: list[Length], numbers: list[Number]) -> str:
