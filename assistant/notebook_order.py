@@ -17,6 +17,7 @@ ORDER_TOPICS = (
     "squares",
     "soffit panels",
     "trim sticks",
+    "trim round openings",
     "cut list",
     "membrane rolls",
     "fasteners",

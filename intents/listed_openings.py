@@ -153,7 +153,8 @@ def _named_first(listing: Listing, i: int) -> Item | None:
         counts = [(end, n) for end, n in listing.counts(told) if listing.words[end] in _COUNTED]
     after, count = counts[0] if counts else (at + 1, 1)
     after += listing.words[after : after + 2] == ["out", "of"]  # two windows out of it, 3 by 5 each
-    found = _sizes(listing, listing.past(after, _BETWEEN, 5))
+    at = listing.past(after, _BETWEEN, 5)
+    found = (_feet_each_way(listing, at) if what == "door" else None) or _sizes(listing, at)
     if found:
         found = _with_inches(listing, *found)
     return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
@@ -299,18 +300,29 @@ def _digits(listing: Listing, at: int, most: int) -> tuple[int, list[int]]:
 
 def _door_by(listing: Listing, i: int) -> Item | None:
     """A door of feet and inches each way: a 2 8 by 6 8 door; a six eight by three foot door."""
-    if i >= len(listing.chart) or not listing.chart[i] or "door" not in listing.words or listing.words[i - 1] in ("by", "×"):
+    if "door" not in listing.words or listing.words[i - 1] in ("by", "×"):
+        return None
+    found = _feet_each_way(listing, i)
+    if found is None:
+        return None
+    end, sizes = found
+    at = listing.past(end + (listing.words[end] in ("foot", "ft", "feet")), _KINDS)
+    return Item(i, at + 1, sizes, what="door") if listing.words[at] == "door" else None
+
+
+def _feet_each_way(listing: Listing, i: int) -> Pair | None:
+    """Both sizes of a door in feet and inches with no word for either: 3 0 by 6 8; the narrower is the width."""
+    if i >= len(listing.chart) or not listing.chart[i]:
         return None
     end, first = _digits(listing, i, 2)
     if not first or listing.words[end] not in ("by", "×"):
         return None
     end, second = _digits(listing, end + 1, 2)
-    at = listing.past(end + (listing.words[end] in ("foot", "ft", "feet")), _KINDS)
     feet = [side[0] for side in (first, second) if len(side) == 2]
     wide, high = sorted(_feet(*[*side, 0][:2]) for side in (first, second or [0]))
-    if listing.words[at] != "door" or not {*feet} & {6, 7, 8} or wide < _NARROWEST:
+    if not {*feet} & {6, 7, 8} or wide < _NARROWEST:
         return None
-    return Item(i, at + 1, (Amount(end, wide, "in", "ft"), Amount(end, high, "in", "ft")), what="door")
+    return end, (Amount(end, wide, "in", "ft"), Amount(end, high, "in", "ft"))
 
 
 def _feet(feet: int, inches: int) -> Fraction:

@@ -16,7 +16,7 @@ from solvers.slots import Parameter, Piece
 
 BOUGHT = {
     "soffit panels": "panel_length", "trim sticks": "stock", "cut list": "stock_length", "cladding boards": "board_length",
-    "take-off": "board_length",
+    "take-off": "board_length", "trim round openings": "stock",
 }  # fmt: skip
 _SOLD = frozenset("sold sell sells bought buy buys come comes coming stocked available supplied delivered stocks get got".split())
 _TELLS = _SOLD | {"from", "out"}

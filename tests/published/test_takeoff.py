@@ -10,7 +10,7 @@ import pytest
 import shapely
 
 from solvers.cutting import Cutting, best_plan
-from solvers.quantities import Length, Money, Volume, Weight
+from solvers.quantities import Length, Money, Percent, Volume, Weight
 from solvers.slots import Opening, Piece, Stock
 from solvers.topics.loads import Per
 from tests.working import also, answer, work
@@ -244,3 +244,23 @@ def test_girth_of_a_bent_flashing() -> None:
     assert answer("bent flashing", lengths=legs, coil="24 in") == 6
     assert also(worked, "pieces per coil width") == 4
     assert [float(mark.value) for mark in worked.working.marks] == [1.0, 4.5]  # type: ignore[union-attr,arg-type]
+
+
+# ── trim round openings ──
+
+
+@pytest.mark.parametrize(
+    ("kind", "count", "width", "height", "length"),
+    [("window", 4, 36, 60, 4 * 192), ("door", 2, 36, 80, 2 * 196), ("garage door", 1, 192, 84, 360), ("opening", 1, 30, 50, 160)],
+)
+def test_trim_round_openings(kind: str, count: int, width: int, height: int, length: int) -> None:
+    """Geometry: all four sides; of a door two legs and a head, no piece at the floor (common practice)."""
+    trimmed = (Opening(count, Length(Fraction(width), "in"), Length(Fraction(height), "in"), kind),)
+    assert answer("trim round openings", openings=trimmed) == length
+
+
+def test_trim_round_openings_in_sticks() -> None:
+    """Arithmetic: six windows 3 by 5 ft are 96 ft round, six sticks of 16 ft; 105.6 ft with a tenth for waste, seven."""
+    windows = (Opening(6, Length(Fraction(3), "ft"), Length(Fraction(5), "ft"), "window"),)
+    assert answer("trim round openings", openings=windows, stock="16 ft") == 6
+    assert answer("trim round openings", openings=windows, stock="16 ft", waste=Percent(Fraction(10), "percent")) == 7

@@ -1,0 +1,106 @@
+"""Trim round windows and doors: how much of it there is, and the pieces it is in."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any
+
+from solvers.common import DUST_CAUTION, SAW_CAUTION
+from solvers.coverage import NO_WASTE, Waste, whole_pieces, with_waste
+from solvers.exact import Term
+from solvers.registry import topic
+from solvers.slots import Choice, Opening, Slot
+from solvers.topics.sticks import Stock
+from solvers.working import Working
+
+LONGER = "Measured along the opening's edge: a piece mitred at both ends is longer by twice the trim's width, less any reveal."
+
+
+class Sides(Choice):
+    """Which sides of an opening are trimmed; of a door the legs and the head, of anything else all four, unless said."""
+
+    ALL = "all four sides"
+    THREE = "two legs and a head"
+
+
+class Faces(Choice):
+    """Whether an opening is trimmed inside and outside."""
+
+    BOTH = "both faces of the wall"
+
+
+Trimmed = Annotated[tuple[Opening, ...], Slot("Which openings, and how big: how wide by how high?")]
+
+
+@topic("trim round openings", "takeoff")
+def trim_round_openings(
+    work: Working,
+    openings: Trimmed,
+    sides: Annotated[Sides | None, Slot("All four sides, or two legs and a head?", name="sides trimmed")] = None,
+    faces: Annotated[Faces | None, Slot("One face of the wall, or both?", name="faces trimmed")] = None,
+    stock: Stock | None = None,
+    waste: Waste = NO_WASTE,
+) -> None:
+    """Length of trim round openings, inches, along their edges, or sticks of it; none at a door's floor, no waste unless said.
+
+    Refuses openings of no size. Source: arithmetic; what is trimmed is common practice.
+    """
+    total: Any = 0
+    round_: Any = 0
+    pieces: list[str] = []
+    for number, opening in enumerate(openings, 1):
+        label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
+        wide, high = (work.term(f"{label} {way}", size.to("in").value, "in") for way, size in _sizes(opening))
+        _refuse_nothing(work, opening, wide, high)
+        heads = 1 if _legs_and_head(opening, sides) else 2
+        each = work.step(f"round {label}", 2 * high + heads * wide, _why(opening, heads), "in")
+        total += opening.count * each
+        round_ += opening.count * (2 * (wide + high) - (2 - heads) * wide)
+        pieces += [f"{2 * opening.count} at {work.text(high)}", f"{heads * opening.count} at {work.text(wide)}"]
+        if opening.assumed:
+            work.caution(f"Assumed: {opening.assumed}. Say it as 3-0 by 6-8 to be sure.")
+    if faces is Faces.BOTH:
+        total, round_ = 2 * total, 2 * round_
+    length = work.step("round them all", total, "so many of each" + (", on both faces of the wall" if faces else ""), "in")
+    need = with_waste(work, "with waste", length, waste)
+    if stock is None:
+        work.answer("length of trim", need)
+    else:
+        whole_pieces(work, "sticks", need / 12, stock, "whole sticks, rounded up", "the sticks, end to end,")
+        work.also("length of trim", length)
+    work.also_word("pieces on a face", ", ".join(pieces))
+    work.check("all round, less what is left off at the floor", round_, "=", length)
+    work.caution(LONGER, SAW_CAUTION, DUST_CAUTION)
+    work.source("doors: two legs and a head, other openings: all four sides unless said: common practice")
+    _draw(work, openings[0], _legs_and_head(openings[0], sides))
+
+
+def _sizes(opening: Opening) -> tuple[tuple[str, Any], tuple[str, Any]]:
+    return ("width", opening.width), ("height", opening.height)
+
+
+def _legs_and_head(opening: Opening, sides: Sides | None) -> bool:
+    return "door" in opening.what if sides is None else sides is Sides.THREE
+
+
+def _why(opening: Opening, heads: int) -> str:
+    return "two legs and a head" if heads == 1 else "two sides, the head and the sill"
+
+
+def _refuse_nothing(work: Working, opening: Opening, wide: Term, high: Term) -> None:
+    for size, way in ((wide, "wide"), (high, "high")):
+        work.refuse_when(
+            work.value(size) <= 0, f"an opening can't be {work.text(size)} {way}: say the {opening.what}'s size again"
+        )
+    work.refuse_when(opening.count < 1, f"I can't trim {opening.count} openings: say how many there are")
+
+
+def _draw(work: Working, opening: Opening, open_below: bool) -> None:
+    """The first opening with what is trimmed of it."""
+    wide, high = (float(size.to("in").value) for _, size in _sizes(opening))
+    view = work.view(f"{opening.what}, its trimmed edges solid")
+    view.line((0, 0), (0, high))
+    view.line((0, high), (wide, high))
+    view.line((wide, high), (wide, 0))
+    view.line((wide, 0), (0, 0), "hidden" if open_below else "edge")
+    view.dimension((0, high), (wide, high), work.text(work.term("", opening.width.to("in").value, "in")), side=1)
+    view.dimension((wide, 0), (wide, high), work.text(work.term("", opening.height.to("in").value, "in")), side=-1)
