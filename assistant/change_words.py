@@ -53,6 +53,7 @@ _STARTS = re.compile(
     re.IGNORECASE,
 )
 _GRADE = re.compile(r"(?:an? )?\d+(?:\.\d+)? ?(?:%|percent)", re.IGNORECASE)  # of a roof whose pitch was told
+_WITH = re.compile(r"\b(?:with|plus|add|w)\b", re.IGNORECASE)  # which leads to waste, or to more
 _DIAGONAL = re.compile(r"\b(?:the )?(?:diagonal|corner to corner)(?:'s|’s| is| at| of| to)?(?=\s)", re.IGNORECASE)
 _WALL = re.compile(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
 _ON_A = re.compile(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
@@ -73,7 +74,8 @@ def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
     """The change with a given's own name in the place of the words that mean it."""
     kinds = {parameter.kind for parameter in last.topic.parameters if parameter.name in last.givens}
     wasted = any(parameter.slot.kept == "waste" for parameter in last.topic.parameters)
-    if Pitch in kinds and Percent not in kinds and not wasted and _GRADE.fullmatch(wanted.rest.strip(" .?!")):
+    of_a_roof = Pitch in kinds and Percent not in kinds and not wasted and last.topic.family in ("slope", "corners")
+    if of_a_roof and _GRADE.fullmatch(wanted.rest.strip(" .?!")) and not _WITH.search(wanted.lead):
         return replace(wanted, rest=f"{wanted.rest.strip(' .?!')} slope")
     one = _ONE_THATS.match(wanted.rest)
     wanted = replace(wanted, rest=wanted.rest[one.end() :], lead=f"{wanted.lead} {one[0]}") if one else wanted

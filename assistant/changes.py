@@ -12,32 +12,37 @@ from assistant.at_the_saw import pass_on
 from assistant.by_size import doubt_the_odd, to_the_near
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent, without_echo
 from assistant.changed_says import correct_facts, text_changed, with_what
-from assistant.choice_told import choice_told
 from assistant.claimed_anew import claimed_anew
 from assistant.heard_all import unheard
-from assistant.lap_told import lap_told
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.named_none import apart, without_things
-from assistant.no_change import in_a_list, left_over, names_it, no_area, of_each, only_in_words, talks_of_else, told_nothing
-from assistant.no_change import size_as_count as sized
+from assistant.no_change import (
+    amiss,
+    in_a_list,
+    left_over,
+    names_it,
+    no_area,
+    of_each,
+    only_in_words,
+    talks_of_else,
+    told_nothing,
+)
 from assistant.no_place import in_another_place
-from assistant.opening_sized import side_told
 from assistant.pending import Asked
-from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.record import Record, put_asked, put_noted
 from assistant.relative import by_so_much
 from assistant.role_words import OF_A_SAW, holds_all, nearer_the_saw, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.share_of_last import share_anew
-from assistant.should_be import in_a_row, should_be
+from assistant.should_be import should_be
 from assistant.stands_alone import of_another_topic, own_words, stands_alone
 from assistant.story import told_changes
-from assistant.sweats_at import sweats_at
 from assistant.through_last import through_last
+from assistant.told_outright import told_outright
 from assistant.told_values import tells_only
-from assistant.units_kept import UNITS, in_its_unit, unit_only, units_as_before
+from assistant.units_kept import UNITS, in_its_unit, units_as_before
 from intents.matcher import read_as
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
@@ -59,8 +64,6 @@ _FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
-# What reads words that tell a change whole, the first of them that does.
-_OUTRIGHT = (unit_only, sweats_at, lap_told, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -200,7 +203,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last):
         _ask_where(c, record, wanted, c.last)
         return True
-    outright = next(filter(None, (reader(wanted, c.last) for reader in _OUTRIGHT)), None)
+    outright = told_outright(wanted, c.last)
     found, text_now = outright or _readings(c, wanted, c.last, questions), ""
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
@@ -296,7 +299,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         only_as_counted(more, wanted.rest, last.topic)
         to_the_near(more, last, wanted.rest)
         doubt_the_odd(more, last)
-        if told_nothing(more, wanted.rest):
+        if told_nothing(more, wanted.rest, last):
             continue
         say_what_it_is(more, f"{wanted.lead} {wanted.rest}", last)
         if not more.manner and names_no_new_given(wanted.rest, more.givens, last):
@@ -334,7 +337,7 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
     answered = [(way, more) for way, more in ways if not way.worked.refused] or in_another_place(c, found[0], last) or ways[:1]
     answered = _one_as_it_was(answered, last)
     more = answered[0][1]
-    if sized(more, wanted.rest) or (not more.manner and _unchanged(wanted, last, answered[0][0].asked)):
+    if amiss(more, wanted.rest, last) or (not more.manner and _unchanged(wanted, last, answered[0][0].asked)):
         _ask_where(c, record, wanted, last)
         return
     if not text and _lets_fall(wanted, more, last, answered[0][0].asked):

@@ -39,10 +39,11 @@ _TO_CUT = frozenset(
 _LEAD = r"(?:(?:and|then|now|ok|okay|so|but|also|well|with|next|minus that|please|can you|i need to|we|i)[ ,]+)*"
 _MORE = r"(?:(?P<another>another|a further|an extra|a second)\s+)?"
 _THAT = r"(?P<that>\s+(?:to|onto|on to|off|from|off of|out of|on) (?:that|it|there|the (?:answer|result|total|end)))?"
+_THINGS = r"(?:tail|lap|allowance|tongue|tenon|birdsmouth|wall|post|plate|curb|knee wall|stem wall|deck|sill|foundation)s?"
 _FOR = r"(?:\s+(?:for|as) (?:the |a |my )?[a-z]+(?: [a-z]+)?)?"
 _ADD = re.compile(
     rf"{_LEAD}(?:plus|add(?: on| in)?|tack on|stick on|put on)\s+{_MORE}(?P<n>.+?)"
-    rf"(?:\s+(?:more|extra|on|each|apiece))?(?:\s+(?:of\s+)?(?:tail|lap|allowance|tongue|tenon|birdsmouth)s?)?{_THAT}{_FOR}",
+    rf"(?:\s+(?:more|extra|on|each|apiece))?(?:\s+(?:of\s+)?{_THINGS})?{_THAT}{_FOR}",
     re.IGNORECASE,
 )
 _TAKE = re.compile(

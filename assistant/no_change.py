@@ -36,6 +36,7 @@ _FAR = 8  # times the area before, or less
 _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
+_SLOPES = re.compile(r"\b(?:slope|grade|fall|pitch|steep\w*)\b", re.IGNORECASE)
 _SIZE_AFTER = re.compile(r"\s*(?:wide|across|high|tall|deep|thick|long)\b", re.IGNORECASE)
 _EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 
@@ -74,13 +75,28 @@ def of_each(wanted: Wanted, last: Asked) -> bool:
     return last.topic.name in _ON_A_WALL and _OF_EACH.search(wanted.rest) is not None and bool(places_of(wanted.rest))
 
 
-def told_nothing(more: Question, rest: str) -> bool:
+def told_nothing(more: Question, rest: str, last: Asked) -> bool:
     """Whether a line tells nothing that could be a change: no given, or one that it can't be, or says that it is not."""
     empty = not (more.givens or more.manner) or bool(more.unplaced)
-    return empty or steep(more) or half_told(more) or size_as_count(more, rest) or denied(rest, more.givens.values())
+    return empty or steep(more) or half_told(more) or amiss(more, rest, last) or denied(rest, more.givens.values())
 
 
-def size_as_count(more: Question, rest: str) -> bool:
+def amiss(more: Question, rest: str, last: Asked) -> bool:
+    """Whether a number was taken as what its words say it is not: a size as a count, a share of waste as a roof's pitch."""
+    return _size_as_count(more, rest) or _share_as_pitch(more, rest, last)
+
+
+def _share_as_pitch(more: Question, rest: str, last: Asked) -> bool:
+    """Whether a bare percent was taken as the pitch of a roof that was told in 12: with 10 percent is of waste, or of more."""
+    for name, heard in more.givens.items():
+        was = last.givens[name].value if name in last.givens else None
+        shared = isinstance(heard.value, Pitch) and "percent" in f"{heard.text} {heard.value.text}".lower()
+        if shared and isinstance(was, Pitch):
+            return "percent" not in was.text.lower() and "%" not in was.text and not _SLOPES.search(rest)
+    return False
+
+
+def _size_as_count(more: Question, rest: str) -> bool:
     """Whether a number told as a size was taken as how many there are: a post that is 7 across has no seven sides."""
     counts = [heard for heard in more.givens.values() if isinstance(heard.value, Count)]
     return any(_SIZE_AFTER.match(rest.partition(heard.text)[2]) for heard in counts if heard.text)

@@ -128,6 +128,12 @@ _IF_CUT = re.compile(  # of a corner: if I cut it at 45, how much gap on a 4 1/2
     r"(?:(?:on|over|across|in) (?:an? )?(?P<face>\d[\d./ ]*?)(?: ?(?:inch|in|\"))?(?: (?:face|wide|trim|board))?)?\W*",
     re.IGNORECASE,
 )
+_AREAS = ("wall area", "gable area")  # which have no waste of their own
+_WITH_WASTE = re.compile(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*with (?:an? )?(?:extra )?(?P<n>\d+) ?(?:%|percent)"
+    r"(?: (?:for )?(?:waste|extra|more|over))?\W*",
+    re.IGNORECASE,
+)
 _GAPS = re.compile(r"\b(?:gap|open)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 
@@ -179,6 +185,9 @@ def _of_its_topic(text: str, last: Asked) -> str:
     enough = _ENOUGH.fullmatch(text) if last.topic.name == "fastener length" else None
     if enough and len(numbers_in(enough["n"])) == 1:
         return f"will a {enough['n']} do"
+    wasted = _WITH_WASTE.fullmatch(text) if last.topic.name in _AREAS else None
+    if wasted:
+        return f"plus {wasted['n']} percent"
     cut, corner = _IF_CUT.fullmatch(text), last.givens.get("corner")
     if cut and _GAPS.search(text) and last.topic.name == "miter for a corner" and corner is not None:
         face = f", {cut['face'].strip()} inch face" if cut["face"] else ""

@@ -146,8 +146,10 @@ def chart_of(
             found[i] = [*_taken_off(found, words, i), *([r for r in here if r.kind != "area"] if taken else here)]
             found[i + 1] = taken
     signed = [*found]
-    composed = [*totals_and_prices(listing), *grades(tokens, found)]
-    for reading in [*shares(tokens, found), *allowances(tokens, found), *from_square(tokens, found), *lapped(tokens, found)]:
+    composed, told = [*totals_and_prices(listing), *grades(tokens, found)], list[Reading]()
+    for read in (shares, allowances, from_square, lapped):
+        told += read(tokens, found)
+    for reading in told:
         found[reading.start] = [reading, *found[reading.start]]
     found = _whole(found, words)
     for reading in composed:

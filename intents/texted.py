@@ -8,6 +8,7 @@ tell stays as it is.
 from __future__ import annotations
 
 from intents.number_words import SMALL, TENS
+from intents.penny import SIGNS, nail_of
 from intents.tokens import Token
 
 _WORDS = {
@@ -39,7 +40,7 @@ _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a n
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
 _RARE = "w n sq dr lvl nth oh b × deg no".split()
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE))
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS))
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
 _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
@@ -71,6 +72,9 @@ def texted(tokens: list[Token]) -> list[Token]:
         elif token.text == "piece" and words[at + 1] != "of" and _each(words[at - 2], words[at - 1]) and len(found) > 1:
             whole = "apiece"  # 17.85 a piece
             found.pop()
+        elif found and token.text in SIGNS and (nail := _nail(words, at, token.start - found[-1].end)):
+            found[-1:] = [Token(word, found[-1].start, token.end) for word in nail]
+            continue
         elif token.text == "/" and _divides(tokens, at):
             whole = "÷"  # 11'3 / 7, 8 1/8 / 2
         elif token.text == "×" and words[at + 1 : at + 3] in (["/", "12"], ["in", "12"]) and not _sized(words[at - 1]):
@@ -109,6 +113,11 @@ def _whole(words: list[str], at: int) -> str:
     if word == "an":
         return "and" if after == "a" and words[at + 2] in _HALVES else word  # four an a half
     return _rare(word, before, after)
+
+
+def _nail(words: list[str], at: int, apart: int) -> list[str]:
+    """A nail by its pennies; a d stands close to its number: 8d, and no 3-D."""
+    return nail_of(words[at - 1], words[at], words[at + 1]) if apart < len(words[at]) else []
 
 
 def _divides(tokens: list[Token], at: int) -> bool:

@@ -1,0 +1,41 @@
+"""What reads the words of a change whole, one reader after another: the first that knows the line tells what it changes.
+
+A reader takes the change and the question before it, and gives that question with the givens it tells; none where it is no
+such line. Lines that no reader knows are read against the topic word by word (`changes`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from assistant import two_sizes
+from assistant.choice_told import choice_told
+from assistant.lap_told import lap_told
+from assistant.opening_sized import side_told
+from assistant.pieces_changed import openings_counted, piece_changed
+from assistant.should_be import in_a_row
+from assistant.sweats_at import sweats_at
+from assistant.units_kept import unit_only
+
+if TYPE_CHECKING:
+    from assistant.meant_for import Wanted
+    from assistant.pending import Asked
+    from intents.question import Question
+
+READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
+    unit_only,  # in metres, of numbers that had no unit
+    sweats_at,  # would it sweat at 9
+    lap_told,  # lap of an inch and a half
+    two_sizes.again,  # the other wall is 24 by 9
+    piece_changed,  # the 41s are 43
+    choice_told,  # flat grain
+    in_a_row,  # 30, 35 and 40, of as many that were told
+    side_told,  # the door is two metres high
+    openings_counted,  # three windows
+)
+
+
+def told_outright(wanted: Wanted, last: Asked) -> list[Question]:
+    """What the first reader that knows the line makes of it; none where none does."""
+    return next(filter(None, (reader(wanted, last) for reader in READERS)), [])

@@ -1,0 +1,45 @@
+"""Where a number of a later line goes: not to what its words say it is not."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last
+
+COURSES = "gable 32 wide 7 12, 6 inch exposure, how many courses"
+GABLE = "gable area 24 wide 6/12"
+RISE = "ridge 9 12 from a 13 foot 6 run how high"
+VENT = "vent opening 3/4 gap at 60%"
+
+
+@pytest.mark.parametrize(
+    ("lines", "answer"),
+    [
+        ((GABLE, "with 10 percent"), "79.2 ft²"),
+        ((GABLE, "with 10 percent for waste"), "79.2 ft²"),
+        ((RISE, "plus 8 foot wall"), "217 1/2 in (18 ft 1 1/2 in)"),
+        ((VENT, "on 40 foot"), "216 in²"),
+        ((VENT, "1/2"), "3.6 in²/ft"),
+        (("6 foot 8 door plus 2 3/8", "to the half"), "82 1/2 in (6 ft 10 1/2 in)"),
+        (("siding 2600 square feet how many squares", "12 percent waste", "at 185 a square"), "5387.20"),
+        (("corner 87 and a half miter", "if i cut 45 how much gap on 4 1/2"), "1/4 in"),
+        (("roof at 12 percent grade what angle", "15 percent"), "8.5°"),
+        (("wall 32 by 9", "with a door 3 0 by 6 8"), "268 ft²"),
+    ],
+)
+def test_a_number_goes_where_it_was_meant(lines: tuple[str, ...], answer: str) -> None:
+    record = last(*lines)
+    assert record["outcome"] == "answered", record["ask"] or record["say"]
+    assert record["answer"]["text"] == answer
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        (COURSES, "with 10 percent"),  # of waste, which it has none of, and no slope
+        ("hip 9/12 run 12 how long", "and the jacks at 24"),
+        ("sloped length 14 foot run 7 12", "birdsmouth"),
+    ],
+)
+def test_what_can_not_be_told_is_asked_or_declined(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] in ("asks", "declined")
