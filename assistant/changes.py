@@ -42,7 +42,7 @@ from assistant.story import told_changes
 from assistant.through_last import through_last
 from assistant.told_outright import told_outright
 from assistant.told_values import tells_only
-from assistant.units_kept import UNITS, in_its_unit, units_as_before
+from assistant.units_kept import UNITS, in_its_unit, openings, units_as_before
 from intents.matcher import read_as
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
@@ -375,7 +375,8 @@ def _one_as_it_was(ways: list[tuple[Way, Question]], last: Asked) -> list[tuple[
 def _lets_fall(wanted: Wanted, more: Question, last: Asked, now: Asked) -> bool:
     """Whether a change of several numbers leaves one out that is no given, neither of the question as it was nor as it is."""
     places = [place for place in places_of(wanted.rest) if place.words != ("one",)]
-    spans = [(heard.start, heard.end) for heard in more.givens.values() if not isinstance(heard.value, tuple)]
+    placed = [heard for heard in more.givens.values() if not isinstance(heard.value, tuple) or openings(heard.value)]
+    spans = [(heard.start, heard.end) for heard in placed]
     left = [place for place in places if not any(start <= place.start < end for start, end in spans)]
     known = [*last.givens.values(), *now.givens.values()]
     return len(places) > 1 and any(unheard(wanted.rest[place.start : place.end], known) for place in left)

@@ -49,6 +49,7 @@ _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the t
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
 CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover".split())
+_ABOUT = {"trim round openings": frozenset("window windows door doors opening openings".split())}
 _COUNTED_ALIKE = {"cladding boards", "take-off"}  # the boards of a wall come to the same in both
 HARDLY_FITS = 1.0  # score below which a rule hardly fits
 CENTS = 3  # letters of what may be cents: .25
@@ -72,6 +73,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     fits = [q for q in reading.questions if not (q.lacking or (q.missing and len(q.missing) >= near))]
     stock = _from_stock(chart)
     fits = [q for q in (*learned, *fits) if not (stock and q.topic == second_sums.TOPIC)]
+    reading.questions = [q for q in reading.questions if not (q.missing and _unnamed(chart, q.topic))]
     several = any(_takes_several(q) for q in reading.questions)
     reading.questions = [q for q in reading.questions if q in fits and not (several and q.topic == second_sums.TOPIC)]
     top = next((question for question in reading.questions if question.score > 0), None)
@@ -228,6 +230,11 @@ def _may_be_a_sum(chart: Chart, top: Question, mine: float, other: float) -> boo
         and not any(isinstance(r.value, Dims) for row in chart.readings for r in row)
         and not any(isinstance(heard.value, _NO_PART) for heard in top.givens.values())
     )  # fmt: skip
+
+
+def _unnamed(chart: Chart, topic: str) -> bool:
+    """Whether a line says nothing of what a topic is about, and so asks for none of it: how many teeth for a cut in trim."""
+    return topic in _ABOUT and _ABOUT[topic].isdisjoint(chart.words)
 
 
 def _takes_several(top: Question) -> bool:

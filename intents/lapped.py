@@ -31,7 +31,8 @@ def lapped(tokens: Sequence[Token], chart: list[list[Reading]]) -> Iterator[Read
         for wide in _sizes(row):
             found = _with_lap(words, chart, wide)
             if found is not None and not _BOARDS.isdisjoint(words[max(0, at - 3) : found.end]):
-                yield found
+                if any(row and not found.start <= n < found.end for n, row in enumerate(chart)):
+                    yield found  # alone it is a sum: what is left of the board
                 return
 
 

@@ -154,7 +154,7 @@ def _named_first(listing: Listing, i: int) -> Item | None:
     after, count = counts[0] if counts else (at + 1, 1)
     after += listing.words[after : after + 2] == ["out", "of"]  # two windows out of it, 3 by 5 each
     at = listing.past(after, _BETWEEN, 5)
-    found = (_feet_each_way(listing, at) if what == "door" else None) or _sizes(listing, at)
+    found = (_feet_each_way(listing, at, both=True) if what == "door" else None) or _sizes(listing, at)
     if found:
         found = _with_inches(listing, *found)
     return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
@@ -310,8 +310,11 @@ def _door_by(listing: Listing, i: int) -> Item | None:
     return Item(i, at + 1, sizes, what="door") if listing.words[at] == "door" else None
 
 
-def _feet_each_way(listing: Listing, i: int) -> Pair | None:
-    """Both sizes of a door in feet and inches with no word for either: 3 0 by 6 8; the narrower is the width."""
+def _feet_each_way(listing: Listing, i: int, both: bool = False) -> Pair | None:
+    """Both sizes of a door in feet and inches with no word for either: 3 0 by 6 8; the narrower is the width.
+
+    `both`: each must have its inches, as nothing else tells where they end: doors 3 x 7, 10 percent.
+    """
     if i >= len(listing.chart) or not listing.chart[i]:
         return None
     end, first = _digits(listing, i, 2)
@@ -320,7 +323,7 @@ def _feet_each_way(listing: Listing, i: int) -> Pair | None:
     end, second = _digits(listing, end + 1, 2)
     feet = [side[0] for side in (first, second) if len(side) == 2]
     wide, high = sorted(_feet(*[*side, 0][:2]) for side in (first, second or [0]))
-    if not {*feet} & {6, 7, 8} or wide < _NARROWEST:
+    if not {*feet} & {6, 7, 8} or wide < _NARROWEST or (both and len(feet) < len((first, second))):
         return None
     return end, (Amount(end, wide, "in", "ft"), Amount(end, high, "in", "ft"))
 
