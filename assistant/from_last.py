@@ -79,9 +79,17 @@ _WHAT_COST = re.compile(  # at 1.90 a foot | what's it cost
 _STICKS = re.compile(
     r"(?:(?:and|so|ok|then|now)[ ,]+)*(?P<short>\d+(?:'|ft| ft| foot)(?: ?(?:\d ?x ?\d+|stock|sticks))+"
     r"(?: how many)? for (?:that|it|both|those|them))"
+    r"|(?:(?:and|so|ok|then|now)[ ,]+)*(?P<both>both (?:sides|rakes|of them)),? (?:in|from|out of)"
+    r" (?P<of>\d+)[ -]?(?:foot(?:er)?s?|'?s)"
     r"|(?:(?:and|so|ok|then|now)[ ,]+)*how many (?P<n>\d+|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)"
     r"(?:[ -]?(?:foot|ft|')(?:er)?s?|'?s)(?: (?:sticks|boards|lengths|pieces))?"
     r"(?: (?:is|for|does|do|would|will|are|in)\b(?: (?:that|it|them|those|both|i need|we need|take|be|need))*)?",
+    re.IGNORECASE,
+)
+_METRIC = ("mm", "cm", "m", "m2")
+_THINGS_AT = re.compile(
+    r"^\W*(?:(?:and|so|ok|the|if|say)\W+)*(?:boards|sticks|tubes|panels|rolls|sheets|planks|lengths|pieces|they)"
+    r"(?:['’]re| are| cost| come)? (?=(?:at |for )?[$£€]?\d)",
     re.IGNORECASE,
 )
 _PACKS = ("box", "stick", "roll", "tube")  # what is counted beside the things in it, or cut from it
@@ -99,13 +107,15 @@ def of_the_last(c: Conversation, record: Record, text: str) -> bool:
 def priced(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line tells what each of the things just counted, or a foot of the area just worked, costs: what they cost."""
     answer = c.last.record.get("answer") if c.last and c.pending is None else None
-    found = _PRICED_AT.fullmatch(_WHAT_COST.sub("", text.strip(" .!?"))) if answer else None
+    line = _WHAT_COST.sub("", text.strip(" .!?"))
+    found = _PRICED_AT.fullmatch(line) or _PRICED_AT.fullmatch(_THINGS_AT.sub("", line)) if answer else None
     if c.last is None or not answer or found is None or any(p.kind is Money for p in c.last.topic.parameters):
         return False
     led = re.search(rf"\b(?:at|for|costs?)\s+{re.escape(found['n'])}", text, re.IGNORECASE)
     if not (found["how"] or found["cents"] or found["money"] or led):
         return False  # 26 each may be pounds
-    if not found["of"] and (answer["unit"] != "count" or not (found["money"] or "cost" in text.lower())):
+    cents = found["cents"] and not any(getattr(g.value, "unit", "") in _METRIC for g in c.last.givens.values())  # no 2.40 m
+    if not found["of"] and (answer["unit"] != "count" or not (found["money"] or cents or "cost" in text.lower())):
         return False  # at 16 is a spacing
     noun = (found["noun"] or "").lower()
     covered = c.last.givens.get("area")
@@ -148,7 +158,11 @@ def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:
         return False
     topic, shown = c.topics["trim sticks"], c.shown
     answer = shown if shown is not None and shown["unit"] in Length.units else answer  # both rakes, read off before it
-    feet = found["n"] or re.match(r"\d+", found["short"])[0]  # type: ignore[index]
+    if found["both"]:
+        answer = next((line for line in c.last.record["also"] if line["name"].startswith("both ")), None)  # type: ignore[union-attr]
+    if answer is None:
+        return False
+    feet = found["n"] or found["of"] or re.match(r"\d+", found["short"])[0]  # type: ignore[index]
     questions = [q for q in c.read(f"trim sticks of {feet} foot stock").questions if q.topic == topic.name]
     total = topic.parameter("total")
     for question in questions[:1]:

@@ -43,6 +43,9 @@ class Piece(NamedTuple):
     digits: bool = False  # written in digits, not words
 
 
+_RATIOS = frozenset((150, 300))  # of an attic to its vents, and no part of an inch
+
+
 class Line:
     """The tokens being read, and the numbers found in them so far. Words past the end are ""."""
 
@@ -322,6 +325,8 @@ def _mixed_sure(line: Line, whole: Piece, part: Piece, joined: bool) -> tuple[fl
     """How sure it is that a whole number and a fraction are one number, and what else they may be."""
     end, words = whole.end, line.words
     if part.digits and (whole.digits or joined):
+        if part.value.denominator in _RATIOS:
+            return 0.0, ()  # attic 24 by 40 | 1/300
         pitch = words[part.end - 2 : part.end] == ["/", "12"]  # a 24 6/12 gable
         return (0.5 if pitch else 1.0 if part.value.denominator in MIXED else 0.7), ()
     if words[end] == "-":

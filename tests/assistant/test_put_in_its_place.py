@@ -25,6 +25,11 @@ VENT = "vent opening 3/4 gap at 60%"
         (("corner 87 and a half miter", "if i cut 45 how much gap on 4 1/2"), "1/4 in"),
         (("roof at 12 percent grade what angle", "15 percent"), "8.5°"),
         (("wall 32 by 9", "with a door 3 0 by 6 8"), "268 ft²"),
+        (("wall 31 by 8", "less a 3 by 6 8 door"), "228 ft²"),
+        (("boards for 600 sq ft 6 inch cover 16 footers", "at 24.50"), "2033.50"),
+        (("joint 1/2 wide 3/8 deep 140 feet", "tubes at 9 bucks"), "162.00"),
+        (("rake on the porch, 12 foot wide 5 12 with 8 inch overhang", "both sides in 10 footers"), "2"),
+        (("attic 24 by 40 1/300",), "460.8 in²"),
     ],
 )
 def test_a_number_goes_where_it_was_meant(lines: tuple[str, ...], answer: str) -> None:
