@@ -37,6 +37,7 @@ from assistant.role_words import OF_A_SAW, holds_all, nearer_the_saw, only_as_co
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.share_of_last import share_anew
 from assistant.should_be import should_be
+from assistant.sold_told import to_the_stock
 from assistant.stands_alone import of_another_topic, own_words, stands_alone
 from assistant.story import told_changes
 from assistant.through_last import through_last
@@ -297,6 +298,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         without_things(more, wanted, last)
         only_as_counted(more, wanted.rest, last.topic)
+        to_the_stock(more, wanted.rest, last)
         to_the_near(more, last, wanted.rest)
         doubt_the_odd(more, last)
         if told_nothing(more, wanted.rest, last):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from intents.reading import Reading
@@ -15,6 +16,7 @@ _BOARDS = frozenset(
     " shingles shakes course courses".split()
 )
 _BETWEEN = _BOARDS | frozenset("with and , a an lap cedar pine that which are is inch wide of cement fibre fiber".split())
+_ON = frozenset(("on", "with", "for"))
 _LED = frozenset("of by is at about".split())
 _MOST_BETWEEN = 5
 WIDE, DEEP = (Fraction(3), Fraction(16)), (Fraction(1, 4), Fraction(4))  # in, of a board and of its lap
@@ -29,8 +31,8 @@ def lapped(tokens: Sequence[Token], chart: list[list[Reading]]) -> Iterator[Read
         return
     for at, row in enumerate(chart):
         for wide in _sizes(row):
-            found = _with_lap(words, chart, wide)
-            if found is not None and not _BOARDS.isdisjoint(words[max(0, at - 3) : found.end]):
+            found = _with_lap(words, chart, wide) or _on_boards(words, chart, wide)
+            if found is not None and not _BOARDS.isdisjoint(words[max(0, at - 3) : found.end + 1]):
                 if any(row and not found.start <= n < found.end for n, row in enumerate(chart)):
                     yield found  # alone it is a sum: what is left of the board
                 return
@@ -49,6 +51,19 @@ def _with_lap(words: list[str], chart: list[list[Reading]], wide: Reading) -> Re
             return None
         at += 1
     return None
+
+
+def _on_boards(words: list[str], chart: list[list[Reading]], lap: Reading) -> Reading | None:
+    """A lap told before the boards: a lap of 30 on 175 boards."""
+    before = words[max(0, lap.start - 2) : lap.start]
+    if _LAPS.isdisjoint(before) or words[lap.end] not in _ON:
+        return None
+    at = lap.end + 1 + (words[lap.end + 1] in ("a", "an"))
+    wide = next(_sizes(chart[at]), None) if at < len(chart) else None
+    if wide is None or _BOARDS.isdisjoint(words[wide.end : wide.end + 2]):
+        return None
+    shown = _shows(wide, lap, wide.end)
+    return replace(shown, start=lap.start - 1 - (before[-1] in _LED)) if shown is not None else None
 
 
 def _after(words: list[str], chart: list[list[Reading]], at: int) -> Reading | None:

@@ -176,7 +176,8 @@ def _all_metric(givens: list[Given]) -> bool:
 
 def _units(value: Any) -> Iterable[str]:
     if isinstance(value, Length | Area):
-        yield value.unit
+        if value.value:  # no kerf is of no unit
+            yield value.unit
     elif isinstance(value, tuple):
         for part in value:
             yield from _units(part)

@@ -48,3 +48,21 @@ def test_a_number_goes_where_it_was_meant(lines: tuple[str, ...], answer: str) -
 )
 def test_what_can_not_be_told_is_asked_or_declined(lines: tuple[str, ...]) -> None:
     assert last(*lines)["outcome"] in ("asks", "declined")
+
+
+@pytest.mark.parametrize(
+    ("lines", "stock", "count"),
+    [
+        (("strapping 30 foot wall 16 oc", "9 high in 12s"), "12s", "24"),
+        (("strapping 30 foot wall 16 oc", "9 high, from 12 footers"), "12 footers", "24"),
+        (("battens at 600 on an 8.4 wall", "2.4 high, in 4.8s"), "4.8s", "15"),
+    ],
+)
+def test_what_sticks_come_in_is_no_size_of_the_wall(lines: tuple[str, ...], stock: str, count: str) -> None:
+    record = last(*lines)
+    assert record["answer"]["text"] == count
+    assert ("stock", stock) in [(given["name"], given["text"]) for given in record["givens"]]
+
+
+def test_no_kerf_leaves_a_metric_list_metric() -> None:
+    assert "mm" in last("cut 6 at 840 and 4 at 610 out of 3.6", "no kerf")["answer"]["name"]
