@@ -17,7 +17,7 @@ _MANY = frozenset((
 ))  # fmt: skip
 _MUCH = frozenset((
     "equal spacing", "sealant", "step flashing", "strapping", "tape arithmetic", "thermal movement", "water in a channel",
-    "wood movement",
+    "trim round openings", "wood movement",
 ))  # fmt: skip
 
 

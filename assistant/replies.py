@@ -209,7 +209,7 @@ def _says_yes(c: Conversation, text: str, words: set[str], pending: Pending) -> 
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
     rows = [text[tokenize(text)[row.start].start : tokenize(text)[row.end - 1].end].lower() for row in numbers_in(text)]
     said = {token.text for row in rows for token in tokenize(row)}
-    return words <= YES | _NO_MORE | labels | said
+    return {word for word in words if word.isalnum()} <= YES | _NO_MORE | labels | said
 
 
 def _shared(questions: Sequence[Question]) -> set[str]:

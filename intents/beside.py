@@ -100,7 +100,7 @@ _PASSED = (
     dict.fromkeys(_TAKEN_OFF, frozenset((LADDER,)))
     | dict.fromkeys(_ANGLES, frozenset((LADDER, SAW, TRIM, STOCK, EXTENT, LONG, *_NAMED, *_WOODS, TOOL, LEVEL, LAYER, FACE)))
     | dict.fromkeys(_LINES, frozenset((LADDER, SAW, *_WOODS, STOCK, TOOL, LAYER, SPACING, WRAP)))
-    | {"end gap": frozenset((SPACING, APART)), "fastener length": frozenset((SPACING, APART, SECTION))}
+    | dict.fromkeys(("fastener length", "end gap"), frozenset((SPACING, APART)))
     | dict.fromkeys(("angle off", "rounded pitch", "how far open", "staggered joints"), frozenset((AGAIN,)))
     | {
         "right triangle": frozenset((TIMBER, TOOL)),

@@ -111,8 +111,8 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
             top.lacking = 1
-        elif best != top.topic and (best in topics or best == OUTSIDE) and not alike:  # talk has its own rules
-            _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best])
+        elif best != top.topic and (best in topics or best == OUTSIDE):  # talk is told by its own rules
+            _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best], alike)
     elif best in topics:
         other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN
         if not (other and _lacks_only(top)):
@@ -169,9 +169,11 @@ def _without_others(reading: Reading, best: str, likely: dict[str, float]) -> No
 
 
 def _other_topic(
-    chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float
+    chart: Chart, reading: Reading, top: Question, second: Second | None, mine: float, other: float, alike: bool = False
 ) -> None:  # fmt: skip
-    """A rule fits, but sentences like this one are about something else."""
+    """A rule fits, but sentences like this one are about something else; `alike`: which comes to the same."""
+    if alike and (second is None or not second.question.whole):
+        return
     if second is not None and _is_left_of_one(chart, top, second):
         second.question.score, reading.questions = top.score, [second.question]
         return
@@ -201,7 +203,7 @@ def _other_topic(
         reading.questions = [top, second.question]
     elif second.question.topic == second_sums.TOPIC and second.sure == AGREED and _may_be_a_sum(chart, top, mine, other):
         _ask_which(reading, top, second.question)
-    else:
+    elif not alike:
         _doubt(reading, top, mine, other)
 
 

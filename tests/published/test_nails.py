@@ -21,7 +21,8 @@ def test_a_nail_by_its_pennies(penny: int, inches: Fraction) -> None:
 
 
 @pytest.mark.parametrize(
-    "line", ["how far does a 16d nail go in the stud through 3/4 and 1/2", "sixteen penny nail bite through 3/4 and 1/2"]
+    "line",
+    ["how far does a 16d nail go in the stud through 3/4 and 1/2", "how much bite does a sixteen penny get through 3/4 and 1/2"],
 )
 def test_as_it_is_said(line: str) -> None:
     assert last(line)["answer"]["text"] == "2 1/4 in"
