@@ -21,6 +21,7 @@ from intents.kit import of_kit
 from intents.lengths import FEET
 from intents.listed_totals import THEM
 from intents.no_layers import is_no_layer, speaks_of_some
+from intents.no_money import money_told
 from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
 from intents.remarks import up_to_stop
@@ -156,6 +157,7 @@ class Tied(NamedTuple):
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
     """Mask of the quantities that a topic passes over."""
     kit = of_kit(chart, topic) | how_warm(chart, topic, parameters) | off_the_ground(chart, topic)
+    kit |= money_told(chart, parameters)
     found, kit = tied(chart), kit | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
     if not found:
         return kit

@@ -60,7 +60,7 @@ _ASIDE = tuple(
 _LATER = frozenset("after later afterwards separately".split())  # overhang which I'll deal with after
 _REACH = 9
 _ARTICLES = frozenset("the that my a an our any this your its".split())
-_PAID = frozenset("paid cost costs charged charges".split())
+_PAID = frozenset("paid paying cost costs costing charged charges charging deposit".split())
 _WHOM = frozenset("me us him her them only all about nearly over".split())
 _DEAR = frozenset("dear robbery expensive pricey pricy cheap bargain fortune".split())  # was 2.10 a foot which I thought was dear
 _PRICED = frozenset("cost costs price prices priced pay spend worth budget afford bill total save quote invoice money".split())
@@ -156,7 +156,7 @@ def _paid(before: list[str], after: list[str], reading: Reading, others: frozens
     """Whether it is what was paid, and nothing asks of money: the owner paid 2,200 for it."""
     if reading.kind not in ("number", "plural", "money", "decimal") or not _PRICED.isdisjoint(others):
         return False
-    verb = [word for word in before if word not in _WHOM][-1:]
+    verb = ["deposit"] if before[-2:] == ["deposit", "of"] else [word for word in before if word not in _WHOM][-1:]
     return (verb != [] and verb[0] in _PAID) or (after[-1:] != [] and after[-1] in _DEAR)
 
 

@@ -245,6 +245,8 @@ def fraction_after(line: Line, at: int) -> Piece | None:
     if line.words[at] not in ("and", "&"):
         return None
     for part in fractions(line, at + 1):
+        if line.words[part.end] in ("a", "an") and line.words[part.end + 1] in UNITS:
+            continue  # two inch and | half an inch
         after = line.words[part.end]  # an inch and five eighths in the stud, an inch and a half in 4 feet
         into = line.words[part.end + 1 : part.end + 3] == ["to", "the"]
         place = line.words[at - 1] == "inch" and not part.digits  # inch and a quarter in: no two lengths are told so

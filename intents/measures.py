@@ -25,6 +25,7 @@ from intents.remarks import idle_places
 from intents.sizes import BY, sizes
 from intents.slopes import rises, slopes
 from intents.stated_units import led_lengths
+from intents.times_and_people import AGED, CENTURIES, said_aside
 from intents.tokens import LONGEST, Token, literal
 from solvers.quantities import Number
 
@@ -40,8 +41,8 @@ _MARKS = frozenset((":", "="))  # between a unit and its number
 def readings(tokens: list[Token]) -> list[list[Reading]]:
     """For each token, the readings that start there, longest first, then surest. Never raises."""
     line = Line(tokens)
-    idle = idle_places(line.words)
     words = line.words
+    idle = idle_places(words) | _asides(line)
     chart = [
         _at(line, i)
         if (words[i] in _BEGIN or words[i][0].isdecimal() or words[i + 1] in _MARKS) and i not in idle else []
@@ -54,6 +55,17 @@ def readings(tokens: list[Token]) -> list[list[Reading]]:
                 row.extend(sizes(line, chart, i))
             row.sort(key=lambda reading: (-reading.end, -reading.sure))
     return chart
+
+
+def _asides(line: Line) -> set[int]:
+    """The places of numbers of several words that are years or ages."""
+    words, found = line.words, set[int]()
+    for i, word in enumerate(words):
+        if word in CENTURIES or (i and words[i - 1] in AGED):
+            pieces = line.pieces(i)
+            if pieces and pieces[0].end > i + 1 and said_aside(words, i, pieces[0].end, float(pieces[0].value)):
+                found.update(range(i, pieces[0].end))
+    return found
 
 
 def _at(line: Line, i: int) -> list[Reading]:

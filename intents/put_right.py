@@ -29,7 +29,7 @@ _PITCHED = frozenset("pitch roof slope".split())
 _ENDS = frozenset(
     ", . ; : ? ! ) and with at for by from over under how what where which when so is are on in to per or if but off using "
     "allowing including plus minus less that it come comes make makes times divided take add then wide high tall long deep "
-    "thick across level now today outside exactly definitely please mate lads".split()
+    "thick across level up above below apart along now today outside exactly definitely please mate lads".split()
 )  # what may follow the later quantity without giving it another role
 _NO_ROLE = frozenset(
     "and or with if then how what than but not when where while is are was at for from by in".split()

@@ -87,7 +87,7 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
     ways = ways_of(chart, found, model, names)
     halved = _halved(chart, phrases, model)
-    halves = (False, True) if halved >= HARDLY_HALF else (False,)
+    halves = (False, True) if halved >= HARDLY_HALF and not _half_of_one(chart) else (False,)
     sums = candidates(told, names, [roles for _, roles in ways], halves)
     if not sums:
         return None
@@ -104,6 +104,12 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
     words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(Question(TOPIC, givens, words=words), sure)
+
+
+def _half_of_one(chart: Chart) -> bool:
+    """Whether half of a length is asked for in so many words, which then is not halved again: half of 37 5/8, for the middle."""
+    halves = (at for at, pair in enumerate(pairwise(chart.words)) if pair == ("half", "of"))
+    return any(r.end > at + 2 for at in halves for r in chart.readings[at])
 
 
 def _spaced(words: Sequence[str], found: Sequence[Mention]) -> bool:

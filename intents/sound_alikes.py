@@ -134,6 +134,8 @@ class _Sounds:
         before, after, following = words[at - 1], words[at + 1], words[at + 2]
         if after in beside.DETERMINERS:
             return Means.WORD
+        if word == "too" and before in ("ends", "sides") and after not in beside.SOUNDS:
+            return Means.WORD  # gaps at both ends too
         if word == "too" and after in beside.TOO_WHAT:
             long = after in ADJECTIVES and (before in TENS or before in FEET)
             return Means.EITHER if long else Means.WORD

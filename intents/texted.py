@@ -48,6 +48,7 @@ _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres me
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
 _SQUARED, _PRICED = frozenset("foot metre metres meter meters".split()), frozenset(("@", "at"))
 MOST_DOORS = 99
+_LEAST_SIZE = 100  # mm, of what is counted with no stop after "no"
 _BEFORE_SQUARES = frozenset(("", ".", "?", "!", ";", "many", "total"))
 
 
@@ -63,7 +64,7 @@ def texted(tokens: list[Token]) -> list[Token]:
         if at <= passed:
             continue
         whole = _whole(words, at) if token.text in _SHORT or token.text == "an" else token.text
-        if token.text == "no" and words[at - 1].isdecimal() and _numbered(words[at + 1 :]):
+        if token.text == "no" and words[at - 1].isdecimal() and _numbered(words[at + 1 :], int(words[at - 1])):
             whole, passed = "at", at + (words[at + 1] == ".")  # 8 no. 1150 long
         elif token.text == "w" and words[at + 1] == "/":
             whole, passed = ("without", at + 2) if words[at + 2] == "o" else ("with", at + 1)
@@ -137,10 +138,13 @@ def _each(amount: str, article: str) -> bool:
     return article == "a" and (_sized(amount) or amount in _AMOUNTS)
 
 
-def _numbered(after: list[str]) -> bool:
-    """Whether a size follows: so many in number of it."""
+def _numbered(after: list[str], count: int) -> bool:
+    """Whether a size follows, so many in number of it: 8 no. 1150, 4 no 900; 10 no 9 is put right."""
     at = after[:1] == ["."]
-    return after[at : at + 1] != [] and after[at][:1].isdecimal()
+    size = after[at : at + 1]
+    if not size or not size[0][:1].isdecimal():
+        return False
+    return at or (size[0].isdecimal() and int(size[0]) >= _LEAST_SIZE and int(size[0]) > _LEAST_SIZE // 10 * count)
 
 
 def _sized(before: str) -> bool:

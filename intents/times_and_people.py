@@ -19,8 +19,17 @@ _BUILT = frozenset(
     "house window windows door doors place barn building cottage home roof one is was it's it dates dated back built made done up"
     " original porch shed church school".split()
 )
-_OF_YEARS = frozenset("house barn cottage place building home window windows roof porch church school bungalow".split())
-_AM = frozenset(("i'm", "im", "he's", "she's"))
+_OF_YEARS = frozenset(
+    "house barn cottage place building home window windows roof porch church school bungalow thing truck van model job"
+    " build".split()
+)
+CENTURIES = frozenset(("nineteen", "twenty"))
+AGED = frozenset(("i'm", "im", "he's", "she's", "hes", "shes"))
+_UNITS = frozenset(
+    "inch inches in foot feet ft mm mil cm m metre metres meter meters degree degrees deg percent square squares dollars pounds"
+    " pound point hundred thousand and by × / ' \" ° % -".split()
+)
+_SINCE, _IS_A = frozenset("since circa from in".split()), frozenset("is was it's its".split())
 _IS_NOW = frozenset("and now years this".split())
 _PEOPLE = frozenset("lad kid boy apprentice son nephew grandson".split())
 _KILOS = frozenset("kilos kilo kg kgs pounds lb lbs stone".split())
@@ -28,6 +37,7 @@ _YEARS, _GONE = frozenset(("year", "years")), frozenset(("old", "ago"))
 _AGED = _ENDS - {"."} | frozenset("now years".split())
 _LASTS = frozenset("going on here up running out working it".split())
 _EACH, _SPANS = frozenset(("a", "an", "per")), frozenset("day week hour shift month minute".split())
+_WEEKDAYS = frozenset("monday tuesday wednesday thursday friday saturday sunday".split())
 _STOP = frozenset("knock knocking knocked clock clocking clocked".split())
 
 
@@ -35,6 +45,8 @@ def of_time_or_people(words: Sequence[str], at: int, value: float) -> bool:
     """Whether the number at a place is one of these; `words` has empty words after its last."""
     if words[at + 1] in _EACH and words[at + 2] in _SPANS:
         return True  # 14 a day
+    if at > 1 and words[at - 1] == "the" and words[at - 2] in _WEEKDAYS:
+        return True  # till Monday the eighth
     if value != int(value):
         return value == 0.25 and _quarter(words, at)
     before = words[at - 1] if at else ""
@@ -42,13 +54,23 @@ def of_time_or_people(words: Sequence[str], at: int, value: float) -> bool:
         return _year(words, at)
     if words[at + 1] in _YEARS and words[at + 2] in _GONE:
         return True  # thirty years old
-    if before in _AM and (words[at + 1] in _KILOS or (YOUNGEST <= value <= OLDEST and words[at + 1] in _AGED)):
+    if before in AGED and (words[at + 1] in _KILOS or (YOUNGEST <= value <= OLDEST and words[at + 1] in _AGED)):
         return True
     if before in _PEOPLE and YOUNGEST <= value <= OLDEST and words[at].isdecimal() and words[at + 1] in _IS_NOW:
         return True  # the lad's 19 and he says
     if before == "weigh" and words[at + 1] in _KILOS:
         return True
     return 0 < value <= LATEST and _hour(words, at)
+
+
+def said_aside(words: Sequence[str], at: int, end: int, value: float) -> bool:
+    """Whether a number of several words is a year or an age: from nineteen oh six, a nineteen ninety eight, he's seventy one."""
+    before, earlier, after = words[at - 1] if at else "", words[at - 2] if at > 1 else "", words[end]
+    if after in _UNITS:
+        return False
+    if words[at] in CENTURIES and FIRST_YEAR <= value <= LAST_YEAR:
+        return before in _SINCE or (before in ("a", "an") and earlier in _IS_A)
+    return before in AGED and YOUNGEST <= value <= OLDEST and value == int(value)
 
 
 def _hour(words: Sequence[str], at: int) -> bool:
