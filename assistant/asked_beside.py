@@ -28,7 +28,8 @@ _EDGE = (
 )
 _TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
 _CORNER = (
-    r"\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
+    r"\b(?:full|whole|included|what) angle\b[^.;?]*\bbetween\b|\bcorner between\b|\bcorner\b[^.;?]*\b(?:inside|between the)\b"
+    r"|\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
     r"|^\W*(?:(?:and|so|then|the|what'?s|what is|what are)\W+)*corners?(?: (?:there|then|of (?:it|that|the \w+)))?\W*$",
     ("corner",),
 )
@@ -45,7 +46,10 @@ ASKED: dict[str, Asks] = {
     ),
     "fastener length": ((r"\bbuy\b|\bstock(?:ed|s)?\b|\bnext (?:size|length)\b|\bbox\b|\bshelf\b", ("next stocked length",)),),
     # courses and spacing
-    "course layout": ((_COURSES, ("courses",)),),
+    "course layout": (
+        (_COURSES, ("courses",)),
+        (r"\bhow much of each (?:board|one|course)\b|\bleft showing\b|\b(?:board|one|course)s? shows?\b", ("exposure",)),
+    ),
     "courses to openings": (
         (_COURSES, ("courses",)),
         (r"\b(?:below|under|beneath) (?:the )?(?:sill|window|opening)", ("exposure bottom to sill", "courses bottom to sill")),

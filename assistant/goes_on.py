@@ -36,7 +36,7 @@ _SUM, _EVENLY = "tape arithmetic", "divide evenly"
 _TO_CUT = frozenset(
     ("rake length", "sloped length", "hip or valley length", "gable height", "rise over a run", "divide evenly", "conversion")
 )
-_LEAD = r"(?:(?:and|then|now|ok|okay|so|but|also|well|with|next|minus that|please|can you|i need to|we|i)[ ,]+)*"
+_LEAD = r"(?:(?:and|then|now|ok|okay|so|but|also|well|with|next|minus that|please|can you|i need to|we|i|if)[ ,]+)*"
 _MORE = r"(?:(?P<another>another|a further|an extra|a second)\s+)?"
 _THAT = r"(?P<that>\s+(?:to|onto|on to|off|from|off of|out of|on) (?:that|it|there|the (?:answer|result|total|end)))?"
 _THINGS = r"(?:tail|lap|allowance|tongue|tenon|birdsmouth|wall|post|plate|curb|knee wall|stem wall|deck|sill|foundation)s?"

@@ -160,9 +160,22 @@ def read_off_tape(c: Conversation, text: str) -> Said | None:
     return Said("compare", {"value": tuple(readings_in(words))}, {"value": words}) if told else None
 
 
+_REMEMBERS = re.compile(  # the boards are 14 feet long, could you remember that
+    r"(?P<what>[^?]*\d[^?]*?)[,;.]?\s+(?:(?:could|can|will|would) you |please |and )*remember (?:that|it|this)"
+    r"(?: for me| for this job)?(?:,? please)?\W*",
+    re.IGNORECASE,
+)
+
+
+def _remembered(text: str) -> str:
+    """The line that asks at its end to be remembered, with that said first."""
+    found = _REMEMBERS.fullmatch(text)
+    return f"remember {found['what'].strip(' ,')}" if found is not None else text
+
+
 def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
-    text = told_shortly(text, last, waits)
+    text = told_shortly(_remembered(text), last, waits)
     text = plainer(as_decided(_without_excuse(text, last), last), last)
     text = as_it_is_now(_asked_last(text), last) if last is not None and len(text) < LONGEST else text
     if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):

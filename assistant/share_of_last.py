@@ -30,13 +30,15 @@ SHARES = {
 }  # fmt: skip
 SAID = {share: ("" if word == "half" or " " in word else "a ") + word for word, share in SHARES.items() if word != "halve"}
 _SHARE = r"(?:(?:an?|one) )?(?P<share>half|third|quarter|tenth|fifth)|(?P<more>two thirds|three quarters)"
-_THEM = r"(?:(?:that|this) (?:angle|length|height|width|area|number)|that|it|them|those|this)"
+_THEM = r"(?:(?:that|this) (?:angle|length|height|width|area|number|measurement|distance|total|answer)|that|it|them|those|this)"
 _LINE = re.compile(
-    r"(?:(?:and|so|ok|well|but|now|then|what about|how about|what(?:'s|s| is)|just|only|say|give me)[ ,]+)*"
+    r"(?:(?:and|so|ok|well|but|now|then|what about|how about|what(?:'s|s| is| would)|how much (?:is|would)|just|only|say"
+    r"|give me)[ ,]+)*"
     rf"(?:(?:{_SHARE})(?P<of> of {_THEM}| {_THEM}| as (?:much|many))|(?P<halve>halve) {_THEM}|(?P<bare>half))"
-    r"(?:[ ,]+(?:then|now|please|again|as much|as many))*",
+    r"(?:[ ,]+(?:then|now|please|again|as much|as many|be|come to))*",
     re.IGNORECASE,
 )
+_ASKED = re.compile(r"\b(?:how much|would|measurement|distance|total|answer)\b", re.IGNORECASE)
 _BETWEEN = re.compile(
     r"\W*(?:(?:and|so|if|ok|now|that|it|all)\W+)*(?:split|divided?|shared?)(?: (?:it|that|them))?(?: (?:up|out))?"
     r" (?:(?:between|among|amongst|over|across|by|in|into) (?:the )?)?(?P<n>\w+)"
@@ -64,8 +66,10 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
         _worked_share(c, record, last, Fraction(1, among), f"one of {among} shares")
         return True
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
-    if found is None or (last.topic.name == _SUM and not found["bare"]):
+    if found is None:
         return False
+    if last.topic.name == _SUM and not found["bare"]:
+        return _of_a_sum(c, record, text, found)
     if last.topic.name == _SUM:
         c.take(record, f"{text.strip(' .!?')} of that")
         return True
@@ -75,6 +79,16 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
         put_asked(record, "follow-up", f"{word.capitalize()} of what: the answer, or {listed(labels, 'or')}?")
         return True
     _worked_share(c, record, last, SHARES[word], f"{SAID[SHARES[word]]} of it")
+    return True
+
+
+def _of_a_sum(c: Conversation, record: Record, text: str, found: re.Match[str]) -> bool:
+    """Whether a share of the last sum is asked for in more words than a sum is told in; then it is worked as one."""
+    word = (found["share"] or found["more"] or found["halve"]).lower()
+    plain = f"{SAID[SHARES[word]]} of that"
+    if not _ASKED.search(text):
+        return False
+    c.take(record, plain)
     return True
 
 

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from assistant.also_asked import asking_words
 from assistant.at_the_saw import SAW
-from assistant.meant_for import Wanted, labelled, stock_told
+from assistant.meant_for import END, Wanted, labelled, stock_told
 from assistant.said_over import places_of, stem
 from intents.chart import LIGHT
 from intents.phrases import compiled
@@ -51,7 +51,8 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
     if best.missing and not numbers_in(wanted.rest) and own <= said:
         return True  # the plumb cut, after a rake return whose fascia is plumb
     open_ = best.missing or best.lacking
-    if (open_ and _only_names(wanted, last)) or (best.lacking and (wanted.led or _tells_all(more, wanted))):
+    by_end = not best.whole and bool(more.givens) and END.search(wanted.rest) is not None  # if the long side were 5.4
+    if by_end or (open_ and _only_names(wanted, last)) or (best.lacking and (wanted.led or _tells_all(more, wanted))):
         return False
     if more.manner and not more.givens and best.missing:
         return False

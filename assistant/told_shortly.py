@@ -111,6 +111,16 @@ _I_MEASURE = re.compile(
     r" (?:and |so |then )*how (?:far|much) (?:is it |is that |am i |are we )?(?:out|off)(?: of square)?(?: is (?:it|that))?\W*",
     re.IGNORECASE,
 )
+_IF_NEEDED = re.compile(  # how many would I need if they were 16 foot boards
+    r"\W*(?:(?:and|so|ok|then)\W+)*how many (?:of them |boards |lengths |sticks )?(?:would|will|do) (?:i|we) need"
+    r" (?:if|when|with|in) (?P<what>[^?]*\d[^?]*?)\W*",
+    re.IGNORECASE,
+)
+_TURNS = re.compile(  # of a bay, whose angle is how far it turns
+    r"\W*(?:[a-z']+[\s,]+){0,10}?(?:turn(?:s|ed|ing)?|is|was|were)(?: only| really| actually)? (?P<n>\d[\d.]*)"
+    r"(?: ?(?:degrees?|deg|°))?(?: at each corner| each| there)?\W*",
+    re.IGNORECASE,
+)
 _ENOUGH = re.compile(
     r"\W*(?:(?:and|so|ok|is|are|would|will|would|be|an?|the|do|does|can i use|if i use)\W+)*(?P<n>[^,;?]*?\d[^,;?]*?|[^,;?]+?)"
     r"(?:\s+(?:inch(?:es)?|in|mm))?(?:\s+(?:screws?|nails?|ones?))?\s+(?:be |is |are )?(?:long |going to be )?enough\W*",
@@ -182,6 +192,11 @@ def _of_its_topic(text: str, last: Asked) -> str:
         return f"how far out of square if it measures {mine['n']}"
     if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
         return "gable area"
+    if needed := _IF_NEEDED.fullmatch(text):
+        return f"what if {needed['what']}"
+    turned = _TURNS.fullmatch(text) if "bay" in last.givens else None
+    if turned:
+        return f"make it a {turned['n'].strip()} degree bay"
     enough = _ENOUGH.fullmatch(text) if last.topic.name == "fastener length" else None
     if enough and len(numbers_in(enough["n"])) == 1:
         return f"will a {enough['n']} do"

@@ -108,7 +108,8 @@ def _of_kids_or_both(words: Sequence[str], at: int, value: float) -> bool:
     """Whether a number is an age, or two things that were told: kids under ten only, how much rope between the two."""
     before, second = (words[at - 1], words[at - 2]) if at > 1 else ("", "")
     young = before in ("under", "over") and second in _YOUNG
-    return young or (value == 2 and before == "the" and second == "between" and words[at + 1] in _OF_BOTH)
+    both = value == 2 and before == "the" and second == "between"
+    return young or (both and (words[at + 1] in _OF_BOTH or (words[at + 1].isalpha() and words[at + 1][-1] == "s")))  # two boards
 
 
 def _expected(words: Sequence[str], at: int) -> bool:

@@ -15,7 +15,8 @@ from solvers.slots import Layer
 
 _ONE = (
     "sheathing sheeting sheath shthg shtg ply plywood osb board foam insulation strapping straping strap batten furring furr "
-    "lath siding cladding clad clapboard clapbd mesh mat drainage panel trim casing shim gypsum drywall membrane wrap housewrap "
+    "lath strip siding cladding clad clapboard clapbd mesh mat drainage panel trim casing shim gypsum drywall membrane wrap "
+    "housewrap "
     "flashing shingle shake fascia soffit fiberboard fibreboard plank slat counterbatten stucco weatherboard shiplap lap "
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "

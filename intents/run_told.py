@@ -219,14 +219,14 @@ def _across(chart: Chart, topic: str, before: list[str], after: list[str]) -> li
     spans = _of_house(topic, before, after)
     if (not spans and _WIDE.isdisjoint(near)) or (topic != HIP and _one_way(chart, _ONE_WAY)):
         return []
-    if spans or not _BUILDINGS.isdisjoint(near) or topic == HIP:
+    if spans or not _BUILDINGS.isdisjoint(near) or {"end", "wall"} <= near or topic == HIP:
         return ["GABLE"]
     return ["RUN", "GABLE"] if not _EITHER.isdisjoint(near) or (topic == PITCH and after[:1] == ["width"]) else []
 
 
 def _one_way(chart: Chart, names: frozenset[str], rake: bool = False) -> bool:
     """Whether the roof falls one way: it has one of the names of such, or one slope."""
-    falls = _ONE_SLOPE if rake else _ONE_SLOPE | _ONE_SIDE
+    falls = _ONE_SLOPE if rake or ("on", "one") in pairwise(chart.words) else _ONE_SLOPE | _ONE_SIDE  # how long on one side
     return not names.isdisjoint(chart.words) or not falls.isdisjoint(pairwise(chart.words))
 
 

@@ -12,7 +12,7 @@ from tests.talking import last
     [
         ("uncle frank says hold it up but hes seventy one hip length on a four in twelve with a run of ten foot",
          "174 3/8 in (14 ft 6 3/8 in)"),
-        ("the flashing has legs four inch and two inch and half an inch the old one was from nineteen oh six the girth", "6 1/2 in"),
+        ("the flashing has legs four inch and two inch and half an inch the old was from nineteen oh six the girth", "6 1/2 in"),
         ("how long a screw the cladding is seven eighths and the strapping three quarters and one and a half inches into the wood"
          " my last box was nineteen dollars", "3 1/8 in"),
         ("opening is 80 no 84 inches, eleven balusters at 2 inches wide, gaps at both ends too", "5 3/16 in"),
