@@ -13,6 +13,7 @@ from assistant.also_asked import asking_words
 from assistant.at_a_pitch import at_a_pitch
 from assistant.choice_told import choice_alone
 from assistant.meant_for import said_bare
+from assistant.said_at_length import said_at_length
 from assistant.said_over import places_of
 from assistant.told_by_its_name import in_its_names
 from intents.matcher import speller
@@ -122,7 +123,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
-    text = _without_the_ask(text, last)
+    text = said_at_length(_without_the_ask(text, last), last)
     text = at_a_pitch(in_its_names(text, last), last)
     if stands_for := _of_its_topic(text, last):
         return stands_for

@@ -1,0 +1,124 @@
+"""A line after an answer as somebody says it who talks, in the shorter words that it stands for.
+
+"And what's the edge angle, what I'd read with the gauge" is "what's the edge angle"; "what if we flatten it to a two twelve,
+what's the rise then" is "make it a two twelve"; "if I bring the foot in to four feet" is "with the foot at four feet".
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING, Any
+
+from assistant.also_asked import beside
+from assistant.said_over import places_of
+from intents.talk import numbers_in
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+LONGEST = 20  # words of such a line
+_LEAD = r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh)\W+)*"
+_SUPPOSES = r"(?:what if|what about|how about|if|say|suppose|let['’]?s|can (?:you|we)|could we|i could|we could|please)"
+_WHO = r"(?:(?:i|we|you|they|he|she)(?:['’](?:ll|d))?\s+(?:(?:were|was|have|had) to\s+)?)?"
+_MOVES = (
+    "flatten|steepen|drop|raise|lift|lower|bring|pull|push|move|kick|shorten|lengthen|stretch|widen|narrow|bump|ease|knock|shove"
+    "|slide|open|close|take|cut|trim|put"
+)
+_TO_SO_MUCH = re.compile(
+    rf"(?P<lead>{_LEAD})(?:{_SUPPOSES}\s+)?{_WHO}(?:{_MOVES})\s+"
+    r"(?:(?P<it>it|that|this|them)|(?:the|my|that|this)\s+(?P<what>[a-z]+(?: [a-z]+)??))"
+    r"(?:\s+(?:in|out|up|down|back|over|away))*\s+to\s+(?P<n>(?:an?\s+)?[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
+_ASKS_AFTER = re.compile(
+    r"[,;.]?\s+(?:and |so |then )*(?:what(?:['’]?s| is| would| will)?|how (?:much|many|long|high|tall|wide|deep|far))"
+    r"(?: the| my| it| that| does| do| i| is| be)*(?P<what>(?: [a-z]+){0,3}?)(?: (?:then|now|there|on that|with that|of it|be))*\W*$",
+    re.IGNORECASE,
+)
+_ASKED = re.compile(
+    rf"{_LEAD}(?:what(?:['’]?s| is| was| are| would)?|how (?:much|many|long|high|tall|far|wide|deep)\b(?:['’]?s| is)?|the)\b",
+    re.IGNORECASE,
+)
+_ELSE = re.compile(  # another thing than the last answer is of, or a change of it
+    r"\b(?:other|another|next|different|new|north|south|east|west|lake|ramp|front|back|if|instead|make|change|both(?! ends)|half|"
+    r"left|squares|cost|instead)\b",
+    re.IGNORECASE,
+)
+_THAT_ONE = re.compile(r"\b(?:that|this|the same) one\b", re.IGNORECASE)
+_PITCHED = re.compile(
+    rf"(?P<ask>{_LEAD}(?:what(?:['’]?s| is)?(?: the)? pitch(?: is (?:that|it))?|as a pitch|the pitch)) (?:in|over|by|on) "
+    r"(?:twelve|12)\W*",
+    re.IGNORECASE,
+)
+_ONLY = re.compile(
+    rf"{_LEAD}(?:(?:with|if|it['’]?s|it is|it has|there['’]?s|we['’]ve|got|say|only|just|but)\s+)*(?:just|only)\s+(?:got\s+)?(?:the\s+)?"
+    r"(?P<n>one|two|three|four|five|six|\d) (?P<what>windows?|doors?|openings?|vents?)(?: (?:in it|now|then|there))*\W*",
+    re.IGNORECASE,
+)
+_TAKE_OUT = re.compile(  # take another window out of that as well, four foot by three foot six
+    rf"{_LEAD}(?:take|deduct|knock|leave|take out|deduct) (?P<n>an?|another|one more|one|two|three|four) (?P<what>(?:\w+ )?"
+    r"(?:window|door|opening|vent)s?)(?: (?:out|off|away))?(?: of (?:it|that|there))?(?: (?:as well|too|then|now))*[, ]+"
+    r"(?P<size>\S.*?(?:\bby\b|\bx\b|×).*?)\W*",
+    re.IGNORECASE,
+)
+_LESS = {"another": "a", "one more": "a"}
+
+
+def said_at_length(text: str, last: Asked) -> str:
+    """The shorter words that a line of a talker stands for; the line as it is where it stands for none."""
+    if len(text.split()) > LONGEST:
+        return text
+    pitched = _PITCHED.fullmatch(text)
+    if pitched is not None:
+        return pitched["ask"]
+    if name := _read_off(text, last):
+        return f"what's the {name}"
+    text = _without_the_same_ask(text, last)
+    only, out = _ONLY.fullmatch(text), _TAKE_OUT.fullmatch(text)
+    if only is not None:
+        return f"only {only['n']} {only['what']}"
+    if out is not None and numbers_in(out["size"]):
+        return f"less {_LESS.get(out['n'].lower(), out['n'])} {out['what']} {out['size']}"
+    return _to_so_much(text)
+
+
+def _to_so_much(text: str) -> str:
+    """Bring the foot in to four feet: with the foot at four feet."""
+    found = _TO_SO_MUCH.fullmatch(text)
+    if found is None or len(places_of(text)) != 1 or not places_of(found["n"]) or found["n"].lower().startswith("the "):
+        return text
+    if found["it"]:
+        return f"{found['lead']}make it {found['n']}"
+    return f"{found['lead']}with the {found['what']} at {found['n']}"
+
+
+def _without_the_same_ask(text: str, last: Asked) -> str:
+    """The change of a line that asks at its end for the same as was asked: a two twelve, what's the rise then."""
+    found = _ASKS_AFTER.search(text)
+    if found is None or found.start() == 0 or numbers_in(found[0]) or not places_of(text[: found.start()]):
+        return text
+    answer = last.record.get("answer") or {}
+    named = {*last.topic.name.split(), *str(answer.get("name", "")).lower().split()}
+    asked = set(found["what"].lower().split())
+    return text[: found.start()] if asked and asked <= named else text
+
+
+def _read_off(text: str, last: Asked) -> str:
+    """The name of the one value on the last page that a longer line asks for, with no number and nothing else asked in it."""
+    line = _THAT_ONE.sub("that", text)
+    if not _ASKED.match(line) or _ELSE.search(line) or numbers_in(line):
+        return ""
+    record = last.record
+    answer: dict[str, Any] = record["answer"]
+    pages = [answer, *record["also"]]
+    named = [page for page in pages if _names(line, str(page["name"]))]
+    if not named:
+        said = beside({**record, "also": record["also"]}, record["topic"] or "", line)
+        named = [page for page in record["also"] if f"{page['name']}: {page['text']}" in said]
+    return str(named[0]["name"]).partition(",")[0] if len(named) == 1 else ""
+
+
+def _names(line: str, name: str) -> bool:
+    """Whether a line asks for a value by its whole name: the corner in that, inside like; not so corner to corner."""
+    head = re.escape(name.partition(",")[0].lower())
+    return re.search(rf"(?:what['’]?s|what is|and|what was) the {head}\b(?! (?:to|of the|for the) )", line.lower()) is not None
