@@ -21,6 +21,7 @@ from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_i
 from assistant.named_none import apart, without_things
 from assistant.no_change import in_a_list, left_over, names_it, no_area, of_each, only_in_words, talks_of_else, told_nothing
 from assistant.no_change import size_as_count as sized
+from assistant.nth_one import nth_of_sum
 from assistant.opening_sized import side_told
 from assistant.pending import Asked
 from assistant.pieces_changed import openings_counted, piece_changed
@@ -29,7 +30,7 @@ from assistant.relative import by_so_much
 from assistant.role_words import OF_A_SAW, holds_all, nearer_the_saw, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.share_of_last import share_anew
-from assistant.should_be import in_a_row, should_be
+from assistant.should_be import in_a_row, told_by_place
 from assistant.stands_alone import own_words, stands_alone
 from assistant.story import told_changes
 from assistant.sweats_at import sweats_at
@@ -58,7 +59,7 @@ MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
 # What reads words that tell a change whole, the first of them that does.
-_OUTRIGHT = (unit_only, sweats_at, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
+_OUTRIGHT = (nth_of_sum, unit_only, sweats_at, two_sizes.again, piece_changed, choice_told, in_a_row, side_told, openings_counted)
 _SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
@@ -134,7 +135,7 @@ def _change(
     c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question],
     sure: bool = False, stays: frozenset[str] = frozenset(), none: dict[str, Heard] | None = None,
 ) -> bool:  # fmt: skip
-    wanted = should_be(text, c.last) or _wanted(text, said)
+    wanted = told_by_place(text, c.last) or _wanted(text, said)
     if wanted is None:
         return False
     wanted.none = none or {}
@@ -197,6 +198,9 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         _ask_where(c, record, wanted, c.last)
         return True
     outright = next(filter(None, (reader(wanted, c.last) for reader in _OUTRIGHT)), None)
+    if wanted.untold and not outright:
+        _ask_where(c, record, wanted, c.last)
+        return True
     found, text_now = outright or _readings(c, wanted, c.last, questions), ""
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)

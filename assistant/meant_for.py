@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.by_size import far_from, fits_in, much_nearer, nearer_to_another, nearest, plainly_nearer
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
-from assistant.said_over import places_of, twins, word_before
+from assistant.said_over import ALIKE, places_of, shared_words, twins, word_before
 from assistant.told_values import of_the_house
 from intents.chart import LIGHT
 from intents.fitting import TAKEN, fit
@@ -87,6 +87,7 @@ class Wanted:
     sure: bool = False  # whether other words say that all else is as before
     stays: frozenset[str] = frozenset()  # words that say what is as before
     line: str = ""  # the whole of the line, where its end is no part of the change
+    untold: bool = False  # whether it is for a number told by its place, and for no other
     none: dict[str, Heard] = field(default_factory=dict)  # what the line says besides that there is none of
 
 
@@ -312,6 +313,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         followed_alike,
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
+        lambda given: wanted.corrects and bool(places) and given.name == _begun_alike(places[0].words, last),
         lambda given: given.name == by_size,
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
@@ -319,6 +321,15 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: given.name == nearer,
         lambda given: given.name in last.changed and not far_from(given, last, new),
     ]
+
+
+def _begun_alike(words: tuple[str, ...], last: Asked) -> str:
+    """The one given whose number was said in the words of the one that puts it right: eleven foot, and eleven foot six."""
+    alike = {name: shared_words(tuple(token.text for token in tokenize(given.value.text)), words)
+             for name, given in last.givens.items() if given.source != "assumed" and isinstance(given.value, Length)}  # fmt: skip
+    most = sorted(alike.values())[-2:]
+    clear = len(most) > 1 and most[1] - most[0] >= ALIKE
+    return next(name for name, shared in alike.items() if shared == most[1]) if clear else ""
 
 
 def _by_its_words(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:

@@ -184,9 +184,10 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
     agrees = not words & NO and (words & OUTRIGHT or (words & YES and not words & ASKS))
-    if words & FIRST or (len(pending.topics) == 1 and agrees):
+    called = words & (FIRST | SECOND) if not _tells_numbers(text) else set()
+    if called & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
-    elif words & SECOND:
+    elif called & SECOND:
         named = pending.topics[1:2]
     if not named:
         return False
@@ -198,6 +199,11 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         chosen, ways = more, c.ways(more, ways[0].asked)
     c.finish(record, ways, chosen)
     return True
+
+
+def _tells_numbers(text: str) -> bool:
+    """Whether a reply holds a number besides the word that chooses: the first one's 9 7/8."""
+    return any(not {"first", "1st", "one", "second", "2nd"} >= {*place.words} for place in places_of(text))
 
 
 def _shared(questions: Sequence[Question]) -> set[str]:
