@@ -170,7 +170,8 @@ ASKED: dict[str, Asks] = {
     ),
     "dew point": (  # wherever a surface is told, and not the dew point alone asked for
         (
-            r"^(?!.*\b(?:temp|temperature)\b)(?!\W*(?:(?:and|so|ok|what['’]?s|what is|what was|the)\W+)+dew point(?: then| again)?\W*$)",
+            r"^(?!.*\b(?:temp|temperature)\b)"
+            r"(?!\W*(?:(?:and|so|ok|what['’]?s|what is|what was|the)\W+)+dew point(?: then| again)?\W*$)",
             ("the surface",),
         ),
     ),

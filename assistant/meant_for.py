@@ -18,7 +18,7 @@ from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Length, Money, Number, Quantity
+from solvers.quantities import Length, Money, Number, Quantity, TemperatureChange
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -65,6 +65,7 @@ SOLD_IN = re.compile(  # from 16s, out of 14 footers
     r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
     re.IGNORECASE,
 )
+_SWING = re.compile(r"\b(?:swing|change|difference|range|spread|rise|drop)\b", re.IGNORECASE)
 UNNAMED = frozenset(("side",))  # of a frame: either side may be called wide
 CALLED = {"wide": "width", "deep": "depth", "long": "length", "high": "height", "tall": "height", "thick": "thickness"}
 END = re.compile(  # the long side is 17, 17 the long; 3/8 wide is no end
@@ -255,6 +256,8 @@ def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
         return
     if any(not isinstance(heard.value, Quantity) for heard in more.givens.values()):
         return  # it is part of a list, a sum or a choice
+    if any(isinstance(heard.value, TemperatureChange) and _SWING.search(heard.text) for heard in more.givens.values()):
+        return  # a swing of 30 degrees is no temperature
     text = rest[places[0].start : places[0].end]
     fitted = fit(values[0], last.topic.parameter(target), text, cued=True)
     if fitted is not None:

@@ -15,6 +15,7 @@ from assistant.meant_for import of_stock, stock_told
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
+from assistant.said_over import places_of
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, to_the_meant

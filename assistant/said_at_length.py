@@ -12,11 +12,13 @@ from typing import TYPE_CHECKING, Any
 from assistant.also_asked import beside
 from assistant.said_over import places_of
 from intents.talk import numbers_in
+from solvers.quantities import Temperature
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
 LONGEST = 20  # words of such a line
+FEWEST = 6  # of one that asks for a value; what is shorter is read as it is
 _LEAD = r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh)\W+)*"
 _SUPPOSES = r"(?:what if|what about|how about|if|say|suppose|let['’]?s|can (?:you|we)|could we|i could|we could|please)"
 _WHO = r"(?:(?:i|we|you|they|he|she)(?:['’](?:ll|d))?\s+(?:(?:were|was|have|had) to\s+)?)?"
@@ -32,7 +34,8 @@ _TO_SO_MUCH = re.compile(
 )
 _ASKS_AFTER = re.compile(
     r"[,;.]?\s+(?:and |so |then )*(?:what(?:['’]?s| is| would| will)?|how (?:much|many|long|high|tall|wide|deep|far))"
-    r"(?: the| my| it| that| does| do| i| is| be)*(?P<what>(?: [a-z]+){0,3}?)(?: (?:then|now|there|on that|with that|of it|be))*\W*$",
+    r"(?: the| my| it| that| does| do| i| is| be)*(?P<what>(?: [a-z]+){0,3}?)"
+    r"(?: (?:then|now|there|on that|with that|of it|be))*\W*$",
     re.IGNORECASE,
 )
 _ASKED = re.compile(
@@ -40,8 +43,8 @@ _ASKED = re.compile(
     re.IGNORECASE,
 )
 _ELSE = re.compile(  # another thing than the last answer is of, or a change of it
-    r"\b(?:other|another|next|different|new|north|south|east|west|lake|ramp|front|back|if|instead|make|change|both(?! ends)|half|"
-    r"left|squares|cost|instead)\b",
+    r"\b(?:other|another|next|different|new|north|south|east|west|lake|ramp|front|back|if|instead|make|change|both(?! ends)"
+    r"|half|left|squares|cost)\b",
     re.IGNORECASE,
 )
 _THAT_ONE = re.compile(r"\b(?:that|this|the same) one\b", re.IGNORECASE)
@@ -51,8 +54,9 @@ _PITCHED = re.compile(
     re.IGNORECASE,
 )
 _ONLY = re.compile(
-    rf"{_LEAD}(?:(?:with|if|it['’]?s|it is|it has|there['’]?s|we['’]ve|got|say|only|just|but)\s+)*(?:just|only)\s+(?:got\s+)?(?:the\s+)?"
-    r"(?P<n>one|two|three|four|five|six|\d) (?P<what>windows?|doors?|openings?|vents?)(?: (?:in it|now|then|there))*\W*",
+    rf"{_LEAD}(?:(?:with|if|it['’]?s|it is|it has|there['’]?s|we['’]ve|got|say|only|just|but)\s+)*(?:just|only)\s+"
+    r"(?:got\s+)?(?:the\s+)?(?P<n>one|two|three|four|five|six|\d) (?P<what>windows?|doors?|openings?|vents?)"
+    r"(?: (?:in it|now|then|there))*\W*",
     re.IGNORECASE,
 )
 _TAKE_OUT = re.compile(  # take another window out of that as well, four foot by three foot six
@@ -61,6 +65,12 @@ _TAKE_OUT = re.compile(  # take another window out of that as well, four foot by
     r"(?P<size>\S.*?(?:\bby\b|\bx\b|×).*?)\W*",
     re.IGNORECASE,
 )
+_INSTEAD = re.compile(
+    rf"{_LEAD}(?:with |if it['’]?s |only |just )*(?P<new>[^,;?]+?) instead of (?:the |a )?(?:whole |full |all )?"
+    r"(?P<old>[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
+_WITH_THAT = re.compile(r",?(?: (?:with|on) (?:that|it|them|those)| like)\W*$", re.IGNORECASE)
 _LESS = {"another": "a", "one more": "a"}
 
 
@@ -79,7 +89,7 @@ def said_at_length(text: str, last: Asked) -> str:
         return f"only {only['n']} {only['what']}"
     if out is not None and numbers_in(out["size"]):
         return f"less {_LESS.get(out['n'].lower(), out['n'])} {out['what']} {out['size']}"
-    return _to_so_much(text)
+    return _swing(text, last) or _to_so_much(_WITH_THAT.sub("", text) if numbers_in(text) else text)
 
 
 def _to_so_much(text: str) -> str:
@@ -90,6 +100,17 @@ def _to_so_much(text: str) -> str:
     if found["it"]:
         return f"{found['lead']}make it {found['n']}"
     return f"{found['lead']}with the {found['what']} at {found['n']}"
+
+
+def _swing(text: str, last: Asked) -> str:
+    """A swing of so much in the place of the whole: thirty degrees instead of the whole fifty, of minus ten to forty."""
+    found = _INSTEAD.fullmatch(text)
+    temperatures = [given.value for given in last.givens.values() if isinstance(given.value, Temperature)]
+    old = places_of(found["old"]) if found is not None else []
+    if found is None or len(old) != 1 or len(temperatures) != 2 or len(places_of(found["new"])) != 1:
+        return ""
+    apart = abs(temperatures[0].value - temperatures[1].value)
+    return f"with a change of {found['new']}" if apart == old[0].value.value else ""
 
 
 def _without_the_same_ask(text: str, last: Asked) -> str:
@@ -106,7 +127,7 @@ def _without_the_same_ask(text: str, last: Asked) -> str:
 def _read_off(text: str, last: Asked) -> str:
     """The name of the one value on the last page that a longer line asks for, with no number and nothing else asked in it."""
     line = _THAT_ONE.sub("that", text)
-    if not _ASKED.match(line) or _ELSE.search(line) or numbers_in(line):
+    if len(text.split()) < FEWEST or not _ASKED.match(line) or _ELSE.search(line) or numbers_in(line):
         return ""
     record = last.record
     answer: dict[str, Any] = record["answer"]

@@ -15,6 +15,7 @@ from assistant.choice_told import choice_alone
 from assistant.meant_for import said_bare
 from assistant.said_at_length import said_at_length
 from assistant.said_over import places_of
+from assistant.sum_in_talk import sum_in_talk
 from assistant.told_by_its_name import in_its_names
 from intents.matcher import speller
 from intents.talk import numbers_in
@@ -123,7 +124,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
-    text = said_at_length(_without_the_ask(text, last), last)
+    text = sum_in_talk(said_at_length(_without_the_ask(text, last), last), last)
     text = at_a_pitch(in_its_names(text, last), last)
     if stands_for := _of_its_topic(text, last):
         return stands_for

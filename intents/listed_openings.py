@@ -66,7 +66,8 @@ _ASIDE, _MOST = frozenset((",", "-", "(")), 60
 _COUNTED = frozenset((",", "each", "of", "measuring", "all"))
 _AT = frozenset(("at", "of", "@"))
 _THERE = frozenset(("it", "there", "that", "the", "this"))
-_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "oh", "there", "a", "an", "one", "another", "(", *PAIRS))  # an opening, besides numbers
+# An opening, besides numbers.
+_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "oh", "there", "a", "an", "one", "another", "(", *PAIRS))
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _SIDES = _WIDE | _HIGH
