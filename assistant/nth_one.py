@@ -95,6 +95,8 @@ def _into(text: str, last: Asked) -> Wanted | None:
         return None
     known = [place for place in places_of(last.text) if not unheard(" ".join(place.words), last.givens.values())]
     both = text[into.start("old") : into.end("new")]
+    if _one(both) is not None:  # make that twenty two
+        return None
     for cut in re.finditer(r"\s+", both):
         old, new = both[: cut.start()], both[cut.end() :]
         new = new if _one(new) else re.sub(r"^(?:to |into |be )?(?:an? )?(?=\w+)", "", new)

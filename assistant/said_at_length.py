@@ -13,6 +13,7 @@ from assistant.also_asked import beside
 from assistant.said_over import places_of
 from intents.talk import numbers_in
 from solvers.quantities import Temperature
+from solvers.registry import load_topics
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -70,7 +71,7 @@ _INSTEAD = re.compile(
     r"(?P<old>[^,;?]+?)\W*",
     re.IGNORECASE,
 )
-_WITH_THAT = re.compile(r",?(?: (?:with|on) (?:that|it|them|those)| like)\W*$", re.IGNORECASE)
+_WITH_THAT = re.compile(r",?(?: with (?:that|it|them|those)| like)\W*$", re.IGNORECASE)
 _LESS = {"another": "a", "one more": "a"}
 
 
@@ -82,7 +83,7 @@ def said_at_length(text: str, last: Asked) -> str:
     if pitched is not None:
         return pitched["ask"]
     if name := _read_off(text, last):
-        return f"what's the {name}"
+        return f"and the {name}" if name in load_topics() else f"what's the {name}"  # a topic's own is worked, to go on from
     text = _without_the_same_ask(text, last)
     only, out = _ONLY.fullmatch(text), _TAKE_OUT.fullmatch(text)
     if only is not None:
