@@ -235,6 +235,9 @@ ASKED: dict[str, Asks] = {
         (r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),
     ),
     "square check": ((r"\b3.4.5\b|\bthree four five\b", ("3-4-5",)),),
+    "how far open": (
+        (r"\bshould (?:he|she|i|we|they|it|you) have\b|\bwhat closes it\b|\bset it (?:at|to)\b", ("setting that closes it",)),
+    ),
     "out of square": (
         (r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),
         (r"\b(?:meant|supposed) to be\b|\bshould (?:it|that) (?:be|read|have been)\b", ("true diagonal",)),

@@ -10,6 +10,7 @@ import re
 from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside
+from assistant.heard_all import unheard
 from assistant.said_over import places_of
 from intents.talk import numbers_in
 from solvers.quantities import Temperature
@@ -72,6 +73,11 @@ _INSTEAD = re.compile(
     re.IGNORECASE,
 )
 _WITH_THAT = re.compile(r",?(?: with (?:that|it|them|those)| like)\W*$", re.IGNORECASE)
+_SUCH_A_ONE = re.compile(  # the seven foot one, which is no foot and an inch
+    r"(\b(?:the|that) [a-z0-9]+(?: [a-z]+)? (?:foot|ft|inch|mil|metre|meter)) one(?=\W*$|,|\s+(?:instead|then|now|again)\b)",
+    re.IGNORECASE,
+)
+_OF_THAT_ONE = re.compile(r"[,;]\s+(?:for |of |on |at |that['’]?s )?the (?P<n>[^,;?]+?)(?: ones?)?\W*$", re.IGNORECASE)
 _LESS = {"another": "a", "one more": "a"}
 
 
@@ -79,6 +85,7 @@ def said_at_length(text: str, last: Asked) -> str:
     """The shorter words that a line of a talker stands for; the line as it is where it stands for none."""
     if len(text.split()) > LONGEST:
         return text
+    text = _without_what_it_is_of(_SUCH_A_ONE.sub(r"\1", text), last)
     pitched = _PITCHED.fullmatch(text)
     if pitched is not None:
         return pitched["ask"]
@@ -112,6 +119,15 @@ def _swing(text: str, last: Asked) -> str:
         return ""
     apart = abs(temperatures[0].value - temperatures[1].value)
     return f"with a change of {found['new']}" if apart == old[0].value.value else ""
+
+
+def _without_what_it_is_of(text: str, last: Asked) -> str:
+    """The ask of a line that names at its end a value as the one it is of: and in degrees, the seven foot one."""
+    found = _OF_THAT_ONE.search(text)
+    if found is None or found.start() == 0 or numbers_in(text[: found.start()]):
+        return text
+    known = len(places_of(found["n"])) == 1 and not unheard(found["n"], last.givens.values())
+    return text[: found.start()] if known else text
 
 
 def _without_the_same_ask(text: str, last: Asked) -> str:

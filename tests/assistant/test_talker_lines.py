@@ -97,6 +97,52 @@ def test_a_value_of_the_page_in_more_words(lines: list[str], said: str) -> None:
     assert (record["outcome"], said in record["say"]) == ("noted", True)
 
 
+GAP = "end gap vinyl twelve foot pieces, 30 F now, hottest 110, coldest minus 10"
+MOVES = "aluminium 32 foot, 70 degrees hotter fahrenheit, how much has it grown"
+SQUARES = ("wall 40 by 9 area", "squares with ten percent")
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        ([GAP, "what if it's sixty out when we do it", "temperature now 30", "sixty outside"], 144 * 50 * 0.0000372),
+        ([GAP, "and if I wait till it's fifty"], 144 * 60 * 0.0000372),
+        ([MOVES, "and if I'd done it in two sixteens, each one"], 192 * 70 * 23e-6 / 1.8),
+        ([MOVES, "and if I break it in half, each half"], 192 * 70 * 23e-6 / 1.8),
+        (["vent strip half inch gap, screen seventy percent open, per foot", "and in all on forty foot of it"], 168),
+        (["34 squares at 195 dollars a square", "and at two ten"], 7140),
+        (["40 boards at 2.50", "and at two ten"], 84),
+        (["how long's a brace two foot by two foot six", "and at three foot by two foot six"], (36**2 + 30**2) ** 0.5),
+        ([*SQUARES, "if we make it 10 foot high, what's the net"], 400),
+        ([*SQUARES, "make the wall 10 foot high"], 4.4),
+    ],
+)
+def test_a_line_in_the_words_of_its_question(lines: list[str], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value, rel=0.02)
+
+
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        (
+            "right the roof on the whole of this boathouse is a seven twelve keep that, so I don't have to keep saying it",
+            "7 in 12",
+        ),
+        ("my saw stops at fifty two on the left, keep that in your head for me, the other one's at the yard", "52°"),
+        ("exposure's seven inches, remember that for me", "7 in"),
+    ],
+)
+def test_told_to_be_kept(line: str, said: str) -> None:
+    record = last(line)
+    assert (record["topic"], said in record["say"]) == ("remember", True)
+
+
+def test_a_question_that_keeps_it_simple_is_one() -> None:
+    assert last("wall 9 foot high 7 inch exposure, keep it simple, how many courses")["outcome"] == "answered"
+    assert last("40 boards at 28", "and at two ten")["outcome"] == "asks"  # no count
+    assert last("ladder has to reach 20 foot, how far out", "make that twenty two")["answer"]["value"] == 66
+
+
 @pytest.mark.parametrize(
     "lines",
     [

@@ -1,4 +1,4 @@
-"""Openings as they are told on the wall: each of them counts, whatever is said between two."""
+"""First lines told as to a mate: every opening and layer counts, whatever is said between two, and words are no numbers."""
 
 import pytest
 
@@ -25,3 +25,18 @@ def test_no_ten_in_a_verb_and_no_eighths_in_a_price() -> None:
     record = last("I've six pieces at 17 5/8 each to go along the bench, butted up tight, what's the run of them")
     assert (record["topic"], record["answer"]["value"]) == ("tape arithmetic", pytest.approx(105.75))
     assert last("42 boards at 12 and a quarter, cost")["answer"]["value"] == pytest.approx(514.5)
+
+
+@pytest.mark.parametrize(
+    ("line", "value"),
+    [
+        ("how long's a brace two foot by two foot six", (24**2 + 30**2) ** 0.5),
+        ("ladder goes sixteen foot to where it bears, what do I pull the foot out to", 48),
+        ("I've an inch and a half of foam now on the outside of the sheathing on the north wall, seven sixteenths sheathing,"
+         " three quarter strapping over it, an inch and a half in the stud, how long a screw", 4.1875),
+        ("the porch drops 14 inches over its depth, it was 7 foot but they moved it out to 8 foot, what's the pitch", 1.75),
+        ("nine and thirteen sixteenths in one hand and six and a half in the other, what's the odds between them", 3.3125),
+    ],
+)  # fmt: skip
+def test_a_first_line_told_as_to_a_mate(line: str, value: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(value)
