@@ -60,6 +60,8 @@ def both_together(c: Conversation, record: Record, text: str) -> bool:
     line = text.strip(" .!?").replace("’", "'")
     together, more, apart = _LINE.fullmatch(line), _MORE.fullmatch(line), _APART.fullmatch(line)
     before = _before(c) if (together or more or apart) and c.pending is None else None
+    if apart and c.last is not None and c.records[-1] is not c.last.record:
+        return False  # from what somebody else got, it may be
     if before is None or c.last is None or (together and not _may_be_added(c.last, line, together["unit"])):
         return bool(together) and _which_two(c, record, line)
     value = Fraction(str(before["value"]))

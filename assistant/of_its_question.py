@@ -20,11 +20,12 @@ _NUMBER = r"(?:minus )?[a-z0-9]+(?:[ -][a-z0-9]+)?"
 _KEEP = re.compile(
     r"\W*(?:(?:right|ok|okay|so|now|listen|well|hey)\W+)*(?P<told>.+?)[,;.]?\s+"
     r"(?:(?:so|and|just|can you|would you|could you|please)\s+)*"
-    r"(?:keep|remember|bear|store|hang on to|hold on to|mind)\s+(?:that|it|this)(?! (?:under|over|at|to|as|between|below)\b)"
+    r"(?:keep|remember|bear|store|hang on to|hold on to)\s+(?:that|it|this)(?! (?:under|over|at|to|as|between|below)\b)"
     r"(?P<rest>\b.*)",
     re.IGNORECASE,
 )
 _ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|work out|give me|can (?:it|i|my|we))\b", re.IGNORECASE)
+_CHANGES = re.compile(r"\W*(?:no|and|make|change|try|go|with|or|use|put)\b", re.IGNORECASE)
 _ONES = re.compile(r"\bones?\b", re.IGNORECASE)
 _ON_TAPE = re.compile(r"(?<=tape),\s*(?:in\s+)?(?=(?:eighths|sixteenths|thirty[- ]seconds)\W*$)", re.IGNORECASE)
 _OUT_NOW = re.compile(
@@ -66,7 +67,7 @@ _ONCE_MORE = 2  # times as dear, at most, that a price said in two words is
 def kept_in_words(text: str) -> str:
     """A line that tells one value and asks to keep it, as that alone; a tape's marks after a comma, as they are asked for."""
     found = _KEEP.fullmatch(text)
-    if found is not None and not (_ASKS.search(text) or numbers_in(_ONES.sub("", found["rest"]))):
+    if found is not None and not (_ASKS.search(text) or _CHANGES.match(text) or numbers_in(_ONES.sub("", found["rest"]))):
         return f"remember {found['told']}" if len(places_of(found["told"])) == 1 else text
     return _ON_TAPE.sub(" in ", text)
 

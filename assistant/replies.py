@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.at_the_saw import another_setting
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
@@ -124,7 +125,9 @@ def _settled(
         put_asked(record, _SUM, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    return not _asks_it_back(text, pending) and _piece(c, record, text, reading, pending)
+    if _asks_it_back(text, pending):
+        return False
+    return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
 
 
 def _asks_it_back(text: str, pending: Pending) -> bool:

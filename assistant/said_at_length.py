@@ -49,6 +49,10 @@ _ELSE = re.compile(  # another thing than the last answer is of, or a change of 
     r"|half|left|squares|cost)\b",
     re.IGNORECASE,
 )
+_THEM = r"(?:that|it|this|those|them|each|all)\b"
+_OF_ELSE = re.compile(
+    rf"\bof (?!{_THEM})|\b(?:for|on|in) (?:the|my|our|a|an|every) (?!(?:saw|gauge|bevel|slope)\b)", re.IGNORECASE
+)
 _THAT_ONE = re.compile(r"\b(?:that|this|the same) one\b", re.IGNORECASE)
 _PITCHED = re.compile(
     rf"(?P<ask>{_LEAD}(?:what(?:['’]?s| is)?(?: the)? pitch(?: is (?:that|it))?|as a pitch|the pitch)) (?:in|over|by|on) "
@@ -144,7 +148,7 @@ def _without_the_same_ask(text: str, last: Asked) -> str:
 def _read_off(text: str, last: Asked) -> str:
     """The name of the one value on the last page that a longer line asks for, with no number and nothing else asked in it."""
     line = _THAT_ONE.sub("that", text)
-    if len(text.split()) < FEWEST or not _ASKED.match(line) or _ELSE.search(line) or numbers_in(line):
+    if len(text.split()) < FEWEST or not _ASKED.match(line) or numbers_in(line) or _ELSE.search(line) or _OF_ELSE.search(line):
         return ""
     record = last.record
     answer: dict[str, Any] = record["answer"]
@@ -159,4 +163,5 @@ def _read_off(text: str, last: Asked) -> str:
 def _names(line: str, name: str) -> bool:
     """Whether a line asks for a value by its whole name: the corner in that, inside like; not so corner to corner."""
     head = re.escape(name.partition(",")[0].lower())
-    return re.search(rf"(?:what['’]?s|what is|and|what was) the {head}\b(?! (?:to|of the|for the) )", line.lower()) is not None
+    asks = rf"(?:what['’]?s|what is|and|what was) the {head}\b(?! (?:to|of|for|on) (?!{_THEM}))"
+    return re.search(asks, line.lower()) is not None

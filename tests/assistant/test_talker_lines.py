@@ -160,3 +160,16 @@ def test_half_is_of_the_answer_and_what_names_no_wall_stays() -> None:
     assert last("vent opening, 40 feet of wall, 3/4 gap, 50 percent open", "go down to half an inch on the gap")["answer"][
         "value"
     ] == pytest.approx(120)
+
+
+def test_can_it_do_another_tells_no_limit_of_the_saw() -> None:
+    asked = ("can my saw cut 56", "and can it do 48")
+    assert last(*asked)["outcome"] == "asks"
+    assert last(*asked, "it stops at 50")["answer"]["text"] == "yes"
+    assert last(asked[0], "52")["answer"]["text"] == "no"
+
+
+def test_the_difference_from_what_somebody_got_is_not_from_the_one_before() -> None:
+    depth = ("half inch ply 3/8 strapping 5/8 cladding depth to the face", "go to three quarter strapping")
+    assert last(*depth, "what's the difference")["answer"]["value"] == pytest.approx(0.375)
+    assert last(*depth, "i got 1 3/4", "what's the difference")["outcome"] != "answered"
