@@ -7,15 +7,16 @@ The numbers of a sum, or the sides of a frame, are counted as they were said.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted
-from assistant.said_over import Place, places_of
+from assistant.said_over import Place, places_of, times_apart
 from intents.question import Heard, Question
-from solvers.quantities import Length, Quantity
-from solvers.sums import Part, Sum, in_millimetres, leaves
+from solvers.quantities import Length, Number, Quantity
+from solvers.sums import DIVIDED, TIMES, Part, Sum, in_millimetres
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -34,6 +35,7 @@ _INTO = re.compile(
     re.IGNORECASE,
 )
 _ORDER = ("first", "second", "third", "fourth", "fifth")
+_FAR_OFF = 4  # times as large
 _SCORE = 3.0  # of a change that only these words make
 _SIDES = ("side", "other side")
 
@@ -60,21 +62,31 @@ def nth_of_sum(wanted: Wanted, last: Asked) -> list[Question]:
     given, new = last.givens.get("sum"), _one(found["new"]) if found is not None else None
     if found is None or given is None or new is None or not isinstance(given.value, Sum):
         return []
-    said = last.text.lower()
-    lengths = [leaf for leaf in leaves(given.value) if isinstance(leaf, Length)]
-    lengths.sort(key=lambda leaf: said.find(leaf.text.lower()))
-    at = _at(found["nth"], len(lengths))
-    if at >= len(lengths) or len(lengths) == 1 or any(not leaf.text or leaf.text.lower() not in said for leaf in lengths):
+    said, terms = last.text.lower(), list(_terms(given.value))
+    terms.sort(key=lambda term: said.find(term.text.lower()))
+    at = _at(found["nth"], len(terms))
+    if not 0 <= at < len(terms) or any(not term.text or term.text.lower() not in said for term in terms):
         return []
-    was = lengths[at]
-    unit = was.unit if new.value.unit == "none" else new.value.unit
-    now = _with(given.value, was, Length(new.value.value, unit, found["new"]))
-    if unit not in Length.units or in_millimetres(now) <= 0:
+    was, value, unit = terms[at], new.value.value, new.value.unit
+    unit = was.unit if unit == "none" else unit
+    now = _with(given.value, was, Length(value, unit, found["new"]) if unit != "none" else Number(value, "none", found["new"]))
+    if unit not in ("none", *Length.units) or (isinstance(was, Length) and in_millimetres(now) <= 0):
         return []
+    now = replace(now, text=str(now))  # whose words are those of the question from here on
     return [Question(last.topic.name, {"sum": Heard(now, 0, len(wanted.line), str(now))}, _SCORE)]
 
 
-def _with(part: Part | None, was: Part, now: Length) -> Part:
+def _terms(part: Part | None) -> Iterator[Length | Number]:
+    """What a sum adds and takes off, a bare number with it; and the lengths that are taken so many times."""
+    if isinstance(part, Sum):
+        for side in (part.left, part.right):
+            if not (isinstance(side, Number) and part.operation in (TIMES, DIVIDED)):
+                yield from _terms(side)
+    elif part is not None:
+        yield part
+
+
+def _with(part: Part | None, was: Part, now: Part) -> Part:
     """A sum with one of its lengths in the place of another."""
     if part is was:
         return now
@@ -100,10 +112,18 @@ def _into(text: str, last: Asked) -> Wanted | None:
     for cut in re.finditer(r"\s+", both):
         old, new = both[: cut.start()], both[cut.end() :]
         new = new if _one(new) else re.sub(r"^(?:to |into |be )?(?:an? )?(?=\w+)", "", new)
-        was = [place for place in known if _same(_one(old), place)]
-        if len(was) == 1 and _one(new) is not None and not old.endswith("s"):  # the 36s are pieces
+        was, number = [place for place in known if _same(_one(old), place)], _one(new)
+        if len(was) == 1 and number is not None and _near(number, was[0]) and not old.endswith("s"):  # the 36s are pieces
             return _in_its_place(was[0], new, known)
     return None
+
+
+def _near(new: Place, was: Place) -> bool:
+    """Whether a number could be another measure of the same: fourteen ten is no 1410 in place of fourteen foot nine."""
+    one, other = new.value.value, was.value.value
+    if min(one, other) <= 0 or new.value.unit not in ("none", was.value.unit):
+        return True
+    return times_apart(one, other) <= _FAR_OFF
 
 
 def _in_its_place(was: Place, new: str, told: list[Place]) -> Wanted | None:

@@ -38,7 +38,8 @@ _WAIT = re.compile(
     re.I,
 )
 _IN_HALF = re.compile(
-    rf"{_LEAD}(?:(?:i|we|they)(?:['’]d)? )?(?:break|split|cut|broke|put a joint in)(?: it| that| them)?"
+    rf"{_LEAD}(?:(?:i|we|they)(?:['’]d)? )?"
+    r"(?:(?:it|they)(?:['’]?s| was| is| were| are) )?(?:break|split|cut|broken?|put a joint in)(?: it| that| them)?"
     r" (?:in half|in two|in the middle)(?:[, ]+(?:each|either|per) (?:half|one|piece|bit))?\W*",
     re.IGNORECASE,
 )

@@ -61,7 +61,8 @@ _PITCHED = re.compile(
 )
 _ONLY = re.compile(
     rf"{_LEAD}(?:(?:with|if|it['’]?s|it is|it has|there['’]?s|we['’]ve|got|say|only|just|but)\s+)*(?:just|only)\s+"
-    r"(?:got\s+)?(?:the\s+)?(?P<n>one|two|three|four|five|six|\d) (?P<what>windows?|doors?|openings?|vents?)"
+    r"(?:got\s+)?(?:the\s+)?(?P<n>one|two|three|four|five|six|\d)"
+    r" (?:of (?:the|those|them) )?(?P<what>windows?|doors?|openings?|vents?)"
     r"(?: (?:in it|now|then|there))*\W*",
     re.IGNORECASE,
 )
@@ -82,6 +83,8 @@ _SUCH_A_ONE = re.compile(  # the seven foot one, which is no foot and an inch
     re.IGNORECASE,
 )
 _OF_THAT_ONE = re.compile(r"[,;]\s+(?:for |of |on |at |that['’]?s )?the (?P<n>[^,;?]+?)(?: ones?)?\W*$", re.IGNORECASE)
+_HOW_LARGE = re.compile(r"\bhow (tall|high|long|wide|deep)\b", re.IGNORECASE)
+_SIZES = {"tall": {"height", "rise"}, "high": {"height", "rise"}, "long": {"length"}, "wide": {"width"}, "deep": {"depth"}}
 _LESS = {"another": "a", "one more": "a"}
 
 
@@ -142,6 +145,9 @@ def _without_the_same_ask(text: str, last: Asked) -> str:
     answer = last.record.get("answer") or {}
     named = {*last.topic.name.split(), *str(answer.get("name", "")).lower().split()}
     asked = set(found["what"].lower().split())
+    size = _HOW_LARGE.search(found[0])
+    if size is not None and not asked - {"is", "it"}:
+        asked = _SIZES[size[1].lower()] & named
     return text[: found.start()] if asked and asked <= named else text
 
 
