@@ -14,7 +14,11 @@ from intents.talk import numbers_in
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_APART = re.compile(r"\s*(?:[,;:]|\.(?!\d)|\band\b|\bbut\b|\bwith(?= the same\b| same\b))(?:\s+(?:and|but)\b)?\s*", re.IGNORECASE)
+_APART = re.compile(
+    r"\s*(?:[,;:]|\.(?!\d)|\band\b|\bbut\b|\bwith(?= the same\b| same\b))(?:\s+(?:and|but)\b)?\s*"
+    r"|\s+(?=(?:still|(?:the )?same|(?:at|on|with) the [a-z0-9]+\W*$)\b)",  # still a quarter deep, at the fifteen
+    re.IGNORECASE,
+)
 _SAME = re.compile(
     r"\W*(?:(?:all|everything|the rest|rest|all the rest)(?:\s+else)?\s+(?:is\s+|stays?\s+|as\s+|the\s+)*(?:same|before|was|is)\b"
     r"|otherwise (?:the )?same|(?:all |everything )?else (?:the )?same"
@@ -23,6 +27,7 @@ _SAME = re.compile(
     r")",
     re.IGNORECASE,
 )
+_THE_NUMBER = re.compile(r"(?:at|on|with) the [a-z0-9]+\W*", re.IGNORECASE)  # at the fifteen, which it had before
 _SAME_BUT = re.compile(
     r"\W*(?:(?:and|now|ok|so|do|for|on)\s+)*(?:the |that |this )?same(?:(?:\s+(?!with\b|but\b|at\b|in\b|on\b)[a-z]+){1,2}[\s,]+"
     r"(?:(?:but|only|just|with|at|in|on)\s+)+|\s+(?:with|at|in|on)\s+)(?:(?:an?|it'?s)\s+)?",
@@ -55,7 +60,8 @@ def _stays(part: str, last: Asked) -> bool:
     """Whether a clause names what is as it was."""
     if _COMPARES.match(part):
         return True
-    return bool(_SAME.match(part)) and all(_counts_all(number, last) for number in unheard(part, last.givens.values()))
+    same = _SAME.match(part) or (_THE_NUMBER.fullmatch(part) and numbers_in(part))
+    return bool(same) and all(_counts_all(number, last) for number in unheard(part, last.givens.values()))
 
 
 def _counts_all(number: str, last: Asked) -> bool:

@@ -172,7 +172,13 @@ ASKED: dict[str, Asks] = {
         (r"\bweigh\w*|\bheavy\b|\bpounds\b|\blbs?\b|\bkilos?\b|\bkg\b", ("weight of the water",)),
         (r"\bfreez\w*|\bfroze\w*|\bice\b|\bris(?:e|es)\b|\bswell\w*|\bexpand\w*", ("rise on freezing", "volume as ice")),
     ),
-    "dew point": ((r"^(?!.*\b(?:temp|temperature)\b)", ("the surface",)),),  # wherever one is told
+    "dew point": (  # wherever a surface is told, and not the dew point alone asked for
+        (
+            r"^(?!.*\b(?:temp|temperature)\b)"
+            r"(?!\W*(?:(?:and|so|ok|what['’]?s|what is|what was|the)\W+)+dew point(?: then| again)?\W*$)",
+            ("the surface",),
+        ),
+    ),
     "fall": (
         (r"\b(?:what|which) angle\b|\b(?:in|as|how many) degrees\b", ("angle from level",)),
         (r"\b(?:what|as a|in) percent|\bpercent grade\b", ("slope",)),
@@ -218,7 +224,8 @@ ASKED: dict[str, Asks] = {
     "arc": (
         (
             r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
-            r"|\b(?:arc|curve|trim) length|^\W*(?:and )?the (?:curve|arc)\b[^\d]*$|\blength of (?:the )?(?:arc|curve|trim)",
+            r"|\b(?:arc|curve|trim) length|^\W*(?:and )?the (?:curve|arc)\b[^\d]*$|\blength of (?:the )?(?:arc|curve|trim)"
+            r"|\b(?:length|distance|far)\b[^.;?\d]*\b(?:round|around|along|over) (?:the |that )?(?:curve|arc|bend|top)\b",
             ("arc length",),
         ),
     ),
@@ -236,5 +243,11 @@ ASKED: dict[str, Asks] = {
         (r"\b(?:and|what|both|other|plus) (?:the |its )?angles?\b", ("angle", "other angle")),
     ),
     "square check": ((r"\b3.4.5\b|\bthree four five\b", ("3-4-5",)),),
-    "out of square": ((r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),),
+    "how far open": (
+        (r"\bshould (?:he|she|i|we|they|it|you) have\b|\bwhat closes it\b|\bset it (?:at|to)\b", ("setting that closes it",)),
+    ),
+    "out of square": (
+        (r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),
+        (r"\b(?:meant|supposed) to be\b|\bshould (?:it|that) (?:be|read|have been)\b", ("true diagonal",)),
+    ),
 }  # fmt: skip

@@ -30,6 +30,8 @@ JOINTS = {
     "miter for a corner": "corner", "rake return": "rake return", "peak joint": "peak joint", "plumb cut": "plumb cut",
     "rake to level joint": "rake to level joint", "polygon": "polygon", "corner in several pieces": "corner in pieces",
 }  # fmt: skip
+_LIMITS = ("limit", "left", "right")
+_CAN_IT = re.compile(r"\bcan (?:it|that|he|she|(?:my|the|this) saw) (?:do|cut|make|reach|manage|get|take)\b", re.IGNORECASE)
 _MINE = r"(?:my|the|our|this|that|his|her|a|any)?\s*(?:\w+\s+)?saws?"
 _CUTS = r"(?:cut|make|do|reach|handle|manage|get|go|swing|take|miter|mitre)\b"
 _ASKS = re.compile(
@@ -231,3 +233,15 @@ def pass_on(c: Conversation, record: Record, way: Way, saw: dict[str, Given]) ->
         record["steps"] = [*joint.working.steps, *record["steps"]]
         record["checks"] = [*joint.working.checks, *record["checks"]]
         record["say"] = spoken(f"The {name} sets the saw to {result.text}. ") + record["say"]
+
+
+def another_setting(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
+    """Whether a line asks of another setting while how far the saw goes is waited for: can it do 48 tells no limit."""
+    waits = pending.asked is not None and pending.asked.topic.name == SAW and pending.wanted in _LIMITS
+    if not waits or pending.asked is None or not _CAN_IT.search(text):
+        return False
+    more = read_as(text, SAW, c.parameters, wanted="setting")
+    if "setting" not in more.givens:
+        return False
+    c.finish(record, c.ways(more, pending.asked), more)
+    return True

@@ -10,12 +10,14 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.record import put_asked
 from assistant.several import told_of
 from assistant.speech import spoken
 from intents.question import Question
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
+    from assistant.pending import Asked
     from assistant.record import Record
 
 _LEAD = r"(?:(?:and|so|ok|now|then|what(?:'?s| is| are| about)|how much (?:is|are)|the total (?:of|for)|total (?:of|for))[ ,]+)*"
@@ -23,9 +25,17 @@ _TWO = (
     r"(?:(?:the|those|these) two|both|them both|them|the two of them|both of (?:them|those)"
     r"|both (?:the )?(?:walls|sides|ends|gables|rakes))"
 )
+_UNIT = r"(?: in (?P<unit>feet and inches|inches|feet|metric|mil|mm|millimet(?:re|er)s|met(?:re|er)s))?"
+_THE_TWO = r"(?:the|those|these) two(?: of (?:them|those|these))?"
 _LINE = re.compile(
-    rf"{_LEAD}(?:(?:add|put) {_TWO} (?:together|up)|{_TWO} (?:added )?together|{_TWO} (?:added up|combined|in all|in total)"
-    r"|(?:the )?total (?:of|for) (?:the two|both)(?: of them)?)(?: then| now| please)*",
+    rf"{_LEAD}(?:(?:add|put) {_TWO} (?:together|up)|add {_THE_TWO}|{_TWO} (?:added )?together|{_TWO} (?:added up|combined|in all"
+    rf"|in total)|(?:the )?total (?:of|for) (?:the two|both)(?: of them)?)(?: then| now| please)*{_UNIT}",
+    re.IGNORECASE,
+)
+_APART = re.compile(
+    r"(?:(?:and|so|ok|then|what(?:'?s| is)|the|how much(?:'?s| is)|give me)[ ,]+)*(?:difference|odds)"
+    r"(?: (?:between|in) (?:them|the two|those two|these two|the two of them|those|both(?: of them)?))?(?: then| now)*"
+    r"|(?:(?:and|so|ok|then)[ ,]+)*how (?:much|far) (?:different|apart) are the two(?: of them)?",
     re.IGNORECASE,
 )
 _MORE = re.compile(
@@ -37,27 +47,46 @@ _ANOTHER = re.compile(
     r"\b(?:other|another|beside|next|second|lake|ramp|north|south|east|west|front|back|left|right|gable|one)\b", re.IGNORECASE
 )
 _NO_SUM = ("deg", "in12", "percent", "degC", "degF", "yesno", "word", "ratio")  # which nobody adds
-_PAIR = "rake length"
+_PAIR, _EACH_ITS_OWN = "rake length", "conversion"
+_AND = re.compile(r"\W*(?:and|then|plus|now|next)\b", re.IGNORECASE)
+_PLAINLY_TWO = re.compile(rf"\b{_THE_TWO}", re.IGNORECASE)
+_UNITS = dict.fromkeys(("feet and inches", "inches", "feet"), ("in", "ft"))
+_METRIC = ("mm", "cm", "m")
 _PUT_RIGHT = re.compile(r"\W*(?:no|nope|sorry|i meant|i said|actually|wait)\b", re.IGNORECASE)
 
 
 def both_together(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line puts the last two answers together, or asks how far they are apart; then that is worked."""
     line = text.strip(" .!?").replace("’", "'")
-    together, apart = _LINE.fullmatch(line), _MORE.fullmatch(line)
-    before = _before(c) if (together or apart) and c.pending is None else None
-    if before is None or c.last is None:
-        return False
-    heard = c.last.record.get("heard", "")
-    if together and (_PUT_RIGHT.match(heard) or not (_ANOTHER.search(heard) or c.last.text == heard)):
-        return False
-    if together and c.last.topic.name == _PAIR and not re.search(r"\b(?:add|two|put)\b", line, re.IGNORECASE):
-        return False  # both rakes of that gable
+    together, more, apart = _LINE.fullmatch(line), _MORE.fullmatch(line), _APART.fullmatch(line)
+    before = _before(c) if (together or more or apart) and c.pending is None else None
+    if apart and c.last is not None and c.records[-1] is not c.last.record:
+        return False  # from what somebody else got, it may be
+    if before is None or c.last is None or (together and not _may_be_added(c.last, line, together["unit"])):
+        return bool(together) and _which_two(c, record, line)
     value = Fraction(str(before["value"]))
-    last = replace(c.last, plus=value if together else -value)
+    last = replace(c.last, plus=value if together else -value, apart=bool(apart))
     c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
     if record["outcome"] == "answered":
         record["say"] = spoken(f"{'With' if together else 'Against'} the {before['text']} before. ") + record["say"]
+    return True
+
+
+def _may_be_added(last: Asked, line: str, unit: str | None) -> bool:
+    """Whether the last question was asked of a second thing, and its answer is in the unit that the two are wanted in."""
+    heard, answer = last.record.get("heard", ""), last.record["answer"]
+    second = _ANOTHER.search(heard) or last.text == heard or (last.topic.name == _EACH_ITS_OWN and _AND.match(heard))
+    if _PUT_RIGHT.match(heard) or not second or (unit and answer["unit"] not in _UNITS.get(unit, _METRIC)):
+        return False
+    # both rakes of that gable, where no word tells that two were asked of
+    return last.topic.name != _PAIR or bool(re.search(r"\b(?:add|two|put)\b", line, re.IGNORECASE))
+
+
+def _which_two(c: Conversation, record: Record, line: str) -> bool:
+    """Ask which two are meant where that can't be told: the two are no number that is added."""
+    if c.last is None or c.pending is not None or not c.last.record.get("answer") or not _PLAINLY_TWO.search(line):
+        return False
+    put_asked(record, "follow-up", "Put which two together? Say both in one go.")
     return True
 
 

@@ -36,7 +36,7 @@ from assistant.relative import by_so_much
 from assistant.role_words import OF_A_SAW, holds_all, nearer_the_saw, only_as_counted
 from assistant.said_over import OF_THEM, places_of, said_over, same_value
 from assistant.share_of_last import share_anew
-from assistant.should_be import should_be
+from assistant.should_be import told_by_place
 from assistant.sold_told import to_the_stock
 from assistant.stands_alone import of_another_topic, own_words, stands_alone
 from assistant.story import told_changes
@@ -142,7 +142,7 @@ def _change(
     c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question],
     sure: bool = False, stays: frozenset[str] = frozenset(), none: dict[str, Heard] | None = None,
 ) -> bool:  # fmt: skip
-    wanted = should_be(text, c.last) or _wanted(text, said)
+    wanted = told_by_place(text, c.last) or _wanted(text, said)
     if wanted is None:
         return False
     wanted.none = none or {}
@@ -201,10 +201,10 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if more is not None:
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
-    if two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last):
+    outright = told_outright(wanted, c.last)
+    if (wanted.untold and not outright) or two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last):
         _ask_where(c, record, wanted, c.last)
         return True
-    outright = told_outright(wanted, c.last)
     found, text_now = outright or _readings(c, wanted, c.last, questions), ""
     elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)

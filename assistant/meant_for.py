@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.by_size import far_from, fits_in, much_nearer, nearer_to_another, nearest, plainly_nearer
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
-from assistant.said_over import places_of, twins, word_before
+from assistant.said_over import ALIKE, places_of, shared_words, twins, word_before
 from assistant.told_values import of_the_house
 from intents.chart import LIGHT
 from intents.fitting import TAKEN, fit
@@ -18,7 +18,7 @@ from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.talk import gists_of, numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Length, Money, Number, Quantity
+from solvers.quantities import Length, Money, Number, Quantity, TemperatureChange
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -65,6 +65,7 @@ SOLD_IN = re.compile(  # from 16s, out of 14 footers
     r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
     re.IGNORECASE,
 )
+_SWING = re.compile(r"\b(?:swing|change|difference|range|spread|rise|drop)\b", re.IGNORECASE)
 UNNAMED = frozenset(("side",))  # of a frame: either side may be called wide
 CALLED = {"wide": "width", "deep": "depth", "long": "length", "high": "height", "tall": "height", "thick": "thickness"}
 END = re.compile(  # the long side is 17, 17 the long; 3/8 wide is no end
@@ -87,6 +88,7 @@ class Wanted:
     sure: bool = False  # whether other words say that all else is as before
     stays: frozenset[str] = frozenset()  # words that say what is as before
     line: str = ""  # the whole of the line, where its end is no part of the change
+    untold: bool = False  # whether it is for a number told by its place, and for no other
     none: dict[str, Heard] = field(default_factory=dict)  # what the line says besides that there is none of
 
 
@@ -254,6 +256,8 @@ def put_in_place(more: Question, last: Asked, target: str, rest: str) -> None:
         return
     if any(not isinstance(heard.value, Quantity) for heard in more.givens.values()):
         return  # it is part of a list, a sum or a choice
+    if any(isinstance(heard.value, TemperatureChange) and _SWING.search(heard.text) for heard in more.givens.values()):
+        return  # a swing of 30 degrees is no temperature
     text = rest[places[0].start : places[0].end]
     fitted = fit(values[0], last.topic.parameter(target), text, cued=True)
     if fitted is not None:
@@ -312,6 +316,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         followed_alike,
         lambda given: given.value.value in old,
         lambda given: wanted.corrects and twins(given.value.value, new.value),
+        lambda given: wanted.corrects and bool(places) and given.name == _begun_alike(places[0].words, last),
         lambda given: given.name == by_size,
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
@@ -319,6 +324,15 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: given.name == nearer,
         lambda given: given.name in last.changed and not far_from(given, last, new),
     ]
+
+
+def _begun_alike(words: tuple[str, ...], last: Asked) -> str:
+    """The one given whose number was said in the words of the one that puts it right: eleven foot, and eleven foot six."""
+    alike = {name: shared_words(tuple(token.text for token in tokenize(given.value.text)), words)
+             for name, given in last.givens.items() if given.source != "assumed" and isinstance(given.value, Length)}  # fmt: skip
+    most = sorted(alike.values())[-2:]
+    clear = len(most) > 1 and most[1] - most[0] >= ALIKE
+    return next(name for name, shared in alike.items() if shared == most[1]) if clear else ""
 
 
 def _by_its_words(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given], bool]]:

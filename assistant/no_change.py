@@ -20,7 +20,7 @@ from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.searching import MANNER
 from intents.tokens import tokenize
-from solvers.quantities import Area, Count, Expansion, Pitch, Quantity
+from solvers.quantities import Area, Count, Expansion, Money, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -37,6 +37,7 @@ _PUTS_RIGHT = re.compile(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
 _SLOPES = re.compile(r"\b(?:slope|grade|fall|pitch|steep\w*)\b", re.IGNORECASE)
+_AT = re.compile(r"\W*(?:(?:and|or|so|what about|how about|make it)\W+)*at\b[^,;?]*", re.IGNORECASE)
 _SIZE_AFTER = re.compile(r"\s*(?:wide|across|high|tall|deep|thick|long)\b", re.IGNORECASE)
 _EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 
@@ -122,6 +123,8 @@ def no_area(more: Question, last: Asked) -> bool:
 def talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
     "hand us up two of the fourteen footers"."""
+    if _counted_at(more, wanted, last):
+        return True
     if wanted.led or _PUTS_RIGHT.search(wanted.rest):
         return False
     phrases, rest = compiled(), OF_THEM.sub("", wanted.rest)
@@ -135,6 +138,13 @@ def talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     named = names_it(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
     priced = places and _EACH.match(rest[places[-1].end :])  # 17.25 a stick
     return len(own) > most and not named and not (priced and stem(priced[1].lower()) in said)
+
+
+def _counted_at(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Whether what is said after "at" was taken as how many there are, where a price was told: at two ten is no count."""
+    priced = any(isinstance(given.value, Money) and given.source != "assumed" for given in last.givens.values())
+    counted = all(isinstance(heard.value, Count) for heard in more.givens.values())
+    return priced and counted and bool(more.givens) and _AT.fullmatch(f"{wanted.lead}{wanted.rest}") is not None
 
 
 def left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False) -> list[str]:

@@ -23,6 +23,7 @@ class Asked:
     metric: bool | None = None
     times: int | Fraction = 1  # how many of them: "two of those walls"; or what share: "half that"
     plus: Fraction = Fraction(0)  # the answer before it, put to this one, or taken off it
+    apart: bool = False  # whether only how far the two are apart is asked, and not which is more
     text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant

@@ -25,7 +25,7 @@ _OUT = re.compile(
     re.IGNORECASE,
 )
 _COUNTED = re.compile(
-    rf"{_LEAD}(?:(?:make (?:it|that)|it['’]?s|there['’]?s|there are|we['’]?ve got|got|only|just|say|it is|they['’]?re) )*"
+    rf"{_LEAD}(?:(?:make (?:it|that)|it['’]?s|there['’]?s|there are|we['’]?ve got|got|only|just|say|with|it is|they['’]?re) )*"
     r"(?P<n>\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?P<what>windows?|doors?|vents?|openings?)"
     r"(?: (?:of )?(?:that size|the same size|the same|like that(?: one)?|alike|that big))?"
     r"(?: (?:now|actually|after all|instead|in all|not \w+))*\W*",

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.at_the_saw import another_setting
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
@@ -16,6 +17,7 @@ from assistant.no_place import lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
+from assistant.said_over import places_of
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, to_the_meant
@@ -43,8 +45,7 @@ _ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b(?! the 
 _OPENING = re.compile(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
 _SO_MUCH_EACH = re.compile(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
 _SUM = "tape arithmetic"
-# What is put to a sum that is still open.
-_PUTS = re.compile(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.IGNORECASE)
+_PUTS = re.compile(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
 _I_GOT = re.compile(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
     re.IGNORECASE,
@@ -126,7 +127,9 @@ def _settled(
         put_asked(record, _SUM, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    return not _asks_it_back(text, pending) and _piece(c, record, text, reading, pending)
+    if _asks_it_back(text, pending):
+        return False
+    return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
 
 
 def _asks_it_back(text: str, pending: Pending) -> bool:
@@ -187,9 +190,10 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
         named = inside if len(inside) == 1 else []
     agrees = not words & NO and (words & OUTRIGHT or (words & YES and _says_yes(c, text, words, pending)))
-    if words & FIRST or (len(pending.topics) == 1 and agrees):
+    called = words & (FIRST | SECOND) if not _tells_numbers(text) else set()
+    if called & FIRST or (len(pending.topics) == 1 and agrees):
         named = pending.topics[:1]
-    elif words & SECOND:
+    elif called & SECOND:
         named = pending.topics[1:2]
     if not named:
         return False
@@ -207,9 +211,10 @@ def _says_yes(c: Conversation, text: str, words: set[str], pending: Pending) -> 
     """Whether a line with a nod in it says no more than that, and numbers of what was asked about: four parts please."""
     topic = c.topics[pending.topics[0].topic]
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
-    rows = [text[tokenize(text)[row.start].start : tokenize(text)[row.end - 1].end].lower() for row in numbers_in(text)]
-    said = {token.text for row in rows for token in tokenize(row)}
+    said = {word for place in places_of(text) for word in place.words}
     return {word for word in words if word.isalnum()} <= YES | _NO_MORE | labels | said
+def _tells_numbers(text: str) -> bool:  # besides the word that chooses: the first one's 9 7/8
+    return any(not {"first", "1st", "one", "second", "2nd"} >= {*place.words} for place in places_of(text))
 
 
 def _shared(questions: Sequence[Question]) -> set[str]:

@@ -24,6 +24,7 @@ from solvers.printing import decimal
 from solvers.quantities import Count, Number, Quantity
 from solvers.registry import Topic, Worked, work_out
 from solvers.slots import Given
+from solvers.sums import TIMES, Sum
 from solvers.working import Working
 
 if TYPE_CHECKING:
@@ -118,13 +119,13 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
 
 def worked_out(asked: Asked, givens: dict[str, Given]) -> Worked:
     """The question worked, as many times over as was said."""
-    topic = _with_another(_of_several(asked.topic, Fraction(asked.times)), asked.plus)
+    topic = _with_another(_of_several(asked.topic, Fraction(asked.times)), asked.plus, asked.apart)
     return work_out(topic, givens, asked.tape_step, asked.metric)
 
 
 @lru_cache(maxsize=64)
-def _with_another(topic: Topic, plus: Fraction) -> Topic:
-    """The topic, whose answer has another's put to it, or taken off."""
+def _with_another(topic: Topic, plus: Fraction, apart: bool) -> Topic:
+    """The topic, whose answer has another's put to it, or taken off; `apart`: from whichever is more."""
 
     def work(working: Working, **givens: Any) -> None:
         topic.work(working, **givens)
@@ -134,6 +135,10 @@ def _with_another(topic: Topic, plus: Fraction) -> Topic:
         working.also("this one", one)
         working.said = ""
         part, why = ("both together", "with the one before") if plus > 0 else ("more than before", "less the one before")
+        if apart and one.value + plus < 0:
+            less = working.answer(f"{name}, less than before", -plus - one, "the one before, less this one", one.unit)
+            working.check("this one again", -plus - less, "=", one)
+            return
         every = working.answer(f"{name}, {part}", one + plus, why, one.unit)
         working.check("this one again", every - plus, "=", one)
 
@@ -178,6 +183,14 @@ def told_of(last: Asked) -> dict[str, Given]:
     return {name: given for name, given in last.givens.items() if given.source != "assumed"}
 
 
+def _sum_of_several(last: Asked) -> bool:
+    """Whether the sum before is of so many of one length: six pieces at 17 5/8."""
+    given = last.givens.get("sum")
+    whole = given.value if given is not None else None
+    count = whole.left if isinstance(whole, Sum) and whole.operation == TIMES else None
+    return isinstance(count, Number) and count.value.denominator == 1 and count.value > 1
+
+
 def _count(found: re.Match[str]) -> int:
     if found["both"] or found["ends"] or found["twice"]:
         return 3 if (found["twice"] or "").lower() == "triple" else 2
@@ -192,7 +205,7 @@ def _of_these(found: re.Match[str], last: Asked) -> bool:
     """Whether what is counted is what was just worked: no word at all, or one of the question before."""
     if any(isinstance(g.value, Count) and g.value.value > 1 for n, g in last.givens.items() if n in ("count", "sides")):
         return False  # so many of them were counted already
-    if last.topic.name == "tape arithmetic" and found["n"] and _COUNTED.search(last.text):
+    if last.topic.name == "tape arithmetic" and found["n"] and (_COUNTED.search(last.text) or _sum_of_several(last)):
         return False  # 12 of them, of a sum that had 11
     counted = any(" × " in given.value.text for given in last.givens.values() if isinstance(given.value, Quantity))
     if counted and not (found["twice"] or found["times"] or found["over"]):

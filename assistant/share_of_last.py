@@ -50,7 +50,8 @@ MOST_SHARES = 100
 _SUM = "tape arithmetic"  # a share of "that" is a sum like any other there
 _SHARE_OF = re.compile(
     r"\W*(?:(?:no|and|sorry|now|ok|i meant|make it|what about)\W+)*"
-    r"(?P<sum>(?:(?:an?|one|two|three) )?(?:half|thirds?|quarters?|fifth|sixth|eighth)s? of (?!it\b|that\b|them\b|this\b).*\d.*)",
+    r"(?P<sum>(?:(?:an?|one|two|three) )?(?:half|thirds?|quarters?|fifth|sixth|eighth)s? of "
+    r"(?!it\b|that\b|them\b|this\b)(?P<n>.+))",
     re.IGNORECASE,
 )
 _OF_NOTHING = ("in12", "percent", "word", "yesno", "degC", "degF")
@@ -116,5 +117,6 @@ def _worked_share(c: Conversation, record: Record, last: Asked, share: Fraction,
 def share_anew(c: Conversation, text: str) -> list[Question] | None:
     """A share of a new length, after a sum: "no, a third of 11 ft 9". It is a sum of its own, and changes nothing."""
     found = _SHARE_OF.match(text) if c.last is not None and c.last.topic.name == _SUM else None
-    questions = [q for q in c.read(found["sum"]).questions if q.topic == _SUM and q.whole] if found is not None else []
-    return questions[:1] or None
+    if found is None or not numbers_in(found["n"]):
+        return None
+    return [q for q in c.read(found["sum"]).questions if q.topic == _SUM and q.whole][:1] or None

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted
+from assistant.nth_one import nth_one
 from assistant.said_over import Place, places_of
 from intents.question import Heard, Question
 from solvers.quantities import Length
@@ -24,6 +25,11 @@ _ONE_IS_OTHER = re.compile(
     r"|(?:['’]s| is| was)(?: (?:really|actually|now|wrong,? it['’]?s))?) (?P<new>[^,;?]+?)\W*",
     re.IGNORECASE,
 )
+
+
+def told_by_place(text: str, last: Asked | None) -> Wanted | None:
+    """The change of one number that a line tells by where it stood, or by what it was; None where it tells none so."""
+    return (nth_one(text, last) if last is not None else None) or should_be(text, last)
 
 
 def should_be(text: str, last: Asked | None) -> Wanted | None:

@@ -38,11 +38,22 @@ _OF_ITS_OWN = re.compile(
 )
 
 
+_ASKS_OF_IT = re.compile(
+    r"[, ]+(?:and |so |then )*what(?:['’]?s| is)? the (?:net|area|net area|area left)(?: then| now| left)?\W*$", re.IGNORECASE
+)
+
+
 def through_last(
     c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], change: Change
 ) -> bool:  # fmt: skip
     """Whether the line changes the wall that the last question took its area of; then both are worked again."""
     last = c.last
+    asks = _ASKS_OF_IT.search(text)
+    if last is not None and asks is not None and asks.start() > 0 and (wall := _measured_before(c, last)) is not None:
+        c.last = wall  # if I make the wall nine foot high, what's the net
+        if change(c, record, text[: asks.start()], said, c.read(text[: asks.start()]).questions):
+            return True
+        c.last = last
     base = _measured_before(c, last) if last and _OF_THE_WALL.search(text) and not _OF_ITS_OWN.search(text) else None
     if last is None or base is None:
         return False

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from assistant import two_sizes
 from assistant.choice_told import choice_told
 from assistant.lap_told import lap_told
+from assistant.nth_one import nth_of_sum
 from assistant.opening_sized import side_told
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.should_be import in_a_row
@@ -24,6 +25,7 @@ if TYPE_CHECKING:
     from intents.question import Question
 
 READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
+    nth_of_sum,  # the second one's 9 7/8
     unit_only,  # in metres, of numbers that had no unit
     sweats_at,  # would it sweat at 9
     lap_told,  # lap of an inch and a half

@@ -13,8 +13,11 @@ from assistant.also_asked import asking_words
 from assistant.at_a_pitch import at_a_pitch
 from assistant.choice_told import choice_alone
 from assistant.meant_for import said_bare
+from assistant.of_its_question import kept_in_words, of_its_question
+from assistant.said_at_length import said_at_length
 from assistant.said_over import places_of
 from assistant.spelled_out import spelled_out
+from assistant.sum_in_talk import sum_in_talk
 from assistant.told_by_its_name import in_its_names
 from intents.matcher import speller
 from intents.talk import numbers_in
@@ -150,7 +153,7 @@ _SUM = "tape arithmetic"
 
 def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     """The line in fuller words; as it is where it is no such line. `waits`: something was asked, and this may be the reply."""
-    text = _ROOFS.sub(r"\g<1>roof is \g<2>", text)
+    text = kept_in_words(_ROOFS.sub(r"\g<1>roof is \g<2>", text))
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
     text = _respelt(spelled_out(text))
@@ -160,9 +163,9 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
-    text = _without_the_ask(text, last)
+    text = sum_in_talk(said_at_length(_without_the_ask(text, last), last), last)
     text = at_a_pitch(in_its_names(text, last), last)
-    if stands_for := _of_its_topic(text, last):
+    if stands_for := _of_its_topic(text, last) or of_its_question(text, last):
         return stands_for
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):

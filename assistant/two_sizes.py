@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _PAIRS = (("wall_length", "wall_height"), ("length", "height"), ("width", "height"), ("side", "other_side"))
+_LEGS = ("run", "rise")  # of a brace, told one by the other
 _BY = re.compile(
     r"(?:(?:the|my|our|an?|another|other|wall|gable|one|is|of|at) )*(\S.*?) ?(?:\bby\b|[x×]) ?(\S.*?)(?: (?:wall|gable|one))?",
     re.IGNORECASE,
@@ -41,7 +42,8 @@ def of_no_wall(wanted: Wanted, last: Asked) -> bool:
 def _sizes(wanted: Wanted, last: Asked) -> dict[str, Heard]:
     """Both sizes of the last question's wall as the line says them; nothing where it says no such two."""
     line = _BY.fullmatch(wanted.rest.strip(" .!?"))
-    pair = next((pair for pair in _PAIRS if all(_told(last, name) for name in pair)), None)
+    pairs = (*_PAIRS, _LEGS) if last.topic.name == "right triangle" else _PAIRS
+    pair = next((pair for pair in pairs if all(_told(last, name) for name in pair)), None)
     if line is None or pair is None or wanted.old:
         return {}
     sizes = [_size(said) for said in line.groups()]

@@ -177,6 +177,12 @@ def _plain_feet(reading: Reading, parameter: Parameter, text: str, cued: bool) -
     return Fit(Area(length.value, "ft2", f"{text}{TAKEN}square feet"), UNIT_GUESS)
 
 
+def _off_a_tape(reading: Reading) -> bool:
+    """Whether a number is told in eighths or smaller parts, as no price is: six pieces at 17 5/8."""
+    value = reading.value
+    return isinstance(value, Number) and value.value.denominator in TAPE_PARTS and reading.end - reading.start > 1
+
+
 def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | None:
     """A number with no unit."""
     assert isinstance(reading.value, Quantity)
@@ -194,7 +200,7 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Measure:  # five eighths in millimetres: a part of the tape is of an inch
         part = value.denominator in (2, 4, *TAPE_PARTS)
         return Fit(Measure(Length(value, "in", text)), 0.7) if part else None
-    if not cued or (kind is Money and 0 < value < 1 and "/" in text):
+    if not cued or (kind is Money and (_off_a_tape(reading) or (0 < value < 1 and "/" in text))):
         return None  # nothing costs 1/8 of a dollar: it is an inch's
     if kind is Money and value >= 100 and TWO_PART.fullmatch(text):
         return Fit(Money(value / 100, "money", text), UNIT_GUESS)

@@ -53,6 +53,7 @@ _BETWEEN = frozenset(
     )
 )
 _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
+_ONE_MORE = frozenset(("oh", "there", "is", "are", "and", "also"))  # oh and there's also a window 3 by 4
 _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
 _OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
@@ -65,7 +66,8 @@ _ASIDE, _MOST = frozenset((",", "-", "(")), 60
 _COUNTED = frozenset((",", "each", "of", "measuring", "all"))
 _AT = frozenset(("at", "of", "@"))
 _THERE = frozenset(("it", "there", "that", "the", "this"))
-_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "a", "an", "one", "another", "(", *PAIRS))  # an opening, besides numbers
+# An opening, besides numbers.
+_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "oh", "there", "a", "an", "one", "another", "(", *PAIRS))
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _SIDES = _WIDE | _HIGH
@@ -105,6 +107,7 @@ def _item(listing: Listing, i: int) -> Item | None:
     if not listing.chart[i] and listing.words[i] not in _BEGINS:
         return None
     start = i
+    i = listing.past(i, _ONE_MORE, 4) if listing.words[i] in ("oh", "there") else i
     i += listing.words[i] in _LEADS
     led = i > start or listing.words[i] in ("a", "an", "one", "another")
     at = i + (listing.words[i] in ("a", "an", "another"))
@@ -134,8 +137,10 @@ def _so_often(listing: Listing, found: Item) -> Item:
 
 
 def _past_place(listing: Listing, end: int) -> int:
-    """Past "in it" or "on that wall", where the openings before it are; more of them may come after."""
+    """Past "in it", "on that wall" or "out of it", where the openings before it are; more of them may come after."""
     at = end - (listing.words[end - 1] == "in")
+    if listing.words[at] == "out" and listing.words[at + 1] in ("of", "off") and listing.words[at + 2] in _THERE:
+        return at + 3 + (listing.words[at + 3] == "wall" and listing.words[at + 2] not in ("it", "there"))
     if listing.words[at] not in ("in", "on") or listing.words[at + 1] not in _THERE:
         return end
     return at + 2 + (listing.words[at + 2] == "wall" and listing.words[at + 1] not in ("it", "there"))
@@ -355,7 +360,7 @@ def _lengths(listing: Listing, sizes: tuple[Amount, ...], what: str) -> tuple[tu
         unit = "m"
     elif bare and ((what == "vent" and max(map(abs, bare)) > _VENT_FEET) or min(map(abs, bare)) >= _DOUBT_FROM):
         unit, doubt = "in", 0.8
-    first, second = (Length(amount.value, amount.unit or _beside(amount.value, unit)) for amount in sizes)
+    first, second = (Length(amount.value, _beside(amount.value, amount.unit or unit)) for amount in sizes)
     return (first, second), doubt
 
 

@@ -16,6 +16,7 @@ from intents.number_words import ORDINALS, PLURALS, POINTS, SCALES, SMALL, TENS
 from intents.sound_words import ADJECTIVES, ENDS, FEET, INCHES, JOINTS, PLURAL_UNITS, PREPOSITIONS, SINGULAR_UNITS, UNITS, WORTH
 from intents.tokens import Token, literal
 
+_IT = frozenset("it that this".split())
 _TIED = frozenset(("hundred", "thousand"))
 _SAME = ({"foot", "feet", "ft", "'"}, {"inch", "inches", "in", '"'}, {"degree", "degrees", "deg"})
 SHORTEST_NAME = 4  # letters of a thing that goes from one to another: corner to corner
@@ -231,6 +232,8 @@ class _Sounds:
         if (word, after) == ("to", "do") and words[at + 2] not in beside.WHO:
             return Means.WORD  # 186 feet to do; but "12 foot to do I need"
         if after in ADJECTIVES or after in ENDS:
+            if (word, after) == ("to", "where") and words[at + 2] in beside.WHO | _IT:
+                return Means.WORD  # sixteen foot to where it bears
             asked = after in beside.ASKING or (word == "to" and after in ("where", "and"))
             return Means.EITHER if asked or word == "too" else Means.NUMBER
         if after in beside.NO_OBJECTS:

@@ -93,6 +93,7 @@ class Speller:
     def _parted(self, word: str) -> str:
         """Two known words run together, with the space put back ("stepflashing"); else the word itself."""
         for at in range(len(word) - LEAST_PART, LEAST_PART - 1, -1):
-            if word[:at] in self.known and word[at:] in self.known:
+            verb = word[at:] == "ten" and word[:at] not in _WORTH  # flatten, tighten: no ten in them
+            if word[:at] in self.known and word[at:] in self.known and not verb:
                 return f"{word[:at]} {word[at:]}"
         return word

@@ -14,7 +14,7 @@ from solvers.sums import MINUS, Sum, plain_size, told_as_length
 
 _TELLS = frozenset(
     "between longer shorter wider narrower taller bigger smaller thicker deeper higher lower far off add get make reach "
-    "from difference apart short more".split()
+    "from difference odds apart short more".split()
 )
 _MORE = _TELLS & frozenset("longer shorter wider narrower taller bigger smaller thicker deeper higher lower more".split())
 _BETWEEN = frozenset("whats what's what how far much distance space gap room height".split())
@@ -79,9 +79,9 @@ def _to_get(before: list[str], between: list[str]) -> bool:
 
 
 def _asked_after(after: list[str]) -> bool:
-    """… how far apart are we; … difference?; … how much do I have to add on."""
+    """… how far apart are we; … difference?; … what's the odds between them; … how much do I have to add on."""
     said = {*after}
-    if "difference" in said or ("far", "apart") in pairwise(after):
+    if not said.isdisjoint(("difference", "odds")) or ("far", "apart") in pairwise(after):
         return True
     much = next((at for at, pair in enumerate(pairwise(after)) if pair == ("how", "much")), len(after))
     return not _SHORT_OF.isdisjoint(after[much:]) and said.isdisjoint(_OTHER_ASKS)

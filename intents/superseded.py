@@ -28,6 +28,7 @@ _BOTH = frozenset(  # with one of these the two are held against each other
     "difference between than change changed changes grow grown grew shrink shrunk move moved moves swell swelled gain gained lost"
     " increase from average both longer shorter growth movement expand expands contract contracts narrower wider".split()
 )
+_MOVED = frozenset("pulled moved brought pushed dropped raised shortened shifted".split())  # it in to six foot
 _WHOSE = frozenset("north south east west lake ramp back front other last first side garage shed".split())
 _TOOK = frozenset("did done took used needed".split())
 _ITS = frozenset("it's its it they're theyre".split())
@@ -124,12 +125,13 @@ def _takes_over(chart: Chart, before: _Segment, after: _Segment) -> bool:
     papers = papers or (not {"old", "drawings", "plans"}.isdisjoint(words[start : start + 2]) and "actually" in words[first:last])
     said = before[1][0].start
     was = len(earlier) == 1 and not _WAS.isdisjoint(words[max(start, said - _LEAD) : said])
+    moved = was and not _MOVED.isdisjoint(words[first:last]) and not _ITS.isdisjoint(words[first:last])
     wet = any(isinstance(size, Percent) for size in later) and _AIR.isdisjoint(words)  # moistures are told as they go
     now = was and not wet and not _NOW.isdisjoint(words[first:last]) and _NOW.isdisjoint(words[start:end])
     if now and not _BEGAN.isdisjoint(words[start:said]):
         return all(type(a) is type(b) for a, b in zip(earlier, later, strict=False))  # it started out at 3/8, it's 3/4 now
     thought = was and not _THOUGHT.isdisjoint(words[start:said]) and not _ITS.isdisjoint(words[first : first + 2])
-    return (papers or now or thought) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
+    return (papers or now or moved or thought) and all(_near(a, b) for a, b in zip(earlier, later, strict=False))
 
 
 def _near(a: Quantity, b: Quantity) -> bool:

@@ -16,7 +16,7 @@ from intents.reading import Dims
 from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from intents.soffit_told import soffit_told
-from intents.triangle_told import leans_at, level_told, part_asked, run_on_the_flat, up_the_roof
+from intents.triangle_told import both_legs, leans_at, level_told, part_asked, run_on_the_flat, up_the_roof
 from solvers.quantities import Count, Length
 from solvers.slots import Layer
 
@@ -75,6 +75,7 @@ def put_over(chart: Chart, question: Question) -> None:
     elif topic == "right triangle":
         leans_at(chart, question)
         level_told(chart, question)
+        both_legs(chart, question)
         _not_given(chart, question)
         _two_legs(chart, question)
         _part(chart, question)

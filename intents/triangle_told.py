@@ -72,6 +72,19 @@ def level_told(chart: Chart, question: Question) -> None:
             _move(question, name, "slope")
 
 
+def both_legs(chart: Chart, question: Question) -> None:
+    """Two lengths told one by the other, of which neither is the brace that is asked for: a brace 2 foot by 2 foot 6."""
+    slope, legs = question.givens.get("slope"), [name for name in ("rise", "run") if name in question.givens]
+    if slope is None or len(legs) != 1 or slope.end <= slope.start or _ASKS_LONG.isdisjoint(pairwise(chart.words)):
+        return
+    other = question.givens[legs[0]]
+    if other.end <= other.start:
+        return
+    (_, first), (second, _) = sorted((places_of(chart, slope), places_of(chart, other)))
+    if chart.words[first:second] in (["by"], ["×"]):
+        _move(question, "slope", "run" if legs[0] == "rise" else "rise")
+
+
 def run_on_the_flat(chart: Chart, question: Question) -> None:
     """A length told on the flat is the run of a slope, and no rise: 16 ft 4 on the flat by the plan."""
     for name in ("run", "rise"):

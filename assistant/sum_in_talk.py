@@ -1,0 +1,64 @@
+"""A line after a sum that tells the size of a thing and what to do with it, or asks for another share of the same length.
+
+"The post's three and a half, so take half the post off that" takes half of three and a half off; "a quarter of it, the eleven
+foot four and a half" is a quarter of that length; "what's a third in metric" a third of it.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.said_over import places_of
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_SUM = "tape arithmetic"
+_LEAD = r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh)\W+)*"
+_SHARES = r"half|third|quarter|fifth|sixth|eighth|two thirds|three quarters"
+_OF_A_THING = re.compile(
+    rf"{_LEAD}the (?P<what>[a-z]+)(?:['’]s| is| are| was) (?P<n>[^,;?]+?)"
+    r"(?: (?:wide|thick|deep|long|high))?[,;]?(?: (?:so|and|then|just))* (?P<do>take|knock|add|put|lose)"
+    r" (?:off |on )?(?:(?P<share>half|a third of|a quarter of) )?(?:of )?(?:the|that|a) (?P=what)"
+    r"(?: (?P<to>off|onto|on to|to|on|from)(?: (?:that|it|there))?)?\W*",
+    re.IGNORECASE,
+)
+_OF_IT = re.compile(
+    rf"\b(?P<share>{_SHARES}) of (?:it|that),? (?:the|of the|that(?:['’]s| is)(?: the)?) (?P<n>\S.*)", re.IGNORECASE
+)
+_ANOTHER_SHARE = re.compile(
+    rf"{_LEAD}(?:what(?:['’]?s| is| about)|how about|and)?\W*(?:(?:an?|one) )?(?P<share>{_SHARES})"
+    r"(?P<unit> in (?:metric|mm|mil|millimet(?:re|er)s|inches|feet and inches))?(?: then| now)?\W*",
+    re.IGNORECASE,
+)
+_TAKEN = re.compile(rf"\b(?:(?:an?|one) )?(?:{_SHARES}) of (?P<n>.+)", re.IGNORECASE)
+
+
+def sum_in_talk(text: str, last: Asked) -> str:
+    """The plain words of such a line; as it is where it is none."""
+    if last.topic.name != _SUM or "sum" not in last.givens:
+        return text
+    thing = _OF_A_THING.fullmatch(text)
+    if thing is not None and len(places_of(thing["n"])) == 1:
+        share = f"{thing['share'].removesuffix(' of')} of " if thing["share"] else ""
+        adds = thing["do"].lower() in ("add", "put")
+        return f"{'add' if adds else 'take'} {share}{thing['n']} {'to' if adds else 'off'} that"
+    of_it = _OF_IT.search(text)
+    if of_it is not None and len(places_of(of_it["n"])) == 1 and places_of(of_it["n"])[0].start == 0:
+        return f"{text[: of_it.start()]}{of_it['share']} of {of_it['n']}"
+    return _another_share(text, last)
+
+
+def _another_share(text: str, last: Asked) -> str:
+    """A third, after a quarter of 11 foot 4 1/2: of the same length, in the unit that the line asks for."""
+    share, taken = _ANOTHER_SHARE.fullmatch(text), _TAKEN.search(str(last.givens["sum"].value))
+    length = taken["n"].strip(" .!?") if taken is not None else ""
+    said = places_of(length)
+    if share is None or text.strip(" .!?").lower() == "half":  # which is of the answer
+        return text
+    if len(said) != 1 or (said[0].start, said[0].end) != (0, len(length)):
+        return text
+    of = share["share"].lower()
+    article = "" if of == "half" or " " in of else "a "
+    return f"{article}{of} of {length}{share['unit'] or ''}"
