@@ -26,6 +26,7 @@ from assistant.no_change import (
     no_area,
     of_each,
     only_in_words,
+    running_total,
     talks_of_else,
     told_nothing,
 )
@@ -143,7 +144,7 @@ def _change(
     sure: bool = False, stays: frozenset[str] = frozenset(), none: dict[str, Heard] | None = None,
 ) -> bool:  # fmt: skip
     wanted = told_by_place(text, c.last) or _wanted(text, said)
-    if wanted is None:
+    if wanted is None or running_total(questions):
         return False
     wanted.none = none or {}
     if c.last is not None and wanted.corrects:

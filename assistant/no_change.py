@@ -21,6 +21,7 @@ from intents.question import Heard, Question
 from intents.searching import MANNER
 from intents.tokens import tokenize
 from solvers.quantities import Area, Count, Expansion, Money, Pitch, Quantity
+from solvers.sums import Sum
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -38,6 +39,11 @@ _PUTS_RIGHT = re.compile(
 )
 _SLOPES = re.compile(r"\b(?:slope|grade|fall|pitch|steep\w*)\b", re.IGNORECASE)
 _AT = re.compile(r"\W*(?:(?:and|or|so|what about|how about|make it)\W+)*at\b[^,;?]*", re.IGNORECASE)
+_SHARE_OF_A_THING = re.compile(  # half the rail is no half an inch
+    r"\b(?:half|a (?:third|quarter)(?: of)?) (?:of )?(?:the|my|his|our) "
+    r"(?!(?:sum|answer|total|lot|difference|rest|one|other|first|second|last|width|length)\b)[a-z]+",
+    re.IGNORECASE,
+)
 _SIZE_AFTER = re.compile(r"\s*(?:wide|across|high|tall|deep|thick|long)\b", re.IGNORECASE)
 _EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 
@@ -72,8 +78,18 @@ def _said_after(heard: Heard, rest: str, label: str) -> bool:
 
 
 def of_each(wanted: Wanted, last: Asked) -> bool:
-    """Whether a length is told of each of the things that stand on a wall, and so is no length of that: and 9 foot each."""
+    """Whether a length is told of each of the things that stand on a wall, and so is no length of that: and 9 foot each; or
+    a share of a thing is told, which a sum takes for a share of an inch."""
+    if last.topic.name == "tape arithmetic" and _SHARE_OF_A_THING.search(wanted.rest):
+        return True
     return last.topic.name in _ON_A_WALL and _OF_EACH.search(wanted.rest) is not None and bool(places_of(wanted.rest))
+
+
+def running_total(questions: list[Question]) -> bool:
+    """Whether a line is a sum whose first part is the answer before it, and more than one size is put to that: add 3 at 7."""
+    heard = questions[0].givens.get("sum") if questions else None
+    value = heard.value if heard is not None else None
+    return isinstance(value, Sum) and value.left is None and isinstance(value.right, Sum)
 
 
 def told_nothing(more: Question, rest: str, last: Asked) -> bool:

@@ -114,8 +114,14 @@ def _into(text: str, last: Asked) -> Wanted | None:
         new = new if _one(new) else re.sub(r"^(?:to |into |be )?(?:an? )?(?=\w+)", "", new)
         was, number = [place for place in known if _same(_one(old), place)], _one(new)
         if len(was) == 1 and number is not None and _near(number, was[0]) and not old.endswith("s"):  # the 36s are pieces
-            return _in_its_place(was[0], new, known)
+            return _in_its_place(was[0], _in_feet(number, new), known)
     return None
+
+
+def _in_feet(number: Place, words: str) -> str:
+    """Feet and inches that were said with no unit, in inches: fourteen ten, which beside nothing else could be 1410 mm."""
+    bare = number.value.unit == "in" and len(number.words) == 2 and not re.search(r"[\"'’]|\d/\d|inch|foot|feet", words)
+    return f"{number.value.value} inches" if bare and number.value.value.denominator == 1 else words
 
 
 def _near(new: Place, was: Place) -> bool:

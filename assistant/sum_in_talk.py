@@ -32,6 +32,20 @@ _ANOTHER_SHARE = re.compile(
     r"(?P<unit> in (?:metric|mm|mil|millimet(?:re|er)s|inches|feet and inches))?(?: then| now)?\W*",
     re.IGNORECASE,
 )
+_OF_WHAT = re.compile(  # and half the rail again, of a rail whose length the sum told
+    rf"{_LEAD}(?P<do>plus|add|minus|less|take|and)? ?(?:(?:off|on|away) )?(?P<share>half|a third of|a quarter of) (?:of )?the "
+    r"(?P<what>[a-z]+)(?: again| more| on| off| too| to it| to that| off it| off that)?\W*",
+    re.IGNORECASE,
+)
+_PUT_TO_IT = re.compile(  # plus half of 3 foot, of which the half must not be all
+    rf"{_LEAD}(?P<do>plus|add(?: on)?|minus|less) (?P<what>(?:an? )?(?:{_SHARES}) of [^,;?]*?)"
+    r"(?: (?:to|on to|onto|off|from) (?:that|it)| on)?\W*",
+    re.IGNORECASE,
+)
+_SO_MANY_MORE = re.compile(
+    rf"{_LEAD}(?P<do>add|plus|minus|less)(?: on)?(?: another)? (?P<many>\w+) (?:at|x|×) (?P<each>[^,;?]+?)(?: each)?\W*",
+    re.IGNORECASE,
+)
 _TAKEN = re.compile(rf"\b(?:(?:an?|one) )?(?:{_SHARES}) of (?P<n>.+)", re.IGNORECASE)
 
 
@@ -43,11 +57,32 @@ def sum_in_talk(text: str, last: Asked) -> str:
     if thing is not None and len(places_of(thing["n"])) == 1:
         share = f"{thing['share'].removesuffix(' of')} of " if thing["share"] else ""
         adds = thing["do"].lower() in ("add", "put")
-        return f"{'add' if adds else 'take'} {share}{thing['n']} {'to' if adds else 'off'} that"
+        return f"that plus {share}{thing['n']}" if adds else f"take {share}{thing['n']} off that"
     of_it = _OF_IT.search(text)
     if of_it is not None and len(places_of(of_it["n"])) == 1 and places_of(of_it["n"])[0].start == 0:
         return f"{text[: of_it.start()]}{of_it['share']} of {of_it['n']}"
+    text = _share_of_told(text, last) or text
+    puts = _PUT_TO_IT.fullmatch(text)
+    if puts is not None and places_of(puts["what"]):
+        return f"that plus {puts['what']}" if puts["do"].lower().startswith(("plus", "add")) else f"take {puts['what']} off that"
+    more = _SO_MANY_MORE.fullmatch(text)
+    if more is not None and len(places_of(more["many"])) == len(places_of(more["each"])) == 1:
+        return f"{'less' if more['do'].lower() in ('minus', 'less') else 'plus'} {more['many']} times {more['each']}"
     return _another_share(text, last)
+
+
+def _share_of_told(text: str, last: Asked) -> str:
+    """Half the rail, where the sum before told how long the one rail is; empty where it told no such thing."""
+    found = _OF_WHAT.fullmatch(text)
+    told = list(re.finditer(rf"\b{found['what']}\b(?:['’]s| is| at| was)?\s+(?=\S)", last.text, re.IGNORECASE)) if found else []
+    if found is None or len(told) != 1 or re.search(r"\bother\b", last.text, re.IGNORECASE):
+        return ""
+    lengths = [place for place in places_of(last.text) if place.start == told[0].end()]
+    if len(lengths) != 1:
+        return ""
+    takes = (found["do"] or "").lower() in ("minus", "less", "take")
+    share = f"{found['share'].removesuffix(' of')} of {last.text[lengths[0].start : lengths[0].end]}"
+    return f"{'minus' if takes else 'plus'} {share}"
 
 
 def _another_share(text: str, last: Asked) -> str:

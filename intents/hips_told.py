@@ -1,4 +1,4 @@
-"""What is asked of a hip is not what is asked of the roof: its plumb cut, its backing, the angle it lies at.
+"""What is asked of a hip is not what is asked of the roof: its plumb cut, its backing, the angle it lies at, how long it is.
 
 A jack is cut like a common rafter, though it runs to the hip.
 """
@@ -13,19 +13,24 @@ from intents.chart import Chart
 from intents.question import Heard, Question
 from intents.second_reader import places_of
 
-CUT, ANGLE, LENGTH = "plumb cut", "roof angle", "hip or valley length"
+CUT, ANGLE, LENGTH, SLOPED = "plumb cut", "roof angle", "hip or valley length", "sloped length"
 _HIPS = frozenset("hip hips valley valleys".split())
 _COMMONS = frozenset("common commons jack jacks".split())
 _ROOFS = frozenset("roof roofs roofed jack jacks".split())
 _RUNS, _RISES = frozenset(("run", "runs")), frozenset("rise rises high tall".split())
 _ASKED = _RUNS | _RISES
 _IS = frozenset("is of at a s the".split())
+_DONE = frozenset("done finished already".split())
 _BACKS = frozenset("backing backed".split())
 
 
 def hips_told(chart: Chart, question: Question) -> None:
     """Put right which of hip and roof is cut, and that a backing is asked for."""
     words = chart.words
+    if question.topic == CUT and "asked" not in question.givens and _level_now(words):
+        question.givens["asked"] = Heard("LEVEL", 0, 0, "")
+    if question.topic == SLOPED and question.givens.keys() <= {"pitch", "run"} and _roofs_meet(words):
+        question.topic, question.swaps = LENGTH, []
     if question.topic not in (CUT, ANGLE) or (_HIPS.isdisjoint(words) and _BACKS.isdisjoint(words)):
         return
     if question.topic == CUT:
@@ -37,6 +42,19 @@ def hips_told(chart: Chart, question: Question) -> None:
         question.givens = {"pitch": question.givens["pitch"], "asked": Heard("BACKING", 0, 0, "")}
     elif any(word in _HIPS and after not in _ROOFS for word, after in pairwise((*words, ""))):
         question.lacking = question.lacking or 1
+
+
+def _level_now(words: list[str]) -> bool:
+    """Whether the plumb cuts are done and the level cut is asked for: I've done the plumb cuts, now I want the level cut."""
+    if "level" not in words or "plumb" not in words or words.index("level") < words.index("plumb"):
+        return False
+    return not _DONE.isdisjoint(words[: words.index("level")]) or "have" in words[: words.index("plumb")]
+
+
+def _roofs_meet(words: list[str]) -> bool:
+    """Whether the rafter is a hip or a valley by where it lies: the inside corner where two roofs meet."""
+    roofs = [at for at, word in enumerate(words) if word == "roofs"]
+    return any({"meet", "meets", "join", "come"} & {*words[at + 1 : at + 3]} for at in roofs)
 
 
 def hip_backwards(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:

@@ -98,6 +98,14 @@ def _plural_each(reader: Parts, start: int, i: int) -> Found | None:
     return Found(each.part, at + 1) if _plural(reader, at) else None
 
 
+def times_over(reader: Parts, count: Found | None) -> Found | None:
+    """A count with the size that it is times over, which hold together after a running total: less | 2 times 3 1/2."""
+    done = reader.operation(count.end) if count is not None else None
+    whole = count is not None and isinstance(count.part, Number) and count.part.value.denominator == 1 and count.part.value > 1
+    each = reader.part(reader.past(done[1])) if whole and done is not None and done[0] == TIMES else None
+    return Found(Sum(TIMES, count.part, each.part), each.end) if count is not None and each is not None else count
+
+
 def thing(reader: Parts, at: int) -> bool:
     """Whether a word may be the name of what is counted or measured: no quantity, unit or operation."""
     word = reader.words[at]

@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from intents.reading import Reading
 from intents.sum_apart import apart
-from intents.sum_counts import both_ends, counted, thing
+from intents.sum_counts import both_ends, counted, thing, times_over
 from intents.sum_named import named
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
@@ -178,7 +178,7 @@ class _Reader(Parts):
         first = self.part(i, listed=True) if "," in self.words[i:] else self.part(i)
         if first is None:
             return None
-        several = both_ends(self, counted(self, i) or first)
+        several = both_ends(self, counted(self, i) or times_over(self, first) or first)
         if several != first and self.words[several.end] not in ("to", "onto"):
             return Found(Sum(PLUS, None, several.part), several.end)
         if self.words[(first := several).end] in ("to", "onto", "on"):
@@ -218,14 +218,14 @@ class _Reader(Parts):
         if self.words[i] == "another":
             return self._another(i + 1)
         if self.words[i] in ("minus", "-"):  # on its own in a line it takes off what went before
-            size = self._below(i)
+            size = times_over(self, self._below(i))
             alone = size is not None and not self.numbers_after(size.end)
             return Found(Sum(MINUS, None, size.part), size.end) if size and alone else None
         if self.words[i : i + 2] == ["and", "another"]:
             return self._another(i + 2)
         if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take", "knock")):
             return None
-        after = self._stepped(operation)
+        after = times_over(self, self._stepped(operation))
         if after is None:
             return None
         name = PLUS if operation[0] == AGAIN else operation[0]
