@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant import acts, meant_for, replies, two_sizes
+from assistant import acts, meant_for, no_change, replies, two_sizes
 from assistant.acts.memory import asked_again, keep
 from assistant.as_before import without_same
+from assistant.asked_piece import to_the_wanted
 from assistant.at_the_saw import pass_on
 from assistant.by_size import doubt_the_odd, to_the_near
 from assistant.change_words import in_its_names, is_no_change, one_for_another, say_what_it_is, with_percent, without_echo
@@ -19,14 +20,12 @@ from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.named_none import apart, without_things
 from assistant.no_change import (
-    amiss,
     in_a_list,
     left_over,
     names_it,
     no_area,
     of_each,
     only_in_words,
-    running_total,
     talks_of_else,
     told_nothing,
 )
@@ -144,7 +143,7 @@ def _change(
     sure: bool = False, stays: frozenset[str] = frozenset(), none: dict[str, Heard] | None = None,
 ) -> bool:  # fmt: skip
     wanted = told_by_place(text, c.last) or _wanted(text, said)
-    if wanted is None or running_total(questions):
+    if wanted is None or no_change.running_total(questions):
         return False
     wanted.none = none or {}
     if c.last is not None and wanted.corrects:
@@ -294,7 +293,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
         if target != ANYTHING and (wanted.old or target == named or by_end or not names_it(more, wanted, last)):
             put_in_place(more, last, target, wanted.rest)
         elif target != ANYTHING:
-            replies.to_the_wanted(more, last, target)
+            to_the_wanted(more, last, target)
             meant_for.of_that_size(more, last, target)
         more.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in more.givens.items()}
         without_things(more, wanted, last)
@@ -340,7 +339,7 @@ def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Que
     answered = [(way, more) for way, more in ways if not way.worked.refused] or in_another_place(c, found[0], last) or ways[:1]
     answered = _one_as_it_was(answered, last)
     more = answered[0][1]
-    if amiss(more, wanted.rest, last) or (not more.manner and _unchanged(wanted, last, answered[0][0].asked)):
+    if no_change.amiss(more, wanted.rest, last) or (not more.manner and _unchanged(wanted, last, answered[0][0].asked)):
         _ask_where(c, record, wanted, last)
         return
     if not text and _lets_fall(wanted, more, last, answered[0][0].asked):

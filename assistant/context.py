@@ -15,6 +15,7 @@ from assistant.acts import CHANGES
 from assistant.record import Record, given_lines, listed
 from assistant.said_over import places_of
 from assistant.speech import spoken
+from assistant.usual import unusual
 from assistant.ways import Way, same_answer
 from intents.elsewhere import outside_of
 from intents.lists import layers_in
@@ -66,6 +67,8 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
             return False  # how many boxes, after panels whose depth was changed meanwhile
         ways = c.ways(question) if question else []
         if question and same_answer([way.worked for way in ways]) and ways[0].worked.working:
+            if unusual(ways[0].asked, False):
+                return False  # it was asked whether that is meant
             _answer(c, record, ways, question, len(told))
             return True
         if question and len(ways) == 1 and ways[0].worked.asks and _knows_more(c, record, ways[0], partly):

@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.asked_piece import asks_it_back, below_zero, may_be_each, thickness_told, to_the_wanted, told_of_lists
 from assistant.at_the_saw import another_setting
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
@@ -21,13 +22,11 @@ from assistant.said_over import places_of
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, to_the_meant
-from intents.fitting import fit
 from intents.matcher import otherwise, read_as
-from intents.question import Heard, Question, Reading
+from intents.question import Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Money, Quantity, Weight
-from solvers.slots import Parameter, Slot
+from solvers.quantities import Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -100,7 +99,8 @@ def _something_else(c: Conversation, text: str, reading: Reading) -> bool:
     questions = [q for q in reading.questions if q.score > 0]
     how = bool(questions) and questions[0].topic == "conversion" and "value" not in questions[0].givens  # "in metric"
     nods = said is not None and said.topic == "greeting" and said.loose  # "ok" tells no two ways apart
-    return (bool(questions) and not how) or (said is not None and not nods)
+    changes = said is not None and said.topic in acts.CHANGES and c.last is None  # nothing but what is still open
+    return (bool(questions) and not how) or (said is not None and not nods and not changes)
 
 
 def _settled(
@@ -127,17 +127,9 @@ def _settled(
         put_asked(record, _SUM, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    if _asks_it_back(text, pending):
+    if asks_it_back(text, pending):
         return False
     return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
-
-
-def _asks_it_back(text: str, pending: Pending) -> bool:
-    """Whether the line asks for the very value that it was asked for: "it rises 9 foot 4, what's my pitch"."""
-    if pending.asked is None or not pending.wanted:
-        return False
-    label = pending.asked.topic.parameter(pending.wanted).label
-    return re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
 
 
 def _forget(c: Conversation, record: Record, words: set[str]) -> bool:
@@ -261,7 +253,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     topic = pending.asked.topic
     if _OPENING.search(text) and not any(p.name.startswith("opening") for p in topic.parameters):
         return False  # a 3 by 7 door is no piece to cut
-    if of_stock(text, pending.asked) or (_SO_MUCH_EACH.search(text) and pending.wanted and not _may_be_each(pending)):
+    if of_stock(text, pending.asked) or (_SO_MUCH_EACH.search(text) and pending.wanted and not may_be_each(pending)):
         return False
     if (face := face_told(text, pending)) is not None:
         c.finish(record, c.ways(face, pending.asked), face)
@@ -274,15 +266,16 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if pending.wanted:
         to_the_wanted(more, pending.asked, pending.wanted)
         thickness_told(more, pending.asked, pending.wanted, text)
-    nothing = not (more.givens or (more.manner and not pending.ways))  # "in metric" tells no two ways apart
+    found = told_of_lists(more, pending.asked, pending.wanted, text)
+    more = found or more
+    nothing = found is None or not (more.givens or (more.manner and not pending.ways))  # "in metric" tells no two ways apart
     if nothing or (pending.ways and _I_GOT.match(text)):  # what was measured is no part of what is asked
         return False
-    alone = pending.wanted in more.givens and _below_zero(more.givens[pending.wanted], text)
+    alone = pending.wanted in more.givens and below_zero(more.givens[pending.wanted], text)
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
-    if more.unplaced or (pending.wanted and pending.wanted not in more.givens and len(more.unknown) > 1):
-        return False
-    if pending.wanted and pending.ways and pending.wanted not in more.givens:  # is 0.00003 ft meant | steel
+    other = bool(pending.wanted) and pending.wanted not in more.givens
+    if more.unplaced or (other and len(more.unknown) > 1) or (other and pending.ways):  # is 0.00003 ft meant | steel
         return False
     if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
         more.swaps = []
@@ -334,50 +327,6 @@ def _without_doubt(pending: Pending) -> Asked:
     assert pending.asked is not None
     apart = differences(pending.ways) if pending.ways else []
     return replace(pending.asked, givens={name: given for name, given in pending.asked.givens.items() if name not in apart})
-
-
-def _may_be_each(pending: Pending) -> bool:
-    """Whether what is waited for may be told of each: a price, a count, a weight; no roll's length is "at 85 each"."""
-    assert pending.asked is not None
-    return issubclass(pending.asked.topic.parameter(pending.wanted).kind, Money | Count | Weight)
-
-
-def _below_zero(heard: Heard, text: str) -> bool:
-    """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off."""
-    return isinstance(heard.value, Quantity) and heard.value.value < 0 and heard.text == text.strip(" .!°")
-
-
-def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None:
-    """Put the thickness that was asked for into the list of layers, unless the reply says the whole list again."""
-    before = asked.givens[wanted].value if wanted in asked.givens else ()
-    open_ = [n for n, layer in enumerate(before if isinstance(before, tuple) else ()) if getattr(layer, "thickness", 1) is None]
-    again = more.givens.get(wanted)
-    if not open_ or (again and len(again.value) >= len(before)):
-        return
-    said = numbers_in(text)
-    found = fit(said[0], Parameter(wanted, Length, Slot("", bare=("in",)), True), text, cued=True) if len(said) == 1 else None
-    if found is None or not isinstance(found.value, Length):
-        return
-    layers = list(before)
-    layers[open_[0]] = replace(layers[open_[0]], thickness=found.value)
-    more.givens = {wanted: Heard(tuple(layers), 0, len(text), text, found.sure)}
-    more.unplaced, more.missing, more.swaps = [], [], []
-
-
-def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False) -> None:
-    """A bare value that went to what is known already is what was asked for, where it can be.
-
-    `sure`: the number it takes the place of was said, so that no words beside it tell more.
-    """
-    if (more.words and not sure) or len(more.givens) != 1:
-        return
-    ((name, heard),) = more.givens.items()
-    kind = asked.topic.parameter(wanted).kind
-    if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
-        return
-    fitted = [fit(row, asked.topic.parameter(wanted), heard.text, cued=True) for row in numbers_in(heard.text)]
-    if len(fitted) == 1 and fitted[0] is not None:
-        more.givens = {wanted: replace(heard, value=fitted[0].value, others=fitted[0].others)}
 
 
 # ── words heard with doubt ──

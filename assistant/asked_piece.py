@@ -1,0 +1,91 @@
+"""Whether a reply is the piece that was asked for, and what it tells of it: a thickness of the layer that had none."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from assistant.layer_changes import layers_changed
+from assistant.listed_changes import put_into_lists
+from intents.fitting import fit
+from intents.question import Heard, Question
+from intents.talk import numbers_in
+from solvers.quantities import Count, Length, Money, Quantity, Weight
+from solvers.slots import Parameter, Slot
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked, Pending
+
+# Is a 4 inch enough, of a length that is not known while something is still asked for.
+_ENOUGH = re.compile(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
+
+
+_AND, _NO = re.compile(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), re.compile(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
+
+
+def asks_it_back(text: str, pending: Pending) -> bool:
+    """Whether the line asks for the very value that it was asked for: "it rises 9 foot 4, what's my pitch"; or of another."""
+    if pending.asked is None or not pending.wanted:
+        return False
+    label = pending.asked.topic.parameter(pending.wanted).label
+    asks = re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
+    return asks or _ENOUGH.fullmatch(text) is not None
+
+
+def may_be_each(pending: Pending) -> bool:
+    """Whether what is waited for may be told of each: a price, a count, a weight; no roll's length is "at 85 each"."""
+    assert pending.asked is not None
+    return issubclass(pending.asked.topic.parameter(pending.wanted).kind, Money | Count | Weight)
+
+
+def below_zero(heard: Heard, text: str) -> bool:
+    """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off."""
+    return isinstance(heard.value, Quantity) and heard.value.value < 0 and heard.text == text.strip(" .!°")
+
+
+def told_of_lists(more: Question, asked: Asked, wanted: str, text: str) -> Question | None:
+    """What a line tells of a list that was told, while another piece is asked for: and 1/2 sheathing, no strap, 4 more at 22.
+
+    None where it can't be told how.
+    """
+    if not wanted or wanted in more.givens:
+        return more
+    plain = _AND.sub("add ", _NO.sub("without the ", text))
+    layered = layers_changed(plain, "", asked, more)
+    if layered:
+        return layered[0]
+    return more if put_into_lists(more, asked, text) else None
+
+
+def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None:
+    """Put the thickness that was asked for into the list of layers, unless the reply says the whole list again."""
+    before = asked.givens[wanted].value if wanted in asked.givens else ()
+    open_ = [n for n, layer in enumerate(before if isinstance(before, tuple) else ()) if getattr(layer, "thickness", 1) is None]
+    again = more.givens.get(wanted)
+    if not open_ or (again and len(again.value) >= len(before)):
+        return
+    said = numbers_in(text)
+    found = fit(said[0], Parameter(wanted, Length, Slot("", bare=("in",)), True), text, cued=True) if len(said) == 1 else None
+    if found is None or not isinstance(found.value, Length):
+        return
+    layers = list(before)
+    layers[open_[0]] = replace(layers[open_[0]], thickness=found.value)
+    more.givens = {wanted: Heard(tuple(layers), 0, len(text), text, found.sure)}
+    more.unplaced, more.missing, more.swaps = [], [], []
+
+
+def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False) -> None:
+    """A bare value that went to what is known already is what was asked for, where it can be.
+
+    `sure`: the number it takes the place of was said, so that no words beside it tell more.
+    """
+    if (more.words and not sure) or len(more.givens) != 1:
+        return
+    ((name, heard),) = more.givens.items()
+    kind = asked.topic.parameter(wanted).kind
+    if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
+        return
+    fitted = [fit(row, asked.topic.parameter(wanted), heard.text, cued=True) for row in numbers_in(heard.text)]
+    if len(fitted) == 1 and fitted[0] is not None:
+        more.givens = {wanted: replace(heard, value=fitted[0].value, others=fitted[0].others)}

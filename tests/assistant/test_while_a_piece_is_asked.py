@@ -1,0 +1,61 @@
+"""What is said while a piece of a question is still asked for: it neither loses what was told nor passes for the piece."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from assistant.conversation import Conversation
+
+SCREW = "screw length 3/4 board 3/4 strap 1 inch foam into stud"  # 2 1/2 inches, and what goes into the stud is asked
+
+
+def records(*lines: str) -> list[dict[str, Any]]:
+    conversation = Conversation()
+    return [conversation.answer(line) for line in lines]
+
+
+def test_a_layer_told_anew_leaves_the_others() -> None:
+    found = records(SCREW, "2 inch foam", "1 1/4")[-1]
+    assert found["answer"]["value"] == pytest.approx(0.75 + 0.75 + 2 + 1.25)
+
+
+def test_more_pieces_are_added_while_the_stock_is_asked() -> None:
+    found = records("pieces 6 at 41 and 2 at 30", "and 4 at 22", "12 foot sticks")[-1]
+    pieces = next(given for given in found["givens"] if given["name"] == "pieces")["text"]
+    assert pieces == "6 at 41 in, 2 at 30 in, 4 at 22 in"
+
+
+@pytest.mark.parametrize("line", ["is a 4 inch enough", "would a 4 inch screw be enough?", "and is 4 long enough"])
+def test_what_may_be_enough_is_not_the_piece_that_was_asked_for(line: str) -> None:
+    first, doubt, last = records(SCREW, line, "1 1/4")
+    assert [first["outcome"], doubt["outcome"]] == ["asks", "asks"]
+    assert last["answer"]["value"] == pytest.approx(2.5 + 1.25)
+
+
+def test_an_odd_size_that_was_not_meant_for_sure_is_not_worked_with() -> None:
+    doubt, again, meant = records("trim sticks, 10 foot lengths 2 inch lap", "how many", "120 feet")
+    assert [doubt["outcome"], again["outcome"]] == ["asks", "asks"]
+    assert meant["answer"]["value"] == 12
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("no strap", 0.75 + 1),
+        ("and 1/2 sheathing", 2.5 + 0.5),
+        ("oh and there's 1/2 sheathing too", 2.5 + 0.5),
+        ("make the foam an inch and a half", 3),
+    ],
+)
+def test_a_change_of_the_layers_is_taken_before_the_rest_is_told(line: str, inches: float) -> None:
+    _, still, last = records(SCREW, line, "1 1/4")
+    assert (still["outcome"], still["topic"]) == ("asks", "fastener length")
+    assert last["answer"]["value"] == pytest.approx(inches + 1.25)
+
+
+def test_a_change_that_is_not_understood_leaves_the_question_open() -> None:
+    _, doubt, last = records(SCREW, "and the blue one", "1 1/4")
+    assert (doubt["outcome"], doubt["topic"]) == ("asks", "fastener length")
+    assert last["answer"]["value"] == pytest.approx(2.5 + 1.25)
