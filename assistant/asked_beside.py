@@ -71,6 +71,11 @@ ASKED: dict[str, Asks] = {
     "end cut along the rake": (
         (r"\bsaw\b", ("saw setting",)), (r"\bsteps?\b|\bshorter\b|\bper course\b", ("step per course",)),
     ),
+    "jack rafters": (
+        (r"\bside cut|\bbevel\b|\bcheek cut", ("bevel of the side cut",)),
+        (r"\bplumb cut", ("plumb cut",)),
+        (r"\bsquare\b", ("side cut on the framing square, 12 and",)),
+    ),
     "step at the rake": ((rf"\bboth (?:ends|sides)|\boverall\b|{_IN_ALL}", ("step, both ends of a gable",)),),
     "balanced panels": ((rf"\bhow many\b|\b(?:{_MANY})\b|\bto buy\b|\bfull\b|\bwhole\b", ("full panels", "panels to buy")),),
     "equal spacing": (

@@ -88,3 +88,29 @@ def test_hip_backing(rise: int, backing: float, dihedral: float) -> None:
     worked = work("hip or valley length", pitch=f"{rise} in12", run="10 ft")
     assert also(worked, "backing") == pytest.approx(backing, abs=5e-4)
     assert also(worked, "angle between the roofs") == pytest.approx(dihedral, abs=5e-4)
+
+
+@pytest.mark.parametrize(
+    ("rise", "at_16", "at_24", "side"),
+    [
+        (3, 16.4924, 24.7386, 11.642),
+        (4, 16.8655, 25.2982, 11.384),
+        (6, 17.8885, 26.8328, 10.733),
+        (7, 18.5233, 27.7849, 10.365),
+        (8, 19.2296, 28.8444, 9.985),
+        (10, 20.8273, 31.2410, 9.219),
+        (12, 22.6274, 33.9411, 8.485),
+    ],
+)
+def test_jack_rafter_table(rise: int, at_16: float, at_24: float, side: float) -> None:
+    """geometry: common rafter × spacing / 12, side cut 12 × 12 / common; two decimals on a framing square (from memory)."""
+    for spacing, expected in ((16, at_16), (24, at_24)):
+        worked = work("jack rafters", pitch=f"{rise} in12", spacing=f"{spacing} in")
+        assert answer("jack rafters", pitch=f"{rise} in12", spacing=f"{spacing} in") == pytest.approx(expected, abs=5e-5)
+        assert also(worked, "side cut on the framing square, 12 and") == pytest.approx(side, abs=5e-4)
+
+
+def test_side_cut_of_a_jack_at_eight_in_twelve() -> None:
+    """published: US Navy Builder manual, NAVEDTRA 14044: unit rise 8, 12 on the tongue and 10 on the blade (to 1/16 in)."""
+    worked = work("jack rafters", pitch="8 in12", spacing="16 in")
+    assert also(worked, "side cut on the framing square, 12 and") == pytest.approx(10, abs=1 / 16)
