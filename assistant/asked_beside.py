@@ -81,7 +81,7 @@ ASKED: dict[str, Asks] = {
     "equal spacing": (
         (r"\bcent(?:re|er)s? to cent|\bon cent(?:re|er)|\bo\.?c\b|\bwhat cent(?:re|er)s?\b", ("centre to centre",)),
         (rf"\b(?:{_MANY})(?:gaps|spaces)\b", ("gaps",)),
-        (r"\bhow many (?!gaps|spaces)", ("pieces",)),
+        (rf"\bhow many (?!gaps|spaces)|{_HOW_MANY}", ("pieces",)),
     ),
     "marks on centre": ((_LEFT, ("left after the last mark",)), (r"\blast (?:mark|one|line)\b", ("last mark",))),
     "strapping": (

@@ -92,8 +92,12 @@ def _another_share(text: str, last: Asked) -> str:
     said = places_of(length)
     if share is None or text.strip(" .!?").lower() == "half":  # which is of the answer
         return text
+    if taken is None and re.match(rf"{_LEAD}what(?:['’]?s| is) ", text, re.IGNORECASE):  # what's a third, after 5/8 off 47
+        return f"{_article(share['share'])}{share['share']} of that{share['unit'] or ''}"
     if len(said) != 1 or (said[0].start, said[0].end) != (0, len(length)):
         return text
-    of = share["share"].lower()
-    article = "" if of == "half" or " " in of else "a "
-    return f"{article}{of} of {length}{share['unit'] or ''}"
+    return f"{_article(share['share'])}{share['share'].lower()} of {length}{share['unit'] or ''}"
+
+
+def _article(share: str) -> str:
+    return "" if share.lower() == "half" or " " in share else "a "

@@ -54,3 +54,14 @@ def test_half_of_a_thing_that_no_length_was_told_of_is_asked(first: str) -> None
 @pytest.mark.parametrize("first", ["from 14 9 take 3 2", "14 foot 9 less 3 foot 2"])
 def test_feet_and_inches_with_no_unit_stay_that_in_a_changed_sum(first: str) -> None:
     assert last(first, "make the fourteen nine fourteen ten")["answer"]["value"] == pytest.approx(140)
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"), [("what's a third", 46.375 / 3), ("what is half", 46.375 / 2), ("so what's a quarter", 46.375 / 4)]
+)
+def test_what_a_share_is_is_asked_of_the_answer(line: str, inches: float) -> None:
+    assert last("take 5/8 off 47", line)["answer"]["value"] == pytest.approx(inches)
+
+
+def test_another_fraction_may_be_either_and_is_asked() -> None:
+    assert last("take 5/8 off 47", "what about a quarter")["outcome"] == "asks"
