@@ -56,6 +56,12 @@ _SO_MUCH_OF_IT = re.compile(
     r"(?P<n>[^,;?]+?) of (?:it|that|wall)(?: (?:in all|altogether|in total|then))?\W*",
     re.IGNORECASE,
 )
+_SAW_FIRST = re.compile(  # where the saw stands is no limit of it: saw's at 33, corner's 114, is that right
+    r"\W*(?:(?:my|the|i['’]ve (?:got )?(?:my|the)) )?saw(?:['’]?s| is)? (?:set |sitting )?(?:at|on) (?P<n>[\d.]+)"
+    r"(?: degrees| deg|°)?,? (?:and |for |on )?(?P<corner>(?:the |a |my )?corner(?:['’]?s| is| reads| measures) [\d.]+(?: degrees| deg|°)?),?"
+    r" (?P<rest>(?:is|am|are|does|do|will|right|ok|okay|good)\b.*)",
+    re.IGNORECASE,
+)
 _HALF_FULL = re.compile(r",? (?P<share>half) full(?: like| then)?\W*$", re.IGNORECASE)
 _AT_A_PRICE = re.compile(
     r"\W*(?:(?:and|or|so|what about|how about|what if it['’]?s|now)\W+)*at (?P<n>[a-z]+(?:[ -][a-z]+)+)\W*", re.IGNORECASE
@@ -66,7 +72,11 @@ _ONCE_MORE = 2  # times as dear, at most, that a price said in two words is
 
 
 def kept_in_words(text: str) -> str:
-    """A line that tells one value and asks to keep it, as that alone; a tape's marks after a comma, as they are asked for."""
+    """A line that tells one value and asks to keep it, as that alone; a tape's marks after a comma, as they are asked for;
+    where the saw stands after the corner that it is for."""
+    saw = _SAW_FIRST.fullmatch(text)
+    if saw is not None:
+        return f"{saw['corner']}, saw's at {saw['n']}, {saw['rest']}"
     found = _KEEP.fullmatch(text)
     if found is not None and not (_ASKS.search(text) or _CHANGES.match(text) or numbers_in(_ONES.sub("", found["rest"]))):
         return f"remember {found['told']}" if len(places_of(found["told"])) == 1 else text

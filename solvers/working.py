@@ -17,7 +17,7 @@ from sympy import sympify
 from solvers.errors import NotSure, Refusal
 from solvers.exact import Exact, Term, evaluate, nearest, real, snapped, times
 from solvers.figure import View
-from solvers.printing import filled, formula, page_number, shown
+from solvers.printing import decimal, filled, formula, page_number, shown
 from solvers.rounding import SIXTEENTH, reading, rounding_step
 
 CLOSE = Fraction(1, 10**12)  # two roads to one number agree to this, relative; doubles from a 3-D check need it
@@ -55,6 +55,7 @@ class Working:
     views: list[View] = field(default_factory=list)
     result: Line | None = None
     said: str = ""
+    decimals: int = 0  # places that the answer is shown to, where it was asked for as a decimal and not to the tape
     # Rows are written out when they are looked at: of several ways to read a question, all are worked and one is shown.
     _steps: list[Row] = field(default_factory=list)
     _written: dict[int, dict[str, Any]] = field(default_factory=dict)
@@ -208,7 +209,9 @@ class Working:
             term = self.step(f"{term.name} in {unit}", term * factor, f"1 {term.unit} is exactly {factor} {unit}", unit)
         value, unit = term.value, term.unit
         self.result = Line(name, value, unit, reading(value, unit, self.tape_step))
-        if unit == "count":
+        if self.decimals:
+            self.result = Line(name, value, unit, f"{decimal(value, self.decimals)} {unit}")
+        if unit == "count" or self.decimals:
             return
         step = rounding_step(value, unit, self.tape_step)
         rounded = nearest(term, sympify(step))

@@ -18,6 +18,7 @@ from solvers.sums import Measure
 from solvers.tape import tape
 from solvers.working import Working
 
+PLACES = 4  # of an inch as a decimal: a 32nd has five, and the last is no length
 NIST = "exact factors: 16 CFR 500.19 and NIST SP 811, Appendix B; a US gallon is 231 in³ (NIST Handbook 44, Appendix C)"
 
 
@@ -105,7 +106,8 @@ def conversion(
     if isinstance(given, Length):
         _tape(work, term, result)
         if to is Unit.DECIMAL:
-            work.said = f"{decimal(work.value(result), 4)} inches"
+            work.decimals = PLACES
+            work.said = f"{decimal(work.value(result), PLACES)} inches"
     work.source(NIST)
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from assistant.conversation import Conversation
 from tests.talking import last
 
 RETURN_5_12 = (90 + degrees(atan(5 / 12))) / 2  # geometry: 56.31°
@@ -85,3 +86,10 @@ def test_a_joint_past_what_the_saw_goes_to_says_so() -> None:
 
 def test_the_jig_is_asked_for_by_its_name() -> None:
     assert last("saw stops at 52 can i cut 58", "what do i set the jig")["answer"]["text"] == "32°"
+
+
+def test_where_the_saw_stands_is_no_limit_of_it() -> None:
+    conversation = Conversation()
+    found = conversation.answer("saw's at 33, corner's 114, is that right")
+    assert found["answer"]["value"] == pytest.approx(33)
+    assert "saw limit" not in conversation.facts.values

@@ -56,3 +56,8 @@ def test_what_is_bought_takes_it_for_waste() -> None:
 def test_a_length_is_told_in_decimals_and_the_question_stays() -> None:
     assert "18.275 inches" in last("divide 91 3/8 into 5 equal parts", "as a decimal")["say"]
     assert last("divide 91 3/8 into 5 equal parts", "in yards", "make it 6")["answer"]["value"] == pytest.approx(91.375 / 6)
+
+
+@pytest.mark.parametrize(("line", "text"), [("11/32 as a decimal", "0.3438 in"), ("14 3/16 in decimals", "14.1875 in")])
+def test_a_decimal_that_was_asked_for_is_not_rounded_to_the_tape(line: str, text: str) -> None:
+    assert last(line)["answer"]["text"] == text
