@@ -58,7 +58,8 @@ _SO_MUCH_OF_IT = re.compile(
 )
 _SAW_FIRST = re.compile(  # where the saw stands is no limit of it: saw's at 33, corner's 114, is that right
     r"\W*(?:(?:my|the|i['’]ve (?:got )?(?:my|the)) )?saw(?:['’]?s| is)? (?:set |sitting )?(?:at|on) (?P<n>[\d.]+)"
-    r"(?: degrees| deg|°)?,? (?:and |for |on )?(?P<corner>(?:the |a |my )?corner(?:['’]?s| is| reads| measures) [\d.]+(?: degrees| deg|°)?),?"
+    r"(?: degrees| deg|°)?,? (?:and |for |on )?"
+    r"(?P<corner>(?:the |a |my )?corner(?:['’]?s| is| reads| measures) [\d.]+(?: degrees| deg|°)?),?"
     r" (?P<rest>(?:is|am|are|does|do|will|right|ok|okay|good)\b.*)",
     re.IGNORECASE,
 )
