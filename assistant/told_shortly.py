@@ -12,7 +12,9 @@ from typing import TYPE_CHECKING
 from assistant.also_asked import asking_words
 from assistant.at_a_pitch import at_a_pitch
 from assistant.choice_told import choice_alone
+from assistant.in_figures import in_figures
 from assistant.meant_for import said_bare
+from assistant.metric_talk import pounds_as_money
 from assistant.said_over import places_of
 from assistant.spelled_out import spelled_out
 from assistant.told_by_its_name import in_its_names
@@ -143,7 +145,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = _ROOFS.sub(r"\g<1>roof is \g<2>", text)
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
-    text = _respelt(spelled_out(text))
+    text = in_figures(pounds_as_money(_respelt(spelled_out(text)), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 \2", text)
     if "penetration" in last.givens:

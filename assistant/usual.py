@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from intents.fitting import TAKEN
-from intents.number_words import ORDINALS, TAPE
+from intents.number_words import ORDINALS, SMALL, TAPE
 from intents.question import Heard
 from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
@@ -42,6 +42,9 @@ _POINT = re.compile(r"\.|\bpoint\b", re.IGNORECASE)
 _MARKS = {ord(mark): None for mark in "/.,"}
 _NUMBERS = COUNTING | ORDINALS.keys() | frozenset("and a an point".split())
 
+_FALL = re.compile(
+    r"(?:1|one|a)\W+in\W+(?:[2-9]\d|\d{3}|a hundred|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety).*)", re.IGNORECASE
+)
 _ONLY = frozenset("only just about now".split())
 
 Givens = dict[str, Heard]
@@ -102,6 +105,12 @@ def _in_degrees(givens: Givens) -> bool:
     return any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in givens.values())
 
 
+def _metric_slope(givens: Givens) -> bool:
+    """Whether the slope is told as those tell it who measure in metres: a roof in degrees, a fall of 1 in 40."""
+    falls = any(isinstance(h.value, Pitch) and _FALL.fullmatch(h.text.strip()) for h in givens.values())
+    return falls or _in_degrees(givens)
+
+
 def _small_gable(givens: Givens, slots: dict[str, Slot]) -> list[str]:
     """The width of a gable with no unit that is small for one in feet, where the pitch is told in degrees: 6 wide, 40 degrees."""
     return [
@@ -132,6 +141,8 @@ def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     way = _all_in("m", givens, odd, slots) if odd and not said else None
     if way is None:
         return []
+    if len(odd) == len(lengths) and _metric_slope(givens):
+        return [way]
     return [way, givens] if len(odd) == len(lengths) else [givens, way]
 
 
@@ -215,7 +226,10 @@ def _all_in(unit: str, givens: Givens, strange: list[str], slots: dict[str, Slot
 
 
 def _taken(heard: Heard, unit: str) -> Length:
-    """The length in a unit that was not said, which its text says."""
+    """The length in a unit that was not said, which its text says; two digits in words are metres and a tenth of them."""
+    digits = [SMALL.get(word, 10) for word in heard.text.lower().split()]
+    if unit == "m" and len(digits) == 2 and 0 < digits[0] < 10 > digits[1]:
+        return Length(digits[0] + Fraction(digits[1], 10), unit, f"{heard.text}{TAKEN}{NAMES[unit]}")
     return Length(heard.value.value, unit, f"{heard.text}{TAKEN}{NAMES[unit]}")
 
 
