@@ -13,6 +13,7 @@ from assistant import two_sizes
 from assistant.choice_told import choice_told
 from assistant.lap_told import lap_told
 from assistant.opening_sized import side_told
+from assistant.pieces_added import leg_changed, pieces_added
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.should_be import in_a_row
 from assistant.sweats_at import sweats_at
@@ -28,6 +29,8 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     sweats_at,  # would it sweat at 9
     lap_told,  # lap of an inch and a half
     two_sizes.again,  # the other wall is 24 by 9
+    pieces_added,  # add another 1.9; five at 1150 not four
+    leg_changed,  # make the 150 180, of a bent flashing
     piece_changed,  # the 41s are 43
     choice_told,  # flat grain
     in_a_row,  # 30, 35 and 40, of as many that were told
