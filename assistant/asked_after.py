@@ -24,7 +24,8 @@ LONGEST = 11  # words of such a line
 # Another thing than the last answer is of, or a change of it.
 _ANOTHER = re.compile(
     r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next(?! (?:size|length))|different|new|north|south|east|west|lake|ramp"
-    r"|front|back|if|instead|make|change|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
+    r"|front|back|if|instead|(?<!does it )(?<!does that )(?<!do they )make|change"
+    r"|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
     re.IGNORECASE,
 )
 _SETTING = re.compile(

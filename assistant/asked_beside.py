@@ -214,6 +214,7 @@ ASKED: dict[str, Asks] = {
     "arc": (
         (
             r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
+            r"|\blength (?:round|around|of|along) (?:it|the (?:top|head|curve|arc))\b"
             r"|\b(?:arc|curve|trim) length|^\W*(?:and )?the (?:curve|arc)\b[^\d]*$|\blength of (?:the )?(?:arc|curve|trim)",
             ("arc length",),
         ),

@@ -40,20 +40,21 @@ _LEG = re.compile(
 
 def pieces_added(wanted: Wanted, last: Asked) -> list[Question]:
     """The last cut list with more pieces of a size, or with another count of one; none where the line tells no such thing."""
-    name, pieces = _listed(last, Piece)
+    name, listed = _listed(last, Piece)
+    pieces: tuple[Piece, ...] = listed
     text = wanted.line or f"{wanted.lead}{wanted.rest}"
-    more, count = (pattern.fullmatch(text) for pattern in (_MORE, _COUNT))
-    if not name or (more is None and count is None):
-        return []
-    size = _size((more or count)["size"], pieces)  # type: ignore[index]
+    more, count = _MORE.fullmatch(text), _COUNT.fullmatch(text)
+    found = more or count
+    size = _size(found["size"], pieces) if name and found is not None else None
     if size is None:
         return []
     same = next((one for one in pieces if one.length.to("in").value == size.to("in").value), None)
     if more is not None:
         many = _many(more["n"] or more["few"] or "one")
-        now = [replace(one, count=one.count + many) if one is same else one for one in pieces]
-        now += [Piece(many, size)] if same is None else []
-    elif same is not None and count is not None and same.count == _many(count["old"]):
+        put_to = many == 1 and same is not None  # so many as were counted stay told apart, as they were said
+        now = [replace(one, count=one.count + 1) if put_to and one is same else one for one in pieces]
+        now += [] if put_to else [Piece(many, size)]
+    elif same and count and same.count == _many(count["old"]):
         now = [replace(one, count=_many(count["n"])) if one is same else one for one in pieces]
     else:
         return []
@@ -87,7 +88,8 @@ def _many(words: str) -> int:
 def _size(words: str, pieces: tuple[Piece, ...]) -> Length | None:
     """The one size of the words; a bare one in the unit of the pieces that makes it such a length as they are."""
     places = places_of(re.sub(r"(?<=\d)['’]?s\b", "", words))
-    if len(places) != 1 or places[0].start or not isinstance(places[0].value, Quantity):
+    more = [words[: place.start] + words[place.end :].strip(" .!?s'’") for place in places]
+    if more != [""] or not isinstance(places[0].value, Quantity):
         return None
     value = places[0].value
     if isinstance(value, Length):
@@ -96,5 +98,6 @@ def _size(words: str, pieces: tuple[Piece, ...]) -> Length | None:
         return None
     units = {one.length.unit for one in pieces}
     told = [Length(value.value, unit) for unit in (METRIC if units <= {*METRIC} else units)]
-    fitting = [size for size in told if any(times_apart(one.length.to("in").value, size.to("in").value) <= _ALIKE for one in pieces)]
+    known = [one.length.to("in").value for one in pieces]
+    fitting = [size for size in told if any(times_apart(one, size.to("in").value) <= _ALIKE for one in known)]
     return fitting[0] if len(fitting) == 1 else None

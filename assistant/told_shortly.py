@@ -130,6 +130,14 @@ _IF_CUT = re.compile(  # of a corner: if I cut it at 45, how much gap on a 4 1/2
     r"(?:(?:on|over|across|in) (?:an? )?(?P<face>\d[\d./ ]*?)(?: ?(?:inch|in|\"))?(?: (?:face|wide|trim|board))?)?\W*",
     re.IGNORECASE,
 )
+_LEVELLY = re.compile(r",? (?:measured )?(?:on|along) the (?:level|flat)(?=\W*$)", re.IGNORECASE)  # as overhangs are
+_ALL_FOUR = re.compile(  # of the rakes of a building with two gables
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how (?:long|much)(?:['’]?s| is| are)? |what(?:['’]?s| is) |for )?"
+    r"(?:all (?:the )?four|all 4|both (?:ends|gables)(?: of (?:the|this) (?:building|house|roof))?)"
+    r"(?: (?:of them|rakes|barges|barge boards|bargeboards|verges|boards|sides))?"
+    r"(?:,? (?:how (?:much|long)(?: is (?:it|that))?|altogether|in all|in total|together))*\W*",
+    re.IGNORECASE,
+)
 _AREAS = ("wall area", "gable area")  # which have no waste of their own
 _WITH_WASTE = re.compile(
     r"\W*(?:(?:and|so|ok|then|now)\W+)*with (?:an? )?(?:extra )?(?P<n>\d+) ?(?:%|percent)"
@@ -152,6 +160,8 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
+    if "overhang" in {parameter.label for parameter in last.topic.parameters} and "overhang" in text.lower():
+        text = _LEVELLY.sub("", text)
     text = _without_the_ask(text, last)
     text = at_a_pitch(in_its_names(text, last), last)
     if stands_for := _of_its_topic(text, last):
@@ -184,6 +194,8 @@ def _of_its_topic(text: str, last: Asked) -> str:
         return f"how far out of square if it measures {mine['n']}"
     if last.topic.name in ("gable height", "rake length") and _ITS_AREA.fullmatch(text):
         return "gable area"
+    if last.topic.name == "rake length" and last.times == 1 and _ALL_FOUR.fullmatch(text):
+        return "four of them"
     enough = _ENOUGH.fullmatch(text) if last.topic.name == "fastener length" else None
     if enough and len(numbers_in(enough["n"])) == 1:
         return f"will a {enough['n']} do"

@@ -86,3 +86,78 @@ def test_a_board_of_so_many_can_only_be_millimetres() -> None:
 def test_a_diagonal_read_off_digit_by_digit() -> None:
     deck = "deck twenty four hundred by twelve hundred whats the diagonal"
     assert value(deck, "i measured two six nine three how far out") == (9.7, "mm")
+
+
+CUTS = "cut list: 4.8 stock, four at 1150, three at 900"
+
+
+def pieces(*lines: str) -> str:
+    """The pieces that the last line's cut list is of."""
+    return next(given["text"] for given in last(*lines)["givens"] if given["name"] == "pieces")
+
+
+@pytest.mark.parametrize(
+    ("line", "now"),
+    [
+        ("five at 1150 not four", "5 at 1150 mm, 3 at 900 mm"),
+        ("add another 900", "4 at 1150 mm, 4 at 900 mm"),
+        ("another two at 600", "4 at 1150 mm, 3 at 900 mm, 2 at 600 mm"),
+        ("and two more 900s", "4 at 1150 mm, 3 at 900 mm, 2 at 900 mm"),
+        ("and another two at 900", "4 at 1150 mm, 3 at 900 mm, 2 at 900 mm"),
+        ("and one more 1.2", "4 at 1150 mm, 3 at 900 mm, 1 at 1.2 m"),
+    ],
+)
+def test_more_of_a_cut_list(line: str, now: str) -> None:
+    assert pieces(CUTS, line) == now
+
+
+def test_a_leg_of_a_flashing_changed() -> None:
+    assert value("flashing legs 100, 150 and 15, girth?", "make the 150 180") == (295, "mm")
+    assert value("flashing legs 4, 6, 1 girth?", "change the 6 to 5", "the 4's 3") == (9, "in")
+
+
+def test_a_decimal_in_words_beside_millimetres_is_metres() -> None:
+    line = "one piece {} and two at twelve hundred from four point eight stock"
+    assert last(line.format("five point four"))["outcome"] == "declined"  # longer than the stock
+    assert value(line.format("four point two")) == (2, "count")
+
+
+def test_feather_edge_is_a_layer() -> None:
+    line = "nail length nineteen feather edge and a thirty eight batten"
+    assert value(line, "thirty five into the stud") == (92, "mm")
+    assert value(line, "thirty five into the stud", "batten's twenty five") == (79, "mm")
+
+
+@pytest.mark.parametrize("line", ["its only twelve degrees in there", "it's 12 inside", "so it's about twelve in the shop"])
+def test_how_warm_it_is_in_there_is_of_the_dew_point(line: str) -> None:
+    assert value("dew point twenty celsius seventy percent", line) == (6.7, "degC")
+
+
+def test_a_number_with_its_own_word_takes_the_old_ones_place() -> None:
+    gap = "internal corner ninety six degrees cut forty five each one twenty skirting how far open"
+    assert value(gap, "ninety three", "seventy skirting") == (5.2, "mm")
+
+
+@pytest.mark.parametrize("line", ["no its two doors whats the area", "two doors", "it's two doors, how much is that"])
+def test_doors_counted_and_the_area_asked_again(line: str) -> None:
+    wall = ("area of a wall 9.6 m by 2.4 m", "take off a door 2100 by 900")
+    assert value(*wall, line) == (19.3, "m2")
+
+
+RAKE = "rake length 5.4 m gable thirty degrees"
+
+
+@pytest.mark.parametrize("line", ["how long's all four", "all four rakes altogether", "both ends of the building in all"])
+def test_the_rakes_of_both_gables(line: str) -> None:
+    assert value(RAKE, line) == (12470.8, "mm")
+
+
+def test_an_overhang_on_the_level() -> None:
+    assert value(RAKE, "two fifty overhang on the level") == (3406.4, "mm")
+    assert value(RAKE, "250 overhang along the slope") == (3367.7, "mm")
+
+
+def test_asked_beside_an_answer() -> None:
+    assert "1330" in last("arched head four foot wide nine inch rise radius", "in mil", "and the length round it")["say"]
+    assert "53.1" in last("brace goes 900 along and 1200 up how long", "what angle does it make with the floor")["say"]
+    assert "145" in last("feather-edge at 150 cover most, 3050 high", "first mark up from the bottom?")["say"]
