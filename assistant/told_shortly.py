@@ -20,7 +20,7 @@ from assistant.spelled_out import spelled_out
 from assistant.told_by_its_name import in_its_names
 from intents.matcher import speller
 from intents.talk import numbers_in
-from solvers.quantities import Length
+from solvers.quantities import Length, Temperature
 from solvers.slots import Choice
 
 if TYPE_CHECKING:
@@ -82,6 +82,10 @@ _MENDED = frozenset(
 _THEN_ASKS = re.compile(
     r"[,;.]?\s+(?:and |so |then )*(?:how (?:much|many|long|far|high|tall|heavy)|what(?:['’]?s| is)?(?: the)?) .*$", re.IGNORECASE
 )
+_NONE_OF = re.compile(
+    r"\W*(?:(?:and|so|ok|then)\W+)*(?:with )?(?:no|without)(?: any)? (?:waste|kerf|overhang|spare)", re.IGNORECASE
+)
+_HOW_MANY = re.compile(r"\W*(?:so )?how (?:many|long|much)(?: (?:is|are) (?:it|that|there))?(?: then| now)?\W*", re.IGNORECASE)
 _IN_THE_STUD = re.compile(
     r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
 )  # which are no inches: 30 in the stud
@@ -130,6 +134,12 @@ _IF_CUT = re.compile(  # of a corner: if I cut it at 45, how much gap on a 4 1/2
     r"(?:(?:on|over|across|in) (?:an? )?(?P<face>\d[\d./ ]*?)(?: ?(?:inch|in|\"))?(?: (?:face|wide|trim|board))?)?\W*",
     re.IGNORECASE,
 )
+_BARGE = re.compile(  # whose name the topics have: and the barge boards with 350 of overhang
+    r"^(\W*(?:(?:and|so|then|ok|now)\W+)*(?:the )?)barge ?boards?(?= (?:with|at|for|on)\b)", re.IGNORECASE
+)
+_PLUS = re.compile(r"(?<=\b(?:low|air|out) )plus (?=\d|[a-z]+\W*$)", re.IGNORECASE)  # five, and no minus five: nothing is added
+_PER_CENT = re.compile(r"\bper cent\b", re.IGNORECASE)
+_THE_TWO = re.compile(r"\bbetween (?:the|those|these) two (?=[a-z])", re.IGNORECASE)  # which are no number
 _LEVELLY = re.compile(r",? (?:measured )?(?:on|along) the (?:level|flat)(?=\W*$)", re.IGNORECASE)  # as overhangs are
 _ALL_FOUR = re.compile(  # of the rakes of a building with two gables
     r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how (?:long|much)(?:['’]?s| is| are)? |what(?:['’]?s| is) |for )?"
@@ -153,7 +163,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = _ROOFS.sub(r"\g<1>roof is \g<2>", text)
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
-    text = in_figures(pounds_as_money(_respelt(spelled_out(text)), last), last)
+    text = in_figures(pounds_as_money(_respelt(spelled_out(_in_one_spelling(text, last))), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 \2", text)
     if "penetration" in last.givens:
@@ -185,6 +195,13 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if taken and numbers_in(taken["what"]):
         return f"less a {taken['what']}"
     return text
+
+
+def _in_one_spelling(text: str, last: Asked) -> str:
+    """The line with what is said in two words, or by another name, as it is known: per cent, barge boards, plus five degrees."""
+    text = _BARGE.sub(r"\g<1>rake", _PER_CENT.sub("percent", _THE_TWO.sub("between the ", text)))
+    warm = any(isinstance(given.value, Temperature) for given in last.givens.values())
+    return _PLUS.sub("", text) if warm else text
 
 
 def _of_its_topic(text: str, last: Asked) -> str:
@@ -241,6 +258,8 @@ def _respelt(text: str) -> str:
 def _without_the_ask(text: str, last: Asked) -> str:
     """The change of a line that asks as well for a value beside the answer, which is said with it: 2.25 high, how much in all."""
     found = _THEN_ASKS.search(text)
+    if found is not None and _NONE_OF.fullmatch(text[: found.start()]) and _HOW_MANY.fullmatch(found[0]):
+        return text[: found.start()]
     if found is None or numbers_in(found[0]) or not numbers_in(text[: found.start()]) or found.start() == 0:
         return text
     return text[: found.start()] if asking_words(last.topic.name, found[0]) else text

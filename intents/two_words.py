@@ -7,7 +7,7 @@ from intents.tokens import Token
 _PAIRS = {
     ("feather", "edge"): "featheredge", ("feather", "edged"): "featheredge", ("weather", "board"): "weatherboard",
     ("weather", "boards"): "weatherboards", ("weather", "boarding"): "weatherboards", ("ship", "lap"): "shiplap",
-    ("counter", "batten"): "counterbatten", ("counter", "battens"): "counterbattens",
+    ("per", "cent"): "percent", ("counter", "batten"): "counterbatten", ("counter", "battens"): "counterbattens",
 }  # fmt: skip
 _FIRST = frozenset(first for first, _ in _PAIRS)
 

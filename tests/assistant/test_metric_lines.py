@@ -161,3 +161,43 @@ def test_asked_beside_an_answer() -> None:
     assert "1330" in last("arched head four foot wide nine inch rise radius", "in mil", "and the length round it")["say"]
     assert "53.1" in last("brace goes 900 along and 1200 up how long", "what angle does it make with the floor")["say"]
     assert "145" in last("feather-edge at 150 cover most, 3050 high", "first mark up from the bottom?")["say"]
+
+
+@pytest.mark.parametrize("height", ["two four six five", "2465"])
+def test_a_height_said_digit_by_digit(height: str) -> None:
+    line = f"plinth to soffit is {height} want about one forty cover"
+    assert value(line) == (136.9, "mm")
+    assert "18" in last(line, "how many boards high")["say"]
+
+
+def test_a_decimal_ends_where_the_next_number_begins() -> None:
+    line = "cladding twelve metres by two point four one fifty cover five point one lengths how many boards"
+    assert value(line) == (42, "count")
+    assert value("two point four five metres in millimetres") == (2450, "mm")
+
+
+def test_what_cover_names_is_no_height() -> None:
+    line = "three metre cover on a two point four wall"
+    assert last(line)["outcome"] == "declined"
+    assert value(line, "i mean three hundred cover") == (300, "mm")
+    assert value(line, "i mean three hundred cover", "two fifty") == (240, "mm")
+
+
+def test_cover_is_kept_and_read_back() -> None:
+    assert "150" in last("cover is 150 and the roof is 40 degrees", "what's the cover")["say"]
+
+
+def test_a_length_and_an_angle_is_the_length() -> None:
+    assert value("brace across a twenty four hundred by nine hundred panel length and angle") == (2563.2, "mm")
+    assert value("rise 3 ft run 8 ft, angle and length")[1] == "deg"
+
+
+def test_so_much_in_so_far_is_a_rise_and_a_run() -> None:
+    assert value("pitch if it drops six hundred and fifty in eighteen hundred") == (4.3, "in12")
+    assert last("pitch 650 in 1800")["outcome"] == "asks"
+    assert "41.7" in last("pitch if it drops 750 in 1800", "how much is that per cent")["say"]
+
+
+def test_the_angle_between_the_two_boards_is_no_two() -> None:
+    line = "whats the angle between the two boards"
+    assert "115" in last("barge boards meet at the top plumb cut 32.5 degree roof", line)["say"]
