@@ -24,7 +24,7 @@ from intents.matcher import otherwise, read_as
 from intents.question import Heard, Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Count, Length, Money, Quantity, Weight
+from solvers.quantities import Count, Length, Money, Quantity, Temperature, TemperatureChange, Weight
 from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
@@ -288,7 +288,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     left = [said for said in pending.left if said not in text]
     if not (ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
-        c.finish(record, ways or c.ways(more, without_them(_without_doubt(pending), pending.left)), more)
+        ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
+        c.finish(record, ways, more)
         kept_right(c, record, more, pending.asked)
     return True
 
@@ -338,8 +339,9 @@ def _may_be_each(pending: Pending) -> bool:
 
 
 def _below_zero(heard: Heard, text: str) -> bool:
-    """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off."""
-    return isinstance(heard.value, Quantity) and heard.value.value < 0 and heard.text == text.strip(" .!°")
+    """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off; or is so many degrees."""
+    whole = isinstance(heard.value, Quantity) and heard.text == text.strip(" .!°")
+    return whole and (heard.value.value < 0 or isinstance(heard.value, Temperature | TemperatureChange))
 
 
 def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None:

@@ -260,6 +260,8 @@ def _without_the_ask(text: str, last: Asked) -> str:
     found = _THEN_ASKS.search(text)
     if found is not None and _NONE_OF.fullmatch(text[: found.start()]) and _HOW_MANY.fullmatch(found[0]):
         return text[: found.start()]
+    if last.topic.name == "right triangle":
+        return text  # whose part that is asked for is a given
     if found is None or numbers_in(found[0]) or not numbers_in(text[: found.start()]) or found.start() == 0:
         return text
     return text[: found.start()] if asking_words(last.topic.name, found[0]) else text

@@ -22,7 +22,7 @@ from solvers.binding import PAGE_UNIT, past_limits
 from solvers.printing import decimal
 from solvers.quantities import Angle, Area, Count, Length, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.rounding import reading
-from solvers.slots import Given, Layer, Limit, Parameter, Slot
+from solvers.slots import Given, Layer, Limit, Opening, Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -36,6 +36,7 @@ NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
 _ROOF = "the roof as it is known"
 _A_FIFTH_MORE = Fraction(6, 5)
 SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
+LOWEST_DOOR, LARGE = 4, 100  # ft; a whole number that is no size in inches
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _POINT = re.compile(r"\.|\bpoint\b", re.IGNORECASE)
@@ -53,7 +54,7 @@ Givens = dict[str, Heard]
 def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is."""
     warm = [name for name, heard in givens.items() if heard.others and isinstance(heard.value, Temperature) and name in slots]
-    givens = _all_metric(givens | {name: _usual_only(givens[name], slots[name]) for name in warm}, slots)
+    givens = _all_metric(_doors_in_metres(givens) | {name: _usual_only(givens[name], slots[name]) for name in warm}, slots)
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
@@ -67,11 +68,40 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     metric = [w for unit in METRIC if (w := _all_in(unit, givens, strange, slots)) is not None]
     imperial = [w for unit in IMPERIAL if (w := _all_in(unit, givens, strange, slots)) is not None]
     others = [heard for name, heard in givens.items() if name not in strange]
-    if any(_metric(heard) for heard in others):
+    large = all(givens[name].value.value.denominator == 1 and givens[name].value.value >= LARGE for name in strange)
+    odd = any(isinstance(heard.value, Length) and no_unit(heard) and _no_tape_shows(heard) for heard in others)
+    if any(_metric(heard) for heard in others) or (large and odd and len(strange) + 1 == len(_lengths(givens))):
         return metric[:1] or [givens]
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
                for way in (*metric[:1], *imperial[:1])]  # fmt: skip
     return [givens, *guessed]
+
+
+def _lengths(givens: Givens) -> list[Heard]:
+    return [heard for heard in givens.values() if isinstance(heard.value, Length)]
+
+
+def _doors_in_metres(givens: Givens) -> Givens:
+    """The givens with openings in metres, where one is a door with no unit that is in decimals, and too small for one in feet."""
+    changed = dict(givens)
+    for name, heard in givens.items():
+        doors = [one for one in heard.value if isinstance(one, Opening)] if isinstance(heard.value, tuple) else []
+        sizes = [size for one in doors for size in (one.width, one.height) if isinstance(size, Length)]
+        small = any("door" in one.what and _largest(one) < LOWEST_DOOR for one in doors)
+        if small and _POINT.search(heard.text) and all(size.unit == "ft" for size in sizes) and len(sizes) == 2 * len(doors):
+            metres = [replace(one, width=_in_m(one.width), height=_in_m(one.height)) for one in doors]
+            changed[name] = replace(heard, value=tuple(metres))
+    return changed
+
+
+def _largest(opening: Opening) -> Fraction:
+    """The larger of its sizes, in feet; nothing of one whose sizes are not told."""
+    sizes = [size.to("ft").value for size in (opening.width, opening.height) if isinstance(size, Length)]
+    return Fraction(max(sizes, default=LOWEST_DOOR))
+
+
+def _in_m(size: Quantity) -> Length:
+    return Length(size.value, "m")
 
 
 def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) -> Givens | None:

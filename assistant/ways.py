@@ -10,6 +10,7 @@ from fractions import Fraction
 from itertools import islice, product
 from typing import TYPE_CHECKING, Any
 
+from assistant.metric_talk import told_in_metric
 from assistant.record import listed, value_line
 from assistant.usual import STRETCH, far_out, impossible, in_usual_units, no_unit
 from intents.chart import LIGHT
@@ -152,8 +153,16 @@ def of_both_scales(ways: list[Way]) -> list[Way]:
 
 
 def on_one_scale(ways: list[Way]) -> list[Way]:
-    """Those of the ways that take all degrees of no scale for the same, where there are any."""
-    return [way for way in ways if _one_scale(tuple(way.asked.givens.values()))] or ways
+    """Those of the ways that take all degrees of no scale for the same, where there are any; Celsius beside metric lengths."""
+    ways = [way for way in ways if _one_scale(tuple(way.asked.givens.values()))] or ways
+    metric = bool(ways) and all(told_in_metric(way.asked) for way in ways)
+    return [way for way in ways if not _in_fahrenheit(way)] or ways if metric else ways
+
+
+def _in_fahrenheit(way: Way) -> bool:
+    """Whether degrees that were said with no scale are of Fahrenheit there."""
+    unsaid = [given.value for given in way.asked.givens.values() if given.sure < SCALE_SAID]
+    return any(isinstance(value, Temperature | TemperatureChange) and value.unit in ("degF", "dF") for value in unsaid)
 
 
 def _one_scale(way: tuple[Given, ...]) -> bool:

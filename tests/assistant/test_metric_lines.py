@@ -201,3 +201,46 @@ def test_so_much_in_so_far_is_a_rise_and_a_run() -> None:
 def test_the_angle_between_the_two_boards_is_no_two() -> None:
     line = "whats the angle between the two boards"
     assert "115" in last("barge boards meet at the top plumb cut 32.5 degree roof", line)["say"]
+
+
+@pytest.mark.parametrize("line", ["30 degrees", "thirty degrees", "30"])
+def test_degrees_that_were_asked_for_are_no_swing_of_a_saw(line: str) -> None:
+    assert value("how much will 4.8 m of aluminium move?", line) == (3.3, "mm")  # Celsius beside metres
+    assert "30 °F or 30 °C" in last("how much will 16 ft of vinyl move?", line)["ask"]
+
+
+def test_a_door_in_metres_tells_the_wall() -> None:
+    answer = last("Wall 6.2 by 2.7 with one door 2.1 by 0.9, net?")["answer"]
+    assert (answer["value"], answer["unit"]) == (pytest.approx(14.85), "m2")
+    assert value("wall 20.5 by 8.5 with a door 6.8 by 3, area")[1] == "ft2"
+
+
+def test_hundreds_beside_a_decimal_are_millimetres() -> None:
+    ramp = "Ramp rises 450 over 5.4, slope length?"
+    assert value(ramp) == (5418.7, "mm")
+    assert value(ramp, "and if it rises 300 what angle") == (3.2, "deg")
+
+
+def test_what_the_exposure_is_is_no_count_of_boards() -> None:
+    line = "weatherboard one forty five cover wall two point seven metres whats the exposure"
+    assert value(line) == (142.1, "mm")
+    assert value(line, "make it two four") == (141.2, "mm")
+
+
+@pytest.mark.parametrize(
+    ("lines", "right"),
+    [
+        (("6 m wide building 40 degree roof how high is the gable", "and the barge board with 350 overhang"), 4373.1),
+        (("wall 30 m2 145 cover 3.6 boards how many", "no waste how many then"), 58),
+    ],
+)
+def test_what_was_asked_said_in_other_words(lines: tuple[str, ...], right: float) -> None:
+    assert value(*lines)[0] == right
+
+
+def test_plus_five_is_a_temperature() -> None:
+    assert last("will it frost, low minus 1, dew point 0", "low plus 5")["answer"]["value"] == 0
+
+
+def test_as_a_percent() -> None:
+    assert "57.7" in last("what pitch is a thirty degree roof", "as a percent")["say"]
