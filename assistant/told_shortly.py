@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from assistant.also_asked import asking_words
 from assistant.at_a_pitch import at_a_pitch
 from assistant.choice_told import choice_alone
+from assistant.from_a_length import from_a_length
 from assistant.in_figures import in_figures
 from assistant.meant_for import said_bare
 from assistant.metric_talk import pounds_as_money
@@ -174,6 +175,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         text = _LEVELLY.sub("", text)
     text = _without_the_ask(text, last)
     text = at_a_pitch(in_its_names(text, last), last)
+    text = from_a_length(text, last)
     if stands_for := _of_its_topic(text, last):
         return stands_for
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))

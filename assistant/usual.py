@@ -70,7 +70,7 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     others = [heard for name, heard in givens.items() if name not in strange]
     large = all(givens[name].value.value.denominator == 1 and givens[name].value.value >= LARGE for name in strange)
     odd = any(isinstance(heard.value, Length) and no_unit(heard) and _no_tape_shows(heard) for heard in others)
-    if any(_metric(heard) for heard in others) or (large and odd and len(strange) + 1 == len(_lengths(givens))):
+    if any(_metric(heard) for heard in others) or (large and odd and all(no_unit(heard) for heard in _lengths(givens))):
         return metric[:1] or [givens]
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
                for way in (*metric[:1], *imperial[:1])]  # fmt: skip

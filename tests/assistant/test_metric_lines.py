@@ -244,3 +244,24 @@ def test_plus_five_is_a_temperature() -> None:
 
 def test_as_a_percent() -> None:
     assert "57.7" in last("what pitch is a thirty degree roof", "as a percent")["say"]
+
+
+def test_how_many_of_a_piece_come_from_a_length() -> None:
+    rafter = "rafter 30 degree roof 2.4 m run sloped length"
+    assert value(rafter, "how many do I get from a five point four length") == (1, "count")
+    assert value(rafter, "how many out of a 6 m length") == (2, "count")
+    assert value("rafter 6/12 8 ft run sloped length", "how many from a 20 foot length") == (2, "count")
+
+
+def test_metres_in_inches_is_a_question_of_its_own() -> None:
+    assert value("architrave, 27.6 m total, 5.1 lengths", "in inches what's 4.2") == (165.4, "in")
+
+
+def test_battens_in_lengths_are_bought() -> None:
+    battens = "battens forty seven metres in three point six lengths how many"
+    assert value(battens) == (14, "count")
+    assert value(battens, "four point eight lengths", "ten per cent waste") == (11, "count")
+
+
+def test_battens_of_a_wall_want_their_spacing() -> None:
+    assert "spacing" in last("straps for a 32 by 9 wall out of 12 foot lengths, how many")["ask"]
