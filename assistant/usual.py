@@ -51,8 +51,9 @@ _ONLY = frozenset("only just about now".split())
 Givens = dict[str, Heard]
 
 
-def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
-    """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is."""
+def in_usual_units(givens: Givens, slots: dict[str, Slot], roofed: bool = False) -> list[Givens]:
+    """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is. `roofed`: words
+    tell of a roof or a run."""
     warm = [name for name, heard in givens.items() if heard.others and isinstance(heard.value, Temperature) and name in slots]
     givens = _all_metric(_doors_in_metres(givens) | {name: _usual_only(givens[name], slots[name]) for name in warm}, slots)
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
@@ -62,7 +63,7 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     if (metres := _decimal_metres(givens, strange, slots)) is not None:
         return [metres]
     if not strange:
-        return _in_metres(givens, slots) or [givens]
+        return _in_metres(givens, slots, roofed) or [givens]
     if any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
         return [givens]
     metric = [w for unit in METRIC if (w := _all_in(unit, givens, strange, slots)) is not None]
@@ -135,10 +136,10 @@ def _in_degrees(givens: Givens) -> bool:
     return any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in givens.values())
 
 
-def _metric_slope(givens: Givens) -> bool:
-    """Whether the slope is told as those tell it who measure in metres: a roof in degrees, a fall of 1 in 40."""
+def _metric_slope(givens: Givens, roofed: bool) -> bool:
+    """Whether the slope is told as those tell it who measure in metres: a roof's in degrees, a fall of 1 in 40."""
     falls = any(isinstance(h.value, Pitch) and _FALL.fullmatch(h.text.strip()) for h in givens.values())
-    return falls or _in_degrees(givens)
+    return falls or (roofed and _in_degrees(givens))
 
 
 def _small_gable(givens: Givens, slots: dict[str, Slot]) -> list[str]:
@@ -163,7 +164,7 @@ def _all_metric(givens: Givens, slots: dict[str, Slot]) -> Givens:
     return _put_in_metric(givens, [*givens] if bare else odd, slots)
 
 
-def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
+def _in_metres(givens: Givens, slots: dict[str, Slot], roofed: bool) -> list[Givens]:
     """The same in metres too, where a decimal that no tape shows was taken for feet and no length has a unit: 3.6 by 2.7."""
     lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
     odd = [n for n, heard in lengths.items() if n in slots and heard.value.unit in IMPERIAL and _no_tape_shows(heard)]
@@ -171,7 +172,8 @@ def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     way = _all_in("m", givens, odd, slots) if odd and not said else None
     if way is None:
         return []
-    if len(odd) == len(lengths) and _metric_slope(givens):
+    wide = any(slots[name].kept == "gable width" for name in odd)  # which may be so many feet, where it is no small one
+    if len(odd) == len(lengths) and _metric_slope(givens, roofed and not wide):
         return [way]
     return [way, givens] if len(odd) == len(lengths) else [givens, way]
 

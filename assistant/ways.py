@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Asked
 
 MOST_WAYS = 8
+ROOFED = frozenset("roof run rafter hip valley".split())  # words of a question whose length is of a roof's frame
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 SCALE_UNSAID = 0.5
 NEXT_TO = 4  # letters between two sizes said together, as " by "
@@ -62,8 +63,9 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
     kinds = {parameter.name: parameter.kind for parameter in parameters}
     slots = {parameter.name: parameter.slot for parameter in parameters}
     found: list[tuple[Given, ...]] = []
+    roofed = not ROOFED.isdisjoint(question.words)
     for said in _likely(_per_foot(question), slots):
-        for heard in in_usual_units(_one_unit(said, slots), slots):
+        for heard in in_usual_units(_one_unit(said, slots), slots, roofed):
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
             found += islice(product(*choices), MOST_WAYS * 2)
     found = _each_once(found)

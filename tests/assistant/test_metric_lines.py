@@ -33,7 +33,7 @@ def test_a_decimal_beside_a_roof_in_degrees_is_in_metres(line: str, right: float
     assert value(line) == (right, "mm")
 
 
-@pytest.mark.parametrize("line", ["6/12 roof, 2.7 run, rise", "3.6 by 2.7 diagonal"])
+@pytest.mark.parametrize("line", ["6/12 roof, 2.7 run, rise", "3.6 by 2.7 diagonal", "how high does it climb over 3.6 at 15 deg"])
 def test_a_decimal_beside_no_degrees_is_asked_about(line: str) -> None:
     assert last(line)["outcome"] == "asks"
 
