@@ -25,8 +25,9 @@ _THAT_ONE = re.compile(
     rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is|give me)\W+)*{_NTH} one\W*", re.IGNORECASE
 )
 _WHERE = re.compile(r"\b(?:where|what|whats|how far|show|tell|give)\b", re.IGNORECASE)
+_UP = r"(?: (?:up )?(?:from|off|above) (?:the )?(?:bottom|floor|base|plinth|sill|start))?"
 _ONLY = re.compile(
-    rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is)\W+)*{_NTH}(?: (?:{_MARKED}))?\W*", re.IGNORECASE
+    rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is)\W+)*{_NTH}(?: (?:{_MARKED}))?{_UP}\W*", re.IGNORECASE
 )
 _UNIT = re.compile(
     r"\b(?:in|to|into|as)\s+(?:degrees\s+)?(?:(?P<square>square|sq\.?|cubic)\s+)?(?P<name>[a-z]+(?: metres?| meters?| feet)?)\b",

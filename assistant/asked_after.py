@@ -24,14 +24,15 @@ LONGEST = 11  # words of such a line
 # Another thing than the last answer is of, or a change of it.
 _ANOTHER = re.compile(
     r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next(?! (?:size|length))|different|new|north|south|east|west|lake|ramp"
-    r"|front|back|if|instead|make|change|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
+    r"|front|back|if|instead|(?<!does it )(?<!does that )(?<!do they )make|change"
+    r"|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
     re.IGNORECASE,
 )
 _SETTING = re.compile(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
 _HALF_THERE = re.compile(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
-_TRIANGLE = re.compile(r"\b3.4.5\b|\bthree four five\b|\bper foot\b", re.IGNORECASE)  # which is a name
+_TRIANGLE = re.compile(r"\b3.4.5\b|\bthree four five\b|\bper foot\b|\ba per ?cent(?:age)?\b", re.IGNORECASE)  # which is a name
 _NAMED = re.compile(
     r"\W*(?:(?:and|so|ok|okay|then|but|now|what['’]?s|what is|what was|what are|give me|tell me|how much is|the|my|it['’]?s)"
     r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",

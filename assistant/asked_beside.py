@@ -7,7 +7,7 @@ Asks = tuple[tuple[str, tuple[str, ...]], ...]
 _MANY = r"how many (?:\w+ )?|number of |count of "
 _HOW_MANY = r"^\W*(?:and |so )?how many(?:['’]?s| is| are| was)?(?: (?:that|it|those))?\W*$"
 _LONG = r"how (?:long|much longer)|wh(?:at|ich) (?:length|size)"
-_COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing)\b|\bcourse count|\bcourses\?|{_HOW_MANY}"
+_COURSES = rf"(?:{_MANY})(?:courses|rows|runs|lines|coursing|boards (?:high|up|tall))\b|\bcourse count|\bcourses\?|{_HOW_MANY}"
 _HEIGHT = r"\bheight\b|\bhow (?:high|tall)\b|\bhow much (?:does|will) it (?:rise|climb)\b"
 _RAKE = r"\bhow long\b[^.;?]*\brakes?\b|\brake length|\brafters?\b|\bsloped? (?:length|side)"
 _RAKE += (
@@ -29,7 +29,8 @@ _EDGE = (
 _TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
 _CORNER = (
     r"\b(?:full|whole|included|what) angle\b[^.;?]*\bbetween\b|\bcorner between\b|\bcorner\b[^.;?]*\b(?:inside|between the)\b"
-    r"|\bcorner angle\b|\bangle of the corner\b|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
+    r"|\bcorner angle\b|\bangle (?:of the corner|between (?:the|them|those|both|these))\b"
+    r"|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
     r"|^\W*(?:(?:and|so|then|the|what'?s|what is|what are)\W+)*corners?(?: (?:there|then|of (?:it|that|the \w+)))?\W*$",
     ("corner",),
 )
@@ -193,6 +194,7 @@ ASKED: dict[str, Asks] = {
     "wood movement": ((r"\bhow wide\b|\bwidth after\b|\b(?:end|ends) up\b", ("width after",)),),
     "end gap": ((r"\bat (?:the )?coldest\b|\bwidest\b|\bin (?:the )?winter\b|\bopens? (?:up )?to\b", ("gap at the coldest",)),),
     # slope
+    "pitch of an angle": ((r"(?<![\d%])(?<!\d )\b(?:percent|percentage|grade)\b", ("percent grade",)),),
     "roof angle": ((r"(?<![\d%])(?<!\d )\b(?:percent|percentage)\b", ("percent grade",)),),
     "sloped length": (
         (rf"\bhow (?:high|tall)\b|\b(?:and|what) (?:the )?rise\b|^\W*(?:the )?rise\W*$|{_CLIMBS}", ("rise",)),
@@ -230,6 +232,7 @@ ASKED: dict[str, Asks] = {
         (
             r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
             r"|\b(?:arc|curve|trim) length|^\W*(?:and )?the (?:curve|arc)\b[^\d]*$|\blength of (?:the )?(?:arc|curve|trim)"
+            r"|\blength (?:round|around|of|along) (?:it|the (?:top|head|curve|arc))\b"
             r"|\b(?:length|distance|far)\b[^.;?\d]*\b(?:round|around|along|over) (?:the |that )?(?:curve|arc|bend|top)\b",
             ("arc length",),
         ),

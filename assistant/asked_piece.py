@@ -11,7 +11,7 @@ from assistant.listed_changes import put_into_lists
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Count, Length, Money, Quantity, Weight
+from solvers.quantities import Count, Length, Money, Quantity, Temperature, TemperatureChange, Weight
 from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
@@ -40,8 +40,9 @@ def may_be_each(pending: Pending) -> bool:
 
 
 def below_zero(heard: Heard, text: str) -> bool:
-    """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off."""
-    return isinstance(heard.value, Quantity) and heard.value.value < 0 and heard.text == text.strip(" .!°")
+    """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off; or is so many degrees."""
+    whole = isinstance(heard.value, Quantity) and heard.text == text.strip(" .!°")
+    return whole and (heard.value.value < 0 or isinstance(heard.value, Temperature | TemperatureChange))
 
 
 def told_of_lists(more: Question, asked: Asked, wanted: str, text: str) -> Question | None:

@@ -109,7 +109,7 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
     answer = c.last.record.get("answer") if c.last and c.pending is None else None
     line = _WHAT_COST.sub("", text.strip(" .!?"))
     found = _PRICED_AT.fullmatch(line) or _PRICED_AT.fullmatch(_THINGS_AT.sub("", line)) if answer else None
-    if c.last is None or not answer or found is None or any(p.kind is Money for p in c.last.topic.parameters):
+    if c.last is None or not answer or found is None or _has_a_price(c.last):
         return False
     led = re.search(rf"\b(?:at|for|costs?)\s+{re.escape(found['n'])}", text, re.IGNORECASE)
     if not (found["how"] or found["cents"] or found["money"] or led):
@@ -143,6 +143,12 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
         if record["outcome"] == "answered":
             record["say"] = f"With the {parameter.label} {answer['text']} as before. {record['say']}"
     return bool(questions)
+
+
+def _has_a_price(last: Asked) -> bool:
+    """Whether a price was told already, or is what the question is about: another is a change of that."""
+    money = [p.name for p in last.topic.parameters if p.kind is Money]
+    return bool(money) and (last.topic.name in _PRICED or any(name in last.givens for name in money))
 
 
 def _packed(record: dict[str, Any], noun: str) -> dict[str, Any] | None:

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from assistant.change_words import takes_none_such
 from assistant.meant_for import OF_NO_WALL, labelled
+from assistant.pieces_added import pieces_added
 from assistant.said_over import places_of
 from assistant.told_values import HOUSE
 from intents.chart import LIGHT
@@ -103,6 +104,8 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     """The last question with one given more or less by the number said; none where it can't be told which, None where
     the line says no such thing."""
     said = places_of(wanted.rest)
+    if pieces := pieces_added(wanted, last):
+        return pieces
     if takes_none_such(wanted, last):
         return []
     if len(said) == 2 and last.topic.name == "wall area" and _ONE_MORE.fullmatch(f"{wanted.lead} {wanted.rest}".strip(" .!?")):

@@ -286,7 +286,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     left = [said for said in pending.left if said not in text]
     if not (ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
-        c.finish(record, ways or c.ways(more, without_them(_without_doubt(pending), pending.left)), more)
+        ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
+        c.finish(record, ways, more)
         kept_right(c, record, more, pending.asked)
     return True
 

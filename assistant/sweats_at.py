@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of
+from assistant.units_kept import in_its_unit
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -16,7 +17,14 @@ if TYPE_CHECKING:
 
 _SWEATS = re.compile(r"\b(?:sweat|fog|drip|condens|bead|mist|weep)(?:s|es|e|ing)?\b|\bgets? wet\b|\bstays? dry\b", re.IGNORECASE)
 _OF_AIR = re.compile(r"\b(?:air|inside|indoors|outside|room|shop|house|humid\w*|rh|percent)\b|%", re.IGNORECASE)
+_IN_THERE = re.compile(
+    r"\W*(?:(?:and|but|so|ok|no|oh|sorry|actually|what if|if)[ ,]+)*(?:it['’]?s|its|it is|the air['’]?s|the air is|air['’]?s)"
+    r" (?:(?:only|just|really|about|more like|actually) )*(?P<n>[^,;?]+?)(?: degrees| deg|°)?"
+    r" (?:in (?:there|here|the (?:room|shop|house|loft|attic|shed|boathouse))|inside|indoors)\W*",
+    re.IGNORECASE,
+)
 _SCORE = 3.0  # of a change that only these words make
+_TOLD_SO = 9.0  # of one that says so whole: no angle of 12 degrees is "in there"
 
 
 def sweats_at(wanted: Wanted, last: Asked) -> list[Question]:
@@ -37,3 +45,18 @@ def sweats_at(wanted: Wanted, last: Asked) -> list[Question]:
         return []
     heard = Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others)
     return [Question(last.topic.name, {parameter.name: heard}, _SCORE)]
+
+
+def air_told(wanted: Wanted, last: Asked) -> list[Question]:
+    """The dew point just worked, with the air as warm as the line says it is in there."""
+    parameter = next((p for p in last.topic.parameters if p.name == "temperature"), None)
+    found = _IN_THERE.fullmatch(f"{wanted.lead}{wanted.rest}")
+    if last.topic.name != "dew point" or parameter is None or found is None or parameter.name not in last.givens:
+        return []
+    text = found["n"]
+    rows = numbers_in(text)
+    fitted = fit(rows[0], parameter, text, cued=True) if len(rows) == 1 and rows[0].kind == "number" else None
+    if fitted is None:
+        return []
+    heard = Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others)
+    return [Question(last.topic.name, {parameter.name: in_its_unit(heard, last.givens[parameter.name], last)}, _TOLD_SO)]

@@ -13,10 +13,12 @@ from assistant import two_sizes
 from assistant.choice_told import choice_told
 from assistant.lap_told import lap_told
 from assistant.nth_one import nth_of_sum
+from assistant.of_its_noun import of_its_noun
 from assistant.opening_sized import side_told
+from assistant.pieces_added import leg_changed
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.should_be import in_a_row
-from assistant.sweats_at import sweats_at
+from assistant.sweats_at import air_told, sweats_at
 from assistant.units_kept import unit_only
 
 if TYPE_CHECKING:
@@ -27,13 +29,16 @@ if TYPE_CHECKING:
 READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     nth_of_sum,  # the second one's 9 7/8
     unit_only,  # in metres, of numbers that had no unit
+    air_told,  # it's only 12 degrees in there
     sweats_at,  # would it sweat at 9
     lap_told,  # lap of an inch and a half
     two_sizes.again,  # the other wall is 24 by 9
+    leg_changed,  # make the 150 180, of a bent flashing
     piece_changed,  # the 41s are 43
     choice_told,  # flat grain
     in_a_row,  # 30, 35 and 40, of as many that were told
     side_told,  # the door is two metres high
+    of_its_noun,  # seventy skirting
     openings_counted,  # three windows
 )
 

@@ -12,7 +12,10 @@ from typing import TYPE_CHECKING
 from assistant.also_asked import asking_words
 from assistant.at_a_pitch import at_a_pitch
 from assistant.choice_told import choice_alone
+from assistant.from_a_length import from_a_length
+from assistant.in_figures import in_figures
 from assistant.meant_for import said_bare
+from assistant.metric_talk import pounds_as_money
 from assistant.of_its_question import kept_in_words, of_its_question
 from assistant.said_at_length import said_at_length
 from assistant.said_over import places_of
@@ -21,7 +24,7 @@ from assistant.sum_in_talk import sum_in_talk
 from assistant.told_by_its_name import in_its_names
 from intents.matcher import speller
 from intents.talk import numbers_in
-from solvers.quantities import Length
+from solvers.quantities import Length, Temperature
 from solvers.slots import Choice
 
 if TYPE_CHECKING:
@@ -83,6 +86,10 @@ _MENDED = frozenset(
 _THEN_ASKS = re.compile(
     r"[,;.]?\s+(?:and |so |then )*(?:how (?:much|many|long|far|high|tall|heavy)|what(?:['’]?s| is)?(?: the)?) .*$", re.IGNORECASE
 )
+_NONE_OF = re.compile(
+    r"\W*(?:(?:and|so|ok|then)\W+)*(?:with )?(?:no|without)(?: any)? (?:waste|kerf|overhang|spare)", re.IGNORECASE
+)
+_HOW_MANY = re.compile(r"\W*(?:so )?how (?:many|long|much)(?: (?:is|are) (?:it|that|there))?(?: then| now)?\W*", re.IGNORECASE)
 _IN_THE_STUD = re.compile(
     r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
 )  # which are no inches: 30 in the stud
@@ -141,6 +148,20 @@ _IF_CUT = re.compile(  # of a corner: if I cut it at 45, how much gap on a 4 1/2
     r"(?:(?:on|over|across|in) (?:an? )?(?P<face>\d[\d./ ]*?)(?: ?(?:inch|in|\"))?(?: (?:face|wide|trim|board))?)?\W*",
     re.IGNORECASE,
 )
+_BARGE = re.compile(  # whose name the topics have: and the barge boards with 350 of overhang
+    r"^(\W*(?:(?:and|so|then|ok|now)\W+)*(?:the )?)barge ?boards?(?= (?:with|at|for|on)\b)", re.IGNORECASE
+)
+_PLUS = re.compile(r"(?<=\b(?:low|air|out) )plus (?=\d|[a-z]+\W*$)", re.IGNORECASE)  # five, and no minus five: nothing is added
+_PER_CENT = re.compile(r"\bper cent\b", re.IGNORECASE)
+_THE_TWO = re.compile(r"\bbetween (?:the|those|these) two (?=[a-z])", re.IGNORECASE)  # which are no number
+_LEVELLY = re.compile(r",? (?:measured )?(?:on|along) the (?:level|flat)(?=\W*$)", re.IGNORECASE)  # as overhangs are
+_ALL_FOUR = re.compile(  # of the rakes of a building with two gables
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how (?:long|much)(?:['’]?s| is| are)? |what(?:['’]?s| is) |for )?"
+    r"(?:all (?:the )?four|all 4|both (?:ends|gables)(?: of (?:the|this) (?:building|house|roof))?)"
+    r"(?: (?:of them|rakes|barges|barge boards|bargeboards|verges|boards|sides))?"
+    r"(?:,? (?:how (?:much|long)(?: is (?:it|that))?|altogether|in all|in total|together))*\W*",
+    re.IGNORECASE,
+)
 _AREAS = ("wall area", "gable area")  # which have no waste of their own
 _WITH_WASTE = re.compile(
     r"\W*(?:(?:and|so|ok|then|now)\W+)*with (?:an? )?(?:extra )?(?P<n>\d+) ?(?:%|percent)"
@@ -156,15 +177,17 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = kept_in_words(_ROOFS.sub(r"\g<1>roof is \g<2>", text))
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
-    text = _respelt(spelled_out(text))
+    text = in_figures(pounds_as_money(_respelt(spelled_out(_in_one_spelling(text, last))), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _HOUSE.sub(r"\1 \2", text)
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:
         return text
+    if "overhang" in {parameter.label for parameter in last.topic.parameters} and "overhang" in text.lower():
+        text = _LEVELLY.sub("", text)
     text = sum_in_talk(said_at_length(_without_the_ask(text, last), last), last)
-    text = at_a_pitch(in_its_names(text, last), last)
+    text = from_a_length(at_a_pitch(in_its_names(text, last), last), last)
     if stands_for := _of_its_topic(text, last) or of_its_question(text, last):
         return stands_for
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
@@ -188,6 +211,13 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     return text
 
 
+def _in_one_spelling(text: str, last: Asked) -> str:
+    """The line with what is said in two words, or by another name, as it is known: per cent, barge boards, plus five degrees."""
+    text = _BARGE.sub(r"\g<1>rake", _PER_CENT.sub("percent", _THE_TWO.sub("between the ", text)))
+    warm = any(isinstance(given.value, Temperature) for given in last.givens.values())
+    return _PLUS.sub("", text) if warm else text
+
+
 def _of_its_topic(text: str, last: Asked) -> str:
     """What a line stands for after a question of one topic, or of one thing; "" where it stands for nothing else."""
     mine = _I_MEASURE.fullmatch(text) if last.topic.name in ("square check", "out of square") else None
@@ -197,6 +227,8 @@ def _of_its_topic(text: str, last: Asked) -> str:
         return "gable area"
     if needed := _IF_NEEDED.fullmatch(text):
         return f"what if {needed['what']}"
+    if last.topic.name == "rake length" and last.times == 1 and _ALL_FOUR.fullmatch(text):
+        return "four of them"
     turned = _TURNS.fullmatch(text) if "bay" in last.givens else None
     if turned:
         return f"make it a {turned['n'].strip()} degree bay"
@@ -245,6 +277,10 @@ def _respelt(text: str) -> str:
 def _without_the_ask(text: str, last: Asked) -> str:
     """The change of a line that asks as well for a value beside the answer, which is said with it: 2.25 high, how much in all."""
     found = _THEN_ASKS.search(text)
+    if found is not None and _NONE_OF.fullmatch(text[: found.start()]) and _HOW_MANY.fullmatch(found[0]):
+        return text[: found.start()]
+    if last.topic.name == "right triangle":
+        return text  # whose part that is asked for is a given
     if found is None or numbers_in(found[0]) or not numbers_in(text[: found.start()]) or found.start() == 0:
         return text
     return text[: found.start()] if asking_words(last.topic.name, found[0]) else text

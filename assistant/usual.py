@@ -14,7 +14,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from intents.fitting import TAKEN
-from intents.number_words import ORDINALS, TAPE
+from intents.number_words import ORDINALS, SMALL, TAPE
 from intents.question import Heard
 from intents.untold_layers import kind_of
 from intents.vocabulary import COUNTING
@@ -22,7 +22,7 @@ from solvers.binding import PAGE_UNIT, past_limits
 from solvers.printing import decimal
 from solvers.quantities import Angle, Area, Count, Length, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.rounding import reading
-from solvers.slots import Given, Layer, Limit, Parameter, Slot
+from solvers.slots import Given, Layer, Limit, Opening, Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -36,21 +36,26 @@ NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
 _ROOF = "the roof as it is known"
 _A_FIFTH_MORE = Fraction(6, 5)
 SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
+LOWEST_DOOR, LARGE = 4, 100  # ft; a whole number that is no size in inches
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _POINT = re.compile(r"\.|\bpoint\b", re.IGNORECASE)
 _MARKS = {ord(mark): None for mark in "/.,"}
 _NUMBERS = COUNTING | ORDINALS.keys() | frozenset("and a an point".split())
 
+_FALL = re.compile(
+    r"(?:1|one|a)\W+in\W+(?:[2-9]\d|\d{3}|a hundred|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety).*)", re.IGNORECASE
+)
 _ONLY = frozenset("only just about now".split())
 
 Givens = dict[str, Heard]
 
 
-def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
-    """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is."""
+def in_usual_units(givens: Givens, slots: dict[str, Slot], roofed: bool = False) -> list[Givens]:
+    """The ways to mean the lengths that were said with no unit, the likeliest first; mostly the one there is. `roofed`: words
+    tell of a roof or a run."""
     warm = [name for name, heard in givens.items() if heard.others and isinstance(heard.value, Temperature) and name in slots]
-    givens = _all_metric(givens | {name: _usual_only(givens[name], slots[name]) for name in warm}, slots)
+    givens = _all_metric(_doors_in_metres(givens) | {name: _usual_only(givens[name], slots[name]) for name in warm}, slots)
     doubtful = [name for name, heard in givens.items() if heard.others and name in slots]
     givens = givens | {name: _usual_only(givens[name], slots[name]) for name in doubtful}
     strange = [name for name, heard in givens.items() if name in slots and _strange(heard, slots[name])]
@@ -58,17 +63,46 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     if (metres := _decimal_metres(givens, strange, slots)) is not None:
         return [metres]
     if not strange:
-        return _in_metres(givens, slots) or [givens]
+        return _in_metres(givens, slots, roofed) or [givens]
     if any("/" in givens[name].text for name in strange):  # a part on the tape is of an inch
         return [givens]
     metric = [w for unit in METRIC if (w := _all_in(unit, givens, strange, slots)) is not None]
     imperial = [w for unit in IMPERIAL if (w := _all_in(unit, givens, strange, slots)) is not None]
     others = [heard for name, heard in givens.items() if name not in strange]
-    if any(_metric(heard) for heard in others):
+    large = all(givens[name].value.value.denominator == 1 and givens[name].value.value >= LARGE for name in strange)
+    odd = any(isinstance(heard.value, Length) and no_unit(heard) and _no_tape_shows(heard) for heard in others)
+    if any(_metric(heard) for heard in others) or (large and odd and all(no_unit(heard) for heard in _lengths(givens))):
         return metric[:1] or [givens]
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
                for way in (*metric[:1], *imperial[:1])]  # fmt: skip
     return [givens, *guessed]
+
+
+def _lengths(givens: Givens) -> list[Heard]:
+    return [heard for heard in givens.values() if isinstance(heard.value, Length)]
+
+
+def _doors_in_metres(givens: Givens) -> Givens:
+    """The givens with openings in metres, where one is a door with no unit that is in decimals, and too small for one in feet."""
+    changed = dict(givens)
+    for name, heard in givens.items():
+        doors = [one for one in heard.value if isinstance(one, Opening)] if isinstance(heard.value, tuple) else []
+        sizes = [size for one in doors for size in (one.width, one.height) if isinstance(size, Length)]
+        small = any("door" in one.what and _largest(one) < LOWEST_DOOR for one in doors)
+        if small and _POINT.search(heard.text) and all(size.unit == "ft" for size in sizes) and len(sizes) == 2 * len(doors):
+            metres = [replace(one, width=_in_m(one.width), height=_in_m(one.height)) for one in doors]
+            changed[name] = replace(heard, value=tuple(metres))
+    return changed
+
+
+def _largest(opening: Opening) -> Fraction:
+    """The larger of its sizes, in feet; nothing of one whose sizes are not told."""
+    sizes = [size.to("ft").value for size in (opening.width, opening.height) if isinstance(size, Length)]
+    return Fraction(max(sizes, default=LOWEST_DOOR))
+
+
+def _in_m(size: Quantity) -> Length:
+    return Length(size.value, "m")
 
 
 def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) -> Givens | None:
@@ -102,6 +136,12 @@ def _in_degrees(givens: Givens) -> bool:
     return any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in givens.values())
 
 
+def _metric_slope(givens: Givens, roofed: bool) -> bool:
+    """Whether the slope is told as those tell it who measure in metres: a roof's in degrees, a fall of 1 in 40."""
+    falls = any(isinstance(h.value, Pitch) and _FALL.fullmatch(h.text.strip()) for h in givens.values())
+    return falls or (roofed and _in_degrees(givens))
+
+
 def _small_gable(givens: Givens, slots: dict[str, Slot]) -> list[str]:
     """The width of a gable with no unit that is small for one in feet, where the pitch is told in degrees: 6 wide, 40 degrees."""
     return [
@@ -124,7 +164,7 @@ def _all_metric(givens: Givens, slots: dict[str, Slot]) -> Givens:
     return _put_in_metric(givens, [*givens] if bare else odd, slots)
 
 
-def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
+def _in_metres(givens: Givens, slots: dict[str, Slot], roofed: bool) -> list[Givens]:
     """The same in metres too, where a decimal that no tape shows was taken for feet and no length has a unit: 3.6 by 2.7."""
     lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
     odd = [n for n, heard in lengths.items() if n in slots and heard.value.unit in IMPERIAL and _no_tape_shows(heard)]
@@ -132,6 +172,9 @@ def _in_metres(givens: Givens, slots: dict[str, Slot]) -> list[Givens]:
     way = _all_in("m", givens, odd, slots) if odd and not said else None
     if way is None:
         return []
+    wide = any(slots[name].kept == "gable width" for name in odd)  # which may be so many feet, where it is no small one
+    if len(odd) == len(lengths) and _metric_slope(givens, roofed and not wide):
+        return [way]
     return [way, givens] if len(odd) == len(lengths) else [givens, way]
 
 
@@ -215,7 +258,10 @@ def _all_in(unit: str, givens: Givens, strange: list[str], slots: dict[str, Slot
 
 
 def _taken(heard: Heard, unit: str) -> Length:
-    """The length in a unit that was not said, which its text says."""
+    """The length in a unit that was not said, which its text says; two digits in words are metres and a tenth of them."""
+    digits = [SMALL.get(word, 10) for word in heard.text.lower().split()]
+    if unit == "m" and len(digits) == 2 and 0 < digits[0] < 10 > digits[1]:
+        return Length(digits[0] + Fraction(digits[1], 10), unit, f"{heard.text}{TAKEN}{NAMES[unit]}")
     return Length(heard.value.value, unit, f"{heard.text}{TAKEN}{NAMES[unit]}")
 
 

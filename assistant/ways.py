@@ -10,6 +10,7 @@ from fractions import Fraction
 from itertools import islice, product
 from typing import TYPE_CHECKING, Any
 
+from assistant.metric_talk import told_in_metric
 from assistant.record import listed, value_line
 from assistant.usual import STRETCH, far_out, impossible, in_usual_units, no_unit
 from intents.chart import LIGHT
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Asked
 
 MOST_WAYS = 8
+ROOFED = frozenset("roof run rafter hip valley".split())  # words of a question whose length is of a roof's frame
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 SCALE_UNSAID = 0.5
 NEXT_TO = 4  # letters between two sizes said together, as " by "
@@ -61,8 +63,9 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
     kinds = {parameter.name: parameter.kind for parameter in parameters}
     slots = {parameter.name: parameter.slot for parameter in parameters}
     found: list[tuple[Given, ...]] = []
+    roofed = not ROOFED.isdisjoint(question.words)
     for said in _likely(_per_foot(question), slots):
-        for heard in in_usual_units(_one_unit(said, slots), slots):
+        for heard in in_usual_units(_one_unit(said, slots), slots, roofed):
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
             found += islice(product(*choices), MOST_WAYS * 2)
     found = _each_once(found)
@@ -152,8 +155,16 @@ def of_both_scales(ways: list[Way]) -> list[Way]:
 
 
 def on_one_scale(ways: list[Way]) -> list[Way]:
-    """Those of the ways that take all degrees of no scale for the same, where there are any."""
-    return [way for way in ways if _one_scale(tuple(way.asked.givens.values()))] or ways
+    """Those of the ways that take all degrees of no scale for the same, where there are any; Celsius beside metric lengths."""
+    ways = [way for way in ways if _one_scale(tuple(way.asked.givens.values()))] or ways
+    metric = bool(ways) and all(told_in_metric(way.asked) for way in ways)
+    return [way for way in ways if not _in_fahrenheit(way)] or ways if metric else ways
+
+
+def _in_fahrenheit(way: Way) -> bool:
+    """Whether degrees that were said with no scale are of Fahrenheit there."""
+    unsaid = [given.value for given in way.asked.givens.values() if given.sure < SCALE_SAID]
+    return any(isinstance(value, Temperature | TemperatureChange) and value.unit in ("degF", "dF") for value in unsaid)
 
 
 def _one_scale(way: tuple[Given, ...]) -> bool:

@@ -6,6 +6,7 @@ Such a question is not answered as it stands: the conversation asks, or takes th
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 
 from intents.chart import Chart, quantities
@@ -26,7 +27,7 @@ _WE = (("am", "i"), ("are", "we"))
 _LINES = frozenset(("rise over a run", "gable height", "fall", "sloped length", "rake length"))
 _PANELS = frozenset("panels boards planks sheets bays".split())
 _COVERS = frozenset("cover covers covering coverage net face show shows showing".split())
-BOARDS = "cladding boards"
+BOARDS, _LAYOUT = "cladding boards", "course layout"
 _EACH = frozenset(("of", "at", "@"))
 _OF_IT = frozenset("parts part portions divisions shares equal even same".split())  # of the whole, as "six equal parts of 12 ft"
 _HIGH = frozenset((("how", "high"), ("how", "tall"), ("what", "height")))
@@ -45,6 +46,10 @@ _ENDS = frozenset(("?", "!", ".", ",", ";"))
 _SIZES = frozenset("tall long wide high deep".split())
 _SIGNS, _EACH_OF_THEM = frozenset("minus less plus add take".split()), frozenset(("each", "apiece"))
 _LEAST_TRIM = 2  # feet of trim that anybody counts sticks for
+_OUT_OF, _SO_LONG = frozenset("in from of using".split()), 5  # words back from the lengths: in three point six lengths
+_OF_A_WALL = frozenset(
+    "on for along over across wall walls high height tall centres centers centre center oc stud studs rows".split()
+)
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -60,7 +65,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
-        return _asks_high(words)
+        return _asks_high(words) or _asks_exposure(words)
     if topic == "height of courses":
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic == "cut list":
@@ -84,6 +89,11 @@ def area_rather(chart: Chart, reading: Reading) -> None:
         reading.questions = [question for question in reading.questions if not _of_an_inch(question)]
     if any(q.topic == "height of courses" for q in reading.questions) and _asks_high(chart.words):
         reading.questions = [question for question in reading.questions if question.topic != BOARDS]
+    if any(q.topic == _LAYOUT and q.whole for q in reading.questions) and _asks_exposure(chart.words):
+        reading.questions = [question for question in reading.questions if question.topic not in (BOARDS, "take-off")]
+    sold = [question for question in reading.questions if question.topic == "trim sticks" and question.complete]
+    if sold and reading.questions[0].missing == ["spacing"] and _in_lengths(chart):
+        reading.questions = [replace(sold[0], lacking=0)]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
 
@@ -133,6 +143,19 @@ def _asks_high(words: Sequence[str]) -> bool:
     """Whether it is asked how high and not how many: how high will 13 courses get us."""
     asked = {*pairwise(words)}
     return not _HIGH.isdisjoint(asked) and ("how", "many") not in asked
+
+
+def _in_lengths(chart: Chart) -> bool:
+    """Whether so much is asked for in lengths of a size, and nothing is told of a wall: battens 47 metres in 3.6 lengths."""
+    ends = [at for at, word in enumerate(chart.words) if word in ("lengths", "footers") and at]
+    sold = any(not _OUT_OF.isdisjoint(chart.words[max(0, at - _SO_LONG) : at]) for at in ends)
+    return sold and _OF_A_WALL.isdisjoint(chart.words)
+
+
+def _asks_exposure(words: Sequence[str]) -> bool:
+    """Whether the exposure is asked at the end, and no count of boards: 145 cover, wall 2.7 m, what's the exposure."""
+    end = [word for word in words if word not in _ENDS][-3:]
+    return end[-1:] == ["exposure"] and not {*_ASKED, "whats"}.isdisjoint(end) and ("how", "many") not in pairwise(words)
 
 
 def _asks_sheets(words: Sequence[str]) -> bool:

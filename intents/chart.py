@@ -28,6 +28,7 @@ from intents.sum_steps import is_left
 from intents.sums import sums
 from intents.texted import texted
 from intents.tokens import Token, literal, tokenize
+from intents.two_words import put_together
 from intents.unit_apart import beside_numbers
 from solvers.quantities import Length, Quantity
 
@@ -113,7 +114,7 @@ def worded(typed: list[Token], speller: Speller) -> Worded:
     """What a sentence's words are, before anything is known of what it asks."""
     tokens: list[Token] = []
     changed: list[tuple[str, str]] = []
-    for token in texted(typed):
+    for token in put_together(texted(typed)):
         word = speller.read(token.text)
         if word == token.text:
             tokens.append(token)

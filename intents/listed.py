@@ -204,9 +204,10 @@ def with_units(amounts: list[Amount], default: str, inches_from: int = 12) -> tu
         if not amount.unit and unit == "ft":
             plain = False
             unit = "in" if abs(amount.value) >= inches_from else "ft"
-        if not amount.unit and unit in ("mm", "cm") and amount.value.denominator in TAPE and "." not in amount.text:
+        pointed = "." in amount.text or "point" in amount.text.split()
+        if not amount.unit and unit in ("mm", "cm") and amount.value.denominator in TAPE and not pointed:
             unit = "in"  # 15/32 ply and 10 mm mesh
-        if not amount.unit and unit == "mm" and amount.value < MOST_METRES and "." in amount.text and large:
+        if not amount.unit and unit == "mm" and amount.value < MOST_METRES and pointed and large:
             unit = "m"  # 6 at 1.2 and 4 at 900
         before = amount.carries or before
         lengths.append(Length(amount.value, unit, amount.text))

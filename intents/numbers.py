@@ -27,6 +27,7 @@ from intents.number_words import (
 from intents.tokens import Token, literal
 
 AREA_WORDS = frozenset("square sq sqft sf ft2 m2 sqm lineal linear".split())  # after thousands written with a space
+IN_FULL = 4  # digits of a number of millimetres that is said digit by digit
 KEPT = 1024  # numbers kept as they were read
 _EACH_OF = frozenset(("walls", "sides", "gables", "faces"))  # two 300 square foot walls
 _AT = frozenset(("at", "@"))  # before a size: a count that ends before one is of the next size
@@ -223,7 +224,7 @@ def _run_together(line: Line, i: int) -> list[Piece]:
         run += 1
     if run - i >= 3:
         digits = "".join(str(SMALL[word]) for word in words[i:run])
-        found.append(Piece(run, Fraction(int(digits)), sure=0.4))
+        found.append(Piece(run, Fraction(int(digits)), sure=0.4 if run - i != IN_FULL else 0.75))
     return found
 
 
@@ -349,7 +350,7 @@ def _decimal(line: Line, i: int, whole: Fraction, sure: float) -> list[Piece]:
     if line.words[i] != "point":
         return []
     digits, end = "", i + 1
-    while len(digits) < 12 and _digit(line.words[end]):
+    while len(digits) < 12 and _digit(line.words[end]) and not (digits and _begins_another(line, end)):
         digits += _digit(line.words[end])
         end += 1
     if not digits:
@@ -358,6 +359,11 @@ def _decimal(line: Line, i: int, whole: Fraction, sure: float) -> list[Piece]:
             return []
         end, digits = two[0][0], str(two[0][1])
     return [Piece(end, whole + Fraction(int(digits), 10 ** len(digits)), "decimal", sure)]
+
+
+def _begins_another(line: Line, i: int) -> bool:
+    """Whether a digit said after a decimal is the hundreds of the next number: two point four | one fifty."""
+    return line.words[i] in SMALL and line.words[i + 1] in TENS and line.words[i - 2] == "point"
 
 
 def _digit(word: str) -> str:

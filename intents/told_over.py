@@ -10,6 +10,8 @@ from itertools import pairwise
 from intents.about_so_much import about_so_much
 from intents.chart import Chart
 from intents.counted_things import system_told
+from intents.cover_told import cover_told
+from intents.drop_told import drop_told
 from intents.lengths import UNITS
 from intents.question import Heard, Question
 from intents.reading import Dims
@@ -67,6 +69,7 @@ def put_over(chart: Chart, question: Question) -> None:
         _heights(chart, question)
     elif topic == "course layout":
         _bounds(question, "exposure")
+        cover_told(chart, question)
         about_so_much(chart.text, question)
     elif topic == "gable area" and "count" in question.givens:
         _one(chart, question)
@@ -103,6 +106,7 @@ def _no_sticks(chart: Chart, question: Question) -> None:
 
 def _told_pitch(chart: Chart, question: Question) -> None:
     """Nobody asks for a pitch that was told: it's a 7 pitch, 18 feet across."""
+    drop_told(chart, question)
     for name in ("rise", "run"):
         heard = question.givens.get(name)
         if heard is not None and heard.end > heard.start and UNITS.isdisjoint(heard.text.lower().split()):

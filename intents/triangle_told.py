@@ -6,6 +6,7 @@ these is a sum, and none of the lengths is told by a number. Where both ways are
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
@@ -36,6 +37,7 @@ _FROM = frozenset(("from", "to", ",", "?"))
 _FLAT = frozenset("along out across over off".split())
 _ALONG = frozenset("roof slope deck sheathing".split())
 _LEAD = frozenset("at to about around it 's comes come".split())
+_LENGTH_AND_ANGLE = re.compile(r"\blength (?:and|&) (?:(?:what|the|its) )?angle\b")
 _HIGH = frozenset("tall high higher".split())
 _ON, _THEN = frozenset(("on", "at")), frozenset("with and how what so the is".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
@@ -138,8 +140,12 @@ def fitting_number(chart: Chart, start: int, end: int) -> Fraction | None:
 
 
 def part_asked(chart: Chart, question: Question) -> None:
-    """The part that "how" asks for, where no rule told one: how tall up the wall does it land."""
+    """The part that "how" asks for, where no rule told one: how tall up the wall does it land; of a length and an
+    angle the length, which the angle stands beside."""
     if "wanted" in question.givens:
+        both = _LENGTH_AND_ANGLE.search(" ".join(chart.words)) is not None
+        if both and "slope" not in question.givens and str(question.givens["wanted"].value).upper() == "ANGLE":
+            question.givens["wanted"] = replace(question.givens["wanted"], value="SLOPE")
         return
     words = chart.words
     for at in (n for n, word in enumerate(words) if word == "how"):

@@ -10,6 +10,7 @@ from intents.fitting import TAPE_PARTS
 from intents.question import Heard
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, square_metres, stated_metric
+from intents.vocabulary import COUNTING
 from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
@@ -91,7 +92,8 @@ def large_bare(chart: Chart) -> int:
 def no_inches(givens: dict[str, Heard], name: str, least: int) -> None:
     """Take a whole number with no unit, from `least` inches on, for the millimetres that it can only be."""
     heard = givens.get(name)
-    if heard is not None and heard.text.isdigit() and heard.value.unit == "in" and heard.value.value >= least:
+    bare = heard is not None and all(word.isdigit() or word in COUNTING for word in heard.text.lower().replace("-", " ").split())
+    if heard is not None and bare and heard.text and heard.value.unit == "in" and heard.value.value >= least:
         givens[name] = replace(heard, value=Length(heard.value.value, "mm", heard.text), others=())
 
 

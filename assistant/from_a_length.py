@@ -1,0 +1,41 @@
+"""How many of the piece just worked come out of a stick: "how many do I get from a 5.4 length"; and a metric length in inches."""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.metric_talk import told_in_metric
+from intents.talk import numbers_in
+from solvers.quantities import Length
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+# What is worked there is how long a piece is.
+_CUT = ("sloped length", "rake length", "hip or valley length", "right triangle", "tape arithmetic", "square check", "arc")
+_AND = r"\W*(?:(?:and|so|ok|okay|then|now)\W+)*"
+_GET = re.compile(
+    rf"{_AND}how many(?: of (?:them|those|these))?(?: (?:do|can|will|would|could) (?:i|we|you) (?:get|cut|make))?"
+    r"(?: comes?)? (?:from|out of|off) (?:an?|each|one|every) (?P<n>[^,;?]+?)"
+    r"(?:[ -]?(?P<unit>m|metres?|meters?|ft|foot|feet|mm))?[ -]?(?:length|lengths|stick|board|piece|stock)\W*",
+    re.IGNORECASE,
+)
+_IN_INCHES = re.compile(
+    rf"{_AND}(?:in|to) (?P<unit>inches|feet|feet and inches) (?:what(?:['’]?s| is)|how much is) (?P<n>\d+\.\d+)\W*", re.IGNORECASE
+)
+
+
+def from_a_length(text: str, last: Asked) -> str:
+    """The line as a whole question of the piece just worked, or of metres; as it is where it is no such line."""
+    metric, asked = told_in_metric(last), _IN_INCHES.fullmatch(text)
+    if asked and metric:
+        return f"what is {asked['n']} m in {asked['unit']}"
+    found, answer = _GET.fullmatch(text), last.record.get("answer")
+    if found is None or not answer or last.topic.name not in _CUT or answer["unit"] not in Length.units:
+        return text
+    said = numbers_in(found["n"])
+    if len(said) != 1 or not (found["unit"] or metric):
+        return text
+    unit = found["unit"] or ("mm" if said[0].value.value >= 100 else "m")  # type: ignore[union-attr]
+    return f"how many {float(answer['value']):.2f} {answer['unit']} pieces from a {found['n']} {unit} length"
