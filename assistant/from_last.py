@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
+from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
@@ -100,7 +101,7 @@ _OF_AREA = {
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    works = (put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
+    works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
     return goes_on_from(c, record, text, works)
 
 

@@ -65,3 +65,10 @@ def test_what_a_share_is_is_asked_of_the_answer(line: str, inches: float) -> Non
 
 def test_another_fraction_may_be_either_and_is_asked() -> None:
     assert last("take 5/8 off 47", "what about a quarter")["outcome"] == "asks"
+
+
+def test_what_goes_on_from_an_answer_after_a_change_that_was_not_taken_is_asked() -> None:
+    before = ("rise on one point six of run at thirty three degrees", "no thirty eight was right run is one point seven")
+    found = last(*before, "less forty five mil")
+    assert found["outcome"] == "asks"
+    assert "1039 mm" in found["ask"]
