@@ -12,7 +12,7 @@ from solvers.registry import Topic
 MOST_GIVENS = 4  # that are said with a topic, so that a person hears at once what was understood
 _QUESTIONS = frozenset(("can my saw cut it", "how far open", "divide evenly", "frost tonight", "out of square"))
 _MANY = frozenset((
-    "balanced panels", "cladding boards", "courses to openings", "fasteners", "gable courses", "marks on centre",
+    "balanced panels", "cladding boards", "courses to openings", "fasteners", "gable courses", "jack rafters", "marks on centre",
     "membrane rolls", "soffit panels", "squares", "staggered joints", "trim sticks",
 ))  # fmt: skip
 _MUCH = frozenset((

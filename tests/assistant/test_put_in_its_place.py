@@ -30,6 +30,7 @@ VENT = "vent opening 3/4 gap at 60%"
         (("joint 1/2 wide 3/8 deep 140 feet", "tubes at 9 bucks"), "162.00"),
         (("rake on the porch, 12 foot wide 5 12 with 8 inch overhang", "both sides in 10 footers"), "2"),
         (("attic 24 by 40 1/300",), "460.8 in²"),
+        (("hip 9/12 run 12 how long", "and the jacks at 24"), "30 in"),
     ],
 )
 def test_a_number_goes_where_it_was_meant(lines: tuple[str, ...], answer: str) -> None:
@@ -42,7 +43,6 @@ def test_a_number_goes_where_it_was_meant(lines: tuple[str, ...], answer: str) -
     "lines",
     [
         (COURSES, "with 10 percent"),  # of waste, which it has none of, and no slope
-        ("hip 9/12 run 12 how long", "and the jacks at 24"),
         ("sloped length 14 foot run 7 12", "birdsmouth"),
     ],
 )
