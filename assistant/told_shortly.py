@@ -153,7 +153,7 @@ _BARGE = re.compile(  # whose name the topics have: and the barge boards with 35
 )
 _PLUS = re.compile(r"(?<=\b(?:low|air|out) )plus (?=\d|[a-z]+\W*$)", re.IGNORECASE)  # five, and no minus five: nothing is added
 _PER_CENT = re.compile(r"\bper cent\b", re.IGNORECASE)
-_THE_TWO = re.compile(r"\bbetween (?:the|those|these) two (?=[a-z])", re.IGNORECASE)  # which are no number
+_THE_TWO = re.compile(r"\bbetween (?:the|those|these) two (?!of\b)(?=[a-z])", re.IGNORECASE)  # which are no number
 _LEVELLY = re.compile(r",? (?:measured )?(?:on|along) the (?:level|flat)(?=\W*$)", re.IGNORECASE)  # as overhangs are
 _ALL_FOUR = re.compile(  # of the rakes of a building with two gables
     r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how (?:long|much)(?:['’]?s| is| are)? |what(?:['’]?s| is) |for )?"

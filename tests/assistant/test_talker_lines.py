@@ -177,3 +177,8 @@ def test_the_difference_from_what_somebody_got_is_not_from_the_one_before() -> N
     depth = ("half inch ply 3/8 strapping 5/8 cladding depth to the face", "go to three quarter strapping")
     assert last(*depth, "what's the difference")["answer"]["value"] == pytest.approx(0.375)
     assert last(*depth, "i got 1 3/4", "what's the difference")["outcome"] != "answered"
+
+
+@pytest.mark.parametrize("line", ["what's the difference between the two", "and what's the difference between the two of them"])
+def test_the_two_of_them_are_the_last_two_answers(line: str) -> None:
+    assert last("wall 20 by 9", "and 24 by 9", line)["answer"]["value"] == pytest.approx(36)
