@@ -16,6 +16,8 @@ TOPIC = "polygon"
 _SIDES = frozenset("sides sided side pieces".split())
 _IS = frozenset(("is", "at", "turns", "measures", "reads", "about", "a"))
 LEAST, MOST = 20, 90  # degrees that a bay turns
+_WIDE = frozenset("wide across inches inch in feet foot ft mm".split())
+_TURNS = frozenset("turns turn turned turning angled".split())
 _REACH = 6
 _SCORE = 3.0  # of a reading that only these words make
 
@@ -31,6 +33,32 @@ def bay_told(chart: Chart, question: Question) -> None:
         return
     question.givens = {"bay": replace(sides, value=Angle(sides.value.value, "deg", sides.text), others=())}
     question.swaps = []
+
+
+def turns_so_far(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """The number right after "turns" is what a bay turns; how wide it is has no part in that: 72 wide, each side turns 30."""
+    first = next(iter(questions), None)
+    if first is None or first.topic != TOPIC or "bay" not in chart.words or not first.givens.keys() <= {"bay", "sides"}:
+        return
+    bay = first.givens.get("bay")
+    wide = bay is not None and bay.end > bay.start and _wide(chart, places_of(chart, bay)[1])
+    turns = [r for row in chart.readings for r in row if r.kind in ("number", "angle") and r.start and _turned(chart, r.start)]
+    turns = [r for r in turns if isinstance(r.value, Quantity) and LEAST <= r.value.value <= MOST]
+    place = next(p for p in topics[TOPIC] if p.name == "bay")
+    heard = heard_as(chart, place, max(turns, key=lambda r: (r.end, r.kind == "angle")), True) if turns else None
+    if heard is not None and (bay is None or wide):
+        questions[:] = [Question(TOPIC, {"bay": heard}, _SCORE, words=first.words, manner=first.manner)]
+    elif wide:
+        first.givens, first.swaps = {}, []
+
+
+def _wide(chart: Chart, end: int) -> bool:
+    """Whether the number that ends there is how wide something is."""
+    return not _WIDE.isdisjoint(chart.words[end - 1 : end + 1])
+
+
+def _turned(chart: Chart, at: int) -> bool:
+    return chart.words[at - 1] in _TURNS
 
 
 def bay_of_sides(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:

@@ -27,7 +27,7 @@ from solvers.quantities import (
     Volume,
     Weight,
 )
-from solvers.slots import Opening, Parameter, Piece, Slot
+from solvers.slots import Layer, Opening, Parameter, Piece, Slot
 from solvers.sums import Measure, Sum
 
 # Which kinds of reading may stand for a parameter's type, the best first. "number" only where words beside it tell the
@@ -101,7 +101,7 @@ def may_fit(kind: type, reading: Reading) -> bool:
     return reading.kind in _MAY_FIT.get(kind, TOTALS)
 
 
-_LISTED: dict[str, type] = {"pieces": Piece, "openings": Opening}  # layers may be bare thicknesses
+_LISTED: dict[str, tuple[type, ...]] = {"pieces": (Piece,), "openings": (Opening,), "layers": (Layer, Length)}
 
 
 @dataclass(slots=True)
@@ -114,9 +114,9 @@ class Fit:
 
 
 def _of_its_things(name: str, listed: tuple[Any, ...]) -> bool:
-    """Whether a list holds what a parameter lists: two bare lengths are no pieces, and no openings."""
-    thing: type = next((thing for start, thing in _LISTED.items() if name.startswith(start)), object)
-    return all(isinstance(one, thing) for one in listed)
+    """Whether a list holds what a parameter lists: two bare lengths are no pieces, and pieces no layers."""
+    things: tuple[type, ...] = next((things for start, things in _LISTED.items() if name.startswith(start)), (object,))
+    return all(isinstance(one, things) for one in listed)
 
 
 def fit(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit | None:

@@ -8,7 +8,7 @@ from typing import Any
 from intents.backwards_slope import backwards_slope
 from intents.bare_corner import bare_corner
 from intents.bare_pitch import bare_pitch
-from intents.bay_told import bay_of_sides
+from intents.bay_told import bay_of_sides, turns_so_far
 from intents.chart import Chart
 from intents.corner_told import setting_told
 from intents.count_is_size import count_is_size
@@ -27,7 +27,7 @@ from intents.wall_side import wall_side
 
 _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
-    bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
+    turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
     range_told, count_is_size,
 )  # fmt: skip
 

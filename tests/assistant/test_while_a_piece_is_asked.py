@@ -59,3 +59,9 @@ def test_a_change_that_is_not_understood_leaves_the_question_open() -> None:
     _, doubt, last = records(SCREW, "and the blue one", "1 1/4")
     assert (doubt["outcome"], doubt["topic"]) == ("asks", "fastener length")
     assert last["answer"]["value"] == pytest.approx(2.5 + 1.25)
+
+
+def test_a_sum_is_no_list_of_layers() -> None:
+    first, last = records("an inch and a half in the stud", "3'6 1/2 + 2'9 3/4")
+    assert (first["outcome"], first["topic"]) == ("asks", "fastener length")
+    assert last["topic"] != "fastener length" or last["outcome"] == "asks"
