@@ -53,7 +53,7 @@ SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWI
 COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
 PEGS = frozenset("out away peg pegs pegged stake staked anchor anchored down up".split())
-_GAPPED_WALL = frozenset(("wall", "long", "gap"))
+_GAPPED_WALL, _BEVELED = frozenset(("wall", "long", "gap")), frozenset(("cut", "square", "long", "point"))
 HALVES = frozenset("half middle centre center".split())  # of what's left
 _OF_AIR = frozenset("dew dewpoint humidity fahrenheit celsius".split())
 HALF = "half"  # all of it halved, by no number: the middle of
@@ -84,8 +84,9 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     found = of_the_sum(chart, every)
     if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found) or _swings(chart.words, found):
         return None
-    if {*chart.words} >= _GAPPED_WALL and QUESTIONS.isdisjoint(chart.words):
-        return None  # 9 foot wall, 36 long, 3/4 gap: sizes, and nothing asked
+    all_said = frozenset(chart.words)
+    if (all_said >= _GAPPED_WALL and QUESTIONS.isdisjoint(all_said)) or all_said >= _BEVELED:
+        return None  # 9 foot wall, 36 long, 3/4 gap: sizes, and nothing asked; or how far an end cut at an angle goes
     told = Told(chart, found, idle_tokens(chart, every, found))
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
     ways = ways_of(chart, found, model, names)

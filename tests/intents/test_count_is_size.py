@@ -13,6 +13,7 @@ from assistant.conversation import Conversation
         "1 1/2 inch rain gap open top and bottom, 9 foot wall 36 long",
         "9 foot wall 36 long, 1 1/2 gap",
         "wall 9 foot, 36 long, 3/4 gap",
+        "cut the top at 33.7 and the bottom square, board 6 inch, how much longer is the long point",
     ],
 )
 def test_how_long_the_wall_is_is_no_count_and_no_sum(said: str) -> None:
