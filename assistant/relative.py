@@ -39,6 +39,8 @@ _LESS = {
 _BY = re.compile(
     rf"\W*(?:of\s+)?({'|'.join([*_MORE, *_LESS])})\b(\s+than\s+(?:that|it|this|before|last|the last))?", re.IGNORECASE
 )
+# Lower there makes a wall higher.
+_AT_ITS_FOOT = re.compile(r"\b(?:start|starts|starting|started|begin|bottom|first course)\b", re.IGNORECASE)
 _ONE_MORE = re.compile(
     r"(?:(?:and|then|now|so|ok)[ ,]+)*(?:plus|add(?: on| in)?|also|as well as|and|throw in)? *(?:an?|another|one more) +"
     r"(?!.*\b(?:windows?|doors?|openings?|vents?|garage)\b)[^,;]+",
@@ -132,7 +134,10 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
         return []
     before, step = last.givens[name].value, said[0].value
     size = step.to(before.unit).value if step.unit in before.units else step.value
-    value = replace(before, value=before.value + (size if word in _MORE else -size), text="")
+    more = word in _MORE
+    if word in ("higher", "lower") and _AT_ITS_FOOT.search(wanted.line or f"{wanted.lead} {wanted.rest}"):
+        more = not more
+    value = replace(before, value=before.value + (size if more else -size), text="")
     return [Question(last.topic.name, {name: Heard(value, 0, len(wanted.rest), wanted.rest)}, 1.0)]
 
 

@@ -31,6 +31,7 @@ VENT = "vent opening 3/4 gap at 60%"
         (("rake on the porch, 12 foot wide 5 12 with 8 inch overhang", "both sides in 10 footers"), "2"),
         (("attic 24 by 40 1/300",), "460.8 in²"),
         (("hip 9/12 run 12 how long", "and the jacks at 24"), "30 in"),
+        (("wall's 97 1/4 high, want about 6 and a half exposure", "what if i start 3/4 lower"), "6 9/16 in"),  # 98 / 15
     ],
 )
 def test_a_number_goes_where_it_was_meant(lines: tuple[str, ...], answer: str) -> None:
