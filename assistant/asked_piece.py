@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
+from assistant.said_over import places_of
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
 _ENOUGH = re.compile(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
 
 
+_EITHER = re.compile(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)  # 6 or 7
 _AND, _NO = re.compile(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), re.compile(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
 
@@ -30,7 +32,7 @@ def asks_it_back(text: str, pending: Pending) -> bool:
         return False
     label = pending.asked.topic.parameter(pending.wanted).label
     asks = re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
-    return asks or _ENOUGH.fullmatch(text) is not None
+    return asks or _ENOUGH.fullmatch(text) is not None or (_EITHER.fullmatch(text) is not None and len(places_of(text)) > 1)
 
 
 def may_be_each(pending: Pending) -> bool:

@@ -39,7 +39,8 @@ SUM = "tape arithmetic"
 INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = re.compile(
-    r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget)\b",
+    r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget"
+    r"|make (?:it|that))\b",
     re.IGNORECASE,
 )
 _SAYS = re.compile(

@@ -21,7 +21,7 @@ from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
-from assistant.while_open import another_number, kept_right, measured, to_the_meant
+from assistant.while_open import another_number, kept_right, measured, put_right, to_the_meant
 from intents.matcher import otherwise, read_as
 from intents.question import Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
@@ -53,6 +53,7 @@ NO = frozenset(("no", "nope", "nah", "not", "dont", "don't", "never", "neither",
 _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area", "sqft": "area", "big": "area",
           "crown": "compound", "sprung": "compound", "flat": "miter", "nested": "miter", "mitre": "miter",
           "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
+_SMALL = frozenset("it my can of or a an in on to the".split())  # words of topics' names that choose none: can my saw cut it
 FIRST = frozenset(("first", "former", "1st"))
 MOST_CALLED = 2  # ways that are told apart by a number: the first one
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
@@ -118,7 +119,7 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if lets_go(c, record, text, pending):
+    if lets_go(c, record, text, pending) or put_right(c, record, text, pending):
         return True
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
@@ -179,7 +180,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
     named = [q for q in pending.topics if q.topic in text.lower()]
     if not named:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
-        inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics)]
+        inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics) - _SMALL]
         named = inside if len(inside) == 1 else []
     agrees = not words & NO and (words & OUTRIGHT or (words & YES and _says_yes(c, text, words, pending)))
     called = words & (FIRST | SECOND) if not _tells_numbers(text) else set()

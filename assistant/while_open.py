@@ -14,10 +14,15 @@ from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, put_in_place, targets_of
 from assistant.said_over import places_of
 from assistant.units_kept import in_its_unit
+from assistant.usual import is_usual
 from assistant.ways import Way, differences
-from intents.question import Question
+from intents.fitting import fit
+from intents.question import Heard, Question
+from intents.reading import Reading
+from intents.talk import numbers_in
 from solvers.exact import real
-from solvers.quantities import Length, Quantity
+from solvers.quantities import Length, Number, Pitch, Quantity
+from solvers.slots import Parameter
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -25,6 +30,10 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 _PUTS_RIGHT = re.compile(r"\W*(?:no|nope|sorry|wait|actually|i meant|i mean|i said)\b", re.IGNORECASE)
+_CORRECTS = re.compile(
+    r"\W*(?:no|nope|nah|sorry|wait|actually|i meant|i mean|i said|scratch that|make (?:it|that))\b", re.IGNORECASE
+)
+_NEAR_IT, _NEARLY = Fraction(5, 4), Fraction(3, 2)  # so many times as much, either way, of what was put right
 _ALONE = re.compile(  # what may stand beside a number that says nothing of what it is for
     r"(?:\b(?:and|so|ok|then|or|but|no|sorry|wait|at|on|with|for|if|it['’]?s|that['’]?s|make|it|that|what|how|about|i said"
     r"|i meant|say|actually|instead|now)\b|\W)*",
@@ -103,6 +112,39 @@ def _differ_in_unit(ways: Sequence[Way]) -> bool:
         if len(values) < len(ways) or len(set(values)) > 1:
             return False
     return True
+
+
+def put_right(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
+    """Whether a line puts a number right that was told, while another is asked for: 300 square feet of wall | no, it's 320.
+
+    The one told that is near it is meant; further off, it must be nothing that the question waits for.
+    """
+    asked, rows = pending.asked, numbers_in(text)
+    if asked is None or not pending.wanted or pending.ways or len(rows) != 1 or not (_CORRECTS.match(text) and _alone(text)):
+        return False
+    waited = asked.topic.parameter(pending.wanted)
+    reply = fit(rows[0], waited, text, cued=True)
+    natural = reply is not None and isinstance(reply.value, Quantity) and is_usual(waited.slot, reply.value, 1)
+    most = _NEAR_IT if natural else _NEARLY
+    near, words = {}, text[places_of(text)[0].start : places_of(text)[0].end]
+    for name, given in asked.givens.items():
+        value = _anew(rows[0], asked.topic.parameter(name), given.value, words) if given.source == "asked" else None
+        if value is not None and given.value.value and 1 / most <= value.to(given.value.unit).value / given.value.value <= most:
+            near[name] = value
+    if len(near) != 1:
+        return False
+    question = Question(asked.topic.name, {name: Heard(value, 0, len(text), words) for name, value in near.items()}, 1.0)
+    c.finish(record, c.ways(question, asked), question)
+    return True
+
+
+def _anew(row: Reading, parameter: Parameter, before: object, text: str) -> Quantity | None:
+    """A number as another value of what was told, in its unit where it has none; None where it can be none of that."""
+    if not isinstance(before, Quantity) or (found := fit(row, parameter, text, cued=True)) is None:
+        return None
+    if isinstance(row.value, Number) and not isinstance(before, Pitch):
+        return replace(before, value=row.value.value, text=text)
+    return found.value if isinstance(found.value, type(before)) else None
 
 
 def kept_right(c: Conversation, record: Record, more: Question, asked: Asked) -> None:

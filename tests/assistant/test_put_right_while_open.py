@@ -1,0 +1,53 @@
+"""A number put right while another is still asked for: the one told that is near it is meant, and the question stays open."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from assistant.conversation import Conversation
+
+
+def records(*lines: str) -> list[dict[str, Any]]:
+    conversation = Conversation()
+    return [conversation.answer(line) for line in lines]
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("how many boards for 300 square feet", "no it's 320", "6 inch exposure, 12 footers"), 59),  # 320 x 1.1 / 6, up
+        (("lay out courses on a 9 foot wall", "actually 8 foot 10", "6 1/2"), 106 / 17),
+        (("rake length 24 foot gable", "no 26", "6 in 12"), 13 * 12 * 1.25**0.5),
+        (("cost of 40 boards", "no 44", "14.50"), 638),
+        (("wall area 32 long", "no 34", "9"), 306),
+    ],
+)
+def test_the_number_told_is_put_right(lines: tuple[str, ...], value: float) -> None:
+    found = records(*lines)
+    assert [record["outcome"] for record in found] == ["asks", "asks", "answered"]
+    assert found[-1]["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("lay out courses on a 9 foot wall", "no 6 1/2"), 108 / 17),
+        (("cost of 40 boards", "no 14.50"), 580),
+        (("wall area 32 long", "no 9"), 288),
+        (("rake length 24 foot gable", "sorry 6 in 12"), 12 * 12 * 1.25**0.5),
+    ],
+)
+def test_a_number_near_none_that_was_told_is_the_reply(lines: tuple[str, ...], value: float) -> None:
+    assert records(*lines)[-1]["answer"]["value"] == pytest.approx(value)
+
+
+def test_one_or_the_other_is_no_reply() -> None:
+    _, doubt, last = records("lay out courses on a 9 foot wall", "6 or 7", "6 1/2")
+    assert doubt["outcome"] == "asks"
+    assert {given["name"]: given["text"] for given in last["givens"]}["height"] == "9 foot"
+
+
+def test_it_chooses_no_topic() -> None:
+    assert records("cut 6 at 41", "make it 8")[-1]["outcome"] != "answered"
