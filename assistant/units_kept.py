@@ -98,10 +98,11 @@ def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, fa
 
 def told_together(more: Question, asked: Asked) -> Question:
     """A reply that tells a roof in degrees, with the lengths of no unit that were told before it, 6 wide | 40 degrees; decimals
-    of no unit with a reply that is of millimetres: a 2.55 wall | 150."""
+    of no unit with a reply that is of millimetres: a 2.55 wall | 150; a reply of no unit in feet, as what was told is."""
     degrees = any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in more.givens.values())
     small = any(_of_millimetres(heard, asked.topic.parameter(name).slot) for name, heard in more.givens.items())
     lengths = {name: given.value for name, given in asked.givens.items() if isinstance(given.value, Length)}
+    more = _in_feet_too(more, asked, lengths)
     known = {name: Heard(value, 0, 0, value.text) for name, value in lengths.items()}
     bare = {
         name: heard
@@ -109,6 +110,17 @@ def told_together(more: Question, asked: Asked) -> Question:
         if name not in more.givens and no_unit(heard) and (degrees or (small and _DECIMAL.search(heard.text)))
     }
     return replace(more, givens=more.givens | bare) if bare else more
+
+
+def _in_feet_too(more: Question, asked: Asked, lengths: dict[str, Length]) -> Question:
+    """A reply of no unit in feet, where what was told is in feet and nothing else: rise 7 foot | 14."""
+    said = [value for name, value in lengths.items() if asked.givens[name].source == "asked"]
+    if not said or any(value.unit != "ft" or no_unit(Heard(value, 0, 0, value.text)) for value in said):
+        return more
+    bare = {name for name, heard in more.givens.items() if isinstance(heard.value, Length) and no_unit(heard)}
+    bare = {name for name in bare if asked.topic.parameter(name).slot.alike and name not in lengths}
+    feet = {name: replace(more.givens[name], value=replace(more.givens[name].value, unit="ft"), others=()) for name in bare}
+    return replace(more, givens=more.givens | feet) if feet else more
 
 
 def _of_millimetres(heard: Heard, slot: Slot) -> bool:

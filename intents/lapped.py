@@ -44,7 +44,7 @@ def _with_lap(words: list[str], chart: list[list[Reading]], wide: Reading) -> Re
     while at < len(chart) and at - wide.end < _MOST_BETWEEN:
         if words[at] in _LAPS and (lap := _after(words, chart, at + 1)) is not None:
             return _shows(wide, lap, lap.end)
-        for lap in _sizes(chart[at]):
+        for lap in _sizes(chart[at]) if at > wide.end else ():  # 5 1/2 lap siding is 5 1/2
             if words[lap.end] in _LAPS:
                 return _shows(wide, lap, lap.end + 1)
         if words[at] not in _BETWEEN:

@@ -23,6 +23,7 @@ _LED = SKIPPED | ASKED | frozenset("where does what's whats find mark a get me".
 _HALF = Number(Fraction(2), "none")
 LEAST_SHARE = 2  # "5 inches over 9" is a slope, "100 inches over 3" none
 _ENDS = frozenset(("", "?", ".", "="))
+_AFTERWARDS = frozenset("halve halved halves split divide divided double doubled".split())
 
 
 def placed_by_another(reader: Parts) -> Reading | None:
@@ -92,6 +93,11 @@ def loses_the_middle(part: Part | None, before: list[str]) -> bool:
     """Whether the words before a sum ask for the middle of it, which the sum is not."""
     asks = any(word in MIDDLE and after in ("of", "between") for word, after in pairwise(before))
     return asks and not (isinstance(part, Sum) and part.operation == DIVIDED)
+
+
+def done_after(words: list[str], end: int) -> bool:
+    """Whether something is done to all of it after the sum that was read, which must not be let fall: then split it in half."""
+    return any(word == "then" and not _AFTERWARDS.isdisjoint(words[n + 1 : n + 4]) for n, word in enumerate(words) if n >= end)
 
 
 def lost_in(part: Part | None, words: list[str], start: int) -> bool:

@@ -18,7 +18,7 @@ from intents.sum_named import named
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
 from intents.sum_places import BETWEEN as OF_TWO
-from intents.sum_places import between_two, lost_in, middle, placed_by_another, shared_over
+from intents.sum_places import between_two, done_after, lost_in, middle, placed_by_another, shared_over
 from intents.sum_remarks import remainder, summed_up, whole_line, with_remarks
 from intents.sum_steps import walked
 from intents.sum_two import told_of_two
@@ -99,7 +99,7 @@ def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     """Bare numbers with × between are sizes, unless nothing else was said."""
     assert isinstance(found.part, Sum)
     words, parts = [token.text for token in tokens], leaves(found.part)
-    if lost_in(found.part, words, start):
+    if lost_in(found.part, words, start) or done_after(words, found.end):
         return False
     sizes = found.part.operation == TIMES and all(isinstance(part, Number) and part.value >= 1 for part in parts)
     said = any(word in MULTIPLIED for word in words[start : found.end])

@@ -1,4 +1,4 @@
-"""Names that are written in two words and are one thing: feather edge, counter battens."""
+"""Names that are written in two words and are one thing: feather edge, per cent."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from intents.tokens import Token
 _PAIRS = {
     ("feather", "edge"): "featheredge", ("feather", "edged"): "featheredge", ("weather", "board"): "weatherboard",
     ("weather", "boards"): "weatherboards", ("weather", "boarding"): "weatherboards", ("ship", "lap"): "shiplap",
-    ("per", "cent"): "percent", ("counter", "batten"): "counterbatten", ("counter", "battens"): "counterbattens",
+    ("per", "cent"): "percent",
 }  # fmt: skip
 _FIRST = frozenset(first for first, _ in _PAIRS)
 
