@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Annotated, Any
 
 from solvers.common import DUST_CAUTION, SAW_CAUTION
 from solvers.coverage import NO_WASTE, Waste, whole_pieces, with_waste
-from solvers.exact import Term
+from solvers.cut_plan import order_of, planned
+from solvers.exact import Term, ceil
+from solvers.quantities import Length
 from solvers.registry import topic
-from solvers.slots import Choice, Opening, Slot
+from solvers.slots import Choice, Opening, Piece, Slot
+from solvers.slots import Stock as Sold
 from solvers.topics.sticks import Stock
 from solvers.working import Working
 
+KERF = Fraction(1, 8)  # in
 LONGER = "Measured along the opening's edge: a piece mitred at both ends is longer by twice the trim's width, less any reveal."
 
 
@@ -65,13 +70,41 @@ def trim_round_openings(
     if stock is None:
         work.answer("length of trim", need)
     else:
-        whole_pieces(work, "sticks", need / 12, stock, "whole sticks, rounded up", "the sticks, end to end,")
+        _sticks(work, _pieces(openings, sides, faces), need, stock)
         work.also("length of trim", length)
     work.also_word("pieces on a face", ", ".join(pieces))
     work.check("all round, less what is left off at the floor", round_, "=", length)
     work.caution(LONGER, SAW_CAUTION, DUST_CAUTION)
     work.source("doors: two legs and a head, other openings: all four sides unless said: common practice")
     _draw(work, openings[0], _legs_and_head(openings[0], sides))
+
+
+def _pieces(openings: tuple[Opening, ...], sides: Sides | None, faces: Faces | None) -> list[Piece]:
+    """Every piece of trim, so many of a length."""
+    twice = 2 if faces is Faces.BOTH else 1
+    pieces = []
+    for opening in openings:
+        heads = 1 if _legs_and_head(opening, sides) else 2
+        pieces += [Piece(2 * twice * opening.count, opening.height), Piece(heads * twice * opening.count, opening.width)]
+    return pieces
+
+
+def _sticks(work: Working, pieces: list[Piece], need: Any, stock: Any) -> None:
+    """How many sticks: as many as the length needs, or as the pieces can be cut from where that is more.
+
+    A piece that is longer than a stick is joined, and the length alone tells.
+    """
+    stick = Fraction(stock.value) * 12
+    by_length = work.value(ceil(need / 12 / stock))
+    whole = all(piece.length.to("in").value <= stick for piece in pieces)
+    cut = sum(one.times for one in planned(order_of(work, pieces, (Sold(Length(stick, "in")),), KERF))[1]) if whole else 0
+    if cut <= by_length:
+        whole_pieces(work, "sticks", need / 12, stock, "whole sticks, rounded up", "the sticks, end to end,")
+        return
+    count = work.term("by the cut list", cut, "count")
+    why = "the fewest that the pieces can be cut from, with 1/8 in for each cut and no piece joined; a cut list tells each stick"
+    sticks = work.answer("sticks", 1 * count, why, "count", "sticks")
+    work.check("the sticks, end to end, reach", sticks * stock, ">=", need / 12)
 
 
 def _sizes(opening: Opening) -> tuple[tuple[str, Any], tuple[str, Any]]:

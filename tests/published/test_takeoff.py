@@ -260,7 +260,18 @@ def test_trim_round_openings(kind: str, count: int, width: int, height: int, len
 
 
 def test_trim_round_openings_in_sticks() -> None:
-    """Arithmetic: six windows 3 by 5 ft are 96 ft round, six sticks of 16 ft; 105.6 ft with a tenth for waste, seven."""
+    """Arithmetic: six windows 3 by 5 ft are 96 ft round, six sticks of 16 ft end to end, in which no cut is left: seven.
+
+    105.6 ft with a tenth for waste are seven too. A garage door's 16 ft head is joined from 12 ft: 30 ft is three.
+    """
     windows = (Opening(6, Length(Fraction(3), "ft"), Length(Fraction(5), "ft"), "window"),)
-    assert answer("trim round openings", openings=windows, stock="16 ft") == 6
+    assert answer("trim round openings", openings=windows, stock="16 ft") == 7
     assert answer("trim round openings", openings=windows, stock="16 ft", waste=Percent(Fraction(10), "percent")) == 7
+    door = (Opening(1, Length(Fraction(16), "ft"), Length(Fraction(7), "ft"), "garage door"),)
+    assert answer("trim round openings", openings=door, stock="12 ft") == 3
+
+
+def test_trim_in_sticks_is_never_less_than_the_pieces_can_be_cut_from() -> None:
+    """Counted by hand: two 60s, or three 36s, from a 12 ft stick: three and two are five, though 48 ft are four sticks."""
+    windows = (Opening(3, Length(Fraction(3), "ft"), Length(Fraction(5), "ft"), "window"),)
+    assert answer("trim round openings", openings=windows, stock="12 ft") == 5
