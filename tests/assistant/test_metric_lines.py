@@ -184,7 +184,7 @@ def test_what_cover_names_is_no_height() -> None:
 
 
 def test_cover_is_kept_and_read_back() -> None:
-    assert "150" in last("cover is 150 and the roof is 40 degrees", "what's the cover")["say"]
+    assert "150" in last("board cover is 150 and the roof is 40 degrees", "what's the board cover")["say"]
 
 
 def test_a_length_and_an_angle_is_the_length() -> None:
