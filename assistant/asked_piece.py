@@ -18,11 +18,9 @@ from solvers.slots import Parameter, Slot
 if TYPE_CHECKING:
     from assistant.pending import Asked, Pending
 
-# Is a 4 inch enough, of a length that is not known while something is still asked for.
+# Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
 _ENOUGH = re.compile(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
-
-
-_EITHER = re.compile(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)  # 6 or 7
+_EITHER = re.compile(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)
 _AND, _NO = re.compile(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), re.compile(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
 

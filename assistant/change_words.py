@@ -124,7 +124,7 @@ def one_for_another(text: str) -> re.Match[str] | None:
     return _EACH_OF.search(text) or _ONE_OF.search(text)
 
 
-_MEMBERS = re.compile(  # of a roof, of which nothing is worked here
+_MEMBERS = re.compile(  # of a roof, which are no part of a question that does not name them
     r"\bjacks?\b|\bbird'?s?[ -]?mouths?\b|\bcollar ties?\b|\bcripples?\b|\bking posts?\b|\bridge (?:beam|board)\b", re.IGNORECASE
 )
 

@@ -202,7 +202,8 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
     outright = told_outright(wanted, c.last)
-    if (wanted.untold and not outright) or two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last):
+    strange = two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last) or no_change.share_of_a_thing(wanted, c.last)
+    if strange or (wanted.untold and not outright):
         _ask_where(c, record, wanted, c.last)
         return True
     found, text_now = outright or _readings(c, wanted, c.last, questions), ""

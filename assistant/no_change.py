@@ -78,11 +78,13 @@ def _said_after(heard: Heard, rest: str, label: str) -> bool:
 
 
 def of_each(wanted: Wanted, last: Asked) -> bool:
-    """Whether a length is told of each of the things that stand on a wall, and so is no length of that: and 9 foot each; or
-    a share of a thing is told, which a sum takes for a share of an inch."""
-    if last.topic.name == "tape arithmetic" and _SHARE_OF_A_THING.search(wanted.rest):
-        return True
+    """Whether a length is told of each of the things that stand on a wall, and so is no length of that: and 9 foot each."""
     return last.topic.name in _ON_A_WALL and _OF_EACH.search(wanted.rest) is not None and bool(places_of(wanted.rest))
+
+
+def share_of_a_thing(wanted: Wanted, last: Asked) -> bool:
+    """Whether a share of a thing is told, which a sum takes for a share of an inch: half the rail."""
+    return last.topic.name == "tape arithmetic" and _SHARE_OF_A_THING.search(wanted.rest) is not None
 
 
 def running_total(questions: list[Question]) -> bool:

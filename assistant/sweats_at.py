@@ -9,7 +9,9 @@ from assistant.said_over import places_of
 from assistant.units_kept import in_its_unit
 from intents.fitting import fit
 from intents.question import Heard, Question
+from intents.reading import Reading
 from intents.talk import numbers_in
+from solvers.slots import Parameter
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -40,11 +42,8 @@ def sweats_at(wanted: Wanted, last: Asked) -> list[Question]:
     if len(rows) != 1 or len(places) != 1:
         return []
     text = rest[places[0].start : places[0].end]
-    fitted = fit(rows[0], parameter, text, cued=True)
-    if fitted is None:
-        return []
-    heard = Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others)
-    return [Question(last.topic.name, {parameter.name: heard}, _SCORE)]
+    heard = _heard(rows[0], parameter, text)
+    return [Question(last.topic.name, {parameter.name: heard}, _SCORE)] if heard is not None else []
 
 
 def air_told(wanted: Wanted, last: Asked) -> list[Question]:
@@ -55,8 +54,13 @@ def air_told(wanted: Wanted, last: Asked) -> list[Question]:
         return []
     text = found["n"]
     rows = numbers_in(text)
-    fitted = fit(rows[0], parameter, text, cued=True) if len(rows) == 1 and rows[0].kind == "number" else None
-    if fitted is None:
+    heard = _heard(rows[0], parameter, text) if len(rows) == 1 and rows[0].kind == "number" else None
+    if heard is None:
         return []
-    heard = Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others)
     return [Question(last.topic.name, {parameter.name: in_its_unit(heard, last.givens[parameter.name], last)}, _TOLD_SO)]
+
+
+def _heard(row: Reading, parameter: Parameter, text: str) -> Heard | None:
+    """A number as a value of the parameter that its words tell it is; None where it can be none."""
+    fitted = fit(row, parameter, text, cued=True)
+    return Heard(fitted.value, 0, len(text), text, fitted.sure, fitted.others) if fitted is not None else None

@@ -29,10 +29,9 @@ if TYPE_CHECKING:
     from assistant.pending import Asked, Pending
     from assistant.record import Record
 
-_PUTS_RIGHT = re.compile(r"\W*(?:no|nope|sorry|wait|actually|i meant|i mean|i said)\b", re.IGNORECASE)
-_CORRECTS = re.compile(
-    r"\W*(?:no|nope|nah|sorry|wait|actually|i meant|i mean|i said|scratch that|make (?:it|that))\b", re.IGNORECASE
-)
+_RIGHTS = "no|nope|sorry|wait|actually|i meant|i mean|i said"
+_PUTS_RIGHT = re.compile(rf"\W*(?:{_RIGHTS})\b", re.IGNORECASE)
+_CORRECTS = re.compile(rf"\W*(?:{_RIGHTS}|nah|scratch that|make (?:it|that))\b", re.IGNORECASE)
 _NEAR_IT, _NEARLY = Fraction(5, 4), Fraction(3, 2)  # so many times as much, either way, of what was put right
 _ALONE = re.compile(  # what may stand beside a number that says nothing of what it is for
     r"(?:\b(?:and|so|ok|then|or|but|no|sorry|wait|at|on|with|for|if|it['’]?s|that['’]?s|make|it|that|what|how|about|i said"
@@ -126,7 +125,8 @@ def put_right(c: Conversation, record: Record, text: str, pending: Pending) -> b
     reply = fit(rows[0], waited, text, cued=True)
     natural = reply is not None and isinstance(reply.value, Quantity) and is_usual(waited.slot, reply.value, 1)
     most = _NEAR_IT if natural else _NEARLY
-    near, words = {}, text[places_of(text)[0].start : places_of(text)[0].end]
+    place, near = places_of(text)[0], {}
+    words = text[place.start : place.end]
     for name, given in asked.givens.items():
         value = _anew(rows[0], asked.topic.parameter(name), given.value, words) if given.source == "asked" else None
         if value is not None and given.value.value and 1 / most <= value.to(given.value.unit).value / given.value.value <= most:

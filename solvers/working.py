@@ -208,9 +208,8 @@ class Working:
             unit, factor = METRIC[term.unit]
             term = self.step(f"{term.name} in {unit}", term * factor, f"1 {term.unit} is exactly {factor} {unit}", unit)
         value, unit = term.value, term.unit
-        self.result = Line(name, value, unit, reading(value, unit, self.tape_step))
-        if self.decimals:
-            self.result = Line(name, value, unit, f"{decimal(value, self.decimals)} {unit}")
+        shown_as = f"{decimal(value, self.decimals)} {unit}" if self.decimals else reading(value, unit, self.tape_step)
+        self.result = Line(name, value, unit, shown_as)
         if unit == "count" or self.decimals:
             return
         step = rounding_step(value, unit, self.tape_step)

@@ -13,10 +13,10 @@ from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Choice, Opening, Piece, Slot
 from solvers.slots import Stock as Sold
+from solvers.topics.cutlist import EIGHTH
 from solvers.topics.sticks import Stock
 from solvers.working import Working
 
-KERF = Fraction(1, 8)  # in
 LONGER = "Measured along the opening's edge: a piece mitred at both ends is longer by twice the trim's width, less any reveal."
 
 
@@ -51,42 +51,38 @@ def trim_round_openings(
     """
     total: Any = 0
     round_: Any = 0
-    pieces: list[str] = []
     for number, opening in enumerate(openings, 1):
         label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
         wide, high = (work.term(f"{label} {way}", size.to("in").value, "in") for way, size in _sizes(opening))
         _refuse_nothing(work, opening, wide, high)
-        heads = 1 if _legs_and_head(opening, sides) else 2
+        heads = _heads(opening, sides)
         each = work.step(f"round {label}", 2 * high + heads * wide, _why(opening, heads), "in")
         total += opening.count * each
         round_ += opening.count * (2 * (wide + high) - (2 - heads) * wide)
-        pieces += [f"{2 * opening.count} at {work.text(high)}", f"{heads * opening.count} at {work.text(wide)}"]
         if opening.assumed:
             work.caution(f"Assumed: {opening.assumed}. Say it as 3-0 by 6-8 to be sure.")
     if faces is Faces.BOTH:
         total, round_ = 2 * total, 2 * round_
     length = work.step("round them all", total, "so many of each" + (", on both faces of the wall" if faces else ""), "in")
     need = with_waste(work, "with waste", length, waste)
+    pieces = _pieces(openings, sides)
     if stock is None:
         work.answer("length of trim", need)
     else:
-        _sticks(work, _pieces(openings, sides, faces), need, stock)
+        _sticks(work, pieces * (2 if faces is Faces.BOTH else 1), need, stock)
         work.also("length of trim", length)
-    work.also_word("pieces on a face", ", ".join(pieces))
+    said = [f"{one.count} at {work.text(work.term('', one.length.to('in').value, 'in'))}" for one in pieces]
+    work.also_word("pieces on a face", ", ".join(said))
     work.check("all round, less what is left off at the floor", round_, "=", length)
     work.caution(LONGER, SAW_CAUTION, DUST_CAUTION)
     work.source("doors: two legs and a head, other openings: all four sides unless said: common practice")
-    _draw(work, openings[0], _legs_and_head(openings[0], sides))
+    _draw(work, openings[0], _heads(openings[0], sides) == 1)
 
 
-def _pieces(openings: tuple[Opening, ...], sides: Sides | None, faces: Faces | None) -> list[Piece]:
-    """Every piece of trim, so many of a length."""
-    twice = 2 if faces is Faces.BOTH else 1
-    pieces = []
-    for opening in openings:
-        heads = 1 if _legs_and_head(opening, sides) else 2
-        pieces += [Piece(2 * twice * opening.count, opening.height), Piece(heads * twice * opening.count, opening.width)]
-    return pieces
+def _pieces(openings: tuple[Opening, ...], sides: Sides | None) -> list[Piece]:
+    """Every piece of trim on one face of the wall, so many of a length."""
+    both = ((Piece(2 * one.count, one.height), Piece(_heads(one, sides) * one.count, one.width)) for one in openings)
+    return [piece for pair in both for piece in pair]
 
 
 def _sticks(work: Working, pieces: list[Piece], need: Any, stock: Any) -> None:
@@ -97,7 +93,7 @@ def _sticks(work: Working, pieces: list[Piece], need: Any, stock: Any) -> None:
     stick = Fraction(stock.value) * 12
     by_length = work.value(ceil(need / 12 / stock))
     whole = all(piece.length.to("in").value <= stick for piece in pieces)
-    cut = sum(one.times for one in planned(order_of(work, pieces, (Sold(Length(stick, "in")),), KERF))[1]) if whole else 0
+    cut = sum(one.times for one in planned(order_of(work, pieces, (Sold(Length(stick, "in")),), EIGHTH.value))[1]) if whole else 0
     if cut <= by_length:
         whole_pieces(work, "sticks", need / 12, stock, "whole sticks, rounded up", "the sticks, end to end,")
         return
@@ -111,8 +107,10 @@ def _sizes(opening: Opening) -> tuple[tuple[str, Any], tuple[str, Any]]:
     return ("width", opening.width), ("height", opening.height)
 
 
-def _legs_and_head(opening: Opening, sides: Sides | None) -> bool:
-    return "door" in opening.what if sides is None else sides is Sides.THREE
+def _heads(opening: Opening, sides: Sides | None) -> int:
+    """How many of its pieces lie level: the head of a door, head and sill of anything else, unless said."""
+    legs_and_head = "door" in opening.what if sides is None else sides is Sides.THREE
+    return 1 if legs_and_head else 2
 
 
 def _why(opening: Opening, heads: int) -> str:

@@ -6,12 +6,7 @@ import math
 
 import pytest
 
-from assistant.conversation import Conversation
-
-
-def last(*lines: str) -> dict:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 def value(*lines: str) -> float:

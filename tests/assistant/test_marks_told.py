@@ -5,11 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.conversation import Conversation
-
-
-def last(*lines: str) -> dict:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 @pytest.mark.parametrize(

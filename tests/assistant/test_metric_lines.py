@@ -4,14 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.conversation import Conversation
-from assistant.record import Record
-
-
-def last(*lines: str) -> Record:
-    """The record of the last line of a conversation."""
-    c = Conversation()
-    return [c.answer(line) for line in lines][-1]
+from tests.talking import last
 
 
 def value(*lines: str) -> tuple[float, str]:

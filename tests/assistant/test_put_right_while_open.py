@@ -2,16 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
-from assistant.conversation import Conversation
-
-
-def records(*lines: str) -> list[dict[str, Any]]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines]
+from tests.talking import records
 
 
 @pytest.mark.parametrize(

@@ -2,18 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
-from assistant.conversation import Conversation
+from tests.talking import last
 
 SUM = "5 foot 6 plus 4 foot 2"  # 116 inches
-
-
-def last(*lines: str) -> dict[str, Any]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines][-1]
 
 
 @pytest.mark.parametrize(

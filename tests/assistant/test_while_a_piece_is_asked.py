@@ -2,18 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
-from assistant.conversation import Conversation
+from tests.talking import records
 
 SCREW = "screw length 3/4 board 3/4 strap 1 inch foam into stud"  # 2 1/2 inches, and what goes into the stud is asked
-
-
-def records(*lines: str) -> list[dict[str, Any]]:
-    conversation = Conversation()
-    return [conversation.answer(line) for line in lines]
 
 
 def test_a_layer_told_anew_leaves_the_others() -> None:
