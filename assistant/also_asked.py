@@ -11,6 +11,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_beside import ASKED
+from intents.expressions import expression
 from solvers.quantities import Area, Quantity, Temperature, Volume, Weight
 from solvers.rounding import reading
 
@@ -20,16 +21,16 @@ if TYPE_CHECKING:
 _ORDINALS = tuple("first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth".split())
 _NTH = rf"(?P<nth>{'|'.join(_ORDINALS)}|last|\d+(?:st|nd|rd|th))"
 _MARKED = r"mark|line|course|row|strap|batten|piece|baluster|picket|board|panel|joint|fastener|screw|nail|bend|cut"
-_MARK = re.compile(rf"\b{_NTH} (?P<what>{_MARKED})\b", re.IGNORECASE)
-_THAT_ONE = re.compile(
+_MARK = expression(rf"\b{_NTH} (?P<what>{_MARKED})\b", re.IGNORECASE)
+_THAT_ONE = expression(
     rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is|give me)\W+)*{_NTH} one\W*", re.IGNORECASE
 )
-_WHERE = re.compile(r"\b(?:where|what|whats|how far|show|tell|give)\b", re.IGNORECASE)
+_WHERE = expression(r"\b(?:where|what|whats|how far|show|tell|give)\b", re.IGNORECASE)
 _UP = r"(?: (?:up )?(?:from|off|above) (?:the )?(?:bottom|floor|base|plinth|sill|start))?"
-_ONLY = re.compile(
+_ONLY = expression(
     rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is)\W+)*{_NTH}(?: (?:{_MARKED}))?{_UP}\W*", re.IGNORECASE
 )
-_UNIT = re.compile(
+_UNIT = expression(
     r"\b(?:in|to|into|as)\s+(?:degrees\s+)?(?:(?P<square>square|sq\.?|cubic)\s+)?(?P<name>[a-z]+(?: metres?| meters?| feet)?)\b",
     re.IGNORECASE,
 )
@@ -84,7 +85,7 @@ def mark_asked(record: Record, text: str, ones: bool = False) -> list[str]:
     nth = found["nth"].lower()
     at = len(record["marks"]) if nth == "last" else _ORDINALS.index(nth) + 1 if nth in _ORDINALS else int(nth[:-2])
     if not 0 < at <= len(record["marks"]):
-        return [f"there are {len(record['marks'])} marks, and no {nth} {'one' if found.re is not _MARK else found['what']}"]
+        return [f"there are {len(record['marks'])} marks, and no {nth} {'one' if found.re != _MARK else found['what']}"]
     return [f"{record['marks'][at - 1]['name']}: {record['marks'][at - 1]['text']}"]
 
 

@@ -9,17 +9,18 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from intents.expressions import expression
 from intents.talk import numbers_in
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_APART = re.compile(
+_APART = expression(
     r"\s*(?:[,;:]|\.(?!\d)|\band\b|\bbut\b|\bwith(?= the same\b| same\b))(?:\s+(?:and|but)\b)?\s*"
     r"|\s+(?=(?:still|(?:the )?same|(?:at|on|with) the [a-z0-9]+\W*$)\b)",  # still a quarter deep, at the fifteen
     re.IGNORECASE,
 )
-_SAME = re.compile(
+_SAME = expression(
     r"\W*(?:(?:all|everything|the rest|rest|all the rest)(?:\s+else)?\s+(?:is\s+|stays?\s+|as\s+|the\s+)*(?:same|before|was|is)\b"
     r"|otherwise (?:the )?same|(?:all |everything )?else (?:the )?same"
     r"|(?:still |at |on |for |with )?(?:all |it's |its )?(?:the |that |those )?same\b"
@@ -27,13 +28,13 @@ _SAME = re.compile(
     r")",
     re.IGNORECASE,
 )
-_THE_NUMBER = re.compile(r"(?:at|on|with) the [a-z0-9]+\W*", re.IGNORECASE)  # at the fifteen, which it had before
-_SAME_BUT = re.compile(
+_THE_NUMBER = expression(r"(?:at|on|with) the [a-z0-9]+\W*", re.IGNORECASE)  # at the fifteen, which it had before
+_SAME_BUT = expression(
     r"\W*(?:(?:and|now|ok|so|do|for|on)\s+)*(?:the |that |this )?same(?:(?:\s+(?!with\b|but\b|at\b|in\b|on\b)[a-z]+){1,2}[\s,]+"
     r"(?:(?:but|only|just|with|at|in|on)\s+)+|\s+(?:with|at|in|on)\s+)(?:(?:an?|it'?s)\s+)?",
     re.IGNORECASE,
 )  # same wall with
-_COMPARES = re.compile(
+_COMPARES = expression(
     r"\W*(?:not (?:at|from) (?:zero|nothing|0)"
     r"|(?:one|two|three|a|an|\d)\s+(?:more|less|fewer)\s+than\s+(?:before|last time|that)"
     r"|(?:double|twice|half|triple)(?:\s+(?:that|it|as (?:much|many|wide|big|deep)))?)\W*$",

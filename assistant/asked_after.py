@@ -10,6 +10,7 @@ from assistant.change_words import is_no_change
 from assistant.names import by_its_name
 from assistant.record import put_noted
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.matcher import speller
 from intents.question import Question
 from intents.talk import numbers_in
@@ -19,34 +20,34 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 A_NAME = 2  # words that only name a value on the page: height?
-_WORD = re.compile(r"[A-Za-z]{4,}")
+_WORD = expression(r"[A-Za-z]{4,}")
 LONGEST = 11  # words of such a line
 # Another thing than the last answer is of, or a change of it.
-_ANOTHER = re.compile(
+_ANOTHER = expression(
     r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next(?! (?:size|length))|different|new|north|south|east|west|lake|ramp"
     r"|front|back|if|instead|(?<!does it )(?<!does that )(?<!do they )make|change"
     r"|(?:left|right)[ -](?:side|wall|hand|end|one))\b",
     re.IGNORECASE,
 )
-_SETTING = re.compile(
+_SETTING = expression(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
 )
-_HALF_THERE = re.compile(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
-_TRIANGLE = re.compile(r"\b3.4.5\b|\bthree four five\b|\bper foot\b|\ba per ?cent(?:age)?\b", re.IGNORECASE)  # which is a name
-_NAMED = re.compile(
+_HALF_THERE = expression(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
+_TRIANGLE = expression(r"\b3.4.5\b|\bthree four five\b|\bper foot\b|\ba per ?cent(?:age)?\b", re.IGNORECASE)  # which is a name
+_NAMED = expression(
     r"\W*(?:(?:and|so|ok|okay|then|but|now|what['’]?s|what is|what was|what are|give me|tell me|how much is|the|my|it['’]?s)"
     r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",
     re.IGNORECASE,
 )
 _SIZES = {"long": "length", "high": "height", "tall": "height", "wide": "width", "steep": "angle"}
-_HOW = re.compile(rf"\W*(?:(?:and|so|ok|then)\W+)*how (?P<size>{'|'.join(_SIZES)})(?: (?:is|was) (?:it|that))?\W*", re.IGNORECASE)
-_HOW_MANY = re.compile(
+_HOW = expression(rf"\W*(?:(?:and|so|ok|then)\W+)*how (?P<size>{'|'.join(_SIZES)})(?: (?:is|was) (?:it|that))?\W*", re.IGNORECASE)
+_HOW_MANY = expression(
     r"\W*(?:(?:and|so|ok|then|but|now)\W+)*how many(?: (?P<things>[a-z]+))?(?: (?:is|are|was|were) (?:that|there|it|those))?"
     r"(?: (?:do|will|would|did) (?:i|we|you) (?:need|want|get|say|buy))?"
     r"(?: (?:in all|altogether|in total|total|then|again|now))*\W*",
     re.IGNORECASE,
 )
-_SQUARES = re.compile(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them
+_SQUARES = expression(r"\bsquares\b", re.IGNORECASE)  # which have a waste in them
 
 
 def asked_after(c: Conversation, record: Record, text: str) -> bool:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.said_over import places_of
+from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -19,9 +20,9 @@ if TYPE_CHECKING:
     from assistant.pending import Asked, Pending
 
 # Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
-_ENOUGH = re.compile(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
-_EITHER = re.compile(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)
-_AND, _NO = re.compile(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), re.compile(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
+_ENOUGH = expression(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
+_EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)
+_AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
 
 def asks_it_back(text: str, pending: Pending) -> bool:

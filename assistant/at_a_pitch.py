@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Number, Pitch
 
@@ -15,14 +16,14 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _RISE, _DEGREES = (1, 14), (10, 60)  # what is said so of a pitch in 12, and of one in degrees
-_LINE = re.compile(
+_LINE = expression(
     r"\W*(?:(?:and|so|ok|okay|now|then|but|what(?:['’]?s| is| about)?|how about|how (?:long|high|tall)(?:['’]?s| is)?|the|that"
     r"|each|both|of|for|on|rakes?|rake length|rafters?|slope|sloped length|gable|height|gable height|peak|ridge|roof|it|its|one)"
     r"[ ,]+)*at (?:an? )?(?P<n>[a-z0-9/ ]+?)(?: then| now| instead)?\W*",
     re.IGNORECASE,
 )
-_RAKE = re.compile(r"\brakes?(?! length)\b", re.IGNORECASE)
-_HIGH = re.compile(r"\bhow (?:high|tall)(?:['’]?s| is)?(?: (?:it|that)\b)?", re.IGNORECASE)
+_RAKE = expression(r"\brakes?(?! length)\b", re.IGNORECASE)
+_HIGH = expression(r"\bhow (?:high|tall)(?:['’]?s| is)?(?: (?:it|that)\b)?", re.IGNORECASE)
 _LAID = ("exposure", "spacing", "price")  # what else is said with at
 
 

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from assistant.pending import Asked, Pending
 from assistant.record import Record, given_lines, put_asked
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.matcher import read, read_as
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -31,10 +32,10 @@ JOINTS = {
     "rake to level joint": "rake to level joint", "polygon": "polygon", "corner in several pieces": "corner in pieces",
 }  # fmt: skip
 _LIMITS = ("limit", "left", "right")
-_CAN_IT = re.compile(r"\bcan (?:it|that|he|she|(?:my|the|this) saw) (?:do|cut|make|reach|manage|get|take)\b", re.IGNORECASE)
+_CAN_IT = expression(r"\bcan (?:it|that|he|she|(?:my|the|this) saw) (?:do|cut|make|reach|manage|get|take)\b", re.IGNORECASE)
 _MINE = r"(?:my|the|our|this|that|his|her|a|any)?\s*(?:\w+\s+)?saws?"
 _CUTS = r"(?:cut|make|do|reach|handle|manage|get|go|swing|take|miter|mitre)\b"
-_ASKS = re.compile(
+_ASKS = expression(
     rf"\b(?:can|could|will|would|does|do|might)\s+(?:{_MINE}|it|she)\b(?:\s+\w+)?\s+{_CUTS}"
     rf"|\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+{_MINE}\b"
     rf"|^(?:so\s+)?(?:is|are|will|would|can)\b.*\b(?:on|within|in|past|beyond|over)\s+(?:the\s+)?(?:(?:reach|scale|range|limit|swing)\s+(?:of|on|for)\s+)?{_MINE}"
@@ -43,12 +44,12 @@ _ASKS = re.compile(
     rf"|\b(?:with|on|using)\s+{_MINE}\b[\s,]*(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}",
     re.IGNORECASE,
 )
-_WITH_IT = re.compile(rf"\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+it\b", re.IGNORECASE)
-_CAN_I = re.compile(rf"\W*(?:so |then |and )*\b(?:can|could|will) (?:i|we|you) (?:still )?{_CUTS}", re.IGNORECASE)
-_IT = re.compile(r"\b(?:it|that|this|them|those|these|jig)\b", re.IGNORECASE)
-_WHAT = re.compile(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
-_HOW = re.compile(r"\bhow\b.*\b(?:cut|make|do|get)\b|\b(?:set|dial|setting)\b.*\bjig\b|\bjig\b.*\b(?:set|dial)\b", re.IGNORECASE)
-_REACH = re.compile(
+_WITH_IT = expression(rf"\b(?:can|could)\s+(?:i|we|you|he|she)\s+(?:still\s+)?{_CUTS}.*\b(?:on|with|using)\s+it\b", re.IGNORECASE)
+_CAN_I = expression(rf"\W*(?:so |then |and )*\b(?:can|could|will) (?:i|we|you) (?:still )?{_CUTS}", re.IGNORECASE)
+_IT = expression(r"\b(?:it|that|this|them|those|these|jig)\b", re.IGNORECASE)
+_WHAT = expression(r"\b(?:what|whats|what's|where|which|how)\b", re.IGNORECASE)  # asks for the setting itself
+_HOW = expression(r"\bhow\b.*\b(?:cut|make|do|get)\b|\b(?:set|dial|setting)\b.*\bjig\b|\bjig\b.*\b(?:set|dial)\b", re.IGNORECASE)
+_REACH = expression(
     r"[\s,;]*(?:\b(?:and|if|when|with|but|since|as|on|which|that|whose|says)\b\s*)*"
     r"(?:\b(?:it|(?:(?:my|the|our|a|this)\s+)?(?:\w+\s+)?saw)\s+)?(?:(?:only|just|that)\s+)*"
     r"(?:\b|(?<=['’]s ))(?:stop(?:s|ped|ping)?|good|max(?:es|imum)?|tops?|goes|go|swings?"
@@ -56,18 +57,18 @@ _REACH = re.compile(
     r"(?:\s+(?:is|out|up|only|at|to|of|past))*\s*$",
     re.IGNORECASE,
 )
-_COMES_TO = re.compile(
+_COMES_TO = expression(
     r"\b(?:(?:work|come)s?|came|worked) (?:out|to)(?: (?:at|to|as|about))?\s*$|\b(?:wants|needs|calls for)\s*$", re.IGNORECASE
 )
-_TOLD = re.compile(r"\bsaw\s+(?:only |just )?(?:goes|stops|tops|maxes|swings|reaches|quits|tilts)\b", re.IGNORECASE)
-_WHETHER = re.compile(r"\b(?:can|could|will|would|does|do) (?:i|we|you|it|he|she|that|this)\b", re.IGNORECASE)
+_TOLD = expression(r"\bsaw\s+(?:only |just )?(?:goes|stops|tops|maxes|swings|reaches|quits|tilts)\b", re.IGNORECASE)
+_WHETHER = expression(r"\b(?:can|could|will|would|does|do) (?:i|we|you|it|he|she|that|this)\b", re.IGNORECASE)
 _PAST = "That is past the"
-_ONLY_THE_SAW = re.compile(
+_ONLY_THE_SAW = expression(
     r"\W*(?:(?:and|so|ok|then) )*(?:can|could|will|would) (?:my|the|this|that|a) saw (?:do|cut|make|reach) (?:an? )?"
     r"[a-z0-9./ ]+\W*",
     re.IGNORECASE,
 )
-_STOPS = re.compile(r"[\s°]*(?:deg(?:ree)?s?\s+)?(?:saw|stop|limit|swing|max)\b", re.IGNORECASE)
+_STOPS = expression(r"[\s°]*(?:deg(?:ree)?s?\s+)?(?:saw|stop|limit|swing|max)\b", re.IGNORECASE)
 UNANSWERED: Record = {
     "answer": None, "also": [], "steps": [], "checks": [], "marks": [], "figure": None, "cautions": [], "sources": []
 }  # fmt: skip

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from assistant.line_apart import without_opening
 from assistant.record import become, blank
 from assistant.told_round import put_back, state_of
+from intents.expressions import expression
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -19,8 +20,8 @@ if TYPE_CHECKING:
 
 LONGEST = 100  # characters of such a line
 _LEAD = r"\W*(?:(?:ok|okay|right|so|now|and|then|no|actually|go|going)[ ,]+)*"
-_BACK = re.compile(rf"{_LEAD}(?P<line>back to .+)", re.IGNORECASE)
-_JOINS = (re.compile(r"[ ,;]+(?:but|only|with)[ ,]+|[,;] ?", re.IGNORECASE), re.compile(r" and ", re.IGNORECASE))
+_BACK = expression(rf"{_LEAD}(?P<line>back to .+)", re.IGNORECASE)
+_JOINS = (expression(r"[ ,;]+(?:but|only|with)[ ,]+|[,;] ?", re.IGNORECASE), expression(r" and ", re.IGNORECASE))
 
 
 def back_and_change(c: Conversation, record: Record, text: str) -> bool:

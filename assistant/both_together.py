@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from assistant.record import put_asked
 from assistant.several import told_of
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.question import Question
 
 if TYPE_CHECKING:
@@ -27,32 +28,32 @@ _TWO = (
 )
 _UNIT = r"(?: in (?P<unit>feet and inches|inches|feet|metric|mil|mm|millimet(?:re|er)s|met(?:re|er)s))?"
 _THE_TWO = r"(?:the|those|these) two(?: of (?:them|those|these))?"
-_LINE = re.compile(
+_LINE = expression(
     rf"{_LEAD}(?:(?:add|put) {_TWO} (?:together|up)|add {_THE_TWO}|{_TWO} (?:added )?together|{_TWO} (?:added up|combined|in all"
     rf"|in total)|(?:the )?total (?:of|for) (?:the two|both)(?: of them)?)(?: then| now| please)*{_UNIT}",
     re.IGNORECASE,
 )
-_APART = re.compile(
+_APART = expression(
     r"(?:(?:and|so|ok|then|what(?:'?s| is)|the|how much(?:'?s| is)|give me)[ ,]+)*(?:difference|odds)"
     r"(?: (?:between|in) (?:them|the two|those two|these two|the two of them|those|both(?: of them)?))?(?: then| now)*"
     r"|(?:(?:and|so|ok|then)[ ,]+)*how (?:much|far) (?:different|apart) are the two(?: of them)?",
     re.IGNORECASE,
 )
-_MORE = re.compile(
+_MORE = expression(
     r"(?:(?:and|so|ok|then)[ ,]+)*how much (?:more|less|longer|shorter|deeper|bigger|smaller|higher|wider|thicker|extra)"
     r"(?: (?:is|was|does|would) (?:that|it)(?: (?:be|make|come to))?)?(?: than before)?",
     re.IGNORECASE,
 )
-_ANOTHER = re.compile(
+_ANOTHER = expression(
     r"\b(?:other|another|beside|next|second|lake|ramp|north|south|east|west|front|back|left|right|gable|one)\b", re.IGNORECASE
 )
 _NO_SUM = ("deg", "in12", "percent", "degC", "degF", "yesno", "word", "ratio")  # which nobody adds
 _PAIR, _EACH_ITS_OWN = "rake length", "conversion"
-_AND = re.compile(r"\W*(?:and|then|plus|now|next)\b", re.IGNORECASE)
-_PLAINLY_TWO = re.compile(rf"\b{_THE_TWO}", re.IGNORECASE)
+_AND = expression(r"\W*(?:and|then|plus|now|next)\b", re.IGNORECASE)
+_PLAINLY_TWO = expression(rf"\b{_THE_TWO}", re.IGNORECASE)
 _UNITS = dict.fromkeys(("feet and inches", "inches", "feet"), ("in", "ft"))
 _METRIC = ("mm", "cm", "m")
-_PUT_RIGHT = re.compile(r"\W*(?:no|nope|sorry|i meant|i said|actually|wait)\b", re.IGNORECASE)
+_PUT_RIGHT = expression(r"\W*(?:no|nope|sorry|i meant|i said|actually|wait)\b", re.IGNORECASE)
 
 
 def both_together(c: Conversation, record: Record, text: str) -> bool:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from assistant.meant_for import AT_MOST, Wanted
 from assistant.said_over import Place, places_of
+from intents.expressions import expression
 from intents.number_words import PLURALS
 from intents.plurals import KEPT
 from intents.question import Heard, Question
@@ -26,48 +27,48 @@ if TYPE_CHECKING:
 MOST_RISE = 18  # in 12; a bare number over it is no pitch
 _SPACINGS = ("stud spacing", "fastener spacing")
 _SIZES = ("height", "length", "width")
-_OTHER_SIZE = re.compile(r"\b(?:high|tall|long|wide|height|length|width|waste|stock|rows?|courses|start|first)\b", re.IGNORECASE)
+_OTHER_SIZE = expression(r"\b(?:high|tall|long|wide|height|length|width|waste|stock|rows?|courses|start|first)\b", re.IGNORECASE)
 _LIGHT = (
     r"(?:(?:at|on|in|with|and|is|it|be|to|for|of|the|a|an|now|then|please|make|say|if|they|were|are|we|go|use|try|only|just|do|does|got|have|has|had|'ve|sell|sells|stock|carry|come|hm+|yard|supplier|he|she|really|actually)\b|[\s,.?!'’])*"
 )
-_ON_CENTRE = re.compile(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)(?!\s*line)", re.IGNORECASE)
-_TO_WEATHER = re.compile(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)
-_DOES = re.compile(r"\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b", re.IGNORECASE)
-_CHARGES = re.compile(
+_ON_CENTRE = expression(r"\b(?:on[- ]cent(?:er|re)s?|o\.?c\b\.?|cent(?:er|re)s)(?!\s*line)", re.IGNORECASE)
+_TO_WEATHER = expression(r"\b(?:to the weather|showing|reveal)\b", re.IGNORECASE)
+_DOES = expression(r"\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b", re.IGNORECASE)
+_CHARGES = expression(
     r"\b(?:delivery|freight|shipping|haulage|tax|gst|vat|deposit|labour|labor|rental|tip|fuel)\b", re.IGNORECASE
 )
-_FOOTERS = re.compile(r"\bfooters\b", re.IGNORECASE)
-_EACH_OF = re.compile(
+_FOOTERS = expression(r"\bfooters\b", re.IGNORECASE)
+_EACH_OF = expression(
     r"\b(?:make|change|cut|turn|swap) (?:the|those|all the) (\d+)'?s (?:to |into |for |at )?"
     r"(\d[\d /.]*(?: ?(?:inch(?:es)?|mm|feet|foot|ft))?)\W*$",
     re.IGNORECASE,
 )  # make the 36s 40
-_ONE_OF = re.compile(
+_ONE_OF = expression(
     r"\b(?:make|change|turn|swap) (?:the|that) ([\d/]+(?: \d+/\d+)?)(?: into| to)? (?:an? )([\d/]+(?: \d+/\d+)?)\W*$",
     re.IGNORECASE,
 )  # make the 3 a 4
-_PARTS = re.compile(r"\b(?:parts|ways|bays|equal)\b", re.IGNORECASE)
-_STARTS = re.compile(
+_PARTS = expression(r"\b(?:parts|ways|bays|equal)\b", re.IGNORECASE)
+_STARTS = expression(
     r"\b(?:start(?:s|ing)?|begin(?:s|ning)?)(?: (?:it|them|the first(?: (?:one|mark))?|first|off))*(?: (?:at|from|in))?\b"
     r"|\b(?:first|first one|the first one|the first)(?: (?:at|is|is at|goes at))\b",
     re.IGNORECASE,
 )
-_GRADE = re.compile(r"(?:an? )?\d+(?:\.\d+)? ?(?:%|percent)", re.IGNORECASE)  # of a roof whose pitch was told
-_WITH = re.compile(r"\b(?:with|plus|add|w)\b", re.IGNORECASE)  # which leads to waste, or to more
-_DIAGONAL = re.compile(r"\b(?:the )?(?:diagonal|corner to corner)(?:'s|’s| is| at| of| to)?(?=\s)", re.IGNORECASE)
-_WALL = re.compile(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
-_ON_A = re.compile(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
-_ONE = re.compile(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
-_SPARE = re.compile(r"\b(?:spares?|for luck)\b", re.IGNORECASE)
-_ADDS = re.compile(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
-_ONE_THATS = re.compile(r"(?:an?other )?one (?:that['’]?s|that is)\s+(?=\d)", re.IGNORECASE)
-_WARMS = re.compile(
+_GRADE = expression(r"(?:an? )?\d+(?:\.\d+)? ?(?:%|percent)", re.IGNORECASE)  # of a roof whose pitch was told
+_WITH = expression(r"\b(?:with|plus|add|w)\b", re.IGNORECASE)  # which leads to waste, or to more
+_DIAGONAL = expression(r"\b(?:the )?(?:diagonal|corner to corner)(?:'s|’s| is| at| of| to)?(?=\s)", re.IGNORECASE)
+_WALL = expression(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
+_ON_A = expression(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
+_ONE = expression(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
+_SPARE = expression(r"\b(?:spares?|for luck)\b", re.IGNORECASE)
+_ADDS = expression(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
+_ONE_THATS = expression(r"(?:an?other )?one (?:that['’]?s|that is)\s+(?=\d)", re.IGNORECASE)
+_WARMS = expression(
     r"\b(?:ris(?:es?|ing)|rose|(?:go(?:es)?|gone|going|went) up|up by|warm(?:s|ed|er|ing)?|hotter|heat(?:s|ed)?|climbs?)\b",
     re.IGNORECASE,
 )
-_FOREIGN = re.compile(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
+_FOREIGN = expression(r"(?:an? |the )?.{1,30}? (?:of )?(overhang|waste|kerf|exposure|reveal)s?\W*", re.IGNORECASE)
 DIGITS = dict(zip("oh zero one two three four five six seven eight nine".split(), "00123456789", strict=True))
-_SAID_AGAIN = re.compile(r"(.+?)[.,;!]+\s*(?:i|we)\s+(?:said|meant|mean)\s+(.+?)[.!]*", re.IGNORECASE)
+_SAID_AGAIN = expression(r"(.+?)[.,;!]+\s*(?:i|we)\s+(?:said|meant|mean)\s+(.+?)[.!]*", re.IGNORECASE)
 
 
 def in_its_names(wanted: Wanted, last: Asked) -> Wanted:
@@ -124,7 +125,7 @@ def one_for_another(text: str) -> re.Match[str] | None:
     return _EACH_OF.search(text) or _ONE_OF.search(text)
 
 
-_MEMBERS = re.compile(  # of a roof, which are no part of a question that does not name them
+_MEMBERS = expression(  # of a roof, which are no part of a question that does not name them
     r"\bjacks?\b|\bbird'?s?[ -]?mouths?\b|\bcollar ties?\b|\bcripples?\b|\bking posts?\b|\bridge (?:beam|board)\b", re.IGNORECASE
 )
 

@@ -19,6 +19,7 @@ from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists, so_many_of, so_many_pieces
 from assistant.meant_for import END, Wanted, labelled, names_no_new_given, put_in_place, targets_of, told_besides, turned_round
 from assistant.named_none import apart, without_things
+from assistant.names import SUM
 from assistant.no_change import (
     in_a_list,
     left_over,
@@ -44,6 +45,7 @@ from assistant.through_last import through_last
 from assistant.told_outright import told_outright
 from assistant.told_values import tells_only
 from assistant.units_kept import UNITS, in_its_unit, openings, units_as_before
+from intents.expressions import expression
 from intents.matcher import read_as
 from intents.placing import ANYTHING
 from intents.question import Heard, Question
@@ -55,17 +57,15 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 LEVEL = 0.12  # topics this near in score are equally likely
-_NONE_OF = re.compile(
-    r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}(?: (?:at|on) (?:the |either |both |each )?(?:ends?|sides?))?\W*",
-    re.IGNORECASE,
+_NONE_OF = expression(
+    r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}(?: (?:at|on) (?:the |either |both |each )?(?:ends?|sides?))?\W*", re.I
 )
-_NO_GAPS = re.compile(r"\W*(?:and |with )?no (?:end )?(?:gaps?|spaces?)\b", re.IGNORECASE)  # which puts nothing right
+_NO_GAPS = expression(r"\W*(?:and |with )?no (?:end )?(?:gaps?|spaces?)\b", re.IGNORECASE)  # which puts nothing right
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
-_FOR_TWELVE = re.compile(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
+_FOR_TWELVE = expression(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
 MOST_WORDS = 60  # of a change; the longest of the sets has 35
-_ASKS = re.compile(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
-_SUM = "tape arithmetic"
-_SPLIT = re.compile(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
+_ASKS = expression(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
+_SPLIT = expression(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
 
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
@@ -388,7 +388,7 @@ def _lets_fall(wanted: Wanted, more: Question, last: Asked, now: Asked) -> bool:
 def of_numbers_alone(c: Conversation, record: Record, text: str, questions: list[Question]) -> bool:
     """Whether a line after an answer is a question of another topic by its numbers alone; then what they are is asked."""
     best = questions[0] if questions else None
-    if c.last is None or best is None or best.words or best.topic in (c.last.topic.name, _SUM) or not c.last.givens:
+    if c.last is None or best is None or best.words or best.topic in (c.last.topic.name, SUM) or not c.last.givens:
         return False
     _ask_where(c, record, Wanted(text), c.last)
     return True

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.choices import BUILT
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.slots import Choice
 
@@ -14,12 +15,12 @@ if TYPE_CHECKING:
     from assistant.meant_for import Wanted
     from assistant.pending import Asked
 
-_SAID = re.compile(
+_SAID = expression(
     r"\W*(?:(?:and|so|ok|but|no|sorry|it['’]?s|they['’]?re|if it['’]?s|with|all|back to)\b\W*)*(?P<choice>[a-z][a-z' ]+?)"
     r"(?:,? (?:then|again|instead|i should (?:say|have said)|i meant|i mean|now|actually|rather))*\W*",
     re.IGNORECASE,
 )
-_HERE = re.compile(  # of this one, and not from here on: the fascia's square to the rake on this one
+_HERE = expression(  # of this one, and not from here on: the fascia's square to the rake on this one
     r"^(?:and |but |so )*(?:the )?[a-z]+(?:['’]s| is) (?P<choice>[a-z ]+?) (?:on (?:this|that) one|this time|here)\W*$",
     re.IGNORECASE,
 )

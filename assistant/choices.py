@@ -11,6 +11,7 @@ from enum import Enum
 from typing import TYPE_CHECKING, Any
 
 from assistant.record import Record, listed, put_noted
+from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question
 from intents.talk import numbers_in
@@ -24,9 +25,9 @@ MOST = 6  # choices kept in mind
 LONGEST = 80  # characters of a line that states one
 # Choices of how a thing is built; how a question is asked is none that holds for the next.
 BUILT = frozenset("fascia material species grain ends screen measured".split())
-_STATES = re.compile(r"\b(?:is|are|was|were|will be|stays?)\b|\w's\b|\w’s\b", re.IGNORECASE)
-_ASKS = re.compile(r"\?|\b(?:how|what|which|when|where|why|can|could|would|does|do|did)\b|^\W*(?:is|are|was|were)\b", re.I)
-_TRADE = re.compile(r"\b(?:fascias?|trim|boards?|siding|cladding|flashings?|spring|overhang|gaps?|screen|pieces|panels?)\b", re.I)
+_STATES = expression(r"\b(?:is|are|was|were|will be|stays?)\b|\w's\b|\w’s\b", re.IGNORECASE)
+_ASKS = expression(r"\?|\b(?:how|what|which|when|where|why|can|could|would|does|do|did)\b|^\W*(?:is|are|was|were)\b", re.I)
+_TRADE = expression(r"\b(?:fascias?|trim|boards?|siding|cladding|flashings?|spring|overhang|gaps?|screen|pieces|panels?)\b", re.I)
 
 
 def states_choice(c: Conversation, text: str) -> bool:

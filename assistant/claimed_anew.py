@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.phrases import compiled
 from intents.tokens import tokenize
 
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
 
 _VERDICTS = ("enough", "not enough")
 _ONES = frozenset("ones one nails screws".split())
-_UNIT = re.compile(r"[\s-]*(?:inch(?:es)?|feet|foot|mm|in\b|ft\b|[\"'])", re.IGNORECASE)
+_UNIT = expression(r"[\s-]*(?:inch(?:es)?|feet|foot|mm|in\b|ft\b|[\"'])", re.IGNORECASE)
 
 
 def claimed_anew(c: Conversation, record: Record, rest: str) -> bool:

@@ -7,11 +7,12 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.record import Record
+from intents.expressions import expression
 from intents.question import Claim
 from solvers.quantities import Pitch, Quantity
 
 SAME = Fraction(1, 20)  # of the answer's unit: as near as it is read off a tool
-_LADDER, _FOOT = re.compile(r"\bladder\b|\blong\b|\breach"), re.compile(r"\bout\b|\baway\b|\boff\b")
+_LADDER, _FOOT = expression(r"\bladder\b|\blong\b|\breach"), expression(r"\bout\b|\baway\b|\boff\b")
 _FAR_OUT = 2  # times as far as a ladder's foot has to stand out, from which on a length is the ladder's own
 _BARE = ("count", "money", "in", "ft2", "in2", "square", "lb", "deg", "degF", "degC")  # what a number may be, unsaid
 

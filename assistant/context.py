@@ -12,12 +12,14 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
+from assistant.names import SUM
 from assistant.record import Record, given_lines, listed
 from assistant.said_over import places_of
 from assistant.speech import spoken
 from assistant.usual import unusual
 from assistant.ways import Way, same_answer
 from intents.elsewhere import outside_of
+from intents.expressions import expression
 from intents.lists import layers_in
 from intents.matcher import read
 from intents.question import Question
@@ -35,19 +37,18 @@ TOGETHER = 280  # characters of what was stated and a question
 TOKENS = 48  # and tokens: the longest of the question sets that is answered so has 35
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
 LAYERED = ("build-out", "fastener length")  # what is asked of layers
-SUM = "tape arithmetic"
 INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
-_TAKES_BACK = re.compile(
+_TAKES_BACK = expression(
     r"\W*(no|nope|nah|not|sorry|wait|actually|correction|i mean|i meant|oops|whoops|scratch|wrong|my mistake|forget"
     r"|make (?:it|that))\b",
     re.IGNORECASE,
 )
-_SAYS = re.compile(
+_SAYS = expression(
     r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there|slopes?|goes up|go up|falls?|rises?|runs?|comes?)\b|'s\b",
     re.IGNORECASE,
 )
-_ASKS = re.compile(
+_ASKS = expression(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import re
 import time
 from collections.abc import Callable
 from types import TracebackType
@@ -13,13 +12,14 @@ from assistant.conversation import Conversation
 from assistant.facts import Facts
 from assistant.notebook import Notebook
 from assistant.record import Record, blank, put_declined
+from intents.expressions import expression
 
 if TYPE_CHECKING:
     from assistant.ears import Heard
 
 STRICT = "LATHMARK_STRICT"  # set it to see a slip of the program as it is, when mending one
 SLIPS = (ArithmeticError, AssertionError, AttributeError, LookupError, RuntimeError, TypeError, ValueError)
-_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f]+")
+_CONTROL = expression(r"[\x00-\x08\x0b-\x1f\x7f-\x9f]+")
 
 
 class Desk:

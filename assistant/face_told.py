@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from intents.expressions import expression
 from intents.fitting import fit
 from intents.listed import METRIC
 from intents.question import Heard, Question
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
     from solvers.slots import Parameter
 
 _SIDES = ("wall_length", "wall_height")
-_FACE = re.compile(
+_FACE = expression(
     r"\W*(?:(?:it['’]?s|it is|the|my|our|that|walls?(?:['’]s)?|is|are|about|a|for|of|one|lake|ramp|north|south|east|west)\W+)*"
     r"(?P<long>[^,;]*?\d[^,;]*?)(?:\s+(?:long|wide|across))?\s*(?:\bby\b|\bx\b|×|,|\band\b|(?<=long)|(?<=wide))\s*"
     r"(?P<high>[^,;]*?\d[^,;]*?)(?:\s+(?:high|tall|up))?\W*",

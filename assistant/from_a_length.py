@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.metric_talk import told_in_metric
+from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Length
 
@@ -15,13 +16,13 @@ if TYPE_CHECKING:
 # What is worked there is how long a piece is.
 _CUT = ("sloped length", "rake length", "hip or valley length", "right triangle", "tape arithmetic", "square check", "arc")
 _AND = r"\W*(?:(?:and|so|ok|okay|then|now)\W+)*"
-_GET = re.compile(
+_GET = expression(
     rf"{_AND}how many(?: of (?:them|those|these))?(?: (?:do|can|will|would|could) (?:i|we|you) (?:get|cut|make))?"
     r"(?: comes?)? (?:from|out of|off) (?:an?|each|one|every) (?P<n>[^,;?]+?)"
     r"(?:[ -]?(?P<unit>m|metres?|meters?|ft|foot|feet|mm))?[ -]?(?:length|lengths|stick|board|piece|stock)\W*",
     re.IGNORECASE,
 )
-_IN_INCHES = re.compile(
+_IN_INCHES = expression(
     rf"{_AND}(?:in|to) (?P<unit>inches|feet|feet and inches) (?:what(?:['’]?s| is)|how much is) (?P<n>\d+\.\d+)\W*", re.IGNORECASE
 )
 

@@ -17,6 +17,7 @@ from assistant.put_to_it import put_to_it
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
+from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Area, Count, Length, Money, Number, Pitch, Quantity
 from solvers.registry import Topic
@@ -29,27 +30,27 @@ if TYPE_CHECKING:
 _POINTS = {"it", "that", "this", "them"}
 _PRICED = ("cost", "weight")
 _MEASURED = ("ft2", "m2")  # squares have their waste in them
-_ASKS_AREA = re.compile(r"How much area\b")
+_ASKS_AREA = expression(r"How much area\b")
 _ASKS_LENGTH = "What is the length"
 _COVERS = ("squares", "cladding boards", "membrane rolls")  # what is asked of the wall that was just measured
 # Another wall than the one before, or an area that is still to be told.
-_ANOTHER = re.compile(
+_ANOTHER = expression(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total|if)\b",
     re.IGNORECASE,
 )
 _MEASURED_AGAIN = ("square check", "out of square")
 _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
-_OF_A_SIDE = re.compile(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
+_OF_A_SIDE = expression(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
 _SIDES = ("side", "other_side")
-_ACROSS = re.compile(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
+_ACROSS = expression(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
 _WORKED_ON = ("cost", "weight", "conversion", "tape arithmetic", "squares", "can my saw cut it")  # which go on from an answer
 _ROWS = ("courses", "straps")
-_THOSE_ROWS = re.compile(
+_THOSE_ROWS = expression(
     r"\b(?:those|these|them|that many)\b|\b(?:up|on|in|to|per) (?:each|every)\b"
     r"|\bthe (?:courses|rows|straps|battens|strapping)\b",
     re.IGNORECASE,
 )
-_EACH = re.compile(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
+_EACH = expression(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
 
 
 _UNITS = "one|two|three|four|five|six|seven|eight|nine"
@@ -64,7 +65,7 @@ _COINS = (  # dollars and cents in words, of each: eleven fifty
     r" (?:ten|twenty|twenty[ -]five|thirty|forty|fifty|sixty|seventy|seventy[ -]five|eighty|ninety|ninety[ -](?:five|nine))"
     r"(?= (?:each|apiece)\b)"
 )
-_PRICED_AT = re.compile(
+_PRICED_AT = expression(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
     r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
     rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d*(?P<cents>\.\d\d)|\d+|(?P<coins>{_COINS})|{_WORD})\s*"
@@ -72,12 +73,12 @@ _PRICED_AT = re.compile(
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
 )
-_WHAT_COST = re.compile(  # at 1.90 a foot | what's it cost
+_WHAT_COST = expression(  # at 1.90 a foot | what's it cost
     r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run(?: me)?)"
     r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?)$",
     re.IGNORECASE,
 )
-_STICKS = re.compile(
+_STICKS = expression(
     r"(?:(?:and|so|ok|then|now)[ ,]+)*(?P<short>\d+(?:'|ft| ft| foot)(?: ?(?:\d ?x ?\d+|stock|sticks))+"
     r"(?: how many)? for (?:that|it|both|those|them))"
     r"|(?:(?:and|so|ok|then|now)[ ,]+)*(?P<both>both (?:sides|rakes|of them)),? (?:in|from|out of)"
@@ -88,7 +89,7 @@ _STICKS = re.compile(
     re.IGNORECASE,
 )
 _METRIC = ("mm", "cm", "m", "m2")
-_THINGS_AT = re.compile(
+_THINGS_AT = expression(
     r"^\W*(?:(?:and|so|ok|the|if|say)\W+)*(?:boards|sticks|tubes|panels|rolls|sheets|planks|lengths|pieces|they)"
     r"(?:['’]re| are| cost| come)? (?=(?:at |for )?[$£€]?\d)",
     re.IGNORECASE,

@@ -13,6 +13,7 @@ from enum import Enum
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.names import SUM
 from assistant.pending import Asked
 from assistant.record import Record, listed, names_of, put_asked
 from assistant.running import length_of
@@ -20,6 +21,7 @@ from assistant.said_over import places_of
 from assistant.several import TOGETHER, told_of
 from assistant.share_of_last import share_of_last
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
 from solvers.quantities import Count, Length, Number, Quantity
@@ -31,7 +33,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 LONGEST = 120  # characters of such a line
-_SUM, _EVENLY = "tape arithmetic", "divide evenly"
+_EVENLY = "divide evenly"
 # What can be longer or shorter by so much once it is worked; elsewhere the line must say that it goes on from "that".
 _TO_CUT = frozenset(
     ("rake length", "sloped length", "hip or valley length", "gable height", "rise over a run", "divide evenly", "conversion")
@@ -41,44 +43,44 @@ _MORE = r"(?:(?P<another>another|a further|an extra|a second)\s+)?"
 _THAT = r"(?P<that>\s+(?:to|onto|on to|off|from|off of|out of|on) (?:that|it|there|the (?:answer|result|total|end)))?"
 _THINGS = r"(?:tail|lap|allowance|tongue|tenon|birdsmouth|wall|post|plate|curb|knee wall|stem wall|deck|sill|foundation)s?"
 _FOR = r"(?:\s+(?:for|as) (?:the |a |my )?[a-z]+(?: [a-z]+)?)?"
-_ADD = re.compile(
+_ADD = expression(
     rf"{_LEAD}(?:plus|add(?: on| in)?|tack on|stick on|put on)\s+{_MORE}(?P<n>.+?)"
     rf"(?:\s+(?:more|extra|on|each|apiece))?(?:\s+(?:of\s+)?{_THINGS})?{_THAT}{_FOR}",
     re.IGNORECASE,
 )
-_TAKE = re.compile(
+_TAKE = expression(
     rf"{_LEAD}(?:less|minus|(?:take|knock|shave|trim|cut)(?: off| away)?|lose|drop|deduct|subtract)\s+{_MORE}(?P<n>.+?)"
     rf"(?:\s+(?:off|away|more|again|less|each|apiece))?{_THAT}{_FOR}",
     re.IGNORECASE,
 )
-_OFF = re.compile(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:less|shorter|off|under)(?P<that> (?:that|it))?", re.IGNORECASE)
-_OVER = re.compile(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:more|longer){_THAT}", re.IGNORECASE)
-_ANOTHER = re.compile(rf"{_LEAD}(?P<another>another|plus another)\s+(?P<n>.+)", re.IGNORECASE)
-_PARTS = re.compile(
+_OFF = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:less|shorter|off|under)(?P<that> (?:that|it))?", re.IGNORECASE)
+_OVER = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:more|longer){_THAT}", re.IGNORECASE)
+_ANOTHER = expression(rf"{_LEAD}(?P<another>another|plus another)\s+(?P<n>.+)", re.IGNORECASE)
+_PARTS = expression(
     rf"{_LEAD}(?:(?:split|cut|break|chop)(?: (?:that|it|them|this))?(?: up)? (?:in|into)|into) (?P<n>[a-z0-9]+)"
     r"(?: (?:equal|even))?(?: (?:parts|pieces|bits|lots|ways))?",
     re.IGNORECASE,
 )
-_HALF = re.compile(r"(?:cut|split|divide|chop)(?: (?:that|it|this))? in half|halve (?:it|that)", re.IGNORECASE)
-_LEFT = re.compile(
+_HALF = expression(r"(?:cut|split|divide|chop)(?: (?:that|it|this))? in half|halve (?:it|that)", re.IGNORECASE)
+_LEFT = expression(
     rf"{_LEAD}(?:(?:what'?s|what is|how much is)(?: left| remaining| over)?|take (?:it|that)|that) (?:of|from|out of|off) "
     r"(?:a |the |my )?(?P<n>.+)",
     re.IGNORECASE,
 )
-_LESS_THAT = re.compile(rf"{_LEAD}(?:a |the |my )?(?P<n>.+?) (?:less|minus|take away) (?:that|it)", re.IGNORECASE)  # 48 less that
-_PUTS_RIGHT = re.compile(
+_LESS_THAT = expression(rf"{_LEAD}(?:a |the |my )?(?P<n>.+?) (?:less|minus|take away) (?:that|it)", re.IGNORECASE)  # 48 less that
+_PUTS_RIGHT = expression(
     r"(?:\b(?:no|nope|sorry|i meant|i said|make (?:it|that)|should be|wrong|oops|actually)[ ,]+)+|[ ,]+(?:instead|sorry)$",
     re.IGNORECASE,
 )
-_FOR_WHAT = re.compile(r"\b(?:for|as)\b", re.IGNORECASE)  # add 10 for waste
-_FIRST = re.compile(r"\s+(?:first|beforehand|before that|to start with)$", re.IGNORECASE)
-_TAKES_AWAY = re.compile(r"\b(?:less|minus|off|from|out of|shy|under|take|lose|left|remain\w*)\b|\s[-−]\s", re.IGNORECASE)
+_FOR_WHAT = expression(r"\b(?:for|as)\b", re.IGNORECASE)  # add 10 for waste
+_FIRST = expression(r"\s+(?:first|beforehand|before that|to start with)$", re.IGNORECASE)
+_TAKES_AWAY = expression(r"\b(?:less|minus|off|from|out of|shy|under|take|lose|left|remain\w*)\b|\s[-−]\s", re.IGNORECASE)
 _ARTICLES = ("", "a", "an", "the")
-_SHARE = re.compile(r"(?:half|quarter|third|eighth|sixteenth)\b", re.IGNORECASE)
-_UNIT = re.compile(r"inch|foot|mil|millimet(?:re|er)", re.IGNORECASE)
-_DIVIDES = re.compile(r"\b(?:divid\w*|split|into|in (?:half|thirds|quarters))\b|[/÷]", re.IGNORECASE)
-_FROM = re.compile(rf"{_LEAD}(?:from|off|out of) (?:a |the )?(?P<n>.+)", re.IGNORECASE)
-_EACH = re.compile(r"\b(?:each|apiece)$", re.IGNORECASE)  # of a total, that is so many
+_SHARE = expression(r"(?:half|quarter|third|eighth|sixteenth)\b", re.IGNORECASE)
+_UNIT = expression(r"inch|foot|mil|millimet(?:re|er)", re.IGNORECASE)
+_DIVIDES = expression(r"\b(?:divid\w*|split|into|in (?:half|thirds|quarters))\b|[/÷]", re.IGNORECASE)
+_FROM = expression(rf"{_LEAD}(?:from|off|out of) (?:a |the )?(?P<n>.+)", re.IGNORECASE)
+_EACH = expression(r"\b(?:each|apiece)$", re.IGNORECASE)  # of a total, that is so many
 _WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS), (_ANOTHER, PLUS))
 
 
@@ -98,20 +100,20 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if found is None or number is None:
         return False
     explicit = bool(found.groupdict().get("that") or found.groupdict().get("another"))
-    if last.topic.name != _SUM and not (last.topic.name in _TO_CUT or explicit):
-        return found.re is _ADD and line == said and not _FOR_WHAT.search(line) and _put_to(c, record, last, number)
+    if last.topic.name != SUM and not (last.topic.name in _TO_CUT or explicit):
+        return found.re == _ADD and line == said and not _FOR_WHAT.search(line) and _put_to(c, record, last, number)
     before = _so_far(last)
     if before is None or any(isinstance(given.value, tuple) for given in last.givens.values()):
         return False
     if line != said:
         return _instead(c, record, last, found)
     if _EACH.search(said) and isinstance(before, Sum) and before.operation in (PLUS, TIMES) and last.times == 1:
-        put_asked(record, _SUM, f"{number.text} for each of how many? Say the whole sum in one go.")
+        put_asked(record, SUM, f"{number.text} for each of how many? Say the whole sum in one go.")
         return True
-    if first or found.re is _FROM or (found.re is _ANOTHER and _TAKES_AWAY.search(last.text)):
-        put_asked(record, _SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
+    if first or found.re == _FROM or (found.re == _ANOTHER and _TAKES_AWAY.search(last.text)):
+        put_asked(record, SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
         return True
-    if found.re is _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
+    if found.re == _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
         return False  # in eight instead
     _work_on(c, record, text, last, *_whole(found, operation, before, number, last))
     return True
@@ -126,7 +128,7 @@ def _which_first(c: Conversation, record: Record, text: str) -> bool:
     _, number, found = _what(line)
     if found is None or number is None or not found.groupdict().get("another"):
         return False
-    put_asked(record, _SUM, pending.question)
+    put_asked(record, SUM, pending.question)
     return True
 
 
@@ -134,13 +136,13 @@ def _whole(
     found: re.Match[str], operation: str, before: Part, number: Length | Number, last: Asked
 ) -> tuple[str, dict[str, Given]]:
     """The topic that what goes on is of, and its givens: the length in so many parts, or the sum."""
-    length = length_of(last) if found.re is _PARTS else None
+    length = length_of(last) if found.re == _PARTS else None
     if length is not None:
         parts = Count(number.value, "count", number.text)
         return _EVENLY, {"length": Given("length", length, "earlier"), "parts": Given("parts", parts, "asked")}
     number = _in_its_unit(number, last) if operation in (PLUS, MINUS) else number
     whole = Sum(operation, number, before) if found.re in (_LEFT, _LESS_THAT) else Sum(operation, before, number)
-    return _SUM, {**_bare(last), "sum": Given("sum", whole, "asked")}
+    return SUM, {**_bare(last), "sum": Given("sum", whole, "asked")}
 
 
 def _work_on(c: Conversation, record: Record, text: str, last: Asked, topic: str, givens: dict[str, Given]) -> None:
@@ -171,13 +173,13 @@ def _put_to(c: Conversation, record: Record, last: Asked, number: Length | Numbe
 
 def _instead(c: Conversation, record: Record, last: Asked, found: re.Match[str]) -> bool:
     """A number put right in a sum that has one such number, said with what was done to it: "no, less 4"."""
-    if last.topic.name != _SUM or found.re not in (_TAKE, _ADD):
+    if last.topic.name != SUM or found.re not in (_TAKE, _ADD):
         return False
     less = bool(_TAKES_AWAY.search(last.text))
-    if less == (found.re is _TAKE) and len(places_of(last.text)) == 2:
+    if less == (found.re == _TAKE) and len(places_of(last.text)) == 2:
         c.take(record, f"no, {found['n']}")
     else:
-        put_asked(record, _SUM, "Which number of the sum should that be? Say the whole sum in one go.")
+        put_asked(record, SUM, "Which number of the sum should that be? Say the whole sum in one go.")
     return True
 
 
@@ -187,7 +189,7 @@ def _what(line: str) -> tuple[str, Length | Number | None, re.Match[str] | None]
     left = _LEFT.fullmatch(line) or _LESS_THAT.fullmatch(line)
     if left is not None:
         value = _number(left["n"])
-        bare = left.re is _LESS_THAT and isinstance(value, Number)
+        bare = left.re == _LESS_THAT and isinstance(value, Number)
         return MINUS, value if isinstance(value, Length) or bare else None, left
     parts = _PARTS.fullmatch(line)
     if parts is not None:
@@ -214,7 +216,7 @@ def _number(words: str) -> Length | Number | None:
 def _so_far(last: Asked) -> Part | None:
     """The sum so far, or the exact length that was worked."""
     said = last.givens.get("sum")
-    if last.topic.name == _SUM and said is not None:
+    if last.topic.name == SUM and said is not None:
         other = last.givens.get("other")
         whole = filled_in(said.value, other.value if other else None)
         return Sum(TIMES, whole, Number(Fraction(last.times), "none")) if last.times != 1 and whole is not None else whole
@@ -232,5 +234,5 @@ def _in_its_unit(number: Length | Number, last: Asked) -> Length | Number:
 
 def _bare(last: Asked) -> dict[str, Given]:
     """What a bare number was said to be, where the sum before said that."""
-    given = last.givens.get("bare") if last.topic.name == _SUM else None
+    given = last.givens.get("bare") if last.topic.name == SUM else None
     return {"bare": given} if given is not None and given.source != "assumed" and not isinstance(given.value, Quantity) else {}

@@ -16,6 +16,7 @@ from assistant.said_over import stem
 from assistant.several import told_of
 from assistant.speech import spoken
 from assistant.spelled_out import spelled_out
+from intents.expressions import expression
 from intents.question import Question
 
 if TYPE_CHECKING:
@@ -25,18 +26,18 @@ if TYPE_CHECKING:
 
 MOST = 12  # questions that can be gone back to, the last of each topic
 LONGEST = 90  # characters of such a line
-_LINE = re.compile(
+_LINE = expression(
     r"\W*(?:(?:ok|okay|right|so|now|and|then|let['’]?s|can we|could we|please|we|i|take me|jump|go|going|get)[ ,]+)*"
     r"back to (?:that |the |my |our |this )?(?P<what>[a-z][a-z ]*?)"
     r"(?P<rest>(?:[,;]| but\b| only\b| at\b| with\b| for\b| make it\b).*)?",
     re.IGNORECASE,
 )
-_ASKS = re.compile(  # back to that gable, what's the rake at 10
+_ASKS = expression(  # back to that gable, what's the rake at 10
     r"\W*(?:(?:ok|okay|right|so|now|and|then)[ ,]+)*back to (?:that|the|this) (?P<what>[a-z]+(?: [a-z]+)?)[ ,:]+"
     r"(?P<rest>(?:what|how)(?:['’]?s)?\b.*)",
     re.IGNORECASE,
 )
-_AGAIN = re.compile(
+_AGAIN = expression(
     r"\W*(?:(?:ok|okay|so|now|and|then)[ ,]+)*(?:the|that|my) (?P<what>[a-z]+(?: [a-z]+)?) again(?P<rest>)", re.IGNORECASE
 )
 _FIRST = frozenset(("first", "beginning", "start", "original"))

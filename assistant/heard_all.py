@@ -8,12 +8,13 @@ from dataclasses import fields, is_dataclass
 from fractions import Fraction
 from typing import Any
 
+from intents.expressions import expression
 from intents.question import Heard
 from intents.talk import numbers_in
 from solvers.quantities import Length, Quantity
 from solvers.slots import Given
 
-_DENIED = re.compile(r"\bnot(?: (?:an?|the))?\s*$", re.IGNORECASE)
+_DENIED = expression(r"\bnot(?: (?:an?|the))?\s*$", re.IGNORECASE)
 
 
 def unheard(text: str, givens: Iterable[Given]) -> list[str]:

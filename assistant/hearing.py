@@ -19,6 +19,7 @@ from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
 from assistant.story import tells_a_change
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.phrases import compiled
 from intents.question import Question, Reading
 from intents.talk import Said, gists_of, numbers_in, readings_in, talk_of
@@ -30,43 +31,43 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
-_ASKS = re.compile(r"\?|\b(how|what|what's|whats|which|need|want|where|(?:number|total|amount) to)\b", re.IGNORECASE)
-_SUPPOSES = re.compile(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supposing|say)\b", re.IGNORECASE)
-_STATES = re.compile(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
+_ASKS = expression(r"\?|\b(how|what|what's|whats|which|need|want|where|(?:number|total|amount) to)\b", re.IGNORECASE)
+_SUPPOSES = expression(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supposing|say)\b", re.IGNORECASE)
+_STATES = expression(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 # What would be, and is not.
-_WERE_IT = re.compile(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)
-_FAR_OUT = re.compile(r"\bhow (?:far|much|bad)(?: (?:is|am|are|['’]s) (?:it|i|we|that))? (?:out|off)\b", re.IGNORECASE)
-_KEEPS = re.compile(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
-_SETS = re.compile(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
-_SAME = re.compile(
+_WERE_IT = expression(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)
+_FAR_OUT = expression(r"\bhow (?:far|much|bad)(?: (?:is|am|are|['’]s) (?:it|i|we|that))? (?:out|off)\b", re.IGNORECASE)
+_KEEPS = expression(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
+_SETS = expression(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
+_SAME = expression(
     r"\b(?:same|that|this) (?:roof|pitch|slope|exposure|gable|stock|overhang|spacing|reveal|saw|wall|one)\b"
     r"|\b(?:that|the) same\b",
     re.IGNORECASE,
 )
-_OTHERWISE = re.compile(
+_OTHERWISE = expression(
     r"^\W*(?:and|now|ok|so|then)?\W*(?:make|change|set|switch|try|bump)\b|\b(?:actually|really|sorry|wrong|mistake|should|instead)\b",
     re.IGNORECASE,
 )
-_NONE = re.compile(r"\W*(?:no|without|zero)\s+\w", re.IGNORECASE)  # "with no waste" says how much
-_SETS = re.compile(r"\b(?:do|should|would|must|to|i'd)\s+(?:i\s+|we\s+|you\s+)?set\b.*\bsaw\b", re.IGNORECASE)
-_TOLD = re.compile(r"\b(?:said|say|told|tell|gave|give|remind|remember|recall|again|forgot|kept|keep|mentioned)\b", re.IGNORECASE)
-_SIZE = re.compile(r"\bhow (?:long|high|tall|far|wide)\b|\b(?:length|height)\b", re.IGNORECASE)
-_ANGLE = re.compile(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
-_NOTE = re.compile(r"[:.;–—]\s*(note\b.*)$", re.IGNORECASE)
-_STEP_AGAIN = re.compile(r"(?<=\w)\W+the \w+ step\W*$", re.IGNORECASE)
-_IS = re.compile(r"(?:\b(?:is|was|be|at|got|as|to)|'s)\s+(?:(?:an?|only|about|actually|really)\s+)*$", re.IGNORECASE)
-_IS_IT = re.compile(r"\W*(?:is|are|was|will|would|can|could|does|do|did|should|has|have)\b", re.IGNORECASE)
-_OTHERS_SAY = re.compile(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|guess(?:es)?|bets?|maybe|might|could)\b", re.I)
+_NONE = expression(r"\W*(?:no|without|zero)\s+\w", re.IGNORECASE)  # "with no waste" says how much
+_SETS = expression(r"\b(?:do|should|would|must|to|i'd)\s+(?:i\s+|we\s+|you\s+)?set\b.*\bsaw\b", re.IGNORECASE)
+_TOLD = expression(r"\b(?:said|say|told|tell|gave|give|remind|remember|recall|again|forgot|kept|keep|mentioned)\b", re.IGNORECASE)
+_SIZE = expression(r"\bhow (?:long|high|tall|far|wide)\b|\b(?:length|height)\b", re.IGNORECASE)
+_ANGLE = expression(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
+_NOTE = expression(r"[:.;–—]\s*(note\b.*)$", re.IGNORECASE)
+_STEP_AGAIN = expression(r"(?<=\w)\W+the \w+ step\W*$", re.IGNORECASE)
+_IS = expression(r"(?:\b(?:is|was|be|at|got|as|to)|'s)\s+(?:(?:an?|only|about|actually|really)\s+)*$", re.IGNORECASE)
+_IS_IT = expression(r"\W*(?:is|are|was|will|would|can|could|does|do|did|should|has|have)\b", re.IGNORECASE)
+_OTHERS_SAY = expression(r"\b(?:swears?|reckons?|says?|said|thinks?|claims?|guess(?:es)?|bets?|maybe|might|could)\b", re.I)
 # It is eighty and the roof's at forty, would it sweat.
-_INVERTED = re.compile(r"(?<=\w)\W+(?:would|will|could|does|do|can)\s+(?:there|it|they|that|the|this|my|we|i)\b", re.IGNORECASE)
-_BEGINS = re.compile(
+_INVERTED = expression(r"(?<=\w)\W+(?:would|will|could|does|do|can)\s+(?:there|it|they|that|the|this|my|we|i)\b", re.IGNORECASE)
+_BEGINS = expression(
     r"\W*(?:so |ok |and )?(?:what'?s the|what is the|how (?:long|high|tall|much|many|far|wide|deep))\b", re.IGNORECASE
 )
-_MAY_I = re.compile(
+_MAY_I = expression(
     r"\W*(?:so |ok |and )?(?:can|could|should|will|would|may|do|does|did) (?:i|we|it|they|he|she|the|my|a)\b", re.IGNORECASE
 )
 # Somebody's word for it is no fact of the job; what one thinks oneself is said as one.
-_HEARSAY = re.compile(
+_HEARSAY = expression(
     r"\b(?:swears?|swore|sworn|reckons|thinks|claims|claimed|guesses|bets|believes|supposedly|apparently|allegedly|maybe|might|thought)\b"
     r"|\b(?:he|she|they|lads|guys|lot|crew|mates?) (?:reckon|think|claim|guess|say|says|said)\b",
     re.IGNORECASE,
@@ -74,10 +75,10 @@ _HEARSAY = re.compile(
 MOST_TOLD = 18  # in 12, or degrees: a bare number over it told of a roof is no pitch, but how warm it is or how long
 SURE = 0.9  # how sure a pitch is that a story is told about
 MUCH_NEARER = 3  # times nearer to what was given than to the answer
-_FIRST_PERSON = re.compile(r"\b(?:i|we|mine|ours|my (?:sums|maths?|count|tape|calculator|phone)|i've|i'd)\b", re.IGNORECASE)
+_FIRST_PERSON = expression(r"\b(?:i|we|mine|ours|my (?:sums|maths?|count|tape|calculator|phone)|i've|i'd)\b", re.IGNORECASE)
 NOWHERE_NEAR = 4  # times more or less
 WEAK = 1.0  # under this a question is hardly one
-_AND = re.compile(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
+_AND = expression(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+")
 GISTS_OVER = frozenset(("correct", "follow-up", "explain"))  # loose talk of these may be something else
 
 

@@ -7,16 +7,17 @@ so that two notebooks merge by comparing ids alone.
 from __future__ import annotations
 
 import os
-import re
 import threading
 import time
+
+from intents.expressions import expression
 
 RANDOM_BITS = 74
 # Two ids in one millisecond differ by a random step (RFC 9562, section 6.2, method 2); 32 bits keep the last eight
 # digits, the part a person reads, as good as random.
 STEP_BITS = 32
 
-_SHAPE = re.compile(r"[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}")
+_SHAPE = expression(r"[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}")
 
 _lock = threading.Lock()
 _last = 0

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length, Number
 
@@ -14,8 +15,8 @@ if TYPE_CHECKING:
     from assistant.meant_for import Wanted
     from assistant.pending import Asked
 
-_LAP = re.compile(r"\b(?:over)?lap(?:s|ped|ping)?\b", re.IGNORECASE)
-_BOARD = re.compile(r"\b(?:boards?|siding|planks?|clapboards?|weatherboards?)\b", re.IGNORECASE)
+_LAP = expression(r"\b(?:over)?lap(?:s|ped|ping)?\b", re.IGNORECASE)
+_BOARD = expression(r"\b(?:boards?|siding|planks?|clapboards?|weatherboards?)\b", re.IGNORECASE)
 _BOTH = 2  # sizes of an exposure that was told so
 _SCORE = 3.0  # of a change that only these words make
 

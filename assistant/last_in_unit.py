@@ -13,6 +13,7 @@ from assistant.record import Record, put_asked, put_noted
 from assistant.several import told_of
 from assistant.speech import spoken
 from assistant.units_kept import UNITS
+from intents.expressions import expression
 from intents.question import Question
 from solvers.printing import decimal
 from solvers.quantities import Area, Length, Quantity, Temperature, Volume, Weight
@@ -23,18 +24,18 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 _CONVERSION = "conversion"
-_ASKED = re.compile(
+_ASKED = expression(
     r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is)\W+)*"
     r"(?:in|to|into|as)\s+(?:degrees\s+)?((?:(?:square|sq\.?)\s+)?[a-z]+)(?:\s+please)?\W*",
     re.IGNORECASE,
 )
-_DECIMAL = re.compile(
+_DECIMAL = expression(
     r"\W*(?:(?:and|so|ok|now|please|what'?s|what is|that|it)\W+)*(?:in|as|to)(?: a)? "
     r"(?:decimals?(?: (?P<of>inch(?:es)?|feet))?|(?P<yards>yards))"
     r"\W*",
     re.IGNORECASE,
 )
-_ALONE = re.compile(r"\W*(?:(?:and|now|ok)\W+)*(inch(?:es)?|feet|mm|millimet(?:re|er)s|cm|met(?:re|er)s)\W*", re.IGNORECASE)
+_ALONE = expression(r"\W*(?:(?:and|now|ok)\W+)*(inch(?:es)?|feet|mm|millimet(?:re|er)s|cm|met(?:re|er)s)\W*", re.IGNORECASE)
 _UNITS: dict[str, tuple[type[Quantity], str]] = {
     **dict.fromkeys(("fahrenheit", "f"), (Temperature, "FAHRENHEIT")),
     **dict.fromkeys(("celsius", "centigrade", "c"), (Temperature, "CELSIUS")),
@@ -49,7 +50,7 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
 }
 
 
-_LENGTH = re.compile(
+_LENGTH = expression(
     r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is|to)\W+)*"
     r"(?:(?:in|into|as) )?(?P<unit>feet and inches|feet|foot|ft|inches|inch|met(?:re|er)s?|centimet(?:re|er)s?|cms?"
     r"|mm|millimet(?:re|er)s?|metric)"
@@ -58,7 +59,7 @@ _LENGTH = re.compile(
     r"(?: (?:is|are|would) (?:that|it|they)(?: be)?)?\W*",
     re.IGNORECASE,
 )
-_BEFORE = re.compile(r"\b(?:in|into|as|to|how many)\s", re.IGNORECASE)
+_BEFORE = expression(r"\b(?:in|into|as|to|how many)\s", re.IGNORECASE)
 _TOLD = {"m": ("in metres", "m", 1000), "c": ("in centimetres", "cm", 10)}  # by the first letter of its name
 
 

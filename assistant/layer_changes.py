@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from assistant.pending import Asked
 from assistant.said_over import places_of
+from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import numbers_in
@@ -15,36 +16,36 @@ from solvers.quantities import Length
 from solvers.slots import Layer
 
 LAYERS = "layers"
-_INSTEAD = re.compile(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
-_SWAP = re.compile(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
-_ADD = re.compile(
+_INSTEAD = expression(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
+_SWAP = expression(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
+_ADD = expression(
     r"\b(?:add|adds|added|adding|another|extra|plus|as well|too|on top|more|(?:under|behind|over) (?:it|that|them))\b", re.I
 )
-_OUT = re.compile(
+_OUT = expression(
     r"\b(?:without|no|skip\w*|lose|losing|drop(?:ped|ping)?|ditch\w*|scrap\w*|forget|omit\w*"
     r"|(?:leav\w+|left|tak\w+|took) (?:out|off))"
     r"(?: (?:the|my|that|any))? ([a-z]+)\b|\b(?:leav\w+|left|tak\w+|took) (?:the |my |that )([a-z]+) (?:out|off)\b"
     r"|\b([a-z]+)(?:'s| is| was)? (?:gone|coming off|left out|come off)\b",
     re.I,
 )
-_GOES_AND = re.compile(
+_GOES_AND = expression(
     r"\W*(?:(?:and|but|ok|so|now|with)\W+)*(?:no|without|lose|skip|drop|ditch|leave out|forget) (?:the |any )?(?P<what>[a-z]+)"
     r"(?: (?:this time|then|now))?(?:\s*[,;]\s*|\s+(?=and\b|but\b|just\b|with\b))(?:(?:and|but|just|with)\s+)*(?P<rest>.+)",
     re.I,
 )
-_STAYS = re.compile(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)
-_WITH_IT = re.compile(
+_STAYS = expression(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|did|do|does|why|have|has)\b", re.I)
+_WITH_IT = expression(
     r"\b(?:again |still |but )*(?:with|and|over|plus) the (?P<what>[a-z]+)(?: (?:still )?(?:in|on|there))?\W*$", re.I
 )
-_SO_MANY = re.compile(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
-_THERE = re.compile(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
-_GO_TO = re.compile(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
+_SO_MANY = expression(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
+_THERE = expression(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
+_GO_TO = expression(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
 _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
 
-_ALONE = re.compile(  # what a number that puts one right may have beside it
+_ALONE = expression(  # what a number that puts one right may have beside it
     r"(?:\b(?:no|sorry|wait|oh|actually|i meant?|i said|make it|make that|it['’]?s|that['’]?s|mm|mil)\b|\W)*", re.I
 )
-_ONE_MORE = re.compile(r"\b(?:add|adding|added|another|extra)\b", re.I)
+_ONE_MORE = expression(r"\b(?:add|adding|added|another|extra)\b", re.I)
 _KIND_NAMES = frozenset(("sheathing", "strapping", "foam", "cladding"))
 
 Layers = tuple[Layer, ...]

@@ -21,6 +21,7 @@ from assistant.told_round import State, take_shorter
 from assistant.told_shortly import told_shortly
 from assistant.units_kept import openings
 from intents.elsewhere import outside_of
+from intents.expressions import expression
 from intents.matcher import read_as
 from intents.talk import Said, numbers_in, readings_in
 from solvers.quantities import LENGTH, Length, Quantity
@@ -31,90 +32,90 @@ if TYPE_CHECKING:
 
 LONGEST = 400  # characters of a line that is looked at so
 FEWEST = 3  # words of a line that can have anything round its change
-_SPLIT = re.compile(
+_SPLIT = expression(
     r"\s*[,;.!?–—]+\s+(?:and\s+|but\s+)?"
     r"|\s+(?=(?:because|'?cause|cos|since|when|while|where|now that|so that|seeing|as soon as)\b)"
     r"|\s+(?=(?:so|and) (?:what|how|where)\b|now (?:he|she|they|we|i|it)\b)",
     re.IGNORECASE,
 )
-_MERE = re.compile(
+_MERE = expression(
     r"\W*(?:(?:no|nope|nah|hang on|hold on|wait|sorry|oh|ah|right|ok|okay|well|actually|so|and|but|mate|look|listen|hey|then"
     r"|a (?:sec|second|minute|bit|tick)|oops|whoops|scratch that|my mistake|my bad|my fault|damn|shoot|yeah|yes|uh|um|now)\W*)+",
     re.IGNORECASE,
 )
-_SOFTLY = re.compile(
+_SOFTLY = expression(
     r"^\W*(?:(?:i'd |we'd |you'd |i |we )?(?:had )?better|might as well|may as well|let's|probably|(?:it )?turns out"
     r"|apparently|(?:the |my |our )?\w+(?:'s| is|'re| are) (?:happy|fine|ok|okay|good|content) with)\s+",
     re.IGNORECASE,
 )
 _OF_PIECES = frozenset(("end gap", "thermal movement"))
-_PIECES = re.compile(
+_PIECES = expression(
     r"^\W*(?:the|these|those|my|our) (?:panels|boards|pieces|lengths|sticks|sheets|strips|sections|gutters) (?:are|were)\b",
     re.IGNORECASE,
 )
-_EXCUSE = re.compile(r"\s*[,;.–—]\s*(?:i|we|he|she|they|my \w+)\b[^,;.?]*\W*$", re.IGNORECASE)
-_SO_AT = re.compile(
+_EXCUSE = expression(r"\s*[,;.–—]\s*(?:i|we|he|she|they|my \w+)\b[^,;.?]*\W*$", re.IGNORECASE)
+_SO_AT = expression(
     r"[,;.]\s+(?:and |then )?(so (?:how (?:many|much|long|far|high|wide)|what)\b[^,;.]*\b(?:at|with|on|for)\s+[^,;]+?)\W*$",
     re.IGNORECASE,
 )
-_ON_TAPE = re.compile(
+_ON_TAPE = expression(
     r"\b(?:i|we|he|she|they)(?:'ve)? (?:read|reads|get|got|have|had|make|makes|made|measure|measured) [^,;?]*"
     r"\b(?:on|with|off|by) (?:the|my|his|our) tape\b",
     re.IGNORECASE,
 )
-_BUT = re.compile(r"\b(?:i|we|you) (?:said|told you|gave you|thought|had|put|wrote)\b.*\bbut\b", re.IGNORECASE | re.DOTALL)
-_ONE = re.compile(r"\b(?:the|that|this|other|next|long|short) ones?\b|\bone (?:side|of|that|day)\b", re.IGNORECASE)
-_DECIDED = re.compile(
+_BUT = expression(r"\b(?:i|we|you) (?:said|told you|gave you|thought|had|put|wrote)\b.*\bbut\b", re.IGNORECASE | re.DOTALL)
+_ONE = expression(r"\b(?:the|that|this|other|next|long|short) ones?\b|\bone (?:side|of|that|day)\b", re.IGNORECASE)
+_DECIDED = expression(
     r"^\W*(?:ok |okay |so |well |right |and )*(?:we|i|they|he|she)(?:'ve|'re|'m| have| are| am|'s| is)? (?:just )?"
     r"(?:decided(?: now)? to|going to|gonna|had to|got to|agreed to|have to)\s+(?=(?:go|change|switch|use|make|drop)\b)",
     re.IGNORECASE,
 )
-_REASON = re.compile(r"\W*(?:because|'?cause|cos|since|as|seeing)\b", re.IGNORECASE)
-_DENIED = re.compile(r"\b(?:don't|dont|doesn't|no use|no good|nothing|never)\b", re.IGNORECASE)
-_IN_UNIT = re.compile(
+_REASON = expression(r"\W*(?:because|'?cause|cos|since|as|seeing)\b", re.IGNORECASE)
+_DENIED = expression(r"\b(?:don't|dont|doesn't|no use|no good|nothing|never)\b", re.IGNORECASE)
+_IN_UNIT = expression(
     r"\bin (?:gallons|litres|liters|metric|millimet(?:re|er)s|mm|cm|met(?:re|er)s|feet|inches|square (?:met(?:re|er)s|feet)"
     r"|decimals?|imperial|celsius|fahrenheit)\b",
     re.IGNORECASE,
 )
-_CORRECTS = re.compile(
+_CORRECTS = expression(
     r"\b(?:no|nope|nah|sorry|oops|whoops|wait|hang on|hold on|scratch that|my mistake|my bad)\b", re.IGNORECASE
 )
-_ERRED = re.compile(
+_ERRED = expression(
     r"\b(?:wrong|misread|miscounted|mixed up|mistake|backwards|upside down|blind|glasses|fault|daft|old drawing)\b",
     re.IGNORECASE,
 )
-_TURNS = re.compile(
+_TURNS = expression(
     r"\b(?:not|never|forget|instead|except|unless|without|meant|both|double|twice|half|other|add|less|more"
     r"|(?:leave|take|took|taken) (?:it |that |the \w+ )?(?:out|off|away))\b",
     re.IGNORECASE,
 )
-_ASKS = re.compile(
+_ASKS = expression(
     r"\b(?:how|what|what's|whats|which|where|can|could|should|give|tell|work|figure|read|note|flag)\b", re.IGNORECASE
 )
-_AGAIN = re.compile(r"\W*(?:so |and |then |now |ok |well )*(?:what|how|where|which)\b", re.IGNORECASE)
-_WHY = re.compile(
+_AGAIN = expression(r"\W*(?:so |and |then |now |ok |well )*(?:what|how|where|which)\b", re.IGNORECASE)
+_WHY = expression(
     r"\W*(?:ok |okay |so |but |and |wait |hang on |hey |sorry )*(?:why|how come|what makes (?:it|that)|how is it|how's it)\b"
     r"(?:'?s)?(?!\W+(?:not|don't we|not just) (?:make|try|use|go|do|take|have|put|say)\b)",
     re.IGNORECASE,
 )
-_OF_THE_PAGE = re.compile(
+_OF_THE_PAGE = expression(
     r"\b(?:steps?|lines?|marks?|entry|note|decimals?|places|check|proof|last|first|why|how come)\b", re.IGNORECASE
 )
 _PART = r"(doors?|windows?|openings?|sliders?|vents?|garage door|patio door)"
 _OUT = (
-    re.compile(
+    expression(
         rf"\b(?:leave|take|keep) out (?:the |that |those |both )?{_PART}\b(?!\W*(?:is|are|was|'s|by|\d))", re.IGNORECASE
     ),
-    re.compile(
+    expression(
         rf"\b(?:leave|take|drop|lose|forget|scrap|ditch|skip|bin) (?:the |that |those )?{_PART}(?: out)?\W*(?:$|[,.;])",
         re.IGNORECASE,
     ),
-    re.compile(
+    expression(
         rf"\bthe {_PART}(?:'s|'re| is| are| has| have)? (?:all )?(?:been )?(?:gone|out|cut|dropped|scrapped|cancell?ed|off"
         r"|not going in|getting blocked up|blocked up|boarded up|not happening)\b",
         re.IGNORECASE,
     ),
-    re.compile(
+    expression(
         rf"\b(?:board|block|brick|fill|clos)(?:ed|ing)? (?:up |in |over )?(?:the |that |those ){_PART}\b", re.IGNORECASE
     ),
 )
@@ -160,7 +161,7 @@ def read_off_tape(c: Conversation, text: str) -> Said | None:
     return Said("compare", {"value": tuple(readings_in(words))}, {"value": words}) if told else None
 
 
-_REMEMBERS = re.compile(  # the boards are 14 feet long, could you remember that
+_REMEMBERS = expression(  # the boards are 14 feet long, could you remember that
     r"(?P<what>[^?]*\d[^?]*?)[,;.]?\s+(?:(?:could|can|will|would) you |please |and )*remember (?:that|it|this)"
     r"(?: for me| for this job)?(?:,? please)?\W*",
     re.IGNORECASE,
@@ -186,8 +187,8 @@ def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     return text
 
 
-_BY = re.compile(r"\bby\b|[x×]", re.IGNORECASE)
-_SIZE = re.compile(r"\b(?:wide|high|tall|long|deep|across|up|out)\b")
+_BY = expression(r"\bby\b|[x×]", re.IGNORECASE)
+_SIZE = expression(r"\b(?:wide|high|tall|long|deep|across|up|out)\b")
 
 
 def as_it_is_now(text: str, last: Asked) -> str:

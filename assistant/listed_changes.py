@@ -12,6 +12,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.untold_layers import kind_of
@@ -21,30 +22,30 @@ from solvers.slots import Layer, Opening, Piece
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_MORE = re.compile(
+_MORE = expression(
     r"\b(?:add|adds|added|adding|also|too|another|plus|as well|extra|more|put (?:in|on)|throw in|on top|over (?:that|it|them))\b",
     re.IGNORECASE,
 )
-_AND = re.compile(r"^\W*(?:and|less|minus|subtract|deduct|take (?:off|out|away))\b", re.IGNORECASE)
-_PIECES = re.compile(
+_AND = expression(r"^\W*(?:and|less|minus|subtract|deduct|take (?:off|out|away))\b", re.IGNORECASE)
+_PIECES = expression(
     r"\W*(?:(?:and|for|only|just|it['’]?s|we need|i need|there (?:are|were)|make (?:it|that)|no|sorry) )*"
     r"(?P<n>\S+) (?:pieces|cuts|bits|lengths|of (?:them|those|these|the same))\W*",
     re.IGNORECASE,
 )
-_OF_THE = re.compile(
+_OF_THE = expression(
     r"\W*(?:(?:and|but|only|just|need|we need|i need|make it|for) )*(?P<n>\S+) of (?:the|those) "
     r"(?P<size>.+?)(?:'?s)?(?: ones| pieces)?\W*",
     re.IGNORECASE,
 )
 # Less two 3 by 4 windows: taken out besides, and none in the place of what was; "less the window" is that one.
-_OUT_TOO = re.compile(
+_OUT_TOO = expression(
     r"^\W*(?:(?:and|then|ok|also)\W+)*(?:less|minus|subtract|deduct|take (?:off|out|away)|and)\s+(?!the\b|that\b)", re.IGNORECASE
 )
-_PUTS_RIGHT = re.compile(
+_PUTS_RIGHT = expression(
     r"^\W*(?:no|nope|sorry|i meant|i said|actually)\b|\b(?:instead|rather|swap|replace|change|make|in place|meant|sorry)\b",
     re.IGNORECASE,
 )
-_INSTEAD = re.compile(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
+_INSTEAD = expression(r"\b(?:instead|rather|swap|replace|change|make|in place)\b", re.IGNORECASE)
 
 
 def put_into_lists(more: Question, last: Asked, text: str, old: str = "") -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from intents.expressions import expression
 from intents.talk import Said, numbers_in
 
 if TYPE_CHECKING:
@@ -24,38 +25,38 @@ FIRST = frozenset(
 _LEAD = r"\W*(?:(?:please|ok|okay|and|just|can you|could you|can we|let's|i want to|we should|go ahead and)[ ,]+)*"
 _SMALL_HEAD = r"(?:it|this|that|one|a|an|the|my|our|me|us|you|down|up|in|into|on|to|for|later|file|quick|please|again|somewhere)"
 _BOOK = r"(?:memo|note|notes|book|notebook|diary|daybook|log|list|record|file|paper)"
-_NOTE = re.compile(
+_NOTE = expression(
     rf"{_LEAD}(?:(?:write|put|jot|log|mark|pop|record|enter|scribble|get|take|stick|chuck|add|make|leave|note)"
     rf"(?: {_SMALL_HEAD}){{0,4}}(?: {_BOOK})?(?: {_SMALL_HEAD}){{0,3}}|heads[- ]up(?: for later)?|memo"
     r"|(?:another|new) note)"
     r"\s*(?P<apart>[:;]|,| that |[-–—](?= ))\s*(?P<rest>\S.*)",
     re.IGNORECASE | re.DOTALL,
 )
-_ABOUT_IT = re.compile(r"\bnote (?:to|on|about|against|with|by) (?:that|it|this|the last)\b", re.IGNORECASE)
-_KEEPS = re.compile(rf"\b(?:down|write|log|jot|record|note|heads|{_BOOK})\b", re.IGNORECASE)
-_ADDS_UP = re.compile(rf"\b(?:add|put|make|take)\b(?!.*\b(?:down|{_BOOK})\b)", re.IGNORECASE)
-_FLAG = re.compile(
+_ABOUT_IT = expression(r"\bnote (?:to|on|about|against|with|by) (?:that|it|this|the last)\b", re.IGNORECASE)
+_KEEPS = expression(rf"\b(?:down|write|log|jot|record|note|heads|{_BOOK})\b", re.IGNORECASE)
+_ADDS_UP = expression(rf"\b(?:add|put|make|take)\b(?!.*\b(?:down|{_BOOK})\b)", re.IGNORECASE)
+_FLAG = expression(
     rf"{_LEAD}(?:(?:put|stick|set|leave|drop|hang) an? (?:red )?(?:flag|star|pin) (?:on|by|against|beside|next to|at|for)"
     r"|(?P<verb>red[- ]flag|flag|star|bookmark|earmark|highlight|asterisk)(?: up)?)\b\s*(?P<apart>[:,]\s*)?(?P<rest>\S.*)",
     re.IGNORECASE | re.DOTALL,
 )
-_TAG = re.compile(rf"{_LEAD}(?:tag|label|mark) (?P<rest>.+?) (?:as|with|under) (?P<tag>[^,;:]+)", re.IGNORECASE)
-_STRIKE = re.compile(
+_TAG = expression(rf"{_LEAD}(?:tag|label|mark) (?P<rest>.+?) (?:as|with|under) (?P<tag>[^,;:]+)", re.IGNORECASE)
+_STRIKE = expression(
     rf"{_LEAD}(?:strike|scratch|delete|remove|bin|lose|scrap|drop|cross|rub|erase|ditch|chuck|take)(?: out| off)?"
     r" (?:the |my |that |this )?(?:last )?(?:(?P<noun>note|entry|flag|one) (?:about|on|saying|for|with|of) (?P<about>.+)"
     r"|(?P<named>.*?)\s*\b(?P<one>note|entry|one))(?: out| off)?",
     re.IGNORECASE,
 )
 _IT = r"(?:it|that|this|that one|this one|(?:the|that|this) (?:entry|answer|note)|(?:the |that |this )?last(?: one| answer)?)"
-_POINTS = re.compile(rf"{_IT}(?: (?:for|to|because|so|as|since|on|in|up|down|with)\b.*)?[\s.!]*", re.IGNORECASE)
-_POINTS_AND = re.compile(rf"{_IT}(?: for [a-z]+(?: [a-z]+)?)?\s*[:,–—]\s*(?P<more>\S.*)", re.IGNORECASE)
-_I_WILL = re.compile(r"(?:i|we|so|because|for|to|need|want|must|have)\b", re.IGNORECASE)
-_A_THING = re.compile(
+_POINTS = expression(rf"{_IT}(?: (?:for|to|because|so|as|since|on|in|up|down|with)\b.*)?[\s.!]*", re.IGNORECASE)
+_POINTS_AND = expression(rf"{_IT}(?: for [a-z]+(?: [a-z]+)?)?\s*[:,–—]\s*(?P<more>\S.*)", re.IGNORECASE)
+_I_WILL = expression(r"(?:i|we|so|because|for|to|need|want|must|have)\b", re.IGNORECASE)
+_A_THING = expression(
     r"(?:the|this|that|my|our|your|those|these|an?|north|south|east|west|lake|ramp|front|back|left|right|all|both)\b",
     re.IGNORECASE,
 )
-_OTHER = re.compile(r"(?:poles?|staffs?|stones?|stone|posts?|paving|down|drive|pattern)\b", re.IGNORECASE)
-_ASKS = re.compile(r"\?|\b(?:how (?:many|much|long|far|wide|deep|high)|what|what's|whats|which|work out)\b", re.IGNORECASE)
+_OTHER = expression(r"(?:poles?|staffs?|stones?|stone|posts?|paving|down|drive|pattern)\b", re.IGNORECASE)
+_ASKS = expression(r"\?|\b(?:how (?:many|much|long|far|wide|deep|high)|what|what's|whats|which|work out)\b", re.IGNORECASE)
 _SMALL = frozenset(
     "the a an my our that this those these one ones note entry about on of for in at to and with last please by as is it out "
     "off".split()

@@ -13,6 +13,7 @@ from assistant.role_words import role_tests, was_before
 from assistant.said_over import ALIKE, places_of, shared_words, twins, word_before
 from assistant.told_values import of_the_house
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.fitting import TAKEN, fit
 from intents.phrases import compiled
 from intents.question import Heard, Question
@@ -28,52 +29,52 @@ if TYPE_CHECKING:
 # What is the same on every wall, and so is no other wall's own size.
 OF_NO_WALL = ("stud spacing", "fastener spacing", "exposure", "stock length", "board length", "waste", "kerf", "lap", "saw limit",
               "overhang")  # fmt: skip
-_CHARGE = re.compile(  # they've put them up to 31
+_CHARGE = expression(  # they've put them up to 31
     r"\b(?:they|yard|supplier|merchant|shop|he|she)(?:['’]ve|['’]s|['’]re|['’]ll| will| have| has| are| is)? (?:now |just )?"
     r"(?:put|mark|charg|ask|quot|want|jack|bump|let|do|sell|give)\w*\b",
     re.IGNORECASE,
 )
-_THEY = re.compile(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
-_SO_LONG = re.compile(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
-_FROM_STOCK = re.compile(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
-AT_MOST = re.compile(
+_THEY = expression(r"\bthey(?:['’]re| are|['’]ll| will| were)\b", re.IGNORECASE)  # on 24s on this wall: no size of the wall
+_SO_LONG = expression(r"\b\d+'?s\b|\b(?:tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
+_FROM_STOCK = expression(r"\b(?:from|out of) (?:an? )?\d", re.IGNORECASE)
+AT_MOST = expression(
     r"\b(?:no|not)\s+(?:more|bigger|larger|greater|wider) than\b|\bat most\b|\bmax(?:imum)?\b|\bgreatest\b", re.IGNORECASE
 )
-_SIZED = re.compile(r"(?:\s+(?:foot|feet|ft|inch(?:es)?))?\s+([a-z]+)", re.IGNORECASE)
-_CENTRED = re.compile(r"\b(?:at|on)\s+\d+'?s?\b(?! ?(?:foot|feet|ft|footers?)\b)", re.IGNORECASE)  # at 24, on 24s
-_SO_MANY_LONG = re.compile(r"\bhow many (?:\d+'?s|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
+_SIZED = expression(r"(?:\s+(?:foot|feet|ft|inch(?:es)?))?\s+([a-z]+)", re.IGNORECASE)
+_CENTRED = expression(r"\b(?:at|on)\s+\d+'?s?\b(?! ?(?:foot|feet|ft|footers?)\b)", re.IGNORECASE)  # at 24, on 24s
+_SO_MANY_LONG = expression(r"\bhow many (?:\d+'?s|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\b", re.IGNORECASE)
 _SOLD = ("tube", "stick", "stock", "stock length", "board length", "panel length", "stud spacing", "fastener spacing", "spacing",
          "roll length")  # fmt: skip
-_FOOTERS = re.compile(
+_FOOTERS = expression(
     r"\bfooters\b|\b\d[\d.]* ?(?:foot|feet|ft|met(?:re|er)s?|m) (?:lengths|sticks|stock)\b"
     r"|\b(?:from|in|out of|using) an? \S+ footer\b",
     re.IGNORECASE,
 )
-_THING = re.compile(
+_THING = expression(
     r"\b(?P<a>overhang|kerf|lap|humidity|exposure|waste|pitch) (?:of|is|at) (?=\S*\d|\w+)"
     r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b"
     r"|\b(?P<c>corner)(?:['’]s| of| is| at) (?=\d)|\d(?: degrees?|°)? (?P<d>corner)\b",
     re.IGNORECASE,
 )
-_FOOTER = re.compile(r"\bfooters?\b", re.IGNORECASE)
-_ONE_SIZE = re.compile(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
+_FOOTER = expression(r"\bfooters?\b", re.IGNORECASE)
+_ONE_SIZE = expression(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
-FEET = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
+FEET = expression(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
 _LESS, _MORE = r"(short\w*|small\w*|narrow\w*)", r"(?:long\w*|big\w*|larg\w*|wide\w*)"
-SOLD_IN = re.compile(  # from 16s, out of 14 footers
+SOLD_IN = expression(  # from 16s, out of 14 footers
     r"(?:and |then |ok )*(?:from|out of|in|using|with) "
     r"(?:\d+'?s|\d+ ?-?foot(?:er)?s?|tens|eights|twelves|fourteens|sixteens|eighteens)\W*",
     re.IGNORECASE,
 )
-_SWING = re.compile(r"\b(?:swing|change|difference|range|spread|rise|drop)\b", re.IGNORECASE)
+_SWING = expression(r"\b(?:swing|change|difference|range|spread|rise|drop)\b", re.IGNORECASE)
 UNNAMED = frozenset(("side",))  # of a frame: either side may be called wide
 CALLED = {"wide": "width", "deep": "depth", "long": "length", "high": "height", "tall": "height", "thick": "thickness"}
-END = re.compile(  # the long side is 17, 17 the long; 3/8 wide is no end
+END = expression(  # the long side is 17, 17 the long; 3/8 wide is no end
     rf"\b(?:{_LESS}|{_MORE}) (?:side|one|leg|way|end|is)\b|\bthe (?:{_LESS}|{_MORE})$", re.IGNORECASE
 )
 
 
-_NOT_THAT = re.compile(r"\s*,?\s+(?:and )?not\s+((?:an? |the )?[^,;?]+?)\W*$", re.IGNORECASE)
+_NOT_THAT = expression(r"\s*,?\s+(?:and )?not\s+((?:an? |the )?[^,;?]+?)\W*$", re.IGNORECASE)
 
 
 @dataclass(slots=True)
@@ -355,7 +356,7 @@ def _by_its_words(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[
     ]
 
 
-_CANNOT_BE = re.compile(r"the ([a-z ]+?) can't be\b")  # as `solvers.binding` says it
+_CANNOT_BE = expression(r"the ([a-z ]+?) can't be\b")  # as `solvers.binding` says it
 
 
 def _to_say_again(last: Asked) -> str:

@@ -6,6 +6,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.usual import METRIC_UNITS
+from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Area, Length, Money, Weight
 
@@ -16,12 +17,12 @@ _NUMBER = (
     r"\d+(?:\.\d+)?|(?:a|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen"
     r"|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?)"
 )
-_POUNDS = re.compile(
+_POUNDS = expression(
     rf"\b(?P<pounds>{_NUMBER})[ -](?:pounds?|quid)(?: (?P<pence>{_NUMBER}))?"
     r"(?=(?: (?:each|apiece|(?:a|an|per|the|for each|for every) [a-z]+(?: (?:length|metre))?))\b)",
     re.IGNORECASE,
 )
-_WEIGHED = re.compile(r"\b(?:weigh\w*|heavy|heavier|weight)\b", re.IGNORECASE)
+_WEIGHED = expression(r"\b(?:weigh\w*|heavy|heavier|weight)\b", re.IGNORECASE)
 
 
 def told_in_metric(last: Asked) -> bool:

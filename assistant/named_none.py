@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Quantity
@@ -15,11 +16,11 @@ if TYPE_CHECKING:
     from assistant.meant_for import Wanted
     from assistant.pending import Asked
 
-_NONE_OF = re.compile(
+_NONE_OF = expression(
     r"\b(?:no|without|zero|minus the|leave (?:out|off) the) (?:any |the )?(?P<what>overhangs?|waste|kerf|laps?)\b", re.IGNORECASE
 )
-_JOINT_BEFORE = re.compile(r"(?:\s*[,;]|\s+(?:and|but|with))*\s*$", re.IGNORECASE)
-_JOINT_AFTER = re.compile(r"^(?: (?:at all|this time|now|then))?(?:\s*[,;.]|\s+(?:and|but|just|with)\b)*\s*", re.IGNORECASE)
+_JOINT_BEFORE = expression(r"(?:\s*[,;]|\s+(?:and|but|with))*\s*$", re.IGNORECASE)
+_JOINT_AFTER = expression(r"^(?: (?:at all|this time|now|then))?(?:\s*[,;.]|\s+(?:and|but|just|with)\b)*\s*", re.IGNORECASE)
 _SHARES = ("half", "a half", "third", "a third", "quarter", "a quarter", "two thirds", "three quarters")
 
 

@@ -14,6 +14,7 @@ from assistant.role_words import TIMES
 from assistant.said_over import OF_THEM, places_of, stem
 from assistant.units_kept import openings
 from intents.chart import LIGHT, chart_of
+from intents.expressions import expression
 from intents.fitting import STEEPEST_RISE, TAKEN
 from intents.matcher import speller
 from intents.phrases import compiled
@@ -30,22 +31,22 @@ PLAIN = ("roof", "roofs", "pitch", "pitched", "slope")  # words that go with a v
 SIZES = frozenset("high tall long wide deep thick across high height length width depth run rise over up".split())
 TAKEN_OUT = frozenset("less minus take takes out off deduct subtract knock there got has have both them those cut".split())
 _ON_A_WALL = ("marks on centre", "course layout", "balanced panels")
-_OF_EACH = re.compile(r"\b(?:feet|foot|ft|inch(?:es)?|m|metres?|mm|long|high|tall) each\b|['\"] each\b", re.IGNORECASE)
+_OF_EACH = expression(r"\b(?:feet|foot|ft|inch(?:es)?|m|metres?|mm|long|high|tall) each\b|['\"] each\b", re.IGNORECASE)
 _FORM = 4  # letters by which forms of a word are known: sides, sided
 MOST_STRANGE = 2  # words of a change that mean nothing here, at most
 _FAR = 8  # times the area before, or less
-_PUTS_RIGHT = re.compile(
+_PUTS_RIGHT = expression(
     r"\b(?:wrong|meant|mean|actually|really|sorry|instead|should|said|told|now|rather|try|make)\b", re.IGNORECASE
 )
-_SLOPES = re.compile(r"\b(?:slope|grade|fall|pitch|steep\w*)\b", re.IGNORECASE)
-_AT = re.compile(r"\W*(?:(?:and|or|so|what about|how about|make it)\W+)*at\b[^,;?]*", re.IGNORECASE)
-_SHARE_OF_A_THING = re.compile(  # half the rail is no half an inch
+_SLOPES = expression(r"\b(?:slope|grade|fall|pitch|steep\w*)\b", re.IGNORECASE)
+_AT = expression(r"\W*(?:(?:and|or|so|what about|how about|make it)\W+)*at\b[^,;?]*", re.IGNORECASE)
+_SHARE_OF_A_THING = expression(  # half the rail is no half an inch
     r"\b(?:half|a (?:third|quarter)(?: of)?) (?:of )?(?:the|my|his|our) "
     r"(?!(?:sum|answer|total|lot|difference|rest|one|other|first|second|last|width|length)\b)[a-z]+",
     re.IGNORECASE,
 )
-_SIZE_AFTER = re.compile(r"\s*(?:wide|across|high|tall|deep|thick|long)\b", re.IGNORECASE)
-_EACH = re.compile(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
+_SIZE_AFTER = expression(r"\s*(?:wide|across|high|tall|deep|thick|long)\b", re.IGNORECASE)
+_EACH = expression(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 
 
 def only_in_words(wanted: Wanted, last: Asked) -> bool:

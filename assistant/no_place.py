@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.pending import Asked, Pending
 from assistant.record import Record, given_lines, listed, put_asked
 from assistant.usual import is_usual
+from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Length
 
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.ways import Way
 
-_LET_GO = re.compile(
+_LET_GO = expression(
     r"\W*(?:(?:just|no|ok|oh|then|please|you can|well)\W+)*"
     r"(?:leave (?:it|that|them|those) out|(?:ignore|drop|lose) (?:it|that|them|those)|without (?:it|that|them)|nothing|no|nope"
     r"|yes|yeah|yep|ok)(?:\W+(?:then|please|of it))?\W*",

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from assistant.notebook_entry import Entry
+from intents.expressions import expression
 
 ORDER_TOPICS = (
     "take-off",
@@ -47,7 +48,7 @@ ORDER_UNITS: dict[str, tuple[str, float]] = {
 _SHOWN = {"ft2": "ft²", "m2": "m²", "square": "squares"}
 
 # Sizes and by-products that stand beside an amount; adding these up would give a number that means nothing.
-_NOT_BOUGHT = re.compile(
+_NOT_BOUGHT = expression(
     r"\b(per|each|offcuts?|girth|exposure|spacing|gross|net|areas?|openings?|courses?|kerf|left over|lost|bought|volume"
     r"|to spare|in all)\b"
 )

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted
 from assistant.said_over import Place, places_of, times_apart
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length, Number, Quantity
 from solvers.sums import DIVIDED, TIMES, Part, Sum, in_millimetres
@@ -22,14 +23,14 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _LEAD = r"\W*(?:(?:and|no|sorry|but|oh|so|ok|now|actually|wait|hang on|then|right)\W+)*"
-_NTH = re.compile(
+_NTH = expression(
     rf"{_LEAD}(?:(?:what(?:['’]?s| is) (?:it|that)(?: now| then)?|what|how about)\W+)?(?:if |make |say |call )?the "
     r"(?P<nth>first|second|third|fourth|fifth|last)(?: (?:one|number|length|piece|side|bit|figure))?"
     r"(?:['’]s| is| was|(?= ))(?: (?:to|at|really|actually|meant to be|supposed to be|should be|should have been|only|now))*\s+"
     r"(?P<new>(?!one\b)[^,;?]+?)(?:,? (?:and )?not (?P<not>[^,;?]+?))?(?: (?:instead|though|then|now))*\W*",
     re.IGNORECASE,
 )
-_INTO = re.compile(
+_INTO = expression(
     rf"{_LEAD}(?:what if (?:i|we) |can you |could you |please )?(?:make|call|change|turn) (?:the|that) (?P<old>[^,;?]+?)"
     r"(?: (?:an?|to|into|be|to an?|into an?))? (?P<new>[^,;?]+?)(?: (?:instead|then|now))*\W*",
     re.IGNORECASE,

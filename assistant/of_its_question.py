@@ -9,6 +9,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, times_apart
+from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Length, Money
 
@@ -17,33 +18,33 @@ if TYPE_CHECKING:
 
 _LEAD = r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|what if|what about|how about|if|say|when)\W+)*"
 _NUMBER = r"(?:minus )?[a-z0-9]+(?:[ -][a-z0-9]+)?"
-_KEEP = re.compile(
+_KEEP = expression(
     r"\W*(?:(?:right|ok|okay|so|now|listen|well|hey)\W+)*(?P<told>.+?)[,;.]?\s+"
     r"(?:(?:so|and|just|can you|would you|could you|please)\s+)*"
     r"(?:keep|remember|bear|store|hang on to|hold on to)\s+(?:that|it|this)(?! (?:under|over|at|to|as|between|below)\b)"
     r"(?P<rest>\b.*)",
     re.IGNORECASE,
 )
-_ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|work out|give me|can (?:it|i|my|we))\b", re.IGNORECASE)
-_CHANGES = re.compile(r"\W*(?:no|and|make|change|try|go|with|or|use|put)\b", re.IGNORECASE)
-_ONES = re.compile(r"\bones?\b", re.IGNORECASE)
-_ON_TAPE = re.compile(r"(?<=tape),\s*(?:in\s+)?(?=(?:eighths|sixteenths|thirty[- ]seconds)\W*$)", re.IGNORECASE)
-_OUT_NOW = re.compile(
+_ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|where|work out|give me|can (?:it|i|my|we))\b", re.IGNORECASE)
+_CHANGES = expression(r"\W*(?:no|and|make|change|try|go|with|or|use|put)\b", re.IGNORECASE)
+_ONES = expression(r"\bones?\b", re.IGNORECASE)
+_ON_TAPE = expression(r"(?<=tape),\s*(?:in\s+)?(?=(?:eighths|sixteenths|thirty[- ]seconds)\W*$)", re.IGNORECASE)
+_OUT_NOW = expression(
     rf"{_LEAD}(?P<it>(?:it['’]?s|it is|it was|it were)\s+)?(?P<n>{_NUMBER})(?: degrees)? (?:out|outside)(?: there)?"
     r"(?: (?:when|the day|by the time|while) (?:we|i|they|it)\b[^,;\d]*)?\W*",
     re.IGNORECASE,
 )
-_WAIT = re.compile(
+_WAIT = expression(
     rf"{_LEAD}(?:i|we|they) (?:wait|leave it|hold off)(?: till| until| for)(?: it['’]?s| it is| it gets to)? (?P<n>{_NUMBER})\W*",
     re.I,
 )
-_IN_HALF = re.compile(
+_IN_HALF = expression(
     rf"{_LEAD}(?:(?:i|we|they)(?:['’]d)? )?"
     r"(?:(?:it|they)(?:['’]?s| was| is| were| are) )?(?:break|split|cut|broken?|put a joint in)(?: it| that| them)?"
     r" (?:in half|in two|in the middle)(?:[, ]+(?:each|either|per) (?:half|one|piece|bit))?\W*",
     re.IGNORECASE,
 )
-_IN_PIECES = re.compile(
+_IN_PIECES = expression(
     rf"{_LEAD}(?:(?:i|we|they)(?:['’]d| had)? )?(?:done|did|do|made|make|put|ran|run|cut|break|broke)(?: it| that)?(?: up)?"
     r" (?:in|into|as|from) (?P<n>two|three|four|five|six|\d) (?P<size>eights|tens|twelves|fourteens|sixteens|eighteens|twenties"
     r"|\S+(?: foot| ft)(?:ers?|s)?(?: lengths| pieces)?)"
@@ -51,20 +52,20 @@ _IN_PIECES = re.compile(
     re.IGNORECASE,
 )
 _LONG = {"eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20}
-_SO_MUCH_OF_IT = re.compile(
+_SO_MUCH_OF_IT = expression(
     r"\W*(?:(?:and|so|ok|then|what['’]?s that|what is that|in all|altogether|total|in total|all told)\W+)*(?:on|over|for|along) "
     r"(?P<n>[^,;?]+?) of (?:it|that|wall)(?: (?:in all|altogether|in total|then))?\W*",
     re.IGNORECASE,
 )
-_SAW_FIRST = re.compile(  # where the saw stands is no limit of it: saw's at 33, corner's 114, is that right
+_SAW_FIRST = expression(  # where the saw stands is no limit of it: saw's at 33, corner's 114, is that right
     r"\W*(?:(?:my|the|i['’]ve (?:got )?(?:my|the)) )?saw(?:['’]?s| is)? (?:set |sitting )?(?:at|on) (?P<n>[\d.]+)"
     r"(?: degrees| deg|°)?,? (?:and |for |on )?"
     r"(?P<corner>(?:the |a |my )?corner(?:['’]?s| is| reads| measures) [\d.]+(?: degrees| deg|°)?),?"
     r" (?P<rest>(?:is|am|are|does|do|will|right|ok|okay|good)\b.*)",
     re.IGNORECASE,
 )
-_HALF_FULL = re.compile(r",? (?P<share>half) full(?: like| then)?\W*$", re.IGNORECASE)
-_AT_A_PRICE = re.compile(
+_HALF_FULL = expression(r",? (?P<share>half) full(?: like| then)?\W*$", re.IGNORECASE)
+_AT_A_PRICE = expression(
     r"\W*(?:(?:and|or|so|what about|how about|what if it['’]?s|now)\W+)*at (?P<n>[a-z]+(?:[ -][a-z]+)+)\W*", re.IGNORECASE
 )
 _MOVES, _END_GAP = ("thermal movement", "end gap"), "end gap"

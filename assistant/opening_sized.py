@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, stem
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length, Number
 from solvers.slots import Opening
@@ -15,13 +16,13 @@ if TYPE_CHECKING:
     from assistant.meant_for import Wanted
     from assistant.pending import Asked
 
-_SIDE = re.compile(
+_SIDE = expression(
     r"\W*(?:(?:no|sorry|and|but|oh|actually|wait|if|what if|the|that|both|all)\b\W*)*(?P<what>door|window|opening|vent|slider)s?"
     r"(?:['’]?s|['’]re| is| are| was| were| should be)? (?:only |really |actually |just )*(?P<n>[^,;?]+?)"
     r" (?P<side>high|tall|wide|across)(?: (?:actually|though|not .+))?\W*",
     re.IGNORECASE,
 )
-_THEM = re.compile(
+_THEM = expression(
     r"\W*(?:(?:no|sorry|and|but|oh|actually|wait)\b\W*)*(?:they(?:['’]re| are)|those are|each(?: one)?(?:['’]s| is)"
     r"|it(?:['’]s| is) (?=[^,;?]+ (?:wide|across)\b)) ?",
     re.IGNORECASE,

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from assistant.pending import Pending
 from assistant.record import KEPT, Record, blank, put_asked, put_declined
+from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
 from solvers.slots import Opening, Parameter
@@ -25,17 +26,17 @@ _LEAD = (
     r"|it has|has|got|there(?:'s| is| are|'re|s)|(?:i|we)(?:'ve| have)?(?: got)?|what about|what if (?:there's|it has))[ ,]+)*"
 )
 _TAIL = r"(?:[ ,]+(?:in (?:it|that|there|the wall)|too|as well|off|out|on (?:it|that)|there|though|then|please|i forgot))*"
-_TOLD = re.compile(rf"{_LEAD}(?P<said>{_N} (?:(?!for|of|to|in)[a-z]+ )?{_WHAT}){_TAIL}", re.IGNORECASE)
-_BESIDE = re.compile(  # and not "a 3 by 7 door", which has its size, nor a wall beside a door
+_TOLD = expression(rf"{_LEAD}(?P<said>{_N} (?:(?!for|of|to|in)[a-z]+ )?{_WHAT}){_TAIL}", re.IGNORECASE)
+_BESIDE = expression(  # and not "a 3 by 7 door", which has its size, nor a wall beside a door
     rf"(?:\b(?:with|and|less|minus|plus|has|got|have|there's|there is|there are)\s+|[,&]\s*)(?P<said>{_N} {_WHAT})\b"
     r"(?!\s*(?:\d|[x×]|by\b|at\b|of\b|each\b|that\b|is\b|are\b|measur|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b"
     r"|trim|sill|head|frame|casing|opening|side|wide|height|width|or\b))",
     re.IGNORECASE,
 )
-_FEET_AND_INCHES = re.compile(r"\W*\d[ -]\d+ ?(?:by|x)\b", re.IGNORECASE)  # 3 0 by 6 8
-_NONE = re.compile(r"\bno (?:windows?|doors?|openings?)\b", re.IGNORECASE)
-_BY = re.compile(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
-_MORE = re.compile(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
+_FEET_AND_INCHES = expression(r"\W*\d[ -]\d+ ?(?:by|x)\b", re.IGNORECASE)  # 3 0 by 6 8
+_NONE = expression(r"\bno (?:windows?|doors?|openings?)\b", re.IGNORECASE)
+_BY = expression(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
+_MORE = expression(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
 _SIZES = 2  # a width and a height
 
 

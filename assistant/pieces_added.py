@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, times_apart
 from assistant.usual import METRIC
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length, Quantity
 from solvers.slots import Piece
@@ -21,17 +22,17 @@ _SCORE = 3.0  # of a change that only these words make
 _ALIKE = 6  # times as long as another piece, at most
 _LEAD = r"\W*(?:(?:and|then|ok|okay|no|oh|sorry|actually|now|so|but|also|plus|add|i need|need|we need|put in|cut)[ ,]+)*"
 _N = r"\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve"
-_MORE = re.compile(
+_MORE = expression(
     rf"{_LEAD}(?:another(?: (?P<n>{_N})(?: (?:at|of|pieces at|pieces of)))?|(?P<few>{_N}) more(?: (?:at|of))?) (?P<size>[^,;]+?)"
     r"(?: (?:too|as well|piece|one|long))*\W*",
     re.IGNORECASE,
 )
-_COUNT = re.compile(
+_COUNT = expression(
     rf"{_LEAD}(?:make (?:it|that) |it['’]?s )?(?P<n>{_N}) (?:at|of|pieces at|pieces of) (?P<size>[^,;]+?),?"
     rf" (?:not|instead of|rather than) (?P<old>{_N})\W*",
     re.IGNORECASE,
 )
-_LEG = re.compile(
+_LEG = expression(
     r"\W*(?:(?:no|sorry|ok|and|then|so|now|actually|but)[ ,]+)*(?:make|change|turn) the (?P<old>\d[\d.]*)(?: leg| one)?"
     r" (?:to |into |an? )?(?P<new>\d[\d.]*)\W*|\W*(?:the )?(?P<was>\d[\d.]*)(?: leg)?['’]?s (?:now )?(?P<now>\d[\d.]*)\W*",
     re.IGNORECASE,

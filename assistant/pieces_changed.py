@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, stem, times_apart
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Quantity
 from solvers.slots import Opening, Piece
@@ -19,12 +20,12 @@ _ALIKE, _OTHER = 1.15, 1.5  # times as large: the same size measured again, and 
 _SCORE = 3.0  # of a change that only these words make
 _LEAD = r"\W*(?:(?:and|then|ok|okay|no|oh|actually|now|so|but|can you|we can|let['’]?s|i['’]?ll|we['’]?ll)[ ,]+)*"
 _SIZE = r"(?P<old>[\d][\d /.½¼¾⅛⅜⅝⅞-]*?(?: and (?:a|an|one|three|five|seven) [a-z]+?| (?:inch|foot))?)"
-_OUT = re.compile(
+_OUT = expression(
     rf"{_LEAD}(?:drop|lose|take out|take off|leave out|leave off|skip|forget|scrap|without|not|no)(?: about)?"
     rf" (?:the |those |all the |my |any |of the )*{_SIZE}(?:['’]?s| ones| pieces| inch ones)(?: out| off| after all| now)*\W*",
     re.IGNORECASE,
 )
-_COUNTED = re.compile(
+_COUNTED = expression(
     rf"{_LEAD}(?:(?:make (?:it|that)|it['’]?s|there['’]?s|there are|we['’]?ve got|got|only|just|say|with|it is|they['’]?re) )*"
     r"(?P<n>\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?P<what>windows?|doors?|vents?|openings?)"
     r"(?: (?:of )?(?:that size|the same size|the same|like that(?: one)?|alike|that big))?"
@@ -33,7 +34,7 @@ _COUNTED = re.compile(
     r"(?: now| then)?)?\W*",
     re.IGNORECASE,
 )
-_INTO = re.compile(
+_INTO = expression(
     rf"{_LEAD}(?:make|change|cut|turn|swap)(?: it)? (?:the |those |all the |my )+{_SIZE}(?:['’]?s| ones)"
     r" (?:to |into |for |at |be )?(?P<new>\d[^,;]*?)(?: instead| now)?\W*",
     re.IGNORECASE,

@@ -14,6 +14,7 @@ from assistant.heard_all import unheard
 from assistant.said_over import stem
 from assistant.told_round import State, take_shorter
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
@@ -26,8 +27,8 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 LONGEST = 240  # characters of a line that is looked at so
-_TURNS_OUT = re.compile(r"\W*\b(?:as )?(?:it )?turns out\b(?! to\b)(?: that)?\W*", re.IGNORECASE)
-_BACK_TO = re.compile(
+_TURNS_OUT = expression(r"\W*\b(?:as )?(?:it )?turns out\b(?! to\b)(?: that)?\W*", re.IGNORECASE)
+_BACK_TO = expression(
     r"\W*(?:(?:no|nah|ok|right|actually|so|and|can we|could we|let'?s|lets|we'?ll|i'?ll|we)\b\W*)*(?:just )?"
     r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?:the )?"
     r"(?!(?:steps?|marks?|line)\b)(?=\S+(?: \S+){0,3}$)",
@@ -47,7 +48,7 @@ _LEFT_AFTER = (
     r"(?: (?:out|off|in|on|of|to|it|that|this|them|there|out of it|altogether|please|then|now"
     r"|though))*(?:\W*|\s*[,;.].*)"
 )
-_HUNG = re.compile(
+_HUNG = expression(
     r"\b(?:(?:it'?s|it has|they'?re|we) )?(?:(?:hang|hung|hanging|put|putting|fit|fitted|fitting|install|installed|installing"
     r"|nail|nailed|fix|fixed|fixing)(?: (?:it|them|that|up|in|on))*|(?:warmed|cooled)(?: up| down| off)? to|gone (?:up|down) to"
     r"|(?:wait|leave it|hold off)(?: for (?:it|that)| till| until| it)*(?: to)? (?:gets?|warms?|cools?|hits|reaches|is|it's)"
@@ -55,11 +56,11 @@ _HUNG = re.compile(
     r"(?: (?:at|in|when it'?s))* (?=(?:minus |-)?\d)",
     re.IGNORECASE,
 )
-_PEAKS = re.compile(r"\b(?:(?:only|never) gets to|gets? up to|reach(?:es)?|peaks? at|tops? out at|hits) (?=\d)", re.IGNORECASE)
-_DROPS = re.compile(
+_PEAKS = expression(r"\b(?:(?:only|never) gets to|gets? up to|reach(?:es)?|peaks? at|tops? out at|hits) (?=\d)", re.IGNORECASE)
+_DROPS = expression(
     r"\b(?:only )?(?:drops?(?: down)? to|gets? down to|falls? to|bottoms? out at) (?=(?:minus |-)?\d)", re.IGNORECASE
 )
-_MOVES_TO = re.compile(  # what if the architect drops it to an eight
+_MOVES_TO = expression(  # what if the architect drops it to an eight
     r"\W*(?:and |so |ok |what (?:does|would) (?:that|it) do if "
     r"|what happens if |what if |if |suppose |say |maybe )*(?:[a-z']+ ){0,3}?"
     r"(?:(?<=if it )(?:drops|goes|changes|comes)|(?:drop|bump|push|raise|lower|change|bring|cut|take|move|knock"
@@ -68,15 +69,15 @@ _MOVES_TO = re.compile(  # what if the architect drops it to an eight
     r" (?:down |up |back |out |in )?to (?:an? |the )?(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )
-_SUPPOSES = re.compile(r"\W*(?:(?:and|so|ok) )*(?:what|if|suppose|say|maybe)\b", re.IGNORECASE)
-_SOLD_IN = re.compile(  # the supplier says they only come in twelves
+_SUPPOSES = expression(r"\W*(?:(?:and|so|ok) )*(?:what|if|suppose|say|maybe)\b", re.IGNORECASE)
+_SOLD_IN = expression(  # the supplier says they only come in twelves
     r"\b(?:only |just )?(?:comes?|came|sells?|stocks?|carry|carries|does|do|got|had|has|have)(?: (?:them|it|those|that))?"
     r"(?: only| just)?(?: in)? (?:the )?(\d+(?:'?s| ?footers?)"
     r"|(?:tens|twelves|fourteens|sixteens|eighteens|twenties|eights|nines)"
     r"|(?:eight|nine|ten|twelve|fourteen|sixteen|eighteen|twenty)[ -]footers?)(?: left| in stock| there)?[\s.!]*$",
     re.IGNORECASE,
 )
-_GOT_BY = re.compile(  # Mick had it at 33.7, is he right
+_GOT_BY = expression(  # Mick had it at 33.7, is he right
     r"\W*(?:(?:and|but|so|well|hm+|now)\b\W*)*((?:the |my |our )?(?:[a-z]+ )?[a-z]+)"
     r" (?:had|has|got|gets|makes|made|says|said|reckons|reckoned)"
     r"(?: (?:it|that))?(?: (?:at|as|to be|down as|is|was))? (?P<n>[^,;?]+?)[,;.]? (?:is|are|was|would|will) "
@@ -87,22 +88,22 @@ _GOT_BY = re.compile(  # Mick had it at 33.7, is he right
 )
 _FOOTERS = {"tens": "ten", "eights": "eight", "nines": "nine", "twelves": "twelve", "fourteens": "fourteen",
             "sixteens": "sixteen", "eighteens": "eighteen", "twenties": "twenty"}  # fmt: skip
-_HOW_MANY_LONG = re.compile(  # how many 12s do I need, how many sixteens is that
+_HOW_MANY_LONG = expression(  # how many 12s do I need, how many sixteens is that
     r"\W*(?:(?:and|so|then|ok|but)[ ,]+)*how many "
     r"(\d+'?s|\d+[ -]?footers?|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)"
     r"(?: (?:do|will|would) (?:i|we|you|that|it) (?:need|want|take|be|get|buy)"
     r"| (?:is|are) (?:that|it|those)| for (?:that|it))?\W*",
     re.IGNORECASE,
 )
-_AS_BEFORE = re.compile(r"^(?:and|or|ok|no)\W+|\W+(?:again|then|instead|this time)$", re.IGNORECASE)
+_AS_BEFORE = expression(r"^(?:and|or|ok|no)\W+|\W+(?:again|then|instead|this time)$", re.IGNORECASE)
 _CHOSEN = ("fascia",)  # what is chosen by a word that may be another question's: square, plumb
-_ABOUT = re.compile(  # about 6, of courses
+_ABOUT = expression(  # about 6, of courses
     r"\W*(?:(?:and|so|ok|then|but|now|say|more like)[ ,]+)*(?:about|around|roughly|near|(?:near|clos)er to|close to)"
     r" (?P<n>\d[\d /]*)\W*",
     re.IGNORECASE,
 )
 _SIDE = r"[\d'\" /.½¼¾-]+(?: ?(?:foot|feet|ft|inch(?:es)?|m)\b)?"
-_HOLE = re.compile(  # less a 3 by 7
+_HOLE = expression(  # less a 3 by 7
     r"\W*(?:(?:and|then|so|ok|but|also|now)[ ,]+)*(?:less|minus|take(?: out| off| away)?|subtract|deduct|knock out|cut out|with)"
     rf" (?P<n>(?:an? |one |two |three |four |five |six |\d+ ){_SIDE} ?(?:by|x|×) ?{_SIDE})"
     r"(?: (?P<what>vents?|louv(?:re|er)s?|hatch(?:es)?|hole|opening|round one|round vent))?"
@@ -111,15 +112,15 @@ _HOLE = re.compile(  # less a 3 by 7
 )
 _BOUGHT_BY = ("stock", "stock length", "board length", "panel length", "roll length")
 _OF_A_PIECE = ("end gap", "thermal movement")
-_SO_DEEP = re.compile(
+_SO_DEEP = expression(
     r"\b(?:so|meaning|which makes it) (?:it'?s |that'?s |call it |say |really |actually |only |now )*(?=(?:an?\b|\d)[^,;.?]*$)",
     re.IGNORECASE,
 )
-_THIS_ONE = re.compile(r"\b(?:this|that|the other|the) (?:one|wall|side|roof|gable|job)\b", re.IGNORECASE)
-_NEAREST = re.compile(r"\b(?:to )?(?:the )?nearest (?:\w+|\d+/\d+)(?: of an inch)?\b", re.IGNORECASE)
-_IN_UNIT = re.compile(r"\bin (?:inches|inch|feet|mm|millimet\w+|metric|met(?:er|re)s)\b", re.IGNORECASE)
-_IF = re.compile(r"\b(?:if|supposing|say)\b(?! (?:you|not)\b)", re.IGNORECASE)
-_NOW_ITS = re.compile(
+_THIS_ONE = expression(r"\b(?:this|that|the other|the) (?:one|wall|side|roof|gable|job)\b", re.IGNORECASE)
+_NEAREST = expression(r"\b(?:to )?(?:the )?nearest (?:\w+|\d+/\d+)(?: of an inch)?\b", re.IGNORECASE)
+_IN_UNIT = expression(r"\bin (?:inches|inch|feet|mm|millimet\w+|metric|met(?:er|re)s)\b", re.IGNORECASE)
+_IF = expression(r"\b(?:if|supposing|say)\b(?! (?:you|not)\b)", re.IGNORECASE)
+_NOW_ITS = expression(
     r"\b(?:it'?s|it is|they'?re|they are|it'?ll be|it will be|they'?ll be|it has to be|it needs to be)\b(?=[^,;.?]*$)",
     re.IGNORECASE,
 )
@@ -127,11 +128,11 @@ _OF_ANY = frozenset(
     "how what whats is are was were be will do does big long high wide deep many much far it that they them would get need come"
     " make work out s lose cut piece i we".split()
 )
-_PUTS_TO = re.compile(
+_PUTS_TO = expression(
     r"\b(?:out|off|less|minus|plus|add|another|take|takes|except|forget|without|doors?|windows?|openings?|more|extra)\b",
     re.IGNORECASE,
 )
-_ASKS_SO = re.compile(r"\b(?:how|what|what'?s|would|will|does|do|is|are|many|much)\b", re.IGNORECASE)
+_ASKS_SO = expression(r"\b(?:how|what|what'?s|would|will|does|do|is|are|many|much)\b", re.IGNORECASE)
 
 
 def plainer(text: str, last: Asked | None) -> str:

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from assistant.record import put_asked
 from assistant.several import told_of
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
 from solvers.printing import decimal
@@ -25,19 +26,19 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 _LEAD = r"(?:(?:and|so|then|now|ok|what'?s|what is|what about|give me|take)[ ,]+)*"
-_PUT = re.compile(
+_PUT = expression(
     rf"{_LEAD}(?:plus|add(?: on)?)(?: another)? (?P<n>.+?)(?: (?:to (?:that|it)|on top|more|tax|on))?", re.IGNORECASE
 )
-_OFF = re.compile(
+_OFF = expression(
     rf"{_LEAD}(?:(?:less|minus|knock off|take off|subtract|deduct) (?P<n>.+?)(?: off)?|(?P<m>.+?) (?:off|less|discount))",
     re.IGNORECASE,
 )
-_TIMES = re.compile(
+_TIMES = expression(
     rf"{_LEAD}(?:(?:it |that )?(?:times|multipl(?:y|ied)(?: it| that)? by) (?P<n>[\w. ]+)"
     r"|(?P<word>double|twice|triple)(?: (?:it|that))?)",
     re.IGNORECASE,
 )
-_PART_OF = re.compile(rf"{_LEAD}(?P<n>[a-z0-9. ]+?(?: ?%| per ?cent)) of (?:that|it|this)", re.IGNORECASE)
+_PART_OF = expression(rf"{_LEAD}(?P<n>[a-z0-9. ]+?(?: ?%| per ?cent)) of (?:that|it|this)", re.IGNORECASE)
 _NO_SHARE = ("degF", "degC", "yesno", "word", "in12", "ratio", "percent", "")  # of which nobody takes a part
 _WASTE = "waste"
 

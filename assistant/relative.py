@@ -17,6 +17,7 @@ from assistant.pieces_added import pieces_added
 from assistant.said_over import places_of
 from assistant.told_values import HOUSE
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.tokens import tokenize
 from solvers.quantities import Area, Count, Length, Number, Pitch, Quantity
@@ -36,35 +37,35 @@ _LESS = {
     "flatter": "pitch slope", "closer": "spacing", "tighter": "spacing", "smaller": "", "less": "", "fewer": "", "colder": "",
     "cooler": "",
 }  # fmt: skip
-_BY = re.compile(
+_BY = expression(
     rf"\W*(?:of\s+)?({'|'.join([*_MORE, *_LESS])})\b(\s+than\s+(?:that|it|this|before|last|the last))?", re.IGNORECASE
 )
 # Lower there makes a wall higher.
-_AT_ITS_FOOT = re.compile(r"\b(?:start|starts|starting|started|begin|bottom|first course)\b", re.IGNORECASE)
-_ONE_MORE = re.compile(
+_AT_ITS_FOOT = expression(r"\b(?:start|starts|starting|started|begin|bottom|first course)\b", re.IGNORECASE)
+_ONE_MORE = expression(
     r"(?:(?:and|then|now|so|ok)[ ,]+)*(?:plus|add(?: on| in)?|also|as well as|and|throw in)? *(?:an?|another|one more) +"
     r"(?!.*\b(?:windows?|doors?|openings?|vents?|garage)\b)[^,;]+",
     re.IGNORECASE,
 )
-_ADDED = re.compile(
+_ADDED = expression(
     r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|need|want|we['’]ll|i['’]ll|have|with|can|you|please)[ ,]+)*"
     r"(?P<add>(?:(?:add(?: on| in)?|plus|throw in|put on)\s+)?(?:another|an extra)?)\s*(?P<n>\d+|[a-z]+(?:[ -][a-z]+)??)"
     r"(?P<more> (?:more|extra|another|additional))? (?P<noun>[a-z]+)(?: to (?:it|that))?",
     re.IGNORECASE,
 )
-_TO_A_PART = re.compile(  # knock seven inches off the wall, add a foot to the run
+_TO_A_PART = expression(  # knock seven inches off the wall, add a foot to the run
     r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|they|we['’]ll|i['’]ll|can|you|please)[ ,]+)*"
     r"(?:(?P<less>knock|take|cut|trim|lose|shave|drop|chop)|add|put|stick)\s+(?P<n>.+?)\s+(?:off|out of|from|to|onto|on)\s+"
     r"(?:the|my|our|that|this)\s+(?:[a-z]+\s+)?(?P<of>[a-z]+)",
     re.IGNORECASE,
 )
-_OF_A_PART = re.compile(  # lose 2 inches of overhang
+_OF_A_PART = expression(  # lose 2 inches of overhang
     r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|they)[ ,]+)*"
     r"(?P<less>lose|drop|(?:knock|take|cut|trim|shave|chop)(?: off)?)\s+(?P<n>.+?)\s+(?:off )?of\s+"
     r"(?:the |my |our |that )?(?P<of>[a-z]+)",
     re.IGNORECASE,
 )
-_SO_MANY_TIMES = re.compile(  # twice as wide, half the height, double the overhang
+_SO_MANY_TIMES = expression(  # twice as wide, half the height, double the overhang
     r"(?:(?:and|so|then|now|but|also|what if|what about|how about|make|it|that|it's|its|was|were|is|we|say|with|at|the|if)[ ,]+)*"
     r"(?:(?P<f>twice|double|half|halve|triple|three times)\s+"
     r"(?:as\s+(?P<as>[a-z]+)(?:\s+as that)?|(?:the|that|its)\s+(?P<of>[a-z]+)))",
@@ -73,7 +74,7 @@ _SO_MANY_TIMES = re.compile(  # twice as wide, half the height, double the overh
 _FACTORS = {"twice": 2, "double": 2, "half": Fraction(1, 2), "halve": Fraction(1, 2), "triple": 3, "three times": 3}
 _EXTENT = {"wide": "width", "long": "length run", "tall": "height", "high": "height", "deep": "depth", "thick": "thickness",
            "steep": "pitch", "far": "run"}  # fmt: skip
-_PART_CHANGED = re.compile(  # the overhang's lost 3 inches, the run has grown by a foot, the depth is down 2
+_PART_CHANGED = expression(  # the overhang's lost 3 inches, the run has grown by a foot, the depth is down 2
     r"(?:(?:and|so|then|now|but|also|oh|actually)[ ,]+)*(?:the|my|our)\s+(?:[a-z]+\s+)?"
     r"(?P<of>(?!(?:is|has|have|got|been|come|gone)\b)[a-z]+?)(?:'s|\s+is|\s+has|\s+have|\s+got)?"
     r"(?:\s+(?:got|been|come|gone|now))*\s+(?:"
@@ -81,7 +82,7 @@ _PART_CHANGED = re.compile(  # the overhang's lost 3 inches, the run has grown b
     r"|gained|grown|lengthened|raised(?= by)|risen(?= by)|(?:come |gone )?up(?! to))(?:\s+(?:back|down))?(?:\s+by)?\s+(?P<n>.+)",
     re.IGNORECASE,
 )
-_ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch; I forgot the garage, another 240
+_ANOTHER_SIZE = expression(  # plus another 40 foot for the porch; I forgot the garage, another 240
     r"(?:(?:oh |and |ah |damn )*(?:i|we|you)(?:['’]ve)? (?:forgot|missed|left out|left off|didn['’]?t count|never counted)"
     r"[^,;\d]*[,;]\s*)?"
     r"(?:(?:and|so|then|now|but|also|plus|add|with|there['’]?s|we|i|need|have|got|forgot|on|in)[ ,]+)*"
@@ -89,7 +90,7 @@ _ANOTHER_SIZE = re.compile(  # plus another 40 foot for the porch; I forgot the 
     r"(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+(?P<what>.*))?",
     re.IGNORECASE,
 )
-_LESS_STRETCH = re.compile(  # less the last 4 foot, that's brick; leave out the garage, that's 130 of it
+_LESS_STRETCH = expression(  # less the last 4 foot, that's brick; leave out the garage, that's 130 of it
     r"(?:(?:and|so|then|now|but|also|oh|actually|ok|we|i|you|can|with)[ ,]+)*"
     r"(?:less|minus|leave (?:off|out)|take (?:off|out)|not counting|except(?: for)?|don['’]?t count|forget)\s+(?:"
     r"(?:the|that)\s+(?:last|first|other|end|back|front|top|bottom)\s+(?P<n>[^,;]+?)"

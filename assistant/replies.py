@@ -14,6 +14,7 @@ from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
+from assistant.names import SUM
 from assistant.no_place import lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
@@ -22,6 +23,7 @@ from assistant.said_over import places_of
 from assistant.units_kept import told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, put_right, to_the_meant
+from intents.expressions import expression
 from intents.matcher import otherwise, read_as
 from intents.question import Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
@@ -40,12 +42,11 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
 # Another try, which settles nothing of the one before.
-_ANOTHER_TRY = re.compile(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
-_OPENING = re.compile(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
-_SO_MUCH_EACH = re.compile(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
-_SUM = "tape arithmetic"
-_PUTS = re.compile(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
-_I_GOT = re.compile(
+_ANOTHER_TRY = expression(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
+_OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
+_SO_MUCH_EACH = expression(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
+_PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
+_I_GOT = expression(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
     re.IGNORECASE,
 )
@@ -124,8 +125,8 @@ def _settled(
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
         return True
-    if pending.asked is not None and pending.asked.topic.name == _SUM and _PUTS.match(text) and not pending.ways:
-        put_asked(record, _SUM, f"I can't make that fit. {_bare(pending.question)}")
+    if pending.asked is not None and pending.asked.topic.name == SUM and _PUTS.match(text) and not pending.ways:
+        put_asked(record, SUM, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
     if asks_it_back(text, pending):

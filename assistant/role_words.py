@@ -11,6 +11,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, stem, times_apart
+from intents.expressions import expression
 from solvers.quantities import Angle, Count, Pitch, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given
@@ -33,20 +34,20 @@ _TOLD = {
     "hottest": r"\b(?:hottest|warmest|hot|highs?|summer|july|august|tops? out)\b",
     "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
 }
-_AND = re.compile(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", re.IGNORECASE)  # which put nothing right
-_AT = re.compile(r"\W*(?:(?:and|then|so|ok|now|or|but|what about|how about|what if)\W+)*at (?!the\b).+", re.IGNORECASE)
+_AND = expression(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", re.IGNORECASE)  # which put nothing right
+_AT = expression(r"\W*(?:(?:and|then|so|ok|now|or|but|what about|how about|what if)\W+)*at (?!the\b).+", re.IGNORECASE)
 _LAID_AT = ("exposure", "spacing", "stud spacing", "pitch")  # what is so far apart, or so steep, is at that
 _TWO, _NEARLY = 2, 1.4  # pitches between which "at" tells nothing; times as far off as the nearest given
 _ABOUT, _FAR_FROM = 1.25, 1.5  # times as large or small
-_BACK = re.compile(r"\bback (?:to|at|on)\b", re.IGNORECASE)
-_SIDE = re.compile(r"\bside\b", re.IGNORECASE)
+_BACK = expression(r"\bback (?:to|at|on)\b", re.IGNORECASE)
+_SIDE = expression(r"\bside\b", re.IGNORECASE)
 TIMES = frozenset("morning afternoon evening today tonight currently moment".split())
 _STANDING = ("saw limit",)
-_LIMIT = re.compile(
+_LIMIT = expression(
     r"\bstops?\b|\blimit\w*|\bmax\w*|\b(?:it|that|which|saw|one) (?:only |just )?(?:goes|swings|reaches)\b", re.IGNORECASE
 )
-_OF_THE_SAW = re.compile(r"\bsaw\b|\bgoes\b|\bgo(?: only)? to\b|\bswings?\b|\breach\w*|\bup to\b|\bonly\b", re.IGNORECASE)
-OF_A_SAW = re.compile(f"{_LIMIT.pattern}|{_OF_THE_SAW.pattern}", re.IGNORECASE)
+_OF_THE_SAW = expression(r"\bsaw\b|\bgoes\b|\bgo(?: only)? to\b|\bswings?\b|\breach\w*|\bup to\b|\bonly\b", re.IGNORECASE)
+OF_A_SAW = expression(f"{_LIMIT.pattern}|{_OF_THE_SAW.pattern}", re.IGNORECASE)
 
 
 def was_before(text: str, new: Quantity, last: Asked) -> Callable[[Given], bool]:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any
 from assistant.also_asked import beside
 from assistant.heard_all import unheard
 from assistant.said_over import places_of
+from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Temperature
 from solvers.registry import load_topics
@@ -28,62 +29,62 @@ _MOVES = (
     "flatten|steepen|drop|raise|lift|lower|bring|pull|push|move|kick|shorten|lengthen|stretch|widen|narrow|bump|ease|knock|shove"
     "|slide|open|close|take|cut|trim|put"
 )
-_TO_SO_MUCH = re.compile(
+_TO_SO_MUCH = expression(
     rf"(?P<lead>{_LEAD})(?:{_SUPPOSES}\s+)?{_WHO}(?:{_MOVES})\s+"
     r"(?:(?P<it>it|that|this|them)|(?:the|my|that|this)\s+(?P<what>[a-z]+(?: [a-z]+)??))"
     r"(?:\s+(?:in|out|up|down|back|over|away))*\s+to\s+(?P<n>(?:an?\s+)?[^,;?]+?)\W*",
     re.IGNORECASE,
 )
-_ASKS_AFTER = re.compile(
+_ASKS_AFTER = expression(
     r"[,;.]?\s+(?:and |so |then )*(?:what(?:['’]?s| is| would| will)?|how (?:much|many|long|high|tall|wide|deep|far))"
     r"(?: the| my| it| that| does| do| i| is| be)*(?P<what>(?: [a-z]+){0,3}?)"
     r"(?: (?:then|now|there|on that|with that|of it|be))*\W*$",
     re.IGNORECASE,
 )
-_ASKED = re.compile(
+_ASKED = expression(
     rf"{_LEAD}(?:what(?:['’]?s| is| was| are| would)?|how (?:much|many|long|high|tall|far|wide|deep)\b(?:['’]?s| is)?|the)\b",
     re.IGNORECASE,
 )
-_ELSE = re.compile(  # another thing than the last answer is of, or a change of it
+_ELSE = expression(  # another thing than the last answer is of, or a change of it
     r"\b(?:other|another|next|different|new|north|south|east|west|lake|ramp|front|back|if|instead|make|change|both(?! ends)"
     r"|half|left|squares|cost)\b",
     re.IGNORECASE,
 )
 _THEM = r"(?:that|it|this|those|them|each|all)\b"
-_OF_ELSE = re.compile(
+_OF_ELSE = expression(
     rf"\bof (?!{_THEM})|\b(?:for|on|in) (?:the|my|our|a|an|every) (?!(?:saw|gauge|bevel|slope)\b)", re.IGNORECASE
 )
-_THAT_ONE = re.compile(r"\b(?:that|this|the same) one\b", re.IGNORECASE)
-_PITCHED = re.compile(
+_THAT_ONE = expression(r"\b(?:that|this|the same) one\b", re.IGNORECASE)
+_PITCHED = expression(
     rf"(?P<ask>{_LEAD}(?:what(?:['’]?s| is)?(?: the)? pitch(?: is (?:that|it))?|as a pitch|the pitch)) (?:in|over|by|on) "
     r"(?:twelve|12)\W*",
     re.IGNORECASE,
 )
-_ONLY = re.compile(
+_ONLY = expression(
     rf"{_LEAD}(?:(?:with|if|it['’]?s|it is|it has|there['’]?s|we['’]ve|got|say|only|just|but)\s+)*(?:just|only)\s+"
     r"(?:got\s+)?(?:the\s+)?(?P<n>one|two|three|four|five|six|\d)"
     r" (?:of (?:the|those|them) )?(?P<what>windows?|doors?|openings?|vents?)"
     r"(?: (?:in it|now|then|there))*\W*",
     re.IGNORECASE,
 )
-_TAKE_OUT = re.compile(  # take another window out of that as well, four foot by three foot six
+_TAKE_OUT = expression(  # take another window out of that as well, four foot by three foot six
     rf"{_LEAD}(?:take|deduct|knock|leave|take out|deduct) (?P<n>an?|another|one more|one|two|three|four) (?P<what>(?:\w+ )?"
     r"(?:window|door|opening|vent)s?)(?: (?:out|off|away))?(?: of (?:it|that|there))?(?: (?:as well|too|then|now))*[, ]+"
     r"(?P<size>\S.*?(?:\bby\b|\bx\b|×).*?)\W*",
     re.IGNORECASE,
 )
-_INSTEAD = re.compile(
+_INSTEAD = expression(
     rf"{_LEAD}(?:with |if it['’]?s |only |just )*(?P<new>[^,;?]+?) instead of (?:the |a )?(?:whole |full |all )?"
     r"(?P<old>[^,;?]+?)\W*",
     re.IGNORECASE,
 )
-_WITH_THAT = re.compile(r",?(?: with (?:that|it|them|those)| like)\W*$", re.IGNORECASE)
-_SUCH_A_ONE = re.compile(  # the seven foot one, which is no foot and an inch
+_WITH_THAT = expression(r",?(?: with (?:that|it|them|those)| like)\W*$", re.IGNORECASE)
+_SUCH_A_ONE = expression(  # the seven foot one, which is no foot and an inch
     r"(\b(?:the|that) [a-z0-9]+(?: [a-z]+)? (?:foot|ft|inch|mil|metre|meter)) one(?=\W*$|,|\s+(?:instead|then|now|again)\b)",
     re.IGNORECASE,
 )
-_OF_THAT_ONE = re.compile(r"[,;]\s+(?:for |of |on |at |that['’]?s )?the (?P<n>[^,;?]+?)(?: ones?)?\W*$", re.IGNORECASE)
-_HOW_LARGE = re.compile(r"\bhow (tall|high|long|wide|deep)\b", re.IGNORECASE)
+_OF_THAT_ONE = expression(r"[,;]\s+(?:for |of |on |at |that['’]?s )?the (?P<n>[^,;?]+?)(?: ones?)?\W*$", re.IGNORECASE)
+_HOW_LARGE = expression(r"\bhow (tall|high|long|wide|deep)\b", re.IGNORECASE)
 _SIZES = {"tall": {"height", "rise"}, "high": {"height", "rise"}, "long": {"length"}, "wide": {"width"}, "deep": {"depth"}}
 _LESS = {"another": "a", "one more": "a"}
 

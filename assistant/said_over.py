@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING
 
 from assistant.ways import ways_of
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.matcher import read
 from intents.phrases import compiled
 from intents.question import Heard, Question
@@ -29,13 +30,13 @@ if TYPE_CHECKING:
 
 TEENS = {13 + n: 30 + 10 * n for n in range(7)}  # thirteen and thirty … nineteen and ninety are heard for each other
 NEAR, FAR = 2, 2  # a new number within twice of an old one, and twice as far from every other, is for that one
-_FEET, _FAR_OFF = re.compile(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE), 4
+_FEET, _FAR_OFF = expression(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE), 4
 SAID_AS = dict(zip("one two three four five six seven eight nine ten eleven twelve feet".split(),
                    [*map(str, range(1, 13)), "foot"], strict=True))  # fmt: skip
 ALIKE = 2  # words more that a number said again shares with the one it corrects than with any other
 BESIDE = 3  # words between a name and its number, at most
 LED_BY = frozenset("at on for in from of by every over under with to past".split())  # words that tell one number from another
-OF_THEM = re.compile(r"\s*\bof (?:them|those|these|em)\b", re.IGNORECASE)
+OF_THEM = expression(r"\s*\bof (?:them|those|these|em)\b", re.IGNORECASE)
 UNIT_WORDS = {
     "in": "inches", "ft": "feet", "mm": "mm", "cm": "cm", "m": "metres", "deg": "degrees", "percent": "percent",
     "ft2": "square feet", "m2": "square metres", "degF": "degrees F", "degC": "degrees C", "lb": "pounds", "kg": "kg",

@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
+from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Count
 from solvers.registry import Topic
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 # Another wall than the one before, or a part of it.
-_ANOTHER = re.compile(
+_ANOTHER = expression(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|if|garage"
     r"|shed|gables?|dormers?|porch|house|barn|cabin|window|door|soffits?|fence|deck|floor|roof)\b",
     re.IGNORECASE,

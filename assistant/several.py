@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any
 from assistant.record import Record, put_asked
 from assistant.said_over import stem
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
@@ -71,17 +72,17 @@ _PAIR = (
     r"|(?P<twice>double|twice|triple)(?: (?:it|that|them))?"
 )
 _TAIL = rf"(?:[ ,]+(?:{_ENDS}))*"
-_LINE = re.compile(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
+_LINE = expression(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
 _NAMED = ("thing", "such", "alone", "like", "pair", "end", "every")  # groups of _LINE for what is counted
 MOST = 60
-_COUNTED = re.compile(
+_COUNTED = expression(
     r"\b(?:times|x|multiplied by)\s*(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b|[×*]", re.IGNORECASE
 )
 MOST_ADDED = 2  # times as much, from which on nobody says it in percent
 _PLAIN_SHARE = 10  # parts of a share that is said as one: a tenth; 0.87 of it is less 13 percent
 LONGEST = 120  # characters of such a line
-_OPENED = re.compile(
+_OPENED = expression(
     r"(?:(?:and|but|ok|now|then|so)[ ,]+)*(?:less|minus|with|take|plus|there'?s|it'?s got|got|has|an?|one|two|three|forgot)\b"
     r"(?!.*\b(?:walls?|area|squares?)\b).*\b(?:windows?|doors?|openings?)\b.*",
     re.IGNORECASE,

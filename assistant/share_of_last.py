@@ -12,9 +12,11 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.names import SUM
 from assistant.record import Record, listed, names_of, put_asked
 from assistant.several import LONGEST, TOGETHER, told_of
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
 from solvers.quantities import Quantity
@@ -31,15 +33,15 @@ SHARES = {
 SAID = {share: ("" if word == "half" or " " in word else "a ") + word for word, share in SHARES.items() if word != "halve"}
 _SHARE = r"(?:(?:an?|one) )?(?P<share>half|third|quarter|tenth|fifth)|(?P<more>two thirds|three quarters)"
 _THEM = r"(?:(?:that|this) (?:angle|length|height|width|area|number|measurement|distance|total|answer)|that|it|them|those|this)"
-_LINE = re.compile(
+_LINE = expression(
     r"(?:(?:and|so|ok|well|but|now|then|what about|how about|what(?:'s|s| is| would)|how much (?:is|would)|just|only|say"
     r"|give me)[ ,]+)*"
     rf"(?:(?:{_SHARE})(?P<of> of {_THEM}| {_THEM}| as (?:much|many))|(?P<halve>halve) {_THEM}|(?P<bare>half))"
     r"(?:[ ,]+(?:then|now|please|again|as much|as many|be|come to))*",
     re.IGNORECASE,
 )
-_ASKED = re.compile(r"\b(?:how much|would|measurement|distance|total|answer)\b", re.IGNORECASE)
-_BETWEEN = re.compile(
+_ASKED = expression(r"\b(?:how much|would|measurement|distance|total|answer)\b", re.IGNORECASE)
+_BETWEEN = expression(
     r"\W*(?:(?:and|so|if|ok|now|that|it|all)\W+)*(?:split|divided?|shared?)(?: (?:it|that|them))?(?: (?:up|out))?"
     r" (?:(?:between|among|amongst|over|across|by|in|into) (?:the )?)?(?P<n>\w+)"
     r"(?: (?:ways?|trips?|loads?|of us|people|men|trucks?|vans?|houses?|owners?|goes|lots|crews?|walls?))?\W*",
@@ -47,8 +49,7 @@ _BETWEEN = re.compile(
 )
 _SHARED = ("weight", "cost")
 MOST_SHARES = 100
-_SUM = "tape arithmetic"  # a share of "that" is a sum like any other there
-_SHARE_OF = re.compile(
+_SHARE_OF = expression(
     r"\W*(?:(?:no|and|sorry|now|ok|i meant|make it|what about)\W+)*"
     r"(?P<sum>(?:(?:an?|one|two|three) )?(?:half|thirds?|quarters?|fifth|sixth|eighth)s? of "
     r"(?!it\b|that\b|them\b|this\b)(?P<n>.+))",
@@ -69,9 +70,9 @@ def share_of_last(c: Conversation, record: Record, text: str) -> bool:
     found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
     if found is None:
         return False
-    if last.topic.name == _SUM and not found["bare"]:
+    if last.topic.name == SUM and not found["bare"]:
         return _of_a_sum(c, record, text, found)
-    if last.topic.name == _SUM:
+    if last.topic.name == SUM:
         c.take(record, f"{text.strip(' .!?')} of that")
         return True
     word = (found["share"] or found["more"] or found["halve"] or "half").lower()
@@ -116,7 +117,7 @@ def _worked_share(c: Conversation, record: Record, last: Asked, share: Fraction,
 
 def share_anew(c: Conversation, text: str) -> list[Question] | None:
     """A share of a new length, after a sum: "no, a third of 11 ft 9". It is a sum of its own, and changes nothing."""
-    found = _SHARE_OF.match(text) if c.last is not None and c.last.topic.name == _SUM else None
+    found = _SHARE_OF.match(text) if c.last is not None and c.last.topic.name == SUM else None
     if found is None or not numbers_in(found["n"]):
         return None
-    return [q for q in c.read(found["sum"]).questions if q.topic == _SUM and q.whole][:1] or None
+    return [q for q in c.read(found["sum"]).questions if q.topic == SUM and q.whole][:1] or None

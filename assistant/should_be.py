@@ -13,13 +13,14 @@ from assistant.heard_all import unheard
 from assistant.meant_for import Wanted
 from assistant.nth_one import nth_one
 from assistant.said_over import Place, places_of
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_ONE_IS_OTHER = re.compile(
+_ONE_IS_OTHER = expression(
     r"\W*(?:(?:no|sorry|and|but|oh|actually|wait|that|the)\b\W*)*(?P<old>[^,;?]+?)"
     r"(?: (?:should(?:['’]ve| have)? (?:be|been|read)|ought to be|was meant to be|needs to be)"
     r"|(?:['’]s| is| was)(?: (?:really|actually|now|wrong,? it['’]?s))?) (?P<new>[^,;?]+?)\W*",

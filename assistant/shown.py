@@ -15,6 +15,7 @@ from assistant.goes_on import goes_on
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
 from assistant.record import Record
+from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Length
 from solvers.slots import Given
@@ -24,12 +25,12 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 _CONVERSION = "conversion"
-_UNIT = re.compile(
+_UNIT = expression(
     r"\W*(?:(?:and|so|ok|now|what(?:'?s| is)|whats|that|it|give me)\W+)*(?:in|to|as)\s+(?:a )?"
     r"(?P<unit>[a-z]+(?: and inches)?)\W*",
     re.IGNORECASE,
 )
-_PARTS = re.compile(
+_PARTS = expression(
     r"\W*(?:(?:and|or|now|what about)\W+)*(?:into|by|in) (?:\d+|[a-z]+ (?:parts|pieces)|two|three|four|five|six|seven"
     r"|eight|nine|ten|eleven|twelve)\b",
     re.IGNORECASE,

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard
 from intents.talk import numbers_in
@@ -15,7 +16,7 @@ if TYPE_CHECKING:
 
 _STOCK = ("stock length", "board length")
 _SOLD = r"\b(?:in|from|out of|using|with) (?P<n>{0}(?:['’]?s)?)(?:\b|$)"
-_PLURAL = re.compile(r"\d['’]?s$|footers?$|(?:ten|eight|twelve|fourteen|sixteen|eighteen|twent(?:y|ie))e?s$", re.IGNORECASE)
+_PLURAL = expression(r"\d['’]?s$|footers?$|(?:ten|eight|twelve|fourteen|sixteen|eighteen|twent(?:y|ie))e?s$", re.IGNORECASE)
 
 
 def to_the_stock(more: Question, rest: str, last: Asked) -> None:

@@ -4,27 +4,29 @@ from __future__ import annotations
 
 import re
 
+from intents.expressions import expression
+
 _SIGNS = (
-    (re.compile(r"°F\b"), " degrees Fahrenheit"),
-    (re.compile(r"°C\b"), " degrees Celsius"),
-    (re.compile(r"°"), " degrees"),
-    (re.compile(r"\bin²/ft"), "square inches per foot"),
-    (re.compile(r"\bin²"), "square inches"),
-    (re.compile(r"\bft²"), "square feet"),
-    (re.compile(r"\bm²"), "square metres"),
-    (re.compile(r"\bin³"), "cubic inches"),
-    (re.compile(r"\bft³"), "cubic feet"),
-    (re.compile(r"(?<=\d) in(?= 12\b)"), " in"),
-    (re.compile(r"(?<=\d) in\b(?! 12\b)"), " inches"),
-    (re.compile(r"(?<=\d) ft\b"), " feet"),
-    (re.compile(r"(?<=\d) mm\b"), " millimetres"),
-    (re.compile(r"(?<=\d) ?%"), " percent"),
-    (re.compile(r"(?<=\d) lb\b"), " pounds"),
-    (re.compile(r"(?<=\d) ×"), " times"),
-    (re.compile(r"−(?=\d)"), "minus "),
+    (expression(r"°F\b"), " degrees Fahrenheit"),
+    (expression(r"°C\b"), " degrees Celsius"),
+    (expression(r"°"), " degrees"),
+    (expression(r"\bin²/ft"), "square inches per foot"),
+    (expression(r"\bin²"), "square inches"),
+    (expression(r"\bft²"), "square feet"),
+    (expression(r"\bm²"), "square metres"),
+    (expression(r"\bin³"), "cubic inches"),
+    (expression(r"\bft³"), "cubic feet"),
+    (expression(r"(?<=\d) in(?= 12\b)"), " in"),
+    (expression(r"(?<=\d) in\b(?! 12\b)"), " inches"),
+    (expression(r"(?<=\d) ft\b"), " feet"),
+    (expression(r"(?<=\d) mm\b"), " millimetres"),
+    (expression(r"(?<=\d) ?%"), " percent"),
+    (expression(r"(?<=\d) lb\b"), " pounds"),
+    (expression(r"(?<=\d) ×"), " times"),
+    (expression(r"−(?=\d)"), "minus "),
 )
-_ONE_INCH = re.compile(r"(?<![\d./] )(?<![\d./])(1|\d+/\d+) inches\b")  # one inch, or a part of one: 1/16 inch
-_ONE_FOOT = re.compile(r"(?<![\d./] )(?<![\d./,])1 feet\b")
+_ONE_INCH = expression(r"(?<![\d./] )(?<![\d./])(1|\d+/\d+) inches\b")  # one inch, or a part of one: 1/16 inch
+_ONE_FOOT = expression(r"(?<![\d./] )(?<![\d./,])1 feet\b")
 
 
 def spoken(text: str) -> str:

@@ -8,25 +8,26 @@ from __future__ import annotations
 
 import re
 
+from intents.expressions import expression
 from intents.texted import texted
 from intents.tokens import tokenize
 
-_LEADING_N = re.compile(r"^(\W*(?:(?:ok|so)\W+)?)n\b(?!\s*(?:wall|side|gable|end|elevation)\b)", re.IGNORECASE)
-_OVERHANG = re.compile(r"(?<=[\d'\"])\s*o\s?[/.]?\s?h\b|(?<=\bmm )o/?h\b|(?<=\bin )o/?h\b|(?<=\bno )oh\b|\bo/h\b", re.IGNORECASE)
-_AT = re.compile(r"@\s*(?=[\d.$£€])")
-_A_UNIT = re.compile(  # 5.40/sf, 62/m2, 3.25/ft
+_LEADING_N = expression(r"^(\W*(?:(?:ok|so)\W+)?)n\b(?!\s*(?:wall|side|gable|end|elevation)\b)", re.IGNORECASE)
+_OVERHANG = expression(r"(?<=[\d'\"])\s*o\s?[/.]?\s?h\b|(?<=\bmm )o/?h\b|(?<=\bin )o/?h\b|(?<=\bno )oh\b|\bo/h\b", re.IGNORECASE)
+_AT = expression(r"@\s*(?=[\d.$£€])")
+_A_UNIT = expression(  # 5.40/sf, 62/m2, 3.25/ft
     r"(?<=\d)\s?/\s?(?P<unit>sf|sqft|sq ft|m2|lf|ft|foot|m|metre|meter|stick|stk|board|bd|brd|box|tube|roll)\b", re.IGNORECASE
 )
 _CALLED = {
     **dict.fromkeys(("sf", "sqft", "sq ft"), "square foot"), **dict.fromkeys(("lf", "ft", "foot"), "foot"),
     **dict.fromkeys(("m", "metre", "meter"), "metre"), "m2": "square metre", "stk": "stick", "bd": "board", "brd": "board",
 }  # fmt: skip
-_COST_FIRST = re.compile(r"^\W*(?:(?:and|ok|so)\W+)*(?:cost|cst|price|total|tot)\W+(?=at [\d.$£€])", re.IGNORECASE)
-_COST_LAST = re.compile(r"(at [\d.$£€]+ (?:each|apiece|a [a-z]+(?: [a-z]+)?))\W+(?:cost|cst|price|total|tot)\W*", re.IGNORECASE)
-_PER_FOOT, _HIGH_AND_LOW = re.compile(r"\bper ft\b", re.IGNORECASE), re.compile(r"\bhi(?:gh)? (?:n|and|&) lo\b", re.IGNORECASE)
-_SQUARES = re.compile(r"\bsq(?= (?:w/|with\b|fascia\b|to\b|cut\b|end))", re.IGNORECASE)
-_SHARES = re.compile(r"^\W*(?:w/|with)\s*(?=\d+ ?(?:%|percent)\W*$)", re.IGNORECASE)
-_ALONE = re.compile(
+_COST_FIRST = expression(r"^\W*(?:(?:and|ok|so)\W+)*(?:cost|cst|price|total|tot)\W+(?=at [\d.$£€])", re.IGNORECASE)
+_COST_LAST = expression(r"(at [\d.$£€]+ (?:each|apiece|a [a-z]+(?: [a-z]+)?))\W+(?:cost|cst|price|total|tot)\W*", re.IGNORECASE)
+_PER_FOOT, _HIGH_AND_LOW = expression(r"\bper ft\b", re.IGNORECASE), expression(r"\bhi(?:gh)? (?:n|and|&) lo\b", re.IGNORECASE)
+_SQUARES = expression(r"\bsq(?= (?:w/|with\b|fascia\b|to\b|cut\b|end))", re.IGNORECASE)
+_SHARES = expression(r"^\W*(?:w/|with)\s*(?=\d+ ?(?:%|percent)\W*$)", re.IGNORECASE)
+_ALONE = expression(
     r"\W*(?P<lead>(?:(?:and|n|ok|so|pls|please|in|now|as)\W+)*)"
     r"(?P<unit>mm|cm|m|ft|in|ft in|ft n in|ft and in|inches|inch|feet|metres?|meters?|sf|sq ft|sqft|m2|sq m|kg|kgs|kilos|lbs?"
     r"|pounds|f|c|gal|litres?|liters?)\W*?(?P<please>\s+(?:pls|please))?(?P<asks>\s*\?+)?\W*",
@@ -42,7 +43,7 @@ _SHORT = {
     "exp": "exposure", "len": "length", "wid": "wide", "rad": "radius", "meas": "measured", "sprng": "spring", "pcs": "pieces",
     "deg": "degrees", "tot": "total", "nrst": "nearest", "w/out": "without",
 }  # fmt: skip
-_SHORTS = re.compile(rf"\b(?:{'|'.join(_SHORT)})\b", re.IGNORECASE)
+_SHORTS = expression(rf"\b(?:{'|'.join(_SHORT)})\b", re.IGNORECASE)
 _LENGTHS = frozenset(("mm", "cm", "inches", "inch", "feet", "metre", "metres", "meter", "meters"))  # whole words of length
 
 

@@ -8,8 +8,10 @@ from typing import TYPE_CHECKING
 from assistant.also_asked import asking_words
 from assistant.at_the_saw import SAW
 from assistant.meant_for import END, Wanted, labelled, stock_told
+from assistant.names import SUM
 from assistant.said_over import places_of, stem
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
@@ -24,11 +26,10 @@ _DIAGONAL = ("square check", "out of square")
 MISSING = 0.35  # what the matcher charges for a piece that was not said; the last question has it already
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
-_ASKS = re.compile(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
+_ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
 _SMALL = frozenset("is at of the s now to".split())
 _STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
 _CONVERSION = "conversion"
-_SUM = "tape arithmetic"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
 
@@ -77,7 +78,7 @@ def of_another_topic(c: Conversation, best: Question | None) -> bool:
 
 def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:
     """Whether what the line could be on its own is plainly a value of the question before."""
-    if best.topic == _SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
+    if best.topic == SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
         return True  # less a 3 by 7 door
     said = set(wanted.rest.lower().split())
     other = own_words(best).isdisjoint(said)  # nothing names another topic
@@ -86,7 +87,7 @@ def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -
     if other and not more.unplaced and any(set(last.topic.parameter(name).label.split()) <= said for name in more.givens):
         return True  # rise 4 foot 8
     heats = bool(more.givens) and all(isinstance(heard.value, Temperature) for heard in more.givens.values())
-    return best.topic == _SUM and heats  # minus 10 now
+    return best.topic == SUM and heats  # minus 10 now
 
 
 def _of_heat(best: Question, last: Asked) -> bool:

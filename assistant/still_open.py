@@ -14,6 +14,7 @@ from assistant.record import Record, blank, put_asked
 from assistant.said_over import places_of
 from assistant.told_round import put_back, state_of
 from intents.elsewhere import outside_of
+from intents.expressions import expression
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -21,9 +22,9 @@ if TYPE_CHECKING:
     Work = Callable[[Conversation, Record, str], bool]
 
 _FIRST = "I did not take"
-_CHANGES = re.compile(r"\W*(?:and an?|and the|less|minus|plus|add|take|without|with an?)\b", re.IGNORECASE)  # less the lap
-_SHARES = re.compile(r"\b(?:half|third|quarter|twice|double) (?:of )?(?:that|it|them)\b", re.IGNORECASE)
-_IN_UNIT = re.compile(  # could you give me that in feet and inches
+_CHANGES = expression(r"\W*(?:and an?|and the|less|minus|plus|add|take|without|with an?)\b", re.IGNORECASE)  # less the lap
+_SHARES = expression(r"\b(?:half|third|quarter|twice|double) (?:of )?(?:that|it|them)\b", re.IGNORECASE)
+_IN_UNIT = expression(  # could you give me that in feet and inches
     r"\W*(?:(?:and|so|ok|please|could you|can you|would you|give|tell|show|me|us|what|is|would|that|it|be|have|put|say)\W+)*"
     r"(?:in|to|into|as) (?:feet and inches|feet|foot|inches|mm|millimet(?:re|er)s|cm|centimet(?:re|er)s|met(?:re|er)s|metric"
     r"|kilos|kilograms|kg|pounds|square (?:feet|met(?:re|er)s)|fahrenheit|celsius)(?: please| too| instead)?\W*",

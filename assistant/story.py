@@ -16,6 +16,7 @@ from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, targets_of
 from assistant.said_over import Place, places_of, stem
 from assistant.told_values import elsewhere, holds_now, in_its_place, labelled_so, likely, size_named, told_anew
+from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question
 from intents.talk import numbers_in
@@ -29,7 +30,7 @@ _PEOPLE = (
     r"(?:s?he|they|we|i|you|wife|husband|owners?|client|customer|boss|inspector|foreman|fella|fellow|guy|lad|lady|architect"
     r"|designer|engineer|neighbou?r|brother|dad|mum|mom|missus|yard|plans?|drawings?)"
 )
-_NOW = re.compile(
+_NOW = expression(
     r"(?:\bso (?:we'?ll |let'?s |i'?ll |we |just )?(?:go|use|take|try|say|call it|make it"
     r"|(?:do|run|work) (?:it|that)(?: out)? (?:again|over))(?: with| for| to| at)?"
     rf"|\b{_PEOPLE}(?: \w+)?(?: now)? (?:only |really |just )*"
@@ -47,22 +48,22 @@ _NOW = re.compile(
     r"(?: (?:no|not) (?:more|less|longer|over) than| at (?:most|least)| (?:under|over))?\W*$",
     re.IGNORECASE,
 )
-_AGAIN = re.compile(
+_AGAIN = expression(
     r"\b(?:so |and |now |then )*(?:at that|what (?:then|now|there|here)|how about (?:that|then|now)"
     r"|where does that (?:leave|put) (?:me|us)"
     r"|what (?:does|would|will) (?:that|it) (?:make(?: it)?|be|come to|do(?: to it)?)(?: now| then)?"
     r"|what'?s (?:that|it)(?: come to| make)?(?: now| then)?)\W*$",
     re.IGNORECASE,
 )
-_WANTS = re.compile(
+_WANTS = expression(
     rf"\b{_PEOPLE}(?:'d| would| really| now| only| (?:does|do) ?n[o'’]t)* (?:wants?|wanted|likes?|prefers?|asked for|is after)"
     r"\b(?! to)",
     re.IGNORECASE,
 )
-_BY = re.compile(r"\W*(?:by|x|×)\W*", re.IGNORECASE)
-_SO_MANY_MORE = re.compile(r"\b(?:more (?!than\b)[a-z]+|extra [a-z]+|left|spare)\W*$", re.IGNORECASE)  # I need 2 more boards
-_GONE_TO = re.compile(r"\b(?:gone|went|come|dropped|moved) (?:up|down|back) to\b", re.IGNORECASE)
-_FORGOT = re.compile(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
+_BY = expression(r"\W*(?:by|x|×)\W*", re.IGNORECASE)
+_SO_MANY_MORE = expression(r"\b(?:more (?!than\b)[a-z]+|extra [a-z]+|left|spare)\W*$", re.IGNORECASE)  # I need 2 more boards
+_GONE_TO = expression(r"\b(?:gone|went|come|dropped|moved) (?:up|down|back) to\b", re.IGNORECASE)
+_FORGOT = expression(r"\bforgot (?:about |that |to say )?(?:there'?s|there is|there was|the|it has|it'?s got)\b", re.IGNORECASE)
 _TAIL_ENDS = frozenset(
     "so and now then would is was but because since apparently instead if with like by please though altogether total overall "
     "s better nicer safer closer actually today here my look looks might could max tops".split()

@@ -9,49 +9,50 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from assistant.names import SUM
 from assistant.said_over import places_of
+from intents.expressions import expression
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_SUM = "tape arithmetic"
 _LEAD = r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh)\W+)*"
 _SHARES = r"half|third|quarter|fifth|sixth|eighth|two thirds|three quarters"
-_OF_A_THING = re.compile(
+_OF_A_THING = expression(
     rf"{_LEAD}the (?P<what>[a-z]+)(?:['’]s| is| are| was) (?P<n>[^,;?]+?)"
     r"(?: (?:wide|thick|deep|long|high))?[,;]?(?: (?:so|and|then|just))* (?P<do>take|knock|add|put|lose)"
     r" (?:off |on )?(?:(?P<share>half|a third of|a quarter of) )?(?:of )?(?:the|that|a) (?P=what)"
     r"(?: (?P<to>off|onto|on to|to|on|from)(?: (?:that|it|there))?)?\W*",
     re.IGNORECASE,
 )
-_OF_IT = re.compile(
+_OF_IT = expression(
     rf"\b(?P<share>{_SHARES}) of (?:it|that),? (?:the|of the|that(?:['’]s| is)(?: the)?) (?P<n>\S.*)", re.IGNORECASE
 )
-_ANOTHER_SHARE = re.compile(
+_ANOTHER_SHARE = expression(
     rf"{_LEAD}(?:what(?:['’]?s| is| about)|how about|and)?\W*(?:(?:an?|one) )?(?P<share>{_SHARES})"
     r"(?P<unit> in (?:metric|mm|mil|millimet(?:re|er)s|inches|feet and inches))?(?: then| now)?\W*",
     re.IGNORECASE,
 )
-_OF_WHAT = re.compile(  # and half the rail again, of a rail whose length the sum told
+_OF_WHAT = expression(  # and half the rail again, of a rail whose length the sum told
     rf"{_LEAD}(?P<do>plus|add|minus|less|take|and)? ?(?:(?:off|on|away) )?(?P<share>half|a third of|a quarter of) (?:of )?the "
     r"(?P<what>[a-z]+)(?: again| more| on| off| too| to it| to that| off it| off that)?\W*",
     re.IGNORECASE,
 )
-_PUT_TO_IT = re.compile(  # plus half of 3 foot, of which the half must not be all
+_PUT_TO_IT = expression(  # plus half of 3 foot, of which the half must not be all
     rf"{_LEAD}(?P<do>plus|add(?: on)?|minus|less) (?P<what>(?:an? )?(?:{_SHARES}) of [^,;?]*?)"
     r"(?: (?:to|on to|onto|off|from) (?:that|it)| on)?\W*",
     re.IGNORECASE,
 )
-_SO_MANY_MORE = re.compile(
+_SO_MANY_MORE = expression(
     rf"{_LEAD}(?P<do>add|plus|minus|less)(?: on)?(?: another)? (?P<many>\w+) (?:at|x|×) (?P<each>[^,;?]+?)(?: each)?\W*",
     re.IGNORECASE,
 )
-_TAKEN = re.compile(rf"\b(?:(?:an?|one) )?(?:{_SHARES}) of (?P<n>.+)", re.IGNORECASE)
+_TAKEN = expression(rf"\b(?:(?:an?|one) )?(?:{_SHARES}) of (?P<n>.+)", re.IGNORECASE)
 
 
 def sum_in_talk(text: str, last: Asked) -> str:
     """The plain words of such a line; as it is where it is none."""
-    if last.topic.name != _SUM or "sum" not in last.givens:
+    if last.topic.name != SUM or "sum" not in last.givens:
         return text
     thing = _OF_A_THING.fullmatch(text)
     if thing is not None and len(places_of(thing["n"])) == 1:

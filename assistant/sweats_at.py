@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of
 from assistant.units_kept import in_its_unit
+from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -17,9 +18,9 @@ if TYPE_CHECKING:
     from assistant.meant_for import Wanted
     from assistant.pending import Asked
 
-_SWEATS = re.compile(r"\b(?:sweat|fog|drip|condens|bead|mist|weep)(?:s|es|e|ing)?\b|\bgets? wet\b|\bstays? dry\b", re.IGNORECASE)
-_OF_AIR = re.compile(r"\b(?:air|inside|indoors|outside|room|shop|house|humid\w*|rh|percent)\b|%", re.IGNORECASE)
-_IN_THERE = re.compile(
+_SWEATS = expression(r"\b(?:sweat|fog|drip|condens|bead|mist|weep)(?:s|es|e|ing)?\b|\bgets? wet\b|\bstays? dry\b", re.IGNORECASE)
+_OF_AIR = expression(r"\b(?:air|inside|indoors|outside|room|shop|house|humid\w*|rh|percent)\b|%", re.IGNORECASE)
+_IN_THERE = expression(
     r"\W*(?:(?:and|but|so|ok|no|oh|sorry|actually|what if|if)[ ,]+)*(?:it['’]?s|its|it is|the air['’]?s|the air is|air['’]?s)"
     r" (?:(?:only|just|really|about|more like|actually) )*(?P<n>[^,;?]+?)(?: degrees| deg|°)?"
     r" (?:in (?:there|here|the (?:room|shop|house|loft|attic|shed|boathouse))|inside|indoors)\W*",

@@ -18,6 +18,7 @@ from assistant.plainer import look_past_telling
 from assistant.record import Record
 from assistant.told_round import State, take_shorter
 from intents.elsewhere import outside_of
+from intents.expressions import expression
 from intents.heat_told import STUFF
 from intents.matcher import read_as
 from intents.talk import numbers_in
@@ -33,31 +34,31 @@ _WHO = (
     r"|(?:the|my|our|his|her|your) (?:\w+ ){0,2}?(?:lads?|fella|fellas|fellow|guys?|man|men|boss|owner|wife|husband|helper|crew"
     r"|yard|brother|dad|mate|kid|kids|weather|light|truck|rain|wind|day))"
 )
-_REASON = re.compile(
+_REASON = expression(
     r"(?:\s*[,;:.–—-]\s*|\s+)(?:and )?(?:because|cause|'cause|since|seeing (?:as|that)|being as)\s+.*$", re.I | re.S
 )
-_REMARK = re.compile(rf"\s*[,;.–—]\s*(?:and |but |so |for |as |though |while )?{_WHO}(?:'\w+)?\b[^,;]*\W*$", re.I)
-_BETWEEN = re.compile(r"\s*,\s*(?:which|who|whose)\b[^,;?]*,\s*", re.I)
-_SAY = re.compile(rf"\s*,\s*(?:so |or so )?{_WHO} (?:says?|said|reckons?|thinks?|tells? me|told me|guess)\s*,\s*", re.I)
-_OTHER = re.compile(r"\s*[,;.–—]\s*(?:it's|its|it is|that's|that is|and|the)\b[^,;]*\bother\b[^,;]*\W*$", re.I)
-_LEAD = re.compile(r"^[^?]*[,;.–—]\s*(?=(?:so |and )?(?:what|which|how|when|did|have|remind|read|tell)\b[^,;]*$)", re.I)
-_DO_AGAIN = re.compile(
+_REMARK = expression(rf"\s*[,;.–—]\s*(?:and |but |so |for |as |though |while )?{_WHO}(?:'\w+)?\b[^,;]*\W*$", re.I)
+_BETWEEN = expression(r"\s*,\s*(?:which|who|whose)\b[^,;?]*,\s*", re.I)
+_SAY = expression(rf"\s*,\s*(?:so |or so )?{_WHO} (?:says?|said|reckons?|thinks?|tells? me|told me|guess)\s*,\s*", re.I)
+_OTHER = expression(r"\s*[,;.–—]\s*(?:it's|its|it is|that's|that is|and|the)\b[^,;]*\bother\b[^,;]*\W*$", re.I)
+_LEAD = expression(r"^[^?]*[,;.–—]\s*(?=(?:so |and )?(?:what|which|how|when|did|have|remind|read|tell)\b[^,;]*$)", re.I)
+_DO_AGAIN = expression(
     r"\s*[,;.–—]\s*(?:so )?(?:do|run|work|try|give me) (?:it|that|them)(?: out)? (?:again|over)"
     r"(?: (?:with|for|at|on) [^,;]+)?\W*$",
     re.I,
 )
-_ASKS = re.compile(
+_ASKS = expression(
     r"\?|\b(?:how|what|what's|whats|which|need|want|wants|where|can|could|would|should|give|tell|work|figure|make|use|try|check)\b",
     re.I,
 )
-_WOOD = re.compile(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
-_HOW_SO = re.compile(  # how did you get that, the apprentice wants to see it done longhand
+_WOOD = expression(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
+_HOW_SO = expression(  # how did you get that, the apprentice wants to see it done longhand
     r"^(\W*(?:so |and |ok |wait )*(?:how (?:did|do) you|why|how come|where (?:did|does)|what did you)\b[^,;.?]*)[,;.?]\s+\D+$",
     re.I,
 )
-_SO_HOW = re.compile(r"[,;.?]\s+(?:and |so |but )*(how (?:did|do) you (?:get|work|come|figure|make)\b[^,;.?]*)\W*$", re.I)
-_BEGAN = re.compile(r"\W*(?:and|so|or|what about|how about|what if|now)\b", re.I)
-_TURNS = re.compile(
+_SO_HOW = expression(r"[,;.?]\s+(?:and |so |but )*(how (?:did|do) you (?:get|work|come|figure|make)\b[^,;.?]*)\W*$", re.I)
+_BEGAN = expression(r"\W*(?:and|so|or|what about|how about|what if|now)\b", re.I)
+_TURNS = expression(
     r"\b(?:no|not|nope|wait|sorry|scratch|forget|wrong|actually|never|mind|instead|except|unless|without|meant)\b", re.I
 )
 

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from assistant.record import blank
 from assistant.several import told_of
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Area
 from solvers.slots import Given
@@ -26,19 +27,19 @@ if TYPE_CHECKING:
 
     Change = Callable[[Conversation, Record, str, Said | None, list[Question]], bool]
 
-_OF_THE_WALL = re.compile(
+_OF_THE_WALL = expression(
     r"\b(?:walls?|gables?|windows?|doors?|openings?|vents?|hatch|long|longer|high|higher|tall|taller|wide|wider|shorter|lower"
     r"|height|length|width|pitch|overhangs?)\b",
     re.IGNORECASE,
 )
-_OF_ITS_OWN = re.compile(
+_OF_ITS_OWN = expression(
     r"\b(?:boards?|planks?|sticks?|stock|footers?|rolls?|laps?|exposure|reveal|waste|percent|courses?|panels?|sheets?"
     r"|another|other|next|new|different|what(?:['’]?s| is| are)?|how)\b|%",
     re.IGNORECASE,
 )
 
 
-_ASKS_OF_IT = re.compile(
+_ASKS_OF_IT = expression(
     r"[, ]+(?:and |so |then )*what(?:['’]?s| is)? the (?:net|area|net area|area left)(?: then| now| left)?\W*$", re.IGNORECASE
 )
 

@@ -7,6 +7,8 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from assistant.names import SUM
+from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Count, Length, Pitch
 from solvers.slots import Opening
@@ -14,65 +16,64 @@ from solvers.slots import Opening
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_OF_THEM = re.compile(
+_OF_THEM = expression(
     r"\W*(?:(?:and|no|make it|make that|actually|so|ok)\W+)*(?P<n>\d+|two|three|four|five|six|seven|eight) of (?:them|those)\W*",
     re.IGNORECASE,
 )
-_SQUARE_ONE = re.compile(r"\W*(?:(?:and|now|what about|how about|then|so)\W+)*a square (?:one|corner)\W*", re.IGNORECASE)
-_WITHOUT = re.compile(r"\W*(?:(?:and|or|so|ok|now|but|what about|how about)\W+)*with(?:out(?: any| it)?| none)\W*", re.IGNORECASE)
-_EACH_IS = re.compile(
+_SQUARE_ONE = expression(r"\W*(?:(?:and|now|what about|how about|then|so)\W+)*a square (?:one|corner)\W*", re.IGNORECASE)
+_WITHOUT = expression(r"\W*(?:(?:and|or|so|ok|now|but|what about|how about)\W+)*with(?:out(?: any| it)?| none)\W*", re.IGNORECASE)
+_EACH_IS = expression(
     r"\W*(?:(?:and|so|ok|if)\W+)*(?:they(?:['’]?re| are)|each(?: one)?(?:['’]?s| is)?|at(?=.* each\W*$)) "
     r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
     re.IGNORECASE,
 )
-_ALL_AT = re.compile(
+_ALL_AT = expression(
     r"\W*(?:(?:and|so|ok|then)\W+)*how (?:long|much) (?:is|are) (?:all (?:of )?)?(?:that|it|them|those)(?: in all| altogether)? "
     r"(?:at|if (?:it|they)['’]?(?:s|re)) (?P<n>[^,;?]+?)(?: (?:high|tall|each|long))?\W*",
     re.IGNORECASE,
 )
-_LEAVES = re.compile(  # off a 96 inch piece, what's left; what does a sixteen footer leave me
+_LEAVES = expression(  # off a 96 inch piece, what's left; what does a sixteen footer leave me
     r"\W*(?:(?:and|so|ok|then|now|if i cut (?:it|that))[ ,]+)*(?:(?:off|out of|from) (?:an?|the|one) (?P<n>[^,;]+?)"
     r"(?: (?:piece|board|stick|length))?,? (?:what['’]?s|what is|how much(?:['’]?s| is)?) left(?: over)?"
     r"|(?:what|how much) (?:does|will|would|do) (?:an? |the )?(?P<m>[^,;]+?) leave(?: me| us)?)\W*",
     re.IGNORECASE,
 )
-_THAT_WAS = re.compile(  # that's the lake end, | the ramp end is 24
+_THAT_WAS = expression(  # that's the lake end, | the ramp end is 24
     r"^\W*(?:that['’]?s|thats|this is|that was|that is) (?:for )?the (?:[a-z]+ ){0,2}"
     r"(?:end|wall|side|gable|one|corner)\s*[,;.]\s+"
     r"(?=\S+(?: \S+){2,})",
     re.IGNORECASE,
 )
-_HALF_LOW = re.compile(
+_HALF_LOW = expression(
     r"\W*(?:(?:and|so|ok|then|the|what['’]?s)\W+)*(?:(?:low|lower|bottom|soffit|eaves?) half|"
     r"half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|down at|low)"
     r"(?: (?:the )?(?:soffits?|eaves?|bottom))?)\W*",
     re.IGNORECASE,
 )
-_HALF_HIGH = re.compile(
+_HALF_HIGH = expression(
     r"\W*(?:(?:and|so|ok|then|the|what['’]?s)\W+)*(?:(?:high|upper|top|ridge) half"
     r"|half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|up at|high)(?: (?:the )?(?:ridge|top))?)\W*",
     re.IGNORECASE,
 )
-_AGAIN_BUT = re.compile(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
-_PERCENT = re.compile(
+_AGAIN_BUT = expression(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight
+_PERCENT = expression(
     r"\W*(?:(?:and|or|so|ok|now|what about|how about|at|no|make it)\W+)*[a-z0-9. ]+?(?: ?%| per ?cent)\W*", re.IGNORECASE
 )
 _SOLD = ("stock length", "board length")
-_OUT_OF = re.compile(
+_OUT_OF = expression(
     r"\W*(?:(?:and|or|so|ok|now|no|what about|how about|what if i use)\W+)*(?:out of|from) "
     r"(?P<n>8|10|12|14|16|18|20|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)\W*",
     re.IGNORECASE,
 )
 _N_TIMES = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
-_TIMES = re.compile(rf"\W*(?:(?:and|no|so|ok|now|what about|how about|make it)\W+)*(?P<n>{_N_TIMES}) times\W*", re.IGNORECASE)
-_TIMES_IN = re.compile(rf"\b{_N_TIMES} times\b", re.IGNORECASE)
-_ON_THE_SAW = re.compile(
+_TIMES = expression(rf"\W*(?:(?:and|no|so|ok|now|what about|how about|make it)\W+)*(?P<n>{_N_TIMES}) times\W*", re.IGNORECASE)
+_TIMES_IN = expression(rf"\b{_N_TIMES} times\b", re.IGNORECASE)
+_ON_THE_SAW = expression(
     r"\W*(?:(?:and|so|ok|then)\W+)*what(?:['’]?s| is)? (?:the )?"
     r"(?:angle|setting|number) (?:on|for|do i set on|goes on) (?:the|my) saw\W*",
     re.IGNORECASE,
 )
-_N_IN = re.compile(r"\W*(?:(?:and|or|what about|how about|make it)\W+)*(?P<n>\d{1,2}) in (?P<m>\d[\d /.'-]*)\W*", re.IGNORECASE)
-_SUM = "tape arithmetic"
+_N_IN = expression(r"\W*(?:(?:and|or|what about|how about|make it)\W+)*(?P<n>\d{1,2}) in (?P<m>\d[\d /.'-]*)\W*", re.IGNORECASE)
 
 
 def in_its_names(text: str, last: Asked) -> str:
@@ -135,7 +136,7 @@ def _stock(text: str, last: Asked) -> str:
 
 def _so_often(text: str, last: Asked) -> str:
     """Five times, of what was taken four times."""
-    times = _TIMES.fullmatch(text) if last.topic.name == _SUM else None
+    times = _TIMES.fullmatch(text) if last.topic.name == SUM else None
     return _TIMES_IN.sub(f"{times['n']} times", last.text) if times and len(_TIMES_IN.findall(last.text)) == 1 else ""
 
 

@@ -16,12 +16,14 @@ from assistant.from_a_length import from_a_length
 from assistant.in_figures import in_figures
 from assistant.meant_for import said_bare
 from assistant.metric_talk import pounds_as_money
+from assistant.names import SUM
 from assistant.of_its_question import kept_in_words, of_its_question
 from assistant.said_at_length import said_at_length
 from assistant.said_over import places_of
 from assistant.spelled_out import spelled_out
 from assistant.sum_in_talk import sum_in_talk
 from assistant.told_by_its_name import in_its_names
+from intents.expressions import expression
 from intents.matcher import speller
 from intents.talk import numbers_in
 from solvers.quantities import Length, Temperature
@@ -31,131 +33,131 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 LONGEST = 120  # characters of such a line
-_UNIT = re.compile(
+_UNIT = expression(
     r"\W*(?:(?:and|so|ok|now|back in|back to|give me|in|what(?:'?s| is) (?:that|it) in|thats|that'?s how many|how many)\W+)*"
     r"(?P<unit>mm|mills?|mils?|millimet(?:re|er)s?|cms?|centimet(?:re|er)s?|met(?:re|er)s?|metric|inches|inch|feet"
     r"|foot|feet and inches)(?: please| is (?:that|it)| then)?\W*",
     re.IGNORECASE,
 )
-_BACK = re.compile(r"\W*(?:(?:no|ok|and|then|so|now|right|actually)\W+)*back to (?:the |an? )?(?P<rest>.+)", re.IGNORECASE)
-_BESIDE = re.compile(
+_BACK = expression(r"\W*(?:(?:no|ok|and|then|so|now|right|actually)\W+)*back to (?:the |an? )?(?P<rest>.+)", re.IGNORECASE)
+_BESIDE = expression(
     r"\bthe one (?=(?:beside|next|on|at|by|over|opposite|across|behind|above|below|round|around)\b)", re.IGNORECASE
 )
-_SUCH = re.compile(r"\b(wide|high|deep|tall|thick) one\b", re.IGNORECASE)  # the long one is the long side
-_HOUSE = re.compile(
+_SUCH = expression(r"\b(wide|high|deep|tall|thick) one\b", re.IGNORECASE)  # the long one is the long side
+_HOUSE = expression(
     r"\b(both|all) (?:the )?(sides|ends) of (?:the|this|that|my) (?:house|roof|building|place|boathouse|shed|garage|barn)\b",
     re.IGNORECASE,
 )
-_PARTS = re.compile(
+_PARTS = expression(
     r"\W*(?:(?:and|or|so|ok|then|what about|how about)\W+)*(?:in(?:to)? )?"
     r"(?P<parts>halves|thirds|quarters|fifths|sixths|eighths)(?: of (?:that|it))?\W*",
     re.IGNORECASE,
 )
-_NEAREST = re.compile(
+_NEAREST = expression(
     r"\W*(?:(?:and|or|so|ok|now|just)\W+)*(?:in |to )?(?:the )?(?:nearest )?"
     r"(?P<mark>eighth|sixteenth|thirty[- ]?second|32nd|16th|8th)s?\W*",
     re.IGNORECASE,
 )
-_TO_THE_HALF = re.compile(
+_TO_THE_HALF = expression(
     r"\W*(?:(?:and|or|so|ok|now|just)\W+)*to the (?:nearest )?(?P<mark>half|quarter)(?: inch)?\W*", re.IGNORECASE
 )
-_PUT_ON = re.compile(
+_PUT_ON = expression(
     r"\W*(?:(?:and|now|then|ok|so)\W+)*put (?P<size>an? \S+(?: \S+){0,3}?) "
     r"(?P<what>overhang|lap|kerf) on(?: (?:to )?(?:it|that|this|there)(?: one)?)?\W*",
     re.IGNORECASE,
 )
 _CALLED = {"mill": "mm", "mills": "mm", "mil": "mm", "mils": "mm"}
 _INTO = {"halves": 2, "thirds": 3, "quarters": 4, "fifths": 5, "sixths": 6, "eighths": 8}
-_DIVIDED = re.compile(
+_DIVIDED = expression(
     r"\b(?:(?:split|divided?|cut|break|broken)(?: up)? )?(?:in|into|by) (?:half|halves|thirds|quarters|fifths|sixths|eighths"
     r"|two|three|four|five|six|seven|eight|nine|ten|\d+)(?: (?:equal |even )?(?:parts|pieces|bits))?(?=\W*$)",
     re.IGNORECASE,
 )
-_TAKEN = re.compile(
+_TAKEN = expression(
     r"\W*(?:(?:and|ok|so|now|then|please)\W+)*take (?:that|the|this) (?P<what>.*\b(?:window|door|opening)s?) (?:out|off|away)"
     r"(?: of (?:it|that|there))?\W*",
     re.IGNORECASE,
 )  # fmt: skip
-_HOW_ABOUT = re.compile(r"\b(how|what) ?bout\b", re.IGNORECASE)
-_WORD = re.compile(r"[A-Za-z]{4,}")
+_HOW_ABOUT = expression(r"\b(how|what) ?bout\b", re.IGNORECASE)
+_WORD = expression(r"[A-Za-z]{4,}")
 _MENDED = frozenset(
     "degrees inches millimetres millimeters centimetres centimeters metres meters percent celsius fahrenheit metric nearest"
     " high wide long deep thick length width height area many much without instead about waste overhang exposure centres centers"
     " square times third fourth fifth sixth seventh eighth window windows opening openings corner corners".split()
 )
-_THEN_ASKS = re.compile(
+_THEN_ASKS = expression(
     r"[,;.]?\s+(?:and |so |then )*(?:how (?:much|many|long|far|high|tall|heavy)|what(?:['’]?s| is)?(?: the)?) .*$", re.IGNORECASE
 )
-_NONE_OF = re.compile(
+_NONE_OF = expression(
     r"\W*(?:(?:and|so|ok|then)\W+)*(?:with )?(?:no|without)(?: any)? (?:waste|kerf|overhang|spare)", re.IGNORECASE
 )
-_HOW_MANY = re.compile(r"\W*(?:so )?how (?:many|long|much)(?: (?:is|are) (?:it|that|there))?(?: then| now)?\W*", re.IGNORECASE)
-_IN_THE_STUD = re.compile(
+_HOW_MANY = expression(r"\W*(?:so )?how (?:many|long|much)(?: (?:is|are) (?:it|that|there))?(?: then| now)?\W*", re.IGNORECASE)
+_IN_THE_STUD = expression(
     r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
 )  # which are no inches: 30 in the stud
-_ROOFS = re.compile(r"^(\W*(?:(?:the|my|our|this) )?)roofs ([\w .-]+? (?:degrees?|deg)\W*)$", re.IGNORECASE)  # dictated, of one
-_SO_LONG = re.compile(
+_ROOFS = expression(r"^(\W*(?:(?:the|my|our|this) )?)roofs ([\w .-]+? (?:degrees?|deg)\W*)$", re.IGNORECASE)  # dictated, of one
+_SO_LONG = expression(
     r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how many|from|out of|in|using|with) (?P<n>[1-7]\.\d)(?:['’]?s| lengths)"
     r"(?: (?:do|will|would) (?:i|we|that|it) (?:need|take|be)| is that|then)?\W*",
     re.IGNORECASE,
 )
-_FULL = re.compile(
+_FULL = expression(
     r"\W*(?:(?:and|so|ok|but|if|when|only|just|about|it['’]?s|say)\W+)*"
     r"(?P<share>half|a third|a quarter|two thirds|three quarters) full\W*",
     re.IGNORECASE,
 )
-_FROM = re.compile(r"\W*(?:(?:and|so|ok|but|or|then)\W+)*from (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*", re.IGNORECASE)
-_AFTER_ALL = re.compile(r",? after all\W*$", re.IGNORECASE)
-_FROM_TO = re.compile(  # of exposures, which take nothing off one another
+_FROM = expression(r"\W*(?:(?:and|so|ok|but|or|then)\W+)*from (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*", re.IGNORECASE)
+_AFTER_ALL = expression(r",? after all\W*$", re.IGNORECASE)
+_FROM_TO = expression(  # of exposures, which take nothing off one another
     r"\W*(?:(?:and|so|ok|no|sorry|make it|anything|exposure)\W+)*between (?P<least>[^,;?]+?) and (?P<most>[^,;?]+?)\W*",
     re.IGNORECASE,
 )
-_ITS_AREA = re.compile(
+_ITS_AREA = expression(
     r"\W*(?:(?:and|so|ok|then|what['’]?s|what is|how much is|the|total)\W+)*area"
     r"(?: (?:of|on|in) (?:it|that|this|the (?:gable|triangle|end)))?\W*",
     re.IGNORECASE,
 )
-_I_MEASURE = re.compile(
+_I_MEASURE = expression(
     r"\W*(?:(?:and|but|so|ok)\W+)*(?:(?:i|we|he) (?:measured?|get|got|read|make it|made it)|it (?:measures|reads))"
     r" (?P<n>[^,;?]+?),?"
     r" (?:and |so |then )*how (?:far|much) (?:is it |is that |am i |are we )?(?:out|off)(?: of square)?(?: is (?:it|that))?\W*",
     re.IGNORECASE,
 )
-_IF_NEEDED = re.compile(  # how many would I need if they were 16 foot boards
+_IF_NEEDED = expression(  # how many would I need if they were 16 foot boards
     r"\W*(?:(?:and|so|ok|then)\W+)*how many (?:of them |boards |lengths |sticks )?(?:would|will|do) (?:i|we) need"
     r" (?:if|when|with|in) (?P<what>[^?]*\d[^?]*?)\W*",
     re.IGNORECASE,
 )
-_TURNS = re.compile(  # of a bay, whose angle is how far it turns
+_TURNS = expression(  # of a bay, whose angle is how far it turns
     r"\W*(?:[a-z']+[\s,]+){0,10}?(?:turn(?:s|ed|ing)?|is|was|were)(?: only| really| actually)? (?P<n>\d[\d.]*)"
     r"(?: ?(?:degrees?|deg|°))?(?: at each corner| each| there)?\W*",
     re.IGNORECASE,
 )
-_ENOUGH = re.compile(
+_ENOUGH = expression(
     r"\W*(?:(?:and|so|ok|is|are|would|will|would|be|an?|the|do|does|can i use|if i use)\W+)*(?P<n>[^,;?]*?\d[^,;?]*?|[^,;?]+?)"
     r"(?:\s+(?:inch(?:es)?|in|mm))?(?:\s+(?:screws?|nails?|ones?))?\s+(?:be |is |are )?(?:long |going to be )?enough\W*",
     re.IGNORECASE,
 )
-_GAP_FOR = re.compile(
+_GAP_FOR = expression(
     r"\W*(?:(?:and|so|ok|then)\W+)*what(?:['’]?s| is)? (?:the )?(?:gap|space|spacing)(?: do i get| is it| would it be)?"
     r" (?:for|with) (?P<n>\d+|[a-z]+)(?: of (?:them|those)| pieces)?\W*",
     re.IGNORECASE,
 )
-_IF_CUT = re.compile(  # of a corner: if I cut it at 45, how much gap on a 4 1/2 face
+_IF_CUT = expression(  # of a corner: if I cut it at 45, how much gap on a 4 1/2 face
     r"\W*(?:(?:and|so|ok|but|then|what)\W+)*(?:(?:how (?:much|big|far)|what)\b[^\d]*\b(?:gap|open)\b[^\d]*)?"
     r"\b(?:if|when)\b[^\d]*?\b(?:cut|set)\b[^\d]*?(?P<at>\d[\d./ ]*?(?: and a half)?)(?: degrees| deg|°)?(?: each| both)?"
     r"(?:,? (?:and |so )?(?:how (?:much|big|far)|what)\b[^\d]*\b(?:gap|open)\b[^\d]*?|,? ?)"
     r"(?:(?:on|over|across|in) (?:an? )?(?P<face>\d[\d./ ]*?)(?: ?(?:inch|in|\"))?(?: (?:face|wide|trim|board))?)?\W*",
     re.IGNORECASE,
 )
-_BARGE = re.compile(  # whose name the topics have: and the barge boards with 350 of overhang
+_BARGE = expression(  # whose name the topics have: and the barge boards with 350 of overhang
     r"^(\W*(?:(?:and|so|then|ok|now)\W+)*(?:the )?)barge ?boards?(?= (?:with|at|for|on)\b)", re.IGNORECASE
 )
-_PLUS = re.compile(r"(?<=\b(?:low|air|out) )plus (?=\d|[a-z]+\W*$)", re.IGNORECASE)  # five, and no minus five: nothing is added
-_PER_CENT = re.compile(r"\bper cent\b", re.IGNORECASE)
-_THE_TWO = re.compile(r"\bbetween (?:the|those|these) two (?!of\b)(?=[a-z])", re.IGNORECASE)  # which are no number
-_LEVELLY = re.compile(r",? (?:measured )?(?:on|along) the (?:level|flat)(?=\W*$)", re.IGNORECASE)  # as overhangs are
-_ALL_FOUR = re.compile(  # of the rakes of a building with two gables
+_PLUS = expression(r"(?<=\b(?:low|air|out) )plus (?=\d|[a-z]+\W*$)", re.IGNORECASE)  # five, and no minus five: nothing is added
+_PER_CENT = expression(r"\bper cent\b", re.IGNORECASE)
+_THE_TWO = expression(r"\bbetween (?:the|those|these) two (?!of\b)(?=[a-z])", re.IGNORECASE)  # which are no number
+_LEVELLY = expression(r",? (?:measured )?(?:on|along) the (?:level|flat)(?=\W*$)", re.IGNORECASE)  # as overhangs are
+_ALL_FOUR = expression(  # of the rakes of a building with two gables
     r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how (?:long|much)(?:['’]?s| is| are)? |what(?:['’]?s| is) |for )?"
     r"(?:all (?:the )?four|all 4|both (?:ends|gables)(?: of (?:the|this) (?:building|house|roof))?)"
     r"(?: (?:of them|rakes|barges|barge boards|bargeboards|verges|boards|sides))?"
@@ -163,13 +165,12 @@ _ALL_FOUR = re.compile(  # of the rakes of a building with two gables
     re.IGNORECASE,
 )
 _AREAS = ("wall area", "gable area")  # which have no waste of their own
-_WITH_WASTE = re.compile(
+_WITH_WASTE = expression(
     r"\W*(?:(?:and|so|ok|then|now)\W+)*with (?:an? )?(?:extra )?(?P<n>\d+) ?(?:%|percent)"
     r"(?: (?:for )?(?:waste|extra|more|over))?\W*",
     re.IGNORECASE,
 )
-_GAPS = re.compile(r"\b(?:gap|open)\b", re.IGNORECASE)
-_SUM = "tape arithmetic"
+_GAPS = expression(r"\b(?:gap|open)\b", re.IGNORECASE)
 
 
 def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
@@ -197,7 +198,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return f"make it {back['rest']}"
     if back and any(issubclass(p.kind, Choice) and back["rest"].upper() in p.kind.__members__ for p in last.topic.parameters):
         return str(back["rest"])
-    if parts and last.topic.name == _SUM:
+    if parts and last.topic.name == SUM:
         into = _INTO[parts["parts"].lower()]
         return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"
     nearest = _NEAREST.fullmatch(text) or _TO_THE_HALF.fullmatch(text)

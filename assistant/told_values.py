@@ -12,6 +12,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, stem
+from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
@@ -48,7 +49,7 @@ _TRADE = frozenset(
 )
 # After what it is told of: next corner along.
 _BETWEEN = frozenset("now today only reads tonight along over up there opposite across".split())
-_INTERJECTION = re.compile(
+_INTERJECTION = expression(
     r"\W*(?:(?:yeah|yep|nah|no|oh|ah|right|ok|okay|so|and|but|well|actually|sorry|wait|hang on|mind you|turns out|now|then|hm+"
     r"|hey)\b[\s,.!]*)*",
     re.IGNORECASE,
@@ -57,52 +58,52 @@ _ADVERB = (
     r"(?:only|just|really|about|nearer|nearly|closer to|more like|actually|now|up|down|back|at|to|an?|gone|dropped|moved|come"
     r"|came|got|out|more|going|on|all)"
 )
-_TELLS = re.compile(
+_TELLS = expression(
     rf"(?:['’]s|['’]re|['’]ve|\b(?:is|are|was|were|reads?|measures?|measured|comes|came|runs?|ran|goes|went|gone|has|have|got|says?"
     rf"|dropped|drops|rose|rises|falls|grew|grown|shrank|jumped|opened|likes|needs|wants|carries|stocks|sells))(?:\s+{_ADVERB})*\s*$",
     re.IGNORECASE,
 )
-_LETS = re.compile(
+_LETS = expression(
     r"(?:allow|use|go(?: with| for)?|give (?:me|it)|say|call it|try|(?:we|i)(?: only| really)? (?:need|want)"
     r"|(?:(?:we|i|they|you)(?:['’]ll| will|['’]d better)|let(?:['’]s| me| us)?)"
     r" (?:have|take|use|say|go(?: with| for)?|allow|try|do))"
     r"(?:\s+(?:in|for|about|more like|an?))*\s*",
     re.IGNORECASE,
 )
-_BETTER = re.compile(
+_BETTER = expression(
     r"['’]s (?:a bit |much |far )?(?:better|nicer|neater|safer|closer|right)\b"
     r"|\W*(?:[a-z]+\s+)?(?:(?:(?:would|might|could|will|'ll|'d) (?:look|be|suit|work|do|fit)|looks|is|suits|works)"
     r"(?: (?:a bit|much|nearer|far|me))?(?: (?:better|best|nicer|safer|closer|enough|fine|neater|right|easier|cheaper))?"
     r"|(?:actually|then|rather|nicer|if (?:you like|i can|possible)))\b",
     re.IGNORECASE,
 )
-_MEASURED_ANEW = re.compile(
+_MEASURED_ANEW = expression(
     r"\b(?:again|re-?measured|re-?checked|double[- ]checked|another look)\b"
     r"[^.;]*\b(?:got|get|gets|reads?|says?|it['’]?s|makes it)\s*$",
     re.IGNORECASE,
 )
-_TO_BE_SAFE = re.compile(r"\s+(?:just )?to be (?:safe|sure|on the safe side)\b", re.IGNORECASE)
-_ELSEWHERE = re.compile(
+_TO_BE_SAFE = expression(r"\s+(?:just )?to be (?:safe|sure|on the safe side)\b", re.IGNORECASE)
+_ELSEWHERE = expression(
     r"(?:\s+[a-z]+)?\s+(?:on|for|at|along|over|up|in|round|around) (?:the|that|this|my|our)(?: [a-z]+){1,3}?"
     r"(?: (?:though|then|now|actually|mind))?[\s.!]*",
     re.IGNORECASE,
 )
-_ASKS = re.compile(r"\b(?:how|what|what's|whats|which|where|can|could|will|does|do|is it|are they)\b", re.IGNORECASE)
-_ASKED_AGAIN = re.compile(
+_ASKS = expression(r"\b(?:how|what|what's|whats|which|where|can|could|will|does|do|is it|are they)\b", re.IGNORECASE)
+_ASKED_AGAIN = expression(
     r"\s*[,;.]\s*(?:and |so |then |now )*what(?:['’]s| is| would| will| does)? (?:that|it|this)(?: one)?"
     r"(?: (?:be|come to|make|do|then|now|here))*\W*$",
     re.IGNORECASE,
 )
-_AGAIN = re.compile(r"\bwhat (?:then|now|there|here)\W*$", re.IGNORECASE)  # asks the question before again
-_ANOTHER_ONE = re.compile(
+_AGAIN = expression(r"\bwhat (?:then|now|there|here)\W*$", re.IGNORECASE)  # asks the question before again
+_ANOTHER_ONE = expression(
     r"\bone (?:that['’]?s|that is)\b|\b(?:other|next|long|short|back|front) one\b"
     r"|\b(?:front|back|left|right|north|south|east|west|end)(?:['’]s| is| side| end)\b",
     re.IGNORECASE,
 )
-_HAS = re.compile(r"(?:['’]s|['’]ve|\bhas|\bhave|\bis)\s*$", re.IGNORECASE)  # it's opened up to 101
-_CLOCK = re.compile(r"\b(?:it|that)['’]?s?\W+(?:is |gone |only |nearly )*\d+ (?:now|already|o'?clock|gone)\b", re.IGNORECASE)
-_BY = re.compile(r"(?<=[\w'\"])\s*(?:\bby\b|\bx\b|×)\s*(?=[\w])", re.IGNORECASE)
-_JOINS = re.compile(r"\s*(?:by|x|×|and|,|on|with|to)\s*", re.IGNORECASE)
+_HAS = expression(r"(?:['’]s|['’]ve|\bhas|\bhave|\bis)\s*$", re.IGNORECASE)  # it's opened up to 101
+_CLOCK = expression(r"\b(?:it|that)['’]?s?\W+(?:is |gone |only |nearly )*\d+ (?:now|already|o'?clock|gone)\b", re.IGNORECASE)
+_BY = expression(r"(?<=[\w'\"])\s*(?:\bby\b|\bx\b|×)\s*(?=[\w])", re.IGNORECASE)
+_JOINS = expression(r"\s*(?:by|x|×|and|,|on|with|to)\s*", re.IGNORECASE)
 
 
 def tells_only(c: Conversation, text: str, question: Question) -> bool:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from assistant.meant_for import Wanted
 from assistant.said_over import of_feet
 from assistant.usual import is_usual
+from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
@@ -22,7 +23,7 @@ if TYPE_CHECKING:
 
 _PAIRS = (("wall_length", "wall_height"), ("length", "height"), ("width", "height"), ("side", "other_side"))
 _LEGS = ("run", "rise")  # of a brace, told one by the other
-_BY = re.compile(
+_BY = expression(
     r"(?:(?:the|my|our|an?|another|other|wall|gable|one|is|of|at) )*(\S.*?) ?(?:\bby\b|[x×]) ?(\S.*?)(?: (?:wall|gable|one))?",
     re.IGNORECASE,
 )

@@ -12,6 +12,7 @@ from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
 from assistant.usual import METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_unit
 from assistant.ways import Way, differences
+from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature, TemperatureChange, Volume
@@ -24,9 +25,9 @@ if TYPE_CHECKING:
 
 UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres": "mm", "millimeters": "mm", "mm": "mm",
          "centimetres": "cm", "cm": "cm", "metres": "m", "meters": "m"}  # fmt: skip
-_DECIMAL = re.compile(r"\d\.\d|\bpoint\b", re.IGNORECASE)
+_DECIMAL = expression(r"\d\.\d|\bpoint\b", re.IGNORECASE)
 _SCALE = {"degF": "F", "dF": "F", "degC": "C", "dC": "C"}
-_SCALE_SAID = re.compile(r"(?:\d|°|\b)(?:f|c|fahrenheit|celsius|centigrade)\b", re.IGNORECASE)
+_SCALE_SAID = expression(r"(?:\d|°|\b)(?:f|c|fahrenheit|celsius|centigrade)\b", re.IGNORECASE)
 BY_UNIT = (Length, Pitch, Angle, Area, Temperature, Volume)  # what a bare number says nothing of until its unit is known
 
 

@@ -13,6 +13,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from intents.expressions import expression
 from intents.fitting import TAKEN
 from intents.number_words import ORDINALS, SMALL, TAPE
 from intents.question import Heard
@@ -39,11 +40,11 @@ SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the
 LOWEST_DOOR, LARGE = 4, 100  # ft; a whole number that is no size in inches
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
-_POINT = re.compile(r"\.|\bpoint\b", re.IGNORECASE)
+_POINT = expression(r"\.|\bpoint\b", re.IGNORECASE)
 _MARKS = {ord(mark): None for mark in "/.,"}
 _NUMBERS = COUNTING | ORDINALS.keys() | frozenset("and a an point".split())
 
-_FALL = re.compile(
+_FALL = expression(
     r"(?:1|one|a)\W+in\W+(?:[2-9]\d|\d{3}|a hundred|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety).*)", re.IGNORECASE
 )
 _ONLY = frozenset("only just about now".split())

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
@@ -14,6 +13,7 @@ from assistant.metric_talk import told_in_metric
 from assistant.record import listed, value_line
 from assistant.usual import STRETCH, far_out, impossible, in_usual_units, no_unit
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.lengths import METRES
 from intents.measures import readings
 from intents.question import Heard, Question
@@ -38,7 +38,7 @@ NEXT_TO = 4  # letters between two sizes said together, as " by "
 INCHES = frozenset(("in", "ins", "inch", "inches"))
 INCHES_FROM = 12  # a bare number under this, beside one in inches, may be of feet
 FEW = 4  # so many times as long as the other the one side mostly is at most: 22 one way and 31 foot 6 the other
-_TAPE_PART = re.compile(r"\d{1,2}/(?:2|4|8|16|32)")
+_TAPE_PART = expression(r"\d{1,2}/(?:2|4|8|16|32)")
 HALVES = 30  # two sizes this large or more, both told to the half, are of inches: nobody measures 47 1/2 feet so
 TOO_HOT = {Temperature: 60, TemperatureChange: 90}  # from here on degrees of no scale are no Celsius
 UNIT_WORDS = {

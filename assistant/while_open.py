@@ -16,6 +16,7 @@ from assistant.said_over import places_of
 from assistant.units_kept import in_its_unit
 from assistant.usual import is_usual
 from assistant.ways import Way, differences
+from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -30,19 +31,19 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 _RIGHTS = "no|nope|sorry|wait|actually|i meant|i mean|i said"
-_PUTS_RIGHT = re.compile(rf"\W*(?:{_RIGHTS})\b", re.IGNORECASE)
-_CORRECTS = re.compile(rf"\W*(?:{_RIGHTS}|nah|scratch that|make (?:it|that))\b", re.IGNORECASE)
+_PUTS_RIGHT = expression(rf"\W*(?:{_RIGHTS})\b", re.IGNORECASE)
+_CORRECTS = expression(rf"\W*(?:{_RIGHTS}|nah|scratch that|make (?:it|that))\b", re.IGNORECASE)
 _NEAR_IT, _NEARLY = Fraction(5, 4), Fraction(3, 2)  # so many times as much, either way, of what was put right
-_ALONE = re.compile(  # what may stand beside a number that says nothing of what it is for
+_ALONE = expression(  # what may stand beside a number that says nothing of what it is for
     r"(?:\b(?:and|so|ok|then|or|but|no|sorry|wait|at|on|with|for|if|it['’]?s|that['’]?s|make|it|that|what|how|about|i said"
     r"|i meant|say|actually|instead|now)\b|\W)*",
     re.IGNORECASE,
 )
-_MEASURES = re.compile(
+_MEASURES = expression(
     r"\b(?:measures?|measured|reads?|i get|i got|we get|we got|i['’]ve got)\b|\bcorner to corner\b|\bdiagonal(?:'s| is)\b",
     re.IGNORECASE,
 )
-_HOW_FAR = re.compile(r"\bhow (?:far|much)\b.*\b(?:out|off)\b", re.IGNORECASE)
+_HOW_FAR = expression(r"\bhow (?:far|much)\b.*\b(?:out|off)\b", re.IGNORECASE)
 _OF_IT = Fraction(1, 20)  # of a diagonal that a frame is out by, at most
 _SQUARE = "square check"
 

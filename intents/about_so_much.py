@@ -7,10 +7,11 @@ from __future__ import annotations
 
 import re
 
+from intents.expressions import expression
 from intents.question import Heard, Question
 
 _THING = r"(?:inch(?:es)?|in|mm|cm|mil|exposures?|reveals?|to the weather|showing|courses?|rows?|gauge|cover|each|\")"
-_BEFORE = re.compile(
+_BEFORE = expression(
     r"(?:\b(?:some ?where|round about|roundabout|around about|somewheres)(?: (?:round|near|in|close to|about|like))?(?: the)?"
     r"|\bround|\bnear(?:ly)? enough(?: to)?|\bball ?park(?: of)?|\bin the (?:region|neighbou?rhood|area|vicinity) of"
     r"|\b(?:hoping|shooting|aiming|going|looking|gunning|shoot|aim|hope) for(?: about)?|\bideally"
@@ -19,13 +20,13 @@ _BEFORE = re.compile(
     rf"(?:\s+(?:a|an|the|at|of|it|is|be|{_THING}))*\s*$",
     re.IGNORECASE,
 )
-_AFTER = re.compile(
+_AFTER = expression(
     rf"\s*-?\s*(?:{_THING}\s*)*(?:ish\b|[,;]?\s*(?:(?:or )?there ?abouts|give or take|more or less|or so\b"
     r"|or near(?: it| enough)?\b|or close(?: to it| enough)?\b|or as (?:near|close)|near enough"
     r"|approximately|approx\b|ideally|if possible|roughly))",
     re.IGNORECASE,
 )
-_AT_MOST = re.compile(
+_AT_MOST = expression(
     r"\b(?:max\w*|at most|no more|not (?:over|more|past|beyond|to)|tops|limit\w*|under|exceed\w*|up to|greatest|never|any more"
     r"|or less)\b",
     re.IGNORECASE,

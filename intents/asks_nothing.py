@@ -14,6 +14,7 @@ from itertools import pairwise
 from pathlib import Path
 
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.grammars import FOLDER
 from intents.number_words import SMALL, TENS
 from intents.phrases import compiled
@@ -66,7 +67,7 @@ _IT = frozenset("it them me us him".split())
 _BETWEEN = 2  # words between who did it and what
 _JOINS = frozenset(("and", "but"))
 _STOPS = frozenset(".,;!:-()")
-_SIGNS = re.compile(  # without one of these no line is looked at
+_SIGNS = expression(  # without one of these no line is looked at
     rf"\b(?:{'|'.join(sorted(DONE))}|remember|rained|snowed|sooner|rather|tell|ask|my (?:{'|'.join(sorted(_BODY))})"
     rf"|\w+ed (?:{'|'.join(sorted(_IT))}))\b",
     re.IGNORECASE,

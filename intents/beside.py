@@ -6,7 +6,6 @@ it is not handed to anything either: the length of a ladder is not the height it
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from fractions import Fraction
 from functools import reduce
@@ -15,6 +14,7 @@ from operator import or_
 from typing import NamedTuple
 
 from intents.chart import Chart, once, span
+from intents.expressions import expression
 from intents.how_warm_it_is import how_warm
 from intents.its_answer import off_the_ground
 from intents.kit import of_kit
@@ -60,7 +60,7 @@ _NAMES = (
 _STOCKS = frozenset(name for name, what in _NAMES.items() if what == STOCK)
 _SOLD = frozenset("board boards planks trim moulding molding".split())  # by the length, where that is long enough
 _BETWEEN = frozenset("extension step long miter mitre chop table sliding skirt wide my of old pine cedar pvc".split())
-_FOR = re.compile(r"(?:.* )?for(?: about| around| another| some)?$")  # it runs level for about | 3 feet
+_FOR = expression(r"(?:.* )?for(?: about| around| another| some)?$")  # it runs level for about | 3 feet
 _IS = frozenset("is are was were be a an the my about only just".split())
 _AT = frozenset("at of in".split())  # sticks at 8 foot; a ladder at 8 foot bears there
 _THEY = frozenset(("they", "they're", "theyre"))

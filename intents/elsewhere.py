@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 from pathlib import Path
 
+from intents.expressions import expression
 from intents.grammars import FOLDER
 from intents.phrases import compiled
 from intents.talk import DENIALS, GAP, SEARCHED, Captures, Line, Said
@@ -23,8 +24,8 @@ BESIDE = 1  # words that may stand between two of such a rule
 MOST_BETWEEN = 12  # and where it says <anything>
 SENTENCE_ENDS = frozenset(".?!;")
 _TRADES = frozenset("electric gas plumbing fall".split())  # who may stand in the story before a question
-_PARTS = re.compile(r"[,;.!]\s+|\s(?=(?:but|so) )")
-_ASKS = re.compile(r"\?|\b(?:how|whats?|what's|which|can(?!'t)|could|should|will|would|do i|do we|need|want)\b", re.IGNORECASE)
+_PARTS = expression(r"[,;.!]\s+|\s(?=(?:but|so) )")
+_ASKS = expression(r"\?|\b(?:how|whats?|what's|which|can(?!'t)|could|should|will|would|do i|do we|need|want)\b", re.IGNORECASE)
 
 
 @lru_cache(maxsize=4)  # asked before and after what the line comes to

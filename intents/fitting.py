@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
+from intents.expressions import expression
 from intents.number_words import ORDINALS
 from intents.reading import Dims, Reading
 from solvers.quantities import (
@@ -72,12 +73,12 @@ STANDS_IN = {
 OTHER_SCALE: dict[type, str] = {Temperature: "degC", TemperatureChange: "dC"}
 TAPE_PARTS = (8, 16, 32, 64)  # a bare 32 3/8 comes off a tape in inches: nobody says feet so
 # "twenty two fifty" is a price of 22.50; a sum that large would be said with its hundreds.
-TWO_PART = re.compile(
+TWO_PART = expression(
     r"(?!.*(?:hundred|thousand))(?:[a-z]+[ -]){1,2}"
     r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -][a-z]+)?)",
     re.I,
 )
-ORDINAL = re.compile(r"\d+(?:st|nd|rd|th)", re.I)
+ORDINAL = expression(r"\d+(?:st|nd|rd|th)", re.I)
 STEEP_RISE, STEEPEST_RISE = 12, 24  # in 12; steeper roofs are rare, and past the second there are none
 STOCK = "stock length"  # sold by the foot: an 8 1/4 board is named by its width
 LEAST_QUARTERED = 12  # 20 1/4 comes off a tape too; of feet nobody says a quarter past twelve

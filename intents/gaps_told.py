@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from fractions import Fraction
 
 from intents.chart import Chart
+from intents.expressions import expression
 from intents.question import Question
 from intents.second_reader import places_of
 from solvers.quantities import Length, Ratio
@@ -14,8 +14,8 @@ from solvers.quantities import Length, Ratio
 THINNEST_GAP = 0.05  # in; a gap of so many thousandths was said in millimetres
 _SHEETS = frozenset("poly polythene plastic film membrane wrap housewrap vapour vapor visqueen".split())  # sold by the mil
 _GAPS = {"air gap": "depth", "vent opening": "gap"}
-_ONE_IN, _ON_TAPE = re.compile(r"1/([1-9]\d*)"), (2, 4, 8, 12, 16, 32, 64)  # 1/12 is a pitch
-_PART = re.compile(r"\d+/(?:2|4|8|16|32)")
+_ONE_IN, _ON_TAPE = expression(r"1/([1-9]\d*)"), (2, 4, 8, 12, 16, 32, 64)  # 1/12 is a pitch
+_PART = expression(r"\d+/(?:2|4|8|16|32)")
 _FALLS = frozenset("fall falls falling drop drops dropping".split())
 _MESH = frozenset(("mesh", "count"))
 

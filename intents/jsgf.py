@@ -12,7 +12,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
-_PIECE = re.compile(
+from intents.expressions import expression
+
+_PIECE = expression(
     r"(?P<doc>/\*\*.*?\*/)|(?P<comment>/\*.*?\*/|//[^\n]*)|(?P<weight>/\s*[\d.]+\s*/)|(?P<space>\s+)"
     r"|(?P<rule><[^<>\s]+>)|(?P<tag>\{(?:\\.|[^}\\])*\})|(?P<sign>[=;|()\[\]*+])"
     r'|(?P<quoted>"[^"\n]*")|(?P<word>[^\s=;|()\[\]*+<>{}"/]+)',

@@ -3,11 +3,11 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from itertools import pairwise
 
 from intents.chart import Chart, quantities
+from intents.expressions import expression
 from intents.placing import heard_as, place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -27,7 +27,7 @@ _AT = frozenset(("at", "@"))
 TOLD = 5.0  # as the score of a rule that fits
 SAID = 0.9  # how sure a length is that was said with its unit
 _ALIKE = frozenset("each every equal even same evenly equally apiece".split())
-_PRICE = re.compile(r"\d{1,4}\.\d\d")
+_PRICE = expression(r"\d{1,4}\.\d\d")
 _UNITS = frozenset("in inch inches ft feet foot m mm cm metres meters metre meter long wide".split())
 _NEAR = 3  # words of the name of a thing
 

@@ -12,11 +12,12 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from intents.asks_nothing import DONE, PEOPLE, clauses_of, is_number, somebody_did
+from intents.expressions import expression
 from intents.remarks import ASKING
 from intents.tokens import tokenize
 
-_SENTENCE = re.compile(r"(?<=[.!?;])\s+(?=\S)")
-_SHORT = re.compile(r"\b(?:ft|in|sq|cu|fl|deg|oz|gal|yds?|approx|mm|cm|m|no|st|o\.c|vs)\.$", re.IGNORECASE)
+_SENTENCE = expression(r"(?<=[.!?;])\s+(?=\S)")
+_SHORT = expression(r"\b(?:ft|in|sq|cu|fl|deg|oz|gal|yds?|approx|mm|cm|m|no|st|o\.c|vs)\.$", re.IGNORECASE)
 _OTHER = frozenset("last other previous".split())
 _THINGS = frozenset(
     "one ones house job gable wall side deck roof hip porch shed elevation lean barn place yard crew owner bay end load".split()
@@ -36,7 +37,7 @@ _TIME = frozenset(
     "hour hours minute minutes day days week weeks month months year years o'clock oclock summers winters nights"
     " knots miles".split()
 )
-_READY = re.compile(
+_READY = expression(
     r"\b(?:on site|in stock|(?:in|on) (?:the|my|a) (?:box|truck|van|rack|bucket|shed|yard|pallet|trailer|lorry)|on \d+ pallets"
     r"|off ?-? ?cuts|helpers?|coffees|phones|boxes of|guys|lads|men|fellas)\b"
 )

@@ -10,6 +10,8 @@ import re
 import unicodedata
 from dataclasses import dataclass
 
+from intents.expressions import expression
+
 # Signs that mean the same to a builder, in one spelling. NFKC comes after: on its own it would turn 7½ into 71⁄2.
 _SIGNS = str.maketrans(
     {
@@ -24,7 +26,7 @@ _SIGNS = str.maketrans(
 )
 _NUMBER = r"(?:[0-9]{1,3}(?:,[0-9]{3})+(?![0-9]|,[0-9])(?:\.[0-9]+)?|[0-9]+(?:\.[0-9]+)?|\.[0-9]+)"
 _COMMA = r"[0-9]{1,3},[0-9]{1,2}(?=\s?(?:m|mm|cm|metres?|meters?|kg|m2|m²)\b)"  # 7,6 m, as half the world writes it
-_PIECE = re.compile(
+_PIECE = expression(
     r"(?P<ordinal>[0-9]{1,4}(?:ths?|nds?|rds?|sts?)(?![^\W_]))"
     rf"|(?P<comma>{_COMMA})"
     rf"|(?P<number>{_NUMBER})"
@@ -34,7 +36,7 @@ _PIECE = re.compile(
     r"|(?P<inches>'')"
     r"|(?P<sign>[^\s\w])"
 )
-_SENTENCE = re.compile(r"\.\s+(?!(?:Ft|In|Inch|Inches|Feet|Foot|Oz)\b)[A-Z]")  # a stop that ends a sentence, "36 in. My wall"
+_SENTENCE = expression(r"\.\s+(?!(?:Ft|In|Inch|Inches|Feet|Foot|Oz)\b)[A-Z]")  # a stop that ends a sentence, "36 in. My wall"
 _SHORT = frozenset(
     ["ft", "in", "sq", "cu", "fl", "deg", "lb", "lbs", "oz", "gal", "yd", "yds", "approx", "mm", "cm", "m"]
 )

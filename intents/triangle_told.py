@@ -6,7 +6,6 @@ these is a sum, and none of the lengths is told by a number. Where both ways are
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
@@ -14,6 +13,7 @@ from itertools import pairwise
 from typing import Any
 
 from intents.chart import Chart
+from intents.expressions import expression
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -37,7 +37,7 @@ _FROM = frozenset(("from", "to", ",", "?"))
 _FLAT = frozenset("along out across over off".split())
 _ALONG = frozenset("roof slope deck sheathing".split())
 _LEAD = frozenset("at to about around it 's comes come".split())
-_LENGTH_AND_ANGLE = re.compile(r"\blength (?:and|&) (?:(?:what|the|its) )?angle\b")
+_LENGTH_AND_ANGLE = expression(r"\blength (?:and|&) (?:(?:what|the|its) )?angle\b")
 _HIGH = frozenset("tall high higher".split())
 _ON, _THEN = frozenset(("on", "at")), frozenset("with and how what so the is".split())
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))

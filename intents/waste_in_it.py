@@ -3,11 +3,11 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from fractions import Fraction
 
 from intents.chart import Chart
+from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Percent
 from solvers.slots import Parameter
@@ -18,7 +18,7 @@ _TOLD = (("included",), ("in", "there"), ("in", "it"), ("in", "that"), ("built",
 WITHIN = 6  # words after the waste
 _WORDS = _WASTE | frozenset("add adding added anything nothing allow allowing offcuts".split())
 _WASTED = r"(?:waste|wastage|offcuts|extra|extras)"
-_UNWANTED = re.compile(  # what is said where no waste is to be added; a "not" before it says that it is
+_UNWANTED = expression(  # what is said where no waste is to be added; a "not" before it says that it is
     r"(?<!not )(?<!don't )(?<!dont )\b(?:"
     r"(?:do not|don't|dont|without|not|never) (?:add|adding|put|putting|allow|allowing|include|including|count|counting) "
     rf"(?:(?:in|on) )?(?:(?:any|the|for|anything for) )*(?:{_WASTED}|(?:anything|nothing)(?= (?:on|to|for)|[.,?!;]|$))"

@@ -11,6 +11,7 @@ from assistant.pending import Pending
 from assistant.record import put_asked, put_noted
 from assistant.said_over import places_of
 from assistant.speech import spoken
+from intents.expressions import expression
 from intents.reading import Reading
 from intents.talk import Said, numbers_in
 from solvers.gap import FACE, joint_gap
@@ -30,14 +31,14 @@ _AT_LEAST = ("least length",)  # answers that more than them does for as well
 SAW = ("saw setting", "miter", "plumb cut", "level cut", "bevel", "edge angle", "dial")
 
 
-_CONCLUDES = re.compile(
+_CONCLUDES = expression(
     r"\W*(?:(?:so|ok|okay|right|then|and|well)[ ,]+)*(?:so|then)[ ,]+(?:(?:i|we) (?:just )?)?"
     r"(?:it['’]?s|it is|that['’]?s|that is|set (?:it|the saw) (?:to|at)|cut (?:it|them|that) at|call it)?[ ,]*"
     r"(?P<n>(?:an? |about )?[^,;?]*\d[^,;?]*?|[^,;?]+?)"
     r"(?:\s+(?:on|at) (?:the|my) (?:saw|scale|gauge)|\s+then|\s+it is|\s+each|\s+right)*\W*",
     re.IGNORECASE,
 )
-_ARTICLE = re.compile(r"\s*(?:an?|about)\s+", re.IGNORECASE)
+_ARTICLE = expression(r"\s*(?:an?|about)\s+", re.IGNORECASE)
 
 
 def concluded(record: dict[str, Any], text: str) -> Said | None:

@@ -12,6 +12,7 @@ from assistant.asked_after import asked_after
 from assistant.record import listed, put_asked, put_noted
 from assistant.speech import spoken
 from intents.chart import LIGHT
+from intents.expressions import expression
 from intents.phrases import compiled
 from solvers.quantities import Quantity
 
@@ -21,7 +22,7 @@ if TYPE_CHECKING:
 ORDINALS = ("first", "second", "third", "fourth", "fifth")
 FEW = 2  # steps that are read in one go
 CLOSE = 0.006  # a step is shown to two places and more
-_LEADING = re.compile(r"^\(?([−-]?[\d.]+)")
+_LEADING = expression(r"^\(?([−-]?[\d.]+)")
 _SMALL = frozenset(
     (
         "the",

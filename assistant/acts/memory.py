@@ -14,6 +14,7 @@ from assistant.facts import value_for
 from assistant.pending import Pending
 from assistant.record import listed, put_asked, put_declined, put_noted
 from assistant.usual import unusual
+from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.errors import Refusal
@@ -22,13 +23,13 @@ from solvers.rounding import SIXTEENTH, reading
 
 EVERYTHING = "everything"
 # The roof's got 12 sheets on it: so many things, and no value of its own.
-_TO_KEEP = re.compile(
+_TO_KEEP = expression(
     r"\W*(?:(?:and|ok|okay|now|so|please|then|oh)\W+)*"
     r"(?:remember|keep in mind|bear in mind|for the record|write down|put down)\b",
     re.IGNORECASE,
 )  # a line that says so asks for no answer anew
-_COUNTS = re.compile(r"\d\s+(?!inches|feet|degrees|cent(?:re|er)s|metres|meters|mils|footers|in\b)[a-z]+s\b", re.IGNORECASE)
-_NUMBERED = re.compile(r"\bnumber \d+ (?:is|are|was|has|needs|wants)\b", re.IGNORECASE)  # of blades, or of walls
+_COUNTS = expression(r"\d\s+(?!inches|feet|degrees|cent(?:re|er)s|metres|meters|mils|footers|in\b)[a-z]+s\b", re.IGNORECASE)
+_NUMBERED = expression(r"\bnumber \d+ (?:is|are|was|has|needs|wants)\b", re.IGNORECASE)  # of blades, or of walls
 LIKELY = 0.8  # how sure a pitch is that is said of a gable
 
 

@@ -11,6 +11,7 @@ from typing import Any
 from assistant.acts import Talk, act
 from assistant.notebook_entry import own_marks
 from assistant.record import put_asked, put_noted
+from intents.expressions import expression
 from intents.talk import numbers_in
 
 NO_WORDS = "What should I look for? Say it in one go, like “what did I ask about soffit”."
@@ -22,14 +23,14 @@ _SMALL = frozenset(
 )
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 # Words at either end of what is looked for that say when, and not what.
-_WHEN = re.compile(
+_WHEN = expression(
     r"[\s,]*\b(?:(?:from|on|for|of|last|earlier|back|this)\s+)*"
     r"(today|yesterday|(?:this |last )?week|morning|afternoon|" + "|".join(WEEKDAYS) + r")\b(?:\s+(?:morning|afternoon))?\W*$",
     re.IGNORECASE,
 )
 
 
-_RANGE = re.compile(r"\W*anything (?:from|under|over|between|up to)\b", re.IGNORECASE)
+_RANGE = expression(r"\W*anything (?:from|under|over|between|up to)\b", re.IGNORECASE)
 
 
 @dataclass(slots=True)
