@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.layer_changes import layers_changed
@@ -13,7 +14,7 @@ from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Count, Length, Money, Quantity, Temperature, TemperatureChange, Weight
+from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
 from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
@@ -22,6 +23,11 @@ if TYPE_CHECKING:
 # Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
 _ENOUGH = expression(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
 _EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)
+# Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
+_COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
+_NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
+_NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
+_NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
 
@@ -38,6 +44,30 @@ def may_be_each(pending: Pending) -> bool:
     """Whether what is waited for may be told of each: a price, a count, a weight; no roll's length is "at 85 each"."""
     assert pending.asked is not None
     return issubclass(pending.asked.topic.parameter(pending.wanted).kind, Money | Count | Weight)
+
+
+def of_other_things(text: str, more: Question, pending: Pending) -> bool:
+    """Whether a reply counts things that nothing in the question is called by, where a measure is waited for."""
+    if pending.asked is None or not pending.wanted or issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
+        return False
+    found = _COUNTED.match(text)
+    rows = numbers_in(text)
+    bare = len(rows) == 1 and isinstance(rows[0].value, Number)
+    return found is not None and bare and found["what"].lower() not in {*more.words, *_NO_THINGS}
+
+
+def names_a_nail(text: str, pending: Pending) -> bool:
+    """Whether a nail is named where what is wanted is how much of it goes into the stud."""
+    return pending.wanted == "penetration" and _NAIL.fullmatch(text) is not None
+
+
+def may_put_right(heard: Heard, asked: Asked) -> bool:
+    """Whether a bare number that is a pitch only in degrees is as near a length that was told: 24 foot gable | it's 26."""
+    value = heard.value
+    if not isinstance(value, Pitch) or value.unit != "deg" or heard.text.strip() != str(float(value.value)).removesuffix(".0"):
+        return False
+    told = [given.value for given in asked.givens.values() if given.source == "asked" and isinstance(given.value, Length)]
+    return any(one.value and 1 / _NEAR <= value.value / one.value <= _NEAR for one in told)
 
 
 def below_zero(heard: Heard, text: str) -> bool:

@@ -8,14 +8,24 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
-from assistant.asked_piece import asks_it_back, below_zero, may_be_each, thickness_told, to_the_wanted, told_of_lists
+from assistant.asked_piece import (
+    asks_it_back,
+    below_zero,
+    may_be_each,
+    may_put_right,
+    names_a_nail,
+    of_other_things,
+    thickness_told,
+    to_the_wanted,
+    told_of_lists,
+)
 from assistant.at_the_saw import another_setting
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
 from assistant.names import SUM
-from assistant.no_place import lets_go, still_no_place, without_them
+from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
@@ -125,8 +135,9 @@ def _settled(
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
         return True
-    if pending.asked is not None and pending.asked.topic.name == SUM and _PUTS.match(text) and not pending.ways:
-        put_asked(record, SUM, f"I can't make that fit. {_bare(pending.question)}")
+    puts = pending.asked is not None and pending.asked.topic.name == SUM and _PUTS.match(text) and not pending.ways
+    if pending.asked is not None and (puts or names_a_nail(text, pending)):
+        put_asked(record, pending.asked.topic.name, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
     if asks_it_back(text, pending):
@@ -270,8 +281,10 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         thickness_told(more, pending.asked, pending.wanted, text)
     found = told_of_lists(more, pending.asked, pending.wanted, text)
     more = found or more
-    nothing = found is None or not (more.givens or (more.manner and not pending.ways))  # "in metric" tells no two ways apart
-    if nothing or (pending.ways and _I_GOT.match(text)):  # what was measured is no part of what is asked
+    nothing = not (more.givens or (more.manner and not pending.ways))  # "in metric" tells no two ways apart
+    if nothing or found is None or of_other_things(text, more, pending):
+        return False
+    if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
     alone = pending.wanted in more.givens and below_zero(more.givens[pending.wanted], text)
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
@@ -279,12 +292,10 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     other = bool(pending.wanted) and pending.wanted not in more.givens
     if more.unplaced or (other and len(more.unknown) > 1) or (other and pending.ways):  # is 0.00003 ft meant | steel
         return False
-    if wanted in more.givens:  # what was asked for is the likeliest, and other places for it no doubt
-        more.swaps = []
+    if wanted in more.givens and not may_put_right(more.givens[wanted], pending.asked):
+        more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
     more = more if pending.ways else told_together(more, pending.asked)
-    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
-    ways = on_one_scale([way for one in doubtful for way in c.ways(more, without_them(one.asked, pending.left))])
-    ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
+    ways, more = _ways_with(c, more, pending, text)
     left = [said for said in pending.left if said not in text]
     if not (ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
@@ -292,6 +303,17 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         c.finish(record, ways, more)
         kept_right(c, record, more, pending.asked)
     return True
+
+
+def _ways_with(c: Conversation, more: Question, pending: Pending, text: str) -> tuple[list[Way], Question]:
+    """The ways to mean what is open with what the reply tells, and that as it is then taken."""
+    assert pending.asked is not None
+    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
+    ways = on_one_scale([way for one in doubtful for way in c.ways(more, without_them(one.asked, pending.left))])
+    ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
+    if (not ways or ways[0].worked.refused) and (moved := in_another_place(c, more, pending.asked)):
+        return [way for way, _ in moved], moved[0][1]
+    return ways, more
 
 
 def _still_in_doubt(more: Question, pending: Pending, last: Asked | None) -> list[Way]:

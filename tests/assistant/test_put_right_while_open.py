@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from tests.talking import records
@@ -44,3 +46,32 @@ def test_one_or_the_other_is_no_reply() -> None:
 
 def test_it_chooses_no_topic() -> None:
     assert records("cut 6 at 41", "make it 8")[-1]["outcome"] != "answered"
+
+
+@pytest.mark.parametrize(
+    ("open_", "other", "reply", "value"),
+    [
+        ("can my saw do a 7/12 rake return", "60 teeth", "48 degrees", 0),
+        ("lay out courses on a 9 foot wall", "7 windows", "6 1/2", 108 / 17),
+        ("rake return miter", "9 rafters", "7", 45 + math.degrees(math.atan(7 / 12)) / 2),
+        ("how many boards for 300 square feet", "8 people", "6 inch exposure, 12 footers", 55),
+        ("what nail for 1/2 inch cladding over 3/4 strapping", "8d", "1 1/2", 2.75),  # the nail is what is asked for
+    ],
+)
+def test_what_counts_or_is_named_is_no_measure(open_: str, other: str, reply: str, value: float) -> None:
+    _, again, last = records(open_, other, reply)
+    assert (again["outcome"], last["outcome"]) == ("asks", "answered")
+    assert last["answer"]["value"] == pytest.approx(value, abs=1e-4)
+
+
+def test_a_measure_that_can_be_nothing_told_goes_where_it_can() -> None:
+    _, still, last = records("vent opening 3/4 gap", "40 feet", "60 percent")
+    assert "bug screen" in still["ask"]
+    assert {given["name"]: given["text"] for given in last["givens"]}["length"] == "40 feet"
+
+
+@pytest.mark.parametrize(("reply", "outcome"), [("its 26", "asks"), ("26 degrees", "answered"), ("7", "answered"), ("40", "answered")])
+def test_a_pitch_only_in_degrees_may_be_a_width_put_right(reply: str, outcome: str) -> None:
+    last = records("rake length 24 foot gable", reply)[-1]
+    assert last["outcome"] == outcome
+    assert ("or the gable width 26 ft?" in (last["ask"] or "")) == (reply == "its 26")
