@@ -70,7 +70,10 @@ def test_a_measure_that_can_be_nothing_told_goes_where_it_can() -> None:
     assert {given["name"]: given["text"] for given in last["givens"]}["length"] == "40 feet"
 
 
-@pytest.mark.parametrize(("reply", "outcome"), [("its 26", "asks"), ("26 degrees", "answered"), ("7", "answered"), ("40", "answered")])
+@pytest.mark.parametrize(
+    ("reply", "outcome"),
+    [("its 26", "asks"), ("26 degrees", "answered"), ("7", "answered"), ("40", "answered")],
+)
 def test_a_pitch_only_in_degrees_may_be_a_width_put_right(reply: str, outcome: str) -> None:
     last = records("rake length 24 foot gable", reply)[-1]
     assert last["outcome"] == outcome
