@@ -17,6 +17,7 @@ from assistant.record import Record, given_lines, listed
 from assistant.said_over import places_of
 from assistant.speech import spoken
 from assistant.usual import unusual
+from assistant.waits import displaced
 from assistant.ways import Way, same_answer
 from intents.elsewhere import outside_of
 from intents.expressions import expression
@@ -148,6 +149,7 @@ def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | N
 
     A question that was changed, or refused, holds all that was said of it: its lines are no statements to read on from.
     """
+    displaced(c, record, waited)
     own = c.last is not None and c.last.record is record
     if own and c.last is not None and (c.last.changed or record["outcome"] == "declined"):
         c.told = []

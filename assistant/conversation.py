@@ -69,6 +69,7 @@ class Conversation:
         self.last: Asked | None = None  # the question before this
         self.earlier: list[Asked] = []  # those that were answered
         self.pending: Pending | None = None  # what was put back and waits
+        self.waiting: Pending | None = None  # and what did, while another question was worked
         self.shown: dict[str, Any] | None = None  # the one value that the line before read back
         self.records: list[Record] = []
         self.target: Record | None = None  # what "flag that" means
@@ -160,9 +161,8 @@ class Conversation:
             return
         if context.rather_joined(self, record, text, questions) or changes.change(self, record, text, said, questions):
             return
-        lacks = not questions or bool(questions[0].missing)
         alone = said is None and changes.of_numbers_alone(self, record, text, questions)
-        if alone or (lacks and choices.keep_choice(self, record, text)):
+        if alone or ((not questions or questions[0].missing) and choices.keep_choice(self, record, text)):
             return
         if questions and not self._vain(said, questions[0]) and not in_other_words(text, reading):
             self.work(record, questions, said)

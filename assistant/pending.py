@@ -54,4 +54,5 @@ class Pending:
     saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
     left: list[str] = field(default_factory=list)  # what was said and has no place, unless a reply tells what it is
     question: str = ""  # as it was put
+    said: str = ""  # the lines it was asked of, once another question came between
     repeated: bool = False  # put once more already

@@ -28,6 +28,7 @@ from assistant.names import SUM
 from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
+from assistant.rather_than import put_rather
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
 from assistant.units_kept import told_together
@@ -130,7 +131,7 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if lets_go(c, record, text, pending) or put_right(c, record, text, pending):
+    if lets_go(c, record, text, pending) or put_rather(c, record, text, pending) or put_right(c, record, text, pending):
         return True
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):

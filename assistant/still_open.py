@@ -9,10 +9,12 @@ import re
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
+from assistant.asked_back import asked_back, left_for_another
 from assistant.pending import Pending
 from assistant.record import Record, blank, put_asked
 from assistant.said_over import places_of
 from assistant.told_round import put_back, state_of
+from assistant.waits import back_to_it
 from intents.elsewhere import outside_of
 from intents.expressions import expression
 
@@ -35,6 +37,8 @@ _EXPLICIT = ("goes_back", "back_and_change")  # which say what they go on from
 
 def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Work]) -> bool:
     """Whether one of these takes the line as of the last answer; where a line between was let fall, that is asked about."""
+    if left_for_another(c, record, text) or asked_back(c, record, text) or back_to_it(c, record, text):
+        return True
     before = let_fall(c) or _asked_of_another(c, text)
     if before is None or c.last is None:
         return any(work(c, record, text) for work in works)

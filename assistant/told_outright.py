@@ -17,6 +17,7 @@ from assistant.of_its_noun import of_its_noun
 from assistant.opening_sized import side_told
 from assistant.pieces_added import leg_changed
 from assistant.pieces_changed import openings_counted, piece_changed
+from assistant.rather_than import rather_than
 from assistant.should_be import in_a_row
 from assistant.sweats_at import air_told, sweats_at
 from assistant.units_kept import unit_only
@@ -36,6 +37,7 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     leg_changed,  # make the 150 180, of a bent flashing
     piece_changed,  # the 41s are 43
     choice_told,  # flat grain
+    rather_than,  # the strap is 1 1/2, not 3/4
     in_a_row,  # 30, 35 and 40, of as many that were told
     side_told,  # the door is two metres high
     of_its_noun,  # seventy skirting

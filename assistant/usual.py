@@ -38,6 +38,7 @@ _ROOF = "the roof as it is known"
 _A_FIFTH_MORE = Fraction(6, 5)
 SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
 LOWEST_DOOR, LARGE = 4, 100  # ft; a whole number that is no size in inches
+_FROM_FEET = 96  # inches, from which what is usual is said in feet
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _POINT = expression(r"\.|\bpoint\b", re.IGNORECASE)
@@ -348,6 +349,17 @@ def is_it_meant(parameter: Parameter, given: Given) -> str:
     least, most = (_shown(parameter, given.value, limit) for limit in parameter.slot.usual)
     said = reading(given.value.value, given.value.unit).split(" (")[0]
     return f"Is the {parameter.label} {said}? It is mostly {least} to {most}: say yes, or say it again with its unit."
+
+
+def mostly(parameter: Parameter) -> str:
+    """What is usual for a parameter, as a sentence; "" where that is not known."""
+    unit = parameter.slot.unit or SCALES.get(parameter.kind) or PAGE_UNIT.get(parameter.kind, "")
+    if parameter.slot.usual is None or not unit:
+        return ""
+    in_feet = unit == "in" and parameter.slot.usual[1] >= _FROM_FEET
+    least, most = (Fraction(limit) / (12 if in_feet else 1) for limit in parameter.slot.usual)
+    shown = "ft" if in_feet else unit
+    return f"The {parameter.label} is mostly {decimal(least, 2)} to {reading(most, shown).split(' (')[0]}."
 
 
 def _shown(parameter: Parameter, value: Quantity, limit: Limit) -> str:

@@ -55,7 +55,6 @@ def why_needed(pending: Pending) -> str:
     """What the piece that is waited for is needed for, how it is found, and the question again."""
     if not (pending.asked and pending.wanted):
         return f"Take your time: I can't tell without it. {pending.question}"
-    topic = pending.asked.topic
-    parameter = topic.parameter(pending.wanted)
+    parameter = pending.asked.topic.parameter(pending.wanted)
     how = FINDING.get(parameter.kind, "")
-    return f"The {topic.name} depends on the {parameter.label}. {how} {pending.question}".replace("  ", " ")
+    return f"The answer depends on the {parameter.label}. {how} {pending.question}".replace("  ", " ")

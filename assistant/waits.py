@@ -1,0 +1,94 @@
+"""A question that waited for a piece while another was asked and answered: its piece may come late.
+
+"How many sticks for 74 feet of trim" waits for how long they are; "12 foot 6 less 3 1/2" is worked meanwhile; and "they're 16
+footers" is of the sticks. A line goes back to it where it names the piece, or tells a size after a sum, which has no names.
+"""
+
+from __future__ import annotations
+
+import re
+from itertools import takewhile
+from typing import TYPE_CHECKING
+
+from assistant import replies
+from assistant.names import SUM
+from intents.expressions import expression
+from intents.matcher import read_as
+from intents.question import Question, Reading
+from intents.talk import numbers_in
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Pending
+    from assistant.record import Record
+
+_NO_NAMES = (SUM, "conversion")  # questions whose numbers are called nothing
+_IS = expression(
+    r"\W*(?:(?:ok|okay|so|and|right|well|then|now|oh|um|uh|alright)\W+)*"
+    r"(?:it['’]?s|its|it is|they['’]?re|they are|that['’]?s|we['’]?re|call it|say"
+    r"|(?:the |that |my |our )?[a-z]+ ?(?:['’]s|is|are|comes in|come in)"
+    r"|(?:the |that |my |our )[a-z]+(?: [a-z]+)? (?:['’]s|is|are|comes in|come in))\b",
+    re.IGNORECASE,
+)
+_BACK = expression(
+    r"\W*(?:(?:ok|okay|so|and|right|well|then|now|oh)\W+)*(?:back to|for|on) (?:the |that |my |our )?"
+    r"(?P<what>[a-z]+(?: [a-z]+)?)\b",
+    re.IGNORECASE,
+)
+_PUTS = expression(r"\b(?:plus|minus|less|times|divided|half|third|quarter|add|take|twice|double)\b", re.IGNORECASE)
+_ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|when|where|why|can|could|will|would|does|do)\b", re.IGNORECASE)
+_LONGEST = 80  # characters of such a line
+
+
+def displaced(c: Conversation, record: Record, waited: Pending | None) -> None:
+    """After a line: what waited for a piece stays open where the line came to nothing, and is kept where another was asked."""
+    if c.last is not None and c.last.topic.name not in _NO_NAMES and record["outcome"] == "answered":
+        c.waiting = None
+    if waited is None or waited.asked is None or not waited.wanted or waited.ways or record["topic"] == "never mind":
+        return
+    own = c.last is not None and c.last.record is record
+    if c.pending is None and record["outcome"] == "declined" and not own:
+        c.pending = waited
+        record["say"] = f"{record['say'].rstrip('.')}. Still open: {waited.question}"
+    elif record["outcome"] == "answered" and record["topic"] != waited.asked.topic.name:
+        topics = (waited.asked.topic.name, None)
+        of_it = takewhile(lambda kept: kept["topic"] in topics, reversed(c.records))
+        waited.said = " ".join(kept["heard"] for kept in of_it)
+        c.waiting = waited
+
+
+def back_to_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line is the piece of a question that waited while another was worked; then that goes on."""
+    waits = c.waiting
+    if waits is None or waits.asked is None or c.pending is not None or len(text) > _LONGEST:
+        return False
+    if len(numbers_in(text)) != 1 or _ASKS.search(text) or _PUTS.search(text):
+        return False
+    more = read_as(text, waits.asked.topic.name, c.parameters, wanted=waits.wanted)
+    if waits.wanted not in more.givens or more.unplaced or not (_named(c, text, more, waits) or _goes_back(text, waits)):
+        return False
+    own = [q for q in c.read(text).questions if q.score > 0 and q.whole and q.topic != waits.asked.topic.name and q.words]
+    if any(c.ways(question)[0].worked.working for question in own):
+        return False
+    c.waiting = None
+    if replies.settle(c, record, text, Reading(text), waits):
+        return True
+    c.waiting = waits
+    return False
+
+
+def _named(c: Conversation, text: str, more: Question, waits: Pending) -> bool:
+    """Whether the piece is called by its name, or told as a size where the question between has no names."""
+    assert waits.asked is not None
+    label = waits.asked.topic.parameter(waits.wanted).label
+    named = bool(set(label.split()) & {*more.words, *text.lower().split()})
+    if c.last is None or c.last.topic.name in _NO_NAMES:
+        return named or bool(more.words) or _IS.match(text) is not None
+    others = {word for parameter in c.last.topic.parameters for word in parameter.label.split()}
+    return named and not others & set(label.split())
+
+
+def _goes_back(text: str, waits: Pending) -> bool:
+    """Whether the line says that it goes back, with a word of the question that waits: back to the ramp wall, it's 30 foot."""
+    found = _BACK.match(text)
+    return found is not None and any(word in waits.said.lower().split() for word in found["what"].lower().split())
