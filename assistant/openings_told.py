@@ -6,6 +6,7 @@ Until that is known nothing is taken off, and the sizes that come next ("3 by 5"
 from __future__ import annotations
 
 import re
+from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.pending import Pending
@@ -13,6 +14,7 @@ from assistant.record import KEPT, Record, blank, put_asked, put_declined
 from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
+from solvers.quantities import Area, Length
 from solvers.slots import Opening, Parameter
 
 if TYPE_CHECKING:
@@ -33,10 +35,38 @@ _BESIDE = expression(  # and not "a 3 by 7 door", which has its size, nor a wall
     r"|trim|sill|head|frame|casing|opening|side|wide|height|width|or\b))",
     re.IGNORECASE,
 )
+_SOME = expression(  # with some windows, less the doors: neither how many nor how big
+    r"\b(?:with|and|less|minus|plus|has|got|have|there's|there is|there are|net of|take (?:off|out))\s+"
+    r"(?P<said>(?:some|a few|several|a bunch of|a number of|a lot of|all|the|its|my)?(?: of the)? ?"
+    r"(?P<kind>window|door|opening|skylight|vent)s)\b"
+    r"(?!\s*(?:\d|[x×]|by\b|at\b|of\b|each\b|trim|sills?|heads?|frame|casing|area|total|add|come|measur"
+    r"|are\b|is\b|out\b|taken\b|that\b|one\b|two\b|three\b))",
+    re.IGNORECASE,
+)
+_COUPLE = expression(
+    r"\ba (?:couple|pair)(?: of)? (?=(?:(?!of)[a-z]+ )?(?:windows|doors|openings|skylights|vents)\b)", re.IGNORECASE
+)
+_SO_MANY = expression(  # three of them, 3 by 4
+    rf"\W*(?:(?:there's|there are|it's|they're|about|ok|so|um|uh|well)\W+)*(?P<n>{_N})\b(?: (?:of )?(?:them|em|those|of))?"
+    rf"(?: {_WHAT})?[ ,]*(?:at |each |about |all |and |they're |they are |each one is |every one |is |are )*(?P<size>.*)",
+    re.IGNORECASE,
+)
+_OF_THEM = expression(
+    rf"\W*(?:(?:and|no|oh|so|ok|wait|sorry|actually|make (?:it|that)|it's|there's|there are)\W+)*"
+    rf"(?P<n>{_N}) of (?:them|em|'em|those)\W*",
+    re.IGNORECASE,
+)
+_TELLS_OPENINGS = expression(r"\b(?:windows?|doors?|skylights?|vents?|openings?|of (?:them|em|those))\b", re.IGNORECASE)
 _FEET_AND_INCHES = expression(r"\W*\d[ -]\d+ ?(?:by|x)\b", re.IGNORECASE)  # 3 0 by 6 8
 _NONE = expression(r"\bno (?:windows?|doors?|openings?)\b", re.IGNORECASE)
 _BY = expression(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
+_SIZE_ALONE = expression(
+    r"\W*(?:(?:it['’]?s|its|they['’]?re|that['’]?s|they are|it is|each|about|ok|so|um|size is)\W+)*"
+    r"(?P<size>[^,;]{1,20}(?:\bby\b|[x×])[^,;]{1,20})",
+    re.IGNORECASE,
+)
 _MORE = expression(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
+_UNCOUNTED = "how many "  # so begins what is told of openings that were not counted
 _SIZES = 2  # a width and a height
 
 
@@ -64,9 +94,12 @@ def ask_their_size(c: Conversation, record: Record, text: str) -> None:
     """Ask how big an opening is that a line tells of beside its wall, and gives no size: with a door, and two 3 by 4 windows."""
     open_ = c.pending if c.pending is not None and c.pending.left and c.pending.ways else None
     asked = open_.asked if open_ is not None else c.last
-    found = _without_size(asked, text) if asked is not None else None
-    if asked is None or found is None:
+    if asked is None:
         return
+    found = _told_of(asked, [text, *_still_asked(c, record["topic"])])
+    if found is None:
+        return
+    some = found.re == _SOME
     if open_ is not None and set(open_.left) <= set(found["said"].split()):  # the two of two doors has no other place
         c.finish(record, open_.ways, Question(asked.topic.name))
         record["ask"], c.pending = "", None
@@ -75,12 +108,57 @@ def ask_their_size(c: Conversation, record: Record, text: str) -> None:
         return
     one = found["said"].lower().split()[0] in ("a", "an", "one")
     which = found["kind"].lower() if one else f"of the {found['said'].lower()}"
-    question = f"How big is each {which}: how wide by how high?"
+    question = _question(f"{found['kind'].lower()}s") if some else f"How big is each {which}: how wide by how high?"
     kept = {name: record[name] for name in KEPT}
     last.record = {**record}
     record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
     put_asked(record, last.topic.name, question)
-    c.pending = Pending(last, told=f"with {found['said']}", question=question)
+    told = f"{_UNCOUNTED}{found['kind'].lower()}s" if some else f"with {found['said']}"
+    c.pending = Pending(last, told=told, question=question)
+
+
+def with_their_openings(c: Conversation, text: str, pending: Pending) -> str:
+    """The line as the size of the openings that were told of before it, where it is a size alone: with a door | 3 by 7."""
+    asked = pending.asked
+    size = _SIZE_ALONE.fullmatch(text) if len(numbers_in(text)) == _SIZES else None
+    if asked is None or size is None or not pending.wanted:
+        return text
+    sides = [given.name for given in asked.givens.values() if given.source == "asked" and isinstance(given.value, Length | Area)]
+    found = _told_of(asked, _still_asked(c, asked.topic.name)) if len(sides) >= _SIZES or "area" in sides else None
+    return f"with {found['said']} {size['size']}" if found is not None and found.re != _SOME else text
+
+
+def _still_asked(c: Conversation, topic: str | None) -> list[str]:
+    """The lines right before that asked of this topic, and lacked other things as well."""
+    lines = takewhile(lambda kept: kept["outcome"] == "asks" and kept["topic"] == topic, reversed(c.records))
+    return [kept["heard"] for kept in lines]
+
+
+def _told_of(asked: Asked, lines: list[str]) -> re.Match[str] | None:
+    return next(filter(None, (_without_size(asked, counted_in_words(line)) for line in lines)), None)
+
+
+def _question(kind: str) -> str:
+    return f"How many {kind}, and how big is each: how wide by how high?"
+
+
+def _counted(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
+    """Whether the line tells how many the openings are, and perhaps how big."""
+    kind, said = pending.told.removeprefix(_UNCOUNTED), text.strip(" .!?").replace("’", "'")
+    found = _SO_MANY.fullmatch(said) if numbers_in(said) else None
+    if found is None or _BY.match(found["size"].lstrip()) or pending.asked is None:
+        if not _BY.search(text) or found is None:
+            return False
+        put_asked(record, pending.asked.topic.name if pending.asked else None, _question(kind))
+        c.pending = pending  # so big, and how many is still open
+        return True
+    pending.told = f"with {found['n']} {kind}"
+    if found["size"]:
+        return sized(c, record, found["size"], pending)
+    pending.question = f"How big is each of the {found['n']} {kind}: how wide by how high?"
+    put_asked(record, pending.asked.topic.name, pending.question)
+    c.pending = pending
+    return True
 
 
 def _without_size(asked: Asked, text: str) -> re.Match[str] | None:
@@ -89,7 +167,8 @@ def _without_size(asked: Asked, text: str) -> re.Match[str] | None:
         return None
     lists = [given.value for given in asked.givens.values() if isinstance(given.value, tuple)]
     known = {one.what.split()[-1] for value in lists for one in value if isinstance(one, Opening)}
-    return next((told for told in _BESIDE.finditer(text.replace("’", "'")) if told["kind"].lower() not in known), None)
+    told = (*_BESIDE.finditer(text.replace("’", "'")), *_SOME.finditer(text.replace("’", "'")))
+    return next((one for one in told if one["kind"].lower() not in known), None)
 
 
 def _told_before(last: Asked, kind: str) -> bool:
@@ -101,11 +180,32 @@ def _told_before(last: Asked, kind: str) -> bool:
 
 def sized(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     """Whether the line tells how big the openings are that were told before it; then they are taken off."""
+    if pending.told.startswith(_UNCOUNTED):
+        return _counted(c, record, text, pending)
     if not _BY.search(text) and len(numbers_in(text)) < _SIZES:
         return False
     door = re.fullmatch(r"(?P<lead>with \S+(?: [a-z]+)?) door", pending.told) if _FEET_AND_INCHES.match(text) else None
     c.take(record, f"{door['lead']} {text.strip(' .!?')} door" if door else f"{pending.told} {text}")  # a 3-0 by 6-8 door
     return True
+
+
+def counted_in_words(text: str) -> str:
+    """The line with "a couple of windows" as two of them."""
+    return _COUPLE.sub("two ", text)
+
+
+def counted_again(text: str, last: Asked | None) -> str:
+    """The line as so many windows, where "four of them" is said right after openings, and is of no four walls."""
+    found = _OF_THEM.fullmatch(text) if last is not None else None
+    if last is None or found is None:
+        return text
+    kinds = {one.what.split()[-1] for given in last.givens.values() for one in _openings(given.value)}
+    told = " ".join(filter(None, (last.record.get("heard"), *last.changed)))
+    return f"{found['n']} {kinds.pop()}s" if len(kinds) == 1 and _TELLS_OPENINGS.search(told) else text
+
+
+def _openings(value: object) -> list[Opening]:
+    return [one for one in value if isinstance(one, Opening)] if isinstance(value, tuple) else []
 
 
 def _takes_openings(parameter: Parameter) -> bool:

@@ -26,7 +26,7 @@ from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
 from assistant.names import SUM
 from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
-from assistant.openings_told import sized
+from assistant.openings_told import sized, with_their_openings
 from assistant.pending import Asked, Pending
 from assistant.rather_than import put_rather
 from assistant.record import Record, put_asked, put_declined, put_noted
@@ -272,6 +272,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if (face := face_told(text, pending)) is not None:
         c.finish(record, c.ways(face, pending.asked), face)
         return True
+    text = with_their_openings(c, text, pending)
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
     wanted = stock_told(text, pending.asked) or pending.wanted
     more = read_as(text, topic.name, c.parameters, wanted=wanted)

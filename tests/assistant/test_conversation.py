@@ -313,10 +313,16 @@ def test_a_bare_piece_settles_the_question(say: Say) -> None:
     assert say("miter for a corner", "92")["answer"]["value"] == pytest.approx(44)
 
 
-def test_an_unclear_reply_is_asked_about_once_and_then_dropped(say: Say) -> None:
+def test_an_unclear_reply_is_asked_about_once_and_the_question_stays_open(say: Say) -> None:
     again = say("rake return", "banana")
     assert again["outcome"] == "asks" and again["ask"].endswith("What is the pitch?")
-    assert say("banana")["outcome"] == "declined"
+    dropped = say("banana")
+    assert dropped["outcome"] == "declined" and dropped["say"].endswith("Still open: What is the pitch?")
+    assert say("five twelve")["answer"]["value"] == pytest.approx(rake_return(5))
+
+
+def test_what_is_left_is_not_open(say: Say) -> None:
+    say("rake return", "never mind")
     assert say("five twelve")["outcome"] != "answered"
 
 
