@@ -26,6 +26,7 @@ _EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or 
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
+_STATES = ("is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
@@ -44,6 +45,13 @@ def may_be_each(pending: Pending) -> bool:
     """Whether what is waited for may be told of each: a price, a count, a weight; no roll's length is "at 85 each"."""
     assert pending.asked is not None
     return issubclass(pending.asked.topic.parameter(pending.wanted).kind, Money | Count | Weight)
+
+
+def only_names(best: Question | None, pending: Pending) -> bool:
+    """Whether all that another question is known by is the name of what is waited for: the corner reads 91."""
+    if best is None or pending.asked is None or not pending.wanted:
+        return False
+    return set(best.words) <= {*pending.asked.topic.parameter(pending.wanted).label.split(), *_STATES}
 
 
 def of_other_things(text: str, more: Question, pending: Pending) -> bool:

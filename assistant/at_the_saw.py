@@ -83,6 +83,8 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
         return False
     saw = read_as(text, SAW, c.parameters)
     limit = _limit(text, saw)
+    if limit is None and asks_of_a_saw(text) and saw.givens.keys() == {"limit"}:
+        saw.givens = {"setting": saw.givens["limit"]}
     if not (asks or (limit is not None and _HOW.search(text))):
         return limit is None and _of_the_last(c, record, text, False, {})
     rest = _without(text, limit)
@@ -107,8 +109,7 @@ def ask_the_saw(c: Conversation, record: Record, text: str) -> bool:
             c.pending.saw = givens
         return True
     pass_on(c, record, ways[0], givens)
-    if c.last is not None and c.last.joint is not None:
-        c.last.saw = givens  # another corner is asked of that saw too
+    _asked_of_it_too(c, givens)
     return True
 
 
@@ -174,11 +175,23 @@ def go_on_at_the_saw(c: Conversation, record: Record, waited: Pending | None) ->
         c.pending.saw = saw
     elif record["outcome"] == "answered" and record["topic"] in JOINTS and c.last is not None:
         pass_on(c, record, c.worked(c.last, c.last.givens), saw)
+        _asked_of_it_too(c, saw)
+
+
+def _asked_of_it_too(c: Conversation, saw: dict[str, Given]) -> None:
+    """Another corner, or pitch, is asked of that saw too."""
+    if c.last is not None and c.last.joint is not None:
+        c.last.saw = saw
+
+
+def asks_of_a_saw(text: str) -> bool:
+    """Whether a line asks if the saw does one setting: "will my saw do 58 degrees" is no corner and no reply."""
+    return _ONLY_THE_SAW.fullmatch(text) is not None and len(numbers_in(text)) == 1
 
 
 def _may_be_set(c: Conversation, text: str) -> bool:
     """Whether the one number of a line is a setting: where the saw stops is known, or the line names nothing but the saw."""
-    return "saw limit" in c.facts.values or (_ONLY_THE_SAW.fullmatch(text) is not None and len(numbers_in(text)) == 1)
+    return "saw limit" in c.facts.values or asks_of_a_saw(text)
 
 
 def _limit(text: str, saw: Question) -> Heard | None:

@@ -24,6 +24,8 @@ _ALL_BUT = Fraction(6, 5)  # times as large, at most
 _ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 LEAST_MM = 100  # a bare number from here on may be of millimetres
+# Stud spacings, in inches and in millimetres. Common practice.
+_CENTRES = (frozenset((12, 16, Fraction(96, 5), 24)), frozenset((300, 400, 450, 600)))
 _TAPE_ONLY = (4, 8, 16, 32)
 
 
@@ -31,6 +33,8 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     """The one place whose value the new number is near while it is far from all others; or all that it is not far from."""
     if len(places) < 2 or new.value <= 0:
         return places
+    if spaced := _on_centre(places, last, new):
+        return spaced
     ratios = []
     for name in places:
         was = last.givens[name].value
@@ -51,6 +55,16 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     if ratios[0][0] <= NEAR and ratios[1][0] >= FAR * ratios[0][0]:
         return [ratios[0][1]]
     return [name for name in places if any(name == near and ratio < FAR_OFF * ratios[0][0] for ratio, near in ratios)]
+
+
+def _on_centre(places: list[str], last: Asked, new: Quantity) -> list[str]:
+    """The spacing that the line before told, where a bare number is another that studs stand at: sixteen on centre | 24."""
+    said = str(last.record.get("heard", "")).lower()
+    told = [name for name in places if last.givens[name].value.text and last.givens[name].value.text.lower() in said]
+    if len(told) != 1 or new.unit != "none" or "spacing" not in last.topic.parameter(told[0]).label:
+        return []
+    was = last.givens[told[0]].value
+    return told if new.value != was.value and any({new.value, was.value} <= known for known in _CENTRES) else []
 
 
 def nearer_to_another(name: str, places: list[str], last: Asked, new: Quantity) -> bool:

@@ -49,6 +49,7 @@ _SAYS = expression(
     r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there|slopes?|goes up|go up|falls?|rises?|runs?|comes?)\b|'s\b",
     re.IGNORECASE,
 )
+_ONE_NUMBER = expression(r"\W*(?:(?:and|no|at|so|ok|then|or|make it)\W+)*[\d./ -]+\W*", re.IGNORECASE)
 _ASKS = expression(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
@@ -160,6 +161,7 @@ def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | N
     replied = asked is not None and asked.topic.name == record["topic"]
     stated = _states(text) and not replied and record["outcome"] != "noted"
     stated = stated and (record["outcome"] != "answered" or bool(_SAYS.search(text)))
+    stated = stated and not (c.last is not None and _ONE_NUMBER.fullmatch(text))  # which was asked about, and is no fact yet
     if stated or (record["topic"] == "remember" and record["outcome"] == "noted"):
         c.told = [*c.told, text][-MOST:]
     elif record["outcome"] == "answered" and not any(given["from"] == "earlier" for given in record["givens"]):

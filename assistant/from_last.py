@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from assistant.asked_after import asked_after
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
+from assistant.next_of_it import courses_of_it, nails_of_it
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
@@ -102,7 +103,8 @@ _OF_AREA = {
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
+    works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame,
+             nails_of_it, courses_of_it)  # fmt: skip
     return goes_on_from(c, record, text, works)
 
 

@@ -15,11 +15,12 @@ from assistant.asked_piece import (
     may_put_right,
     names_a_nail,
     of_other_things,
+    only_names,
     thickness_told,
     to_the_wanted,
     told_of_lists,
 )
-from assistant.at_the_saw import another_setting
+from assistant.at_the_saw import another_setting, asks_of_a_saw
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
@@ -141,7 +142,7 @@ def _settled(
         put_asked(record, pending.asked.topic.name, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    if asks_it_back(text, pending):
+    if asks_it_back(text, pending) or asks_of_a_saw(text):
         return False
     return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
 
@@ -288,7 +289,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
-    alone = pending.wanted in more.givens and below_zero(more.givens[pending.wanted], text)
+    alone = pending.wanted in more.givens and (below_zero(more.givens[pending.wanted], text) or only_names(best, pending))
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
     other = bool(pending.wanted) and pending.wanted not in more.givens

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
@@ -154,6 +155,9 @@ def of_both_scales(ways: list[Way]) -> list[Way]:
     return ways if values and all(isinstance(value, (Temperature, TemperatureChange, Length)) for value in values) else []
 
 
+_NO_SCALE = expression(r"(?:[−\d.+ -]|minus|below|zero)*(?:°|deg(?:ree)?s?)?\W*", re.IGNORECASE)
+
+
 def on_one_scale(ways: list[Way]) -> list[Way]:
     """Those of the ways that take all degrees of no scale for the same, where there are any; Celsius beside metric lengths."""
     ways = [way for way in ways if _one_scale(tuple(way.asked.givens.values()))] or ways
@@ -170,8 +174,9 @@ def _in_fahrenheit(way: Way) -> bool:
 def _one_scale(way: tuple[Given, ...]) -> bool:
     """Nobody says one temperature in Fahrenheit and the next in Celsius without naming both; no wall is at 110 °C."""
     unsaid = [given.value for given in way if given.sure < SCALE_SAID and type(given.value) in TOO_HOT]
+    bare = [given.value for given in way if type(given.value) in TOO_HOT and _NO_SCALE.fullmatch(given.value.text or "C")]
     scales = {value.unit for value in unsaid if isinstance(value, Temperature)}
-    hot = any(value.unit in ("degC", "dC") and value.value > TOO_HOT[type(value)] for value in unsaid)
+    hot = any(value.unit in ("degC", "dC") and value.value > TOO_HOT[type(value)] for value in (*unsaid, *bare))
     return len(scales) < 2 and not hot
 
 

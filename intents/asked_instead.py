@@ -38,6 +38,9 @@ _RISES = frozenset(
 _BOUGHT = ("weight", "cost")  # of so many, which are never what is asked there
 _GOODS = frozenset("boards planks sheets panels sticks lengths battens bundles rolls tubes boxes".split())
 _AREAS = ("wall area", "gable area")
+_OF_A_GABLE = frozenset("gable gables gabled triangle triangles triangular peak end ends dormer dormers point top".split())
+_SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall
+_CLADS = frozenset("siding cladding".split())
 _HOW_FAR = frozenset(("how", size) for size in ("high", "tall", "long", "wide"))
 _HOW_MUCH = frozenset((("how", "much"), ("how", "many"), ("area", "of"), ("the", "area"), ("what", "area"), ("how", "big")))
 _SPACES = frozenset(("spaces", "spacing", "spacings"))
@@ -85,6 +88,8 @@ def area_rather(chart: Chart, reading: Reading) -> None:
     if (stick := from_a_stick(chart)) is not None:
         reading.questions = [stick]
         return
+    if _of_a_wall(chart.words):
+        reading.questions = _walls(chart.words, reading.questions)
     if any(q.topic == BOARDS for q in reading.questions):
         reading.questions = [question for question in reading.questions if not _of_an_inch(question)]
     if any(q.topic == "height of courses" for q in reading.questions) and _asks_high(chart.words):
@@ -96,6 +101,30 @@ def area_rather(chart: Chart, reading: Reading) -> None:
         reading.questions = [replace(sold[0], lacking=0)]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _of_a_wall(words: Sequence[str]) -> bool:
+    """Whether a wall is named, and nothing of a gable."""
+    return not {"wall", "walls"}.isdisjoint(words) and _OF_A_GABLE.isdisjoint(words)
+
+
+def _walls(words: Sequence[str], questions: list[Question]) -> list[Question]:
+    """The questions with that of a gable as of the wall that is named, and without boards where only the area is asked."""
+    left = [q for q in questions if q.topic != BOARDS or not _asks_its_area(words, q)]
+    if any(q.topic == "wall area" for q in left):
+        return [q for q in left if q.topic != "gable area"] if questions[0].topic == "gable area" else left
+    return [_as_a_wall(q) if q.topic == "gable area" and q.givens.keys() <= _SIDES.keys() else q for q in left]
+
+
+def _as_a_wall(gable: Question) -> Question:
+    givens = {_SIDES[name]: heard for name, heard in gable.givens.items()}
+    missing = [name for name in ("length", "height") if name not in givens]
+    return replace(gable, topic="wall area", givens=givens, missing=missing, lacking=0)
+
+
+def _asks_its_area(words: Sequence[str], question: Question) -> bool:
+    """Whether the area to clad is asked for, which boards are counted from: siding area on a 40 foot wall."""
+    return "area" not in question.givens and any(one in _CLADS and two == "area" for one, two in pairwise(words))
 
 
 def _signed_alone(chart: Chart) -> bool:

@@ -74,7 +74,7 @@ _SIDES = _WIDE | _HIGH
 _AND = frozenset(("by", "and", "×", ","))
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
 _METRES_TO = 6  # no opening is six millimetres, or six metres, wide
-_VENT_FEET = 3  # a vent 2 by 2 is of feet, one 12 by 18 of inches
+_VENT_FEET, _LONG_VENT = 3, 5  # a vent 2 by 2 is of feet, and so is one 3 by 4; one 4 by 4 or 12 by 18 is of inches
 _USUAL_DOOR, _NARROWEST = Fraction(36), 18  # inches
 
 
@@ -358,10 +358,16 @@ def _lengths(listing: Listing, sizes: tuple[Amount, ...], what: str) -> tuple[tu
         unit = "in"
     elif bare and listing.metric in METRIC and max(map(abs, bare)) < 6:
         unit = "m"
-    elif bare and ((what == "vent" and max(map(abs, bare)) > _VENT_FEET) or min(map(abs, bare)) >= _DOUBT_FROM):
+    elif bare and ((what == "vent" and _small_vent(bare)) or min(map(abs, bare)) >= _DOUBT_FROM):
         unit, doubt = "in", 0.8
     first, second = (Length(amount.value, _beside(amount.value, amount.unit or unit)) for amount in sizes)
     return (first, second), doubt
+
+
+def _small_vent(sides: list[Fraction]) -> bool:
+    """Whether a vent is so many inches by so many: a square one is a duct's, an oblong one that is small is a gable's in feet."""
+    most = max(map(abs, sides))
+    return most > (_VENT_FEET if len({*sides}) == 1 else _LONG_VENT)
 
 
 def _beside(value: Fraction, unit: str) -> str:

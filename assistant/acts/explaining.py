@@ -51,6 +51,7 @@ _SMALL = frozenset(
 )
 _UNITS = frozenset("mm cm millimetres millimeters mils centimetres centimeters metres meters inches feet foot".split())
 SOURCES = {"asked": "as given", "earlier": "as given before", "job": "as kept for this job", "assumed": "which I assumed"}
+_SMALL = frozenset("a an the at of on in or and to for my it can".split())  # of topics' names
 NOTHING = "What should I explain? Nothing was worked out before this: ask a job question first."
 
 
@@ -64,6 +65,8 @@ def explain(talk: Talk) -> bool | None:
             return False
         put_asked(talk.record, "explain", _pending_why(talk) or NOTHING)
         return None
+    if _another_question(talk):
+        return False
     turn, ones = said.words.get("turn", ""), talk.conversation.step_shown < 0
     marks = mark_asked(record, talk.record["heard"], ones)
     if marks:
@@ -84,6 +87,14 @@ def explain(talk: Talk) -> bool | None:
     else:
         _put(talk, _start(talk, record))
     return None
+
+
+def _another_question(talk: Talk) -> bool:
+    """Whether the line asks another question by its name, and tells values of it: the step at the rake 6 inches showing."""
+    last, best = talk.conversation.last, next(iter(talk.conversation.read(talk.record["heard"]).questions), None)
+    if last is None or best is None or best.topic == last.topic.name or best.lacking:
+        return False
+    return bool(best.givens) and set(best.topic.split()) - _SMALL <= set(best.words)
 
 
 def _put(talk: Talk, words: str) -> None:

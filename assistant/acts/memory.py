@@ -11,7 +11,7 @@ from assistant.acts.explaining import told_line
 from assistant.acts.manners import why_needed
 from assistant.asked_after import asked_after
 from assistant.facts import value_for
-from assistant.pending import Pending
+from assistant.pending import Asked, Pending
 from assistant.record import listed, put_asked, put_declined, put_noted
 from assistant.usual import unusual
 from intents.expressions import expression
@@ -58,15 +58,14 @@ def remember(talk: Talk) -> bool | None:
 
 
 def asked_again(talk: Talk) -> None:
-    """The question before worked again, where it was given what is now kept as another value: "we dropped the exposure to 6"."""
+    """The question before worked again, where it had what is now kept as another value: "we dropped the exposure to 6"."""
     c = talk.conversation
     last = c.last if c.last and len(c.just_kept) == 1 else None
     name, value = next(((name, c.facts.values[name]) for name in c.just_kept if name in c.facts.values), ("", None))
-    found = [
-        given for given in (last.givens.values() if last and last.record.get("answer") else ())
-        if last and name == last.topic.parameter(given.name).slot.kept and given.source != "assumed"
-    ]  # fmt: skip
-    if last is None or len(found) != 1 or value is None or _COUNTS.search(talk.text) or _same(found[0].value, value):
+    answered = last is not None and bool(last.record.get("answer"))
+    found = [p for p in (last.topic.parameters if last is not None and answered else ()) if name == p.slot.kept]
+    before = _had(last, found[0].name) if last is not None and len(found) == 1 else None
+    if last is None or before is None or value is None or _COUNTS.search(talk.text) or _same(before, value):
         return
     new = replace(value, text=talk.said.words.get("value", ""))
     question = Question(last.topic.name, {found[0].name: Heard(new, 0, len(talk.text), new.text)}, 1.0)
@@ -80,6 +79,12 @@ def asked_again(talk: Talk) -> None:
         return
     c.finish(talk.record, ways, question)
     talk.record["say"], c.just_kept = f"{said.rstrip('.')}. {talk.record['say']}", kept
+
+
+def _had(last: Asked, name: str) -> object:
+    """What a question was given under a name, or worked with unsaid; None where it had none of it."""
+    default = last.topic.parameter(name).default
+    return last.givens[name].value if name in last.givens else default if isinstance(default, Quantity) else None
 
 
 def _same(one: object, other: Quantity) -> bool:

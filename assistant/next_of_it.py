@@ -1,0 +1,80 @@
+"""The next question about the same piece of work: the nails for the courses just laid out, the courses of the gable just worked.
+
+What the answer before holds is carried over; what the next lacks is asked.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.pending import Asked
+from intents.expressions import expression
+from intents.matcher import read_as
+from solvers.quantities import Count
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.record import Record
+
+_LEAD = r"\W*(?:(?:and|so|ok|okay|then|now|right|but)\W+)*"
+_THAT = r"(?:it|that|those|them|these|this|the (?:courses|rows|straps|battens|strapping|gable|wall))"
+_NAILS = expression(
+    _LEAD + r"(?:how many |what about (?:the )?|the )?(?:nails|screws|fasteners|staples)"
+    rf"(?: (?:is|are|for|in|on|do|does|will|would|to (?:hang|fix|nail|hold)) {_THAT}\b| (?:for|in) all {_THAT}"
+    r"| do (?:i|we) need\b)"
+    r"(?P<rest>[^?]*)\??",
+    re.IGNORECASE,
+)
+_COURSES = expression(
+    _LEAD + r"(?:how many |what about (?:the )?|the )?(?:courses|rows|boards up)"
+    rf"(?: (?:is|are|for|in|on|up|do|does|will|would) (?:all )?{_THAT}\b| do (?:i|we) need\b| up\b)?(?P<rest>[^?]*)\??",
+    re.IGNORECASE,
+)
+_ROWS = ("courses", "straps")
+_GABLE, _COURSED = "gable courses", "course layout"
+_LONGEST = 80  # characters of such a line
+_OTHER = expression(r"\b(?:other|another|next|different|new|north|south|east|west|lake|ramp|front|back|instead)\b", re.IGNORECASE)
+
+
+def nails_of_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for the fasteners of the courses or straps just worked; then those are asked about, or counted."""
+    last = c.last if c.pending is None and len(text) <= _LONGEST else None
+    if last is None or not last.record.get("answer") or not _NAILS.fullmatch(text) or _OTHER.search(text):
+        return False
+    lines = [last.record["answer"], *last.record["also"]]
+    counted = [line for line in lines if line["name"] in _ROWS and line["unit"] == "count"]
+    if len(counted) != 1:
+        return False
+    rows = Count(Fraction(str(counted[0]["value"])), "count", counted[0]["text"])
+    known = {"rows": Given("rows", rows, "earlier")}
+    if counted[0]["name"] == "straps" and "height" in last.givens:  # each is as long as the wall is high
+        known["length"] = Given("length", last.givens["height"].value, "earlier")
+    return _asked(c, record, text, "fasteners", known)
+
+
+def courses_of_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how many courses go up the gable, or the wall, just worked; then that is asked about, or worked."""
+    last = c.last if c.pending is None and len(text) <= _LONGEST else None
+    if last is None or not last.record.get("answer") or not _COURSES.fullmatch(text) or _OTHER.search(text):
+        return False
+    if last.topic.name in (_GABLE, _COURSED) or any(line["name"] == "courses" for line in last.record["also"]):
+        return False  # which is read off
+    known = {name: given for name, given in last.givens.items() if given.source != "assumed"}
+    gable = {name: Given(name, known[name].value, "earlier") for name in known if name in ("width", "pitch")}
+    if len(gable) > 1:
+        return _asked(c, record, text, _GABLE, gable)
+    height = {"height": Given("height", known["height"].value, "earlier")} if "height" in known else {}
+    return bool(height) and _asked(c, record, text, _COURSED, height)
+
+
+def _asked(c: Conversation, record: Record, text: str, topic: str, known: dict[str, Given]) -> bool:
+    """Work the topic with what is known, and what the line tells more."""
+    more = read_as(text, topic, c.parameters)
+    if more.unplaced or known.keys() & more.givens.keys():
+        return False
+    asked = Asked(c.topics[topic], known)
+    c.finish(record, c.ways(more, asked), more)
+    return True
