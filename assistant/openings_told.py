@@ -65,6 +65,12 @@ _SIZE_ALONE = expression(
     r"(?P<size>[^,;]{1,20}(?:\bby\b|[x×])[^,;]{1,20})",
     re.IGNORECASE,
 )
+_AGAIN = expression(
+    rf"\W*(?:(?:it's|they're|there's|there are|ok|so|um|uh|well|and)\W+)*"
+    rf"(?P<all>(?:(?P<n>{_N})|the|both|each|all) (?:of the )?{_WHAT}\b"
+    r"(?: (?:is|are|at|measures?|all|each))*)\W*",
+    re.IGNORECASE,
+)
 _MORE = expression(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
 _UNCOUNTED = "how many "  # so begins what is told of openings that were not counted
 _SIZES = 2  # a width and a height
@@ -185,7 +191,10 @@ def sized(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     if not _BY.search(text) and len(numbers_in(text)) < _SIZES:
         return False
     door = re.fullmatch(r"(?P<lead>with \S+(?: [a-z]+)?) door", pending.told) if _FEET_AND_INCHES.match(text) else None
-    c.take(record, f"{door['lead']} {text.strip(' .!?')} door" if door else f"{pending.told} {text}")  # a 3-0 by 6-8 door
+    again = _AGAIN.match(text.replace("’", "'"))  # two windows, 3 by 4; the windows are 3 by 4
+    size = text[again.end() :] if again else text
+    told = f"with {text[again.start('all') :]}" if again and again["n"] else f"{pending.told} {size}"
+    c.take(record, f"{door['lead']} {text.strip(' .!?')} door" if door else told)  # a 3-0 by 6-8 door
     return True
 
 

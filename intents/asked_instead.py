@@ -39,6 +39,7 @@ _BOUGHT = ("weight", "cost")  # of so many, which are never what is asked there
 _GOODS = frozenset("boards planks sheets panels sticks lengths battens bundles rolls tubes boxes".split())
 _AREAS = ("wall area", "gable area")
 _OF_A_GABLE = frozenset("gable gables gabled triangle triangles triangular peak end ends dormer dormers point top".split())
+_HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off
 _SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall
 _CLADS = frozenset("siding cladding".split())
 _HOW_FAR = frozenset(("how", size) for size in ("high", "tall", "long", "wide"))
@@ -62,7 +63,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if gable_of_what(chart, question):
         return True
     if topic == "tape arithmetic":
-        return _signed_alone(chart) or _of_one_size(chart) or _asks_fastener(words) or _asks_spaces(words) or _asks_size(chart)
+        return _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
@@ -125,6 +126,10 @@ def _as_a_wall(gable: Question) -> Question:
 def _asks_its_area(words: Sequence[str], question: Question) -> bool:
     """Whether the area to clad is asked for, which boards are counted from: siding area on a 40 foot wall."""
     return "area" not in question.givens and any(one in _CLADS and two == "area" for one, two in pairwise(words))
+
+
+def _is_no_sum(words: Sequence[str]) -> bool:
+    return not _HEAT.isdisjoint(words) or _asks_fastener(words) or _asks_spaces(words)
 
 
 def _signed_alone(chart: Chart) -> bool:

@@ -1,0 +1,114 @@
+"""Talk with a question open in it: the saw asked about in between, openings with no number, what was assumed told after all."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last, records
+
+
+@pytest.mark.parametrize(
+    ("lines", "limit"),
+    [
+        (("trim turns 30 degrees at a corner, whats the saw", "will my saw cut 58", "50"), "50"),
+        (("crown 38 spring on an 88 corner", "will my saw do 58 degrees", "52 is where it stops"), "52"),
+    ],
+)
+def test_a_saw_asked_about_is_no_corner(lines: tuple[str, ...], limit: str) -> None:
+    *_, lacks, found = records(*lines)
+    assert (lacks["topic"], lacks["ask"]) == ("can my saw cut it", "How far does your saw swing, in degrees?")
+    assert {given["name"]: given["text"].removesuffix(" degrees") for given in found["givens"]} == {
+        "setting": "58",
+        "saw limit": limit,
+    }
+    assert found["answer"]["value"] == 0
+
+
+def test_another_pitch_is_asked_of_the_same_saw() -> None:
+    *_, no, yes = records("my saw stops at 52", "can it cut the rake return", "5/12", "and 2 twelve")
+    assert [(one["topic"], one["answer"]["value"]) for one in (no, yes)] == [("can my saw cut it", 0), ("can my saw cut it", 1)]
+
+
+def test_another_stud_spacing_after_one() -> None:
+    found = last("straps for 26 foot of wall 8 foot high", "16 on center", "24")
+    assert found["answer"]["value"] == 14
+
+
+def test_a_reply_that_was_asked_about_is_counted_nowhere() -> None:
+    asked, cost = records("straps for 26 foot of wall 8 foot high 16 on center", "24", "theyre 3.50 a strap whats that cost me")[
+        1:
+    ]
+    assert asked["outcome"] == "asks"
+    assert cost["answer"] is None
+
+
+def test_what_was_assumed_is_worked_again_as_it_is_told() -> None:
+    _, told, cost = records("how many boards 420 square feet 5 inch exposure 16 footers", "waste is 15", "22 dollars each")
+    assert told["say"].startswith("Kept for this job: waste 15 %")
+    assert told["answer"]["value"] == 73  # 420 x 1.15 / (16 x 5/12), up
+    assert cost["answer"]["value"] == 73 * 22
+
+
+@pytest.mark.parametrize(
+    ("lines", "asks", "value"),
+    [
+        (("wall 32 by 9 with some windows", "three of em 3 by 4"), "How many windows", 252),
+        (("wall 32 by 9 less the windows", "two", "3 by 4"), "How many windows", 264),
+        (("area of a wall 32 by 9 with a couple of windows", "3 by 4"), "each of the two windows", 264),
+        (("wall area 32 long with a door", "9", "3 by 7"), "height", 267),
+        (("wall area with a door in it", "32 by 9", "3 by 7"), "length", 267),
+    ],
+)
+def test_openings_that_were_told_of_are_taken_off(lines: tuple[str, ...], asks: str, value: float) -> None:
+    first, *_, found = records(*lines)
+    assert asks in first["ask"]
+    assert found["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize("windows", ["with two windows", "with windows"])
+def test_openings_are_not_forgotten_while_other_pieces_are_asked_for(windows: str) -> None:
+    *_, sizes, found = records(f"how many boards for a 32 by 9 wall {windows}", "7 inch", "12 footers", "two windows 3 by 4")
+    assert sizes["outcome"] == "asks" and "how wide by how high" in sizes["ask"]
+    assert found["answer"]["value"] == 42  # 264 x 1.1 / 7, up
+
+
+def test_a_size_alone_is_of_the_openings_told_of() -> None:
+    found = last("siding for a 32 by 9 wall with two windows", "they're 3 by 4", "7 inch", "12 footers")
+    assert found["answer"]["value"] == 42
+
+
+@pytest.mark.parametrize(("more", "value"), [("four of them", 240), ("four of those walls", 1008)])
+def test_four_of_them_after_windows_are_windows(more: str, value: float) -> None:
+    assert last("wall 32 by 9 with three windows 3 by 4", more)["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize(
+    "asks",
+    ["siding area on a 40 foot wall", "need the siding area of a 40 foot wall", "how much cladding area on a 40 foot wall"],
+)
+def test_siding_area_is_of_the_wall(asks: str) -> None:
+    lacks, found = records(asks, "9 foot")
+    assert (lacks["topic"], lacks["ask"]) == ("wall area", "What is the height of the wall?")
+    assert found["answer"]["value"] == 360
+
+
+@pytest.mark.parametrize(("vent", "area"), [("3 by 4", 60), ("12 by 18", 70.5), ("2 by 2", 68)])
+def test_a_small_oblong_vent_is_of_feet(vent: str, area: float) -> None:
+    assert last(f"gable area 24 wide 6/12 with a {vent} vent")["answer"]["value"] == pytest.approx(area)
+
+
+def test_what_is_told_by_the_name_of_the_piece_is_the_piece() -> None:
+    found = last("how far off is my joint i set 45 both sides with a five and a half inch face", "corner reads 91")
+    assert (found["topic"], found["answer"]["text"]) == ("how far open", "1/8 in")
+
+
+def test_a_step_with_a_name_is_no_step_of_the_working() -> None:
+    found = last(
+        "siding exposure 6 and a half max on a nine foot wall", "whats the step at the rake with a six inch exposure", "9 12"
+    )
+    assert (found["topic"], found["answer"]["value"]) == ("step at the rake", 8)
+
+
+def test_degrees_past_any_heat_tell_the_scale_of_the_others() -> None:
+    found = last("how much gap at the end of a 14 foot vinyl piece its 60 out", "hottest 115 coldest minus 10")
+    assert found["outcome"] == "answered"
