@@ -44,6 +44,11 @@ ASKED: dict[str, Asks] = {
             r"|\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
         ),
+        (
+            r"\bhow far (?:out|off|away|from)\b|\bfoot (?:of it )?out\b|\bwhere (?:does|do) (?:the |its |it['’]?s )?f(?:oot|eet)",
+            ("foot out",),
+        ),
+        (r"\b(?:what|which) angle\b|\bhow steep\b|\bdegrees\b", ("angle, a quarter of the height",)),
     ),
     "fastener length": ((r"\bbuy\b|\bstock(?:ed|s)?\b|\bnext (?:size|length)\b|\bbox\b|\bshelf\b", ("next stocked length",)),),
     # courses and spacing

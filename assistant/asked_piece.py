@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
 from assistant.said_over import places_of
+from assistant.usual import is_usual
 from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
@@ -28,6 +29,7 @@ _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _STATES = ("is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
+_LOADS = ("cost", "weight")
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
@@ -44,7 +46,7 @@ def asks_it_back(text: str, pending: Pending) -> bool:
 def may_be_each(pending: Pending) -> bool:
     """Whether what is waited for may be told of each: a price, a count, a weight; no roll's length is "at 85 each"."""
     assert pending.asked is not None
-    return issubclass(pending.asked.topic.parameter(pending.wanted).kind, Money | Count | Weight)
+    return not pending.wanted or issubclass(pending.asked.topic.parameter(pending.wanted).kind, Money | Count | Weight)
 
 
 def only_names(best: Question | None, pending: Pending) -> bool:
@@ -67,6 +69,21 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
 def names_a_nail(text: str, pending: Pending) -> bool:
     """Whether a nail is named where what is wanted is how much of it goes into the stud."""
     return pending.wanted == "penetration" and _NAIL.fullmatch(text) is not None
+
+
+def counted_load(asked: Asked) -> bool:
+    """Whether it is asked what so many things cost or weigh, which may each be so long."""
+    return asked.topic.name in _LOADS and "count" in asked.givens
+
+
+def of_each(more: Question, asked: Asked) -> Question:
+    """The reply with its length as that of each, where it was told how many there are: 30 boards | 12 footers at 2.20 a foot."""
+    if not counted_load(asked) or "count" in more.givens:
+        return more
+    length, parameter = more.givens.get("length"), asked.topic.parameter("piece")
+    if length is None or "piece" in more.givens or not is_usual(parameter.slot, length.value, 1):
+        return more
+    return replace(more, givens={"piece" if name == "length" else name: heard for name, heard in more.givens.items()})
 
 
 def may_put_right(heard: Heard, asked: Asked) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from assistant.record import listed
+from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Quantity
 from solvers.registry import Topic
@@ -28,6 +29,8 @@ _SHORT = {
     "crown": "compound cut", "crown moulding": "compound cut", "crown molding": "compound cut",
     "hip": "hip or valley length", "valley": "hip or valley length", "rake": "rake length",
     "straps": "strapping",
+    "take off": "take-off", "takeoff": "take-off", "material list": "take-off", "materials list": "take-off",
+    "quantities": "take-off", "material": "take-off", "materials": "take-off",
 }  # fmt: skip
 
 
@@ -54,10 +57,26 @@ def _named(question: Question) -> str:
     return str(whole.value) if question.complete and whole and not whole.value.text else article(question.topic)
 
 
+_LEAD = expression(
+    r"^(?:(?:(?:ok|okay|so|and|now|hey|please|can you|could you|i need|i want|we need|let['’]?s do|do|give me|work out"
+    r"|figure(?: out)?|get me)\s+)+(?:(?:an?|the|my|our|some)\s+)?|how much |how many )"
+)
+_THING = r"(?:wall|gable|house|roof|deck|frame|slab|floor|shed|foundation|footing|lay-?out|box|opening|platform|pad|job|garage)"
+_OF_WHAT = expression(
+    r"\s+(?:for|of|on) (?:(?:the|my|this|that|our|a)\s+)?(?:(?:north|south|east|west|lake|ramp|front|back|big|long|short)\s+)?"
+    rf"{_THING}$"
+)
+_IS_SQUARE = expression(
+    r"(?:is|check(?: if| whether)?|see if|checking)(?: (?:the|my|this|that|our|a))?(?: [a-z]+)?"
+    rf" {_THING}(?: (?:for|is|to see if it['’]?s))? ?square|(?:check|checking) (?:this|it|that) (?:for|is) square"
+)
+
+
 def by_its_name(text: str, topics: Mapping[str, Topic]) -> Question | None:
     """The question that a line asks which says the name of a topic and no more: "wood movement", "sealant"."""
-    name = " ".join(text.lower().strip(" .!?").split()).removeprefix("how much ").removeprefix("how many ")
-    name = _SHORT.get(name, name)
+    line = " ".join(text.lower().strip(" .!?").split())
+    name = _OF_WHAT.sub("", _LEAD.sub("", line)) or line
+    name = "square check" if _IS_SQUARE.fullmatch(line) else _SHORT.get(name, name)
     topic = topics.get(name)
     if topic is None:
         return None

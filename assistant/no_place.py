@@ -57,16 +57,16 @@ def still_no_place(c: Conversation, record: Record, pending: Pending, ways: list
     return True
 
 
-def in_another_place(c: Conversation, more: Question, last: Asked) -> list[tuple[Way, Question]]:
+def in_another_place(c: Conversation, more: Question, last: Asked, wanted: str = "") -> list[tuple[Way, Question]]:
     """The ways of a change whose one length can't be what it was taken for, where one place alone that was not told takes it:
-    40 foot of an opening whose gap was told, and not its length."""
+    40 foot of an opening whose gap was told, and not its length; or 60 feet, where the width of a joint is `wanted`."""
     ((name, heard),) = more.givens.items() if len(more.givens) == 1 else (("", None),)
     if heard is None or not isinstance(heard.value, Length):
         return []
     told = {n for n, given in last.givens.items() if given.source != "assumed"}
     open_ = [p for p in last.topic.parameters if p.kind is Length and p.name not in told and p.name != name and p.default is None]
     usual = [p for p in open_ if is_usual(p.slot, heard.value, 1)]
-    if name not in told or len(usual) != 1:
+    if (name not in told and name != wanted) or len(usual) != 1:
         return []
     anew = replace(more, givens={usual[0].name: replace(heard, sure=1.0)})  # its doubt was of the place it was put in
     ways = [way for way in c.ways(anew, last) if not way.worked.refused]

@@ -11,9 +11,11 @@ from assistant import acts
 from assistant.asked_piece import (
     asks_it_back,
     below_zero,
+    counted_load,
     may_be_each,
     may_put_right,
     names_a_nail,
+    of_each,
     of_other_things,
     only_names,
     thickness_told,
@@ -33,6 +35,7 @@ from assistant.rather_than import put_rather
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
 from assistant.units_kept import told_together
+from assistant.usual import unusual
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, put_right, to_the_meant
 from intents.expressions import expression
@@ -268,7 +271,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     topic = pending.asked.topic
     if _OPENING.search(text) and not any(p.name.startswith("opening") for p in topic.parameters):
         return False  # a 3 by 7 door is no piece to cut
-    if of_stock(text, pending.asked) or (_SO_MUCH_EACH.search(text) and pending.wanted and not may_be_each(pending)):
+    if of_stock(text, pending.asked) and not counted_load(pending.asked):
         return False
     if (face := face_told(text, pending)) is not None:
         c.finish(record, c.ways(face, pending.asked), face)
@@ -285,7 +288,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     found = told_of_lists(more, pending.asked, pending.wanted, text)
     more = found or more
     nothing = not (more.givens or (more.manner and not pending.ways))  # "in metric" tells no two ways apart
-    if nothing or found is None or of_other_things(text, more, pending):
+    each = _SO_MUCH_EACH.search(text) and not may_be_each(pending)
+    if nothing or found is None or each or of_other_things(text, more, pending):
         return False
     if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
@@ -293,16 +297,15 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
     other = bool(pending.wanted) and pending.wanted not in more.givens
-    if more.unplaced or (other and len(more.unknown) > 1) or (other and pending.ways):  # is 0.00003 ft meant | steel
+    if more.unplaced or (other and (len(more.unknown) > 1 or pending.ways)):  # is 0.00003 ft meant | steel
         return False
     if wanted in more.givens and not may_put_right(more.givens[wanted], pending.asked):
         more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
     more = more if pending.ways else told_together(more, pending.asked)
-    ways, more = _ways_with(c, more, pending, text)
+    ways, more = _ways_with(c, of_each(more, pending.asked), pending, text)
     left = [said for said in pending.left if said not in text]
-    if not (ways and still_no_place(c, record, pending, ways, left)):
+    if not (pending.ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
-        ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
         c.finish(record, ways, more)
         kept_right(c, record, more, pending.asked)
     return True
@@ -314,7 +317,9 @@ def _ways_with(c: Conversation, more: Question, pending: Pending, text: str) -> 
     doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
     ways = on_one_scale([way for one in doubtful for way in c.ways(more, without_them(one.asked, pending.left))])
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
-    if (not ways or ways[0].worked.refused) and (moved := in_another_place(c, more, pending.asked)):
+    ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
+    odd = ways[0].worked.refused or (pending.wanted and unusual(ways[0].asked) == pending.wanted)
+    if odd and (moved := in_another_place(c, more, pending.asked, pending.wanted)):
         return [way for way, _ in moved], moved[0][1]
     return ways, more
 

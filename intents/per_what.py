@@ -42,7 +42,7 @@ def per_what(chart: Chart, question: Question) -> None:
     area = question.givens.get("area")
     if per is None and area is not None and "count" not in question.givens:
         _as_the_area(chart, question, area)
-    elif per is None and area is None and "length" in question.givens:
+    elif per is None and area is None and ("length" in question.givens or {"count", "piece"} <= question.givens.keys()):
         _by_the_length(chart, question)
     elif per is not None and kind == "EACH" and area is not None and area.value.unit == "square":
         if "count" not in question.givens and _SOLD_IN.isdisjoint(chart.words):

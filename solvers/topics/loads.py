@@ -145,8 +145,10 @@ def _check_bounds(work: Working, many: Term, each: Term, total: Term) -> None:
 
 def _all_pieces(work: Working, count: Term | None, piece: Term | None, length: Term | None, per: Per | None) -> Term | None:
     """The length in all: of so many pieces, where a foot of them is priced or weighed; else as it was said."""
-    if piece is None or count is None or length is not None or per not in PER_LENGTH:
+    if count is None or length is not None or per not in PER_LENGTH:
         return length
+    if piece is None:
+        raise NeedMore("piece")
     return work.step("length in all", count * piece, "so many pieces of that length", "ft")
 
 

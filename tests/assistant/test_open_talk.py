@@ -112,3 +112,53 @@ def test_a_step_with_a_name_is_no_step_of_the_working() -> None:
 def test_degrees_past_any_heat_tell_the_scale_of_the_others() -> None:
     found = last("how much gap at the end of a 14 foot vinyl piece its 60 out", "hottest 115 coldest minus 10")
     assert found["outcome"] == "answered"
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("weight of 30 boards", "12 footers at 2.2 pounds a foot"), 792),
+        (("weight of 30 boards", "2.2 pounds a foot", "12 footers"), 792),
+        (("cost of 30 boards", "12 footers at 2.20 a foot"), 792),
+        (("cost of 30 boards at 2.20 a foot", "12"), 792),
+        (("cost of 40 boards", "500 feet at 2.20 a foot"), 1100),
+        (("what do 30 boards weigh, 12 foot long, 2.2 pounds a foot",), 792),
+        (("what do 30 boards weigh, 12 foot long, at 22 pounds each",), 660),
+    ],
+)
+def test_a_foot_of_so_many_boards_is_of_all_their_length(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize(
+    ("lines", "given", "text"),
+    [
+        (("how many tubes of caulk", "60 feet", "3/8 by 3/8"), "length", "60 feet"),
+        (("water in a channel", "8 foot", "1 inch wide", "half inch deep"), "length", "8 foot"),
+    ],
+)
+def test_a_size_out_of_all_use_for_what_is_asked_goes_where_it_can(lines: tuple[str, ...], given: str, text: str) -> None:
+    found = last(*lines)
+    assert found["outcome"] == "answered"
+    assert {one["name"]: one["text"] for one in found["givens"]}[given] == text
+
+
+@pytest.mark.parametrize(
+    ("asks", "topic"),
+    [
+        ("do a take-off", "take-off"),
+        ("take-off for the north wall", "take-off"),
+        ("quantities for the lake wall", "take-off"),
+        ("is my deck square", "square check"),
+        ("check this for square", "square check"),
+    ],
+)
+def test_a_question_may_be_called_by_its_name(asks: str, topic: str) -> None:
+    found = last(asks)
+    assert (found["outcome"], found["topic"]) == ("asks", topic)
+
+
+@pytest.mark.parametrize("asks", ["how far out", "how far out's the foot", "how far from the wall"])
+def test_how_far_out_a_ladder_stands(asks: str) -> None:
+    found = last("ladder for a 20 foot eave", asks)
+    assert [(line["name"], line["value"]) for line in found["also"]] == [("foot out", 60)]
