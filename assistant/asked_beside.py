@@ -161,6 +161,7 @@ ASKED: dict[str, Asks] = {
     "air gap": (
         (r"\b(?:in|as|to)\b.*\b(?:mm|millimet\w+|mils?|inch(?:es)?)\b|\bhow deep\b", ("depth",)),
         (r"\benough\b|\bgood\b|\b10 mm rule\b|\bokay?\b", ("against 3/8 in", "by the 10 mm rule", "room")),
+        (r"\bvent(?:ed|ilated)?\b|\brain ?screen\b", ("kind",)),
     ),
     "vent opening": (
         (r"\b(?:per|a|each|the|every) foot\b", ("free area per foot",)),

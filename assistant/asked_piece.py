@@ -28,6 +28,7 @@ _EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or 
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _STATES = ("is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
+_EXTREMES, _NOW = ("low", "hottest", "coldest"), expression(r"\b(?:now|right now|at the moment|currently)\b", re.IGNORECASE)
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _LOADS = ("cost", "weight")
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
@@ -60,6 +61,8 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
     """Whether a reply counts things that nothing in the question is called by, where a measure is waited for."""
     if pending.asked is None or not pending.wanted or issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
         return False
+    if pending.wanted in _EXTREMES and _NOW.search(text):
+        return True  # it's 38 now, of tonight's low
     found = _COUNTED.match(text)
     rows = numbers_in(text)
     bare = len(rows) == 1 and isinstance(rows[0].value, Number)

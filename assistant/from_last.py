@@ -89,6 +89,10 @@ _STICKS = expression(
     r"(?: (?:is|for|does|do|would|will|are|in)\b(?: (?:that|it|them|those|both|i need|we need|take|be|need))*)?",
     re.IGNORECASE,
 )
+_OF_BOTH = expression(  # how many 16 footers for both sides
+    r"\bhow many (\d+)[ -]?(?:foot|ft|')?(?:er)?s?(?: sticks)? (?:for|to do|in|do) (?:both (?:sides|rakes|of them)|the two)$",
+    re.IGNORECASE,
+)
 _METRIC = ("mm", "cm", "m", "m2")
 _THINGS_AT = expression(
     r"^\W*(?:(?:and|so|ok|the|if|say)\W+)*(?:boards|sticks|tubes|panels|rolls|sheets|planks|lengths|pieces|they)"
@@ -163,7 +167,8 @@ def _packed(record: dict[str, Any], noun: str) -> dict[str, Any] | None:
 def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks how many sticks so long the length just worked takes: how many 16 footers is that."""
     answer = c.last.record.get("answer") if c.last and c.pending is None else None
-    found = _STICKS.fullmatch(text.strip(" .!?").replace("’", "'")) if answer else None
+    line = _OF_BOTH.sub(r"both sides in \1 footers", text.strip(" .!?").replace("’", "'"))
+    found = _STICKS.fullmatch(line) if answer else None
     if not answer or found is None or answer["value"] is None or answer["unit"] not in Length.units:
         return False
     topic, shown = c.topics["trim sticks"], c.shown

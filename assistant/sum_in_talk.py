@@ -12,6 +12,8 @@ from typing import TYPE_CHECKING
 from assistant.names import SUM
 from assistant.said_over import places_of
 from intents.expressions import expression
+from solvers.quantities import Quantity
+from solvers.sums import MINUS, PLUS, Sum
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -47,6 +49,11 @@ _SO_MANY_MORE = expression(
     rf"{_LEAD}(?P<do>add|plus|minus|less)(?: on)?(?: another)? (?P<many>\w+) (?:at|x|×) (?P<each>[^,;?]+?)(?: each)?\W*",
     re.IGNORECASE,
 )
+_AND_ALSO = expression(
+    r"\W*(?:(?:oh|ok|so)\W+)*(?:and then|and also|and|also|then)(?: (?P<again>another|one more)| an?)? (?P<n>\S.*?)"
+    r"(?: (?:too|as well|on top|more|to that|on to that))?\W*",
+    re.IGNORECASE,
+)
 _TAKEN = expression(rf"\b(?:(?:an?|one) )?(?:{_SHARES}) of (?P<n>.+)", re.IGNORECASE)
 
 
@@ -66,10 +73,38 @@ def sum_in_talk(text: str, last: Asked) -> str:
     puts = _PUT_TO_IT.fullmatch(text)
     if puts is not None and places_of(puts["what"]):
         return f"that plus {puts['what']}" if puts["do"].lower().startswith(("plus", "add")) else f"take {puts['what']} off that"
+    also = _AND_ALSO.fullmatch(text)
+    before = last.givens["sum"].value
+    if also is not None and _only_adds(before) and all(_one_size(size) for size in _sizes(also["n"])):
+        sizes = _sizes(also["n"])
+        return " plus ".join(["that" if len(sizes) > 1 else "", *sizes]).strip()
+    if also is not None and also["again"] and _same_again(also["n"], before):
+        return f"take {also['n']} off that"
     more = _SO_MANY_MORE.fullmatch(text)
     if more is not None and len(places_of(more["many"])) == len(places_of(more["each"])) == 1:
         return f"{'less' if more['do'].lower() in ('minus', 'less') else 'plus'} {more['many']} times {more['each']}"
     return _another_share(text, last)
+
+
+def _only_adds(part: object) -> bool:
+    """Whether a sum only puts sizes together, so that one more is put to them: 3 1/4 and 5 5/8 | and 2 1/2."""
+    return not isinstance(part, Sum) or (part.operation == PLUS and _only_adds(part.left) and _only_adds(part.right))
+
+
+def _same_again(text: str, before: object) -> bool:
+    """Whether a size is that which was taken off: 1/8 off 12 foot 3 | and another 1/8."""
+    places = places_of(text) if _one_size(text) and isinstance(before, Sum) and before.operation == MINUS else []
+    right = before.right if isinstance(before, Sum) else None
+    return bool(places) and isinstance(right, Quantity) and places[0].value.value == right.value
+
+
+def _sizes(text: str) -> list[str]:
+    return re.split(r"\s*(?:,|&|\band\b(?! (?:an? )?(?:half|quarter|eighth|three|five|seven|\d+/)))\s*", text)
+
+
+def _one_size(text: str) -> bool:
+    places = places_of(text)
+    return len(places) == 1 and (places[0].start, places[0].end) == (0, len(text.strip(" .!?")))
 
 
 def _share_of_told(text: str, last: Asked) -> str:

@@ -273,6 +273,8 @@ def _read_again(
     if second is None:
         return
     question = second.question
+    if _into_itself(question):
+        return
     likely, mine = shares[question.topic], shares.get(top.topic, 0) if top else 0
     same = top is not None and top.topic == question.topic
     if same and top.swaps and second.sure < BEYOND_DOUBT:  # type: ignore[union-attr]
@@ -299,6 +301,12 @@ def _read_again(
         return
     question.score = AHEAD + max(0.0, top.score if top else 0.0)
     reading.questions = [question]
+
+
+def _into_itself(question: Question) -> bool:
+    """Whether a conversion is into the very unit that was said, which no word asks for: membrane for 1500 square feet."""
+    to, value = question.givens.get("to"), question.givens.get("value")
+    return question.topic == CONVERSION and to is not None and value is not None and value.start <= to.start < to.end <= value.end
 
 
 def _may_lack(top: Question | None, question: Question, likely: float, least: float) -> bool:

@@ -162,3 +162,50 @@ def test_a_question_may_be_called_by_its_name(asks: str, topic: str) -> None:
 def test_how_far_out_a_ladder_stands(asks: str) -> None:
     found = last("ladder for a 20 foot eave", asks)
     assert [(line["name"], line["value"]) for line in found["also"]] == [("foot out", 60)]
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("add 3 1/4, 5 5/8", "and 2 1/2"), 11.375),
+        (("12 foot 6 and 3 foot 2", "and 4 foot", "and 6 inches too"), 242),
+        (("3 plus 4", "and then 5"), 12),
+        (("3 foot 4 plus 2 foot 7", "and 14 inches, 3 inches and 2 feet"), 112),
+        (("take 1/8 off 12 foot 3", "and another 1/8"), 146.75),
+    ],
+)
+def test_and_so_much_more_of_what_was_added(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize("lines", [("3 times 4", "and 5"), ("take 1/8 off 12 foot 3", "and another 1/4")])
+def test_and_is_asked_about_where_more_was_done_than_adding(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] == "asks"
+
+
+def test_so_many_equal_courses() -> None:
+    lacks, found = records("i want 5 equal courses", "104 inches")
+    assert lacks["ask"] == "What is the height to fill?"
+    assert found["answer"]["value"] == pytest.approx(20.8)
+
+
+@pytest.mark.parametrize("asks", ["membrane for 1500 square feet", "felt for 1500 square feet"])
+def test_so_much_of_a_membrane_is_no_conversion(asks: str) -> None:
+    lacks, found = records(asks, "9 by 100")
+    assert (lacks["topic"], lacks["ask"]) == ("membrane rolls", "What is the width of the roll?")
+    assert found["answer"]["value"] == 2
+
+
+def test_how_warm_it_is_now_is_not_how_cold_it_gets() -> None:
+    _, again, _, found = records("frost tonight", "it's 38 now", "low of 30", "dew point 28")
+    assert again["ask"].endswith("What is tonight's low?")
+    assert {given["name"]: given["text"] for given in found["givens"]} == {"low": "30", "dew point": "28"}
+
+
+def test_whether_a_gap_is_vented_is_read_off() -> None:
+    assert last("air gap 3/8", "is it vented")["say"] == "Kind: ventilated."
+
+
+def test_sticks_for_both_rakes() -> None:
+    found = last("rake length 24 foot gable 6/12 with a foot of overhang", "how many 16 footers for both sides")
+    assert (found["topic"], found["answer"]["value"]) == ("trim sticks", 2)
