@@ -30,6 +30,9 @@ _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _STATES = ("is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
 _EXTREMES, _NOW = ("low", "hottest", "coldest"), expression(r"\b(?:now|right now|at the moment|currently)\b", re.IGNORECASE)
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
+_SIZED = expression(
+    r"\W*(?:[a-z']+\W+){0,3}[\d./ -]+(?:inch(?:es)?|in|\"|mm|mil)? ?(?:wide )?(?P<what>[a-z]{3,}s)\W*", re.IGNORECASE
+)
 _LOADS = ("cost", "weight")
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
@@ -72,6 +75,19 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
 def names_a_nail(text: str, pending: Pending) -> bool:
     """Whether a nail is named where what is wanted is how much of it goes into the stud."""
     return pending.wanted == "penetration" and _NAIL.fullmatch(text) is not None
+
+
+def as_each_thing(more: Question, text: str, lines: list[str]) -> Question:
+    """The reply with a size that is of each of the things counted before as their width: 8 posts | 4 inch posts."""
+    things = _SIZED.fullmatch(text) if more.topic == "equal spacing" and len(more.givens) == 1 else None
+    if things is None or not any(re.search(rf"\b{things['what']}\b", line, re.IGNORECASE) for line in lines):
+        return more
+    ((name, heard),) = more.givens.items()
+    if name == "count" and heard.value.value.denominator > 1:  # 3 1/2 slats
+        heard = replace(heard, value=Length(heard.value.value, "in", heard.text), others=())
+    elif name != "length":
+        return more
+    return replace(more, givens={"width": heard}, missing=[], swaps=[])
 
 
 def counted_load(asked: Asked) -> bool:

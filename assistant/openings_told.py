@@ -60,6 +60,8 @@ _TELLS_OPENINGS = expression(r"\b(?:windows?|doors?|skylights?|vents?|openings?|
 _FEET_AND_INCHES = expression(r"\W*\d[ -]\d+ ?(?:by|x)\b", re.IGNORECASE)  # 3 0 by 6 8
 _NONE = expression(r"\bno (?:windows?|doors?|openings?)\b", re.IGNORECASE)
 _BY = expression(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
+_THE = expression(r"^(?:the|my|this|that) ", re.IGNORECASE)
+_COUNTED = expression(rf"\b(?P<said>(?:{_N}|the|my|this|that) {_WHAT})\b", re.IGNORECASE)
 _SIZE_ALONE = expression(
     r"\W*(?:(?:it['’]?s|its|they['’]?re|that['’]?s|they are|it is|each|about|ok|so|um|size is)\W+)*"
     r"(?P<size>[^,;]{1,20}(?:\bby\b|[x×])[^,;]{1,20})",
@@ -102,7 +104,7 @@ def ask_their_size(c: Conversation, record: Record, text: str) -> None:
     asked = open_.asked if open_ is not None else c.last
     if asked is None:
         return
-    found = _told_of(asked, [text, *_still_asked(c, record["topic"])])
+    found = _told_of(asked, [text, *still_asked(c, record["topic"])])
     if found is None:
         return
     some = found.re == _SOME
@@ -129,12 +131,15 @@ def with_their_openings(c: Conversation, text: str, pending: Pending) -> str:
     size = _SIZE_ALONE.fullmatch(text) if len(numbers_in(text)) == _SIZES else None
     if asked is None or size is None or not pending.wanted:
         return text
+    if pending.wanted.startswith("openings"):  # trim around 4 windows | 3 by 5
+        counted = next(filter(None, (_COUNTED.search(line) for line in still_asked(c, asked.topic.name))), None)
+        return f"{_THE.sub('a ', counted['said'])} {size['size']}" if counted is not None else text
     sides = [given.name for given in asked.givens.values() if given.source == "asked" and isinstance(given.value, Length | Area)]
-    found = _told_of(asked, _still_asked(c, asked.topic.name)) if len(sides) >= _SIZES or "area" in sides else None
+    found = _told_of(asked, still_asked(c, asked.topic.name)) if len(sides) >= _SIZES or "area" in sides else None
     return f"with {found['said']} {size['size']}" if found is not None and found.re != _SOME else text
 
 
-def _still_asked(c: Conversation, topic: str | None) -> list[str]:
+def still_asked(c: Conversation, topic: str | None) -> list[str]:
     """The lines right before that asked of this topic, and lacked other things as well."""
     lines = takewhile(lambda kept: kept["outcome"] == "asks" and kept["topic"] == topic, reversed(c.records))
     return [kept["heard"] for kept in lines]
@@ -174,6 +179,7 @@ def _without_size(asked: Asked, text: str) -> re.Match[str] | None:
     lists = [given.value for given in asked.givens.values() if isinstance(given.value, tuple)]
     known = {one.what.split()[-1] for value in lists for one in value if isinstance(one, Opening)}
     told = (*_BESIDE.finditer(text.replace("’", "'")), *_SOME.finditer(text.replace("’", "'")))
+    known |= {"opening"} if known else set()  # windows with their sizes are the openings
     return next((one for one in told if one["kind"].lower() not in known), None)
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant import acts
 from assistant.asked_piece import (
+    as_each_thing,
     asks_it_back,
     below_zero,
     counted_load,
@@ -29,7 +30,7 @@ from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
 from assistant.names import SUM
 from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
-from assistant.openings_told import sized, with_their_openings
+from assistant.openings_told import sized, still_asked, with_their_openings
 from assistant.pending import Asked, Pending
 from assistant.rather_than import put_rather
 from assistant.record import Record, put_asked, put_declined, put_noted
@@ -302,7 +303,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if wanted in more.givens and not may_put_right(more.givens[wanted], pending.asked):
         more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
     more = more if pending.ways else told_together(more, pending.asked)
-    ways, more = _ways_with(c, of_each(more, pending.asked), pending, text)
+    more = as_each_thing(of_each(more, pending.asked), text, still_asked(c, topic.name))
+    ways, more = _ways_with(c, more, pending, text)
     left = [said for said in pending.left if said not in text]
     if not (pending.ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]

@@ -209,3 +209,18 @@ def test_whether_a_gap_is_vented_is_read_off() -> None:
 def test_sticks_for_both_rakes() -> None:
     found = last("rake length 24 foot gable 6/12 with a foot of overhang", "how many 16 footers for both sides")
     assert (found["topic"], found["answer"]["value"]) == ("trim sticks", 2)
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        (("trim around 4 windows", "3 by 5"), "trim round openings", 768),
+        (("trim round the door", "3 by 7"), "trim round openings", 204),
+        (("spacing for 8 posts", "4 inch posts", "40 feet"), "equal spacing", 64),
+        (("gap between 7 slats", "3 1/2 slats", "48"), "equal spacing", 3.9167),
+        (("lake wall: 36' x 8'6\", three windows 4' x 3', wall area less openings",), "wall area", 270),
+    ],
+)
+def test_a_size_alone_is_of_the_things_told_of(lines: tuple[str, ...], topic: str, value: float) -> None:
+    found = last(*lines)
+    assert (found["topic"], found["answer"]["value"]) == (topic, pytest.approx(value, abs=1e-3))
