@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
+from assistant.meant_for import CALLED
 from assistant.said_over import places_of
 from assistant.usual import is_usual
 from intents.expressions import expression
@@ -66,10 +67,27 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
         return False
     if pending.wanted in _EXTREMES and _NOW.search(text):
         return True  # it's 38 now, of tonight's low
+    if _rather_a_width(more.givens.get(pending.wanted), pending.asked):
+        return True
     found = _COUNTED.match(text)
     rows = numbers_in(text)
     bare = len(rows) == 1 and isinstance(rows[0].value, Number)
     return found is not None and bare and found["what"].lower() not in {*more.words, *_NO_THINGS}
+
+
+def named(more: Question, pending: Pending) -> bool:
+    """Whether the reply calls its number by what is waited for: 100 wide, of a width."""
+    assert pending.asked is not None
+    label = pending.asked.topic.parameter(pending.wanted).label if pending.wanted else ""
+    return bool({*label.split()} & {CALLED.get(word, word) for word in more.words})
+
+
+def _rather_a_width(heard: Heard | None, asked: Asked) -> bool:
+    """Whether a bare decimal is hardly so many in 12, and a gable may be so many metres wide: 6.4."""
+    if heard is None or not isinstance(heard.value, Pitch) or heard.value.unit != "in12":
+        return False
+    bare = heard.text.strip().replace(".", "", 1).isdigit() and 4 % heard.value.value.denominator != 0
+    return bare and "width" not in asked.givens and any(p.name == "width" for p in asked.topic.parameters)
 
 
 def names_a_nail(text: str, pending: Pending) -> bool:

@@ -52,7 +52,7 @@ _FOOTERS = expression(
 )
 _THING = expression(
     r"\b(?P<a>overhang|kerf|lap|humidity|exposure|waste|pitch) (?:of|is|at) (?=\S*\d|\w+)"
-    r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste)\b"
+    r"|(?:inch(?:es)?|foot|feet|ft|mm|metres?|cm|m|percent|%|\d) (?P<b>overhang|kerf|lap|humidity|exposure|waste|run|rise)\b"
     r"|\b(?P<c>corner)(?:['’]s| of| is| at) (?=\d)|\d(?: degrees?|°)? (?P<d>corner)\b",
     re.IGNORECASE,
 )
@@ -191,6 +191,7 @@ def named_else(rest: str, topic: Topic) -> bool:
     """Whether the line names beside its number what the topic does not take: an overhang, after a gable's height."""
     found = _THING.search(rest)
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
+    labels |= {"run"} if any(parameter.name == "across" for parameter in topic.parameters) else set()  # half of the width
     return found is not None and next(name for name in found.groups() if name).lower() not in labels
 
 

@@ -15,6 +15,7 @@ from assistant.asked_piece import (
     counted_load,
     may_be_each,
     may_put_right,
+    named,
     names_a_nail,
     of_each,
     of_other_things,
@@ -321,7 +322,7 @@ def _ways_with(c: Conversation, more: Question, pending: Pending, text: str) -> 
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
     odd = ways[0].worked.refused or (pending.wanted and unusual(ways[0].asked) == pending.wanted)
-    if odd and (moved := in_another_place(c, more, pending.asked, pending.wanted)):
+    if odd and not named(more, pending) and (moved := in_another_place(c, more, pending.asked, pending.wanted)):
         return [way for way, _ in moved], moved[0][1]
     return ways, more
 

@@ -54,6 +54,7 @@ _AND_ALSO = expression(
     r"(?: (?:too|as well|on top|more|to that|on to that))?\W*",
     re.IGNORECASE,
 )
+_TAKES = expression(r"\b(?:take|took|taking|knock|shave|trim|lose)\b", re.IGNORECASE)
 _TAKEN = expression(rf"\b(?:(?:an?|one) )?(?:{_SHARES}) of (?P<n>.+)", re.IGNORECASE)
 
 
@@ -78,7 +79,7 @@ def sum_in_talk(text: str, last: Asked) -> str:
     if also is not None and _only_adds(before) and all(_one_size(size) for size in _sizes(also["n"])):
         sizes = _sizes(also["n"])
         return " plus ".join(["that" if len(sizes) > 1 else "", *sizes]).strip()
-    if also is not None and also["again"] and _same_again(also["n"], before):
+    if also is not None and also["again"] and _TAKES.search(last.text) and _same_again(also["n"], before):
         return f"take {also['n']} off that"
     more = _SO_MANY_MORE.fullmatch(text)
     if more is not None and len(places_of(more["many"])) == len(places_of(more["each"])) == 1:

@@ -44,7 +44,8 @@ NONE_KNOWN = 99  # more pieces than any topic lacks
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 ALL_BUT_CERTAIN = 0.7  # the share from which on a topic is believed that no word names: 50 F 90 percent
 SELDOM = 0.1  # and of one that such a topic goes before, where it tells no less of the line
-CONVERSION = "conversion"
+CONVERSION, EVENLY = "conversion", "divide evenly"
+_TWO = frozenset("half halves halve halved two 2 both pair middle centre center".split())
 _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the tape
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
@@ -273,7 +274,7 @@ def _read_again(
     if second is None:
         return
     question = second.question
-    if _into_itself(question):
+    if _into_itself(question) or _halves_unsaid(chart, top, question):
         return
     likely, mine = shares[question.topic], shares.get(top.topic, 0) if top else 0
     same = top is not None and top.topic == question.topic
@@ -307,6 +308,12 @@ def _into_itself(question: Question) -> bool:
     """Whether a conversion is into the very unit that was said, which no word asks for: membrane for 1500 square feet."""
     to, value = question.givens.get("to"), question.givens.get("value")
     return question.topic == CONVERSION and to is not None and value is not None and value.start <= to.start < to.end <= value.end
+
+
+def _halves_unsaid(chart: Chart, top: Question | None, question: Question) -> bool:
+    """Whether a sum takes half of what is split, and no word says into two: split 2750 mm."""
+    split = top is not None and top.topic == EVENLY and question.topic == second_sums.TOPIC
+    return split and _TWO.isdisjoint(chart.words)
 
 
 def _may_lack(top: Question | None, question: Question, likely: float, least: float) -> bool:

@@ -26,6 +26,7 @@ _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters 
 LEAST_MM, MOST_MM = 9, 200  # of a layer
 SEVERAL = 2  # numbers of such a size, which tell that all are millimetres
 LAYER_WORDS = frozenset(word for one in _ONE for word in (one, one + "s"))
+_NO_PLURALS = frozenset(word for word in _ONE if not word.endswith("s"))  # through 100 insulation; 22 straps are so many
 # A thickness before one of these is of something else than a layer whose name nobody here has heard of.
 _ROLES = frozenset(
     "penetration pen bite biting embedment embed grip hold exposure exposed reveal overhang kerf spacing spaced centres "
@@ -268,7 +269,8 @@ def _all_millimetres(listing: Listing) -> bool:
     at, large = 0, 0
     while at < len(listing.tokens) and large < SEVERAL:  # in figures or in words: twenty two cladding
         end, value = max(listing.counts(at), default=(at + 1, 0))
-        at, large = end, large + (LEAST_MM <= value <= MOST_MM)
+        through = at > 0 and listing.words[at - 1] == "through" and listing.words[end] in _NO_PLURALS
+        at, large = end, large + (LEAST_MM <= value <= MOST_MM) * (SEVERAL if through else 1)
     return large >= SEVERAL
 
 

@@ -224,3 +224,29 @@ def test_sticks_for_both_rakes() -> None:
 def test_a_size_alone_is_of_the_things_told_of(lines: tuple[str, ...], topic: str, value: float) -> None:
     found = last(*lines)
     assert (found["topic"], found["answer"]["value"]) == (topic, pytest.approx(value, abs=1e-3))
+
+
+@pytest.mark.parametrize(
+    ("lines", "outcome", "topic"),
+    [
+        (("split 2750 mm",), "asks", "divide evenly"),
+        (("split 200 mm in half",), "answered", "divide evenly"),
+        (("how high is the gable", "6.4"), "asks", "gable height"),
+        (("screw through 18 board",), "asks", "fastener length"),
+    ],
+)
+def test_what_was_not_said_is_asked(lines: tuple[str, ...], outcome: str, topic: str) -> None:
+    found = last(*lines)
+    assert (found["outcome"], found["topic"]) == (outcome, topic)
+
+
+def test_a_run_is_no_angle() -> None:
+    assert last("roof pitch 35 degrees", "4.2 run")["answer"] is None
+
+
+def test_what_is_called_by_its_name_stays_there() -> None:
+    found = records("water in gutter", "100 wide", "50 deep")
+    assert [record["ask"] for record in found[1:]] == [
+        "How deep is the channel? What depth?",
+        "How long is the channel? What length?",
+    ]
