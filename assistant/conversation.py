@@ -19,6 +19,7 @@ from assistant.goes_on import goes_on
 from assistant.going_back import goes_back, remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
+from assistant.left_open import leave_open, take_up
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
@@ -39,7 +40,7 @@ from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
 from intents.question import Question, Reading
-from intents.talk import Said, numbers_in
+from intents.talk import Said
 from solvers.quantities import Quantity
 from solvers.registry import Worked, load_topics
 from solvers.slots import Given, said_anew
@@ -93,6 +94,7 @@ class Conversation:
         """
         record = blank(text, via, self.job, file)
         self.points, self.alternatives, self.reads = Points(), alternatives, {}
+        take_up(self, text)
         waited, before, state = self.pending, self.last, state_of(self)
         self.take(record, without_opening(text, self.last, self.pending is not None))
         look_past_remarks(self, record, text, state)
@@ -104,6 +106,7 @@ class Conversation:
         if waited is None and before is None:
             look_past_story(self, record, text)
         ask_their_size(self, record, text)
+        leave_open(self, record, text, waited, before)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -181,7 +184,7 @@ class Conversation:
             return False
         if said.topic not in acts.VALUES:
             return acts.perform(self, record, said, text)
-        if self.pending is None or not replies.tells_another(self, said, self.pending):
+        if self.pending is None or not replies.tells_another(text, said, self.pending):
             return False
         self._tell_meanwhile(record, said, text)
         return True
@@ -222,7 +225,7 @@ class Conversation:
         return best is None and said.topic != "remember"
 
     def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:
-        if said is None or not self._nothing_to_change(said) or not acts.perform(self, record, said, text):
+        if said is None or not hearing.nothing_to_change(self.last, said) or not acts.perform(self, record, said, text):
             put_declined(record, outside_the_job(text, reading, self.topics))
 
     def _vain(self, said: Said | None, best: Question) -> bool:
@@ -233,12 +236,6 @@ class Conversation:
             return False
         rest = self.read(said.words.get("rest", "")).questions
         return not any(question.score > 0 and question.words for question in rest)
-
-    def _nothing_to_change(self, said: Said) -> bool:
-        """Talk that is answered although it does nothing: a change of no question, or of nothing that was named."""
-        if said.topic == "follow-up":
-            return self.last is not None or bool(numbers_in(said.words.get("rest", "")))
-        return said.topic == "correct" or said.loose
 
     # ── a question ──
 
@@ -396,5 +393,3 @@ class Conversation:
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return given_lines(worked.topic, worked.givens)
-
-

@@ -386,3 +386,10 @@ def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     asks = bool("?" in text or _INVERTED.search(text) or _BEGINS.match(text)) if stated else bool(_ASKS.search(text))
     asks = asks or _MAY_I.match(text) is not None
     return asks or (whole and named and not _STATES.search(text))
+
+
+def nothing_to_change(last: Asked | None, said: Said) -> bool:
+    """Talk that is answered although it does nothing: a change of no question, or of nothing that was named."""
+    if said.topic == "follow-up":
+        return last is not None or bool(numbers_in(said.words.get("rest", "")))
+    return said.topic == "correct" or said.loose

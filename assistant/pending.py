@@ -30,6 +30,7 @@ class Asked:
     record: dict[str, Any] = field(default_factory=dict)
     joint: Asked | None = None  # what is set on the saw that is asked about
     saw: dict[str, Given] | None = None  # what was told of that saw in the same line
+    open_: Pending | None = None  # what was asked and is still open beside it: a sum between a question and its piece
     past: tuple[dict[str, Any], ...] = ()  # what the givens were before they were changed, the oldest first
 
 

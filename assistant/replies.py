@@ -22,6 +22,7 @@ from assistant.asked_piece import (
 from assistant.at_the_saw import another_setting
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
+from assistant.left_open import asks_a_sum
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
 from assistant.names import SUM
@@ -55,6 +56,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
 _ANOTHER_TRY = expression(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
 _OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
 _SO_MUCH_EACH = expression(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
+_EACH = expression(r"\b(?:each|apiece)\b", re.IGNORECASE)
 _PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
 _I_GOT = expression(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
@@ -89,10 +91,12 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     return True
 
 
-def tells_another(c: Conversation, said: Said, pending: Pending) -> bool:
+def tells_another(text: str, said: Said, pending: Pending) -> bool:
     """Whether the line states a value of another name than what is waited for ("kerf is 1/8", asked for the gap)."""
     if said.topic != "remember" or said.loose or not (pending.wanted or pending.keep):
         return False
+    if _EACH.search(text) and pending.wanted and may_be_each(pending):
+        return False  # the boards are 13.50 each: no length of theirs
     name = said.words["what"]
     if pending.keep:
         return name != pending.keep
@@ -140,7 +144,7 @@ def _settled(
         put_asked(record, pending.asked.topic.name, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    if asks_it_back(text, pending):
+    if asks_it_back(text, pending) or asks_a_sum(text, reading, pending):
         return False
     return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
 
