@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
+from assistant.counted_anew import counted_again, counted_anew
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
 from assistant.openings_told import openings_told
@@ -103,7 +104,7 @@ _OF_AREA = {
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
     works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
-    return goes_on_from(c, record, text, works)
+    return goes_on_from(c, record, text, (*works, counted_anew))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:
@@ -266,6 +267,7 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
         or _rows_of_it(c, topic, question, text)
         or _so_long(c, topic, question, text, answer)
         or _covering(c, topic, question, text, answer["unit"], value, answer["text"])
+        or counted_again(c, topic, question, text)
         or _of_what_was_priced(c, topic, question, text)
     )
 

@@ -29,6 +29,7 @@ from assistant.names import SUM
 from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
+from assistant.price_told import price_told
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
 from assistant.units_kept import told_together
@@ -146,7 +147,9 @@ def _settled(
         return True
     if asks_it_back(text, pending) or asks_a_sum(text, reading, pending):
         return False
-    return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
+    if another_setting(c, record, text, pending) or price_told(c, record, text, pending):
+        return True
+    return _piece(c, record, text, reading, pending)
 
 
 def _forget(c: Conversation, record: Record, words: set[str]) -> bool:
