@@ -26,6 +26,11 @@ _EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or 
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
+_SMALL = frozenset(
+    "it's its they're theyre in of the a at on with is are ok so and all um uh well even exactly flat about reads measures"
+    " measured says comes to".split()
+)
+_ASKING = frozenset("what how long high wide many much far deep tall".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
@@ -54,6 +59,25 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
     rows = numbers_in(text)
     bare = len(rows) == 1 and isinstance(rows[0].value, Number)
     return found is not None and bare and found["what"].lower() not in {*more.words, *_NO_THINGS}
+
+
+def beside_the_told(more: Question, asked: Asked, wanted: str) -> None:
+    """Of the ways to take a reply, the first that tells the piece and leaves what was told: 6 at least and 7 at the most."""
+    told = {name for name, given in asked.givens.items() if given.source == "asked"} - {wanted}
+    ways = [way for way in (more.givens, *more.swaps) if wanted in way and told.isdisjoint(way)]
+    if ways:
+        more.givens = ways[0]
+
+
+def in_its_words(text: str, pending: Pending) -> bool:
+    """Whether a line is one number and words of the question that was put: how long is the piece | sixteen foot pieces."""
+    places = places_of(text)
+    if len(places) != 1 or not pending.wanted or pending.ways:
+        return False
+    rest = f"{text[: places[0].start]} {text[places[0].end :]}".lower()
+    asked = {word.removesuffix("s") for word in re.findall(r"[a-z]+", pending.question.lower())}
+    words = {word for word in re.findall(r"[a-z']+", rest) if word not in _SMALL}
+    return {word.removesuffix("s") for word in words} <= asked - _ASKING
 
 
 def names_a_nail(text: str, pending: Pending) -> bool:

@@ -32,6 +32,7 @@ from assistant.several import so_many, worked_out
 from assistant.shown import of_the_shown, shows
 from assistant.still_open import goes_on_from
 from assistant.tail_clauses import look_past_remarks
+from assistant.told_in_parts import told_in_parts
 from assistant.told_round import look_past_story, state_of
 from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
@@ -94,7 +95,7 @@ class Conversation:
         """
         record = blank(text, via, self.job, file)
         self.points, self.alternatives, self.reads = Points(), alternatives, {}
-        take_up(self, text)
+        text = take_up(self, text)
         waited, before, state = self.pending, self.last, state_of(self)
         self.take(record, without_opening(text, self.last, self.pending is not None))
         look_past_remarks(self, record, text, state)
@@ -107,6 +108,7 @@ class Conversation:
             look_past_story(self, record, text)
         ask_their_size(self, record, text)
         leave_open(self, record, text, waited, before)
+        told_in_parts(self, record, text, waited)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -218,6 +220,8 @@ class Conversation:
         """Whether talk that could be more goes ahead: no question is whole, and no change is likelier."""
         best = questions[0] if questions else None
         if said.topic in ("explain", "compare", "note", "review"):
+            if said.topic == "explain" and hearing.asks_with_a_number(best):
+                return False
             return best is None or bool(best.missing)
         if said.topic == "remember" and not self.last:  # "roof 6/12" asks nothing, "gap behind cladding 12 mm" does
             whole = best is not None and best.whole

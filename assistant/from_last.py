@@ -15,6 +15,7 @@ from assistant.last_in_unit import last_in_unit
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
+from assistant.rows_of_it import of_the_rows, rows_of
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
@@ -39,13 +40,14 @@ _ANOTHER = expression(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total|if)\b",
     re.IGNORECASE,
 )
+_OPEN = "how far open"
+_IF_I = expression(r"\bif (?:i|we)\b", re.IGNORECASE)  # which supposes no other corner
 _MEASURED_AGAIN = ("square check", "out of square")
 _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
 _OF_A_SIDE = expression(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
 _SIDES = ("side", "other_side")
 _ACROSS = expression(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
 _WORKED_ON = ("cost", "weight", "conversion", "tape arithmetic", "squares", "can my saw cut it")  # which go on from an answer
-_ROWS = ("courses", "straps")
 _THOSE_ROWS = expression(
     r"\b(?:those|these|them|that many)\b|\b(?:up|on|in|to|per) (?:each|every)\b"
     r"|\bthe (?:courses|rows|straps|battens|strapping)\b",
@@ -104,7 +106,7 @@ _OF_AREA = {
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
     works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
-    return goes_on_from(c, record, text, (*works, counted_anew))
+    return goes_on_from(c, record, text, (*works, counted_anew, of_the_rows))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:
@@ -206,7 +208,8 @@ def _taped_across(c: Conversation, record: Record, text: str) -> bool:
 def _another_frame(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line tells both sides of another frame, after how far out of square one is: its diagonal, and no old tape's."""
     last = c.last if c.pending is None else None
-    places = places_of(text) if last is not None and last.topic.name == _MEASURED_AGAIN[1] else []
+    said = places_of(text) if last is not None and last.topic.name == _MEASURED_AGAIN[1] else []
+    places = [place for place in said if place.words != ("one",)]  # the small one
     if last is None or len(places) != len(_SIDES) or not re.fullmatch(r"\s*(?:by|x|×)\s*", text[places[0].end : places[1].start]):
         return False
     topic = c.topics[_MEASURED_AGAIN[0]]
@@ -274,13 +277,17 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
 
 def _of_what_was_priced(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
     """What a question lacks of the one whose answer was weighed, priced or put in another unit: the gable, and how high is it."""
-    if c.last is None or c.last.topic.name not in _WORKED_ON or not question.missing or question.unplaced or question.lacking:
+    if c.last is None or c.last.topic.name not in _WORKED_ON or question.unplaced or question.lacking:
+        return None
+    if not (question.missing or c.ways(question)[0].worked.asks):
         return None
     if _ANOTHER.search(text) or c.last.topic is topic:
         return None
     before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in _WORKED_ON), None)
+    if before is not None and before.topic is topic and c.ways(question, before)[0].worked.working:
+        return before  # an inch off the sloped length, and then no, it's five twelve, what's the sloped length
     known = carried(before, topic.parameters) if before is not None else {}
-    return Asked(topic, known) if set(question.missing) <= known.keys() else None
+    return Asked(topic, known) if question.missing and set(question.missing) <= known.keys() else None
 
 
 def _same_named(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
@@ -308,19 +315,18 @@ def _measured_again(c: Conversation, topic: Topic, question: Question) -> Asked 
 
 def _rows_of_it(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
     """The count of courses or straps just laid out, for the fasteners of "those courses"."""
-    if topic.name != "fasteners" or question.missing != ["rows"] or question.unplaced or not _THOSE_ROWS.search(text):
+    if topic.name != "fasteners" or "rows" not in question.missing or question.unplaced or not _THOSE_ROWS.search(text):
         return None
-    lines = [c.last.record["answer"], *c.last.record["also"]] if c.last else []
-    counted = [line for line in lines if line["name"] in _ROWS and line["unit"] == "count"]
-    if len(counted) != 1:
-        return None
-    return _with(topic, topic.parameter("rows"), Count(Fraction(str(counted[0]["value"])), "count", counted[0]["text"]))
+    rows = rows_of(c.last) if c.last is not None and c.last.record.get("answer") else None
+    return _with(topic, topic.parameter("rows"), rows) if rows is not None else None
 
 
 def _same_corner(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
     """The corner that was just worked, for another joint of it: in three pieces."""
-    corner = c.last.givens.get("corner") if c.last and c.last.topic is not topic and not _ANOTHER.search(text) else None
-    if corner is None or question.missing != ["corner"] or question.unplaced or question.lacking:
+    here = c.last is not None and c.last.topic is not topic and not _ANOTHER.search(_IF_I.sub("", text))
+    corner = c.last.givens.get("corner") if c.last is not None and here else None
+    lacks = question.missing == ["corner"] or (topic.name == _OPEN and "corner" in question.missing)  # and its face
+    if corner is None or not lacks or question.unplaced or question.lacking:
         return None
     return Asked(topic, {"corner": Given("corner", corner.value, "earlier")})
 

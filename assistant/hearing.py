@@ -376,6 +376,11 @@ def _names(questions: list[Question]) -> bool:
     return len(best.words) > PLAIN or set(best.topic.split()) <= set(best.words)
 
 
+def asks_with_a_number(best: Question | None) -> bool:
+    """Whether a question names its whole topic and gives it a value: the step at the rake with a six inch exposure."""
+    return best is not None and bool(best.givens) and not best.lacking and set(best.topic.split()) - LIGHT <= set(best.words)
+
+
 def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     """Whether what could be a statement asks: "gable is 24 feet wide, how tall is it", "air gap 3/4"."""
     if _KEEPS.search(text):

@@ -33,6 +33,14 @@ _WHAT_IS = expression(
 )
 
 
+_LEAVES = (
+    r"(?:(?:skip|leave|forget|drop|scratch|scrap|park) (?:it|that|this|that one)(?: for now| for later)?"
+    r"|never ?mind(?: (?:it|that))?)"
+)
+_UNKNOWN = r"(?:(?:i )?(?:don['’]?t|do not) know(?: that| it)?(?: yet)?|no idea|not sure(?: yet)?|ok|well|just|so|no|ah|oh)"
+_LETS_GO = expression(rf"\W*(?:{_UNKNOWN}[\s,.;–—-]+)*{_LEAVES}[\s,.;–—-]+", re.IGNORECASE)
+
+
 def leave_open(c: Conversation, record: Record, text: str, waited: Pending | None, before: Asked | None) -> None:
     """Leave what was asked open, where the line neither told it nor came to anything else; and say so.
 
@@ -77,7 +85,22 @@ def _pass_on(c: Conversation, before: Asked | None) -> None:
         last.open_ = last.open_ or (before.open_ if before.topic.name in _MEANWHILE else None)
 
 
-def take_up(c: Conversation, text: str) -> None:
+def take_up(c: Conversation, text: str) -> str:
+    """The line, without the words that let go of what is open before another question: skip it, miter on a 135 corner.
+
+    What was open before a sum is taken up again where the line tells the piece that it waits for.
+    """
+    found = _LETS_GO.match(text) if c.pending is not None else None
+    rest = text[found.end() :] if found is not None else ""
+    best = next((q for q in c.read(rest).questions if q.score > 0), None) if rest else None
+    if best is not None and not best.lacking and (asks_too(rest) or len(best.words) > 1):
+        c.pending = None
+        return rest
+    _take_up_again(c, text)
+    return text
+
+
+def _take_up_again(c: Conversation, text: str) -> None:
     """Take up the question that was open before a sum, where the line tells the piece that it waits for."""
     open_ = c.last.open_ if c.last is not None and c.pending is None else None
     if open_ is None or open_.asked is None or not open_.wanted or open_.ways:

@@ -11,6 +11,8 @@ from assistant import acts
 from assistant.asked_piece import (
     asks_it_back,
     below_zero,
+    beside_the_told,
+    in_its_words,
     may_be_each,
     may_put_right,
     names_a_nail,
@@ -96,8 +98,8 @@ def tells_another(text: str, said: Said, pending: Pending) -> bool:
     """Whether the line states a value of another name than what is waited for ("kerf is 1/8", asked for the gap)."""
     if said.topic != "remember" or said.loose or not (pending.wanted or pending.keep):
         return False
-    if _EACH.search(text) and pending.wanted and may_be_each(pending):
-        return False  # the boards are 13.50 each: no length of theirs
+    if pending.wanted and ((_EACH.search(text) and may_be_each(pending)) or in_its_words(text, pending)):
+        return False  # the boards are 13.50 each: no length of theirs; 12 foot lengths, of the length
     name = said.words["what"]
     if pending.keep:
         return name != pending.keep
@@ -293,20 +295,33 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
-    alone = pending.wanted in more.givens and below_zero(more.givens[pending.wanted], text)
+    told = more.givens.get(pending.wanted)
+    alone = told is not None and (below_zero(told, text) or in_its_words(text, pending))
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
     other = bool(pending.wanted) and pending.wanted not in more.givens
     if more.unplaced or (other and len(more.unknown) > 1) or (other and pending.ways):  # is 0.00003 ft meant | steel
         return False
     if wanted in more.givens and not may_put_right(more.givens[wanted], pending.asked):
+        beside_the_told(more, pending.asked, wanted)
         more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
     more = more if pending.ways else told_together(more, pending.asked)
-    ways, more = _ways_with(c, more, pending, text)
+    return _worked_so(c, record, more, pending, text, best)
+
+
+def _worked_so(
+    c: Conversation, record: Record, more: Question, pending: Pending, text: str, best: Question | None
+) -> bool:  # fmt: skip
+    """Work what is open with what the reply tells; False where that can't be, and the line is a whole question of its own."""
+    assert pending.asked is not None
+    open_, more = _ways_with(c, more, pending, text)
     left = [said for said in pending.left if said not in text]
-    if not (ways and still_no_place(c, record, pending, ways, left)):
+    ways = open_ or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
+    other = best is not None and best.topic != pending.asked.topic.name and best.whole and len(best.words) > 1
+    if other and all(way.worked.refused for way in ways):
+        return False  # a miter on a 135 corner, where that is no pitch
+    if not (open_ and still_no_place(c, record, pending, open_, left)):
         more.left = [*more.left, *left]
-        ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
         c.finish(record, ways, more)
         kept_right(c, record, more, pending.asked)
     return True

@@ -5,13 +5,14 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from assistant.acts import Talk, act
 from assistant.acts.explaining import told_line
 from assistant.acts.manners import why_needed
 from assistant.asked_after import asked_after
 from assistant.facts import value_for
-from assistant.pending import Pending
+from assistant.pending import Asked, Pending
 from assistant.record import listed, put_asked, put_declined, put_noted
 from assistant.usual import unusual
 from intents.expressions import expression
@@ -20,6 +21,10 @@ from intents.reading import Reading
 from solvers.errors import Refusal
 from solvers.quantities import Pitch, Quantity
 from solvers.rounding import SIXTEENTH, reading
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
 
 EVERYTHING = "everything"
 # The roof's got 12 sheets on it: so many things, and no value of its own.
@@ -66,6 +71,7 @@ def asked_again(talk: Talk) -> None:
         given for given in (last.givens.values() if last and last.record.get("answer") else ())
         if last and name == last.topic.parameter(given.name).slot.kept and given.source != "assumed"
     ]  # fmt: skip
+    found = found or _assumed(c, last, name)
     if last is None or len(found) != 1 or value is None or _COUNTS.search(talk.text) or _same(found[0].value, value):
         return
     new = replace(value, text=talk.said.words.get("value", ""))
@@ -80,6 +86,14 @@ def asked_again(talk: Talk) -> None:
         return
     c.finish(talk.record, ways, question)
     talk.record["say"], c.just_kept = f"{said.rstrip('.')}. {talk.record['say']}", kept
+
+
+def _assumed(c: Conversation, last: Asked | None, name: str) -> list[Given]:
+    """What the answer right before said that it took for granted, of the value now kept: ten percent of waste | waste is 15."""
+    if last is None or not c.records or c.records[-1] is not last.record or not last.record.get("answer"):
+        return []
+    open_ = [p for p in last.topic.parameters if p.slot.kept == name and p.name not in last.givens]
+    return [Given(p.name, p.default, "assumed") for p in open_ if isinstance(p.default, Quantity)]
 
 
 def _same(one: object, other: Quantity) -> bool:
