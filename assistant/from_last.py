@@ -15,7 +15,7 @@ from assistant.last_in_unit import last_in_unit
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
-from assistant.rows_of_it import of_the_rows, rows_of
+from assistant.rows_of_it import of_the_coil, of_the_rows, rows_of
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
@@ -106,7 +106,7 @@ _OF_AREA = {
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
     works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame)
-    return goes_on_from(c, record, text, (*works, counted_anew, of_the_rows))
+    return goes_on_from(c, record, text, (*works, counted_anew, of_the_rows, of_the_coil))
 
 
 def priced(c: Conversation, record: Record, text: str) -> bool:

@@ -54,5 +54,6 @@ class Pending:
     under: Pending | None = None  # what was open when the line that was heard with doubt was said
     saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
     left: list[str] = field(default_factory=list)  # what was said and has no place, unless a reply tells what it is
+    price: str = ""  # what each costs, told before it is known how many there are
     question: str = ""  # as it was put
     repeated: bool = False  # put once more already

@@ -31,6 +31,7 @@ from assistant.names import SUM
 from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
+from assistant.price_kept import keep_price
 from assistant.price_told import price_told
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
@@ -149,7 +150,7 @@ def _settled(
         return True
     if asks_it_back(text, pending) or asks_a_sum(text, reading, pending):
         return False
-    if another_setting(c, record, text, pending) or price_told(c, record, text, pending):
+    if any(work(c, record, text, pending) for work in (another_setting, price_told, keep_price)):
         return True
     return _piece(c, record, text, reading, pending)
 

@@ -8,8 +8,8 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.pending import Asked
-from assistant.record import Record
+from assistant.pending import Asked, Pending
+from assistant.record import Record, put_asked
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question
@@ -27,6 +27,12 @@ _OF_THAT = (
 )
 _FASTENERS = expression(rf"{_LEAD}(?:nails|screws|fasteners|staples){_OF_THAT}", re.IGNORECASE)
 _COURSES = expression(rf"{_LEAD}(?:courses|rows){_OF_THAT}(?:\bat (?P<n>[^,;?]+))?", re.IGNORECASE)
+_COIL = expression(
+    r"\W*(?:(?:and|so|ok|okay|then|now)\W+)*(?:how many )?(?:pieces|strips|bits|flashings)"
+    r"(?: (?:do|can|will|would) (?:i|we|you) get)? (?:from|out of|off|in|per|to)(?: an?| the)? coil(?: width)?"
+    r"(?: (?:of|for) (?:that|it|them|those))?\W*",
+    re.IGNORECASE,
+)
 _POINTS = expression(r"\b(?:that|it|those|them|these|this)\b", re.IGNORECASE)
 
 
@@ -43,6 +49,19 @@ def of_the_rows(c: Conversation, record: Record, text: str) -> bool:
         return False
     height = Length(Fraction(str(answer["value"])), answer["unit"], answer["text"])
     return _ask(c, record, "course layout", "height", height, f"exposure {found['n']}" if found["n"] else "")
+
+
+def of_the_coil(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how many pieces of the bend just worked a coil gives; then how wide that is, is asked."""
+    last = c.last if c.pending is None else None
+    if last is None or not last.record.get("answer") or "coil" not in {p.name for p in last.topic.parameters}:
+        return False
+    if "coil" in last.givens or not _COIL.fullmatch(text):
+        return False
+    question = last.topic.parameter("coil").slot.ask
+    c.pending = Pending(last, wanted="coil", question=question)
+    put_asked(record, last.topic.name, question)
+    return True
 
 
 def rows_of(last: Asked) -> Count | None:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from assistant.price_kept import price_what_was_counted
 from assistant.ways import same_answer
 from intents.tokens import tokenize
 
@@ -20,6 +21,7 @@ LONGEST = 48  # tokens: the longest of the question sets that is answered so has
 
 def told_in_parts(c: Conversation, record: Record, text: str, waited: Pending | None) -> None:
     """Keep the lines that a question was told in as its words, where they are read as that very question together."""
+    price_what_was_counted(c, record, waited)
     last, asked = c.last, waited.asked if waited is not None else None
     if last is None or asked is None or record["outcome"] != "answered" or last.record is not record:
         return

@@ -46,3 +46,23 @@ def test_after_its_price_a_count_is_asked_again(lines: tuple[str, ...], count: f
 def test_another_question_of_how_many_is_its_own() -> None:
     found = last(STEPS, "at 2 bucks each", "how many courses on a 9 foot wall at 6 inch")
     assert found["topic"] == "course layout"
+
+
+BOARDS = "how many boards for 300 square feet 12 footers"
+
+
+@pytest.mark.parametrize("price", ["they run 28 each", "they're 28 bucks a board", "at 28 each by the way"])
+def test_a_price_told_before_the_count_is_kept_for_it(price: str) -> None:
+    _, asked, told = records(BOARDS, price, "6 inch")
+    assert (asked["outcome"], asked["ask"]) == ("asks", "What is the exposure?")
+    assert told["answer"]["value"] == 1540 and told["also"][0]["value"] == 55
+
+
+def test_after_a_price_that_was_kept_both_may_be_changed() -> None:
+    lines = (BOARDS, "they run 28 each", "6 inch")
+    assert last(*lines, "what if they were 24 bucks")["answer"]["value"] == 1320
+    assert last(*lines, "how many if theyre 16 footers")["answer"]["value"] == 42
+
+
+def test_a_size_of_each_is_no_price() -> None:
+    assert last(BOARDS, "they're 8 inches each", "6 inch")["topic"] != "cost"

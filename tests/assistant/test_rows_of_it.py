@@ -83,3 +83,11 @@ def test_leaving_it_at_a_pitch_tells_the_pitch(line: str) -> None:
 
 def test_a_corner_that_is_no_pitch_leaves_the_pitch_asked() -> None:
     assert last("peak joint saw setting", "a corner of 135", "6/12")["answer"]["value"] == pytest.approx(26.5650512)
+
+
+@pytest.mark.parametrize("line", ["pieces from a coil of that", "how many pieces out of a coil"])
+def test_the_coil_of_the_bend_is_asked_for(line: str) -> None:
+    bend = "girth on a drip flashing 2 legs, 1 and a quarter and three"
+    assert last(bend)["answer"]["value"] == 4.25
+    assert last(bend, line)["ask"] == "How wide is the coil?"
+    assert last(bend, line, "24 inches wide")["also"][0]["value"] == 5
