@@ -18,6 +18,9 @@ from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Te
 from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from assistant.conversation import Conversation
     from assistant.pending import Asked, Pending
 
 # Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
@@ -30,6 +33,7 @@ _SMALL = frozenset(
     "it's its they're theyre in of the a at on with is are ok so and all um uh well even exactly flat about reads measures"
     " measured says comes to".split()
 )
+_OF_MANY = frozenset("angle length width height depth size of the a in at to pitch".split())  # in the names of many pieces
 _ASKING = frozenset("what how long high wide many much far deep tall".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
@@ -67,6 +71,13 @@ def beside_the_told(more: Question, asked: Asked, wanted: str) -> None:
     ways = [way for way in (more.givens, *more.swaps) if wanted in way and told.isdisjoint(way)]
     if ways:
         more.givens = ways[0]
+
+
+def that_lacks(c: Conversation, words: set[str], topics: Sequence[Question]) -> list[Question]:
+    """The one of the topics that lacks a piece which is named: what's a spring angle; 38 spring."""
+    labels = [{w for name in q.missing for w in c.topics[q.topic].parameter(name).label.split()} for q in topics]
+    found = [q for q, own in zip(topics, labels, strict=True) if words & own - _OF_MANY or (own and own <= words)]
+    return found if len(found) == 1 else []
 
 
 def in_its_words(text: str, pending: Pending) -> bool:

@@ -70,15 +70,15 @@ _COINS = (  # dollars and cents in words, of each: eleven fifty
 )
 _PRICED_AT = expression(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
-    r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
+    r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|theyre|its|['’]s|['’]re|at|for|say)[ ,]*)*"
     rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d*(?P<cents>\.\d\d)|\d+|(?P<coins>{_COINS})|{_WORD})\s*"
     r"(?P<money>dollars|bucks|quid|euros?|cents)?"
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
 )
 _WHAT_COST = expression(  # at 1.90 a foot | what's it cost
-    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run(?: me)?)"
-    r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?)$",
+    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run)(?: me| us)?"
+    r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?(?: me| us)?)$",
     re.IGNORECASE,
 )
 _STICKS = expression(

@@ -26,6 +26,7 @@ class Asked:
     apart: bool = False  # whether only how far the two are apart is asked, and not which is more
     text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
+    piece: str = ""  # the given that was asked for and told last
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant
     record: dict[str, Any] = field(default_factory=dict)
     joint: Asked | None = None  # what is set on the saw that is asked about

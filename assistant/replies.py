@@ -17,6 +17,7 @@ from assistant.asked_piece import (
     may_put_right,
     names_a_nail,
     of_other_things,
+    that_lacks,
     thickness_told,
     to_the_wanted,
     told_of_lists,
@@ -203,7 +204,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
     if not named:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics) - _SMALL]
-        named = inside if len(inside) == 1 else []
+        named = inside if len(inside) == 1 else that_lacks(c, words, pending.topics)
     agrees = not words & NO and (words & OUTRIGHT or (words & YES and _says_yes(c, text, words, pending)))
     called = words & (FIRST | SECOND) if not _tells_numbers(text) else set()
     if called & FIRST or (len(pending.topics) == 1 and agrees):

@@ -27,6 +27,7 @@ _EACH_IS = expression(
     r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
     re.IGNORECASE,
 )
+_OF_EACH = expression(r"\ban? [a-z]+|\bcost\b", re.IGNORECASE)  # 3.50 a strap
 _ALL_AT = expression(
     r"\W*(?:(?:and|so|ok|then)\W+)*how (?:long|much) (?:is|are) (?:all (?:of )?)?(?:that|it|them|those)(?: in all| altogether)? "
     r"(?:at|if (?:it|they)['’]?(?:s|re)) (?P<n>[^,;?]+?)(?: (?:high|tall|each|long))?\W*",
@@ -76,6 +77,11 @@ _ON_THE_SAW = expression(
 _N_IN = expression(r"\W*(?:(?:and|or|what about|how about|make it)\W+)*(?P<n>\d{1,2}) in (?P<m>\d[\d /.'-]*)\W*", re.IGNORECASE)
 
 
+_IN_PIECES = expression(
+    r"\W*(?:(?:and|or|so|ok|now|what about|how about|what if it['’]?s|do)\W+)*(?:an? )?(?P<n>\d{2,3})(?: degrees?| deg|°)?"
+    r" (?:in|with|over|from|out of) (?P<m>three|four|five|six|[3-6]) (?:pieces|bits|sections)\W*",
+    re.IGNORECASE,
+)
 _EVENLY, _OPEN = "divide evenly", "how far open"
 _RIGHT_SETTING = expression(  # of the saw, for a corner that opens
     r"\W*(?:(?:and|so|ok|then|but)\W+)*(?:what['’]?s|what is|what would be) the (?:right|correct|proper) (?:saw )?setting"
@@ -95,7 +101,7 @@ def in_its_names(text: str, last: Asked) -> str:
     """The line with the name that it leaves out; as it is where it leaves out none."""
     text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
     ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it, _setting, _so_many_in)
-    return next((fuller for way in (*ways, _between, _right_setting) if (fuller := way(text, last))), text)
+    return next((fuller for way in (*ways, _between, _right_setting, _in_pieces) if (fuller := way(text, last))), text)
 
 
 def _things(text: str, last: Asked) -> str:
@@ -124,7 +130,7 @@ def _each(text: str, last: Asked) -> str:
     each = (_EACH_IS.fullmatch(text) or _ALL_AT.fullmatch(text)) if straps else None
     said = numbers_in(each["n"]) if each else []
     long = len(said) == 1 and (isinstance(said[0].value, Length) or (said[0].kind == "number" and " each" not in text.lower()))
-    return f"{each['n']} high" if each and long else ""
+    return f"{each['n']} high" if each and long and not _OF_EACH.search(each["n"]) else ""
 
 
 def _low(text: str, last: Asked) -> str:
@@ -192,3 +198,9 @@ def _right_setting(text: str, last: Asked) -> str:
     found = _RIGHT_SETTING.fullmatch(text) if last.topic.name == _OPEN else None
     corner = (found["n"] or found["m"]) if found is not None else ""
     return f"saw setting for a {corner} degree corner" if corner and len(numbers_in(corner)) == 1 else ""
+
+
+def _in_pieces(text: str, last: Asked) -> str:
+    """120 with 3 pieces, after a corner: that corner gone round in so many."""
+    found = _IN_PIECES.fullmatch(text) if "corner" in last.givens else None
+    return f"{found['n']} degree corner in {found['m']} pieces" if found is not None else ""

@@ -25,6 +25,7 @@ def told_in_parts(c: Conversation, record: Record, text: str, waited: Pending | 
     last, asked = c.last, waited.asked if waited is not None else None
     if last is None or asked is None or record["outcome"] != "answered" or last.record is not record:
         return
+    last.piece = waited.wanted if waited is not None and waited.wanted in last.givens else ""
     lines = [text]
     for before in reversed(c.records):
         if before["outcome"] != "asks" or before["topic"] not in (None, last.topic.name):

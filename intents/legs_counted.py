@@ -28,8 +28,8 @@ def _counts(chart: Chart) -> set[int]:
     found: set[int] = set()
     for after, word in enumerate(chart.words):
         if word in _COUNTED and after:
-            rows = [row for row in chart.readings[after - 1] if row.end == after and isinstance(row.value, Number)]
-            found.update(int(row.value.value) for row in rows if row.value.value.denominator == 1)
+            values = [row.value for row in chart.readings[after - 1] if row.end == after]
+            found.update(int(n.value) for n in values if isinstance(n, Number) and n.value.denominator == 1)
     return found
 
 

@@ -81,3 +81,40 @@ def test_a_topic_named_with_a_value_is_asked_and_not_explained() -> None:
 def test_hang_on_puts_right_what_was_told(line: str) -> None:
     found = last("how far up the slope is it over a 13 foot run", line, "4 12")
     assert found["answer"]["value"] == pytest.approx(170.762994)
+
+
+STRAPS = "i need straps for 26 foot of wall 8 foot high"
+
+
+@pytest.mark.parametrize("line", ["24", "and 24", "what about 24"])
+def test_a_number_alone_after_a_reply_is_another_try_of_the_piece(line: str) -> None:
+    assert last(STRAPS, "sixteen on center", line)["answer"]["value"] == 14
+
+
+def test_a_number_with_its_noun_goes_to_what_is_called_so() -> None:
+    assert last("cost of 46 boards", "13.50 each", "make it 50 boards")["answer"]["value"] == 675
+
+
+@pytest.mark.parametrize("line", ["they're 3.50 a strap", "theyre 3.50 a strap whats that cost me"])
+def test_so_much_a_strap_is_a_price_and_no_height(line: str) -> None:
+    assert last(f"{STRAPS} at 16", line)["answer"] == last(f"{STRAPS} at 16", "they're 3.50 each")["answer"]
+
+
+@pytest.mark.parametrize("line", ["whats a spring angle", "the spring angle", "38 spring"])
+def test_a_piece_that_is_named_tells_the_topic_that_lacks_it(line: str) -> None:
+    found = last("cutting crown for a 90 corner whats the miter", line)
+    assert found["topic"] == "compound cut"
+    assert ("corner", 90) in [(given["name"], given["value"]) for given in found["givens"]]
+
+
+def test_a_corner_in_pieces_after_a_corner() -> None:
+    found = last("saw setting on a 100 degree corner", "120 with 3 pieces")
+    assert (found["topic"], found["answer"]["value"]) == ("corner in several pieces", 15)
+
+
+@pytest.mark.parametrize(
+    "line", ["sill at 35 head at 83 top at 111 exposure", "sill is 35, head is 83, top is 111, what exposure"]
+)
+def test_heights_are_of_the_names_that_lead_them(line: str) -> None:
+    found = last(line, "6 and a half to 7 max")
+    assert found["answer"]["value"] == pytest.approx(48 / 7)
