@@ -9,6 +9,8 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.acts.manners import why_needed
+from assistant.hearing import asks_too
+from assistant.names import NO_NAMES
 from assistant.record import put_asked
 from assistant.usual import mostly
 from intents.expressions import expression
@@ -18,12 +20,15 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Pending
     from assistant.record import Record
+    from intents.question import Reading
 
 _LEAD = r"\W*(?:(?:ok|okay|well|um|uh|er|hmm|sorry|oh|and|but|so|wait|hang on|hold on|hey|right|no)\W+)*"
 _WHY = expression(
     _LEAD + r"(?:(?:how come|why|what) (?:do |would |on earth do |does it |does that )?(?:you |we |it )?"
     r"(?:need|want|ask|asking|matter|make a difference)\b(?: to know)?(?: that| it| this| to know| me| for)*"
-    r"|what for|how so|what(?:['’]s| is| has) (?:that|it) (?:for|got to do with it|to do with it|matter)"
+    r"|what for|how so"
+    r"|why['’]?s (?:that|it) (?:matter|needed|important)"
+    r"|what(?:['’]s| is| has) (?:that|it) (?:for|got to do with it|to do with it|matter)"
     r"|(?:does|is) (?:it|that) (?:matter|make (?:a|any) difference|important|needed|necessary)(?: much| here| really)?"
     r"|do you (?:really )?need (?:it|that|to know)(?: that| it)?)\W*",
     re.IGNORECASE,
@@ -31,7 +36,7 @@ _WHY = expression(
 _WHAT = expression(
     _LEAD + r"(?:what(?:['’]?s| is| are)? (?:that|it|this|those|they)(?: mean| then| when it['’]?s at home)?"
     r"|what (?:do|did|does) (?:you|that|it|they|this) (?:mean|want)\b[^;.]*"
-    r"|(?:meaning|like|such as|in other words|as in) ?(?:what)?"
+    r"|what(?:['’]?s| is) the difference(?: between them)?|(?:meaning|like|such as|in other words|as in) ?(?:what)?"
     r"|(?:i )?(?:don['’]?t|do not|didn['’]?t) (?:get|follow|understand)(?: (?:that|it|you|the question|what you mean))?"
     r"|(?:huh|pardon|eh|come again|say (?:that |it )?again|what was that|which (?:is|means) what)(?: again)?"
     r"|(?:what|which) (?:do you mean|one|of them)(?: by (?:that|it|the \w+|\w+))?"
@@ -49,11 +54,15 @@ _USUAL = expression(
     re.IGNORECASE,
 )
 _LEFT = expression(
-    r"\W*(?:(?:ok|okay|well|oh|no|actually|ah)\W+)*(?:never ?mind|skip|forget|leave|park|scrap|drop)"
+    r"\W*(?:(?:(?:i )?(?:don['’]?t|do not) know(?: that| it)?(?: yet)?|no idea|not sure(?: yet)?"
+    r"|ok|okay|well|oh|no|actually|ah)\W+)*(?:never ?mind|skip|forget|leave|park|scrap|drop)"
     r"(?: (?:it|that|this|about it|about that|the \w+|that one))?"
     r"(?: (?:for now|then|now|for a (?:minute|second|bit)|just now))?\s*"
     r"(?:[.,;:!–—]|\bbut\b)\s*(?P<rest>\S.*\w.*)",
     re.IGNORECASE,
+)
+_WHAT_IS = expression(
+    r"\W*(?:(?:and|so|ok|wait|hang on|first|quick|but)\W+)*(?:what['’]?s|what is|how many|how much is)\b(?! the\b)", re.IGNORECASE
 )
 _LONGEST = 90  # characters of such a line
 
@@ -77,7 +86,8 @@ def asked_back(c: Conversation, record: Record, text: str) -> bool:
 def left_for_another(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line drops what is waited for, and asks something else: skip it for now, area of a 24 wide gable; worked."""
     found = _LEFT.fullmatch(text) if c.pending is not None else None
-    if found is None:
+    best = next((q for q in c.read(found["rest"]).questions if q.score > 0), None) if found is not None else None
+    if found is None or best is None or best.lacking or not (asks_too(found["rest"]) or len(best.words) > 1):
         return False
     c.pending = None
     c.take(record, found["rest"])
@@ -89,3 +99,12 @@ def _with_usual(open_: Pending) -> str:
     assert open_.asked is not None
     range_ = mostly(open_.asked.topic.parameter(open_.wanted))
     return f"{range_} {open_.question}" if range_ else why_needed(open_)
+
+
+def asks_a_sum(text: str, reading: Reading, pending: Pending) -> bool:
+    """Whether a line asks a sum or a conversion of its own while a piece of something else is waited for: what's 34 foot in
+    inches."""
+    best = reading.questions[0] if reading.questions else None
+    if best is None or pending.asked is None or pending.asked.topic.name in NO_NAMES or not _WHAT_IS.match(text):
+        return False
+    return best.topic in NO_NAMES and best.whole

@@ -20,6 +20,9 @@ from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Te
 from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from assistant.conversation import Conversation
     from assistant.pending import Asked, Pending
 
 # Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
@@ -30,6 +33,12 @@ _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _STATES = ("is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
 _EXTREMES, _NOW = ("low", "hottest", "coldest"), expression(r"\b(?:now|right now|at the moment|currently)\b", re.IGNORECASE)
+_SMALL = frozenset(
+    "it's its they're theyre in of the a at on with is are ok so and all um uh well even exactly flat about reads measures"
+    " measured says comes to".split()
+)
+_OF_MANY = frozenset("angle length width height depth size of the a in at to pitch".split())  # in the names of many pieces
+_ASKING = frozenset("what how long high wide many much far deep tall".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _SIZED = expression(
     r"\W*(?:[a-z']+\W+){0,3}[\d./ -]+(?:inch(?:es)?|in|\"|mm|mil)? ?(?:wide )?(?P<what>[a-z]{3,}s)\W*", re.IGNORECASE
@@ -88,6 +97,30 @@ def _rather_a_width(heard: Heard | None, asked: Asked) -> bool:
         return False
     bare = heard.text.strip().replace(".", "", 1).isdigit() and 4 % heard.value.value.denominator != 0
     return bare and "width" not in asked.givens and any(p.name == "width" for p in asked.topic.parameters)
+def beside_the_told(more: Question, asked: Asked, wanted: str) -> None:
+    """Of the ways to take a reply, the first that tells the piece and leaves what was told: 6 at least and 7 at the most."""
+    told = {name for name, given in asked.givens.items() if given.source == "asked"} - {wanted}
+    ways = [way for way in (more.givens, *more.swaps) if wanted in way and told.isdisjoint(way)]
+    if ways:
+        more.givens = ways[0]
+
+
+def that_lacks(c: Conversation, words: set[str], topics: Sequence[Question]) -> list[Question]:
+    """The one of the topics that lacks a piece which is named: what's a spring angle; 38 spring."""
+    labels = [{w for name in q.missing for w in c.topics[q.topic].parameter(name).label.split()} for q in topics]
+    found = [q for q, own in zip(topics, labels, strict=True) if words & own - _OF_MANY or (own and own <= words)]
+    return found if len(found) == 1 else []
+
+
+def in_its_words(text: str, pending: Pending) -> bool:
+    """Whether a line is one number and words of the question that was put: how long is the piece | sixteen foot pieces."""
+    places = places_of(text)
+    if len(places) != 1 or not pending.wanted or pending.ways:
+        return False
+    rest = f"{text[: places[0].start]} {text[places[0].end :]}".lower()
+    asked = {word.removesuffix("s") for word in re.findall(r"[a-z]+", pending.question.lower())}
+    words = {word for word in re.findall(r"[a-z']+", rest) if word not in _SMALL}
+    return {word.removesuffix("s") for word in words} <= asked - _ASKING
 
 
 def names_a_nail(text: str, pending: Pending) -> bool:

@@ -31,6 +31,7 @@ from assistant.several import so_many, worked_out
 from assistant.shown import of_the_shown, shows
 from assistant.still_open import goes_on_from
 from assistant.tail_clauses import look_past_remarks
+from assistant.told_in_parts import told_in_parts
 from assistant.told_round import look_past_story, state_of
 from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
@@ -39,7 +40,7 @@ from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
 from intents.question import Question, Reading
-from intents.talk import Said, numbers_in
+from intents.talk import Said
 from solvers.quantities import Quantity
 from solvers.registry import Worked, load_topics
 from solvers.slots import Given, said_anew
@@ -105,6 +106,7 @@ class Conversation:
         if waited is None and before is None:
             look_past_story(self, record, text)
         ask_their_size(self, record, text)
+        told_in_parts(self, record, text, waited)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -181,7 +183,7 @@ class Conversation:
             return False
         if said.topic not in acts.VALUES:
             return acts.perform(self, record, said, text)
-        if self.pending is None or not replies.tells_another(self, said, self.pending):
+        if self.pending is None or not replies.tells_another(text, said, self.pending):
             return False
         self._tell_meanwhile(record, said, text)
         return True
@@ -215,6 +217,8 @@ class Conversation:
         """Whether talk that could be more goes ahead: no question is whole, and no change is likelier."""
         best = questions[0] if questions else None
         if said.topic in ("explain", "compare", "note", "review"):
+            if said.topic == "explain" and hearing.asks_with_a_number(best):
+                return False
             return best is None or bool(best.missing)
         if said.topic == "remember" and not self.last:  # "roof 6/12" asks nothing, "gap behind cladding 12 mm" does
             whole = best is not None and best.whole
@@ -222,7 +226,7 @@ class Conversation:
         return best is None and said.topic != "remember"
 
     def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:
-        if said is None or not self._nothing_to_change(said) or not acts.perform(self, record, said, text):
+        if said is None or not hearing.nothing_to_change(self.last, said) or not acts.perform(self, record, said, text):
             put_declined(record, outside_the_job(text, reading, self.topics))
 
     def _vain(self, said: Said | None, best: Question) -> bool:
@@ -233,12 +237,6 @@ class Conversation:
             return False
         rest = self.read(said.words.get("rest", "")).questions
         return not any(question.score > 0 and question.words for question in rest)
-
-    def _nothing_to_change(self, said: Said) -> bool:
-        """Talk that is answered although it does nothing: a change of no question, or of nothing that was named."""
-        if said.topic == "follow-up":
-            return self.last is not None or bool(numbers_in(said.words.get("rest", "")))
-        return said.topic == "correct" or said.loose
 
     # ── a question ──
 
@@ -396,5 +394,3 @@ class Conversation:
 
     def _lines(self, worked: Worked) -> list[dict[str, Any]]:
         return given_lines(worked.topic, worked.givens)
-
-

@@ -9,9 +9,10 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
+from assistant.counted_anew import counted_again, counted_anew
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
-from assistant.next_of_it import courses_of_it, nails_of_it
+from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_of
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
@@ -39,13 +40,14 @@ _ANOTHER = expression(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total|if)\b",
     re.IGNORECASE,
 )
+_OPEN = "how far open"
+_IF_I = expression(r"\bif (?:i|we)\b", re.IGNORECASE)  # which supposes no other corner
 _MEASURED_AGAIN = ("square check", "out of square")
 _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
 _OF_A_SIDE = expression(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
 _SIDES = ("side", "other_side")
 _ACROSS = expression(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
 _WORKED_ON = ("cost", "weight", "conversion", "tape arithmetic", "squares", "can my saw cut it")  # which go on from an answer
-_ROWS = ("courses", "straps")
 _THOSE_ROWS = expression(
     r"\b(?:those|these|them|that many)\b|\b(?:up|on|in|to|per) (?:each|every)\b"
     r"|\bthe (?:courses|rows|straps|battens|strapping)\b",
@@ -68,15 +70,15 @@ _COINS = (  # dollars and cents in words, of each: eleven fifty
 )
 _PRICED_AT = expression(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
-    r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|['’]s|['’]re|at|for|say)[ ,]*)*"
+    r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|theyre|its|['’]s|['’]re|at|for|say)[ ,]*)*"
     rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d*(?P<cents>\.\d\d)|\d+|(?P<coins>{_COINS})|{_WORD})\s*"
     r"(?P<money>dollars|bucks|quid|euros?|cents)?"
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
 )
 _WHAT_COST = expression(  # at 1.90 a foot | what's it cost
-    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run(?: me)?)"
-    r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?)$",
+    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run)(?: me| us)?"
+    r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?(?: me| us)?)$",
     re.IGNORECASE,
 )
 _STICKS = expression(
@@ -108,7 +110,7 @@ _OF_AREA = {
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
     works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame,
-             nails_of_it, courses_of_it)  # fmt: skip
+             counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
     return goes_on_from(c, record, text, works)
 
 
@@ -212,7 +214,8 @@ def _taped_across(c: Conversation, record: Record, text: str) -> bool:
 def _another_frame(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line tells both sides of another frame, after how far out of square one is: its diagonal, and no old tape's."""
     last = c.last if c.pending is None else None
-    places = places_of(text) if last is not None and last.topic.name == _MEASURED_AGAIN[1] else []
+    said = places_of(text) if last is not None and last.topic.name == _MEASURED_AGAIN[1] else []
+    places = [place for place in said if place.words != ("one",)]  # the small one
     if last is None or len(places) != len(_SIDES) or not re.fullmatch(r"\s*(?:by|x|×)\s*", text[places[0].end : places[1].start]):
         return False
     topic = c.topics[_MEASURED_AGAIN[0]]
@@ -273,19 +276,24 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
         or _rows_of_it(c, topic, question, text)
         or _so_long(c, topic, question, text, answer)
         or _covering(c, topic, question, text, answer["unit"], value, answer["text"])
+        or counted_again(c, topic, question, text)
         or _of_what_was_priced(c, topic, question, text)
     )
 
 
 def _of_what_was_priced(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
     """What a question lacks of the one whose answer was weighed, priced or put in another unit: the gable, and how high is it."""
-    if c.last is None or c.last.topic.name not in _WORKED_ON or not question.missing or question.unplaced or question.lacking:
+    if c.last is None or c.last.topic.name not in _WORKED_ON or question.unplaced or question.lacking:
+        return None
+    if not (question.missing or c.ways(question)[0].worked.asks):
         return None
     if _ANOTHER.search(text) or c.last.topic is topic:
         return None
     before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in _WORKED_ON), None)
+    if before is not None and before.topic is topic and c.ways(question, before)[0].worked.working:
+        return before  # an inch off the sloped length, and then no, it's five twelve, what's the sloped length
     known = carried(before, topic.parameters) if before is not None else {}
-    return Asked(topic, known) if set(question.missing) <= known.keys() else None
+    return Asked(topic, known) if question.missing and set(question.missing) <= known.keys() else None
 
 
 def _same_named(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
@@ -313,19 +321,18 @@ def _measured_again(c: Conversation, topic: Topic, question: Question) -> Asked 
 
 def _rows_of_it(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
     """The count of courses or straps just laid out, for the fasteners of "those courses"."""
-    if topic.name != "fasteners" or question.missing != ["rows"] or question.unplaced or not _THOSE_ROWS.search(text):
+    if topic.name != "fasteners" or "rows" not in question.missing or question.unplaced or not _THOSE_ROWS.search(text):
         return None
-    lines = [c.last.record["answer"], *c.last.record["also"]] if c.last else []
-    counted = [line for line in lines if line["name"] in _ROWS and line["unit"] == "count"]
-    if len(counted) != 1:
-        return None
-    return _with(topic, topic.parameter("rows"), Count(Fraction(str(counted[0]["value"])), "count", counted[0]["text"]))
+    rows = rows_of(c.last) if c.last is not None and c.last.record.get("answer") else None
+    return _with(topic, topic.parameter("rows"), rows) if rows is not None else None
 
 
 def _same_corner(c: Conversation, topic: Topic, question: Question, text: str) -> Asked | None:
     """The corner that was just worked, for another joint of it: in three pieces."""
-    corner = c.last.givens.get("corner") if c.last and c.last.topic is not topic and not _ANOTHER.search(text) else None
-    if corner is None or question.missing != ["corner"] or question.unplaced or question.lacking:
+    here = c.last is not None and c.last.topic is not topic and not _ANOTHER.search(_IF_I.sub("", text))
+    corner = c.last.givens.get("corner") if c.last is not None and here else None
+    lacks = question.missing == ["corner"] or (topic.name == _OPEN and "corner" in question.missing)  # and its face
+    if corner is None or not lacks or question.unplaced or question.lacking:
         return None
     return Asked(topic, {"corner": Given("corner", corner.value, "earlier")})
 

@@ -57,7 +57,7 @@ _OFF = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:less|shorter|off|under)(?P<th
 _OVER = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:more|longer){_THAT}", re.IGNORECASE)
 _ANOTHER = expression(rf"{_LEAD}(?P<another>another|plus another)\s+(?P<n>.+)", re.IGNORECASE)
 _PARTS = expression(
-    rf"{_LEAD}(?:(?:split|cut|break|chop)(?: (?:that|it|them|this))?(?: up)? (?:in|into)|into) (?P<n>[a-z0-9]+)"
+    rf"{_LEAD}(?:(?:split|cut|break|chop|divide)(?: (?:that|it|them|this))?(?: up)? (?:in|into)|into) (?P<n>[a-z0-9]+)"
     r"(?: (?:equal|even))?(?: (?:parts|pieces|bits|lots|ways))?",
     re.IGNORECASE,
 )

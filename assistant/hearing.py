@@ -376,6 +376,11 @@ def _names(questions: list[Question]) -> bool:
     return len(best.words) > PLAIN or set(best.topic.split()) <= set(best.words)
 
 
+def asks_with_a_number(best: Question | None) -> bool:
+    """Whether a question names its whole topic and gives it a value: the step at the rake with a six inch exposure."""
+    return best is not None and bool(best.givens) and not best.lacking and set(best.topic.split()) - LIGHT <= set(best.words)
+
+
 def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     """Whether what could be a statement asks: "gable is 24 feet wide, how tall is it", "air gap 3/4"."""
     if _KEEPS.search(text):
@@ -386,3 +391,10 @@ def _is_question(text: str, questions: list[Question], stated: bool) -> bool:
     asks = bool("?" in text or _INVERTED.search(text) or _BEGINS.match(text)) if stated else bool(_ASKS.search(text))
     asks = asks or _MAY_I.match(text) is not None
     return asks or (whole and named and not _STATES.search(text))
+
+
+def nothing_to_change(last: Asked | None, said: Said) -> bool:
+    """Talk that is answered although it does nothing: a change of no question, or of nothing that was named."""
+    if said.topic == "follow-up":
+        return last is not None or bool(numbers_in(said.words.get("rest", "")))
+    return said.topic == "correct" or said.loose

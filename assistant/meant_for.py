@@ -304,6 +304,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
+    bare = bool(places) and (places[0].start, places[0].end) == (0, len(wanted.rest.rstrip(" .!?")))  # another try of the piece
     return [
         was_before(wanted.line, new, last),
         *roles,
@@ -324,7 +325,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
         lambda given: given.name == nearer,
-        lambda given: given.name in last.changed and not far_from(given, last, new),
+        lambda given: given.name in (last.changed or ({last.piece} if bare else ())) and not far_from(given, last, new),
     ]
 
 

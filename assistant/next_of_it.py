@@ -9,7 +9,8 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.pending import Asked
+from assistant.pending import Asked, Pending
+from assistant.record import put_asked
 from intents.expressions import expression
 from intents.matcher import read_as
 from solvers.quantities import Count
@@ -33,6 +34,12 @@ _COURSES = expression(
     rf"(?: (?:is|are|for|in|on|up|do|does|will|would) (?:all )?{_THAT}\b| do (?:i|we) need\b| up\b)?(?P<rest>[^?]*)\??",
     re.IGNORECASE,
 )
+_COIL = expression(
+    r"\W*(?:(?:and|so|ok|okay|then|now)\W+)*(?:how many )?(?:pieces|strips|bits|flashings)"
+    r"(?: (?:do|can|will|would) (?:i|we|you) get)? (?:from|out of|off|in|per|to)(?: an?| the)? coil(?: width)?"
+    r"(?: (?:of|for) (?:that|it|them|those))?\W*",
+    re.IGNORECASE,
+)
 _ROWS = ("courses", "straps")
 _GABLE, _COURSED = "gable courses", "course layout"
 _LONGEST = 80  # characters of such a line
@@ -44,13 +51,11 @@ def nails_of_it(c: Conversation, record: Record, text: str) -> bool:
     last = c.last if c.pending is None and len(text) <= _LONGEST else None
     if last is None or not last.record.get("answer") or not _NAILS.fullmatch(text) or _OTHER.search(text):
         return False
-    lines = [last.record["answer"], *last.record["also"]]
-    counted = [line for line in lines if line["name"] in _ROWS and line["unit"] == "count"]
-    if len(counted) != 1:
+    rows = rows_of(last)
+    if rows is None:
         return False
-    rows = Count(Fraction(str(counted[0]["value"])), "count", counted[0]["text"])
     known = {"rows": Given("rows", rows, "earlier")}
-    if counted[0]["name"] == "straps" and "height" in last.givens:  # each is as long as the wall is high
+    if last.topic.name == "strapping" and "height" in last.givens:  # each is as long as the wall is high
         known["length"] = Given("length", last.givens["height"].value, "earlier")
     return _asked(c, record, text, "fasteners", known)
 
@@ -68,6 +73,26 @@ def courses_of_it(c: Conversation, record: Record, text: str) -> bool:
         return _asked(c, record, text, _GABLE, gable)
     height = {"height": Given("height", known["height"].value, "earlier")} if "height" in known else {}
     return bool(height) and _asked(c, record, text, _COURSED, height)
+
+
+def rows_of(last: Asked) -> Count | None:
+    """How many courses or straps were just laid out, where that is one number."""
+    lines = [last.record["answer"], *last.record["also"]]
+    counted = [line for line in lines if line["name"] in _ROWS and line["unit"] == "count"]
+    return Count(Fraction(str(counted[0]["value"])), "count", counted[0]["text"]) if len(counted) == 1 else None
+
+
+def of_the_coil(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how many pieces of the bend just worked a coil gives; then how wide that is, is asked."""
+    last = c.last if c.pending is None else None
+    if last is None or not last.record.get("answer") or "coil" not in {p.name for p in last.topic.parameters}:
+        return False
+    if "coil" in last.givens or not _COIL.fullmatch(text):
+        return False
+    question = last.topic.parameter("coil").slot.ask
+    c.pending = Pending(last, wanted="coil", question=question)
+    put_asked(record, last.topic.name, question)
+    return True
 
 
 def _asked(c: Conversation, record: Record, text: str, topic: str, known: dict[str, Given]) -> bool:

@@ -31,6 +31,7 @@ _ONES = expression(r"\bones?\b", re.IGNORECASE)
 _ON_TAPE = expression(r"(?<=tape),\s*(?:in\s+)?(?=(?:eighths|sixteenths|thirty[- ]seconds)\W*$)", re.IGNORECASE)
 _OUT_NOW = expression(
     rf"{_LEAD}(?P<it>(?:it['’]?s|it is|it was|it were)\s+)?(?P<n>{_NUMBER})(?: degrees)? (?:out|outside)(?: there)?"
+    r"(?: (?:right )?now| today)?"
     r"(?: (?:when|the day|by the time|while) (?:we|i|they|it)\b[^,;\d]*)?\W*",
     re.IGNORECASE,
 )
@@ -67,6 +68,12 @@ _SAW_FIRST = expression(  # where the saw stands is no limit of it: saw's at 33,
 _HALF_FULL = expression(r",? (?P<share>half) full(?: like| then)?\W*$", re.IGNORECASE)
 _AT_A_PRICE = expression(
     r"\W*(?:(?:and|or|so|what about|how about|what if it['’]?s|now)\W+)*at (?P<n>[a-z]+(?:[ -][a-z]+)+)\W*", re.IGNORECASE
+)
+_PRICED_NOW = expression(  # so much each of them, of what was priced: there's 14 would count them
+    r"\W*(?:(?:and|or|so|what|now|but)\W+)*if (?:they['’]?re|they are|they were|it['’]?s|it was) "
+    r"(?P<n>[a-z0-9.]+(?:[ -](?!even|flat)[a-z0-9.]+)?)"
+    r"(?P<even> (?:even|flat))?\W*",
+    re.IGNORECASE,
 )
 _MOVES, _END_GAP = ("thermal movement", "end gap"), "end gap"
 _FEET_AND_INCHES = 2  # words
@@ -139,12 +146,15 @@ def _half_full(text: str, last: Asked) -> str:
 
 def _priced(text: str, last: Asked) -> str:
     """At two ten, after a price of 195: 210, and no count; after one of 2: 2.10."""
-    found = _AT_A_PRICE.fullmatch(text)
+    now = _PRICED_NOW.fullmatch(text)
+    found = _AT_A_PRICE.fullmatch(text) or now
     prices = [given.value for given in last.givens.values() if isinstance(given.value, Money)]
     said = places_of(found["n"]) if found is not None else []
     if found is None or len(prices) != 1 or len(said) != 1 or (said[0].start, said[0].end) != (0, len(found["n"])):
         return ""
     words, value = said[0].words, said[0].value.value
+    if now is not None and not now["even"] and len(words) == 1 and "." not in words[0]:
+        return ""  # if they're 14 may count them
     if isinstance(said[0].value, Length) and len(words) == _FEET_AND_INCHES:  # two ten, which may be of feet and inches
         feet, inches = (places_of(word) for word in words)
         value = feet[0].value.value * 100 + inches[0].value.value if feet and inches else value

@@ -26,6 +26,7 @@ class Asked:
     apart: bool = False  # whether only how far the two are apart is asked, and not which is more
     text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
+    piece: str = ""  # the given that was asked for and told last
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant
     record: dict[str, Any] = field(default_factory=dict)
     joint: Asked | None = None  # what is set on the saw that is asked about
@@ -53,6 +54,7 @@ class Pending:
     under: Pending | None = None  # what was open when the line that was heard with doubt was said
     saw: dict[str, Given] | None = None  # what is known of a saw that is asked about once the joint is whole
     left: list[str] = field(default_factory=list)  # what was said and has no place, unless a reply tells what it is
+    price: str = ""  # what each costs, told before it is known how many there are
     question: str = ""  # as it was put
     said: str = ""  # the lines it was asked of, once another question came between
     repeated: bool = False  # put once more already

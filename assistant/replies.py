@@ -8,18 +8,21 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.asked_back import asks_a_sum
 from assistant.asked_piece import (
     as_each_thing,
     asks_it_back,
     below_zero,
+    beside_the_told,
     counted_load,
+    in_its_words,
     may_be_each,
     may_put_right,
-    named,
     names_a_nail,
     of_each,
     of_other_things,
     only_names,
+    that_lacks,
     thickness_told,
     to_the_wanted,
     told_of_lists,
@@ -30,22 +33,23 @@ from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import of_stock, stock_told
 from assistant.names import SUM
-from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
+from assistant.no_place import lets_go, still_no_place
+from assistant.open_ways import ways_with
 from assistant.openings_told import sized, still_asked, with_their_openings
-from assistant.pending import Asked, Pending
+from assistant.pending import Pending
+from assistant.price_kept import keep_price
+from assistant.price_told import price_told
 from assistant.rather_than import put_rather
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
 from assistant.units_kept import told_together
-from assistant.usual import unusual
-from assistant.ways import Way, chosen_way, differences, on_one_scale
+from assistant.ways import Way, chosen_way, differences
 from assistant.while_open import another_number, kept_right, measured, put_right, to_the_meant
 from intents.expressions import expression
 from intents.matcher import otherwise, read_as
 from intents.question import Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -58,10 +62,9 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("mm", "mil", "mils", "millimeters"), "millimetres"), **dict.fromkeys(("in", "inch", '"'), "inches"),
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
-# Another try, which settles nothing of the one before.
-_ANOTHER_TRY = expression(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
 _OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
 _SO_MUCH_EACH = expression(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
+_EACH = expression(r"\b(?:each|apiece)\b", re.IGNORECASE)
 _PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
 _I_GOT = expression(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
@@ -96,10 +99,12 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     return True
 
 
-def tells_another(c: Conversation, said: Said, pending: Pending) -> bool:
+def tells_another(text: str, said: Said, pending: Pending) -> bool:
     """Whether the line states a value of another name than what is waited for ("kerf is 1/8", asked for the gap)."""
     if said.topic != "remember" or said.loose or not (pending.wanted or pending.keep):
         return False
+    if pending.wanted and ((_EACH.search(text) and may_be_each(pending)) or in_its_words(text, pending)):
+        return False  # the boards are 13.50 each: no length of theirs; 12 foot lengths, of the length
     name = said.words["what"]
     if pending.keep:
         return name != pending.keep
@@ -147,9 +152,11 @@ def _settled(
         put_asked(record, pending.asked.topic.name, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    if asks_it_back(text, pending) or asks_of_a_saw(text):
+    if asks_it_back(text, pending) or asks_of_a_saw(text) or asks_a_sum(text, reading, pending):
         return False
-    return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
+    if any(work(c, record, text, pending) for work in (another_setting, price_told, keep_price)):
+        return True
+    return _piece(c, record, text, reading, pending)
 
 
 def _forget(c: Conversation, record: Record, words: set[str]) -> bool:
@@ -200,7 +207,7 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
     if not named:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
         inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics) - _SMALL]
-        named = inside if len(inside) == 1 else []
+        named = inside if len(inside) == 1 else that_lacks(c, words, pending.topics)
     agrees = not words & NO and (words & OUTRIGHT or (words & YES and _says_yes(c, text, words, pending)))
     called = words & (FIRST | SECOND) if not _tells_numbers(text) else set()
     if called & FIRST or (len(pending.topics) == 1 and agrees):
@@ -295,74 +302,36 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
-    alone = pending.wanted in more.givens and (below_zero(more.givens[pending.wanted], text) or only_names(best, pending))
+    told = more.givens.get(pending.wanted)
+    alone = told is not None and (below_zero(told, text) or in_its_words(text, pending) or only_names(best, pending))
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
     other = bool(pending.wanted) and pending.wanted not in more.givens
     if more.unplaced or (other and (len(more.unknown) > 1 or pending.ways)):  # is 0.00003 ft meant | steel
         return False
     if wanted in more.givens and not may_put_right(more.givens[wanted], pending.asked):
+        beside_the_told(more, pending.asked, wanted)
         more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
     more = more if pending.ways else told_together(more, pending.asked)
     more = as_each_thing(of_each(more, pending.asked), text, still_asked(c, topic.name))
-    ways, more = _ways_with(c, more, pending, text)
+    return _worked_so(c, record, more, pending, text, best)
+
+
+def _worked_so(
+    c: Conversation, record: Record, more: Question, pending: Pending, text: str, best: Question | None
+) -> bool:  # fmt: skip
+    """Work what is open with what the reply tells; False where that can't be, and the line is a whole question of its own."""
+    assert pending.asked is not None
+    ways, more = ways_with(c, more, pending, text)
     left = [said for said in pending.left if said not in text]
+    other = best is not None and best.topic != pending.asked.topic.name and best.whole and len(best.words) > 1
+    if other and all(way.worked.refused for way in ways):
+        return False  # a miter on a 135 corner, where that is no pitch
     if not (pending.ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
         c.finish(record, ways, more)
         kept_right(c, record, more, pending.asked)
     return True
-
-
-def _ways_with(c: Conversation, more: Question, pending: Pending, text: str) -> tuple[list[Way], Question]:
-    """The ways to mean what is open with what the reply tells, and that as it is then taken."""
-    assert pending.asked is not None
-    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
-    ways = on_one_scale([way for one in doubtful for way in c.ways(more, without_them(one.asked, pending.left))])
-    ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
-    ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
-    odd = ways[0].worked.refused or (pending.wanted and unusual(ways[0].asked) == pending.wanted)
-    if odd and not named(more, pending) and (moved := in_another_place(c, more, pending.asked, pending.wanted)):
-        return [way for way, _ in moved], moved[0][1]
-    return ways, more
-
-
-def _still_in_doubt(more: Question, pending: Pending, last: Asked | None) -> list[Way]:
-    """The ways in doubt that still are: all of them, unless the reply tells what set them apart; or that which it tells.
-
-    What is told anew was not what the number in doubt was for: 55, of a temperature or a humidity, and then "at 60 F".
-    """
-    apart = set(differences(pending.ways)) if pending.ways else set()
-    told = more.givens.keys() & apart
-    if not told:
-        return pending.ways or pending.alike
-    said = {name: heard.value for name, heard in more.givens.items() if name in told}
-    right = [way for way in pending.ways if all(_given(way, name) == _bare_value(value) for name, value in said.items())]
-    as_before = [way for way in pending.ways if last and all(_given(way, name) == _was(last, name) for name in told)]
-    if not right and len(as_before) == 1 and last is not None and last.topic is as_before[0].asked.topic:
-        return as_before
-    return right[:1] or (pending.ways if apart - told else [])
-
-
-def _was(last: Asked, name: str) -> object:
-    given = last.givens.get(name)
-    return _bare_value(given.value) if given is not None else None
-
-
-def _given(way: Way, name: str) -> object:
-    given = way.asked.givens.get(name)
-    return _bare_value(given.value) if given is not None else None
-
-
-def _bare_value(value: object) -> object:
-    return (value.value, value.unit) if isinstance(value, Quantity) else value
-
-
-def _without_doubt(pending: Pending) -> Asked:
-    """The question without what its ways differ in, where a reply tells other values: 10 of either scale is of none."""
-    assert pending.asked is not None
-    apart = differences(pending.ways) if pending.ways else []
-    return replace(pending.asked, givens={name: given for name, given in pending.asked.givens.items() if name not in apart})
 
 
 # ── words heard with doubt ──

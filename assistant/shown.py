@@ -35,6 +35,7 @@ _PARTS = expression(
     r"|eight|nine|ten|eleven|twelve)\b",
     re.IGNORECASE,
 )  # so many parts of the whole, and not of its third mark
+_BY = expression(r"^\W*(?:(?:and|so|ok|now)\W+)*divided?(?: (?:that|it))? by\b", re.IGNORECASE)
 _TOLD = {"m": "MILLIMETRES", "f": "FEET", "i": "INCHES", "c": "CENTIMETRES"}  # by the first letter, and where that is not enough:
 _LONG = {"metres": "METRES", "meters": "METRES", "metre": "METRES", "meter": "METRES", "m": "METRES", "metric": "METRIC"}
 
@@ -44,6 +45,7 @@ def of_the_shown(c: Conversation, record: Record, text: str) -> bool:
     line, c.shown = c.shown, None
     if line is None or c.pending is not None or _PARTS.match(text) or line["unit"] not in Length.units or line["value"] is None:
         return False
+    text = _BY.sub("split that in", text)
     before, c.last = c.last, _as_asked(c, line)
     if line["name"] != DIFFERENCE and (sticks_of_it(c, record, text) or priced(c, record, text)):
         return True

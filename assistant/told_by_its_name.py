@@ -27,6 +27,7 @@ _EACH_IS = expression(
     r"(?P<n>(?!at\b|on\b|every\b|only at\b)[^,;?]+?)(?: (?:long|high|tall|each))?\W*",
     re.IGNORECASE,
 )
+_OF_EACH = expression(r"\ban? [a-z]+|\bcost\b", re.IGNORECASE)  # 3.50 a strap
 _ALL_AT = expression(
     r"\W*(?:(?:and|so|ok|then)\W+)*how (?:long|much) (?:is|are) (?:all (?:of )?)?(?:that|it|them|those)(?: in all| altogether)? "
     r"(?:at|if (?:it|they)['’]?(?:s|re)) (?P<n>[^,;?]+?)(?: (?:high|tall|each|long))?\W*",
@@ -76,11 +77,31 @@ _ON_THE_SAW = expression(
 _N_IN = expression(r"\W*(?:(?:and|or|what about|how about|make it)\W+)*(?P<n>\d{1,2}) in (?P<m>\d[\d /.'-]*)\W*", re.IGNORECASE)
 
 
+_IN_PIECES = expression(
+    r"\W*(?:(?:and|or|so|ok|now|what about|how about|what if it['’]?s|do)\W+)*(?:an? )?(?P<n>\d{2,3})(?: degrees?| deg|°)?"
+    r" (?:in|with|over|from|out of) (?P<m>three|four|five|six|[3-6]) (?:pieces|bits|sections)\W*",
+    re.IGNORECASE,
+)
+_EVENLY, _OPEN = "divide evenly", "how far open"
+_RIGHT_SETTING = expression(  # of the saw, for a corner that opens
+    r"\W*(?:(?:and|so|ok|then|but)\W+)*(?:what['’]?s|what is|what would be) the (?:right|correct|proper) (?:saw )?setting"
+    r" (?:for|on|at) (?:an? )?(?P<n>[a-z0-9.]+(?:[ -][a-z0-9.]+)?)(?: degrees?| deg)?(?: corner| one)?\W*"
+    r"|\W*(?:(?:and|so|ok|then|but)\W+)*(?:what|where) should (?:the|my) saw be(?: set)?(?: at)?"
+    r" for (?:an? )?(?P<m>[a-z0-9.]+)\W*",
+    re.IGNORECASE,
+)
+_BETWEEN = expression(  # and none at the ends, of gaps
+    r"\W*(?:(?:and|no|nah|so|ok|sorry|actually|make it|the gaps|gaps)\W+)*(?:just|only) (?:in )?between"
+    r"(?: (?:them|em|'em|the [a-z]+|each(?: one)?|pieces))?(?: this time| then| instead)?\W*",
+    re.IGNORECASE,
+)
+
+
 def in_its_names(text: str, last: Asked) -> str:
     """The line with the name that it leaves out; as it is where it leaves out none."""
     text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
     ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it, _setting, _so_many_in)
-    return next((fuller for way in ways if (fuller := way(text, last))), text)
+    return next((fuller for way in (*ways, _between, _right_setting, _in_pieces) if (fuller := way(text, last))), text)
 
 
 def _things(text: str, last: Asked) -> str:
@@ -109,7 +130,7 @@ def _each(text: str, last: Asked) -> str:
     each = (_EACH_IS.fullmatch(text) or _ALL_AT.fullmatch(text)) if straps else None
     said = numbers_in(each["n"]) if each else []
     long = len(said) == 1 and (isinstance(said[0].value, Length) or (said[0].kind == "number" and " each" not in text.lower()))
-    return f"{each['n']} high" if each and long else ""
+    return f"{each['n']} high" if each and long and not _OF_EACH.search(each["n"]) else ""
 
 
 def _low(text: str, last: Asked) -> str:
@@ -155,9 +176,31 @@ def _setting(text: str, last: Asked) -> str:
 def _so_many_in(text: str, last: Asked) -> str:
     """7 in 60, of 5 pickets in 48: so many of them, and in how much."""
     found = _N_IN.fullmatch(text)
+    if found is not None and last.topic.name == _EVENLY and found["m"].isdecimal():
+        length = last.givens["length"].value if "length" in last.givens else None
+        return f"{found['n']} {length.unit} in {found['m']} parts" if isinstance(length, Length) else ""
     counts = [given.value for given in last.givens.values() if isinstance(given.value, Count) and given.source != "assumed"]
     if found is None or len(counts) != 1 or any(isinstance(given.value, Pitch) for given in last.givens.values()):
         return ""
     said = re.escape(counts[0].text)
     things = re.search(rf"\b{said} ([a-z]+s)\b.* in \d", last.text, re.IGNORECASE) if said else None
     return f"{found['n']} {things[1]} in {found['m']}" if things else ""
+
+
+def _between(text: str, last: Asked) -> str:
+    """Just between them, of gaps that were at the ends too."""
+    gaps = any(parameter.label == "gaps" for parameter in last.topic.parameters)
+    return "between only" if gaps and _BETWEEN.fullmatch(text) else ""
+
+
+def _right_setting(text: str, last: Asked) -> str:
+    """The right setting for 93, of a corner that opens: what the saw is set to, and not how far that opens."""
+    found = _RIGHT_SETTING.fullmatch(text) if last.topic.name == _OPEN else None
+    corner = (found["n"] or found["m"]) if found is not None else ""
+    return f"saw setting for a {corner} degree corner" if corner and len(numbers_in(corner)) == 1 else ""
+
+
+def _in_pieces(text: str, last: Asked) -> str:
+    """120 with 3 pieces, after a corner: that corner gone round in so many."""
+    found = _IN_PIECES.fullmatch(text) if "corner" in last.givens else None
+    return f"{found['n']} degree corner in {found['m']} pieces" if found is not None else ""

@@ -11,7 +11,7 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant import replies
-from assistant.names import SUM
+from assistant.names import NO_NAMES
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question, Reading
@@ -22,13 +22,8 @@ if TYPE_CHECKING:
     from assistant.pending import Pending
     from assistant.record import Record
 
-_NO_NAMES = (SUM, "conversion")  # questions whose numbers are called nothing
-_IS = expression(
-    r"\W*(?:(?:ok|okay|so|and|right|well|then|now|oh|um|uh|alright)\W+)*"
-    r"(?:it['’]?s|its|it is|they['’]?re|they are|that['’]?s|we['’]?re|call it|say"
-    r"|(?:the |that |my |our )?[a-z]+ ?(?:['’]s|is|are|comes in|come in)"
-    r"|(?:the |that |my |our )[a-z]+(?: [a-z]+)? (?:['’]s|is|are|comes in|come in))\b",
-    re.IGNORECASE,
+_ANOTHER = expression(
+    r"\W*(?:(?:ok|so|no|oh)\W+)*(?:and|make (?:it|that)|change|in|to|into|or|from|but|no|sorry)\b", re.IGNORECASE
 )
 _BACK = expression(
     r"\W*(?:(?:ok|okay|so|and|right|well|then|now|oh)\W+)*(?:back to|for|on) (?:the |that |my |our )?"
@@ -42,7 +37,7 @@ _LONGEST = 80  # characters of such a line
 
 def displaced(c: Conversation, record: Record, waited: Pending | None) -> None:
     """After a line: what waited for a piece stays open where the line came to nothing, and is kept where another was asked."""
-    if c.last is not None and c.last.topic.name not in _NO_NAMES and record["outcome"] == "answered":
+    if c.last is not None and c.last.topic.name not in NO_NAMES and record["outcome"] == "answered":
         c.waiting = None
     if waited is None or waited.asked is None or not waited.wanted or waited.ways or record["topic"] == "never mind":
         return
@@ -55,6 +50,8 @@ def displaced(c: Conversation, record: Record, waited: Pending | None) -> None:
         of_it = takewhile(lambda kept: kept["topic"] in topics, reversed(c.records))
         waited.said = " ".join(kept["heard"] for kept in of_it)
         c.waiting = waited
+        if record["topic"] in NO_NAMES:
+            record["say"] += f" Still open: {waited.question}"
 
 
 def back_to_it(c: Conversation, record: Record, text: str) -> bool:
@@ -82,8 +79,8 @@ def _named(c: Conversation, text: str, more: Question, waits: Pending) -> bool:
     assert waits.asked is not None
     label = waits.asked.topic.parameter(waits.wanted).label
     named = bool(set(label.split()) & {*more.words, *text.lower().split()})
-    if c.last is None or c.last.topic.name in _NO_NAMES:
-        return named or bool(more.words) or _IS.match(text) is not None
+    if c.last is None or c.last.topic.name in NO_NAMES:
+        return named or bool(more.words) or _ANOTHER.match(text) is None
     others = {word for parameter in c.last.topic.parameters for word in parameter.label.split()}
     return named and not others & set(label.split())
 

@@ -30,13 +30,13 @@ if TYPE_CHECKING:
     from assistant.pending import Asked, Pending
     from assistant.record import Record
 
-_RIGHTS = "no|nope|sorry|wait|actually|i meant|i mean|i said"
+_RIGHTS = "no|nope|sorry|wait|hang on|hold on|oops|actually|i meant|i mean|i said"
 _PUTS_RIGHT = expression(rf"\W*(?:{_RIGHTS})\b", re.IGNORECASE)
 _CORRECTS = expression(rf"\W*(?:{_RIGHTS}|nah|scratch that|make (?:it|that))\b", re.IGNORECASE)
 _NEAR_IT, _NEARLY = Fraction(5, 4), Fraction(3, 2)  # so many times as much, either way, of what was put right
 _ALONE = expression(  # what may stand beside a number that says nothing of what it is for
-    r"(?:\b(?:and|so|ok|then|or|but|no|sorry|wait|at|on|with|for|if|it['’]?s|that['’]?s|make|it|that|what|how|about|i said"
-    r"|i meant|say|actually|instead|now)\b|\W)*",
+    r"(?:\b(?:and|so|ok|then|or|but|no|sorry|wait|hang on|hold on|oops|at|on|with|for|if|it['’]?s|that['’]?s|make|it|that|what"
+    r"|how|about|i said|i meant|say|actually|instead|now)\b|\W)*",
     re.IGNORECASE,
 )
 _MEASURES = expression(

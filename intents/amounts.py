@@ -139,6 +139,7 @@ def _ounces(line: Line, i: int, head: Head) -> Iterator[Reading]:
     yield Reading("weight", i, at + 1, weight, 0.4 * head.sure, (volume,))
 
 
+BARE_DOLLAR, LEAST_CENTS = frozenset(("buck", "dollar")), 10
 _LARGE = frozenset(("hundred", "thousand", "and", "grand"))
 
 
@@ -174,3 +175,12 @@ def prefixed_money(line: Line, i: int) -> Iterator[Reading]:
         if piece.digits and piece.value >= 0:
             value = -piece.value if minus else piece.value
             yield Reading("money", i, piece.end, Money(value, "money"), piece.sure)
+
+
+def bare_dollar(line: Line, i: int) -> Iterator[Reading]:
+    """A dollar and cents with the one of it unsaid: buck eighty, dollar ten. Never twenty dollar | ten."""
+    if i and (line.pieces(i - 1) or line.words[i - 1] in ("a", "an", "per", "of", "the")):
+        return
+    for cents in line.pieces(i + 1):
+        if cents.form == "whole" and LEAST_CENTS <= cents.value < 100 and not cents.digits:
+            yield Reading("money", i, cents.end, Money(1 + cents.value / 100, "money"), cents.sure)

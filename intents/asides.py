@@ -42,6 +42,7 @@ _NTH = ("st", "nd", "rd", "th")
 _MARKS = frozenset("mark strap batten baluster picket spindle joint fastener screw nail".split())  # which of them
 _THIRDS = frozenset(("side", "leg", "edge", "one", "length", "?", ".", ",", ""))
 _GOES_ON = frozenset("and or is was are s needs wants rises takes on for at with then does so to but if up too please".split())
+_HOW = frozenset("how what whats what's".split())  # the small one how far out is it
 _GAUGE, _THICKEST, _THINNEST = frozenset(("gauge", "ga")), 16, 32  # of sheet metal
 _ASKED, _ANSWERS = frozenset(("what", "which", "the")), frozenset("angles settings figures numbers readings cuts answers".split())
 _YOUNG = frozenset("kids children anyone nobody everyone".split())
@@ -64,7 +65,7 @@ def only_cold(words: Sequence[str], at: int) -> bool:
 def _points_back(words: Sequence[str], at: int) -> bool:
     """Whether "one" at a place is no number but a thing that was named: that one, the back one is."""
     after, before = words[at + 1], words[at - 1] if at else ""
-    ends = not after or not after[0].isalnum() or after in _GOES_ON
+    ends = not after or not after[0].isalnum() or after in _GOES_ON or after in _HOW
     if before in _POINTING and after in ("by", "in"):  # the other one by the door
         return words[at + 2].isalpha() and words[at + 2] not in SMALL and words[at + 2] not in TENS
     if before in _POINTING:

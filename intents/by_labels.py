@@ -20,6 +20,8 @@ _NAMES = frozenset(
 )
 _CALLED = {"rafter": "slope", "rafters": "slope", "hypotenuse": "slope", "hyp": "slope"}  # of a triangle's sides
 _TOPICS = AMOUNTS | {"right triangle", "gable courses", "equal spacing", "marks on centre", "step at the rake", "balanced panels"}
+_HEIGHTS = frozenset("sill head top bottom".split())  # of a window and its wall
+_POLE = "courses to openings"
 _IS = frozenset(("is", "of", "=", ":", "at"))
 _LEAST = 2  # numbers of such a row
 
@@ -27,15 +29,17 @@ _LEAST = 2  # numbers of such a row
 def by_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the first question's numbers to the parameters whose names stand before them, where all of them are so told."""
     question = next(iter(questions), None)
-    names = sum(word in _NAMES or word in _CALLED for word in chart.words)
-    if question is None or question.topic not in _TOPICS or names < _LEAST:
+    pole = question is not None and question.topic == _POLE
+    names = sum(word in _HEIGHTS if pole else word in _NAMES or word in _CALLED for word in chart.words)
+    if question is None or question.topic not in (*_TOPICS, _POLE) or names < _LEAST:
         return
     parameters = topics.get(question.topic, ())
     row = _row(chart)
     named = [_named(chart, reading, parameters) for reading in row]
     if len(row) < _LEAST or not all(named) or len({p.name for p in named if p}) < len(named):
         return
-    if row[-1].end < len(chart.words) and chart.words[row[-1].end] in _NAMES:
+    led = pole and all(reading.start and chart.words[reading.start - 1] in _IS for reading in row)  # sill at 35, head at 83
+    if not led and row[-1].end < len(chart.words) and chart.words[row[-1].end] in _NAMES | _HEIGHTS:
         return  # 40 length 16 spacing
     givens: dict[str, Heard] = {}
     for reading, parameter in zip(row, named, strict=True):

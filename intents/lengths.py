@@ -165,8 +165,12 @@ def _feet_and_inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     joint = words[at] if words[at] in _JOINTS else ""
     start = at + 1 if joint else at
     sign = -1 if head.value < 0 else 1
-    if words[at : at + 3] == ["and", "an", "inch"] and words[at + 3] in _AFTER_AN_INCH:
-        yield _reading(i, at + 3, head.value * 12 + sign, "in", head.sure)  # 30 foot and an inch corner to corner
+    an = at + (words[at] == "and")
+    if words[an : an + 2] == ["an", "inch"]:  # 30 foot and an inch corner to corner, nine foot an inch and a half
+        part = fraction_after(line, an + 2)
+        inches, end = (1 + part.value, part.end) if part else (Fraction(1), an + 2)
+        if words[end] in _AFTER_AN_INCH:
+            yield _reading(i, end, head.value * 12 + sign * inches, "in", head.sure)
     for piece in line.pieces(start):
         if piece.value < 0:
             continue

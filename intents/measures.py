@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from intents.amounts import CURRENCIES, SQUARED, amounts, prefixed_money
+from intents.amounts import BARE_DOLLAR, CURRENCIES, SQUARED, amounts, bare_dollar, prefixed_money
 from intents.amounts import STARTS as AMOUNT_STARTS
 from intents.asides import counts_nothing, only_cold
 from intents.degrees import LED, degrees, led_changes, named_temperatures
@@ -32,7 +32,7 @@ from solvers.quantities import Number
 __all__ = ["Dims", "Reading", "broken_number", "readings"]
 
 _BARE_UNITS = frozenset(("foot", "inch", "metre", "meter"))
-_STARTS = {*_BARE_UNITS, *CURRENCIES, *MINUS, *LED, "a", "an", "temperature", "freezing"}  # besides numbers
+_STARTS = {*_BARE_UNITS, *BARE_DOLLAR, *CURRENCIES, *MINUS, *LED, "a", "an", "temperature", "freezing"}  # besides numbers
 _BEGIN = frozenset((*_STARTS, *STARTS))
 _UNIT_BEGINS = UNITS | LINEAL | DEGREE_STARTS | AMOUNT_STARTS | EXPANSION_STARTS
 _MARKS = frozenset((":", "="))  # between a unit and its number
@@ -86,6 +86,8 @@ def _at(line: Line, i: int) -> list[Reading]:
         return row
     elif word in _BARE_UNITS:
         return list(bare_lengths(line, i))
+    elif word in BARE_DOLLAR:
+        return list(bare_dollar(line, i))
     elif word in CURRENCIES or (word in MINUS and line.words[i + 1] in CURRENCIES):
         return list(prefixed_money(line, i))
     elif word not in ("a", "an"):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from assistant.acts import Talk, act
 from assistant.acts.explaining import told_line
@@ -20,6 +21,9 @@ from intents.reading import Reading
 from solvers.errors import Refusal
 from solvers.quantities import Pitch, Quantity
 from solvers.rounding import SIXTEENTH, reading
+
+if TYPE_CHECKING:
+    pass
 
 EVERYTHING = "everything"
 # The roof's got 12 sheets on it: so many things, and no value of its own.
@@ -64,7 +68,7 @@ def asked_again(talk: Talk) -> None:
     name, value = next(((name, c.facts.values[name]) for name in c.just_kept if name in c.facts.values), ("", None))
     answered = last is not None and bool(last.record.get("answer"))
     found = [p for p in (last.topic.parameters if last is not None and answered else ()) if name == p.slot.kept]
-    before = _had(last, found[0].name) if last is not None and len(found) == 1 else None
+    before = _had(talk, last, found[0].name) if last is not None and len(found) == 1 else None
     if last is None or before is None or value is None or _COUNTS.search(talk.text) or _same(before, value):
         return
     new = replace(value, text=talk.said.words.get("value", ""))
@@ -81,9 +85,9 @@ def asked_again(talk: Talk) -> None:
     talk.record["say"], c.just_kept = f"{said.rstrip('.')}. {talk.record['say']}", kept
 
 
-def _had(last: Asked, name: str) -> object:
-    """What a question was given under a name, or worked with unsaid; None where it had none of it."""
-    default = last.topic.parameter(name).default
+def _had(talk: Talk, last: Asked, name: str) -> object:
+    """What a question was given under a name, or worked with unsaid right before; None where it had none of it."""
+    default = last.topic.parameter(name).default if talk.conversation.records[-1:] == [last.record] else None
     return last.givens[name].value if name in last.givens else default if isinstance(default, Quantity) else None
 
 
