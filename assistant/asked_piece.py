@@ -9,9 +9,11 @@ from typing import TYPE_CHECKING
 
 from assistant.layer_changes import layers_changed
 from assistant.listed_changes import put_into_lists
+from assistant.meant_for import stock_told
 from assistant.said_over import places_of
 from intents.expressions import expression
 from intents.fitting import fit
+from intents.matcher import Topics, read_as
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
@@ -38,6 +40,18 @@ def asks_it_back(text: str, pending: Pending) -> bool:
     label = pending.asked.topic.parameter(pending.wanted).label
     asks = re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
     return asks or _ENOUGH.fullmatch(text) is not None or (_EITHER.fullmatch(text) is not None and len(places_of(text)) > 1)
+
+
+def read_piece(text: str, pending: Pending, parameters: Topics) -> tuple[Question, str]:
+    """The line as more of what is open, and the given that it was read for: the stock that it tells, or what is waited for."""
+    assert pending.asked is not None
+    stock, topic = stock_told(text, pending.asked), pending.asked.topic.name
+    if stock and pending.wanted not in ("", stock):
+        both = read_as(text, topic, parameters, wanted=pending.wanted)
+        if {stock, pending.wanted} <= both.givens.keys():  # 6 inch, 12 footers
+            return both, pending.wanted
+    wanted = stock or pending.wanted
+    return read_as(text, topic, parameters, wanted=wanted), wanted
 
 
 def may_be_each(pending: Pending) -> bool:

@@ -15,6 +15,7 @@ from assistant.asked_piece import (
     may_put_right,
     names_a_nail,
     of_other_things,
+    read_piece,
     thickness_told,
     to_the_wanted,
     told_of_lists,
@@ -23,16 +24,16 @@ from assistant.at_the_saw import another_setting
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import of_stock, stock_told
+from assistant.meant_for import of_stock
 from assistant.names import SUM
 from assistant.no_place import in_another_place, lets_go, still_no_place, without_them
 from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
-from assistant.units_kept import told_together
+from assistant.units_kept import in_one_system, told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
-from assistant.while_open import another_number, kept_right, measured, put_right, to_the_meant
+from assistant.while_open import another_number, kept_right, measured, put_right, puts_right, to_the_meant
 from intents.expressions import expression
 from intents.matcher import otherwise, read_as
 from intents.question import Question, Reading
@@ -218,6 +219,8 @@ def _says_yes(c: Conversation, text: str, words: set[str], pending: Pending) -> 
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
     said = {word for place in places_of(text) for word in place.words}
     return {word for word in words if word.isalnum()} <= YES | _NO_MORE | labels | said
+
+
 def _tells_numbers(text: str) -> bool:  # besides the word that chooses: the first one's 9 7/8
     return any(not {"first", "1st", "one", "second", "2nd"} >= {*place.words} for place in places_of(text))
 
@@ -272,8 +275,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         c.finish(record, c.ways(face, pending.asked), face)
         return True
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
-    wanted = stock_told(text, pending.asked) or pending.wanted
-    more = read_as(text, topic.name, c.parameters, wanted=wanted)
+    more, wanted = read_piece(text, pending, c.parameters)
     if pending.ways and not wanted:
         to_the_meant(more, text, pending)
     if pending.wanted:
@@ -294,12 +296,12 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return False
     if wanted in more.givens and not may_put_right(more.givens[wanted], pending.asked):
         more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
-    more = more if pending.ways else told_together(more, pending.asked)
     ways, more = _ways_with(c, more, pending, text)
     left = [said for said in pending.left if said not in text]
     if not (ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
-        ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
+        base = without_them(_without_doubt(pending), pending.left)
+        ways = ways or in_one_system(on_one_scale(c.ways(told_together(more, base), base)))
         c.finish(record, ways, more)
         kept_right(c, record, more, pending.asked)
     return True
@@ -308,15 +310,16 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
 def _ways_with(c: Conversation, more: Question, pending: Pending, text: str) -> tuple[list[Way], Question]:
     """The ways to mean what is open with what the reply tells, and that as it is then taken."""
     assert pending.asked is not None
-    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
-    ways = on_one_scale([way for one in doubtful for way in c.ways(more, without_them(one.asked, pending.left))])
+    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last, text)
+    bases = [(told_together(more, one.asked, doubtful), without_them(one.asked, pending.left)) for one in doubtful]
+    ways = in_one_system(on_one_scale([way for told, base in bases for way in c.ways(told, base)]))
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     if (not ways or ways[0].worked.refused) and (moved := in_another_place(c, more, pending.asked)):
         return [way for way, _ in moved], moved[0][1]
     return ways, more
 
 
-def _still_in_doubt(more: Question, pending: Pending, last: Asked | None) -> list[Way]:
+def _still_in_doubt(more: Question, pending: Pending, last: Asked | None, text: str) -> list[Way]:
     """The ways in doubt that still are: all of them, unless the reply tells what set them apart; or that which it tells.
 
     What is told anew was not what the number in doubt was for: 55, of a temperature or a humidity, and then "at 60 F".
@@ -330,6 +333,9 @@ def _still_in_doubt(more: Question, pending: Pending, last: Asked | None) -> lis
     as_before = [way for way in pending.ways if last and all(_given(way, name) == _was(last, name) for name in told)]
     if not right and len(as_before) == 1 and last is not None and last.topic is as_before[0].asked.topic:
         return as_before
+    other = [way for way in pending.ways if told.isdisjoint(way.asked.givens)]
+    if not right and other and not puts_right(text):
+        return other
     return right[:1] or (pending.ways if apart - told else [])
 
 

@@ -114,6 +114,11 @@ def _differ_in_unit(ways: Sequence[Way]) -> bool:
     return True
 
 
+def puts_right(text: str) -> bool:
+    """Whether a line's first words say that it puts something right."""
+    return _CORRECTS.match(text) is not None
+
+
 def put_right(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     """Whether a line puts a number right that was told, while another is asked for: 300 square feet of wall | no, it's 320.
 
