@@ -7,10 +7,11 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.layer_changes import layers_changed
+from assistant.layer_changes import LAYERS, layers_changed, named_in
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import stock_told
 from assistant.said_over import places_of
+from assistant.ways import twins
 from intents.expressions import expression
 from intents.fitting import fit
 from intents.matcher import Topics, read_as
@@ -29,6 +30,7 @@ _EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or 
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
+_INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
@@ -95,13 +97,21 @@ def told_of_lists(more: Question, asked: Asked, wanted: str, text: str) -> Quest
 
     None where it can't be told how.
     """
-    if not wanted or wanted in more.givens:
+    if not wanted or (wanted in more.givens and not of_a_layer(text, asked, wanted)):
         return more
     plain = _AND.sub("add ", _NO.sub("without the ", text))
     layered = layers_changed(plain, "", asked, more)
     if layered:
         return layered[0]
     return more if put_into_lists(more, asked, text) else None
+
+
+def of_a_layer(text: str, asked: Asked, wanted: str) -> bool:
+    """Whether the one number of a line is said of a layer that was told, and not of how far anything goes into the stud."""
+    layers = asked.givens.get(LAYERS)
+    if layers is None or wanted != "penetration" or _INTO.search(text) or len(places_of(text)) != 1:
+        return False
+    return len(named_in(text, layers.value)) == 1
 
 
 def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None:
@@ -121,15 +131,18 @@ def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None
     more.unplaced, more.missing, more.swaps = [], [], []
 
 
-def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False) -> None:
+def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False, anew: bool = False) -> None:
     """A bare value that went to what is known already is what was asked for, where it can be.
 
-    `sure`: the number it takes the place of was said, so that no words beside it tell more.
+    `sure`: the number it takes the place of was said, so that no words beside it tell more. `anew`: the line puts right.
     """
-    if (more.words and not sure) or len(more.givens) != 1:
+    if len(more.givens) != 1:
         return
     ((name, heard),) = more.givens.items()
     kind = asked.topic.parameter(wanted).kind
+    either = twins(asked.topic.parameter(name).slot, asked.topic.parameter(wanted).slot) and not anew
+    if more.words and not (sure or either):
+        return
     if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
         return
     fitted = [fit(row, asked.topic.parameter(wanted), heard.text, cued=True) for row in numbers_in(heard.text)]

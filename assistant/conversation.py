@@ -345,7 +345,7 @@ class Conversation:
         asked = self.asked(question, base)
         earlier = {name: replace(given, source="earlier" if base else "asked") for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
-        for givens in ways_of(on_known_scale(question, earlier, asked.topic, self.facts.values), asked.topic.parameters):
+        for givens in ways_of(on_known_scale(question, earlier, asked.topic, self.facts.values), asked.topic.parameters, earlier):
             yield self.worked(asked, running(asked.topic, said_anew(asked.topic.parameters, earlier, givens), self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:

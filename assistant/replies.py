@@ -31,6 +31,7 @@ from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
+from assistant.this_not_that import this_not_that, without_old
 from assistant.units_kept import in_one_system, told_together
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, put_right, puts_right, to_the_meant
@@ -131,7 +132,7 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if lets_go(c, record, text, pending) or put_right(c, record, text, pending):
+    if any(works(c, record, text, pending) for works in (lets_go, this_not_that, put_right)):
         return True
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
@@ -143,6 +144,8 @@ def _settled(
         return True
     if asks_it_back(text, pending):
         return False
+    if (shorter := without_old(c, text, pending)) != text:
+        text, reading = shorter, replace(c.read(shorter), questions=c.read(shorter).unaided)
     return another_setting(c, record, text, pending) or _piece(c, record, text, reading, pending)
 
 
@@ -279,7 +282,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if pending.ways and not wanted:
         to_the_meant(more, text, pending)
     if pending.wanted:
-        to_the_wanted(more, pending.asked, pending.wanted)
+        to_the_wanted(more, pending.asked, pending.wanted, anew=puts_right(text))
         thickness_told(more, pending.asked, pending.wanted, text)
     found = told_of_lists(more, pending.asked, pending.wanted, text)
     more = found or more

@@ -58,3 +58,22 @@ def test_a_sum_is_no_list_of_layers() -> None:
     first, last = records("an inch and a half in the stud", "3'6 1/2 + 2'9 3/4")
     assert (first["outcome"], first["topic"]) == ("asks", "fastener length")
     assert last["topic"] != "fastener length" or last["outcome"] == "asks"
+
+
+@pytest.mark.parametrize("line", ["2 inch foam", "the foam's 2", "foam is 2 inches", "2 inch foam, not 1"])
+def test_a_number_said_of_a_layer_goes_into_no_stud(line: str) -> None:
+    found = records(SCREW, line, "1 1/4")
+    assert [record["outcome"] for record in found] == ["asks", "asks", "answered"]
+    assert found[-1]["answer"]["value"] == pytest.approx(0.75 + 0.75 + 2 + 1.25)
+
+
+@pytest.mark.parametrize("line", ["1 1/4 past the foam", "1 1/4 into the stud through the foam", "1 1/4 bite behind the foam"])
+def test_what_goes_past_a_layer_is_none_of_it(line: str) -> None:
+    assert records(SCREW, line)[-1]["answer"]["value"] == pytest.approx(2.5 + 1.25)
+
+
+@pytest.mark.parametrize("line", ["9 wide", "9 high", "9 feet across", "and 9 tall"])
+def test_the_other_side_of_a_frame_is_the_one_that_is_asked_for(line: str) -> None:
+    first, last = records("diagonal of a 12 foot frame", line)
+    assert first["ask"] == "How long is the other side?"
+    assert last["answer"]["value"] == pytest.approx(180)
