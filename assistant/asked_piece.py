@@ -22,6 +22,7 @@ from solvers.slots import Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked, Pending
+    from assistant.record import Record
 
 # Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
 _ENOUGH = expression(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
@@ -72,6 +73,15 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
     return found is not None and bare and found["what"].lower() not in {*more.words, *_NO_THINGS}
 
 
+def names_the_wanted(text: str, kept: str, pending: Pending, parameters: Topics) -> bool:
+    """Whether a line that could be kept under another name says none of that name, and words of the piece that is waited for:
+    the swing is 80 degrees, of a temperature and of no saw."""
+    if pending.asked is None or not pending.wanted or set(kept.split()) & set(re.findall(r"[a-z]+", text.lower())):
+        return False
+    more = read_as(text, pending.asked.topic.name, parameters, wanted=pending.wanted)
+    return bool(more.words) and pending.wanted in more.givens and not (more.unplaced or more.unknown)
+
+
 def names_a_nail(text: str, pending: Pending) -> bool:
     """Whether a nail is named where what is wanted is how much of it goes into the stud."""
     return pending.wanted == "penetration" and _NAIL.fullmatch(text) is not None
@@ -90,6 +100,16 @@ def below_zero(heard: Heard, text: str) -> bool:
     """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off; or is so many degrees."""
     whole = isinstance(heard.value, Quantity) and heard.text == text.strip(" .!°")
     return whole and (heard.value.value < 0 or isinstance(heard.value, Temperature | TemperatureChange))
+
+
+def changed_next(asked: Asked | None, record: Record, wanted: str) -> None:
+    """Take the piece just told for what changes next, where no other number that was told is of its unit: 4 inches | and 5?"""
+    if asked is None or asked.record is not record:
+        return
+    told = {name: given.value for name, given in asked.givens.items() if given.source != "assumed"}
+    piece = told.pop(wanted, None)
+    if isinstance(piece, Quantity) and all(getattr(value, "unit", "") != piece.unit for value in told.values()):
+        asked.changed = frozenset((wanted,))
 
 
 def told_of_lists(more: Question, asked: Asked, wanted: str, text: str) -> Question | None:

@@ -19,6 +19,7 @@ from assistant.goes_on import goes_on
 from assistant.going_back import goes_back, remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
+from assistant.kept_open import keep_open
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
@@ -105,8 +106,7 @@ class Conversation:
             look_past_story(self, record, text)
         ask_their_size(self, record, text)
         context.keep_in_mind(self, record, text, waited)
-        if self.pending and record["outcome"] == "asks" and not self.pending.question:
-            self.pending.question = record["ask"]
+        keep_open(self, record, waited, before)
         self._remember_record(record)
         shows(self, record)
         return record
@@ -181,7 +181,7 @@ class Conversation:
             return False
         if said.topic not in acts.VALUES:
             return acts.perform(self, record, said, text)
-        if self.pending is None or not replies.tells_another(self, said, self.pending):
+        if self.pending is None or not replies.tells_another(self, said, text, self.pending):
             return False
         self._tell_meanwhile(record, said, text)
         return True

@@ -11,9 +11,11 @@ from assistant import acts
 from assistant.asked_piece import (
     asks_it_back,
     below_zero,
+    changed_next,
     may_be_each,
     may_put_right,
     names_a_nail,
+    names_the_wanted,
     of_other_things,
     read_piece,
     thickness_told,
@@ -91,7 +93,7 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     return True
 
 
-def tells_another(c: Conversation, said: Said, pending: Pending) -> bool:
+def tells_another(c: Conversation, said: Said, text: str, pending: Pending) -> bool:
     """Whether the line states a value of another name than what is waited for ("kerf is 1/8", asked for the gap)."""
     if said.topic != "remember" or said.loose or not (pending.wanted or pending.keep):
         return False
@@ -99,6 +101,8 @@ def tells_another(c: Conversation, said: Said, pending: Pending) -> bool:
     if pending.keep:
         return name != pending.keep
     assert pending.asked is not None
+    if names_the_wanted(text, name, pending, c.parameters):
+        return False
     parameter = pending.asked.topic.parameter(pending.wanted)
     return name not in (parameter.slot.kept, parameter.label, parameter.name)
 
@@ -306,6 +310,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         base = without_them(_without_doubt(pending), pending.left)
         ways = ways or in_one_system(on_one_scale(c.ways(told_together(more, base), base)))
         c.finish(record, ways, more)
+        changed_next(c.last, record, pending.wanted)
         kept_right(c, record, more, pending.asked)
     return True
 
