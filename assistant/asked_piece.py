@@ -10,12 +10,13 @@ from typing import TYPE_CHECKING
 from assistant.layer_changes import LAYERS, layers_changed, named_in
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import stock_told
+from assistant.names import ASIDE
 from assistant.said_over import places_of
 from assistant.ways import twins
 from intents.expressions import expression
 from intents.fitting import fit
 from intents.matcher import Topics, read_as
-from intents.question import Heard, Question
+from intents.question import Heard, Question, Reading
 from intents.talk import numbers_in
 from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
 from solvers.slots import Parameter, Slot
@@ -32,6 +33,7 @@ _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
+_OUTRIGHT = expression(r"\b(?:what(?:['’]?s| is| are|s)|how (?:much|many) (?:is|are)|convert|work out|add up)\b", re.IGNORECASE)
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
@@ -43,6 +45,12 @@ def asks_it_back(text: str, pending: Pending) -> bool:
     label = pending.asked.topic.parameter(pending.wanted).label
     asks = re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
     return asks or _ENOUGH.fullmatch(text) is not None or (_EITHER.fullmatch(text) is not None and len(places_of(text)) > 1)
+
+
+def asks_meanwhile(text: str, reading: Reading) -> bool:
+    """Whether a line asks a whole sum or conversion outright, which is no reply: remind me, what's 30 feet in inches."""
+    best = next(iter(reading.questions), None)
+    return best is not None and best.topic in ASIDE and best.whole and _OUTRIGHT.search(text) is not None
 
 
 def read_piece(text: str, pending: Pending, parameters: Topics) -> tuple[Question, str]:

@@ -19,7 +19,7 @@ from assistant.goes_on import goes_on
 from assistant.going_back import goes_back, remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
-from assistant.kept_open import keep_open
+from assistant.kept_open import keep_open, resumes
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
@@ -139,7 +139,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        if goes_on_from(self, record, text, (of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)):
+        if goes_on_from(self, record, text, (resumes, of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)

@@ -10,6 +10,7 @@ from solvers.quantities import Quantity
 from solvers.registry import Topic
 
 SUM = "tape arithmetic"  # the topic whose answer, and no other, goes on as a running total
+ASIDE = (SUM, "conversion")  # what is asked in between, of a question that waits for a piece
 MOST_GIVENS = 4  # that are said with a topic, so that a person hears at once what was understood
 _QUESTIONS = frozenset(("can my saw cut it", "how far open", "divide evenly", "frost tonight", "out of square"))
 _MANY = frozenset((

@@ -30,6 +30,7 @@ class Asked:
     record: dict[str, Any] = field(default_factory=dict)
     joint: Asked | None = None  # what is set on the saw that is asked about
     saw: dict[str, Given] | None = None  # what was told of that saw in the same line
+    over: Pending | None = None  # what was open when it was asked, a sum in between, and still is
     past: tuple[dict[str, Any], ...] = ()  # what the givens were before they were changed, the oldest first
 
 

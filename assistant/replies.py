@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from assistant import acts
 from assistant.asked_piece import (
     asks_it_back,
+    asks_meanwhile,
     below_zero,
     changed_next,
     may_be_each,
@@ -146,7 +147,7 @@ def _settled(
         put_asked(record, pending.asked.topic.name, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    if asks_it_back(text, pending):
+    if asks_it_back(text, pending) or asks_meanwhile(text, reading):
         return False
     if (shorter := without_old(c, text, pending)) != text:
         text, reading = shorter, replace(c.read(shorter), questions=c.read(shorter).unaided)

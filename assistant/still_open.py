@@ -30,7 +30,7 @@ _IN_UNIT = expression(  # could you give me that in feet and inches
     r"|kilos|kilograms|kg|pounds|square (?:feet|met(?:re|er)s)|fahrenheit|celsius)(?: please| too| instead)?\W*",
     re.IGNORECASE,
 )
-_EXPLICIT = ("goes_back", "back_and_change")  # which say what they go on from
+_EXPLICIT = ("goes_back", "back_and_change", "resumes")  # which say what they go on from
 
 
 def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Work]) -> bool:

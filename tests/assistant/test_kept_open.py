@@ -73,3 +73,32 @@ def test_degrees_of_a_swing_are_of_the_weather_where_that_is_asked() -> None:
 
 def test_the_saw_s_swing_is_kept_for_the_saw() -> None:
     assert records("thermal movement of 16 ft vinyl", "saw swing is 52")[-1]["topic"] == "remember"
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("straps every 16 inches, how many", "what's 25 feet 4 less 16 inches", "it's 24 feet"), 19),
+        (("how many strips along this wall", "what's 14'7 plus 9'5", "so the wall is 24 feet and they go every 16 inches"), 19),
+        (("trim sticks, 3.6 stock", "what's 4 times 2.35 m", "total's 24.5 m"), 7),
+        (("nail for 16 board, 45 batten", "what's 16 plus 45", "30 into the stud"), 91),
+        (("rake length 24 foot gable", "what's 24 feet divided by 2", "half of that", "roof's 9 in 12"), 180),
+        (("gable height, 30 feet wide", "remind me, what's 30 feet in inches", "the roof is 7 in 12"), 105),
+    ],
+)
+def test_a_sum_in_between_leaves_the_question_open(lines: tuple[str, ...], value: float) -> None:
+    found = records(*lines)
+    assert [record["outcome"] for record in found] == ["asks", *["answered"] * (len(lines) - 1)]
+    assert found[-1]["answer"]["value"] == pytest.approx(value)
+    assert found[-1]["topic"] == found[0]["topic"]
+
+
+@pytest.mark.parametrize("line", ["less 3 inches", "and another 6 inches", "in feet", "make it 25 feet 6", "half of that"])
+def test_what_goes_on_from_the_sum_is_of_the_sum(line: str) -> None:
+    last = records("straps every 16 inches, how many", "what's 25 feet 4 less 16 inches", line)[-1]
+    assert last["topic"] != "strapping"
+
+
+@pytest.mark.parametrize("line", ["what's 3/8 of an inch in millimeters", "what is 22 feet divided by 2"])
+def test_a_sum_asked_outright_is_no_piece(line: str) -> None:
+    assert records("how long is the rake", line)[-1]["outcome"] == "answered"
