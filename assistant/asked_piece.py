@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.layer_changes import LAYERS, layers_changed, named_in
+from assistant.layer_changes import LAYERS, layers_changed, named_in, put_in
 from assistant.listed_changes import put_into_lists
 from assistant.meant_for import stock_told
 from assistant.names import ASIDE
@@ -18,6 +18,7 @@ from intents.fitting import fit
 from intents.matcher import Topics, read_as
 from intents.question import Heard, Question, Reading
 from intents.talk import numbers_in
+from intents.told_over import legs_in_millimetres
 from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
 from solvers.slots import Parameter, Slot
 
@@ -62,7 +63,9 @@ def read_piece(text: str, pending: Pending, parameters: Topics) -> tuple[Questio
         if {stock, pending.wanted} <= both.givens.keys():  # 6 inch, 12 footers
             return both, pending.wanted
     wanted = stock or pending.wanted
-    return read_as(text, topic, parameters, wanted=wanted), wanted
+    more = read_as(text, topic, parameters, wanted=wanted)
+    legs_in_millimetres(more)
+    return more, wanted
 
 
 def may_be_each(pending: Pending) -> bool:
@@ -125,6 +128,8 @@ def told_of_lists(more: Question, asked: Asked, wanted: str, text: str) -> Quest
 
     None where it can't be told how.
     """
+    if wanted == "penetration" and (more_of_it := put_in(text, asked)):
+        return more_of_it[0]
     if not wanted or (wanted in more.givens and not of_a_layer(text, asked, wanted)):
         return more
     plain = _AND.sub("add ", _NO.sub("without the ", text))

@@ -23,7 +23,9 @@ LAYERS = "layers"
 _INSTEAD = expression(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
 _SWAP = expression(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
 _ADD = expression(
-    r"\b(?:add|adds|added|adding|another|extra|plus|as well|too|on top|more|(?:under|behind|over) (?:it|that|them))\b", re.I
+    r"\b(?:add|adds|added|adding|another(?!\s*[:;]| one\b| wall\b)|extra|plus|as well|too|on top|more"
+    r"|(?:under|behind|over) (?:it|that|them))\b",
+    re.I,
 )
 _OUT = expression(
     r"\b(?:without|no|skip\w*|lose|losing|drop(?:ped|ping)?|ditch\w*|scrap\w*|forget|omit\w*"
@@ -41,6 +43,7 @@ _STAYS = expression(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|di
 _WITH_IT = expression(
     r"\b(?:again |still |but )*(?:with|and|over|plus) the (?P<what>[a-z]+)(?: (?:still )?(?:in|on|there))?\W*$", re.I
 )
+_ANOTHER_WALL = expression(r"\W*(?:and |now |ok )*another(?: one| wall)?\s*[:;,-]", re.I)
 _SO_MANY = expression(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
 _THERE = expression(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
 _GO_TO = expression(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
@@ -48,6 +51,11 @@ _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
 
 _ALONE = expression(  # what a number that puts one right may have beside it
     r"(?:\b(?:no|sorry|wait|oh|actually|i meant?|i said|make it|make that|it['’]?s|that['’]?s|mm|mil)\b|\W)*", re.I
+)
+_IN_THERE = expression(
+    r"\W*(?:(?:and|but|oh|so|ok|plus|with|also|what if|there['’]?s|there is|i put|we put|if)\W+)*(?P<what>[^,;?]+?)"
+    r"\W+(?:in there|in it|in the wall|in between|on (?:it|there|that wall)|under(?:neath)? it|behind it|as well|too)\W*",
+    re.I,
 )
 _ONE_MORE = expression(r"\b(?:add|adding|added|another|extra)\b", re.I)
 _KIND_NAMES = frozenset(("sheathing", "strapping", "foam", "cladding"))
@@ -69,7 +77,7 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     if both is not None:
         return [both]
     heard = more.givens.get(LAYERS)
-    said: Layers = heard.value if heard else ()
+    said: Layers = _without_places(heard.value, before.value) if heard else ()
     if not said:
         after = _without(text, before.value) or _so_many(text, before.value) or _thickness_of(text, before.value)
         after = after or _one_more(text, before.value) or _changed_again(text, before.value, last)
@@ -81,6 +89,8 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
         found = _for_old(text, gone, before.value) or _swapped(before.value, gone, said)
     elif _ADD.search(text):
         found = (*before.value, *said)
+    elif len(said) > 1 and _ANOTHER_WALL.match(text):
+        found = said
     elif len(said) > 1:
         return None  # another wall
     else:
@@ -121,6 +131,26 @@ def _swapped(before: Layers, name: str, said: Layers) -> Layers | None:
     at = [n for n, layer in enumerate(before) if kinds & {kind_of(word) for word in layer.what.split()}]
     new = tuple(layer for layer in said if len(said) == 1 or not kinds & {kind_of(word) for word in layer.what.split()})
     return (*before[: at[0]], *new, *before[at[0] + 1 :]) if len(at) == 1 and new else None
+
+
+def _without_places(said: Layers, before: Layers) -> Layers:
+    """What a line tells of layers, without those it only names to say where another is: half inch sheathing under the foam."""
+    told = tuple(layer for layer in said if layer.thickness is not None or layer.what not in {one.what for one in before})
+    return told if len(said) > 1 else said
+
+
+def in_there(wanted: Wanted, last: Asked) -> list[Question]:
+    """The last question with one more layer, of which a line tells that it is in the wall."""
+    return put_in(wanted.line or wanted.rest, last)
+
+
+def put_in(text: str, last: Asked) -> list[Question]:
+    """A question with one more layer, of which a line tells that it is in the wall: "with 60 insulation in there"."""
+    before, found = last.givens.get(LAYERS), _IN_THERE.fullmatch(text)
+    if before is None or found is None or not all(isinstance(layer, Layer) for layer in before.value):
+        return []
+    after = None if named_in(found["what"], before.value) else _one_more(f"and {found['what']}", before.value)
+    return [] if after is None else [_question(last, after, found["what"])]
 
 
 def for_old(wanted: Wanted, last: Asked) -> list[Question]:

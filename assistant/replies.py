@@ -258,7 +258,9 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
         return True
     if way is None or other:
         return False  # "I mean 24 foot by 32" is none of the ways to take 24 by 30
-    settled = replace(way.asked, meant=way.asked.meant.union(differences(pending.ways)))
+    apart = differences(pending.ways)
+    sure = {name: replace(given, sure=1.0) for name, given in way.asked.givens.items() if name in apart}
+    settled = replace(way.asked, givens=way.asked.givens | sure, meant=way.asked.meant.union(apart))
     c.finish(record, [replace(way, asked=settled)], Question(way.worked.topic.name))
     return True
 

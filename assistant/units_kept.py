@@ -11,7 +11,7 @@ from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
 from assistant.usual import IMPERIAL, METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_tape_shows, no_unit
-from assistant.ways import Way, differences
+from assistant.ways import SCALE_SAID, Way, differences
 from intents.expressions import expression
 from intents.fitting import TAKEN
 from intents.number_words import TAPE
@@ -64,8 +64,8 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)
-    if len(said) != 1 or said[0].kind != "number":
-        return heard
+    if len(said) != 1 or said[0].kind != "number" or (isinstance(value, Temperature) and before.sure < SCALE_SAID):
+        return heard  # its scale was never said: that of what is told now is known together
     unit = "ft" if of_feet(value.value, before.value, before.value.text) else before.value.unit
     was = [one for known in last.past if isinstance(one := known.get(before.name), type(value)) and one.value == value.value]
     unit = was[-1].unit if was else unit  # back to the 108, which was inches
@@ -95,11 +95,13 @@ def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, fa
         question = replace(question, givens=ways[0], swaps=ways[1:])
     metric = [in_metric_beside(way, values, slots) for way in (question.givens, *question.swaps)] if values else []
     question = replace(question, givens=metric[0], swaps=metric[1:]) if metric else question
-    scales = {_SCALE[given.value.unit] for given in known.values() if isinstance(given.value, Temperature | TemperatureChange)}
-    if len(scales) != 1:
-        return question
+    warm = {name: given for name, given in known.items() if isinstance(given.value, Temperature | TemperatureChange)}
+    scales = {_SCALE[given.value.unit] for given in warm.values()}
+    if len(scales) != 1 or (warm.keys() <= question.givens.keys() and all(given.sure < SCALE_SAID for given in warm.values())):
+        return question  # or no scale was said yet, as it made no difference, and all of them are told anew
     (scale,) = scales
-    ways = [{name: _on_scale(heard, scale) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
+    sure = max(given.sure for given in warm.values())
+    ways = [{name: _on_scale(heard, scale, sure) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
     return replace(question, givens=ways[0], swaps=ways[1:])
 
 
@@ -182,13 +184,13 @@ def _of_millimetres(heard: Heard, slot: Slot) -> bool:
     return not any(is_usual(slot, value, 1) for value in others) and is_usual(slot, Length(heard.value.value, "mm"), 1)
 
 
-def _on_scale(heard: Heard, scale: str) -> Heard:
+def _on_scale(heard: Heard, scale: str, sure: float) -> Heard:
     """A temperature, or a change of it, on a scale, where its own was not said."""
     value = heard.value
     if not isinstance(value, Temperature | TemperatureChange) or _SCALE_SAID.search(heard.text):
         return heard
     unit = f"{'deg' if isinstance(value, Temperature) else 'd'}{scale}"
-    return replace(heard, value=replace(value, unit=unit), others=(), sure=1.0)
+    return replace(heard, value=replace(value, unit=unit), others=(), sure=sure)
 
 
 def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
@@ -210,7 +212,8 @@ def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
 def _in_the_system_of_the_talk(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
     """Of ways that differ in nothing but the unit or scale of what was said without one, those in the system that all was
     told in so far: metres and Celsius where the talk is metric, and the scale that temperatures were told on."""
-    told = [given.value for asked in before for given in asked.givens.values() if given.source != "assumed"]
+    given_before = [given for asked in before for given in asked.givens.values() if given.source != "assumed"]
+    told = [one.value for one in given_before if one.sure >= SCALE_SAID or not isinstance(one.value, Temperature)]
     units = {value.unit for value in told if isinstance(value, (Length, Area))}
     scales = {_SCALE[value.unit] for value in told if isinstance(value, (Temperature, TemperatureChange))}
     metric = bool(units) and units <= METRIC_UNITS

@@ -191,10 +191,10 @@ def _in_metres(givens: Givens, slots: dict[str, Slot], roofed: bool) -> list[Giv
 
 
 def in_metric_beside(givens: Givens, known: Iterable[object], slots: dict[str, Slot]) -> Givens:
-    """The lengths that were said with no unit in millimetres or metres, where every length known before is: a wall of 4.2 m,
-    and then 2.7 high."""
-    lengths = [value for value in known if isinstance(value, Length)]
-    if not lengths or any(value.unit not in METRIC_UNITS for value in lengths):
+    """The lengths that were said with no unit in millimetres or metres, where every size known before is: a wall of 4.2 m,
+    and then 2.7 high; 118 square metres, and then rolls of 1.5 by 50."""
+    sizes = [value for value in known if isinstance(value, Length | Area)]
+    if not sizes or any(value.unit not in METRIC_UNITS for value in sizes):
         return givens
     return _put_in_metric(givens, [*givens], slots)
 

@@ -52,3 +52,27 @@ def test_no_size_is_in_feet_beside_another_in_metres(lines: tuple[str, ...]) -> 
 def test_stock_told_beside_the_piece_that_is_waited_for(line: str) -> None:
     found = last("boards for a wall 24 by 9 with a 3 by 7 door", line)
     assert found["answer"]["value"] == 36  # 195 ft², 10 percent more, in boards of 6 ft²
+
+
+@pytest.mark.parametrize(
+    ("lines", "value", "unit"),
+    [
+        (("membrane rolls, 118 square metres", "1.5 by 50"), 2, "count"),
+        (("girth of the drip", "legs 60, 45 and 15"), 120, "mm"),
+        (("girth of the drip", "legs 3, 2 1/2 and 1"), 6.5, "in"),
+    ],
+)
+def test_a_reply_has_the_unit_that_it_has_in_one_line(lines: tuple[str, ...], value: float, unit: str) -> None:
+    answer = last(*lines)["answer"]
+    assert (answer["value"], answer["unit"]) == (pytest.approx(value), unit)
+
+
+def test_a_scale_that_made_no_difference_is_not_known_next() -> None:
+    lines = ("frost tonight? low of minus 2", "dew point minus 1")
+    assert last(*lines)["answer"]["value"] == 1  # on either scale
+    assert last(*lines, "low 4, dew point 1?")["outcome"] == "asks"
+    assert last(*lines, "low 4, dew point 1?", "celsius", "low 5, dew point 2")["answer"]["value"] == 0
+
+
+def test_a_scale_that_was_said_is_known_next() -> None:
+    assert last("frost tonight? low of minus 2 C", "dew point minus 1", "low 4, dew point 1?")["answer"]["value"] == 0

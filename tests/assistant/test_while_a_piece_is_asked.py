@@ -77,3 +77,19 @@ def test_the_other_side_of_a_frame_is_the_one_that_is_asked_for(line: str) -> No
     first, last = records("diagonal of a 12 foot frame", line)
     assert first["ask"] == "How long is the other side?"
     assert last["answer"]["value"] == pytest.approx(180)
+
+
+@pytest.mark.parametrize("line", ["with 60 insulation in there", "there's 60 insulation in it", "and 60 insulation as well"])
+@pytest.mark.parametrize("open_", [("nail for 16 board, 45 batten",), ("nail for 16 board, 45 batten", "30 into the stud")])
+def test_one_more_layer_is_no_penetration(open_: tuple[str, ...], line: str) -> None:
+    assert records(*open_, line, "40 into the stud")[-1]["answer"]["value"] == pytest.approx(16 + 45 + 60 + 40)
+
+
+def test_a_layer_named_for_its_place_is_none_of_those_told() -> None:
+    last = records("screw through 3/4 strapping and 2 inches of foam", "there's half inch sheathing under the foam", "1 1/2")[-1]
+    assert last["answer"]["value"] == pytest.approx(0.75 + 2 + 0.5 + 1.5)
+
+
+def test_another_wall_has_its_own_layers() -> None:
+    last = records("nail, 18 board, 25 batten, 35 into the stud", "another: 12 sheathing and 20 board")[-1]
+    assert last["answer"]["value"] == pytest.approx(12 + 20 + 35)
