@@ -28,12 +28,23 @@ if TYPE_CHECKING:
 
 # Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
 _ENOUGH = expression(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
-_EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)
+_EITHER = expression(
+    r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*"
+    r"|\W*(?:(?:it['’]?s|its|it is|somewhere|about|maybe|i think|i guess|must be|either)\W+)*"
+    r"(?:between an? [\w./ ]{1,12} and an? [\w./ ]{1,12}|(?:either )?an? [\w./ ]{1,12} or an? [\w./ ]{1,12})\W*",
+    re.IGNORECASE,
+)
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
+_A_THING = "roll|board|sheet|stick|box|tube|panel|length|piece|bundle|square|bag|coil|strip|strap|screw|nail|batten|post"
+_SO_MUCH_EACH = expression(
+    r"\bat [^,;?]+ (?:each|apiece)\b|\b\d+\.\d\d (?:each|apiece|a pop)\b"
+    rf"|\b\d+(?:\.\d+)? (?:a|per|for a|for each) (?:{_A_THING})\b",
+    re.IGNORECASE,
+)
 _OUTRIGHT = expression(r"\b(?:what(?:['’]?s| is| are|s)|how (?:much|many) (?:is|are)|convert|work out|add up)\b", re.IGNORECASE)
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
@@ -66,6 +77,11 @@ def read_piece(text: str, pending: Pending, parameters: Topics) -> tuple[Questio
     more = read_as(text, topic, parameters, wanted=wanted)
     legs_in_millimetres(more)
     return more, wanted
+
+
+def told_as_price(text: str, pending: Pending) -> bool:
+    """Whether a reply is so much for each, where no price or count is waited for: 47 a roll, 6.20 each."""
+    return bool(pending.wanted) and not may_be_each(pending) and _SO_MUCH_EACH.search(text) is not None
 
 
 def may_be_each(pending: Pending) -> bool:

@@ -13,7 +13,6 @@ from assistant.asked_piece import (
     asks_meanwhile,
     below_zero,
     changed_next,
-    may_be_each,
     may_put_right,
     names_a_nail,
     names_the_wanted,
@@ -21,6 +20,7 @@ from assistant.asked_piece import (
     read_piece,
     thickness_told,
     to_the_wanted,
+    told_as_price,
     told_of_lists,
 )
 from assistant.at_the_saw import another_setting
@@ -59,7 +59,6 @@ _UNITS = {  # a bare one, said for a unit that was left out
 # Another try, which settles nothing of the one before.
 _ANOTHER_TRY = expression(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
 _OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
-_SO_MUCH_EACH = expression(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
 _PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
 _I_GOT = expression(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
@@ -279,7 +278,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     topic = pending.asked.topic
     if _OPENING.search(text) and not any(p.name.startswith("opening") for p in topic.parameters):
         return False  # a 3 by 7 door is no piece to cut
-    if of_stock(text, pending.asked) or (_SO_MUCH_EACH.search(text) and pending.wanted and not may_be_each(pending)):
+    if of_stock(text, pending.asked) or told_as_price(text, pending):
         return False
     if (face := face_told(text, pending)) is not None:
         c.finish(record, c.ways(face, pending.asked), face)

@@ -93,3 +93,34 @@ def test_a_layer_named_for_its_place_is_none_of_those_told() -> None:
 def test_another_wall_has_its_own_layers() -> None:
     last = records("nail, 18 board, 25 batten, 35 into the stud", "another: 12 sheathing and 20 board")[-1]
     assert last["answer"]["value"] == pytest.approx(12 + 20 + 35)
+
+
+@pytest.mark.parametrize(
+    ("open_", "price"),
+    [
+        (("membrane rolls", "rolls 1.5 m by 50 m"), "47 a roll"),
+        (("balanced panels, cover 300",), "6.20 each"),
+        (("balanced panels, cover 300",), "8 a panel"),
+        (("cladding boards, 6 inch exposure, 12 footers",), "at 14 each"),
+    ],
+)
+def test_a_price_is_no_size(open_: tuple[str, ...], price: str) -> None:
+    assert records(*open_, price)[-1]["outcome"] == "asks"
+
+
+@pytest.mark.parametrize("price", ["2.40 a metre", "14 a board", "14.50 each", "at 14 each"])
+def test_a_price_is_the_piece_where_one_is_asked_for(price: str) -> None:
+    assert records("cost of 36 boards", price)[-1]["topic"] == "cost"
+
+
+@pytest.mark.parametrize("line", ["it's between a 4 and a 5", "either a 4 or a 5", "I think it's a 4 or a 5"])
+def test_between_two_is_neither(line: str) -> None:
+    _, doubt, last = records("how high is the roof at the wall if it runs 11 feet", line, "4 and a half")
+    assert doubt["outcome"] == "asks"
+    assert last["answer"]["value"] == pytest.approx(49.5)
+
+
+@pytest.mark.parametrize("line", ["what if the gap is only 1/2 inch?", "the gap's just 1/2 inch", "our gap is really 1/2"])
+def test_a_given_told_by_its_own_name_is_a_change(line: str) -> None:
+    last = records("vent opening of a wall 40 feet long, screen 60 percent open, 3/4 gap", line)[-1]
+    assert (last["topic"], last["answer"]["value"]) == ("vent opening", pytest.approx(144))
