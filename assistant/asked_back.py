@@ -10,7 +10,6 @@ from typing import TYPE_CHECKING
 
 from assistant.acts.manners import why_needed
 from assistant.hearing import asks_too
-from assistant.names import NO_NAMES
 from assistant.record import put_asked
 from assistant.usual import mostly
 from intents.expressions import expression
@@ -20,7 +19,6 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Pending
     from assistant.record import Record
-    from intents.question import Reading
 
 _LEAD = r"\W*(?:(?:ok|okay|well|um|uh|er|hmm|sorry|oh|and|but|so|wait|hang on|hold on|hey|right|no)\W+)*"
 _WHY = expression(
@@ -61,9 +59,6 @@ _LEFT = expression(
     r"(?:[.,;:!–—]|\bbut\b)\s*(?P<rest>\S.*\w.*)",
     re.IGNORECASE,
 )
-_WHAT_IS = expression(
-    r"\W*(?:(?:and|so|ok|wait|hang on|first|quick|but)\W+)*(?:what['’]?s|what is|how many|how much is)\b(?! the\b)", re.IGNORECASE
-)
 _LONGEST = 90  # characters of such a line
 
 
@@ -99,12 +94,3 @@ def _with_usual(open_: Pending) -> str:
     assert open_.asked is not None
     range_ = mostly(open_.asked.topic.parameter(open_.wanted))
     return f"{range_} {open_.question}" if range_ else why_needed(open_)
-
-
-def asks_a_sum(text: str, reading: Reading, pending: Pending) -> bool:
-    """Whether a line asks a sum or a conversion of its own while a piece of something else is waited for: what's 34 foot in
-    inches."""
-    best = reading.questions[0] if reading.questions else None
-    if best is None or pending.asked is None or pending.asked.topic.name in NO_NAMES or not _WHAT_IS.match(text):
-        return False
-    return best.topic in NO_NAMES and best.whole

@@ -7,15 +7,19 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.layer_changes import layers_changed
+from assistant.layer_changes import LAYERS, layers_changed, named_in, put_in
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import CALLED
+from assistant.meant_for import CALLED, stock_told
+from assistant.names import NO_NAMES
 from assistant.said_over import places_of
 from assistant.usual import is_usual
+from assistant.ways import twins
 from intents.expressions import expression
 from intents.fitting import fit
-from intents.question import Heard, Question
+from intents.matcher import Topics, read_as
+from intents.question import Heard, Question, Reading
 from intents.talk import numbers_in
+from intents.told_over import legs_in_millimetres
 from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
 from solvers.slots import Parameter, Slot
 
@@ -27,7 +31,12 @@ if TYPE_CHECKING:
 
 # Neither is a reply: is a 4 inch enough, of a length that is not known yet; 6 or 7.
 _ENOUGH = expression(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|does|do)\b[^;]*\benough\W*", re.IGNORECASE)
-_EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)
+_EITHER = expression(
+    r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*"
+    r"|\W*(?:(?:it['’]?s|its|it is|somewhere|about|maybe|i think|i guess|must be|either)\W+)*"
+    r"(?:between an? [\w./ ]{1,12} and an? [\w./ ]{1,12}|(?:either )?an? [\w./ ]{1,12} or an? [\w./ ]{1,12})\W*",
+    re.IGNORECASE,
+)
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
@@ -44,6 +53,14 @@ _SIZED = expression(
     r"\W*(?:[a-z']+\W+){0,3}[\d./ -]+(?:inch(?:es)?|in|\"|mm|mil)? ?(?:wide )?(?P<what>[a-z]{3,}s)\W*", re.IGNORECASE
 )
 _LOADS = ("cost", "weight")
+_INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
+_A_THING = "roll|board|sheet|stick|box|tube|panel|length|piece|bundle|square|bag|coil|strip|strap|screw|nail|batten|post"
+_SO_MUCH_EACH = expression(
+    r"\bat [^,;?]+ (?:each|apiece)\b|\b\d+\.\d\d (?:each|apiece|a pop)\b"
+    rf"|\b\d+(?:\.\d+)? (?:a|per|for a|for each) (?:{_A_THING})\b",
+    re.IGNORECASE,
+)
+_OUTRIGHT = expression(r"\b(?:what(?:['’]?s| is| are|s)|how (?:much|many) (?:is|are)|convert|work out|add up)\b", re.IGNORECASE)
 _NEAR = Fraction(5, 4)  # so many times as much, either way, of what may be put right
 _AND, _NO = expression(r"^\W*(?:and|plus)\b\s*", re.IGNORECASE), expression(r"^\W*no (?=[a-z]+\W*$)", re.IGNORECASE)
 
@@ -55,6 +72,31 @@ def asks_it_back(text: str, pending: Pending) -> bool:
     label = pending.asked.topic.parameter(pending.wanted).label
     asks = re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
     return asks or _ENOUGH.fullmatch(text) is not None or (_EITHER.fullmatch(text) is not None and len(places_of(text)) > 1)
+
+
+def asks_meanwhile(text: str, reading: Reading) -> bool:
+    """Whether a line asks a whole sum or conversion outright, which is no reply: remind me, what's 30 feet in inches."""
+    best = next(iter(reading.questions), None)
+    return best is not None and best.topic in NO_NAMES and best.whole and _OUTRIGHT.search(text) is not None
+
+
+def read_piece(text: str, pending: Pending, parameters: Topics) -> tuple[Question, str]:
+    """The line as more of what is open, and the given that it was read for: the stock that it tells, or what is waited for."""
+    assert pending.asked is not None
+    stock, topic = stock_told(text, pending.asked), pending.asked.topic.name
+    if stock and pending.wanted not in ("", stock):
+        both = read_as(text, topic, parameters, wanted=pending.wanted)
+        if {stock, pending.wanted} <= both.givens.keys():  # 6 inch, 12 footers
+            return both, pending.wanted
+    wanted = stock or pending.wanted
+    more = read_as(text, topic, parameters, wanted=wanted)
+    legs_in_millimetres(more)
+    return more, wanted
+
+
+def told_as_price(text: str, pending: Pending) -> bool:
+    """Whether a reply is so much for each, where no price or count is waited for: 47 a roll, 6.20 each."""
+    return bool(pending.wanted) and not may_be_each(pending) and _SO_MUCH_EACH.search(text) is not None
 
 
 def may_be_each(pending: Pending) -> bool:
@@ -121,6 +163,13 @@ def in_its_words(text: str, pending: Pending) -> bool:
     asked = {word.removesuffix("s") for word in re.findall(r"[a-z]+", pending.question.lower())}
     words = {word for word in re.findall(r"[a-z']+", rest) if word not in _SMALL}
     return {word.removesuffix("s") for word in words} <= asked - _ASKING
+def names_the_wanted(text: str, kept: str, pending: Pending, parameters: Topics) -> bool:
+    """Whether a line that could be kept under another name says none of that name, and words of the piece that is waited for:
+    the swing is 80 degrees, of a temperature and of no saw."""
+    if pending.asked is None or not pending.wanted or set(kept.split()) & set(re.findall(r"[a-z]+", text.lower())):
+        return False
+    more = read_as(text, pending.asked.topic.name, parameters, wanted=pending.wanted)
+    return bool(more.words) and pending.wanted in more.givens and not (more.unplaced or more.unknown)
 
 
 def names_a_nail(text: str, pending: Pending) -> bool:
@@ -176,13 +225,23 @@ def told_of_lists(more: Question, asked: Asked, wanted: str, text: str) -> Quest
 
     None where it can't be told how.
     """
-    if not wanted or wanted in more.givens:
+    if wanted == "penetration" and (more_of_it := put_in(text, asked)):
+        return more_of_it[0]
+    if not wanted or (wanted in more.givens and not of_a_layer(text, asked, wanted)):
         return more
     plain = _AND.sub("add ", _NO.sub("without the ", text))
     layered = layers_changed(plain, "", asked, more)
     if layered:
         return layered[0]
     return more if put_into_lists(more, asked, text) else None
+
+
+def of_a_layer(text: str, asked: Asked, wanted: str) -> bool:
+    """Whether the one number of a line is said of a layer that was told, and not of how far anything goes into the stud."""
+    layers = asked.givens.get(LAYERS)
+    if layers is None or wanted != "penetration" or _INTO.search(text) or len(places_of(text)) != 1:
+        return False
+    return len(named_in(text, layers.value)) == 1
 
 
 def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None:
@@ -202,15 +261,18 @@ def thickness_told(more: Question, asked: Asked, wanted: str, text: str) -> None
     more.unplaced, more.missing, more.swaps = [], [], []
 
 
-def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False) -> None:
+def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False, anew: bool = False) -> None:
     """A bare value that went to what is known already is what was asked for, where it can be.
 
-    `sure`: the number it takes the place of was said, so that no words beside it tell more.
+    `sure`: the number it takes the place of was said, so that no words beside it tell more. `anew`: the line puts right.
     """
-    if (more.words and not sure) or len(more.givens) != 1:
+    if len(more.givens) != 1:
         return
     ((name, heard),) = more.givens.items()
     kind = asked.topic.parameter(wanted).kind
+    either = twins(asked.topic.parameter(name).slot, asked.topic.parameter(wanted).slot) and not anew
+    if more.words and not (sure or either):
+        return
     if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
         return
     fitted = [fit(row, asked.topic.parameter(wanted), heard.text, cued=True) for row in numbers_in(heard.text)]

@@ -183,7 +183,7 @@ class Conversation:
             return False
         if said.topic not in acts.VALUES:
             return acts.perform(self, record, said, text)
-        if self.pending is None or not replies.tells_another(text, said, self.pending):
+        if self.pending is None or not replies.tells_another(self, said, text, self.pending):
             return False
         self._tell_meanwhile(record, said, text)
         return True
@@ -343,7 +343,7 @@ class Conversation:
         asked = self.asked(question, base)
         earlier = {name: replace(given, source="earlier" if base else "asked") for name, given in asked.givens.items()
                    if given.source in ("asked", "earlier")}  # fmt: skip
-        for givens in ways_of(on_known_scale(question, earlier, asked.topic, self.facts.values), asked.topic.parameters):
+        for givens in ways_of(on_known_scale(question, earlier, asked.topic, self.facts.values), asked.topic.parameters, earlier):
             yield self.worked(asked, running(asked.topic, said_anew(asked.topic.parameters, earlier, givens), self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:

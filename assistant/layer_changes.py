@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
 from assistant.said_over import places_of
@@ -15,11 +16,16 @@ from intents.untold_layers import kind_of
 from solvers.quantities import Length
 from solvers.slots import Layer
 
+if TYPE_CHECKING:
+    from assistant.meant_for import Wanted
+
 LAYERS = "layers"
 _INSTEAD = expression(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
 _SWAP = expression(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
 _ADD = expression(
-    r"\b(?:add|adds|added|adding|another|extra|plus|as well|too|on top|more|(?:under|behind|over) (?:it|that|them))\b", re.I
+    r"\b(?:add|adds|added|adding|another(?!\s*[:;]| one\b| wall\b)|extra|plus|as well|too|on top|more"
+    r"|(?:under|behind|over) (?:it|that|them))\b",
+    re.I,
 )
 _OUT = expression(
     r"\b(?:without|no|skip\w*|lose|losing|drop(?:ped|ping)?|ditch\w*|scrap\w*|forget|omit\w*"
@@ -37,6 +43,7 @@ _STAYS = expression(r"n't\b|\b(?:not|never|cannot|dont)\b|^(?:is|are|was|were|di
 _WITH_IT = expression(
     r"\b(?:again |still |but )*(?:with|and|over|plus) the (?P<what>[a-z]+)(?: (?:still )?(?:in|on|there))?\W*$", re.I
 )
+_ANOTHER_WALL = expression(r"\W*(?:and |now |ok )*another(?: one| wall)?\s*[:;,-]", re.I)
 _SO_MANY = expression(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
 _THERE = expression(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
 _GO_TO = expression(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
@@ -44,6 +51,11 @@ _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
 
 _ALONE = expression(  # what a number that puts one right may have beside it
     r"(?:\b(?:no|sorry|wait|oh|actually|i meant?|i said|make it|make that|it['’]?s|that['’]?s|mm|mil)\b|\W)*", re.I
+)
+_IN_THERE = expression(
+    r"\W*(?:(?:and|but|oh|so|ok|plus|with|also|what if|there['’]?s|there is|i put|we put|if)\W+)*(?P<what>[^,;?]+?)"
+    r"\W+(?:in there|in it|in the wall|in between|on (?:it|there|that wall)|under(?:neath)? it|behind it|as well|too)\W*",
+    re.I,
 )
 _ONE_MORE = expression(r"\b(?:add|adding|added|another|extra)\b", re.I)
 _KIND_NAMES = frozenset(("sheathing", "strapping", "foam", "cladding"))
@@ -60,22 +72,25 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     if before is None or not all(isinstance(layer, Layer | Length) for layer in before.value):
         return None
     before = replace(before, value=tuple(layer if isinstance(layer, Layer) else Layer(layer) for layer in before.value))
-    text = _WITH_IT.sub(lambda kept: "" if _named_in(kept["what"], before.value) else kept[0], text)
+    text = _WITH_IT.sub(lambda kept: "" if named_in(kept["what"], before.value) else kept[0], text)
     both = _gone_and_more(text, last, more)
     if both is not None:
         return [both]
     heard = more.givens.get(LAYERS)
-    said: Layers = heard.value if heard else ()
+    said: Layers = _without_places(heard.value, before.value) if heard else ()
     if not said:
         after = _without(text, before.value) or _so_many(text, before.value) or _thickness_of(text, before.value)
         after = after or _one_more(text, before.value) or _changed_again(text, before.value, last)
+        after = after or _for_old(text, old, before.value)
         return None if after is None else [_question(last, after, text)]
     named = _INSTEAD.search(text) or _SWAP.search(text)
     gone = old or (named[1] if named else "")
     if gone:
-        found = _swapped(before.value, gone, said)
+        found = _for_old(text, gone, before.value) or _swapped(before.value, gone, said)
     elif _ADD.search(text):
         found = (*before.value, *said)
+    elif len(said) > 1 and _ANOTHER_WALL.match(text):
+        found = said
     elif len(said) > 1:
         return None  # another wall
     else:
@@ -118,6 +133,46 @@ def _swapped(before: Layers, name: str, said: Layers) -> Layers | None:
     return (*before[: at[0]], *new, *before[at[0] + 1 :]) if len(at) == 1 and new else None
 
 
+def _without_places(said: Layers, before: Layers) -> Layers:
+    """What a line tells of layers, without those it only names to say where another is: half inch sheathing under the foam."""
+    told = tuple(layer for layer in said if layer.thickness is not None or layer.what not in {one.what for one in before})
+    return told if len(said) > 1 else said
+
+
+def in_there(wanted: Wanted, last: Asked) -> list[Question]:
+    """The last question with one more layer, of which a line tells that it is in the wall."""
+    return put_in(wanted.line or wanted.rest, last)
+
+
+def put_in(text: str, last: Asked) -> list[Question]:
+    """A question with one more layer, of which a line tells that it is in the wall: "with 60 insulation in there"."""
+    before, found = last.givens.get(LAYERS), _IN_THERE.fullmatch(text)
+    if before is None or found is None or not all(isinstance(layer, Layer) for layer in before.value):
+        return []
+    after = None if named_in(found["what"], before.value) else _one_more(f"and {found['what']}", before.value)
+    return [] if after is None else [_question(last, after, found["what"])]
+
+
+def for_old(wanted: Wanted, last: Asked) -> list[Question]:
+    """The last question with the layer that was so thick at what is said instead: "25 foam, not 50"."""
+    before = last.givens.get(LAYERS)
+    if before is None or not wanted.old or not all(isinstance(layer, Layer) for layer in before.value):
+        return []
+    text = f"{wanted.rest} {wanted.old}"
+    found = _for_old(text, wanted.old, before.value)
+    return [] if found is None else [_question(last, found, text)]
+
+
+def _for_old(text: str, old: str, before: Layers) -> Layers | None:
+    """The layers with the one that was so thick at what is said instead, unless another is named: "25 foam, not 50"."""
+    was, said = places_of(old), [row for row in numbers_in(text) if row.kind in ("number", "length")]
+    at = [n for n, layer in enumerate(before) if was and layer.thickness and layer.thickness.value == was[0].value.value]
+    new = [row for row in said if row.value.value != was[0].value.value] if was else []  # type: ignore[union-attr]
+    if len(was) != 1 or len(at) != 1 or len(new) != 1 or (named_in(text, before) or at) != at:
+        return None
+    return (*before[: at[0]], replace(before[at[0]], thickness=_length(new[0], before[at[0]]), assumed=""), *before[at[0] + 1 :])
+
+
 def _without(text: str, before: Layers) -> Layers | None:
     """The layers without the one that is told to go: "we left the ply off", "and with no strapping"."""
     found = None if numbers_in(text) or _STAYS.search(text) else _OUT.search(text)
@@ -131,21 +186,21 @@ def _without(text: str, before: Layers) -> Layers | None:
 def _so_many(text: str, before: Layers) -> Layers | None:
     """The layers with the one that is named so many times: "it's two layers of ply"."""
     found = _SO_MANY.search(text)
-    at = _named_in(text, before) if found else []
+    at = named_in(text, before) if found else []
     if found is None or len(at) != 1:
         return None
     return (*before[: at[0]], *[before[at[0]]] * _COUNTS[found[1].lower()], *before[at[0] + 1 :])
 
 
-def _named_in(text: str, before: Layers) -> list[int]:
+def named_in(text: str, before: Layers) -> list[int]:
     """The places of the layers that a line names."""
     kinds = {kind_of(word) for word in re.findall(r"[a-z]+", text.lower())}
-    return [n for n, layer in enumerate(before) if kind_of(layer.what.split()[-1]) in kinds]
+    return [n for n, layer in enumerate(before) if layer.what and kind_of(layer.what.split()[-1]) in kinds]
 
 
 def _thickness_of(text: str, before: Layers) -> Layers | None:
     """The layers with the one that is named at the one thickness that is said, in its unit where none is: "the battens 38"."""
-    at = _named_in(text, before)
+    at = named_in(text, before)
     numbers = [row for row in numbers_in(text) if row.kind in ("number", "length")]
     if len(at) != 1 or len(numbers) != 1 or _SO_MANY.search(text) or _ONE_MORE.search(text):
         return None
@@ -172,7 +227,7 @@ def _one_more(text: str, before: Layers) -> Layers | None:
     words = re.findall(r"[a-z]+", text.lower())
     names = [word for word in words if kind_of(word) in _KIND_NAMES]
     numbers = [row for row in numbers_in(text) if row.kind in ("number", "length")]
-    if len(names) != 1 or len(numbers) != 1 or (_named_in(text, before) and not _ONE_MORE.search(text)):
+    if len(names) != 1 or len(numbers) != 1 or (named_in(text, before) and not _ONE_MORE.search(text)):
         return None
     if not (_ADD.search(text) or words[0] == "and"):
         return None

@@ -304,7 +304,8 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
-    bare = bool(places) and (places[0].start, places[0].end) == (0, len(wanted.rest.rstrip(" .!?")))  # another try of the piece
+    it = re.match(r"it['’]?s |it is ", wanted.rest, re.IGNORECASE)  # another try of the piece: what if it's 5
+    bare = bool(places) and (places[0].start, places[0].end) == (it.end() if it else 0, len(wanted.rest.rstrip(" .!?")))
     return [
         was_before(wanted.line, new, last),
         *roles,

@@ -8,8 +8,10 @@ from typing import TYPE_CHECKING
 
 from assistant.asked_piece import named
 from assistant.no_place import in_another_place, without_them
+from assistant.units_kept import in_one_system, told_together
 from assistant.usual import unusual
 from assistant.ways import Way, differences, on_one_scale
+from assistant.while_open import puts_right
 from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Quantity
@@ -25,17 +27,19 @@ _ANOTHER_TRY = expression(r"\W*(?:and|or|what about|how about|what if)\b(?! the 
 def ways_with(c: Conversation, more: Question, pending: Pending, text: str) -> tuple[list[Way], Question]:
     """The ways to mean what is open with what the reply tells, and that as it is then taken."""
     assert pending.asked is not None
-    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last)
-    ways = on_one_scale([way for one in doubtful for way in c.ways(more, without_them(one.asked, pending.left))])
+    doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last, text)
+    bases = [(told_together(more, one.asked, doubtful), without_them(one.asked, pending.left)) for one in doubtful]
+    ways = in_one_system(on_one_scale([way for told, base in bases for way in c.ways(told, base)]))
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
-    ways = ways or on_one_scale(c.ways(more, without_them(_without_doubt(pending), pending.left)))
+    base = without_them(_without_doubt(pending), pending.left)
+    ways = ways or in_one_system(on_one_scale(c.ways(told_together(more, base), base)))
     odd = ways[0].worked.refused or (pending.wanted and unusual(ways[0].asked) == pending.wanted)
     if odd and not named(more, pending) and (moved := in_another_place(c, more, pending.asked, pending.wanted)):
         return [way for way, _ in moved], moved[0][1]
     return ways, more
 
 
-def _still_in_doubt(more: Question, pending: Pending, last: Asked | None) -> list[Way]:
+def _still_in_doubt(more: Question, pending: Pending, last: Asked | None, text: str) -> list[Way]:
     """The ways in doubt that still are: all of them, unless the reply tells what set them apart; or that which it tells.
 
     What is told anew was not what the number in doubt was for: 55, of a temperature or a humidity, and then "at 60 F".
@@ -49,6 +53,9 @@ def _still_in_doubt(more: Question, pending: Pending, last: Asked | None) -> lis
     as_before = [way for way in pending.ways if last and all(_given(way, name) == _was(last, name) for name in told)]
     if not right and len(as_before) == 1 and last is not None and last.topic is as_before[0].asked.topic:
         return as_before
+    other = [way for way in pending.ways if told.isdisjoint(way.asked.givens)]
+    if not right and other and not puts_right(text):
+        return other
     return right[:1] or (pending.ways if apart - told else [])
 
 

@@ -8,10 +8,10 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
-from assistant.asked_back import asks_a_sum
 from assistant.asked_piece import (
     as_each_thing,
     asks_it_back,
+    asks_meanwhile,
     below_zero,
     beside_the_told,
     counted_load,
@@ -19,19 +19,22 @@ from assistant.asked_piece import (
     may_be_each,
     may_put_right,
     names_a_nail,
+    names_the_wanted,
     of_each,
     of_other_things,
     only_names,
+    read_piece,
     that_lacks,
     thickness_told,
     to_the_wanted,
+    told_as_price,
     told_of_lists,
 )
 from assistant.at_the_saw import another_setting, asks_of_a_saw
 from assistant.face_told import face_told
 from assistant.heard_all import unheard
 from assistant.listed_changes import put_into_lists
-from assistant.meant_for import of_stock, stock_told
+from assistant.meant_for import of_stock
 from assistant.names import SUM
 from assistant.no_place import lets_go, still_no_place
 from assistant.open_ways import ways_with
@@ -42,9 +45,9 @@ from assistant.price_told import price_told
 from assistant.rather_than import put_rather
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
-from assistant.units_kept import told_together
+from assistant.this_not_that import this_not_that, without_old
 from assistant.ways import Way, chosen_way, differences
-from assistant.while_open import another_number, kept_right, measured, put_right, to_the_meant
+from assistant.while_open import another_number, kept_right, measured, put_right, puts_right, to_the_meant
 from intents.expressions import expression
 from intents.matcher import otherwise, read_as
 from intents.question import Question, Reading
@@ -63,7 +66,6 @@ _UNITS = {  # a bare one, said for a unit that was left out
     **dict.fromkeys(("ft", "foot", "'"), "feet"), **dict.fromkeys(("m", "meters", "metre"), "metres"),
 }  # fmt: skip
 _OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
-_SO_MUCH_EACH = expression(r"\bat [^,;?]+ (?:each|apiece)\b", re.IGNORECASE)
 _EACH = expression(r"\b(?:each|apiece)\b", re.IGNORECASE)
 _PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
 _I_GOT = expression(
@@ -99,7 +101,7 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     return True
 
 
-def tells_another(text: str, said: Said, pending: Pending) -> bool:
+def tells_another(c: Conversation, said: Said, text: str, pending: Pending) -> bool:
     """Whether the line states a value of another name than what is waited for ("kerf is 1/8", asked for the gap)."""
     if said.topic != "remember" or said.loose or not (pending.wanted or pending.keep):
         return False
@@ -109,6 +111,8 @@ def tells_another(text: str, said: Said, pending: Pending) -> bool:
     if pending.keep:
         return name != pending.keep
     assert pending.asked is not None
+    if names_the_wanted(text, name, pending, c.parameters):
+        return False
     parameter = pending.asked.topic.parameter(pending.wanted)
     return name not in (parameter.slot.kept, parameter.label, parameter.name)
 
@@ -142,7 +146,7 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if lets_go(c, record, text, pending) or put_rather(c, record, text, pending) or put_right(c, record, text, pending):
+    if any(works(c, record, text, pending) for works in (lets_go, put_rather, this_not_that, put_right)):
         return True
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
@@ -152,8 +156,10 @@ def _settled(
         put_asked(record, pending.asked.topic.name, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending
         return True
-    if asks_it_back(text, pending) or asks_of_a_saw(text) or asks_a_sum(text, reading, pending):
+    if asks_it_back(text, pending) or asks_of_a_saw(text) or asks_meanwhile(text, reading):
         return False
+    if (shorter := without_old(c, text, pending)) != text:
+        text, reading = shorter, replace(c.read(shorter), questions=c.read(shorter).unaided)
     if any(work(c, record, text, pending) for work in (another_setting, price_told, keep_price)):
         return True
     return _piece(c, record, text, reading, pending)
@@ -232,6 +238,8 @@ def _says_yes(c: Conversation, text: str, words: set[str], pending: Pending) -> 
     labels = {word for parameter in topic.parameters for word in parameter.label.split()}
     said = {word for place in places_of(text) for word in place.words}
     return {word for word in words if word.isalnum()} <= YES | _NO_MORE | labels | said
+
+
 def _tells_numbers(text: str) -> bool:  # besides the word that chooses: the first one's 9 7/8
     return any(not {"first", "1st", "one", "second", "2nd"} >= {*place.words} for place in places_of(text))
 
@@ -261,7 +269,9 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
         return True
     if way is None or other:
         return False  # "I mean 24 foot by 32" is none of the ways to take 24 by 30
-    settled = replace(way.asked, meant=way.asked.meant.union(differences(pending.ways)))
+    apart = differences(pending.ways)
+    sure = {name: replace(given, sure=1.0) for name, given in way.asked.givens.items() if name in apart}
+    settled = replace(way.asked, givens=way.asked.givens | sure, meant=way.asked.meant.union(apart))
     c.finish(record, [replace(way, asked=settled)], Question(way.worked.topic.name))
     return True
 
@@ -287,18 +297,16 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         return True
     text = with_their_openings(c, text, pending)
     text = _UNITS.get(text.strip(" .!").lower(), text) if pending.wanted == "bare" else text
-    wanted = stock_told(text, pending.asked) or pending.wanted
-    more = read_as(text, topic.name, c.parameters, wanted=wanted)
+    more, wanted = read_piece(text, pending, c.parameters)
     if pending.ways and not wanted:
         to_the_meant(more, text, pending)
     if pending.wanted:
-        to_the_wanted(more, pending.asked, pending.wanted)
+        to_the_wanted(more, pending.asked, pending.wanted, anew=puts_right(text))
         thickness_told(more, pending.asked, pending.wanted, text)
     found = told_of_lists(more, pending.asked, pending.wanted, text)
     more = found or more
     nothing = not (more.givens or (more.manner and not pending.ways))  # "in metric" tells no two ways apart
-    each = _SO_MUCH_EACH.search(text) and not may_be_each(pending)
-    if nothing or found is None or each or of_other_things(text, more, pending):
+    if nothing or found is None or told_as_price(text, pending) or of_other_things(text, more, pending):
         return False
     if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
@@ -312,7 +320,6 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if wanted in more.givens and not may_put_right(more.givens[wanted], pending.asked):
         beside_the_told(more, pending.asked, wanted)
         more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
-    more = more if pending.ways else told_together(more, pending.asked)
     more = as_each_thing(of_each(more, pending.asked), text, still_asked(c, topic.name))
     return _worked_so(c, record, more, pending, text, best)
 

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from assistant import two_sizes
 from assistant.choice_told import choice_told
 from assistant.lap_told import lap_told
+from assistant.layer_changes import for_old, in_there
 from assistant.nth_one import nth_of_sum
 from assistant.of_its_noun import of_its_noun
 from assistant.opening_sized import side_told
@@ -38,6 +39,8 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     piece_changed,  # the 41s are 43
     choice_told,  # flat grain
     rather_than,  # the strap is 1 1/2, not 3/4
+    in_there,  # with 60 insulation in there
+    for_old,  # 25 foam, not 50
     in_a_row,  # 30, 35 and 40, of as many that were told
     side_told,  # the door is two metres high
     of_its_noun,  # seventy skirting

@@ -10,9 +10,11 @@ from typing import TYPE_CHECKING
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
-from assistant.usual import METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_unit
-from assistant.ways import Way, differences
+from assistant.usual import IMPERIAL, METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_tape_shows, no_unit
+from assistant.ways import SCALE_SAID, Way, differences
 from intents.expressions import expression
+from intents.fitting import TAKEN
+from intents.number_words import TAPE
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature, TemperatureChange, Volume
@@ -42,9 +44,13 @@ def _in_metres(heard: Heard, last: Asked) -> Heard:
     said = numbers_in(heard.text)
     if "m" not in units or any(row.kind != "number" for row in said):
         return heard
-    metres = [replace(one, **{side: Length(size.value, "m") for side in ("width", "height")
-              if (size := getattr(one, side)).unit == "ft"}) for one in heard.value]  # fmt: skip
-    return replace(heard, value=tuple(metres))
+    return replace(heard, value=tuple(in_metres(one) for one in heard.value))
+
+
+def in_metres(opening: Opening) -> Opening:
+    """An opening with the sizes in metres that were taken for feet."""
+    width, height = (Length(size.value, "m") if size.unit == "ft" else size for size in (opening.width, opening.height))
+    return replace(opening, width=width, height=height)
 
 
 def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
@@ -58,8 +64,8 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     if before is None or not isinstance(value, BY_UNIT) or type(value) is not type(before.value):
         return heard
     said = numbers_in(heard.text)
-    if len(said) != 1 or said[0].kind != "number":
-        return heard
+    if len(said) != 1 or said[0].kind != "number" or (isinstance(value, Temperature) and before.sure < SCALE_SAID):
+        return heard  # its scale was never said: that of what is told now is known together
     unit = "ft" if of_feet(value.value, before.value, before.value.text) else before.value.unit
     was = [one for known in last.past if isinstance(one := known.get(before.name), type(value)) and one.value == value.value]
     unit = was[-1].unit if was else unit  # back to the 108, which was inches
@@ -89,28 +95,74 @@ def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, fa
         question = replace(question, givens=ways[0], swaps=ways[1:])
     metric = [in_metric_beside(way, values, slots) for way in (question.givens, *question.swaps)] if values else []
     question = replace(question, givens=metric[0], swaps=metric[1:]) if metric else question
-    scales = {_SCALE[given.value.unit] for given in known.values() if isinstance(given.value, Temperature | TemperatureChange)}
-    if len(scales) != 1:
-        return question
+    warm = {name: given for name, given in known.items() if isinstance(given.value, Temperature | TemperatureChange)}
+    scales = {_SCALE[given.value.unit] for given in warm.values()}
+    if len(scales) != 1 or (warm.keys() <= question.givens.keys() and all(given.sure < SCALE_SAID for given in warm.values())):
+        return question  # or no scale was said yet, as it made no difference, and all of them are told anew
     (scale,) = scales
-    ways = [{name: _on_scale(heard, scale) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
+    sure = max(given.sure for given in warm.values())
+    ways = [{name: _on_scale(heard, scale, sure) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
     return replace(question, givens=ways[0], swaps=ways[1:])
 
 
-def told_together(more: Question, asked: Asked) -> Question:
-    """A reply that tells a roof in degrees, with the lengths of no unit that were told before it, 6 wide | 40 degrees; decimals
-    of no unit with a reply that is of millimetres: a 2.55 wall | 150; a reply of no unit in feet, as what was told is."""
-    degrees = any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in more.givens.values())
-    small = any(_of_millimetres(heard, asked.topic.parameter(name).slot) for name, heard in more.givens.items())
+def told_together(more: Question, asked: Asked, alike: Sequence[Way] = ()) -> Question:
+    """A reply with the lengths of no unit that were told before it, where it tells the unit of those, as it would in one line:
+    a roof in degrees, 6 wide | 40 degrees; millimetres, a 2.55 wall | 150; another decimal, rise 1.9 | run 2.6. A reply of no
+    unit is in feet, as what was told is. `alike`: the ways that are in doubt for want of a unit.
+    """
     lengths = {name: given.value for name, given in asked.givens.items() if isinstance(given.value, Length)}
     more = _in_feet_too(more, asked, lengths)
-    known = {name: Heard(value, 0, 0, value.text) for name, value in lengths.items()}
-    bare = {
-        name: heard
-        for name, heard in known.items()
-        if name not in more.givens and no_unit(heard) and (degrees or (small and _DECIMAL.search(heard.text)))
-    }
-    return replace(more, givens=more.givens | bare) if bare else more
+    degrees = any(isinstance(heard.value, Pitch) and heard.value.unit == "deg" for heard in more.givens.values())
+    tells = any(_tells_metric(heard, asked.topic.parameter(name).slot) for name, heard in more.givens.items())
+    known = {name: _as_read(name, value, alike) for name, value in lengths.items() if name not in more.givens}
+    bare = {name: heard for name, heard in known.items() if no_unit(heard)}
+    decimal = any(_DECIMAL.search(heard.text) for heard in bare.values())
+    bare = bare | _openings_too(asked) if degrees or (tells and decimal) else {}
+    return replace(more, givens=more.givens | bare, swaps=[way | bare for way in more.swaps]) if bare else more
+
+
+def in_one_system(ways: list[Way]) -> list[Way]:
+    """The ways, each once, without those that take one decimal of no unit for feet and another for metres: 4.8 by 3.6."""
+    each = {str([(name, _bare(given.value)) for name, given in sorted(way.asked.givens.items())]): way for way in ways[::-1]}
+    once = [way for way in ways if any(way is one for one in each.values())]
+    return [way for way in once if len(_systems(way)) <= 1] or once
+
+
+def _systems(way: Way) -> set[bool]:
+    """Whether the decimals of no unit are metric, or are not, as one way takes them."""
+    lengths = [given.value for given in way.asked.givens.values() if isinstance(given.value, Length)]
+    heard = [Heard(value, 0, 0, value.text.split(TAKEN)[0]) for value in lengths]
+    return {one.value.unit in METRIC_UNITS for one in heard if no_unit(one) and _DECIMAL.search(one.text)}
+
+
+def _bare(value: object) -> object:
+    return replace(value, text="") if isinstance(value, Quantity) else value
+
+
+def _as_read(name: str, value: Length, alike: Sequence[Way]) -> Heard:
+    """A length that was told before, as it was before its unit was taken to be one that nobody said."""
+    values = [way.asked.givens[name].value for way in alike if name in way.asked.givens]
+    read = next((one for one in values if isinstance(one, Length) and one.unit in IMPERIAL), value)
+    return Heard(read, 0, 0, read.text.split(TAKEN)[0], 1.0)
+
+
+def _openings_too(asked: Asked) -> dict[str, Heard]:
+    """The openings that were told before in decimals that no tape shows, as metres: three windows 1.2 by 1.4."""
+    told = {name: given.value for name, given in asked.givens.items() if openings(given.value)}
+    return {name: Heard(tuple(in_metres(one) for one in value), 0, 0, "") for name, value in told.items() if _odd_feet(value)}
+
+
+def _odd_feet(told: Sequence[Opening]) -> bool:
+    """Whether all sizes of openings were taken for feet, and one is a decimal that no tape shows."""
+    sizes = [size for one in told for size in (one.width, one.height)]
+    return all(size.unit == "ft" for size in sizes) and any(size.value.denominator not in (1, *TAPE) for size in sizes)
+
+
+def _tells_metric(heard: Heard, slot: Slot) -> bool:
+    """Whether a reply may tell that what was told before it is metric: it is so itself, or a decimal that no tape shows."""
+    if not isinstance(heard.value, Length):
+        return False
+    return heard.value.unit in METRIC_UNITS or _of_millimetres(heard, slot) or (no_unit(heard) and no_tape_shows(heard))
 
 
 def _in_feet_too(more: Question, asked: Asked, lengths: dict[str, Length]) -> Question:
@@ -132,13 +184,13 @@ def _of_millimetres(heard: Heard, slot: Slot) -> bool:
     return not any(is_usual(slot, value, 1) for value in others) and is_usual(slot, Length(heard.value.value, "mm"), 1)
 
 
-def _on_scale(heard: Heard, scale: str) -> Heard:
+def _on_scale(heard: Heard, scale: str, sure: float) -> Heard:
     """A temperature, or a change of it, on a scale, where its own was not said."""
     value = heard.value
     if not isinstance(value, Temperature | TemperatureChange) or _SCALE_SAID.search(heard.text):
         return heard
     unit = f"{'deg' if isinstance(value, Temperature) else 'd'}{scale}"
-    return replace(heard, value=replace(value, unit=unit), others=(), sure=1.0)
+    return replace(heard, value=replace(value, unit=unit), others=(), sure=sure)
 
 
 def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
@@ -160,7 +212,8 @@ def units_as_before(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
 def _in_the_system_of_the_talk(ways: list[Way], before: Sequence[Asked]) -> list[Way]:
     """Of ways that differ in nothing but the unit or scale of what was said without one, those in the system that all was
     told in so far: metres and Celsius where the talk is metric, and the scale that temperatures were told on."""
-    told = [given.value for asked in before for given in asked.givens.values() if given.source != "assumed"]
+    given_before = [given for asked in before for given in asked.givens.values() if given.source != "assumed"]
+    told = [one.value for one in given_before if one.sure >= SCALE_SAID or not isinstance(one.value, Temperature)]
     units = {value.unit for value in told if isinstance(value, (Length, Area))}
     scales = {_SCALE[value.unit] for value in told if isinstance(value, (Temperature, TemperatureChange))}
     metric = bool(units) and units <= METRIC_UNITS

@@ -72,7 +72,7 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot], roofed: bool = False)
     imperial = [w for unit in IMPERIAL if (w := _all_in(unit, givens, strange, slots)) is not None]
     others = [heard for name, heard in givens.items() if name not in strange]
     large = all(givens[name].value.value.denominator == 1 and givens[name].value.value >= LARGE for name in strange)
-    odd = any(isinstance(heard.value, Length) and no_unit(heard) and _no_tape_shows(heard) for heard in others)
+    odd = any(isinstance(heard.value, Length) and no_unit(heard) and no_tape_shows(heard) for heard in others)
     if any(_metric(heard) for heard in others) or (large and odd and all(no_unit(heard) for heard in _lengths(givens))):
         return metric[:1] or [givens]
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
@@ -92,8 +92,7 @@ def _doors_in_metres(givens: Givens) -> Givens:
         sizes = [size for one in doors for size in (one.width, one.height) if isinstance(size, Length)]
         small = any("door" in one.what and _largest(one) < LOWEST_DOOR for one in doors)
         if small and _POINT.search(heard.text) and all(size.unit == "ft" for size in sizes) and len(sizes) == 2 * len(doors):
-            metres = [replace(one, width=_in_m(one.width), height=_in_m(one.height)) for one in doors]
-            changed[name] = replace(heard, value=tuple(metres))
+            changed[name] = replace(heard, value=_in_m_too(tuple(doors)))
     return changed
 
 
@@ -111,13 +110,25 @@ def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) 
     """The lengths in metres, where none has a unit, all are decimals, and one that no tape shows would be what none is in feet: a
     wall 2.4 high."""
     lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
-    listed = any(isinstance(heard.value, tuple) for heard in givens.values())
-    if not strange or listed or not lengths.keys() <= slots.keys():
+    listed = {name: heard for name, heard in givens.items() if isinstance(heard.value, tuple)}
+    if not strange or not all(map(_bare_openings, listed.values())) or not lengths.keys() <= slots.keys():
         return None
     pointed = all(no_unit(heard) and _POINT.search(heard.text) for heard in lengths.values())
     small = strange == _small_gable(givens, slots)
-    odd = pointed and all(_no_tape_shows(lengths[name]) and (small or _far_off(lengths[name], slots[name])) for name in strange)
-    return _all_in("m", givens, list(lengths), slots) if odd else None
+    odd = pointed and all(no_tape_shows(lengths[name]) and (small or _far_off(lengths[name], slots[name])) for name in strange)
+    way = _all_in("m", givens, list(lengths), slots) if odd else None
+    return None if way is None else way | {name: replace(heard, value=_in_m_too(heard.value)) for name, heard in listed.items()}
+
+
+def _bare_openings(heard: Heard) -> bool:
+    """Whether openings were told in decimals with no unit, and taken for feet: two windows 1.2 by 1.0."""
+    if not isinstance(heard.value[0], Opening) or not _POINT.search(heard.text):
+        return False
+    return all(isinstance(size, Length) and size.unit == "ft" for one in heard.value for size in (one.width, one.height))
+
+
+def _in_m_too(told: tuple[Opening, ...]) -> tuple[Opening, ...]:
+    return tuple(replace(one, width=_in_m(one.width), height=_in_m(one.height)) for one in told)
 
 
 def _far_off(heard: Heard, slot: Slot) -> bool:
@@ -160,7 +171,7 @@ def _all_metric(givens: Givens, slots: dict[str, Slot]) -> Givens:
     others = [heard for heard in givens.values() if _metric(heard)]
     bare = any(_metric(heard) and no_unit(heard) and not heard.others for heard in lengths)
     bare = bare or any(isinstance(heard.value, Area) for heard in others)
-    odd = [name for name, heard in givens.items() if heard in lengths and no_unit(heard) and _no_tape_shows(heard)]
+    odd = [name for name, heard in givens.items() if heard in lengths and no_unit(heard) and no_tape_shows(heard)]
     if not others or any(heard.value.value and not _metric(heard) and not no_unit(heard) for heard in lengths):
         return givens
     return _put_in_metric(givens, [*givens] if bare else odd, slots)
@@ -169,7 +180,7 @@ def _all_metric(givens: Givens, slots: dict[str, Slot]) -> Givens:
 def _in_metres(givens: Givens, slots: dict[str, Slot], roofed: bool) -> list[Givens]:
     """The same in metres too, where a decimal that no tape shows was taken for feet and no length has a unit: 3.6 by 2.7."""
     lengths = {name: heard for name, heard in givens.items() if isinstance(heard.value, Length)}
-    odd = [n for n, heard in lengths.items() if n in slots and heard.value.unit in IMPERIAL and _no_tape_shows(heard)]
+    odd = [n for n, heard in lengths.items() if n in slots and heard.value.unit in IMPERIAL and no_tape_shows(heard)]
     said = any(not no_unit(heard) for heard in lengths.values()) or any(isinstance(h.value, tuple) for h in givens.values())
     way = _all_in("m", givens, odd, slots) if odd and not said else None
     if way is None:
@@ -181,10 +192,10 @@ def _in_metres(givens: Givens, slots: dict[str, Slot], roofed: bool) -> list[Giv
 
 
 def in_metric_beside(givens: Givens, known: Iterable[object], slots: dict[str, Slot]) -> Givens:
-    """The lengths that were said with no unit in millimetres or metres, where every length known before is: a wall of 4.2 m,
-    and then 2.7 high."""
-    lengths = [value for value in known if isinstance(value, Length)]
-    if not lengths or any(value.unit not in METRIC_UNITS for value in lengths):
+    """The lengths that were said with no unit in millimetres or metres, where every size known before is: a wall of 4.2 m,
+    and then 2.7 high; 118 square metres, and then rolls of 1.5 by 50."""
+    sizes = [value for value in known if isinstance(value, Length | Area)]
+    if not sizes or any(value.unit not in METRIC_UNITS for value in sizes):
         return givens
     return _put_in_metric(givens, [*givens], slots)
 
@@ -204,7 +215,7 @@ def _put_in_metric(givens: Givens, names: Iterable[str], slots: dict[str, Slot])
     return changed
 
 
-def _no_tape_shows(heard: Heard) -> bool:
+def no_tape_shows(heard: Heard) -> bool:
     """Whether it is a decimal of no part of the tape's."""
     return _POINT.search(heard.text) is not None and heard.value.value.denominator not in (1, *TAPE)
 

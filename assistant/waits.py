@@ -32,6 +32,7 @@ _BACK = expression(
 )
 _PUTS = expression(r"\b(?:plus|minus|less|times|divided|half|third|quarter|add|take|twice|double)\b", re.IGNORECASE)
 _ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|when|where|why|can|could|will|would|does|do)\b", re.IGNORECASE)
+_MOST_TOLD = 3  # numbers of such a line
 _LONGEST = 80  # characters of such a line
 
 
@@ -41,8 +42,9 @@ def displaced(c: Conversation, record: Record, waited: Pending | None) -> None:
         c.waiting = None
     if waited is None or waited.asked is None or not waited.wanted or waited.ways or record["topic"] == "never mind":
         return
-    own = c.last is not None and c.last.record is record
-    if c.pending is None and record["outcome"] == "declined" and not own:
+    last = c.last if c.last is not None and c.last.record is record else None
+    refused = last is not None and waited.wanted in last.givens and waited.wanted not in waited.asked.givens  # 140 percent
+    if c.pending is None and record["outcome"] == "declined" and (last is None or refused):
         c.pending = waited
         record["say"] = f"{record['say'].rstrip('.')}. Still open: {waited.question}"
     elif record["outcome"] == "answered" and record["topic"] != waited.asked.topic.name:
@@ -59,7 +61,7 @@ def back_to_it(c: Conversation, record: Record, text: str) -> bool:
     waits = c.waiting
     if waits is None or waits.asked is None or c.pending is not None or len(text) > _LONGEST:
         return False
-    if len(numbers_in(text)) != 1 or _ASKS.search(text) or _PUTS.search(text):
+    if not 1 <= len(numbers_in(text)) <= _MOST_TOLD or _ASKS.search(text) or _PUTS.search(text):
         return False
     more = read_as(text, waits.asked.topic.name, c.parameters, wanted=waits.wanted)
     if waits.wanted not in more.givens or more.unplaced or not (_named(c, text, more, waits) or _goes_back(text, waits)):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, replace
 from enum import Enum
 from fractions import Fraction
@@ -59,8 +59,8 @@ class Way:
     worked: Worked
 
 
-def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[str, Given]]:
-    """All ways to give the question's quantities to its parameters, the likeliest first."""
+def ways_of(question: Question, parameters: tuple[Parameter, ...], known: Collection[str] = ()) -> list[dict[str, Given]]:
+    """All ways to give the question's quantities to its parameters, the likeliest first; `known` are those given before."""
     kinds = {parameter.name: parameter.kind for parameter in parameters}
     slots = {parameter.name: parameter.slot for parameter in parameters}
     found: list[tuple[Given, ...]] = []
@@ -69,9 +69,24 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...]) -> list[dict[
         for heard in in_usual_units(_one_unit(said, slots), slots, roofed):
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
             found += islice(product(*choices), MOST_WAYS * 2)
-    found = _each_once(found)
+    found = _first_of_twins(_each_once(found), slots, known)
     on_scale = [way for way in found if _one_scale(way)] or found[:1]  # a wall said to be at 70 °C is refused by what is worked
     return [{given.name: given for given in way} for way in on_scale[:MOST_WAYS]]
+
+
+def twins(one: Slot, other: Slot) -> bool:
+    """Whether two quantities are the two sides of one thing, so that no word tells which: 16 foot long | 9 wide."""
+    return one.doubt is not None and (one.doubt, one.bare, one.usual) == (other.doubt, other.bare, other.usual)
+
+
+def _first_of_twins(ways: list[tuple[Given, ...]], slots: dict[str, Slot], known: Collection[str]) -> list[tuple[Given, ...]]:
+    """The ways without those that give the second of two sides alone what another gives the first: a 16 foot wall."""
+    sides = [name for name, slot in slots.items() if any(twins(slot, other) for n, other in slots.items() if n != name)]
+    names = [name for name in sides if name not in known]
+    if not names or len(names) < len(sides):
+        return ways
+    told = [{given.name for given in way}.intersection(names) for way in ways]
+    return [way for way, has in zip(ways, told, strict=True) if has != {names[1]}] if {names[0]} in told else ways
 
 
 def _per_foot(question: Question) -> Question:

@@ -39,6 +39,8 @@ _ALONE = expression(  # what may stand beside a number that says nothing of what
     r"|how|about|i said|i meant|say|actually|instead|now)\b|\W)*",
     re.IGNORECASE,
 )
+_SIZES = {"long": "length", "high": "height", "tall": "height", "wide": "width", "across": "width", "deep": "depth"}
+_SIZE = expression(rf"\b(?:{'|'.join(_SIZES)})\b", re.IGNORECASE)
 _MEASURES = expression(
     r"\b(?:measures?|measured|reads?|i get|i got|we get|we got|i['’]ve got)\b|\bcorner to corner\b|\bdiagonal(?:'s| is)\b",
     re.IGNORECASE,
@@ -114,22 +116,32 @@ def _differ_in_unit(ways: Sequence[Way]) -> bool:
     return True
 
 
+def puts_right(text: str) -> bool:
+    """Whether a line's first words say that it puts something right."""
+    return _CORRECTS.match(text) is not None
+
+
 def put_right(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     """Whether a line puts a number right that was told, while another is asked for: 300 square feet of wall | no, it's 320.
 
     The one told that is near it is meant; further off, it must be nothing that the question waits for.
     """
     asked, rows = pending.asked, numbers_in(text)
-    if asked is None or not pending.wanted or pending.ways or len(rows) != 1 or not (_CORRECTS.match(text) and _alone(text)):
+    alone, size = _without_size(text)
+    if asked is None or not pending.wanted or pending.ways or len(rows) != 1 or not (_CORRECTS.match(text) and _alone(alone)):
         return False
     waited = asked.topic.parameter(pending.wanted)
+    if size and size in waited.label.split():
+        return False
     reply = fit(rows[0], waited, text, cued=True)
     natural = reply is not None and isinstance(reply.value, Quantity) and is_usual(waited.slot, reply.value, 1)
     most = _NEAR_IT if natural else _NEARLY
     place, near = places_of(text)[0], {}
     words = text[place.start : place.end]
     for name, given in asked.givens.items():
-        value = _anew(rows[0], asked.topic.parameter(name), given.value, words) if given.source == "asked" else None
+        sizes = {*_SIZES.values(), "run", "rise", "slope"}.intersection(asked.topic.parameter(name).label.split())
+        told = given.source == "asked" and (not size or not sizes or size in sizes)  # no height of what is told to be long
+        value = anew(rows[0], asked.topic.parameter(name), given.value, words) if told else None
         if value is not None and given.value.value and 1 / most <= value.to(given.value.unit).value / given.value.value <= most:
             near[name] = value
     if len(near) != 1:
@@ -139,7 +151,13 @@ def put_right(c: Conversation, record: Record, text: str, pending: Pending) -> b
     return True
 
 
-def _anew(row: Reading, parameter: Parameter, before: object, text: str) -> Quantity | None:
+def _without_size(text: str) -> tuple[str, str]:
+    """A line without the word that says which way a size goes, and what such a size is called: 14 foot long is a length."""
+    found = _SIZE.search(text)
+    return (text, "") if found is None else (text[: found.start()] + text[found.end() :], _SIZES[found[0].lower()])
+
+
+def anew(row: Reading, parameter: Parameter, before: object, text: str) -> Quantity | None:
     """A number as another value of what was told, in its unit where it has none; None where it can be none of that."""
     if not isinstance(before, Quantity) or (found := fit(row, parameter, text, cued=True)) is None:
         return None

@@ -88,7 +88,7 @@ def put_over(chart: Chart, question: Question) -> None:
     elif topic == "vent area":
         _ratio(question)
     elif topic == "bent flashing":
-        _legs(question)
+        legs_in_millimetres(question)
         _coil(chart, question)
     elif topic in ("build-out", "fastener length"):
         _layers(question)
@@ -261,7 +261,7 @@ def _ratio(question: Question) -> None:
         del question.givens["rule"]
 
 
-def _legs(question: Question) -> None:
+def legs_in_millimetres(question: Question) -> None:
     """Bare legs of which one is too great for inches are all in millimetres: 75 30 12; 100 up, 60 out, 25 down."""
     heard = question.givens.get("lengths")
     if heard is None or not isinstance(heard.value, tuple) or any(mark in "'\"/" for mark in heard.text):

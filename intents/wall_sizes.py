@@ -6,9 +6,11 @@ as big as a wall, is that: its length and its height. A size that a word names o
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 
 from intents.chart import Chart
+from intents.expressions import expression
 from intents.gable_over import FACES
 from intents.placing import heard_as
 from intents.question import Heard, Question
@@ -23,12 +25,17 @@ _NAMED = frozenset(  # whose size stands beside one of these is no wall's
     " porch deck roof slab ply osb board boards stick sticks board stock post posts tile tiles".split()
 )
 _NEAR = 2
+_BESIDE = expression(r"\bwalls?\W+(?:(?:is|are|of|it's|its|that's|at|about)\W+)*$", re.IGNORECASE)
+_AFTER = expression(r"\W{0,2}(?:foot |feet |ft |m |metre )?wall\b", re.IGNORECASE)
+_BY = expression(r"\W*(?:by|x|×)\W*", re.IGNORECASE)
 SHORTEST, TALLEST, LONGEST = 4, 40, 300  # ft
 
 
 def wall_sizes(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the one unplaced size to the wall of the first question, where nothing else tells its face."""
     question = next(iter(questions), None)
+    if question is not None and _told_of_it(chart, question):
+        return
     if question is None or question.topic not in FACES | {ROLLS} or not _FACE.isdisjoint(question.givens):
         return
     found = [r for r in _sizes(chart) if chart.said(r.start, r.end) in question.unplaced]
@@ -39,6 +46,20 @@ def wall_sizes(chart: Chart, questions: list[Question], topics: Mapping[str, tup
     if given:
         question.givens |= given
         question.unplaced, question.swaps = [], []
+
+
+def _told_of_it(chart: Chart, question: Question) -> bool:
+    """Whether a size beside the word wall was taken for anything else, and may be the wall's; then it is that: boards for the
+    lake wall, 24 by 9."""
+    walls = [way for way in question.swaps if {"wall_length", "wall_height"} <= way.keys()]
+    if len(walls) != 1 or not _FACE.isdisjoint(question.givens.keys() - {"area"}):
+        return False
+    long, high = (walls[0][name] for name in ("wall_length", "wall_height"))
+    beside = _BESIDE.search(chart.text[: long.start]) or _AFTER.match(chart.text[high.end :])
+    if beside is None or not _BY.fullmatch(chart.text[long.end : high.start]):
+        return False
+    question.givens, question.swaps, question.rival = walls[0], [], False
+    return True
 
 
 def _sizes(chart: Chart) -> list[Reading]:

@@ -78,3 +78,49 @@ def test_a_pitch_only_in_degrees_may_be_a_width_put_right(reply: str, outcome: s
     last = records("rake length 24 foot gable", reply)[-1]
     assert last["outcome"] == outcome
     assert ("or the gable width 26 ft?" in (last["ask"] or "")) == (reply == "its 26")
+
+
+BOARDS = "boards for a wall 7.2 by 2.4, 4.8 m lengths"
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        ((BOARDS, "sorry 2.7 high not 2.4", "150 cover"), 30),
+        ((BOARDS, "2.7 instead of 2.4", "150 cover"), 30),
+        (("courses, 2.55 high, gable end", "2.7 not 2.55", "near 160"), 2700 / 17),
+        (("rake on a 24 foot gable", "not 24, 26", "6 in 12"), 13 * 12 * 1.25**0.5),
+        (("screw for 19 board, 38 batten, 50 foam", "25 foam, not 50", "38"), 120),
+        (("screw for 19 board, 38 batten, 50 foam", "45 not 38", "38"), 152),
+    ],
+)
+def test_what_a_number_takes_the_place_of_tells_which_is_meant(lines: tuple[str, ...], value: float) -> None:
+    found = records(*lines)
+    assert [record["outcome"] for record in found] == ["asks", "asks", "answered"]
+    assert found[-1]["answer"]["value"] == pytest.approx(value)
+
+
+def test_a_number_that_was_never_told_is_no_given() -> None:
+    last = records("rake on a 24 foot gable", "it's 8 not 6")[-1]
+    assert last["answer"]["value"] == pytest.approx(12 * 12 * (1 + (8 / 12) ** 2) ** 0.5)
+
+
+def test_which_of_two_alike_is_meant_is_not_guessed() -> None:
+    last = records("screw for 3/4 board, 3/4 strap", "1/2 not 3/4")[-1]
+    assert last["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("diagonal of a 14 foot wall", "no, 12 foot long", "9"), 180),
+        (("wall area, wall is 8 feet long", "sorry 9 long", "10"), 90),
+        (("wall area, wall is 8 feet long", "no, 9 high"), 72),
+    ],
+)
+def test_the_word_of_a_size_tells_whether_it_puts_right(lines: tuple[str, ...], value: float) -> None:
+    assert records(*lines)[-1]["answer"]["value"] == pytest.approx(value)
+
+
+def test_what_is_across_a_building_is_no_run() -> None:
+    assert records("Hip length, run is 11 feet", "sorry, 12 feet across")[-1]["outcome"] == "asks"

@@ -29,6 +29,25 @@ def test_what_it_is_sold_in(text: str, name: str, said: str) -> None:
     assert question.givens[name].text == said
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "boards for the lake wall, 24 by 9",
+        "how many boards on a wall 24 by 9",
+        "boards for a 24 by 9 wall",
+        "cladding, wall 24 x 9",
+    ],
+)
+def test_a_size_beside_a_wall_is_the_wall_s(text: str) -> None:
+    question = first(text)
+    assert {name: heard.text for name, heard in question.givens.items()} == {"wall_length": "24", "wall_height": "9"}
+    assert not question.swaps
+
+
+def test_a_size_beside_boards_is_not_the_wall_s() -> None:
+    assert "wall_length" not in first("6 by 12 boards for the wall").givens
+
+
 def test_a_price_is_no_length() -> None:
     question = first("9.75 m of soffit, 380 deep, panel covers 250 mm, sold at 3.66 each, how many panels")
     assert "panel_length" not in question.givens
