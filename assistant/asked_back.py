@@ -34,7 +34,8 @@ _WHY = expression(
 _WHAT = expression(
     _LEAD + r"(?:what(?:['’]?s| is| are)? (?:that|it|this|those|they)(?: mean| then| when it['’]?s at home)?"
     r"|what (?:do|did|does) (?:you|that|it|they|this) (?:mean|want)\b[^;.]*"
-    r"|what(?:['’]?s| is) the difference(?: between them)?|(?:meaning|like|such as|in other words|as in) ?(?:what)?"
+    r"|(?:what|which) [a-z]+(?: [a-z]+)? (?:do|did|would) you mean|what(?:['’]?s| is) the difference(?: between them)?"
+    r"|(?:meaning|like|such as|in other words|as in) ?(?:what)?"
     r"|(?:i )?(?:don['’]?t|do not|didn['’]?t) (?:get|follow|understand)(?: (?:that|it|you|the question|what you mean))?"
     r"|(?:huh|pardon|eh|come again|say (?:that |it )?again|what was that|which (?:is|means) what)(?: again)?"
     r"|(?:what|which) (?:do you mean|one|of them)(?: by (?:that|it|the \w+|\w+))?"

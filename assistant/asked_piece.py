@@ -40,7 +40,7 @@ _EITHER = expression(
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
-_STATES = ("is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
+_STATES = ("outside", "inside", "is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
 _EXTREMES, _NOW = ("low", "hottest", "coldest"), expression(r"\b(?:now|right now|at the moment|currently)\b", re.IGNORECASE)
 _SMALL = frozenset(
     "it's its they're theyre in of the a at on with is are ok so and all um uh well even exactly flat about reads measures"
@@ -271,7 +271,8 @@ def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False,
     ((name, heard),) = more.givens.items()
     kind = asked.topic.parameter(wanted).kind
     either = twins(asked.topic.parameter(name).slot, asked.topic.parameter(wanted).slot) and not anew
-    if more.words and not (sure or either):
+    own = {*more.words} <= {*asked.topic.parameter(wanted).label.split(), *_STATES}  # an outside corner, measured at 92
+    if more.words and not (sure or either or own):
         return
     if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
         return

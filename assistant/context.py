@@ -12,6 +12,7 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
+from assistant.at_the_saw import JOINTS
 from assistant.names import SUM
 from assistant.record import Record, given_lines, listed
 from assistant.said_over import places_of
@@ -38,6 +39,8 @@ TOGETHER = 280  # characters of what was stated and a question
 TOKENS = 48  # and tokens: the longest of the question sets that is answered so has 35
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
 LAYERED = ("build-out", "fastener length")  # what is asked of layers
+_A_SAW = expression(r"\bsaw(?:['’]?s)? (?:only |just )?(?:goes|stops|tops|maxes|swings|reaches|is good)\b", re.IGNORECASE)
+_LOADS, _COUNTS = ("cost", "weight"), expression(r"(?: of)?(?: the| those)?(?: [a-z]+)? ?[a-z]+s\b", re.IGNORECASE)
 INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = expression(
@@ -69,6 +72,8 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
             return False
         if question and c.last and _said_otherwise(question, len(told), c.last):
             return False  # how many boxes, after panels whose depth was changed meanwhile
+        if question and _of_another_use(question, told):
+            return False
         ways = c.ways(question) if question else []
         if question and same_answer([way.worked for way in ways]) and ways[0].worked.working:
             if unusual(ways[0].asked, False):
@@ -81,6 +86,16 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         record["ask"], c.pending = "", None
         c.finish(record, partly[1], partly[0])
     return partly is not None
+
+
+def _of_another_use(question: Question, told: str) -> bool:
+    """Whether a number of the lines before is what it can't be: how far a saw goes is no corner, a cover of 300 no count."""
+    before = [(name, heard) for name, heard in question.givens.items() if heard.end <= len(told)]
+    saw = _A_SAW.search(told) is not None and question.topic in JOINTS
+    if saw and any(getattr(heard.value, "unit", "") == "deg" for _, heard in before):
+        return True
+    counts = [heard for name, heard in before if name == "count" and question.topic in _LOADS]
+    return any(not _COUNTS.match(told[heard.end :]) for heard in counts)
 
 
 def _said_otherwise(question: Question, told: int, last: Asked) -> bool:

@@ -30,7 +30,10 @@ _BACK = expression(
     r"(?P<what>[a-z]+(?: [a-z]+)?)\b",
     re.IGNORECASE,
 )
-_PUTS = expression(r"\b(?:plus|minus|less|times|divided|half|third|quarter|add|take|twice|double)\b", re.IGNORECASE)
+_PUTS = expression(
+    r"\W*(?:(?:and|then|ok|so|now)\W+)*(?:a |an )?(?:plus|minus|less|times|divided|half|third|quarter|add|take|twice|double)\b",
+    re.IGNORECASE,
+)
 _ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|when|where|why|can|could|will|would|does|do)\b", re.IGNORECASE)
 _MOST_TOLD = 3  # numbers of such a line
 _LONGEST = 80  # characters of such a line
@@ -61,7 +64,7 @@ def back_to_it(c: Conversation, record: Record, text: str) -> bool:
     waits = c.waiting
     if waits is None or waits.asked is None or c.pending is not None or len(text) > _LONGEST:
         return False
-    if not 1 <= len(numbers_in(text)) <= _MOST_TOLD or _ASKS.search(text) or _PUTS.search(text):
+    if not 1 <= len(numbers_in(text)) <= _MOST_TOLD or _ASKS.search(text) or _PUTS.match(text):
         return False
     more = read_as(text, waits.asked.topic.name, c.parameters, wanted=waits.wanted)
     if waits.wanted not in more.givens or more.unplaced or not (_named(c, text, more, waits) or _goes_back(text, waits)):

@@ -41,6 +41,7 @@ _AREAS = ("wall area", "gable area")
 _OF_A_GABLE = frozenset("gable gables gabled triangle triangles triangular peak end ends dormer dormers point top".split())
 _HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off
 _SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall
+_EDGES = frozenset("edge edges rake rakes verge verges barge".split())
 _CLADS = frozenset("siding cladding".split())
 _HOW_FAR = frozenset(("how", size) for size in ("high", "tall", "long", "wide"))
 _HOW_MUCH = frozenset((("how", "much"), ("how", "many"), ("area", "of"), ("the", "area"), ("what", "area"), ("how", "big")))
@@ -89,6 +90,7 @@ def area_rather(chart: Chart, reading: Reading) -> None:
     if (stick := from_a_stick(chart)) is not None:
         reading.questions = [stick]
         return
+    reading.questions = [_rather_a_rake(chart, question) for question in reading.questions]
     if _of_a_wall(chart.words):
         reading.questions = _walls(chart.words, reading.questions)
     if any(q.topic == BOARDS for q in reading.questions):
@@ -102,6 +104,22 @@ def area_rather(chart: Chart, reading: Reading) -> None:
         reading.questions = [replace(sold[0], lacking=0)]
     if any(q.topic == "gable area" and q.whole for q in reading.questions) and _asks_sheets(chart.words):
         reading.questions = [question for question in reading.questions if question.topic not in _LINES]
+
+
+def _rather_a_rake(chart: Chart, question: Question) -> Question:
+    """The question as of a rake where trim for the edge of a gable is asked, or an overhang is told beside a sloped board."""
+    words = chart.words
+    if question.topic == "gable area" and "trim" in words and not _EDGES.isdisjoint(words) and "openings" not in question.givens:
+        kept = {name: heard for name, heard in question.givens.items() if name in ("width", "pitch")}
+    elif question.topic == "sloped length" and (run := question.givens.get("run")) is not None and run.end > run.start:
+        start = places_of(chart, run)[0]
+        if words[max(0, start - 4) : start] not in (["and", "the", "overhang", "is"], ["the", "overhang", "is", "about"]):
+            return question
+        kept = {"overhang": run} | {name: heard for name, heard in question.givens.items() if name == "pitch"}
+    else:
+        return question
+    missing = [name for name in ("pitch", "width") if name not in kept]
+    return replace(question, topic="rake length", givens=kept, missing=missing, swaps=[], lacking=0)
 
 
 def _of_a_wall(words: Sequence[str]) -> bool:

@@ -250,3 +250,40 @@ def test_what_is_called_by_its_name_stays_there() -> None:
         "How deep is the channel? What depth?",
         "How long is the channel? What length?",
     ]
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        (("end gap, upvc boards 5 m", "what's 5 m in feet", "12 degrees now, 35 hottest, minus 10 coldest"), "end gap", 7.705),
+        (
+            ("crown, 38 degree spring, what do I set the saw to", "it's an outside corner and I measured it at 92"),
+            "compound cut",
+            30.733,
+        ),
+        (("how much trim for a roof edge on a 20 foot wide gable", "12 in 12"), "rake length", 169.706),
+        (
+            (
+                "i need the length of the sloped board, and the overhang is a foot and a half",
+                "the gable's 24 feet wide",
+                "6 in 12",
+            ),
+            "rake length",
+            181.1215,
+        ),
+    ],
+)
+def test_what_was_told_first_is_what_it_is_of(lines: tuple[str, ...], topic: str, value: float) -> None:
+    found = last(*lines)
+    assert (found["topic"], found["answer"]["value"]) == (topic, pytest.approx(value, abs=1e-2))
+
+
+def test_how_far_a_saw_goes_is_no_corner() -> None:
+    assert (
+        last("my saw goes to 47 degrees", "can it cut the trim at the bottom of the roof edge where it turns under")["answer"]
+        is None
+    )
+
+
+def test_what_a_panel_covers_counts_nothing() -> None:
+    assert last("cover 300", "6.20 each")["answer"] is None
