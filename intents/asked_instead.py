@@ -39,6 +39,10 @@ _BOUGHT = ("weight", "cost")  # of so many, which are never what is asked there
 _GOODS = frozenset("boards planks sheets panels sticks lengths battens bundles rolls tubes boxes".split())
 _AREAS = ("wall area", "gable area")
 _OF_A_GABLE = frozenset("gable gables gabled triangle triangles triangular peak end ends dormer dormers point top".split())
+_STAGGERED = frozenset(
+    "joint joints stagger staggers staggered staggering butt butts butting seam seams offset offsets shift shifted pattern row"
+    " rows course courses random repeat repeats break breaks ends boards".split()
+)
 _HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off
 _SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall
 _EDGES = frozenset("edge edges rake rakes verge verges barge".split())
@@ -79,6 +83,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
     if topic in _AREAS:
         return _asks_side(chart, question)
+    if topic == "staggered joints":
+        return _STAGGERED.isdisjoint(words)
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)

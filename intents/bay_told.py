@@ -8,12 +8,13 @@ from typing import Any
 
 from intents.chart import Chart
 from intents.placing import heard_as
-from intents.question import Question
+from intents.question import Heard, Question
 from intents.second_reader import places_of
 from solvers.quantities import Angle, Quantity
 
 TOPIC = "polygon"
 _SIDES = frozenset("sides sided side pieces".split())
+_SIDED = frozenset("ring full regular octagon hexagon turret gazebo column".split())
 _IS = frozenset(("is", "at", "turns", "measures", "reads", "about", "a"))
 LEAST, MOST = 20, 90  # degrees that a bay turns
 _WIDE = frozenset("wide across inches inch in feet foot ft mm".split())
@@ -65,6 +66,9 @@ def bay_of_sides(chart: Chart, questions: list[Question], topics: Mapping[str, A
     """A bay is no ring: where what it turns is told beside how many sides it has, that is what it is cut by."""
     first = next(iter(questions), None)
     sides = first.givens.get("sides") if first is not None and first.topic == TOPIC else None
+    if first is not None and first.topic == TOPIC and not first.givens and "bay" in chart.words:
+        at = chart.tokens[chart.words.index("bay")]
+        first.givens, first.missing = {"shape": Heard("BAY", at.start, at.end, "bay")}, []
     if first is None or sides is None or "bay" not in chart.words or _SIDES.isdisjoint(chart.words):
         return
     told = places_of(chart, sides)[0]
@@ -74,3 +78,5 @@ def bay_of_sides(chart: Chart, questions: list[Question], topics: Mapping[str, A
     heard = heard_as(chart, place, max(turns, key=lambda r: (r.end, r.kind == "angle")), True) if turns else None
     if heard is not None:
         questions[:] = [Question(TOPIC, {"bay": heard}, _SCORE, words=first.words, manner=first.manner)]
+    elif _SIDED.isdisjoint(chart.words):  # so many sides tell no angle of it
+        first.givens, first.swaps = {"shape": replace(sides, value="BAY", others=())}, []

@@ -40,10 +40,11 @@ class Shape(Choice):
     NONAGON = "nonagon"
     DECAGON = "decagon"
     DODECAGON = "dodecagon"
+    BAY = "bay"  # no ring: how many sides it has does not tell its angles
 
 
 Ring = Annotated[Shape, Slot("What shape is the ring?", name="shape", instead=("sides", "bay"))]
-SIDES = dict(zip(Shape, (3, 4, 5, 6, 7, 8, 9, 10, 12), strict=True))
+SIDES = dict(zip(list(Shape)[:-1], (3, 4, 5, 6, 7, 8, 9, 10, 12), strict=True))
 
 
 @topic("polygon", "corners")
@@ -52,7 +53,9 @@ def polygon(work: Working, sides: Sides | None = None, bay: Bay | None = None, s
 
     A bay angle is the turn at each joint. Refuses fewer than three sides. Source: geometry.
     """
-    if sides is None and shape is not None:
+    if shape is Shape.BAY and bay is None:
+        raise NeedMore("bay")
+    if sides is None and shape is not None and shape is not Shape.BAY:
         sides = work.term(f"sides of {shape.value}", SIDES[shape], "count")
     if bay is not None:
         turn = work.step("τ", bay, "a bay angle is how far the front turns at the joint")
