@@ -49,6 +49,9 @@ _SMALL = frozenset(
 _OF_MANY = frozenset("angle length width height depth size of the a in at to pitch".split())  # in the names of many pieces
 _ASKING = frozenset("what how long high wide many much far deep tall".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
+_SO_LONG_A_NAIL = expression(
+    r"\W*(?:[a-z']+\W+){0,4}\d[\d./ -]*(?:inch(?:es)?|in|\"|mm|mil)? ?(?:deck |trim )?(?:nail|screw)s?\W*", re.IGNORECASE
+)
 _SIZED = expression(
     r"\W*(?:[a-z']+\W+){0,3}[\d./ -]+(?:inch(?:es)?|in|\"|mm|mil)? ?(?:wide )?(?P<what>[a-z]{3,}s)\W*", re.IGNORECASE
 )
@@ -173,8 +176,9 @@ def names_the_wanted(text: str, kept: str, pending: Pending, parameters: Topics)
 
 
 def names_a_nail(text: str, pending: Pending) -> bool:
-    """Whether a nail is named where what is wanted is how much of it goes into the stud."""
-    return pending.wanted == "penetration" and _NAIL.fullmatch(text) is not None
+    """Whether a nail is named where what is asked is how long it must be: 8d, a 3 inch nail."""
+    asked = pending.asked is not None and pending.asked.topic.name == "fastener length" and bool(pending.wanted)
+    return asked and (_NAIL.fullmatch(text) is not None or _SO_LONG_A_NAIL.fullmatch(text) is not None)
 
 
 def as_each_thing(more: Question, text: str, lines: list[str]) -> Question:

@@ -29,7 +29,7 @@ _SHORT = {
     "soffit": "soffit panels", "trim": "trim sticks", "sticks": "trim sticks", "sticks of trim": "trim sticks",
     "crown": "compound cut", "crown moulding": "compound cut", "crown molding": "compound cut",
     "hip": "hip or valley length", "valley": "hip or valley length", "rake": "rake length",
-    "straps": "strapping",
+    "straps": "strapping", "penetration": "fastener penetration",
     "take off": "take-off", "takeoff": "take-off", "material list": "take-off", "materials list": "take-off",
     "quantities": "take-off", "material": "take-off", "materials": "take-off",
 }  # fmt: skip

@@ -40,6 +40,7 @@ _LAID_AT = ("exposure", "spacing", "stud spacing", "pitch")  # what is so far ap
 _TWO, _NEARLY = 2, 1.4  # pitches between which "at" tells nothing; times as far off as the nearest given
 _ABOUT, _FAR_FROM = 1.25, 1.5  # times as large or small
 _BACK = expression(r"\bback (?:to|at|on)\b", re.IGNORECASE)
+_THE_OTHER = expression(r"\bthe other (?:side|end|one|rake)(?:['’]s| has| is| gets| had)\b", re.IGNORECASE)
 _SIDE = expression(r"\bside\b", re.IGNORECASE)
 TIMES = frozenset("morning afternoon evening today tonight currently moment".split())
 _STANDING = ("saw limit",)
@@ -122,7 +123,9 @@ def role_tests(text: str, last: Asked, new: Quantity | None = None) -> list[Call
     side = bool(_SIDE.search(text)) and any("side" in label for label in labels.values())
     saw, limit = bool(_OF_THE_SAW.search(text) or not (_AND.match(text) or _alone(text))), bool(_LIMIT.search(text))
     at = _AT.fullmatch(text) is not None and new is not None and _may_be_laid_at(labels, last, new)
+    other = bool(last.changed) and _THE_OTHER.search(text) is not None  # overhang's 14 | and the other side has 10
     return [
+        lambda given: not other or given.name in last.changed,
         lambda given: len(wanted) != 1 or labels[given.name] == wanted[0],
         lambda given: not side or "side" in labels[given.name],
         lambda given: not limit or labels[given.name] in _STANDING,

@@ -82,6 +82,8 @@ def asked_again(talk: Talk) -> None:
         c.just_kept = kept
         return
     c.finish(talk.record, ways, question)
+    if c.last is not None:
+        c.last.changed = frozenset(question.givens)
     talk.record["say"], c.just_kept = f"{said.rstrip('.')}. {talk.record['say']}", kept
 
 

@@ -287,3 +287,15 @@ def test_how_far_a_saw_goes_is_no_corner() -> None:
 
 def test_what_a_panel_covers_counts_nothing() -> None:
     assert last("cover 300", "6.20 each")["answer"] is None
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("penetration", "3 inch nail", "through 3/4 and 1/2"), 1.75),
+        (("how long a nail through 5/8 siding", "3 inch nail", "1 1/4"), 1.875),
+        (("rake length 9/12 24 wide", "overhang's 14", "and the other side has 10"), 192.5),
+    ],
+)
+def test_a_nail_is_no_penetration_and_the_other_side_has_another_of_the_same(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value)
