@@ -201,6 +201,10 @@ def counted_load(asked: Asked) -> bool:
 
 def of_each(more: Question, asked: Asked) -> Question:
     """The reply with its length as that of each, where it was told how many there are: 30 boards | 12 footers at 2.20 a foot."""
+    if (area := asked.givens.get("area")) is not None and asked.topic.name in _LOADS and area.value.unit == "square":
+        each = more.givens.get("price") or more.givens.get("weight")
+        if each is not None and "per" not in more.givens and "per" not in asked.givens:  # 12 squares | 310
+            return replace(more, givens=more.givens | {"per": Heard("SQUARE", each.start, each.end, each.text)})
     if not counted_load(asked) or "count" in more.givens:
         return more
     length, parameter = more.givens.get("length"), asked.topic.parameter("piece")

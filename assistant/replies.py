@@ -68,6 +68,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
 _OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
 _EACH = expression(r"\b(?:each|apiece)\b", re.IGNORECASE)
 _PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
+_TWO_VALUES = expression(r"\W*[−-]?[\d./]+ and [−-]?[\d./]+\W*", re.IGNORECASE)
 _I_GOT = expression(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
     re.IGNORECASE,
@@ -125,6 +126,8 @@ def _something_else(c: Conversation, text: str, reading: Reading) -> bool:
     """Whether the line is a question, a statement or talk of its own."""
     said = talk_of(text, c.places)
     questions = [q for q in reading.questions if q.score > 0]
+    if questions and questions[0].topic == SUM and _TWO_VALUES.fullmatch(text):
+        return False  # 120 and 0, of the hottest and the coldest: nobody adds them while a length is waited for
     how = bool(questions) and questions[0].topic == "conversion" and "value" not in questions[0].givens  # "in metric"
     nods = said is not None and said.topic == "greeting" and said.loose  # "ok" tells no two ways apart
     changes = said is not None and said.topic in acts.CHANGES and c.last is None  # nothing but what is still open
