@@ -29,6 +29,12 @@ _EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or 
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
+_STATED = expression(
+    r"\W*(?:(?:and|so|ok|okay|well|um|uh|oh|yeah)\W+)*(?:it['’]?s|it is|that['’]?s|they['’]?re"
+    r"|(?:i|we) (?:measured|got|have|read)|(?:it|that) (?:measures|reads|comes))\b",
+    re.IGNORECASE,
+)
+_ASKED = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|need|want|where|when|can|could|will|would|should|give me)\b", re.I)
 _SMALL = frozenset(
     "it's its they're theyre in of the a at on with is are ok so and all um uh well even exactly flat about reads measures"
     " measured says comes to".split()
@@ -78,6 +84,11 @@ def that_lacks(c: Conversation, words: set[str], topics: Sequence[Question]) -> 
     labels = [{w for name in q.missing for w in c.topics[q.topic].parameter(name).label.split()} for q in topics]
     found = [q for q, own in zip(topics, labels, strict=True) if words & own - _OF_MANY or (own and own <= words)]
     return found if len(found) == 1 else []
+
+
+def states_it(text: str) -> bool:
+    """Whether a line tells one number and asks nothing: it's an outside corner and I measured it at 92 degrees."""
+    return _STATED.match(text) is not None and _ASKED.search(text) is None and len(places_of(text)) == 1
 
 
 def in_its_words(text: str, pending: Pending) -> bool:
@@ -147,9 +158,13 @@ def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False)
 
     `sure`: the number it takes the place of was said, so that no words beside it tell more.
     """
-    if (more.words and not sure) or len(more.givens) != 1:
+    if len(more.givens) != 1:
         return
     ((name, heard),) = more.givens.items()
+    labels = [set(asked.topic.parameter(one).label.split()) for one in (wanted, name)]
+    named = bool(labels[0] & {*more.words}) and (labels[1] - labels[0]).isdisjoint(more.words)  # the corner's 92, of no spring
+    if more.words and not (sure or named):
+        return
     kind = asked.topic.parameter(wanted).kind
     if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
         return

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.said_over import FAR, NEAR, times_apart
+from assistant.said_over import FAR, NEAR, places_of, times_apart
 from assistant.usual import GUESSED, is_usual
 from intents.fitting import fit
 from intents.reading import Reading
@@ -24,6 +25,7 @@ _ALL_BUT = Fraction(6, 5)  # times as large, at most
 _ALIKE, _LEAST_KNOWN = Fraction(3, 2), 2  # times as large; lengths between which there is to choose
 FAR_OFF = 4  # a place whose value a new number is this many times farther from than from the nearest is not meant
 LEAST_MM = 100  # a bare number from here on may be of millimetres
+_IT_IS = frozenset("it its s is they re theyre that if what about and so or".split())
 _TAPE_ONLY = (4, 8, 16, 32)
 
 
@@ -197,3 +199,15 @@ def _past_all(value: object, slot: Slot, kind: str) -> bool:
         return slot.most is not None and value.value > slot.most
     told = kind == "length" and isinstance(value, Length) and slot.unit in ("", "in")
     return told and slot.most is not None and value.to("in").value > slot.most  # type: ignore[attr-defined]
+
+
+def another_try(places: list[str], rest: str, last: Asked) -> list[str]:
+    """The piece that was asked for and told last, for a number said alone: sixteen, of a spacing, and then 24.
+
+    A count may be meant as well as what was told of each; then it is asked.
+    """
+    said = places_of(rest)
+    others = f"{rest[: said[0].start]} {rest[said[0].end :]}" if len(said) == 1 else rest
+    counted = any(issubclass(last.topic.parameter(name).kind, Count) for name in places)
+    alone = set(re.findall(r"[a-z]+", others.lower())) <= _IT_IS
+    return [last.piece] if len(places) > 1 and last.piece in places and alone and not counted else places

@@ -17,6 +17,7 @@ from assistant.asked_piece import (
     may_put_right,
     names_a_nail,
     of_other_things,
+    states_it,
     that_lacks,
     thickness_told,
     to_the_wanted,
@@ -298,7 +299,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
     told = more.givens.get(pending.wanted)
-    alone = told is not None and (below_zero(told, text) or in_its_words(text, pending))
+    alone = told is not None and (below_zero(told, text) or in_its_words(text, pending) or states_it(text))
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
     other = bool(pending.wanted) and pending.wanted not in more.givens
