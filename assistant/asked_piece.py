@@ -28,6 +28,7 @@ _ENOUGH = expression(r"\W*(?:(?:and|so|but|ok|then)\W+)*(?:is|are|will|would|doe
 _EITHER = expression(r"\W*(?:(?:about|maybe|say|either|so)\W+)*[\w./ ]{1,12} or [\w./ ]{1,12}\W*", re.IGNORECASE)
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
+_USED = expression(r"\b(?:used|bought|sold|lost|had|ordered|wasted) (?:about |only )?[\d./]+ (?P<what>[a-z]{2,}[^su\W]s)\b", re.I)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _STATED = expression(
     r"\W*(?:(?:and|so|ok|okay|well|um|uh|oh|yeah)\W+)*(?:it['’]?s|it is|that['’]?s|they['’]?re"
@@ -65,6 +66,8 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
     """Whether a reply counts things that nothing in the question is called by, where a measure is waited for."""
     if pending.asked is None or not pending.wanted or issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
         return False
+    if _USED.search(text):
+        return True  # we used 40 boards yesterday
     found = _COUNTED.match(text)
     rows = numbers_in(text)
     bare = len(rows) == 1 and isinstance(rows[0].value, Number)

@@ -20,14 +20,21 @@ from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Reading
 from intents.talk import numbers_in, talk_of
-from solvers.quantities import Quantity
+from solvers.quantities import Quantity, Temperature
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked, Pending
     from assistant.record import Record
 
+_NOTHING_BEFORE = "Nothing was "  # worked out, or asked: what a line that changes or compares something is told
 _MEANWHILE = (SUM, "conversion")  # what is worked on the way to a piece, and done with
+_OF_THE_SUM = expression(  # which goes on from it, and tells no piece
+    r"\b(?:of (?:that|it|them|those)|(?:half|twice|double|triple|halve) (?:that|it)|that (?:times|plus|less|minus|over|by))\b"
+    r"|^\W*(?:(?:and|so|ok|then)\W+)*(?:times|plus|minus|less|divided?|split|another|add|take|subtract|knock|halve|double)\b"
+    r"|\b(?:more|off)\W*$",
+    re.IGNORECASE,
+)
 _WHAT_IS = expression(
     r"\W*(?:(?:and|so|ok|wait|hang on|first|quick|but)\W+)*(?:what['’]?s|what is|how many|how much is)\b(?! the\b)", re.IGNORECASE
 )
@@ -50,10 +57,11 @@ def leave_open(c: Conversation, record: Record, text: str, waited: Pending | Non
         _pass_on(c, before)
         return
     unclear = record["outcome"] == "declined" and c.last is before and not waited.repeated
+    nothing = record["ask"] == NOTHING or (_NOTHING_BEFORE in record["ask"] and not waited.repeated)
     if record["outcome"] == "answered" and record["topic"] in _MEANWHILE and c.last is not None and c.last is not before:
         c.last.open_ = replace(waited, repeated=True)
         record["say"] += f" Still open: {waited.question}"
-    elif record["ask"] == NOTHING or (unclear and not numbers_in(text) and outside_of(text) is None):
+    elif nothing or (unclear and not numbers_in(text) and outside_of(text) is None):
         c.pending = replace(waited, repeated=True)
         put_asked(record, waited.asked.topic.name if waited.asked and not waited.topics else None, waited.question)
     elif unclear or (record["outcome"] == "declined" and _refused(c, record, waited)):
@@ -105,13 +113,15 @@ def _take_up_again(c: Conversation, text: str) -> None:
     open_ = c.last.open_ if c.last is not None and c.pending is None else None
     if open_ is None or open_.asked is None or not open_.wanted or open_.ways:
         return
+    parameter = open_.asked.topic.parameter(open_.wanted)
+    if _OF_THE_SUM.search(text) and not issubclass(parameter.kind, Temperature):  # minus 10
+        return
     said = talk_of(text, c.places)
     if said is not None and (said.topic in CHANGES or (said.topic not in ("remember", "greeting") and not said.loose)):
         return
     best = next((q for q in c.read(text).questions if q.score > 0), None)
     if best is not None and best.whole and best.words and best.topic != open_.asked.topic.name and asks_too(text):
         return
-    parameter = open_.asked.topic.parameter(open_.wanted)
     more = read_as(text, open_.asked.topic.name, c.parameters, wanted=open_.wanted)
     heard = more.givens.get(open_.wanted)
     if heard is None or (isinstance(heard.value, Quantity) and not is_usual(parameter.slot, heard.value, 1)):

@@ -251,7 +251,8 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
     most = 0 if words & NO else 1  # "no, 8" is neither way to take the 7
     said = numbers_in(text)
     called = words & (FIRST | SECOND) and not any(getattr(row.value, "value", 1) > MOST_CALLED for row in said)
-    sized = any(row.kind == "length" for row in said) or (words & (FIRST | SECOND) and said and not called)  # 6 m is no 5.2 m
+    sized = any(row.kind in ("length", "pitch") for row in said)  # 6 m is no 5.2 m
+    sized = sized or bool(words & (FIRST | SECOND) and said and not called)
     other = (len(said) > most or sized) and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
     if other and words & NO and len(said) == 1 and c.last is not None and pending.question:
         c.pending = None
