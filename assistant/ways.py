@@ -171,7 +171,8 @@ def _one_scale(way: tuple[Given, ...]) -> bool:
     """Nobody says one temperature in Fahrenheit and the next in Celsius without naming both; no wall is at 110 °C."""
     unsaid = [given.value for given in way if given.sure < SCALE_SAID and type(given.value) in TOO_HOT]
     scales = {value.unit for value in unsaid if isinstance(value, Temperature)}
-    hot = any(value.unit in ("degC", "dC") and value.value > TOO_HOT[type(value)] for value in unsaid)
+    bare = [given.value for given in way if type(given.value) in TOO_HOT and given.value.text.replace(".", "").isdigit()]
+    hot = any(value.unit in ("degC", "dC") and value.value > TOO_HOT[type(value)] for value in (*unsaid, *bare))
     return len(scales) < 2 and not hot
 
 
