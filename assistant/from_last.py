@@ -41,6 +41,7 @@ _ANOTHER = expression(
     re.IGNORECASE,
 )
 _OPEN = "how far open"
+_COMMON = expression(r"\b(?:the|a) commons?\b", re.IGNORECASE)
 _IF_I = expression(r"\bif (?:i|we)\b", re.IGNORECASE)  # which supposes no other corner
 _MEASURED_AGAIN = ("square check", "out of square")
 _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
@@ -295,7 +296,9 @@ def _same_named(c: Conversation, topic: Topic, question: Question, text: str) ->
     if c.last is None or not question.missing or question.unplaced or question.lacking:
         return None
     told = {c.last.topic.parameter(n).label: given for n, given in c.last.givens.items() if given.source != "assumed"}
-    same = {p.name: told[p.label] for p in topic.parameters if p.label in told and re.search(rf"\bsame {p.label}\b", text, re.I)}
+    named = {p.label for p in topic.parameters if p.label in told and re.search(rf"\bsame {p.label}\b", text, re.I)}
+    named |= {"run"} & told.keys() if _COMMON.search(text) else set()  # of a hip, and then of the common rafter
+    same = {p.name: told[p.label] for p in topic.parameters if p.label in named}
     layers = c.last.givens.get("layers")
     if layers is not None and question.missing == ["layers"] and not _ANOTHER.search(text):
         same["layers"] = layers
