@@ -41,6 +41,7 @@ _ANOTHER = expression(
     re.IGNORECASE,
 )
 _OPEN = "how far open"
+_PUT_RIGHT = expression(r"^\W*(?:no|nope|nah|sorry|wait|actually|hang on|make it|i meant?)\b|\bit['’]?s\b", re.IGNORECASE)
 _COMMON = expression(r"\b(?:the|a) commons?\b", re.IGNORECASE)
 _IF_I = expression(r"\bif (?:i|we)\b", re.IGNORECASE)  # which supposes no other corner
 _MEASURED_AGAIN = ("square check", "out of square")
@@ -285,7 +286,8 @@ def _of_what_was_priced(c: Conversation, topic: Topic, question: Question, text:
     if _ANOTHER.search(text) or c.last.topic is topic:
         return None
     before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in _WORKED_ON), None)
-    if before is not None and before.topic is topic and c.ways(question, before)[0].worked.working:
+    corrects = before is not None and before.topic is topic and _PUT_RIGHT.search(text)
+    if before is not None and corrects and c.ways(question, before)[0].worked.working:
         return before  # an inch off the sloped length, and then no, it's five twelve, what's the sloped length
     known = carried(before, topic.parameters) if before is not None else {}
     return Asked(topic, known) if question.missing and set(question.missing) <= known.keys() else None
