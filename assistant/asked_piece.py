@@ -12,7 +12,7 @@ from assistant.listed_changes import put_into_lists
 from assistant.said_over import places_of
 from intents.expressions import expression
 from intents.fitting import fit
-from intents.question import Heard, Question
+from intents.question import Heard, Question, Reading
 from intents.talk import numbers_in
 from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
 from solvers.slots import Parameter, Slot
@@ -36,6 +36,7 @@ _STATED = expression(
     re.IGNORECASE,
 )
 _ASKED = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|need|want|where|when|can|could|will|would|should|give me)\b", re.I)
+_OWN = 3  # words that tell a topic, from which on a whole question is no reply
 _SMALL = frozenset(
     "it's its they're theyre in of the a at on with is are ok so and all um uh well even exactly flat about reads measures"
     " measured says comes to".split()
@@ -87,6 +88,17 @@ def that_lacks(c: Conversation, words: set[str], topics: Sequence[Question]) -> 
     labels = [{w for name in q.missing for w in c.topics[q.topic].parameter(name).label.split()} for q in topics]
     found = [q for q, own in zip(topics, labels, strict=True) if words & own - _OF_MANY or (own and own <= words)]
     return found if len(found) == 1 else []
+
+
+def as_a_reply(text: str, reading: Reading, pending: Pending) -> Reading:
+    """The line's reading without what is only likely a question, which is first of all a reply; unless it asks a whole one of
+    another topic of several numbers, in words of its own: my roof climbs 4 foot over 10, what angle is that."""
+    best = reading.questions[0] if reading.questions else None
+    asks = best is not None and best.whole and len(best.words) >= _OWN and _ASKED.search(text) is not None
+    other = best is not None and pending.asked is not None and best.topic != pending.asked.topic.name
+    if asks and other and len(places_of(text)) > 1:
+        return reading
+    return replace(reading, questions=reading.unaided)
 
 
 def states_it(text: str) -> bool:

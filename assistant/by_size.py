@@ -12,7 +12,7 @@ from assistant.usual import GUESSED, is_usual
 from intents.fitting import fit
 from intents.reading import Reading
 from solvers.binding import past_limits
-from solvers.quantities import Angle, Area, Count, Length, Number, Percent, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Area, Count, Length, Number, Percent, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
@@ -208,6 +208,9 @@ def another_try(places: list[str], rest: str, last: Asked) -> list[str]:
     """
     said = places_of(rest)
     others = f"{rest[: said[0].start]} {rest[said[0].end :]}" if len(said) == 1 else rest
-    counted = any(issubclass(last.topic.parameter(name).kind, Count) for name in places)
+    kinds = {name: last.topic.parameter(name).kind for name in places}
+    counted = any(issubclass(kind, Count) for kind in kinds.values())
+    pitched = Pitch in kinds.values() and kinds.get(last.piece) is not Pitch  # and nine, after 8/12 and a width
     alone = set(re.findall(r"[a-z]+", others.lower())) <= _IT_IS
-    return [last.piece] if len(places) > 1 and last.piece in places and alone and not counted else places
+    again = len(places) > 1 and last.piece in places and alone and not (counted or pitched)
+    return [last.piece] if again else places

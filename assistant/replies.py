@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant import acts
 from assistant.asked_piece import (
+    as_a_reply,
     asks_it_back,
     below_zero,
     beside_the_told,
@@ -83,8 +84,7 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     words = {token.text for token in tokenize(text)}
     if not pending.lines and doubted(c, record, text, pending):
         return True
-    alone = replace(reading, questions=reading.unaided)  # what is only likely a question is first of all a reply
-    if _settled(c, record, text, words, alone, pending):
+    if _settled(c, record, text, words, as_a_reply(text, reading, pending), pending):
         return True
     if _something_else(c, text, reading):
         return False

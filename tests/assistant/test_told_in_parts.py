@@ -139,3 +139,8 @@ def test_so_many_degrees_in_the_other_scale(line: str, value: float) -> None:
 def test_a_common_rafter_has_the_run_of_the_hip(line: str) -> None:
     found = last("valley length on a 9 foot run at six twelve", line)
     assert (found["topic"], found["answer"]["value"]) == ("sloped length", pytest.approx(120.747671))
+
+
+@pytest.mark.parametrize(("line", "inches"), [("and 9", 108), ("and 26", 104)])
+def test_beside_a_pitch_a_number_alone_goes_where_it_is_near(line: str, inches: float) -> None:
+    assert last("gable height at 8/12", "24 foot", line)["answer"]["value"] == inches
