@@ -39,9 +39,17 @@ _EITHER = expression(
 )
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
+_USED = expression(r"\b(?:used|bought|sold|lost|had|ordered|wasted) (?:about |only )?[\d./]+ (?P<what>[a-z]{2,}[^su\W]s)\b", re.I)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _STATES = ("outside", "inside", "is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
 _EXTREMES, _NOW = ("low", "hottest", "coldest"), expression(r"\b(?:now|right now|at the moment|currently)\b", re.IGNORECASE)
+_STATED = expression(
+    r"\W*(?:(?:and|so|ok|okay|well|um|uh|oh|yeah)\W+)*(?:it['’]?s|it is|that['’]?s|they['’]?re"
+    r"|(?:i|we) (?:measured|got|have|read)|(?:it|that) (?:measures|reads|comes))\b",
+    re.IGNORECASE,
+)
+_ASKED = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|need|want|where|when|can|could|will|would|should|give me)\b", re.I)
+_OWN = 3  # words that tell a topic, from which on a whole question is no reply
 _SMALL = frozenset(
     "it's its they're theyre in of the a at on with is are ok so and all um uh well even exactly flat about reads measures"
     " measured says comes to".split()
@@ -123,6 +131,8 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
         return True  # it's 38 now, of tonight's low
     if _rather_a_width(more.givens.get(pending.wanted), pending.asked):
         return True
+    if _USED.search(text):
+        return True  # we used 40 boards yesterday
     found = _COUNTED.match(text)
     rows = numbers_in(text)
     bare = len(rows) == 1 and isinstance(rows[0].value, Number)
@@ -155,6 +165,22 @@ def that_lacks(c: Conversation, words: set[str], topics: Sequence[Question]) -> 
     labels = [{w for name in q.missing for w in c.topics[q.topic].parameter(name).label.split()} for q in topics]
     found = [q for q, own in zip(topics, labels, strict=True) if words & own - _OF_MANY or (own and own <= words)]
     return found if len(found) == 1 else []
+
+
+def as_a_reply(text: str, reading: Reading, pending: Pending) -> Reading:
+    """The line's reading without what is only likely a question, which is first of all a reply; unless it asks a whole one of
+    another topic of several numbers, in words of its own: my roof climbs 4 foot over 10, what angle is that."""
+    best = reading.questions[0] if reading.questions else None
+    asks = best is not None and best.whole and len(best.words) >= _OWN and _ASKED.search(text) is not None
+    other = best is not None and pending.asked is not None and best.topic != pending.asked.topic.name
+    if asks and other and len(places_of(text)) > 1:
+        return reading
+    return replace(reading, questions=reading.unaided)
+
+
+def states_it(text: str) -> bool:
+    """Whether a line tells one number and asks nothing: it's an outside corner and I measured it at 92 degrees."""
+    return _STATED.match(text) is not None and _ASKED.search(text) is None and len(places_of(text)) == 1
 
 
 def in_its_words(text: str, pending: Pending) -> bool:
@@ -277,10 +303,12 @@ def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False,
     if len(more.givens) != 1:
         return
     ((name, heard),) = more.givens.items()
+    labels = [set(asked.topic.parameter(one).label.split()) for one in (wanted, name)]
+    named = bool(labels[0] & {*more.words}) and (labels[1] - labels[0]).isdisjoint(more.words)  # the corner's 92, of no spring
     kind = asked.topic.parameter(wanted).kind
     either = twins(asked.topic.parameter(name).slot, asked.topic.parameter(wanted).slot) and not anew
     own = {*more.words} <= {*asked.topic.parameter(wanted).label.split(), *_STATES}  # an outside corner, measured at 92
-    if more.words and not (sure or either or own):
+    if more.words and not (sure or named or either or own):
         return
     if name == wanted or name not in asked.givens or not isinstance(heard.value, kind):
         return

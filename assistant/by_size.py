@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.said_over import FAR, NEAR, times_apart
+from assistant.said_over import FAR, NEAR, places_of, times_apart
 from assistant.usual import GUESSED, is_usual
 from intents.fitting import fit
 from intents.reading import Reading
 from solvers.binding import past_limits
-from solvers.quantities import Angle, Area, Count, Length, Number, Percent, Quantity, Temperature, TemperatureChange
+from solvers.quantities import Angle, Area, Count, Length, Number, Percent, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.slots import Given, Slot
 
 if TYPE_CHECKING:
@@ -26,6 +27,7 @@ FAR_OFF = 4  # a place whose value a new number is this many times farther from 
 LEAST_MM = 100  # a bare number from here on may be of millimetres
 # Stud spacings, in inches and in millimetres. Common practice.
 _CENTRES = (frozenset((12, 16, Fraction(96, 5), 24)), frozenset((300, 400, 450, 600)))
+_IT_IS = frozenset("it its s is they re theyre that if what about and so or".split())
 _TAPE_ONLY = (4, 8, 16, 32)
 
 
@@ -211,3 +213,18 @@ def _past_all(value: object, slot: Slot, kind: str) -> bool:
         return slot.most is not None and value.value > slot.most
     told = kind == "length" and isinstance(value, Length) and slot.unit in ("", "in")
     return told and slot.most is not None and value.to("in").value > slot.most  # type: ignore[attr-defined]
+
+
+def another_try(places: list[str], rest: str, last: Asked) -> list[str]:
+    """The piece that was asked for and told last, for a number said alone: sixteen, of a spacing, and then 24.
+
+    A count may be meant as well as what was told of each; then it is asked.
+    """
+    said = places_of(rest)
+    others = f"{rest[: said[0].start]} {rest[said[0].end :]}" if len(said) == 1 else rest
+    kinds = {name: last.topic.parameter(name).kind for name in places}
+    counted = any(issubclass(kind, Count) for kind in kinds.values())
+    pitched = Pitch in kinds.values() and kinds.get(last.piece) is not Pitch  # and nine, after 8/12 and a width
+    alone = set(re.findall(r"[a-z]+", others.lower())) <= _IT_IS
+    again = len(places) > 1 and last.piece in places and alone and not (counted or pitched)
+    return [last.piece] if again else places

@@ -41,6 +41,8 @@ _ANOTHER = expression(
     re.IGNORECASE,
 )
 _OPEN = "how far open"
+_PUT_RIGHT = expression(r"^\W*(?:no|nope|nah|sorry|wait|actually|hang on|make it|i meant?)\b|\bit['’]?s\b", re.IGNORECASE)
+_COMMON = expression(r"\b(?:the|a) commons?\b", re.IGNORECASE)
 _IF_I = expression(r"\bif (?:i|we)\b", re.IGNORECASE)  # which supposes no other corner
 _MEASURED_AGAIN = ("square check", "out of square")
 _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
@@ -290,7 +292,8 @@ def _of_what_was_priced(c: Conversation, topic: Topic, question: Question, text:
     if _ANOTHER.search(text) or c.last.topic is topic:
         return None
     before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in _WORKED_ON), None)
-    if before is not None and before.topic is topic and c.ways(question, before)[0].worked.working:
+    corrects = before is not None and before.topic is topic and _PUT_RIGHT.search(text)
+    if before is not None and corrects and c.ways(question, before)[0].worked.working:
         return before  # an inch off the sloped length, and then no, it's five twelve, what's the sloped length
     known = carried(before, topic.parameters) if before is not None else {}
     return Asked(topic, known) if question.missing and set(question.missing) <= known.keys() else None
@@ -301,7 +304,9 @@ def _same_named(c: Conversation, topic: Topic, question: Question, text: str) ->
     if c.last is None or not question.missing or question.unplaced or question.lacking:
         return None
     told = {c.last.topic.parameter(n).label: given for n, given in c.last.givens.items() if given.source != "assumed"}
-    same = {p.name: told[p.label] for p in topic.parameters if p.label in told and re.search(rf"\bsame {p.label}\b", text, re.I)}
+    named = {p.label for p in topic.parameters if p.label in told and re.search(rf"\bsame {p.label}\b", text, re.I)}
+    named |= {"run"} & told.keys() if _COMMON.search(text) else set()  # of a hip, and then of the common rafter
+    same = {p.name: told[p.label] for p in topic.parameters if p.label in named}
     layers = c.last.givens.get("layers")
     if layers is not None and question.missing == ["layers"] and not _ANOTHER.search(text):
         same["layers"] = layers

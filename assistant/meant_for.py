@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from assistant.by_size import far_from, fits_in, much_nearer, nearer_to_another, nearest, plainly_nearer
+from assistant.by_size import another_try, far_from, fits_in, much_nearer, nearer_to_another, nearest, plainly_nearer
 from assistant.heard_all import unheard
 from assistant.role_words import role_tests, was_before
 from assistant.said_over import ALIKE, places_of, shared_words, twins, word_before
@@ -131,7 +131,8 @@ def targets_of(wanted: Wanted, last: Asked) -> list[str]:
             return fitting
         places = fitting or places
     near = nearest(places, last, values[0].value)
-    return near if len(near) == 1 else _bare_for_bare(near, last, values[0].value)
+    near = near if len(near) == 1 else _bare_for_bare(near, last, values[0].value)
+    return another_try(near, wanted.rest, last)
 
 
 def stock_told(text: str, asked: Asked) -> str:
@@ -304,8 +305,6 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
     every = re.search(r"\bevery (?=\S*\d|[a-z]+\b)", f"{wanted.lead} {wanted.rest}", re.IGNORECASE)  # every 24
     sold = bool(_SO_LONG.search(wanted.rest) or _FROM_STOCK.search(f"{wanted.lead} {wanted.rest}"))
     house = not they and of_the_house(f"{wanted.lead} {wanted.rest}")
-    it = re.match(r"it['’]?s |it is ", wanted.rest, re.IGNORECASE)  # another try of the piece: what if it's 5
-    bare = bool(places) and (places[0].start, places[0].end) == (it.end() if it else 0, len(wanted.rest.rstrip(" .!?")))
     return [
         was_before(wanted.line, new, last),
         *roles,
@@ -326,7 +325,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,
         lambda given: given.name == nearer,
-        lambda given: given.name in (last.changed or ({last.piece} if bare else ())) and not far_from(given, last, new),
+        lambda given: given.name in last.changed and not far_from(given, last, new),
     ]
 
 

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.record import Record, become, blank, put_asked
 from intents.expressions import expression
 from intents.matcher import read_as
-from solvers.quantities import Count, Money
+from solvers.quantities import Count
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -18,6 +18,9 @@ if TYPE_CHECKING:
     from assistant.pending import Asked, Pending
 
 _COST = "cost"
+_COUNTED = frozenset((
+    "cladding boards", "trim sticks", "membrane rolls", "sealant", "step flashing", "soffit panels", "fasteners", "strapping"
+))  # fmt: skip
 _EACH = expression(r"\b(?:each|apiece|an? (?:board|stick|piece|roll|tube|panel|sheet|length))\b", re.IGNORECASE)
 _LEAD = expression(
     r"\W*(?:(?:and|oh|but|so|ok|by the way)\W+)*"
@@ -29,9 +32,7 @@ _LEAD = expression(
 def keep_price(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     """Whether the line tells what each costs of what is still to be counted; then that is kept, and the piece asked again."""
     asked = pending.asked
-    if asked is None or not pending.wanted or asked.topic.family != "takeoff" or not (_LEAD.match(text) and _EACH.search(text)):
-        return False
-    if any(parameter.kind is Money for parameter in asked.topic.parameters):
+    if asked is None or not pending.wanted or asked.topic.name not in _COUNTED or not (_LEAD.match(text) and _EACH.search(text)):
         return False
     told = _EACH.sub("each", text)
     more = read_as(told, _COST, c.parameters, wanted="price")

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant import acts
 from assistant.asked_piece import (
+    as_a_reply,
     as_each_thing,
     asks_it_back,
     asks_meanwhile,
@@ -24,6 +25,7 @@ from assistant.asked_piece import (
     of_other_things,
     only_names,
     read_piece,
+    states_it,
     that_lacks,
     thickness_told,
     to_the_wanted,
@@ -88,8 +90,7 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     words = {token.text for token in tokenize(text)}
     if not pending.lines and doubted(c, record, text, pending):
         return True
-    alone = replace(reading, questions=reading.unaided)  # what is only likely a question is first of all a reply
-    if _settled(c, record, text, words, alone, pending):
+    if _settled(c, record, text, words, as_a_reply(text, reading, pending), pending):
         return True
     if _something_else(c, text, reading):
         return False
@@ -264,7 +265,8 @@ def _way(c: Conversation, record: Record, text: str, words: set[str], pending: P
     most = 0 if words & NO else 1  # "no, 8" is neither way to take the 7
     said = numbers_in(text)
     called = words & (FIRST | SECOND) and not any(getattr(row.value, "value", 1) > MOST_CALLED for row in said)
-    sized = any(row.kind == "length" for row in said) or (words & (FIRST | SECOND) and said and not called)  # 6 m is no 5.2 m
+    sized = any(row.kind in ("length", "pitch") for row in said)  # 6 m is no 5.2 m
+    sized = sized or bool(words & (FIRST | SECOND) and said and not called)
     other = (len(said) > most or sized) and unheard(text, [given for one in pending.ways for given in one.asked.givens.values()])
     if other and words & NO and len(said) == 1 and c.last is not None and pending.question:
         c.pending = None
@@ -314,7 +316,8 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     if pending.ways and _I_GOT.match(text):  # what was measured is no part of what is asked
         return False
     told = more.givens.get(pending.wanted)
-    alone = told is not None and (below_zero(told, text) or in_its_words(text, pending) or only_names(best, pending))
+    stated = in_its_words(text, pending) or states_it(text) or only_names(best, pending)
+    alone = told is not None and (stated or below_zero(told, text))
     if best and best.topic != topic.name and best.score > more.score + ENOUGH and not alone:
         return False
     other = bool(pending.wanted) and pending.wanted not in more.givens

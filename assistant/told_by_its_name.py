@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.names import SUM
 from intents.expressions import expression
 from intents.talk import numbers_in
-from solvers.quantities import Count, Length, Pitch
+from solvers.quantities import Count, Length, Pitch, Temperature
 from solvers.slots import Opening
 
 if TYPE_CHECKING:
@@ -82,6 +82,17 @@ _IN_PIECES = expression(
     r" (?:in|with|over|from|out of) (?P<m>three|four|five|six|[3-6]) (?:pieces|bits|sections)\W*",
     re.IGNORECASE,
 )
+_IN_SCALE = expression(  # what's 72 in celsius, of no inches
+    r"\W*(?:(?:and|so|ok|now|what['’]?s|what is|what would|be|how much is)\W+)*"
+    r"(?P<n>(?:minus |-)?\d+(?:\.\d+)?)(?: degrees| deg)? (?:in|to) (?:degrees )?(?P<to>c|celsius|centigrade|f|fahrenheit)\W*",
+    re.IGNORECASE,
+)
+_NO_THING = expression(  # on the lake side, so just give it without
+    r"\W*(?:(?:and|but|so|ok|oh|well|there['’]?s|there is|it['’]?s got|it has|got)\W+)*"
+    r"(?P<none>no (?:overhangs?|waste|kerf|laps?))\b(?P<rest>[^?\d]*)",
+    re.IGNORECASE,
+)
+_ASKS = expression(r"\b(?:how|what|what['’]?s|whats|which|why|where|when|can|will|would|does|or|but|and)\b", re.IGNORECASE)
 _EVENLY, _OPEN = "divide evenly", "how far open"
 _RIGHT_SETTING = expression(  # of the saw, for a corner that opens
     r"\W*(?:(?:and|so|ok|then|but)\W+)*(?:what['’]?s|what is|what would be) the (?:right|correct|proper) (?:saw )?setting"
@@ -101,7 +112,8 @@ def in_its_names(text: str, last: Asked) -> str:
     """The line with the name that it leaves out; as it is where it leaves out none."""
     text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
     ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it, _setting, _so_many_in)
-    return next((fuller for way in (*ways, _between, _right_setting, _in_pieces) if (fuller := way(text, last))), text)
+    more = (_between, _right_setting, _in_pieces, _no_thing, _in_scale)
+    return next((fuller for way in (*ways, *more) if (fuller := way(text, last))), text)
 
 
 def _things(text: str, last: Asked) -> str:
@@ -204,3 +216,21 @@ def _in_pieces(text: str, last: Asked) -> str:
     """120 with 3 pieces, after a corner: that corner gone round in so many."""
     found = _IN_PIECES.fullmatch(text) if "corner" in last.givens else None
     return f"{found['n']} degree corner in {found['m']} pieces" if found is not None else ""
+
+
+def _no_thing(text: str, last: Asked) -> str:
+    """No overhang on that side, so just give it without: none of what the question before was given."""
+    found = _NO_THING.fullmatch(text)
+    if found is None or numbers_in(found["rest"]) or _ASKS.search(found["rest"]):
+        return ""
+    label = found["none"].lower().split()[1].removesuffix("s")
+    return found["none"] if any(last.topic.parameter(name).label.endswith(label) for name in last.givens) else ""
+
+
+def _in_scale(text: str, last: Asked) -> str:
+    """What's 72 in Celsius, of temperatures: degrees of the other scale."""
+    found = _IN_SCALE.fullmatch(text) if any(isinstance(one.value, Temperature) for one in last.givens.values()) else None
+    if found is None:
+        return ""
+    scales = ("Fahrenheit", "Celsius") if found["to"].lower().startswith("c") else ("Celsius", "Fahrenheit")
+    return f"{found['n']} degrees {scales[0]} in {scales[1]}"

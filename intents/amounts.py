@@ -139,6 +139,7 @@ def _ounces(line: Line, i: int, head: Head) -> Iterator[Reading]:
     yield Reading("weight", i, at + 1, weight, 0.4 * head.sure, (volume,))
 
 
+_AFTER_CENTS = frozenset(("each", "apiece", "a", "an", "per", "", ".", "?", "!", ","))
 BARE_DOLLAR, LEAST_CENTS = frozenset(("buck", "dollar")), 10
 _LARGE = frozenset(("hundred", "thousand", "and", "grand"))
 
@@ -182,5 +183,7 @@ def bare_dollar(line: Line, i: int) -> Iterator[Reading]:
     if i and (line.pieces(i - 1) or line.words[i - 1] in ("a", "an", "per", "of", "the")):
         return
     for cents in line.pieces(i + 1):
+        if line.words[cents.end] not in _AFTER_CENTS:
+            continue  # a window buck | thirty six by forty eight
         if cents.form == "whole" and LEAST_CENTS <= cents.value < 100 and not cents.digits:
             yield Reading("money", i, cents.end, Money(1 + cents.value / 100, "money"), cents.sure)

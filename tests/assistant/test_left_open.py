@@ -63,3 +63,20 @@ def test_what_is_told_of_a_wall_goes_to_the_square_that_waits_for_it() -> None:
         "wall frame should be square, 20 foot long, whats the diagonal", "whats 3 times 8", "ok that wall is 8 foot high"
     )
     assert found["answer"]["value"] == pytest.approx(258.487911)
+
+
+@pytest.mark.parametrize("line", ["half of that", "times 2", "plus 2 feet", "double it"])
+def test_what_goes_on_from_the_sum_is_not_the_piece(line: str) -> None:
+    assert last(GABLE, "whats 3 times 8 feet", line)["topic"] != "gable height"
+
+
+@pytest.mark.parametrize("pitch", ["6/12", "six twelve", "6 in 12"])
+def test_a_pitch_is_none_of_the_ways_to_take_another(pitch: str) -> None:
+    doubt, told = records(GABLE, "14", pitch)[1:]
+    assert (doubt["ask"], told["answer"]["value"]) == ("Is the pitch 14 in 12 or 14°?", 72)
+
+
+@pytest.mark.parametrize("line", ["we used 40 boards yesterday", "they lost 3 sheets in the wind"])
+def test_things_that_were_used_are_no_pitch(line: str) -> None:
+    _, doubt, told = records(GABLE, line, "6/12")
+    assert (doubt["outcome"], told["answer"]["value"]) == ("asks", 72)

@@ -32,3 +32,12 @@ def test_is_worked_on_that_scale(lines: tuple[str, ...], value: float) -> None:
 def test_a_surface_is_on_the_scale_of_the_air(line: str, what: str) -> None:
     words = {also["name"]: also["text"] for also in last(WET, line)["also"]}
     assert words["the surface"] == what
+
+
+def test_a_number_too_hot_for_celsius_told_in_a_reply_puts_all_in_fahrenheit() -> None:
+    found = last("end gap on vinyl 12 foot", "it's 60 out", "110 hottest 0 coldest")
+    assert {given["unit"] for given in found["givens"] if given["name"] in ("temperature now", "hottest")} == {"degF"}
+
+
+def test_what_may_be_of_either_scale_is_still_asked() -> None:
+    assert last("end gap on vinyl 12 foot", "it's 20 out", "35 hottest -10 coldest")["outcome"] == "asks"

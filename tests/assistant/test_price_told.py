@@ -66,3 +66,8 @@ def test_after_a_price_that_was_kept_both_may_be_changed() -> None:
 
 def test_a_size_of_each_is_no_price() -> None:
     assert last(BOARDS, "they're 8 inches each", "6 inch")["topic"] != "cost"
+
+
+def test_a_price_of_each_strap_is_kept_while_their_spacing_is_asked() -> None:
+    found = last("how many straps on a 30 foot wall", "they're 3 dollars each", "16")
+    assert (found["answer"]["value"], found["also"][0]["value"]) == (72, 24)

@@ -92,3 +92,16 @@ def test_the_coil_of_the_bend_is_asked_for(line: str) -> None:
     assert last(bend)["answer"]["value"] == 4.25
     assert last(bend, line)["ask"] == "How wide is the coil?"
     assert last(bend, line, "24 inches wide")["also"][0]["value"] == 5
+
+
+def test_a_line_that_states_the_piece_in_a_sentence_is_no_other_question() -> None:
+    crown = "I'm putting crown under the porch roof and it has a 38 degree spring from the wall. What do I set the saw to?"
+    found = last(crown, "It's an outside corner and I measured it at 92 degrees.")
+    assert (found["topic"], found["answer"]["value"]) == ("compound cut", pytest.approx(30.7330656))
+
+
+def test_a_whole_question_of_its_own_is_no_reply() -> None:
+    roof = "My roof climbs 1.2 metres over a level distance of 3 metres, what angle is that, please?"
+    found = last("How many soffit panels go along an eave that's 44 feet?", roof)
+    assert found["answer"]["value"] == pytest.approx(21.8014095)
+    assert last("rake length on a 24 foot gable", "what if the roof is a 6 in 12")["topic"] == "rake length"

@@ -118,3 +118,29 @@ def test_a_corner_in_pieces_after_a_corner() -> None:
 def test_heights_are_of_the_names_that_lead_them(line: str) -> None:
     found = last(line, "6 and a half to 7 max")
     assert found["answer"]["value"] == pytest.approx(48 / 7)
+
+
+@pytest.mark.parametrize("line", ["no overhang on the lake side so just give it without", "theres no overhang on that end"])
+def test_no_overhang_in_more_words_is_none(line: str) -> None:
+    found = last("gable is 26 wide 7/12 overhang a foot how long is each rake", line)
+    assert found["answer"]["value"] == pytest.approx(180.601772)
+
+
+def test_no_overhang_on_one_side_tells_no_pitch() -> None:
+    assert last("gable is 26 wide 7/12 overhang a foot how long is each rake", "no overhang on one side")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(("line", "value"), [("whats 72 in celsius", 22.2222222), ("68 in c", 20), ("what's 20 in f", 68)])
+def test_so_many_degrees_in_the_other_scale(line: str, value: float) -> None:
+    assert last("dew point at 68 and 48 percent", line)["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize("line", ["and the common run up the slope", "how long is the common rafter"])
+def test_a_common_rafter_has_the_run_of_the_hip(line: str) -> None:
+    found = last("valley length on a 9 foot run at six twelve", line)
+    assert (found["topic"], found["answer"]["value"]) == ("sloped length", pytest.approx(120.747671))
+
+
+@pytest.mark.parametrize(("line", "inches"), [("and 9", 108), ("and 26", 104)])
+def test_beside_a_pitch_a_number_alone_goes_where_it_is_near(line: str, inches: float) -> None:
+    assert last("gable height at 8/12", "24 foot", line)["answer"]["value"] == inches

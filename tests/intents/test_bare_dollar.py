@@ -18,6 +18,13 @@ def test_a_buck_and_cents_is_one_dollar_and_those(said: str, value: str) -> None
     assert isinstance(found.value, Money) and found.value.value == Fraction(value)
 
 
-@pytest.mark.parametrize(("said", "values"), [("twenty dollar, ten of them", [20, 10]), ("per dollar 40", [40])])
+@pytest.mark.parametrize(
+    ("said", "values"),
+    [
+        ("twenty dollar, ten of them", [20, 10]),
+        ("per dollar 40", [40]),
+        ("window buck thirty six by forty eight inches", [36, 48]),
+    ],
+)
 def test_other_numbers_beside_a_dollar_stay(said: str, values: list[int]) -> None:
     assert [found.value.value for found in numbers_in(said)] == values  # type: ignore[union-attr]
