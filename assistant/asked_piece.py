@@ -12,6 +12,7 @@ from assistant.listed_changes import put_into_lists
 from assistant.meant_for import stock_told
 from assistant.names import ASIDE
 from assistant.said_over import places_of
+from assistant.usual import impossible, is_usual
 from assistant.ways import twins
 from intents.expressions import expression
 from intents.fitting import fit
@@ -39,6 +40,12 @@ _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
+_WHAT_IS = expression(
+    r"\W*(?:(?:and|so|but|sorry|ok|hmm+)\W+)*(?:which \w+ (?:do|is|are|would|of)\b|what(?:['’]?s| is| are) [\w ]+ here\b"
+    r"|what (?:do|does) .* mean\b|what(?:['’]?s| is) (?:an? |the )?[\w ]+ mean\b)",
+    re.IGNORECASE,
+)
+_SHORT = 8  # words of such a line
 _A_THING = "roll|board|sheet|stick|box|tube|panel|length|piece|bundle|square|bag|coil|strip|strap|screw|nail|batten|post"
 _SO_MUCH_EACH = expression(
     r"\bat [^,;?]+ (?:each|apiece)\b|\b\d+\.\d\d (?:each|apiece|a pop)\b"
@@ -59,6 +66,14 @@ def asks_it_back(text: str, pending: Pending) -> bool:
     return asks or _ENOUGH.fullmatch(text) is not None or (_EITHER.fullmatch(text) is not None and len(places_of(text)) > 1)
 
 
+def asks_what_it_is(text: str, pending: Pending) -> bool:
+    """Whether a short line with no number asks what is meant by the piece that is waited for: which corner do you mean."""
+    if pending.asked is None or not pending.wanted or numbers_in(text) or not _WHAT_IS.match(text):
+        return False
+    label = pending.asked.topic.parameter(pending.wanted).label.lower().split()
+    return label[0] in text.lower().split() and len(text.split()) <= _SHORT
+
+
 def asks_meanwhile(text: str, reading: Reading) -> bool:
     """Whether a line asks a whole sum or conversion outright, which is no reply: remind me, what's 30 feet in inches."""
     best = next(iter(reading.questions), None)
@@ -75,6 +90,7 @@ def read_piece(text: str, pending: Pending, parameters: Topics) -> tuple[Questio
             return both, pending.wanted
     wanted = stock or pending.wanted
     more = read_as(text, topic, parameters, wanted=wanted)
+    to_the_usual(more, pending.asked, wanted)
     legs_in_millimetres(more)
     return more, wanted
 
@@ -127,6 +143,22 @@ def below_zero(heard: Heard, text: str) -> bool:
     """Whether a line is one number under nothing, as a temperature may be: "-10" takes nothing off; or is so many degrees."""
     whole = isinstance(heard.value, Quantity) and heard.text == text.strip(" .!°")
     return whole and (heard.value.value < 0 or isinstance(heard.value, Temperature | TemperatureChange))
+
+
+def to_the_usual(more: Question, asked: Asked, wanted: str) -> None:
+    """What was put where none is so large, or so small, is the piece that was asked for, where it may be that: boards 12 feet
+    long and 4 1/2 inches of each one shows."""
+    if not wanted or wanted in more.givens:
+        return
+    waited = asked.topic.parameter(wanted)
+    for name, heard in more.givens.items():
+        values = [value for value in (heard.value, *heard.others) if isinstance(value, Quantity)]
+        slot = asked.topic.parameter(name).slot
+        far = not any(is_usual(slot, value, 1) for value in values) or impossible({name: heard}, {name: slot})
+        if values and far and isinstance(heard.value, waited.kind) and is_usual(waited.slot, values[0], 1):
+            more.givens = {wanted if one == name else one: each for one, each in more.givens.items()}
+            more.swaps = []
+            return
 
 
 def changed_next(asked: Asked | None, record: Record, wanted: str) -> None:

@@ -241,8 +241,9 @@ def _kept_as_another(c: Conversation, question: Question, told: str) -> bool:
         name = said.words["what"] if said and said.topic == "remember" and not said.loose else ""
         for parameter in c.topics[question.topic].parameters if name else ():
             heard = question.givens.get(parameter.name)
-            here = heard is not None and at <= heard.start < at + len(line)
-            if here and parameter.slot.kept and name in c.places and name not in (parameter.slot.kept, parameter.label):
+            here = heard is not None and at <= heard.start < at + len(line) and name in c.places
+            other = parameter.slot.kept or set(name.split()).isdisjoint(parameter.label.split())  # a saw limit is no corner
+            if here and other and name not in (parameter.slot.kept, parameter.label):
                 return True
         at += len(line) + 2
     return False

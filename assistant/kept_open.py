@@ -11,6 +11,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant import replies
+from assistant.acts.manners import why_needed
 from assistant.asked_piece import read_piece
 from assistant.names import ASIDE
 from assistant.record import Record, become, blank, put_asked
@@ -70,12 +71,24 @@ def _is_the_answer(c: Conversation, more: Question) -> bool:
     return abs(float(sizes[0]) - answer["value"] * float(Length(Fraction(1), answer["unit"]).to("in").value)) < _SAME
 
 
+def _joined(waited: Pending | None, now: Asked, record: Record) -> str:
+    """The words of a question over several lines, as one sentence."""
+    open_ = waited.asked if waited is not None else None
+    if open_ is None or open_.topic is not now.topic or not open_.text or open_.text == record["heard"]:
+        return now.text or str(record["heard"])
+    return f"{open_.text.strip(' .!?')}, {record['heard'].strip(' .!?')}"
+
+
 def keep_open(c: Conversation, record: Record, waited: Pending | None, before: Asked | None) -> None:
     """Leave what waited for a reply open, where the line was none and nothing else waits; and note how it was put."""
     if c.pending is not None:
         if record["outcome"] == "asks" and not c.pending.question:
             c.pending.question = record["ask"]
+        if c.pending.asked is not None and record["topic"] == c.pending.asked.topic.name:
+            c.pending.asked.text = _joined(waited, c.pending.asked, record)
         return
+    if c.last is not None and c.last is not before and c.last.text == record["heard"]:
+        c.last.text = _joined(waited, c.last, record)
     if record["outcome"] == "answered" and record["topic"] in ASIDE and c.last is not None and c.last is not before:
         c.last.over = waited if waited is not None and waited.wanted else before.over if before is not None else None
         return
@@ -87,7 +100,7 @@ def keep_open(c: Conversation, record: Record, waited: Pending | None, before: A
         return  # what was asked twice and twice not told is let go
     vain = record["outcome"] == "asks" and _NOTHING in record["ask"]
     if vain:
-        put_asked(record, waited.asked.topic.name, f"Still open: {waited.question}")
+        put_asked(record, waited.asked.topic.name, why_needed(waited))
     elif record["outcome"] == "declined" or (record["outcome"] == "noted" and record["topic"] in _BESIDE):
         record["say"] += f" Still open: {waited.question}"
     else:

@@ -8,9 +8,11 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.acts.manners import why_needed
 from assistant.asked_piece import (
     asks_it_back,
     asks_meanwhile,
+    asks_what_it_is,
     below_zero,
     changed_next,
     may_put_right,
@@ -35,7 +37,7 @@ from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
 from assistant.this_not_that import this_not_that, without_old
-from assistant.units_kept import in_one_system, told_together
+from assistant.units_kept import in_one_system, told_together, units_as_before
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, put_right, puts_right, to_the_meant
 from intents.expressions import expression
@@ -78,6 +80,10 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     """Whether the line answers what was put back; if so that is worked. An unclear reply is asked about once."""
     words = {token.text for token in tokenize(text)}
     if not pending.lines and doubted(c, record, text, pending):
+        return True
+    if asks_what_it_is(text, pending) and pending.asked is not None:
+        put_asked(record, pending.asked.topic.name, why_needed(replace(pending, question=_bare(pending.question))))
+        c.pending = pending
         return True
     alone = replace(reading, questions=reading.unaided)  # what is only likely a question is first of all a reply
     if _settled(c, record, text, words, alone, pending):
@@ -311,7 +317,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         more.left = [*more.left, *left]
         base = without_them(_without_doubt(pending), pending.left)
         ways = ways or in_one_system(on_one_scale(c.ways(told_together(more, base), base)))
-        c.finish(record, ways, more)
+        c.finish(record, units_as_before(ways, c.earlier), more)
         changed_next(c.last, record, pending.wanted)
         kept_right(c, record, more, pending.asked)
     return True

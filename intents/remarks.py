@@ -56,6 +56,8 @@ def idle_places(words: Sequence[str]) -> set[int]:
             if spent and any(tuple(words[k : k + 2]) == ("to", "spend") for k in range(at + 1, at + _SPENT)):
                 found.add(at)  # we've 3000 to spend
             found.update(_named_or_counted(words, at))
+            if word == "one" and [*words[at - 2 : at]] == ["more", "than"]:
+                found.add(at)  # in more than one piece
             if words[at - 1 : at] == ["not"]:
                 found.update(_is_not(words, at))
             if at > 1 and words[at - 1] in _NEAR and words[at - 2] in _NO and words[at + 1 : at + 2] != ["inch"]:

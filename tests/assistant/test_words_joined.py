@@ -1,0 +1,46 @@
+"""What was said over several lines is one sentence: a number next is known by the word that its old one was said with there."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import records
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("weight of 42 boards", "7.5 kilos apiece", "38 boards"), 285),
+        (("cost of 22 boards", "31.50 each", "and if I get 25 of them?"), 787.5),
+        (("soffit boards across, eave 9.6 long, 400 deep", "300 cover", "10.2 eave"), 34),
+        (("screws, 14 battens 2.7 long", "300 centres", "18 battens"), 180),
+        (("nails for 15 rows of siding 24 feet long", "every 16 inches", "there are 18 rows now that I count them"), 342),
+    ],
+)
+def test_the_word_beside_a_number_tells_which_is_other(lines: tuple[str, ...], value: float) -> None:
+    found = records(*lines)
+    assert [record["outcome"] for record in found] == ["asks", "answered", "answered"]
+    assert found[-1]["answer"]["value"] == pytest.approx(value)
+
+
+@pytest.mark.parametrize("line", ["4 boards wide", "6 windows"])
+def test_another_word_is_of_none_of_it(line: str) -> None:
+    last = records("soffit boards across, eave 9.6 long, 400 deep", "300 cover", line)[-1]
+    assert last["outcome"] != "answered" or last["topic"] != "soffit panels"
+
+
+@pytest.mark.parametrize("edge", ["slanted edge", "sloped edge", "slanting board", "angled edge"])
+def test_a_rake_by_how_it_looks(edge: str) -> None:
+    last = records(f"how long is the trim along the {edge} of the roof, it's 24 feet across", "9 in 12")[-1]
+    assert (last["topic"], last["answer"]["value"]) == ("rake length", pytest.approx(180))
+
+
+def test_what_was_kept_of_the_saw_is_no_corner() -> None:
+    last = records("My saw goes to 47 degrees.", "Can it cut the trim at the bottom of the roof edge where it turns under?")[-1]
+    assert last["outcome"] != "answered"
+
+
+@pytest.mark.parametrize("line", ["with no overhang at all?", "no overhang at all then"])
+def test_none_at_all(line: str) -> None:
+    last = records("rake length 24 foot gable 9 in 12 overhang 18 inches", line)[-1]
+    assert last["answer"]["value"] == pytest.approx(180)
