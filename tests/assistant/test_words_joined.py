@@ -44,3 +44,22 @@ def test_what_was_kept_of_the_saw_is_no_corner() -> None:
 def test_none_at_all(line: str) -> None:
     last = records("rake length 24 foot gable 9 in 12 overhang 18 inches", line)[-1]
     assert last["answer"]["value"] == pytest.approx(180)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "if I take away 14 of the boards?",
+        "what if we drop 14 of the boards",
+        "14 fewer boards",
+        "take 14 boards off",
+        "leave out 14 of them",
+    ],
+)
+def test_so_many_are_taken_away_from_those_counted(line: str) -> None:
+    assert records("weight of 64 boards", "9.5 pounds each", line)[-1]["answer"]["value"] == pytest.approx(475)
+
+
+def test_what_the_number_was_for_is_open_until_the_piece_is_told() -> None:
+    last = records("The long side of my triangle is 10 feet. What's the rise?", "Well the run is 8 feet.")[-1]
+    assert last["answer"]["value"] == pytest.approx(72)
