@@ -1,4 +1,4 @@
-"""A choice told as one or the other: "hexagon or octagon post wrap". Neither is meant for sure: both ways go on, and it is asked."""
+"""A choice told as one or the other: "hexagon or octagon post wrap". Neither is meant for sure, so it is asked which."""
 
 from __future__ import annotations
 
