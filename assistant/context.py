@@ -25,6 +25,7 @@ from intents.matcher import read
 from intents.question import Question
 from intents.talk import numbers_in, talk_of
 from intents.tokens import tokenize
+from solvers.quantities import Count
 from solvers.slots import Layer
 
 if TYPE_CHECKING:
@@ -48,6 +49,7 @@ _SAYS = expression(
     r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there|slopes?|goes up|go up|falls?|rises?|runs?|comes?)\b|'s\b",
     re.IGNORECASE,
 )
+_OF_A_SIZE = expression(r"\W*(?:cover|exposure|wide|long|high|tall|deep|thick|centres|centers|apart|gap|kerf|lap)\b", re.IGNORECASE)
 _ASKS = expression(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
@@ -200,7 +202,14 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
     asks = set(best.words) & {token.text for token in tokenize(text)}
     uses = any(heard.start < len(told) for heard in best.givens.values())
     right = asks and uses and _all_used(best, told, text) and _all_layers(best, told)
-    return best if right and not _kept_as_another(c, best, told) else None
+    return best if right and not _kept_as_another(c, best, told) and not _counts_a_size(best, told, text) else None
+
+
+def _counts_a_size(question: Question, told: str, text: str) -> bool:
+    """Whether a size is taken for a count: cover 300 is no 300 of anything, and neither is 300 cover."""
+    counts = [heard for heard in question.givens.values() if isinstance(heard.value, Count)]
+    bare = any(heard.end < len(told) and not re.match(r"\s*[a-z]", told[heard.end :], re.IGNORECASE) for heard in counts)
+    return bare or any(_OF_A_SIZE.match((told + text)[heard.end :]) for heard in counts)
 
 
 def _names_another(c: Conversation, text: str, best: Question) -> bool:

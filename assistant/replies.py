@@ -36,7 +36,7 @@ from assistant.openings_told import sized
 from assistant.pending import Asked, Pending
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
-from assistant.this_not_that import this_not_that, without_old
+from assistant.this_not_that import this_not_that, unit_told, without_old
 from assistant.units_kept import in_one_system, told_together, units_as_before
 from assistant.ways import Way, chosen_way, differences, on_one_scale
 from assistant.while_open import another_number, kept_right, measured, put_right, puts_right, to_the_meant
@@ -142,7 +142,7 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if any(works(c, record, text, pending) for works in (lets_go, this_not_that, put_right)):
+    if any(works(c, record, text, pending) for works in (lets_go, this_not_that, put_right, unit_told)):
         return True
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):

@@ -63,3 +63,35 @@ def test_so_many_are_taken_away_from_those_counted(line: str) -> None:
 def test_what_the_number_was_for_is_open_until_the_piece_is_told() -> None:
     last = records("The long side of my triangle is 10 feet. What's the rise?", "Well the run is 8 feet.")[-1]
     assert last["answer"]["value"] == pytest.approx(72)
+
+
+BOARDS = ("boards for 300 sq ft, 6 inch exposure, 12 footers, 15 percent waste", "at 14 each")  # 58 of them
+
+
+@pytest.mark.parametrize(
+    ("line", "boards"), [("10 percent then", 55), ("with 10 percent waste", 55), ("5 inch exposure", 69), ("no waste", 50)]
+)
+def test_what_things_were_counted_by_changes_what_they_cost(line: str, boards: int) -> None:
+    last = records(*BOARDS, line)[-1]
+    assert (last["topic"], last["answer"]["value"]) == ("cost", pytest.approx(14 * boards))
+
+
+@pytest.mark.parametrize(("line", "money"), [("less 10 percent", 58 * 14 * 0.9), ("plus 10 percent tax", 58 * 14 * 1.1)])
+def test_a_share_of_the_money_is_of_the_money(line: str, money: float) -> None:
+    assert records(*BOARDS, line)[-1]["answer"]["value"] == pytest.approx(money)
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("How many feet is 4,200?", "Millimeters."), 13.78),
+        (("How many feet is 4,200?", "mm", "and 3,600?"), 11.81),
+        (("how many inches is 38", "mm"), 1.5),
+    ],
+)
+def test_the_unit_of_what_is_to_be_converted_may_come_alone(lines: tuple[str, ...], value: float) -> None:
+    assert records(*lines)[-1]["answer"]["value"] == pytest.approx(value, abs=0.01)
+
+
+def test_a_size_that_was_stated_is_no_count() -> None:
+    assert records("panels then", "cover 300", "6.20 each")[-1]["outcome"] != "answered"
