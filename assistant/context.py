@@ -49,7 +49,7 @@ _SAYS = expression(
     r"\b(is|are|was|measures?|checks?|reads?|got|have|has|there|slopes?|goes up|go up|falls?|rises?|runs?|comes?)\b|'s\b",
     re.IGNORECASE,
 )
-_OF_A_SIZE = expression(r"\W*(?:cover|exposure|wide|long|high|tall|deep|thick|centres|centers|apart|gap|kerf|lap)\b", re.IGNORECASE)
+_OF_A_SIZE = expression(r"\W*(?:cover|exposure|wide|long|high|tall|deep|thick|centres|apart|gap|kerf|lap)\b", re.IGNORECASE)
 _ASKS = expression(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
