@@ -37,6 +37,7 @@ _EITHER = expression(
 )
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
+_SIZED = expression(r"\d (?:cover|exposure|wide|long|high|tall|deep|thick|kerf|lap)\W*$|^\W*(?:cover|exposure) \d", re.IGNORECASE)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _NAIL = expression(r"\W*(?:[a-z]+\W+)*\d+ ?(?:d|penny)s?(?:\W+[a-z]+)?\W*", re.IGNORECASE)
 _INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
@@ -107,9 +108,12 @@ def may_be_each(pending: Pending) -> bool:
 
 
 def of_other_things(text: str, more: Question, pending: Pending) -> bool:
-    """Whether a reply counts things that nothing in the question is called by, where a measure is waited for."""
-    if pending.asked is None or not pending.wanted or issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
+    """Whether a reply counts things that nothing in the question is called by, where a measure is waited for; or tells a size
+    where a count is: 350 cover."""
+    if pending.asked is None or not pending.wanted:
         return False
+    if issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
+        return pending.wanted in more.givens and _SIZED.search(text) is not None and len(more.givens) == 1
     found = _COUNTED.match(text)
     rows = numbers_in(text)
     bare = len(rows) == 1 and isinstance(rows[0].value, Number)
