@@ -21,7 +21,7 @@ from intents.question import Heard, Question, Reading
 from intents.talk import numbers_in
 from intents.told_over import legs_in_millimetres
 from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
-from solvers.slots import Parameter, Slot
+from solvers.slots import Layer, Parameter, Slot
 
 if TYPE_CHECKING:
     from assistant.pending import Asked, Pending
@@ -196,6 +196,8 @@ def of_a_layer(text: str, asked: Asked, wanted: str) -> bool:
     layers = asked.givens.get(LAYERS)
     if layers is None or wanted != "penetration" or _INTO.search(text) or len(places_of(text)) != 1:
         return False
+    if not all(isinstance(layer, Layer) for layer in layers.value):
+        return False  # told by their thickness alone
     return len(named_in(text, layers.value)) == 1
 
 

@@ -66,7 +66,7 @@ def _is_the_answer(c: Conversation, more: Question) -> bool:
     """Whether the one length that a line tells is what the last answer came to."""
     answer = c.last.record.get("answer") if c.last is not None else None
     sizes = [heard.value.to("in").value for heard in more.givens.values()]
-    if not answer or len(sizes) != 1 or answer["unit"] not in Length.units:
+    if not answer or answer["value"] is None or len(sizes) != 1 or answer["unit"] not in Length.units:
         return False
     return abs(float(sizes[0]) - answer["value"] * float(Length(Fraction(1), answer["unit"]).to("in").value)) < _SAME
 
