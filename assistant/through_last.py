@@ -80,7 +80,7 @@ def _through_count(
     """Whether the line changes what the things were counted by whose cost or weight was asked last: 10 percent then."""
     last = c.last
     count = last.givens.get("count") if last is not None and last.topic.name in ("cost", "weight") else None
-    if last is None or count is None or not _OF_THE_COUNT.search(text) or _ITS_OWN_COUNT.search(text):
+    if last is None or count is None or not _OF_THE_COUNT.search(text) or _ITS_OWN_COUNT.search(record["heard"]):
         return False
     text_of = getattr(count.value, "text", "")
     counted = ((asked, asked.record.get("answer") or {}) for asked in reversed(c.earlier) if asked.topic is not last.topic)
