@@ -12,7 +12,7 @@ from assistant.listed_changes import put_into_lists
 from assistant.meant_for import CALLED, stock_told
 from assistant.names import NO_NAMES
 from assistant.said_over import places_of
-from assistant.usual import is_usual
+from assistant.usual import impossible, is_usual
 from assistant.ways import twins
 from intents.expressions import expression
 from intents.fitting import fit
@@ -21,7 +21,7 @@ from intents.question import Heard, Question, Reading
 from intents.talk import numbers_in
 from intents.told_over import legs_in_millimetres
 from solvers.quantities import Count, Length, Money, Number, Pitch, Quantity, Temperature, TemperatureChange, Weight
-from solvers.slots import Parameter, Slot
+from solvers.slots import Layer, Parameter, Slot
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -40,6 +40,7 @@ _EITHER = expression(
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
 _COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
 _USED = expression(r"\b(?:used|bought|sold|lost|had|ordered|wasted) (?:about |only )?[\d./]+ (?P<what>[a-z]{2,}[^su\W]s)\b", re.I)
+_OF_A_SIZE = expression(r"\d (?:cover|exposure|wide|long|high|tall|deep|thick|kerf|lap)\W*$|^\W*(?:cover|exposure) \d", re.I)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
 _STATES = ("outside", "inside", "is", "was", "reads", "read", "measures", "measured", "comes", "came", "to", "got")
 _EXTREMES, _NOW = ("low", "hottest", "coldest"), expression(r"\b(?:now|right now|at the moment|currently)\b", re.IGNORECASE)
@@ -65,6 +66,12 @@ _SIZED = expression(
 )
 _LOADS = ("cost", "weight")
 _INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
+_WHAT_IS = expression(
+    r"\W*(?:(?:and|so|but|sorry|ok|hmm+)\W+)*(?:which \w+ (?:do|is|are|would|of)\b|what(?:['’]?s| is| are) [\w ]+ here\b"
+    r"|what (?:do|does) .* mean\b|what(?:['’]?s| is) (?:an? |the )?[\w ]+ mean\b)",
+    re.IGNORECASE,
+)
+_SHORT = 8  # words of such a line
 _A_THING = "roll|board|sheet|stick|box|tube|panel|length|piece|bundle|square|bag|coil|strip|strap|screw|nail|batten|post"
 _SO_MUCH_EACH = expression(
     r"\bat [^,;?]+ (?:each|apiece)\b|\b\d+\.\d\d (?:each|apiece|a pop)\b"
@@ -85,6 +92,14 @@ def asks_it_back(text: str, pending: Pending) -> bool:
     return asks or _ENOUGH.fullmatch(text) is not None or (_EITHER.fullmatch(text) is not None and len(places_of(text)) > 1)
 
 
+def asks_what_it_is(text: str, pending: Pending) -> bool:
+    """Whether a short line with no number asks what is meant by the piece that is waited for: which corner do you mean."""
+    if pending.asked is None or not pending.wanted or numbers_in(text) or not _WHAT_IS.match(text):
+        return False
+    label = pending.asked.topic.parameter(pending.wanted).label.lower().split()
+    return label[0] in text.lower().split() and len(text.split()) <= _SHORT
+
+
 def asks_meanwhile(text: str, reading: Reading) -> bool:
     """Whether a line asks a whole sum or conversion outright, which is no reply: remind me, what's 30 feet in inches."""
     best = next(iter(reading.questions), None)
@@ -101,6 +116,7 @@ def read_piece(text: str, pending: Pending, parameters: Topics) -> tuple[Questio
             return both, pending.wanted
     wanted = stock or pending.wanted
     more = read_as(text, topic, parameters, wanted=wanted)
+    to_the_usual(more, pending.asked, wanted)
     legs_in_millimetres(more)
     return more, wanted
 
@@ -124,8 +140,9 @@ def only_names(best: Question | None, pending: Pending) -> bool:
 
 
 def of_other_things(text: str, more: Question, pending: Pending) -> bool:
-    """Whether a reply counts things that nothing in the question is called by, where a measure is waited for."""
-    if pending.asked is None or not pending.wanted or issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
+    """Whether a reply counts things that nothing in the question is called by, where a measure is waited for; or tells a size
+    where a count is: 350 cover."""
+    if pending.asked is None or not pending.wanted:
         return False
     if pending.wanted in _EXTREMES and _NOW.search(text):
         return True  # it's 38 now, of tonight's low
@@ -133,6 +150,8 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
         return True
     if _USED.search(text):
         return True  # we used 40 boards yesterday
+    if issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
+        return pending.wanted in more.givens and _OF_A_SIZE.search(text) is not None and len(more.givens) == 1
     found = _COUNTED.match(text)
     rows = numbers_in(text)
     bare = len(rows) == 1 and isinstance(rows[0].value, Number)
@@ -254,6 +273,22 @@ def below_zero(heard: Heard, text: str) -> bool:
     return whole and (heard.value.value < 0 or isinstance(heard.value, Temperature | TemperatureChange))
 
 
+def to_the_usual(more: Question, asked: Asked, wanted: str) -> None:
+    """What was put where none is so large, or so small, is the piece that was asked for, where it may be that: boards 12 feet
+    long and 4 1/2 inches of each one shows."""
+    if not wanted or wanted in more.givens:
+        return
+    waited = asked.topic.parameter(wanted)
+    for name, heard in more.givens.items():
+        values = [value for value in (heard.value, *heard.others) if isinstance(value, Quantity)]
+        slot = asked.topic.parameter(name).slot
+        far = not any(is_usual(slot, value, 1) for value in values) or impossible({name: heard}, {name: slot})
+        if values and far and isinstance(heard.value, waited.kind) and is_usual(waited.slot, values[0], 1):
+            more.givens = {wanted if one == name else one: each for one, each in more.givens.items()}
+            more.swaps = []
+            return
+
+
 def told_of_lists(more: Question, asked: Asked, wanted: str, text: str) -> Question | None:
     """What a line tells of a list that was told, while another piece is asked for: and 1/2 sheathing, no strap, 4 more at 22.
 
@@ -275,6 +310,8 @@ def of_a_layer(text: str, asked: Asked, wanted: str) -> bool:
     layers = asked.givens.get(LAYERS)
     if layers is None or wanted != "penetration" or _INTO.search(text) or len(places_of(text)) != 1:
         return False
+    if not all(isinstance(layer, Layer) for layer in layers.value):
+        return False  # told by their thickness alone
     return len(named_in(text, layers.value)) == 1
 
 

@@ -27,6 +27,7 @@ from intents.matcher import read
 from intents.question import Question
 from intents.talk import numbers_in, talk_of
 from intents.tokens import tokenize
+from solvers.quantities import Count
 from solvers.slots import Layer
 
 if TYPE_CHECKING:
@@ -53,6 +54,7 @@ _SAYS = expression(
     re.IGNORECASE,
 )
 _ONE_NUMBER = expression(r"\W*(?:(?:and|no|at|so|ok|then|or|make it)\W+)*[\d./ -]+\W*", re.IGNORECASE)
+_OF_A_SIZE = expression(r"\W*(?:cover|exposure|wide|long|high|tall|deep|thick|centres|apart|gap|kerf|lap)\b", re.IGNORECASE)
 _ASKS = expression(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
@@ -219,7 +221,14 @@ def _whole(c: Conversation, told: str, text: str) -> Question | None:
     asks = set(best.words) & {token.text for token in tokenize(text)}
     uses = any(heard.start < len(told) for heard in best.givens.values())
     right = asks and uses and _all_used(best, told, text) and _all_layers(best, told)
-    return best if right and not _kept_as_another(c, best, told) else None
+    return best if right and not _kept_as_another(c, best, told) and not _counts_a_size(best, told, text) else None
+
+
+def _counts_a_size(question: Question, told: str, text: str) -> bool:
+    """Whether a size is taken for a count: cover 300 is no 300 of anything, and neither is 300 cover."""
+    counts = [heard for heard in question.givens.values() if isinstance(heard.value, Count)]
+    bare = any(heard.end < len(told) and not re.match(r"\s*[a-z]", told[heard.end :], re.IGNORECASE) for heard in counts)
+    return bare or any(_OF_A_SIZE.match((told + text)[heard.end :]) for heard in counts)
 
 
 def _names_another(c: Conversation, text: str, best: Question) -> bool:
@@ -260,8 +269,9 @@ def _kept_as_another(c: Conversation, question: Question, told: str) -> bool:
         name = said.words["what"] if said and said.topic == "remember" and not said.loose else ""
         for parameter in c.topics[question.topic].parameters if name else ():
             heard = question.givens.get(parameter.name)
-            here = heard is not None and at <= heard.start < at + len(line)
-            if here and parameter.slot.kept and name in c.places and name not in (parameter.slot.kept, parameter.label):
+            here = heard is not None and at <= heard.start < at + len(line) and name in c.places
+            other = parameter.slot.kept or set(name.split()).isdisjoint(parameter.label.split())  # a saw limit is no corner
+            if here and other and name not in (parameter.slot.kept, parameter.label):
                 return True
         at += len(line) + 2
     return False

@@ -35,7 +35,7 @@ from assistant.told_in_parts import told_in_parts
 from assistant.told_round import look_past_story, state_of
 from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
-from assistant.ways import Way, adds, of_both_scales, same_answer, sureness, tape_step, ways_of, which_way
+from assistant.ways import Way, adds, same_answer, still_either, sureness, tape_step, ways_of, which_way
 from intents.asks_nothing import asks_nothing
 from intents.elsewhere import outside_of
 from intents.matcher import read
@@ -373,7 +373,7 @@ class Conversation:
             sentence = is_it_meant(worked.topic.parameter(name), first.asked.givens[name])
             put_asked(record, worked.topic.name, sentence, self._lines(worked))
         elif worked.asks:
-            self.pending = Pending(first.asked, worked.wanted, alike=of_both_scales(ways))
+            self.pending = Pending(first.asked, worked.wanted, alike=still_either(ways))
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
         elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
             self.pending = Pending(first.asked, ways=ways, left=unplaced)

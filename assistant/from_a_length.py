@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.metric_talk import told_in_metric
@@ -22,6 +23,16 @@ _GET = expression(
     r"(?:[ -]?(?P<unit>m|metres?|meters?|ft|foot|feet|mm))?[ -]?(?:length|lengths|stick|board|piece|stock)\W*",
     re.IGNORECASE,
 )
+_SO_MANY = (
+    r"(?:both|the two|the pair|one|each|two|three|four|five|six|\d{1,2})(?: of (?:them|those))?(?: (?:sides?|rakes?|hips?))?"
+)
+_STICKS_FOR = expression(  # which is how many 16 foot sticks for the two of them
+    rf"{_AND}(?:which (?:is|makes) |that(?:['’]s| is) )?how many (?P<n>[\d./ -]+?)[ -]?(?P<unit>m|metres?|meters?|ft|foot|feet)"
+    r"[ -]?(?:lengths|sticks|boards|pieces)(?: (?:is|are) (?:that|it|those))?(?: (?:do|will|would) (?:i|we) need)?"
+    rf"(?: for (?P<them>{_SO_MANY}))?\W*",
+    re.IGNORECASE,
+)
+_MANY = {"one": 1, "each": 1, "both": 2, "two": 2, "pair": 2, "three": 3, "four": 4, "five": 5, "six": 6}
 _IN_INCHES = expression(
     rf"{_AND}(?:in|to) (?P<unit>inches|feet|feet and inches) (?:what(?:['’]?s| is)|how much is) (?P<n>\d+\.\d+)\W*", re.IGNORECASE
 )
@@ -32,6 +43,8 @@ def from_a_length(text: str, last: Asked) -> str:
     metric, asked = told_in_metric(last), _IN_INCHES.fullmatch(text)
     if asked and metric:
         return f"what is {asked['n']} m in {asked['unit']}"
+    if sticks := _sticks_for(text, last):
+        return sticks
     found, answer = _GET.fullmatch(text), last.record.get("answer")
     if found is None or not answer or last.topic.name not in _CUT or answer["unit"] not in Length.units:
         return text
@@ -40,3 +53,22 @@ def from_a_length(text: str, last: Asked) -> str:
         return text
     unit = found["unit"] or ("mm" if said[0].value.value >= 100 else "m")  # type: ignore[union-attr]
     return f"how many {float(answer['value']):.2f} {answer['unit']} pieces from a {found['n']} {unit} length"
+
+
+def _sticks_for(text: str, last: Asked) -> str:
+    """The line as a whole question of so many of the piece just worked, where it asks how many sticks they take; "" otherwise.
+
+    A piece that is longer than a stick is joined, and so is told by how much it comes to.
+    """
+    found, answer = _STICKS_FOR.fullmatch(text), last.record.get("answer")
+    if found is None or not answer or last.topic.name not in _CUT[:3] or answer["unit"] not in Length.units:
+        return ""
+    said = numbers_in(f"{found['n']} {found['unit']}")
+    if len(said) != 1 or not isinstance(said[0].value, Length):
+        return ""
+    them = (found["them"] or "one").lower().split()
+    many = next((_MANY.get(word) or int(word) for word in them if word in _MANY or word.isdecimal()), 1)
+    size = Length(Fraction(str(answer["value"])), answer["unit"])
+    if size.to("in").value <= said[0].value.to("in").value:
+        return f"cut {many} at {float(size.value):.2f} {size.unit} from {found['n']} {found['unit']} lengths, how many lengths"
+    return f"trim sticks for {float(many * size.value):.2f} {size.unit}, {found['n']} {found['unit']} lengths"

@@ -17,7 +17,8 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _NONE_OF = expression(
-    r"\b(?:no|without|zero|minus the|leave (?:out|off) the) (?:any |the )?(?P<what>overhangs?|waste|kerf|laps?)\b", re.IGNORECASE
+    r"\b(?:no|without|zero|minus the|leave (?:out|off) the) (?:any |the )?(?P<what>overhangs?|waste|kerf|laps?)\b(?: at all)?",
+    re.IGNORECASE,
 )
 _JOINT_BEFORE = expression(r"(?:\s*[,;]|\s+(?:and|but|with))*\s*$", re.IGNORECASE)
 _JOINT_AFTER = expression(r"^(?: (?:at all|this time|now|then))?(?:\s*[,;.]|\s+(?:and|but|just|with)\b)*\s*", re.IGNORECASE)

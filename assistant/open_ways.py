@@ -44,10 +44,12 @@ def _still_in_doubt(more: Question, pending: Pending, last: Asked | None, text: 
 
     What is told anew was not what the number in doubt was for: 55, of a temperature or a humidity, and then "at 60 F".
     """
-    apart = set(differences(pending.ways)) if pending.ways else set()
+    if not pending.ways:  # the long side of my triangle is 10 feet | the run is 8 feet
+        return [way for way in pending.alike if more.givens.keys().isdisjoint(way.asked.givens)] or pending.alike
+    apart = set(differences(pending.ways))
     told = more.givens.keys() & apart
     if not told:
-        return pending.ways or pending.alike
+        return pending.ways
     said = {name: heard.value for name, heard in more.givens.items() if name in told}
     right = [way for way in pending.ways if all(_given(way, name) == _bare_value(value) for name, value in said.items())]
     as_before = [way for way in pending.ways if last and all(_given(way, name) == _was(last, name) for name in told)]

@@ -53,6 +53,12 @@ _ADDED = expression(
     r"(?P<more> (?:more|extra|another|additional))? (?P<noun>[a-z]+)(?: to (?:it|that))?",
     re.IGNORECASE,
 )
+_TAKEN_AWAY = expression(  # if I take away 14 of the boards; 4 fewer boards; leave 3 of them out
+    r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|if|what|with|say|can|you|let's)[ ,]+)*(?:"
+    r"(?:take|leave|drop|lose|remove|skip|scrap|knock)(?: away| off| out)? (?P<n>\d+|[a-z]+)(?: of)?(?: (?:the|my|those))?"
+    r" (?P<noun>[a-z]+)(?: (?:off|away|out))?|(?P<few>\d+|[a-z]+) (?:fewer|less)(?: (?P<nouns>[a-z]+))?)",
+    re.IGNORECASE,
+)
 _TO_A_PART = expression(  # knock seven inches off the wall, add a foot to the run
     r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|they|we['’]ll|i['’]ll|can|you|please)[ ,]+)*"
     r"(?:(?P<less>knock|take|cut|trim|lose|shave|drop|chop)|add|put|stick)\s+(?P<n>.+?)\s+(?:off|out of|from|to|onto|on)\s+"
@@ -164,17 +170,26 @@ def by_so_much_told(text: str) -> bool:
 
 def _so_many_more(text: str, last: Asked) -> Question | None:
     """The last question with so many more of the things it counted: "add 12 boards", "I need 6 more sheets"."""
-    found = _ADDED.fullmatch(text.strip(" .!?"))
+    found, taken = _ADDED.fullmatch(text.strip(" .!?")), _TAKEN_AWAY.fullmatch(text.strip(" .!?"))
     counts = [(name, given.value) for name, given in last.givens.items() if isinstance(given.value, Count)]
-    if found is None or not (found["add"] or found["more"]) or len(counts) != 1 or last.givens[counts[0][0]].source == "assumed":
+    adds = found is not None and bool(found["add"] or found["more"])
+    if not (adds or taken) or len(counts) != 1 or last.givens[counts[0][0]].source == "assumed":
         return None
-    said, (name, count) = places_of(found["n"]), counts[0]
+    n, noun = _so_many_of(taken if taken is not None else found)
+    said, (name, count) = places_of(n), counts[0]
     counted = [tokenize(last.text[place.end :])[:1] for place in places_of(last.text) if place.value.value == count.value]
-    named = [token[0].text.removesuffix("s") for token in counted if token] == [found["noun"].lower().removesuffix("s")]
-    if not named or len(said) != 1 or not isinstance(said[0].value, Number) or said[0].value.value.denominator != 1:
+    named = [token[0].text.removesuffix("s") for token in counted if token] == [noun.removesuffix("s")]
+    whole = len(said) == 1 and isinstance(said[0].value, Number) and said[0].value.value.denominator == 1
+    if not whole or not (named or (taken and noun in ("", "them", "those"))):
         return None
-    value = replace(count, value=count.value + said[0].value.value, text="")
-    return Question(last.topic.name, {name: Heard(value, 0, len(text), text)}, 1.0)
+    value = replace(count, value=count.value + said[0].value.value * (-1 if taken else 1), text="")
+    return Question(last.topic.name, {name: Heard(value, 0, len(text), text)}, 1.0) if value.value > 0 else None
+
+
+def _so_many_of(found: re.Match[str] | None) -> tuple[str, str]:
+    """How many a line tells of, and of what: 14 and boards, where 14 of the boards go."""
+    told = found.groupdict() if found is not None else {}
+    return told.get("n") or told.get("few") or "", (told.get("noun") or told.get("nouns") or "").lower()
 
 
 def _put_to_a_part(text: str, last: Asked) -> list[Question] | None:

@@ -8,11 +8,13 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
+from assistant.acts.manners import why_needed
 from assistant.asked_piece import (
     as_a_reply,
     as_each_thing,
     asks_it_back,
     asks_meanwhile,
+    asks_what_it_is,
     below_zero,
     beside_the_told,
     counted_load,
@@ -47,7 +49,8 @@ from assistant.price_told import price_told
 from assistant.rather_than import put_rather
 from assistant.record import Record, put_asked, put_declined, put_noted
 from assistant.said_over import places_of
-from assistant.this_not_that import this_not_that, without_old
+from assistant.this_not_that import this_not_that, unit_told, without_old
+from assistant.units_kept import units_as_before
 from assistant.ways import Way, chosen_way, differences
 from assistant.while_open import another_number, kept_right, measured, put_right, puts_right, to_the_meant
 from intents.expressions import expression
@@ -89,6 +92,10 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     """Whether the line answers what was put back; if so that is worked. An unclear reply is asked about once."""
     words = {token.text for token in tokenize(text)}
     if not pending.lines and doubted(c, record, text, pending):
+        return True
+    if asks_what_it_is(text, pending) and pending.asked is not None:
+        put_asked(record, pending.asked.topic.name, why_needed(replace(pending, question=_bare(pending.question))))
+        c.pending = pending
         return True
     if _settled(c, record, text, words, as_a_reply(text, reading, pending), pending):
         return True
@@ -150,7 +157,7 @@ def _settled(
         return _keep(c, record, text, pending.keep)
     if pending.topics:
         return _topic(c, record, text, words, pending)
-    if any(works(c, record, text, pending) for works in (lets_go, put_rather, this_not_that, put_right)):
+    if any(works(c, record, text, pending) for works in (lets_go, put_rather, this_not_that, put_right, unit_told)):
         return True
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
@@ -342,7 +349,7 @@ def _worked_so(
         return False  # a miter on a 135 corner, where that is no pitch
     if not (pending.ways and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
-        c.finish(record, ways, more)
+        c.finish(record, units_as_before(ways, c.earlier), more)
         kept_right(c, record, more, pending.asked)
     return True
 

@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.layer_changes import layers_changed
+from assistant.openings_told import still_asked
 from assistant.said_over import Place, places_of
-from assistant.units_kept import in_one_system
+from assistant.units_kept import UNITS, in_one_system
 from assistant.while_open import anew
 from intents.expressions import expression
 from intents.matcher import read_as
@@ -51,6 +52,19 @@ def without_old(c: Conversation, text: str, pending: Pending) -> str:
     found = _new_and_old(talk_of(text, c.places)) if pending.wanted else None
     known = pending.asked.givens.values() if pending.asked is not None else ()
     return text if found is None or not unheard(found[2], known) else found[0]
+
+
+def unit_told(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
+    """Whether a line is the unit alone of a number that was to be converted: how many feet is 4,200 | millimetres."""
+    unit = text.strip(" .!?").lower()
+    if pending.asked is None or pending.asked.topic.name != "conversion" or pending.wanted != "value" or unit not in UNITS:
+        return False
+    said = next(iter(still_asked(c, "conversion")), "")
+    places = places_of(said)
+    if len(places) != 1 or places[0].value.unit != "none":
+        return False
+    c.take(record, f"{said[: places[0].end]} {unit}{said[places[0].end :]}")
+    return True
 
 
 def _new_and_old(said: Said | None) -> tuple[str, Place, str] | None:

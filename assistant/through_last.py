@@ -16,7 +16,7 @@ from assistant.several import told_of
 from assistant.speech import spoken
 from intents.expressions import expression
 from intents.question import Question
-from solvers.quantities import Area
+from solvers.quantities import Area, Count
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -38,7 +38,9 @@ _OF_ITS_OWN = expression(
     re.IGNORECASE,
 )
 
-
+_NAMED = expression(r"\b(?:waste|exposure|reveal|to the weather|cover|kerf)\b", re.IGNORECASE)
+_OF_THE_COUNT = expression(r"\b(?:waste|percent|per cent|exposure|reveal|to the weather|cover|kerf)\b|%", re.IGNORECASE)
+_ITS_OWN_COUNT = expression(r"\b(?:tax|vat|discount|off|dearer|cheaper|each|apiece|cost|price|what|how)\b|[$£€]", re.IGNORECASE)
 _ASKS_OF_IT = expression(
     r"[, ]+(?:and |so |then )*what(?:['’]?s| is)? the (?:net|area|net area|area left)(?: then| now| left)?\W*$", re.IGNORECASE
 )
@@ -55,6 +57,8 @@ def through_last(
         if change(c, record, text[: asks.start()], said, c.read(text[: asks.start()]).questions):
             return True
         c.last = last
+    if last is not None and _through_count(c, record, text, said, questions, change):
+        return True
     base = _measured_before(c, last) if last and _OF_THE_WALL.search(text) and not _OF_ITS_OWN.search(text) else None
     if last is None or base is None:
         return False
@@ -66,6 +70,33 @@ def through_last(
         return False
     value = Area(Fraction(str(answer["value"])), answer["unit"], answer["text"])
     c.finish(record, [c.worked(last, {**told_of(last), "area": Given("area", value, "earlier")})], Question(last.topic.name))
+    record["say"] = spoken(f"With the {answer['name']} {answer['text']}. ") + record["say"]
+    return True
+
+
+def _through_count(
+    c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question], change: Change
+) -> bool:  # fmt: skip
+    """Whether the line changes what the things were counted by whose cost or weight was asked last: 10 percent then."""
+    last = c.last
+    count = last.givens.get("count") if last is not None and last.topic.name in ("cost", "weight") else None
+    if last is None or count is None or not _OF_THE_COUNT.search(text) or _ITS_OWN_COUNT.search(record["heard"]):
+        return False
+    text_of = getattr(count.value, "text", "")
+    counted = ((asked, asked.record.get("answer") or {}) for asked in reversed(c.earlier) if asked.topic is not last.topic)
+    base = next((a for a, answer in counted if answer.get("unit") == "count" and answer.get("text") == text_of), None)
+    waste = base.givens.get("waste") if base is not None else None
+    if base is None or (not _NAMED.search(text) and (waste is None or waste.source == "assumed")):
+        return False  # ten percent of what was never told: it may be the price's
+    c.last, trial = base, blank(record["heard"], record["via"], record["job"], record["file"])
+    answer = trial.get("answer") if change(c, trial, text, said, questions) else None
+    answer = trial.get("answer") if answer is None and trial["outcome"] == "answered" else answer
+    if not answer or answer["unit"] != "count":
+        c.last, c.pending = last, None
+        return False
+    value = Count(Fraction(str(answer["value"])), "count", answer["text"])
+    c.finish(record, [c.worked(last, {**told_of(last), "count": Given("count", value, "earlier")})], Question(last.topic.name))
+    record["also"] = [answer, *record["also"]]
     record["say"] = spoken(f"With the {answer['name']} {answer['text']}. ") + record["say"]
     return True
 

@@ -73,6 +73,7 @@ _DIVIDED = expression(
     r"|two|three|four|five|six|seven|eight|nine|ten|\d+)(?: (?:equal |even )?(?:parts|pieces|bits))?(?=\W*$)",
     re.IGNORECASE,
 )
+_AT_ALL = expression(r"(\b(?:no|without|any) [a-z]+) at all\b", re.IGNORECASE)  # no overhang at all
 _TAKEN = expression(
     r"\W*(?:(?:and|ok|so|now|then|please)\W+)*take (?:that|the|this) (?P<what>.*\b(?:window|door|opening)s?) (?:out|off|away)"
     r"(?: of (?:it|that|there))?\W*",
@@ -180,7 +181,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return text
     text = in_figures(pounds_as_money(_respelt(spelled_out(_in_one_spelling(text, last))), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
-    text = _HOUSE.sub(r"\1 \2", text)
+    text = _AT_ALL.sub(r"\1", _HOUSE.sub(r"\1 \2", text))
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:

@@ -122,8 +122,8 @@ def _decimal_metres(givens: Givens, strange: list[str], slots: dict[str, Slot]) 
 
 def _bare_openings(heard: Heard) -> bool:
     """Whether openings were told in decimals with no unit, and taken for feet: two windows 1.2 by 1.0."""
-    if not isinstance(heard.value[0], Opening) or not _POINT.search(heard.text):
-        return False
+    if not all(isinstance(one, Opening) for one in heard.value) or (heard.value and not _POINT.search(heard.text)):
+        return False  # none at all is of any unit
     return all(isinstance(size, Length) and size.unit == "ft" for one in heard.value for size in (one.width, one.height))
 
 

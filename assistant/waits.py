@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from assistant import replies
 from assistant.names import NO_NAMES
+from assistant.record import put_asked
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question, Reading
@@ -35,6 +36,7 @@ _PUTS = expression(
     re.IGNORECASE,
 )
 _ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|when|where|why|can|could|will|would|does|do)\b", re.IGNORECASE)
+_NOTHING = "Nothing was "  # worked out, or asked: what a line that changes or compares something is told
 _MOST_TOLD = 3  # numbers of such a line
 _LONGEST = 80  # characters of such a line
 
@@ -47,7 +49,10 @@ def displaced(c: Conversation, record: Record, waited: Pending | None) -> None:
         return
     last = c.last if c.last is not None and c.last.record is record else None
     refused = last is not None and waited.wanted in last.givens and waited.wanted not in waited.asked.givens  # 140 percent
-    if c.pending is None and record["outcome"] == "declined" and (last is None or refused):
+    if c.pending is None and record["outcome"] == "asks" and _NOTHING in str(record["ask"]):
+        c.pending = waited
+        put_asked(record, waited.asked.topic.name, f"Still open: {waited.question}")
+    elif c.pending is None and record["outcome"] == "declined" and (last is None or refused):
         c.pending = waited
         record["say"] = f"{record['say'].rstrip('.')}. Still open: {waited.question}"
     elif record["outcome"] == "answered" and record["topic"] != waited.asked.topic.name:

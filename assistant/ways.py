@@ -164,10 +164,9 @@ def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict
     return None
 
 
-def of_both_scales(ways: list[Way]) -> list[Way]:
-    """The ways, where the scale of a temperature tells them apart, or feet and metres; what lacks a piece is still of either."""
-    values = [_value(way, name) for name in differences(ways) for way in ways] if len(ways) > 1 else []
-    return ways if values and all(isinstance(value, (Temperature, TemperatureChange, Length)) for value in values) else []
+def still_either(ways: list[Way]) -> list[Way]:
+    """The ways that all lack the same piece, where there are several: what tells them apart is still open once it is told."""
+    return ways if len(ways) > 1 else []
 
 
 _NO_SCALE = expression(r"(?:[−\d.+ -]|minus|below|zero)*(?:°|deg(?:ree)?s?)?\W*", re.IGNORECASE)

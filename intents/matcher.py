@@ -1,8 +1,7 @@
 """From words to Questions: which topic's islands were said, which quantity goes to which parameter, how well it fits.
 
-A topic is considered when all the plain islands of one of its patterns stand in the sentence, in any order. What was
-said but belongs to no island counts against it; what is missing is named. The best few readings go to the
-conversation, which asks where two are near.
+A topic is considered when all the plain islands of one of its patterns stand in the sentence, in any order. What belongs to none
+counts against it; what is missing is named. The best few readings go to the conversation, which asks where two are near.
 """
 
 from __future__ import annotations
@@ -28,6 +27,7 @@ from intents.corner_told import no_corner
 from intents.counted_things import no_broken_count, other_count
 from intents.crossed import crossed
 from intents.each_long import each_long
+from intents.either_choice import either_choice
 from intents.features import of_sentence
 from intents.fills_it import fills_it
 from intents.gable_again import gable_again
@@ -122,7 +122,7 @@ def _full_chart(text: str, folder: Path) -> Chart:
 _PLACES = (
     parts_together, standing_gable, wall_sizes, taken_out, sold_in, saw_labels, movement_told, lumber_told, held_between,
     roofs_and_frames, named_later, pole_told, half_a_face, no_sum, rolls_told, gable_again, at_each_place, by_labels,
-    vents_told, no_broken_count)  # fmt: skip
+    vents_told, no_broken_count, either_choice)  # fmt: skip
 _TOLD = (bay_told, hips_told, kicked_out, along_ground, around, overhang_aside, fills_it, one_system, in_square_feet, sum_halved)
 
 

@@ -27,6 +27,7 @@ _BEGAN = frozenset(("started", "began", "begun"))
 _REMAIN = frozenset("left now only remaining".split())
 _SINCE, _YEARS = frozenset("since in".split()), range(1850, 2100)
 _NO, _NEAR = frozenset("nowhere not far isn't".split()), frozenset("near from close".split())
+_PIECES = frozenset("piece pieces bit part parts go one".split())
 _SPENT = 4  # words from a sum to where it is said to be there to spend
 _NOT_IT = 6  # words from a quantity to the one it is not
 _GOES_ON = _MEASURED | {"/", "'", '"', "-", "%", "percent", "degrees"} - {"and", "or", "by"}
@@ -56,6 +57,8 @@ def idle_places(words: Sequence[str]) -> set[int]:
             if spent and any(tuple(words[k : k + 2]) == ("to", "spend") for k in range(at + 1, at + _SPENT)):
                 found.add(at)  # we've 3000 to spend
             found.update(_named_or_counted(words, at))
+            if word == "one" and [*words[at - 2 : at]] == ["more", "than"] and set(words[at + 1 : at + 2]) <= _PIECES:
+                found.add(at)  # in more than one piece
             if words[at - 1 : at] == ["not"]:
                 found.update(_is_not(words, at))
             if at > 1 and words[at - 1] in _NEAR and words[at - 2] in _NO and words[at + 1 : at + 2] != ["inch"]:

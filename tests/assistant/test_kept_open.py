@@ -102,3 +102,52 @@ def test_what_goes_on_from_the_sum_is_of_the_sum(line: str) -> None:
 @pytest.mark.parametrize("line", ["what's 3/8 of an inch in millimeters", "what is 22 feet divided by 2"])
 def test_a_sum_asked_outright_is_no_piece(line: str) -> None:
     assert records("how long is the rake", line)[-1]["outcome"] == "answered"
+
+
+@pytest.mark.parametrize(
+    ("open_", "back", "piece", "value"),
+    [
+        ("arched head, 1200 across", "what is rise here", "300", 750),
+        ("rake length 24 foot gable", "what does pitch mean", "9 in 12", 180),
+        ("rake length 24 foot gable", "which pitch do you mean", "9 in 12", 180),
+        (
+            "crown 38 degrees from the wall, saw setting",
+            "which corner do you mean?",
+            "it's an outside corner at 92 degrees",
+            30.7331,
+        ),
+        (SCREW, "what does penetration mean?", "38", 145),
+    ],
+)
+def test_what_the_piece_is_may_be_asked_back(open_: str, back: str, piece: str, value: float) -> None:
+    first, again, last = records(open_, back, piece)
+    assert (again["outcome"], again["topic"]) == ("asks", first["topic"])
+    assert first["ask"] in again["ask"]
+    assert last["answer"]["value"] == pytest.approx(value, abs=1e-3)
+
+
+def test_what_is_usual_nowhere_else_is_the_piece() -> None:
+    lines = ("how many boards for a wall 24 feet long and 9 feet high", "12 feet long and 4 and a half inches of each one shows")
+    given = {one["name"]: one["text"] for one in records(*lines)[-1]["givens"]}
+    assert given["exposure"] == "4 and a half inches"
+
+
+@pytest.mark.parametrize(
+    ("line", "sticks"),
+    [("how many 16 foot sticks for the two of them", 2), ("which is how many 10 foot boards for one side?", 2),
+     ("how many 12 foot lengths is that for both", 3)],
+)  # fmt: skip
+def test_sticks_for_the_piece_just_worked(line: str, sticks: int) -> None:
+    assert records("rake length 24 foot gable, 9 in 12", line)[-1]["answer"]["value"] == sticks
+
+
+def test_more_than_one_is_no_count() -> None:
+    lines = ("going round a 90 degree corner with more than one piece, what do I set the saw to", "four")
+    first, last = records(*lines)
+    assert first["outcome"] == "asks"
+    assert last["answer"]["value"] == pytest.approx(15)
+
+
+def test_the_unit_of_the_talk_is_that_of_the_piece() -> None:
+    lines = ("rake length, gable 6.4 m wide, 35 degrees", "hip length, 35 degree roof", "3.3")
+    assert records(*lines)[-1]["answer"]["unit"] == "mm"

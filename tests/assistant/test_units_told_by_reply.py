@@ -76,3 +76,7 @@ def test_a_scale_that_made_no_difference_is_not_known_next() -> None:
 
 def test_a_scale_that_was_said_is_known_next() -> None:
     assert last("frost tonight? low of minus 2 C", "dew point minus 1", "low 4, dew point 1?")["answer"]["value"] == 0
+
+
+def test_a_wall_in_decimals_with_no_openings_is_worked() -> None:
+    assert last("wall area 7.2 by 2.4, no windows")["answer"]["value"] == pytest.approx(17.28)

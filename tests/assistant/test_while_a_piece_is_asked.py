@@ -108,6 +108,11 @@ def test_a_price_is_no_size(open_: tuple[str, ...], price: str) -> None:
     assert records(*open_, price)[-1]["outcome"] == "asks"
 
 
+def test_a_size_is_no_count() -> None:
+    assert records("cost at 6.20 each", "350 cover")[-1]["outcome"] == "asks"
+    assert records("cost at 6.20 each", "350 boards")[-1]["answer"]["value"] == pytest.approx(2170)
+
+
 @pytest.mark.parametrize("price", ["2.40 a metre", "14 a board", "14.50 each", "at 14 each"])
 def test_a_price_is_the_piece_where_one_is_asked_for(price: str) -> None:
     assert records("cost of 36 boards", price)[-1]["topic"] == "cost"
