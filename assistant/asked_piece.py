@@ -38,7 +38,9 @@ _EITHER = expression(
     re.IGNORECASE,
 )
 # Things that are counted are no measure that is waited for: 60 teeth, of how far a saw swings.
-_COUNTED = expression(r"^\W*(?:[a-z]+\W+)?[\d./]+ (?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*$", re.IGNORECASE)
+_COUNTED = expression(r"\s+(?P<what>teeth|people|men|[a-z]{2,}[^su\W]s)\W*", re.IGNORECASE)
+_BETWEEN = expression(r"\b(?:gaps|spaces)\W*$", re.IGNORECASE)
+_PARTS = frozenset(("parts", "pieces", "ways"))
 _USED = expression(r"\b(?:used|bought|sold|lost|had|ordered|wasted) (?:about |only )?[\d./]+ (?P<what>[a-z]{2,}[^su\W]s)\b", re.I)
 _OF_A_SIZE = expression(r"\d (?:cover|exposure|wide|long|high|tall|deep|thick|kerf|lap)\W*$|^\W*(?:cover|exposure) \d", re.I)
 _NO_THINGS = frozenset("yes thanks cheers as is this was points times".split())
@@ -150,12 +152,14 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
         return True
     if _USED.search(text):
         return True  # we used 40 boards yesterday
+    if pending.wanted == "count" and _BETWEEN.search(text):
+        return True  # seven gaps, of how many pieces
     if issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):
         return pending.wanted in more.givens and _OF_A_SIZE.search(text) is not None and len(more.givens) == 1
-    found = _COUNTED.match(text)
-    rows = numbers_in(text)
-    bare = len(rows) == 1 and isinstance(rows[0].value, Number)
-    return found is not None and bare and found["what"].lower() not in {*more.words, *_NO_THINGS}
+    places = places_of(text)
+    bare = len(places) == 1 and isinstance(places[0].value, Number)
+    found = _COUNTED.fullmatch(text[places[0].end :]) if bare and len(text[: places[0].start].split()) <= 1 else None
+    return found is not None and (found["what"].lower() in _PARTS or found["what"].lower() not in {*more.words, *_NO_THINGS})
 
 
 def named(more: Question, pending: Pending) -> bool:

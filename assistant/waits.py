@@ -10,9 +10,8 @@ import re
 from itertools import takewhile
 from typing import TYPE_CHECKING
 
-from assistant import replies
 from assistant.names import NO_NAMES
-from assistant.record import put_asked
+from assistant.record import become, blank, put_asked
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question, Reading
@@ -72,15 +71,23 @@ def back_to_it(c: Conversation, record: Record, text: str) -> bool:
     if not 1 <= len(numbers_in(text)) <= _MOST_TOLD or _ASKS.search(text) or _PUTS.match(text):
         return False
     more = read_as(text, waits.asked.topic.name, c.parameters, wanted=waits.wanted)
-    if waits.wanted not in more.givens or more.unplaced or not (_named(c, text, more, waits) or _goes_back(text, waits)):
+    right = bool(more.words) and bool(more.givens) and more.givens.keys() <= waits.asked.givens.keys()  # what was told, put right
+    told = waits.wanted in more.givens or right
+    if not told or more.unplaced or not (_named(c, text, more, waits) or _goes_back(text, waits)):
         return False
     own = [q for q in c.read(text).questions if q.score > 0 and q.whole and q.topic != waits.asked.topic.name and q.words]
     if any(c.ways(question)[0].worked.working for question in own):
         return False
-    c.waiting = None
-    if replies.settle(c, record, text, Reading(text), waits):
+    from assistant.replies import settle  # which goes on from answers itself, and so from here
+
+    c.waiting, waits.repeated = None, False
+    trial = blank(record["heard"], record["via"], record["job"], record["file"])
+    if settle(c, trial, text, Reading(text), waits) and not waits.repeated:
+        become(record, trial)
+        if c.last is not None and c.last.record is trial:
+            c.last.record = record
         return True
-    c.waiting = waits
+    c.pending, c.waiting = None, waits
     return False
 
 

@@ -85,6 +85,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_side(chart, question)
     if topic == "staggered joints":
         return _STAGGERED.isdisjoint(words)
+    if topic == "equal spacing":
+        return _counts_the_gaps(chart, question)
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
@@ -150,6 +152,13 @@ def _as_a_wall(gable: Question) -> Question:
 def _asks_its_area(words: Sequence[str], question: Question) -> bool:
     """Whether the area to clad is asked for, which boards are counted from: siding area on a 40 foot wall."""
     return "area" not in question.givens and any(one in _CLADS and two == "area" for one, two in pairwise(words))
+
+
+def _counts_the_gaps(chart: Chart, question: Question) -> bool:
+    """Whether so many gaps were taken for so many pieces, which are one more or one less."""
+    count = question.givens.get("count")
+    end = places_of(chart, count)[1] if count is not None and count.end > count.start else len(chart.words)
+    return chart.words[end : end + 1] in (["gaps"], ["spaces"])
 
 
 def _is_no_sum(words: Sequence[str]) -> bool:
