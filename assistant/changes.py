@@ -85,7 +85,7 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
         return True
     if c.last is None or (questions and questions[0].whole and not tells_only(c, text, questions[0])):
         return False
-    if meant_for.named_else(text, c.last.topic):
+    if meant_for.named_else(text, c.last):
         return False
     for told in told_changes(c, text, _wanted(text, said), c.last):
         if isinstance(told, Question):
@@ -207,7 +207,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         _ask_where(c, record, wanted, c.last)
         return True
     found, text_now = outright or _readings(c, wanted, c.last, questions), ""
-    elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last.topic)
+    elsewhere = bool(found) or meant_for.named_else(wanted.rest, c.last)
     over = None if elsewhere else said_over(c, c.last, wanted.rest, wanted.old, wanted.corrects, wanted.lead)
     other = over is not None and (meant_for.sold_so(over[0], c.last) or meant_for.called_else(wanted.rest, over[0], c.last))
     if over is not None and not (other or talks_of_else(over[0], wanted, c.last)):
@@ -275,7 +275,7 @@ def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Ques
     `questions` is what its words come to alone: nothing, or as likely the last topic as any, and they can be read on.
     """
     in_words = numbers_in(wanted.old) and only_in_words(wanted, last)
-    if in_words or OF_THEM.search(wanted.rest) or meant_for.named_else(wanted.rest, last.topic):
+    if in_words or OF_THEM.search(wanted.rest) or meant_for.named_else(wanted.rest, last):
         return []
     likely = [q.topic for q in questions if q.score >= questions[0].score - LEVEL]
     loosely = last.topic.name in likely if likely else wanted.led

@@ -27,7 +27,7 @@ from intents.matcher import read
 from intents.question import Question
 from intents.talk import numbers_in, talk_of
 from intents.tokens import tokenize
-from solvers.quantities import Count
+from solvers.quantities import Count, Money
 from solvers.slots import Layer
 
 if TYPE_CHECKING:
@@ -271,7 +271,7 @@ def _kept_as_another(c: Conversation, question: Question, told: str) -> bool:
             heard = question.givens.get(parameter.name)
             here = heard is not None and at <= heard.start < at + len(line) and name in c.places
             other = parameter.slot.kept or set(name.split()).isdisjoint(parameter.label.split())  # a saw limit is no corner
-            if here and other and name not in (parameter.slot.kept, parameter.label):
+            if here and other and parameter.kind is not Money and name not in (parameter.slot.kept, parameter.label):
                 return True
         at += len(line) + 2
     return False

@@ -188,12 +188,13 @@ def names_in(topic: Topic, rest: str) -> set[str]:
     return labels | {word for word, called in CALLED.items() if called in labels or labels & UNNAMED}
 
 
-def named_else(rest: str, topic: Topic) -> bool:
+def named_else(rest: str, last: Asked) -> bool:
     """Whether the line names beside its number what the topic does not take: an overhang, after a gable's height."""
     found = _THING.search(rest)
-    labels = {word for parameter in topic.parameters for word in parameter.label.split()}
-    labels |= {"run"} if any(parameter.name == "across" for parameter in topic.parameters) else set()  # half of the width
-    return found is not None and next(name for name in found.groups() if name).lower() not in labels
+    labels = {word for parameter in last.topic.parameters for word in parameter.label.split()}
+    labels |= {"run"} if any(parameter.name == "across" for parameter in last.topic.parameters) else set()  # half of the width
+    name = next(name for name in found.groups() if name).lower() if found is not None else ""
+    return found is not None and name not in labels and re.search(rf"\b{name}\b", last.text, re.IGNORECASE) is None
 
 
 def called_alike(rest: str, targets: list[str], last: Asked) -> bool:

@@ -59,8 +59,8 @@ def _named(question: Question) -> str:
 
 
 _LEAD = expression(
-    r"^(?:(?:(?:ok|okay|so|and|now|hey|please|can you|could you|i need|i want|we need|let['’]?s do|do|give me|work out"
-    r"|figure(?: out)?|get me)\s+)+(?:(?:an?|the|my|our|some)\s+)?|how much |how many )"
+    r"^(?:(?:ok|okay|so|and|now|hey|please)\s+)*(?:(?:(?:can you|could you|please)\s+)?(?:i need|i want|we need|let['’]?s do|do"
+    r"|give me|work out|figure(?: out)?|get me)\s+(?:(?:an?|the|my|our|some)\s+)?|how much |how many )"
 )
 _THING = r"(?:wall|gable|house|roof|deck|frame|slab|floor|shed|foundation|footing|lay-?out|box|opening|platform|pad|job|garage)"
 _OF_WHAT = expression(

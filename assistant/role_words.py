@@ -116,6 +116,10 @@ def _alone(text: str) -> bool:
     return len(places) == 1 and not text[: places[0].start].strip() and not text[places[0].end :].strip(" .!?°")
 
 
+def _near_to(new: Quantity | None, given: Given) -> bool:
+    return new is None or not isinstance(given.value, Quantity) or times_apart(new.value, given.value.value) <= _TWO
+
+
 def role_tests(text: str, last: Asked, new: Quantity | None = None) -> list[Callable[[Given], bool]]:
     """What words of a change tell of the given that its number (`new`) is for; a test that no given passes tells nothing."""
     labels = {p.name: p.label for p in last.topic.parameters}
@@ -125,7 +129,7 @@ def role_tests(text: str, last: Asked, new: Quantity | None = None) -> list[Call
     at = _AT.fullmatch(text) is not None and new is not None and _may_be_laid_at(labels, last, new)
     other = bool(last.changed) and _THE_OTHER.search(text) is not None  # overhang's 14 | and the other side has 10
     return [
-        lambda given: not other or given.name in last.changed,
+        lambda given: not other or (given.name in last.changed and _near_to(new, given)),
         lambda given: len(wanted) != 1 or labels[given.name] == wanted[0],
         lambda given: not side or "side" in labels[given.name],
         lambda given: not limit or labels[given.name] in _STANDING,

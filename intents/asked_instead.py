@@ -5,7 +5,7 @@ Such a question is not answered as it stands: the conversation asks, or takes th
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -43,6 +43,12 @@ _STAGGERED = frozenset(
     "joint joints stagger staggers staggered staggering butt butts butting seam seams offset offsets shift shifted pattern row"
     " rows course courses random repeat repeats break breaks ends boards".split()
 )
+_ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
+_BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
+    "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
+    "staggered joints": _STAGGERED.isdisjoint,
+    "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)),  # round it to a sixteenth
+}
 _HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off
 _SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall
 _EDGES = frozenset("edge edges rake rakes verge verges barge".split())
@@ -77,14 +83,12 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _asks_high(words) or _asks_exposure(words)
     if topic == "height of courses":
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
-    if topic == "cut list":
-        return "coil" in words  # an apron of 6 and 4 out of a 3 foot coil
+    if topic in _BY_WORDS:
+        return _BY_WORDS[topic](words)
     if topic in _BOUGHT:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
     if topic in _AREAS:
         return _asks_side(chart, question)
-    if topic == "staggered joints":
-        return _STAGGERED.isdisjoint(words)
     if topic == "equal spacing":
         return _counts_the_gaps(chart, question)
     if topic == "balanced panels":

@@ -26,6 +26,7 @@ from intents.second_sums import AGREED, AGREED_AND_SURE
 from intents.told_twice import other_way_round
 from solvers.quantities import Length, Percent, Quantity, Ratio, Temperature, TemperatureChange
 from solvers.slots import Layer, Parameter
+from solvers.sums import DIVIDED, Sum
 
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
 LIKELY = 0.2  # the share from which on a sentence that no rule fits is about something else
@@ -312,8 +313,9 @@ def _into_itself(question: Question) -> bool:
 
 def _halves_unsaid(chart: Chart, top: Question | None, question: Question) -> bool:
     """Whether a sum takes half of what is split, and no word says into two: split 2750 mm."""
-    split = top is not None and top.topic == EVENLY and question.topic == second_sums.TOPIC
-    return split and _TWO.isdisjoint(chart.words)
+    whole = question.givens["sum"].value if question.topic == second_sums.TOPIC and "sum" in question.givens else None
+    halves = isinstance(whole, Sum) and whole.operation == DIVIDED and getattr(whole.right, "value", 0) == 2
+    return halves and top is not None and top.topic == EVENLY and _TWO.isdisjoint(chart.words)
 
 
 def _may_lack(top: Question | None, question: Question, likely: float, least: float) -> bool:

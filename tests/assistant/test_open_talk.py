@@ -299,3 +299,29 @@ def test_what_a_panel_covers_counts_nothing() -> None:
 )
 def test_a_nail_is_no_penetration_and_the_other_side_has_another_of_the_same(lines: tuple[str, ...], value: float) -> None:
     assert last(*lines)["answer"]["value"] == pytest.approx(value)
+
+
+def test_what_boards_cost_each_is_no_length_of_theirs() -> None:
+    told, cost = records("boards are 14.60 each", "what do 118 boards cost")
+    assert told["topic"] != "remember"
+    assert cost["answer"]["value"] == pytest.approx(118 * 14.6)
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("step flashing for a 15 foot rake at five inch exposure", "no seven inch", "and the other side's eighteen"), 31),
+        (("four foot rise in nine foot run what degrees", "ten foot run"), 21.8014),
+        (("three metre rail divided in eight",), 375),
+        (("gutter board 10 ft 9, come in 3/8 for the end cap, cut at?",), 128.625),
+    ],
+)
+def test_what_was_right_stays_right(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value, abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    "asks", ["pickets in 96 inches, 3 1/2 wide, 7 gaps", "how far apart are the studs if i have 9 in 12 feet"]
+)
+def test_what_may_be_another_thing_is_asked(asks: str) -> None:
+    assert last(asks)["outcome"] == "asks"
