@@ -17,6 +17,7 @@ from intents import second_sums
 from intents.chart import Chart
 from intents.features import of_sentence
 from intents.learned import Learned
+from intents.not_asked import halves_unsaid, into_itself
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
 from intents.reading import Dims
@@ -26,7 +27,6 @@ from intents.second_sums import AGREED, AGREED_AND_SURE
 from intents.told_twice import other_way_round
 from solvers.quantities import Length, Percent, Quantity, Ratio, Temperature, TemperatureChange
 from solvers.slots import Layer, Parameter
-from solvers.sums import DIVIDED, Sum
 
 CERTAIN = 0.9  # the share from which on the second reader's topic goes before a rule that fits
 LIKELY = 0.2  # the share from which on a sentence that no rule fits is about something else
@@ -45,8 +45,7 @@ NONE_KNOWN = 99  # more pieces than any topic lacks
 MOSTLY, HARDLY = 0.6, 0.05  # the share from which on another topic goes first where the rule's own is next to none
 ALL_BUT_CERTAIN = 0.7  # the share from which on a topic is believed that no word names: 50 F 90 percent
 SELDOM = 0.1  # and of one that such a topic goes before, where it tells no less of the line
-CONVERSION, EVENLY = "conversion", "divide evenly"
-_TWO = frozenset("half halves halve halved two 2 both pair middle centre center".split())
+CONVERSION = "conversion"
 _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the tape
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
@@ -275,7 +274,7 @@ def _read_again(
     if second is None:
         return
     question = second.question
-    if _into_itself(question) or _halves_unsaid(chart, top, question):
+    if into_itself(question) or halves_unsaid(chart, top, question):
         return
     likely, mine = shares[question.topic], shares.get(top.topic, 0) if top else 0
     same = top is not None and top.topic == question.topic
@@ -303,19 +302,6 @@ def _read_again(
         return
     question.score = AHEAD + max(0.0, top.score if top else 0.0)
     reading.questions = [question]
-
-
-def _into_itself(question: Question) -> bool:
-    """Whether a conversion is into the very unit that was said, which no word asks for: membrane for 1500 square feet."""
-    to, value = question.givens.get("to"), question.givens.get("value")
-    return question.topic == CONVERSION and to is not None and value is not None and value.start <= to.start < to.end <= value.end
-
-
-def _halves_unsaid(chart: Chart, top: Question | None, question: Question) -> bool:
-    """Whether a sum takes half of what is split, and no word says into two: split 2750 mm."""
-    whole = question.givens["sum"].value if question.topic == second_sums.TOPIC and "sum" in question.givens else None
-    halves = isinstance(whole, Sum) and whole.operation == DIVIDED and getattr(whole.right, "value", 0) == 2
-    return halves and top is not None and top.topic == EVENLY and _TWO.isdisjoint(chart.words)
 
 
 def _may_lack(top: Question | None, question: Question, likely: float, least: float) -> bool:

@@ -119,3 +119,7 @@ def test_a_number_told_is_said_to_be_another(lines: tuple[str, ...], value: floa
 def test_two_alike_are_not_told_apart_by_the_number_alone() -> None:
     same = last("screw length 3/4 strap 3/4 siding, 1 1/2 in the stud", "1 not 3/4")
     assert same["outcome"] == "asks"
+
+
+def test_what_is_left_is_not_open() -> None:
+    assert last("rake return", "never mind", "five twelve")["outcome"] != "answered"

@@ -321,11 +321,6 @@ def test_an_unclear_reply_is_asked_about_once_and_the_question_stays_open(say: S
     assert say("five twelve")["answer"]["value"] == pytest.approx(rake_return(5))
 
 
-def test_what_is_left_is_not_open(say: Say) -> None:
-    say("rake return", "never mind")
-    assert say("five twelve")["outcome"] != "answered"
-
-
 def test_talk_in_between_leaves_the_question_open(say: Say) -> None:
     say("rake return")
     assert "depends on the pitch" in say("I don't know")["ask"]
