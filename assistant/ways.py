@@ -152,6 +152,8 @@ def _of_both(heard: dict[str, Heard], name: str, slots: dict[str, Slot]) -> dict
     for other, second in heard.items():
         if other not in slots or slots[other].doubt != slots[name].doubt or not isinstance(second.value, Length):
             continue
+        if not second.value.value:
+            continue  # no foot is as large as nothing
         words = set(second.text.lower().replace('"', " inches").split())
         unit = ""
         if words & UNIT_WORDS["ft"]:

@@ -325,3 +325,7 @@ def test_what_was_right_stays_right(lines: tuple[str, ...], value: float) -> Non
 )
 def test_what_may_be_another_thing_is_asked(asks: str) -> None:
     assert last(asks)["outcome"] == "asks"
+
+
+def test_a_side_of_nothing_is_refused_and_trips_nothing() -> None:
+    assert last("far how diagonal 0 foot, 16 of by out 20 foot square 12 3/8, measures")["answer"] is None
