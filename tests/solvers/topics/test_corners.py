@@ -139,8 +139,9 @@ def test_a_corner_in_pieces_turns_from_leg_to_leg(corner: Angle, parts: int) -> 
 
 
 def test_a_shape_by_its_name_is_its_number_of_sides() -> None:
-    for shape in Shape:
-        assert answer("polygon", shape=shape) == pytest.approx(180 / SIDES[shape])
+    assert set(Shape) == {*SIDES, Shape.BAY}  # which is no ring, and is asked for its angle
+    for shape, sides in SIDES.items():
+        assert answer("polygon", shape=shape) == pytest.approx(180 / sides)
 
 
 def test_a_bay_angle_is_the_turn() -> None:
