@@ -60,6 +60,12 @@ _LEFT = expression(
     r"(?:[.,;:!–—]|\bbut\b)\s*(?P<rest>\S.*\w.*)",
     re.IGNORECASE,
 )
+_WHAT_IS = expression(
+    r"\W*(?:(?:and|so|but|sorry|ok|hmm+)\W+)*(?:which \w+ (?:do|is|are|would|of)\b|what(?:['’]?s| is| are) [\w ]+ here\b"
+    r"|what (?:do|does) .* mean\b|what(?:['’]?s| is) (?:an? |the )?[\w ]+ mean\b)",
+    re.IGNORECASE,
+)
+_SHORT = 8  # words of such a line
 _LONGEST = 90  # characters of such a line
 
 
@@ -73,10 +79,18 @@ def asked_back(c: Conversation, record: Record, text: str) -> bool:
     usual = _USUAL.fullmatch(text) is not None and bool(open_.wanted)
     if usual and any(choice.topic not in (open_.asked.topic.name,) and choice.whole for choice in c.read(text).questions):
         return False
-    if not usual and not _WHY.fullmatch(text) and not _WHAT.fullmatch(text):
+    if not (usual or _WHY.fullmatch(text) or _WHAT.fullmatch(text) or _asks_what_it_is(text, open_)):
         return False
     put_asked(record, open_.asked.topic.name, _with_usual(open_) if usual else why_needed(open_))
     return True
+
+
+def _asks_what_it_is(text: str, pending: Pending) -> bool:
+    """Whether a short line with no number asks what is meant by the piece that is waited for: which corner do you mean."""
+    if pending.asked is None or not pending.wanted or numbers_in(text) or not _WHAT_IS.match(text):
+        return False
+    label = pending.asked.topic.parameter(pending.wanted).label.lower().split()
+    return label[0] in text.lower().split() and len(text.split()) <= _SHORT
 
 
 def left_for_another(c: Conversation, record: Record, text: str) -> bool:

@@ -17,6 +17,7 @@ from assistant.ways import twins
 from intents.expressions import expression
 from intents.fitting import fit
 from intents.matcher import Topics, read_as
+from intents.per_what import LOADS
 from intents.question import Heard, Question, Reading
 from intents.talk import numbers_in
 from intents.told_over import legs_in_millimetres
@@ -66,14 +67,7 @@ _SO_LONG_A_NAIL = expression(
 _SIZED = expression(
     r"\W*(?:[a-z']+\W+){0,3}[\d./ -]+(?:inch(?:es)?|in|\"|mm|mil)? ?(?:wide )?(?P<what>[a-z]{3,}s)\W*", re.IGNORECASE
 )
-_LOADS = ("cost", "weight")
 _INTO = expression(r"\b(?:in|into|bites?|penetrat\w+|past|beyond|embed\w*|stud|framing|hold|grip)\b", re.IGNORECASE)
-_WHAT_IS = expression(
-    r"\W*(?:(?:and|so|but|sorry|ok|hmm+)\W+)*(?:which \w+ (?:do|is|are|would|of)\b|what(?:['’]?s| is| are) [\w ]+ here\b"
-    r"|what (?:do|does) .* mean\b|what(?:['’]?s| is) (?:an? |the )?[\w ]+ mean\b)",
-    re.IGNORECASE,
-)
-_SHORT = 8  # words of such a line
 _A_THING = "roll|board|sheet|stick|box|tube|panel|length|piece|bundle|square|bag|coil|strip|strap|screw|nail|batten|post"
 _SO_MUCH_EACH = expression(
     r"\bat [^,;?]+ (?:each|apiece)\b|\b\d+\.\d\d (?:each|apiece|a pop)\b"
@@ -92,14 +86,6 @@ def asks_it_back(text: str, pending: Pending) -> bool:
     label = pending.asked.topic.parameter(pending.wanted).label
     asks = re.search(rf"\bwhat(?:'?s| is| are)? (?:my |the |its )?{re.escape(label)}\W*$", text, re.IGNORECASE) is not None
     return asks or _ENOUGH.fullmatch(text) is not None or (_EITHER.fullmatch(text) is not None and len(places_of(text)) > 1)
-
-
-def asks_what_it_is(text: str, pending: Pending) -> bool:
-    """Whether a short line with no number asks what is meant by the piece that is waited for: which corner do you mean."""
-    if pending.asked is None or not pending.wanted or numbers_in(text) or not _WHAT_IS.match(text):
-        return False
-    label = pending.asked.topic.parameter(pending.wanted).label.lower().split()
-    return label[0] in text.lower().split() and len(text.split()) <= _SHORT
 
 
 def asks_meanwhile(text: str, reading: Reading) -> bool:
@@ -175,6 +161,8 @@ def _rather_a_width(heard: Heard | None, asked: Asked) -> bool:
         return False
     bare = heard.text.strip().replace(".", "", 1).isdigit() and 4 % heard.value.value.denominator != 0
     return bare and "width" not in asked.givens and any(p.name == "width" for p in asked.topic.parameters)
+
+
 def beside_the_told(more: Question, asked: Asked, wanted: str) -> None:
     """Of the ways to take a reply, the first that tells the piece and leaves what was told: 6 at least and 7 at the most."""
     told = {name for name, given in asked.givens.items() if given.source == "asked"} - {wanted}
@@ -215,6 +203,8 @@ def in_its_words(text: str, pending: Pending) -> bool:
     asked = {word.removesuffix("s") for word in re.findall(r"[a-z]+", pending.question.lower())}
     words = {word for word in re.findall(r"[a-z']+", rest) if word not in _SMALL}
     return {word.removesuffix("s") for word in words} <= asked - _ASKING
+
+
 def names_the_wanted(text: str, kept: str, pending: Pending, parameters: Topics) -> bool:
     """Whether a line that could be kept under another name says none of that name, and words of the piece that is waited for:
     the swing is 80 degrees, of a temperature and of no saw."""
@@ -245,12 +235,12 @@ def as_each_thing(more: Question, text: str, lines: list[str]) -> Question:
 
 def counted_load(asked: Asked) -> bool:
     """Whether it is asked what so many things cost or weigh, which may each be so long."""
-    return asked.topic.name in _LOADS and "count" in asked.givens
+    return asked.topic.name in LOADS and "count" in asked.givens
 
 
 def of_each(more: Question, asked: Asked) -> Question:
     """The reply with its length as that of each, where it was told how many there are: 30 boards | 12 footers at 2.20 a foot."""
-    if (area := asked.givens.get("area")) is not None and asked.topic.name in _LOADS and area.value.unit == "square":
+    if (area := asked.givens.get("area")) is not None and asked.topic.name in LOADS and area.value.unit == "square":
         each = more.givens.get("price") or more.givens.get("weight")
         if each is not None and "per" not in more.givens and "per" not in asked.givens:  # 12 squares | 310
             return replace(more, givens=more.givens | {"per": Heard("SQUARE", each.start, each.end, each.text)})

@@ -24,6 +24,7 @@ from intents.elsewhere import outside_of
 from intents.expressions import expression
 from intents.lists import layers_in
 from intents.matcher import read
+from intents.per_what import LOADS
 from intents.question import Question
 from intents.talk import numbers_in, talk_of
 from intents.tokens import tokenize
@@ -41,7 +42,7 @@ TOKENS = 48  # and tokens: the longest of the question sets that is answered so 
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
 LAYERED = ("build-out", "fastener length")  # what is asked of layers
 _A_SAW = expression(r"\bsaw(?:['’]?s)? (?:only |just )?(?:goes|stops|tops|maxes|swings|reaches|is good)\b", re.IGNORECASE)
-_LOADS, _COUNTS = ("cost", "weight"), expression(r"(?: of)?(?: the| those)?(?: [a-z]+)? ?[a-z]+s\b", re.IGNORECASE)
+_COUNTS = expression(r"(?: of)?(?: the| those)?(?: [a-z]+)? ?[a-z]+s\b", re.IGNORECASE)
 INSTEAD = frozenset("instead rather not change make".split())
 TAKEN_BACK = ("forget", "strike", "correct")  # after one of these nothing that was stated holds any more
 _TAKES_BACK = expression(
@@ -96,7 +97,7 @@ def _of_another_use(question: Question, told: str) -> bool:
     saw = _A_SAW.search(told) is not None and question.topic in JOINTS
     if saw and any(getattr(heard.value, "unit", "") == "deg" for _, heard in before):
         return True
-    counts = [heard for name, heard in before if name == "count" and question.topic in _LOADS]
+    counts = [heard for name, heard in before if name == "count" and question.topic in LOADS]
     return any(not _COUNTS.match(told[heard.end :]) for heard in counts)
 
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from assistant.record import Record, become, blank
 from assistant.told_round import put_back, state_of
 from intents.expressions import expression
+from intents.per_what import LOADS
 from intents.question import Question
 from intents.talk import numbers_in
 from solvers.registry import Topic
@@ -16,7 +17,6 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked
 
-PRICED = ("cost", "weight")
 _HOW_MANY = expression(r"\W*\bhow many\b(?: (?:is|are|would|do|will)\b(?: (?:that|it|i|we)\b)*(?: (?:be|need))?)?\W*", re.I)
 _OTHER = expression(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total)\b",
@@ -56,7 +56,7 @@ def counted_anew(c: Conversation, record: Record, text: str) -> bool:
 
 def _counted(c: Conversation) -> Asked | None:
     """The question before the price that was answered last, where that was of its count."""
-    if c.last is None or c.last.topic.name not in PRICED or not c.last.record.get("answer"):
+    if c.last is None or c.last.topic.name not in LOADS or not c.last.record.get("answer"):
         return None
-    before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in PRICED), None)
+    before = next((asked for asked in reversed(c.earlier) if asked.topic.name not in LOADS), None)
     return before if before is not None and before.record["answer"]["unit"] in ("count", "square") else None

@@ -8,13 +8,11 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant import acts
-from assistant.acts.manners import why_needed
 from assistant.asked_piece import (
     as_a_reply,
     as_each_thing,
     asks_it_back,
     asks_meanwhile,
-    asks_what_it_is,
     below_zero,
     beside_the_told,
     counted_load,
@@ -92,10 +90,6 @@ def settle(c: Conversation, record: Record, text: str, reading: Reading, pending
     """Whether the line answers what was put back; if so that is worked. An unclear reply is asked about once."""
     words = {token.text for token in tokenize(text)}
     if not pending.lines and doubted(c, record, text, pending):
-        return True
-    if asks_what_it_is(text, pending) and pending.asked is not None:
-        put_asked(record, pending.asked.topic.name, why_needed(replace(pending, question=_bare(pending.question))))
-        c.pending = pending
         return True
     if _settled(c, record, text, words, as_a_reply(text, reading, pending), pending):
         return True
