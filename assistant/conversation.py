@@ -25,6 +25,7 @@ from assistant.names import article, by_its_name, meant
 from assistant.openings_told import ask_their_size
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
+from assistant.priced_in_one import priced_in_one
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as, the_same
 from assistant.running import running
 from assistant.several import so_many, worked_out
@@ -48,6 +49,7 @@ from solvers.slots import Given, said_anew
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
 STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
+TAKEN_FIRST = (priced_in_one, of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
 
@@ -142,7 +144,7 @@ class Conversation:
         if reading.broken:
             put_declined(record, reading.broken)
             return
-        if goes_on_from(self, record, text, (of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)):
+        if goes_on_from(self, record, text, TAKEN_FIRST):
             return
         questions = [q for q in reading.questions if q.score > 0 and not (self.last and denied(text, q.givens.values()))]
         said = hearing.talk_in(self, text, reading, questions)

@@ -15,11 +15,12 @@ from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
-    from assistant.pending import Asked, Pending
+    from assistant.pending import Pending
 
 _COST = "cost"
-_COUNTED = frozenset((
-    "cladding boards", "trim sticks", "membrane rolls", "sealant", "step flashing", "soffit panels", "fasteners", "strapping"
+COUNTED = frozenset((
+    "cladding boards", "trim sticks", "membrane rolls", "sealant", "step flashing", "soffit panels", "fasteners", "strapping",
+    "take-off", "cut list", "trim round openings",
 ))  # fmt: skip
 _EACH = expression(r"\b(?:each|apiece|an? (?:board|stick|piece|roll|tube|panel|sheet|length))\b", re.IGNORECASE)
 _LEAD = expression(
@@ -32,7 +33,7 @@ _LEAD = expression(
 def keep_price(c: Conversation, record: Record, text: str, pending: Pending) -> bool:
     """Whether the line tells what each costs of what is still to be counted; then that is kept, and the piece asked again."""
     asked = pending.asked
-    if asked is None or not pending.wanted or asked.topic.name not in _COUNTED or not (_LEAD.match(text) and _EACH.search(text)):
+    if asked is None or not pending.wanted or asked.topic.name not in COUNTED or not (_LEAD.match(text) and _EACH.search(text)):
         return False
     told = _EACH.sub("each", text)
     more = read_as(told, _COST, c.parameters, wanted="price")
@@ -53,12 +54,15 @@ def price_what_was_counted(c: Conversation, record: Record, waited: Pending | No
     last = c.last
     if last is None or record["outcome"] != "answered" or last.record is not record or last.topic is not waited.asked.topic:
         return
-    count = record["answer"]
-    if count["unit"] == "count":
-        _priced(c, record, last, count, waited.price)
+    if record["answer"]["unit"] == "count":
+        price_the_count(c, record, waited.price, record["answer"])
 
 
-def _priced(c: Conversation, record: Record, last: Asked, count: Record, price: str) -> None:
+def price_the_count(c: Conversation, record: Record, price: str, count: Record) -> None:
+    """What all of those just counted cost, where the price of each can be read; the count is said beside it."""
+    last = c.last
+    if last is None:
+        return
     last.record = {**record}
     more = read_as(price, _COST, c.parameters, wanted="price")
     base = c.asked(more)

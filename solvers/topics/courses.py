@@ -35,7 +35,10 @@ def course_layout(
     exposure: Exposure | None = None,
     least: Annotated[
         Length,
-        Slot("What is the least exposure?", bare=("in",), above=0, cued=True, quiet=True, name="least exposure", usual=(2, 12)),
+        Slot(
+            "What is the least exposure?", bare=("in",), above=0, most=36, cued=True, quiet=True, name="least exposure",
+            usual=(2, 12),
+        ),
     ]
     | None = None,
     meant: Annotated[
@@ -44,18 +47,31 @@ def course_layout(
     ] = Meant.GREATEST,
     count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses", usual=(1, 150))]
     | None = None,
+    bottom: Annotated[
+        Length, Slot("How high up does the first course start?", bare=("in",), cued=True, quiet=True, least=0, usual=(0, 120))
+    ]
+    | None = None,
 ) -> None:
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
 
     A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count; a count that is said
-    is kept to. Refuses an exposure higher than the wall, and a range that no whole number of courses meets. Source:
-    common practice of the story pole.
+    is kept to. Where the courses start at `bottom`, the height is that of the top from the same zero, and so are the marks.
+    Refuses an exposure higher than the wall, and a range that no whole number of courses meets. Source: common practice of
+    the story pole.
     """
+    start = Fraction(0)
+    if bottom is not None:
+        start = _exact(work, bottom)
+        work.refuse_when(
+            work.value(bottom) >= work.value(height),
+            f"the courses can't start at {work.text(bottom)} and end at {work.text(height)}: say the two again",
+        )
+        height = work.step("height to fill", height - bottom, "from where the courses start to where they end", "in")
     if count is not None:
         refuse_crowd(work, work.value(count), "courses", height)
         if exposure is not None:
             _refuse_over(work, height, count, exposure)
-        even = _lay_out(work, height, count)
+        even = _lay_out(work, height, count, start)
         if exposure is not None:
             work.also("change from what you said", even - exposure, "in")
         return
@@ -69,7 +85,7 @@ def course_layout(
     courses = _count(work, height, exposure, meant)
     if least is not None:
         _refuse_out_of_range(work, height, exposure, least, courses)
-    even = _lay_out(work, height, courses)
+    even = _lay_out(work, height, courses, start)
     work.also("change from what you said", even - exposure, "in")
     if meant is Meant.GREATEST:
         work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)
@@ -85,18 +101,19 @@ def _refuse_over(work: Working, height: Term, count: Term, exposure: Term) -> No
     )
 
 
-def _lay_out(work: Working, height: Term, courses: Term) -> Term:
-    """The exposure of so many courses on a height, their marks and the pole."""
+def _lay_out(work: Working, height: Term, courses: Term, start: Fraction) -> Term:
+    """The exposure of so many courses on a height, and their marks and the pole from where they start."""
     even = work.answer("exposure", height / courses, "the same for every course, so the last lands on the top", "in")
     work.also("courses", courses)
     _drift(work, even, courses)
-    marks = courses_between(Fraction(0), _exact(work, height), int(work.value(courses)))
+    top = start + _exact(work, height)
+    marks = courses_between(start, top, int(work.value(courses)))
     put_marks(work, marks)
     work.check("courses times exposure is the height", courses * even, "=", height)
-    _check_marks(work, marks, height)
+    _check_marks(work, marks, start, height)
     work.caution(POLE_CAUTION, HEIGHT_CAUTION)
     work.source("common practice: the story pole")
-    draw_pole(work, marks, float(work.value(height)))
+    draw_pole(work, marks, float(top))
     return even
 
 
@@ -131,9 +148,9 @@ def _drift(work: Working, even: Term, courses: Term) -> None:
         work.also("error at the top if stepped off course by course", courses * (tape - even), "in")
 
 
-def _check_marks(work: Working, marks: list[Mark], height: Term) -> None:
+def _check_marks(work: Working, marks: list[Mark], start: Fraction, height: Term) -> None:
     """The courses laid one on the other must end at the height, and no read mark may stand off its place."""
-    steps = [Fraction(marks[0].at), *(Fraction(b.at) - Fraction(a.at) for a, b in pairwise(marks))]
+    steps = [Fraction(marks[0].at) - start, *(Fraction(b.at) - Fraction(a.at) for a, b in pairwise(marks))]
     work.check("the courses laid one on the other", work.term("all courses", sum(steps, Fraction(0)), "in"), "=", height)
     unit = Fraction(10, 254) if work.metric else work.tape_step
     worst = max(abs(to_nearest(mark.at, unit) - mark.at) for mark in marks)

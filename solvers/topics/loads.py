@@ -8,7 +8,7 @@ from typing import Annotated
 from solvers.coverage import CoverArea
 from solvers.errors import NeedMore
 from solvers.exact import Term, ceil, floor
-from solvers.quantities import Count, Length, Money, Weight
+from solvers.quantities import Count, Length, Money, Percent, Weight
 from solvers.registry import topic
 from solvers.slots import Choice, Slot
 from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
@@ -120,8 +120,10 @@ def cost(
     opened: OpenedArea | None = None,
     piece: EachLong | None = None,
     bundles: Bundles | None = None,
+    tax: Annotated[Percent, Slot("How much tax, in percent?", least=0, most=100, cued=True, quiet=True, usual=(0, 30))]
+    | None = None,
 ) -> None:
-    """What so many, so much area (or a wall or gable), or so much length costs at a price, no tax.
+    """What so many, so much area (or a wall or gable), or so much length costs at a price, with the tax where it is told.
 
     Source: arithmetic. Refuses a price of nothing or less.
     """
@@ -129,12 +131,21 @@ def cost(
     length = _all_pieces(work, count, piece, length, per)
     count = _all_bundles(work, face, bundles, per) or count
     many = _amount(work, count, face, length, per, "count", "How many, or how much area or length?")
-    total = work.answer("cost", many * price, "all together", "money")
-    work.also("each", price)
+    if tax is None:
+        total = work.answer("cost", many * price, "all together", "money")
+        work.also("each", price)
+        work.caution("No tax, delivery or discount in it.")
+    else:
+        total = work.step("before tax", many * price, "all together", "money")
+        with_tax = work.answer("cost", total + total * tax / 100, "with the tax on it", "money")
+        work.also("before tax", total)
+        work.also("tax", with_tax - total, "money")
+        work.also("each", price)
+        work.check("without its tax", with_tax / (1 + tax / 100), "=", total)
+        work.caution("No delivery or discount in it.")
     _check_bounds(work, many, price, total)
     cents = work.step("in cents", many * (price * 100), "the same in the smallest coin, for the check", "none")
     work.check("counted in cents", cents / 100, "=", total)
-    work.caution("No tax, delivery or discount in it.")
 
 
 def _check_bounds(work: Working, many: Term, each: Term, total: Term) -> None:
