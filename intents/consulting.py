@@ -49,7 +49,7 @@ CONVERSION = "conversion"
 _NO_PART = (Percent, Ratio, Temperature, TemperatureChange)  # of a sum of the tape
 OUTSIDE = "outside"  # what is no question for this program
 BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that they could be swapped
-CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover".split())
+CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover drop offcut".split())
 _ABOUT = {"trim round openings": frozenset("window windows door doors opening openings".split())}
 _COUNTED_ALIKE = {"cladding boards", "take-off"}  # the boards of a wall come to the same in both
 HARDLY_FITS = 1.0  # score below which a rule hardly fits
@@ -175,6 +175,8 @@ def _other_topic(
     """A rule fits, but sentences like this one are about something else; `alike`: which comes to the same."""
     if alike and (second is None or not second.question.whole):
         return
+    if top.topic == CONVERSION and "to" in top.givens and (second is None or second_sums.of_one(second.question)):
+        return  # one number, and what it is to be put in
     if second is not None and _is_left_of_one(chart, top, second):
         second.question.score, reading.questions = top.score, [second.question]
         return

@@ -63,9 +63,23 @@ def lengths(line: Line, i: int, head: Head) -> Iterator[Reading]:
         unit, size, sure = PLAIN[word]
         sure = 1.0 if head.value >= LEAST_MIL else sure
         also = (Length(head.value / 1000, "in"),) if sure < 1 else ()
+        if word in _YARDS:
+            yield from _yards_and_feet(line, i, head)
         yield _reading(i, head.unit + 1, head.value * size, unit, head.sure * sure, also)
 
 
+def _yards_and_feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
+    """Eight yards and a foot, 8 yards 1 foot."""
+    words = line.words
+    at = head.unit + 1 + (words[head.unit + 1] == "and")
+    if words[at] in ("a", "one") and words[at + 1] == "foot":
+        yield _reading(i, at + 2, head.value * 3 + 1, "ft", head.sure)
+    for piece in line.pieces(at):
+        if words[piece.end] in FEET and 0 < piece.value < 3:
+            yield _reading(i, piece.end + 1, head.value * 3 + piece.value, "ft", head.sure)
+
+
+_YARDS = frozenset(("yard", "yards", "yd", "yds"))
 _THICK_LAYERS = frozenset(
     "foam insulation ply plywood osb polyiso eps xps rigid sheathing strapping strap furring batten battens mesh board"
     " boards".split()

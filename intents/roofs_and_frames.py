@@ -10,6 +10,7 @@ from intents.bare_corner import bare_corner
 from intents.bare_pitch import bare_pitch
 from intents.bay_told import bay_of_sides, turns_so_far
 from intents.chart import Chart
+from intents.conversion_told import conversion_told
 from intents.corner_told import setting_told
 from intents.count_is_size import count_is_size
 from intents.crown_told import crown_told
@@ -19,6 +20,7 @@ from intents.half_round import half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
 from intents.legs_counted import legs_counted
+from intents.money_sums import money_sums
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.range_told import range_told
@@ -30,7 +32,7 @@ from intents.wall_side import wall_side
 _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
     turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
-    range_told, count_is_size, up_the_slope, legs_counted,
+    range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
 )  # fmt: skip
 
 

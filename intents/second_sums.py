@@ -45,7 +45,7 @@ from intents.whole_sums import (
     shares,
     worth,
 )  # fmt: skip
-from solvers.quantities import Length, Number
+from solvers.quantities import Length, Money, Number
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, leaves, plain_size, with_units
 
 TOPIC, SLOT = "tape arithmetic", "sum"
@@ -108,6 +108,12 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     givens = {SLOT: Heard(whole, start, end, chart.text[start:end])}
     words = [w for i, w in enumerate(chart.words) if chart.known >> i & 1 and not chart.numbers >> i & 1]
     return Second(Question(TOPIC, givens, words=words), sure)
+
+
+def of_one(question: Question) -> bool:
+    """Whether a question is a sum of no more than one length, with nothing done to it."""
+    heard = question.givens.get(SLOT) if question.topic == TOPIC else None
+    return heard is not None and isinstance(heard.value, Sum) and len([*leaves(heard.value)]) == 1
 
 
 def _half_of_one(chart: Chart) -> bool:
@@ -245,13 +251,15 @@ def _worth(whole: Sum) -> Fraction | None:
 
 
 def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Mention]:
-    """The lengths and numbers from left to right, the longest at each place; where `spans` name one's tokens, those."""
+    """The lengths and numbers from left to right, the longest at each place; where `spans` name one's tokens, those. Where all
+    that is told is money or counts, so much money is a number too."""
     found: list[Mention] = []
     at = 0
+    money = _of_money_alone(chart)
     while at < len(chart.words):
         named = chart.words[at] == "one" and chart.words[at - 1 : at] and chart.words[at - 1] in WHICH_ONE
-        reading = _longest(chart, at, spans) if chart.readings[at] and not named else None
-        if reading is None:
+        reading = _longest(chart, at, spans, money) if chart.readings[at] and not named else None
+        if reading is None or chart.words[at - 1 : at] == ["nearest"]:
             at += 1
             continue
         if reading.value.value < 0:  # type: ignore[union-attr]  # a minus is what is done with a length, and no part of it
@@ -261,8 +269,16 @@ def lengths_of(chart: Chart, spans: Sequence[tuple[int, int]] = ()) -> list[Ment
     return found
 
 
-def _longest(chart: Chart, at: int, spans: Sequence[tuple[int, int]]) -> Reading | None:
-    here = [r for r in chart.readings[at] if isinstance(r.value, Length | Number) and r.value.value and r.kind != "ratio"]
+def _of_money_alone(chart: Chart) -> bool:
+    """Whether the line asks what is paid, and money is told in it and no length."""
+    said = [r for row in chart.readings for r in row]
+    return any(isinstance(r.value, Money) for r in said) and not any(isinstance(r.value, Length) for r in said)
+
+
+def _longest(chart: Chart, at: int, spans: Sequence[tuple[int, int]], money: bool) -> Reading | None:
+    rows = [replace(r, value=Number(r.value.value, "none", r.value.text)) if money and isinstance(r.value, Money) else r
+            for r in chart.readings[at]]  # fmt: skip
+    here = [r for r in rows if isinstance(r.value, Length | Number) and r.value.value and r.kind != "ratio"]
     marked = [r for r in here if (r.start + (r.value.value < 0), r.end) in spans]  # type: ignore[union-attr]
     here = marked or [r for r in here if r.sure >= LEAST_SURE and (chart.words[at] != "one" or r.end > at + 1)]
     here = marked or [r for r in here if not any(a < r.end and r.start < b for a, b in spans)]

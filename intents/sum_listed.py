@@ -22,6 +22,7 @@ _ALONE = frozenset(  # with one of these not all that is told is part of the who
 )
 _INSIDE, _OUTSIDE = frozenset("inside internal between clear".split()), frozenset("outside external overall".split())
 _STUFF = frozenset("stuff timber wood ply plywood material stock".split())
+_ROWS = {("end", "to", "end"), ("side", "by", "side"), ("in", "a", "row"), ("butted", "up", "together")}
 _FEW = 3
 
 
@@ -36,12 +37,17 @@ def listed(line: Line) -> Told | None:
 
 def all_of_it(line: Line) -> Told | None:
     """What several lengths are in all, that being asked for, where nothing is taken off."""
-    if len(line.spans) < _FEW or any(line.counts()) or line.asks.isdisjoint(_WHOLE):
+    if len(line.spans) < _FEW or any(line.counts()) or (line.asks.isdisjoint(_WHOLE) and not _in_a_row(line.asked)):
         return None
     if any(line.twice(n) or line.counts_things(n) for n in range(len(line.spans))):
         return None
     against = LESS | PLAY | BURIED | LAPPED | DOWN | MIDDLE | _ALONE | {word for word, sign in AFTER.items() if sign < 0}
     return ((ADDED,) * len(line.spans), False) if line.said.isdisjoint(against) else None
+
+
+def _in_a_row(asked: list[str]) -> bool:
+    """Whether it is asked how long things are one after the other."""
+    return any(tuple(asked[at : at + 3]) in _ROWS for at in range(len(asked)))
 
 
 def inside_out(line: Line) -> Told | None:

@@ -47,7 +47,7 @@ def course_layout(
     ] = Meant.GREATEST,
     count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses", usual=(1, 150))]
     | None = None,
-    bottom: Annotated[
+    start: Annotated[
         Length, Slot("How high up does the first course start?", bare=("in",), cued=True, quiet=True, least=0, usual=(0, 120))
     ]
     | None = None,
@@ -55,23 +55,23 @@ def course_layout(
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
 
     A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count; a count that is said
-    is kept to. Where the courses start at `bottom`, the height is that of the top from the same zero, and so are the marks.
+    is kept to. Where the courses start at `start`, the height is that of the top from the same zero, and so are the marks.
     Refuses an exposure higher than the wall, and a range that no whole number of courses meets. Source: common practice of
     the story pole.
     """
-    start = Fraction(0)
-    if bottom is not None:
-        start = _exact(work, bottom)
+    foot = Fraction(0)
+    if start is not None:
+        foot = _exact(work, start)
         work.refuse_when(
-            work.value(bottom) >= work.value(height),
-            f"the courses can't start at {work.text(bottom)} and end at {work.text(height)}: say the two again",
+            work.value(start) >= work.value(height),
+            f"the courses can't start at {work.text(start)} and end at {work.text(height)}: say the two again",
         )
-        height = work.step("height to fill", height - bottom, "from where the courses start to where they end", "in")
+        height = work.step("height to fill", height - start, "from where the courses start to where they end", "in")
     if count is not None:
         refuse_crowd(work, work.value(count), "courses", height)
         if exposure is not None:
             _refuse_over(work, height, count, exposure)
-        even = _lay_out(work, height, count, start)
+        even = _lay_out(work, height, count, foot)
         if exposure is not None:
             work.also("change from what you said", even - exposure, "in")
         return
@@ -85,7 +85,7 @@ def course_layout(
     courses = _count(work, height, exposure, meant)
     if least is not None:
         _refuse_out_of_range(work, height, exposure, least, courses)
-    even = _lay_out(work, height, courses, start)
+    even = _lay_out(work, height, courses, foot)
     work.also("change from what you said", even - exposure, "in")
     if meant is Meant.GREATEST:
         work.check("one course fewer would not reach", (courses - 1) * exposure, "<=", height)

@@ -51,6 +51,7 @@ class BareUnit(Choice):
     FEET = "feet"
     MILLIMETRES = "millimetres"
     METRES = "metres"
+    MONEY = "money"
 
 
 UNITS = {BareUnit.INCHES: "in", BareUnit.FEET: "ft", BareUnit.MILLIMETRES: "mm", BareUnit.METRES: "m"}
@@ -76,7 +77,10 @@ def tape_arithmetic(
     if sum.rule:
         work.also_word("order", sum.rule)
         _other_order(work, sum, other, bare)
-    if total.unit == "in":
+    if bare is BareUnit.MONEY:
+        work.answer("money", total * 1, "in money", "money")
+        check = work.term("worked in hundredths", in_millimetres(whole) * 100, "none") / 100
+    elif total.unit == "in":
         work.answer("length", total)
         _readings(work, total)
         check = work.term("in millimetres", in_millimetres(whole), "mm") / MM_PER_INCH
@@ -101,6 +105,9 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     assert isinstance(whole, Sum)
     work.refuse_when(len(leaves(whole)) > MOST_PARTS, f"that sum has over {MOST_PARTS} parts: ask it in pieces")
     said = [leaf for leaf in leaves(whole) if isinstance(leaf, Length)]
+    if bare is BareUnit.MONEY:
+        work.refuse_when(bool(said), "money and lengths don't go in one sum: say it again without the units of length")
+        return whole
     numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number) and leaf.unit == "none"]
     parts = [leaf for leaf in numbers if _in_parts(leaf)]
     if bare is BareUnit.MILLIMETRES and _large(numbers) and all(length.unit == "in" for length in said) and (said or parts):

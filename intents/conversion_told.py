@@ -1,0 +1,54 @@
+"""What a number with no unit is of, where it is to be put in another: 1815 on an inch tape, 9.375 to the sixteenth."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from intents.chart import Chart, quantities
+from intents.placing import PLACED_IN, place_of
+from intents.question import Heard, Question
+from intents.reading import Reading
+from solvers.quantities import Length, Number
+from solvers.sums import Measure
+
+TOPIC = "conversion"
+_OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL"))
+_FROM_MM = frozenset(("INCHES", "IMPERIAL", "TAPE", "FEET", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
+LEAST_MM, LEAST_MM_FOR_FEET = 300, 1000  # a whole number from here on that is to be in inches, or in feet, is of millimetres
+SURE = 0.9
+
+
+def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Give the one bare number of a conversion the unit that it can only be of."""
+    for question in questions:
+        to = question.givens.get("to")
+        if question.topic != TOPIC or to is None or "value" not in question.missing:
+            continue
+        found = [r for r in quantities(chart, 0, len(chart.words)) if chart.words[r.start - 1 : r.start] != ["nearest"]]
+        found = [r for r in found if not to.start <= chart.tokens[r.start].start < to.end]
+        bare = _bare(chart, found[0]) if len(found) == 1 else None
+        unit = _unit(bare.value, str(to.value)) if bare is not None and isinstance(bare.value, Number) else ""
+        if bare is None or not isinstance(bare.value, Number) or not unit:
+            continue
+        place = place_of(chart, bare.start, bare.end)
+        value = Measure(Length(bare.value.value, unit, place[2]))
+        question.givens["value"] = Heard(value, *place, SURE)
+        question.missing = [name for name in question.missing if name != "value"]
+        question.unplaced = [text for text in question.unplaced if text != place[2]]
+
+
+def _bare(chart: Chart, reading: Reading) -> Reading | None:
+    """The reading as a bare number, where what it may be of is no more than a word after it: 1815 | in inches."""
+    if isinstance(reading.value, Number):
+        return reading
+    numbers = (r for r in chart.readings[reading.start] if isinstance(r.value, Number) and r.end == reading.end - 1)
+    return next(numbers, None) if reading.sure <= PLACED_IN else None
+
+
+def _unit(number: Number, to: str) -> str:
+    """Millimetres or inches, where a bare number is to be put in the other; "" where it could be of more."""
+    if number.value.denominator == 1:
+        least = LEAST_MM_FOR_FEET if to in ("FEET", "IMPERIAL") else LEAST_MM
+        return "mm" if number.value >= least and to in _FROM_MM else ""
+    return "in" if to in _OF_INCHES and number.value > 0 else ""
