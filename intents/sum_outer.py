@@ -9,7 +9,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from intents.sum_cues import Line
-from intents.sum_told_words import FRAME, HOLE, LESS, OUTER, PLAY
+from intents.sum_told_words import FRAME, HOLE, INNER, LESS, OUTER, PLAY
 from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN
 
 Told = tuple[tuple[str, ...], bool]
@@ -42,7 +42,7 @@ def outside_of_it(line: Line) -> Told | None:
 
 def opening_for(line: Line) -> Told | None:
     """The opening that a door or window needs, its jambs and its play at each side of it."""
-    if len(line.spans) < 2 or any(line.counts()) or line.asks.isdisjoint(HOLE):
+    if len(line.spans) < 2 or any(line.counts()) or line.asks.isdisjoint(HOLE) or not line.asks.isdisjoint(INNER - HOLE):
         return None
     base = max(range(len(line.spans)), key=lambda n: line.sizes[n])
     others = [n for n in range(len(line.spans)) if n != base]
