@@ -20,7 +20,7 @@ from intents.phrases import END, Phrases, Trie
 from intents.plurals import plural_sizes
 from intents.rates import plain_rates
 from intents.reading import SIZED, Reading
-from intents.said_once import said_once
+from intents.said_once import meant_once
 from intents.shares import shares
 from intents.sound_alikes import settled
 from intents.spelling import Speller
@@ -122,7 +122,7 @@ def worded(typed: list[Token], speller: Speller) -> Worded:
         changed.append((token.text, word))
         tokens += [Token(part, token.start, token.end) for part in word.split(" ")]
     heard, doubts = settled(beside_numbers(plain_rates(plural_sizes(tokens))))
-    tokens, readings = said_once(heard)
+    tokens, readings = meant_once(heard)
     if doubts and tokens is not heard:
         doubts = _moved(doubts, heard, tokens)
     return Worded(tokens, changed, doubts, readings)

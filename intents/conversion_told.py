@@ -14,8 +14,8 @@ from solvers.sums import Measure
 
 TOPIC = "conversion"
 _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL"))
-_FROM_MM = frozenset(("INCHES", "IMPERIAL", "TAPE", "FEET", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
-LEAST_MM, LEAST_MM_FOR_FEET = 300, 1000  # a whole number from here on that is to be in inches, or in feet, is of millimetres
+_FROM_MM = frozenset(("INCHES", "IMPERIAL", "TAPE", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
+LEAST_MM, LEAST_MM_FOR_FEET = 300, 1000  # a whole number from here on, for inches, or feet and inches
 SURE = 0.9
 
 
@@ -49,6 +49,6 @@ def _bare(chart: Chart, reading: Reading) -> Reading | None:
 def _unit(number: Number, to: str) -> str:
     """Millimetres or inches, where a bare number is to be put in the other; "" where it could be of more."""
     if number.value.denominator == 1:
-        least = LEAST_MM_FOR_FEET if to in ("FEET", "IMPERIAL") else LEAST_MM
+        least = LEAST_MM_FOR_FEET if to == "IMPERIAL" else LEAST_MM
         return "mm" if number.value >= least and to in _FROM_MM else ""
     return "in" if to in _OF_INCHES and number.value > 0 else ""

@@ -36,6 +36,7 @@ _AFTER_PARTS = UNITS | OTHER_UNITS | SMALL | COVERS  # so many of these are no p
 _EDGE, MOST_FROM_EDGE = frozenset(("from", "off", "past")), 50  # so many and more inches in from an edge nobody counts
 _ALONE = 0.8  # "a foot" may be "per foot"
 _SIDES = frozenset(("deep", "wide", "thick", "high", "tall"))
+MOST_BITE = 9
 MOST_SPOKEN, MOST_FEET = 99, 999  # feet of a pair with neither said; of one written 122-6
 PAIR = 0.4  # how sure a spoken pair of feet and inches is
 LEAST_MM = 40  # in from an end; so much and more is told in millimetres where metres are spoken of
@@ -81,8 +82,8 @@ def _yards_and_feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
 
 _YARDS = frozenset(("yard", "yards", "yd", "yds"))
 _THICK_LAYERS = frozenset(
-    "foam insulation ply plywood osb polyiso eps xps rigid sheathing strapping strap furring batten battens mesh board"
-    " boards".split()
+    "bite penetration foam insulation ply plywood osb polyiso eps xps rigid sheathing strapping strap furring batten battens mesh"
+    " board boards".split()
 )
 _AFTER_LAYERS = frozenset((",", "and", "then", "plus", "over", "through", "on", "with", "&", "+"))
 
@@ -301,6 +302,8 @@ def _inch_word_sure(line: Line, head: Head) -> float:
     squared = after in ("square", "sq") and line.words[head.unit + 2] in UNITS  # 40 by 9 | in square metres
     if squared or _number_next(line, head.unit + 1) or after in NOUNS or after in UNITS or _in_from(line, head):
         return 0.3
+    if after in ("solid", "sound") and head.value >= MOST_BITE:
+        return 0.3  # 35 in solid wood: no nail goes in by so many inches
     if after in _SQUARE or (after in ("square", "sq") and line.words[head.unit + 2] in _SQUARED):
         return 0.3  # 30 by 8 in squares
     return 0.95 if literal(line.words[head.unit - 1]) or line.tight(head.unit - 1) else 0.4  # "twelve in" is a place

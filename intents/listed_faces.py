@@ -36,13 +36,14 @@ _BEFORE = frozenset(
     "door doors window windows openings opening garage roll rolls sheets panels building house shed less minus out off".split()
 )
 _MORE = frozenset(("more", "others", "other"))
+_STOPS = frozenset((",", ".", ";", "and", "&"))
 _NEAR = 3  # words before a size, which may name what it is of
 _REACH, _MM_FROM, _LONGEST = 6, 1000, 400  # ft
 
 
 def faces_told(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `areas`: what the faces come to, from the first of them or how many there are."""
-    if _NAMED.isdisjoint(listing.words) and _ONE.isdisjoint(listing.words):
+    if _NAMED.isdisjoint(listing.words) and _ONE.isdisjoint(listing.words) and {"sides", "ends"}.isdisjoint(listing.words):
         return
     if _WALLS.isdisjoint(listing.words) or sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart) < 2:
         return
@@ -108,7 +109,11 @@ def _between(listing: Listing, start: int, end: int) -> tuple[int, int] | None:
             counted = next(((stop, n) for stop, n in listing.counts(at) if stop <= end), None)
             if counted is None or not 0 < counted[1] <= MOST_WALLS or listing.words[counted[0]] not in _WALLS | PLACES | _MORE:
                 return None
-            at, latter = counted
+            first, at = at == start, counted[0] + sum(1 for _ in takewhile(_WALLS.__contains__, listing.words[counted[0] + 1 :]))
+            if first and listing.words[at + 1] in _STOPS and at + 1 < end:  # 14 by 7 two sides, 10 by 7 two ends
+                former = counted[1]
+            else:
+                latter = counted[1]
             continue
         at += 1
     return former, latter
@@ -125,6 +130,9 @@ def _summed(listing: Listing, chain: list[Reading], counts: list[int]) -> Iterat
     if after >= 0:
         counts[-1], end = 2, end + after + 1
         end += 2 * (listing.words[end : end + 2] == ["of", "them"])
+    trailing = next(((stop, n) for stop, n in listing.counts(end) if _PLURAL & {*listing.words[stop : stop + 2]}), None)
+    if trailing is not None and counts[-1] == 1 and max(counts) > 1:
+        counts[-1], end = trailing[1], trailing[0] + 1
     of_first = _next_to(listing, start, chain[0].start) or listing.words[chain[0].end] == "each" or max(counts[1:]) > 1
     if told > 1 and (told != sum(counts) or (of_first and _told_one_by_one(listing, chain))):
         if counts[0] != 1 or told > MOST_WALLS or not of_first:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
 
 from intents.listed import CONTRASTED, SEPARATORS, Amount, Item, Listing, beginnings, with_units
 from intents.no_layers import held_in_frame, is_no_layer, speaks_of_some
@@ -23,6 +24,7 @@ _ONE = (
     "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger"
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
+_HELD_IN = frozenset("solid the stud studs wood timber framing frame my".split())  # 35 in solid wood
 LEAST_MM, MOST_MM = 9, 200  # of a layer
 SEVERAL = 2  # numbers of such a size, which tell that all are millimetres
 LAYER_WORDS = frozenset(word for one in _ONE for word in (one, one + "s"))
@@ -264,7 +266,8 @@ def _thin(listing: Listing, amount: Amount) -> bool:
 
 def _all_millimetres(listing: Listing) -> bool:
     """Whether bare numbers can only be millimetres: several that are whole and large, and no inch or foot is spoken of."""
-    if not _IMPERIAL.isdisjoint(listing.words):
+    words = [word for word, after in pairwise([*listing.words, ""]) if word != "in" or after not in _HELD_IN]
+    if not _IMPERIAL.isdisjoint(words):
         return False
     at, large = 0, 0
     while at < len(listing.tokens) and large < SEVERAL:  # in figures or in words: twenty two cladding

@@ -12,6 +12,7 @@ from solvers.quantities import Count
 
 # Topics whose answer is an amount, which is double for two of a thing.
 _TOGETHER = frozenset("total altogether combined together all overall between comes come".split())
+_BY_ENDS = ("strapping", "fasteners")
 _OF_ONE = frozenset(("vent opening", "water in a channel"))
 _COUNTED = frozenset("both two three four five six 2 3 4 5 6".split())
 _REACH, _PAIR = 3, 2
@@ -27,7 +28,7 @@ def of_both(chart: Chart, question: Question) -> list[str]:
         if word != "both" and (word != "two" or chart.words[i - 1 : i] != ["the"]):
             continue
         noun = next((k for k in range(i + 1, min(i + _REACH, len(chart.words))) if chart.words[k] in NOUNS), 0)
-        ends = question.topic == "strapping" and chart.words[noun] == "ends"  # one strap at both ends is what is counted
+        ends = question.topic in _BY_ENDS and chart.words[noun] == "ends"  # one strap at both ends is what is counted
         if noun and not ends and not _taken(chart, question, i, noun):
             return [chart.said(i, noun + 1)]
     return []

@@ -61,10 +61,11 @@ def _as_the_area(chart: Chart, question: Question, area: Heard) -> None:
     each = question.givens.get("price") or question.givens.get("weight")
     if each is None or question.swaps or not _SOLD_IN.isdisjoint(chart.words) or area.value.unit not in _PER_UNIT:
         return
-    start, _ = places_of(chart, each)
+    start, end = places_of(chart, each)
     if each.value.value > _MOST_EACH[each.value.unit] * _TIMES[area.value.unit]:
         return  # 400 square feet at 55 pounds: of a sheet, or money
-    if chart.words[max(0, start - 1)] in ("at", "@"):
+    per = chart.words[end : end + 1] == ["per"] and chart.words[end + 1 : end + 2] in ([], [","], ["?"], ["."])  # 1.9 pounds per
+    if per or chart.words[max(0, start - 1)] in ("at", "@"):
         question.givens["per"] = Heard(_PER_UNIT[area.value.unit], each.start, each.end, each.text)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from itertools import pairwise
 from typing import Any
 
 from intents.chart import Chart
@@ -12,6 +13,7 @@ from intents.question import Heard, Question
 ANGLE, SURE = "roof angle", 0.7
 _TOPICS = frozenset((ANGLE, "pitch of an angle", "pitch from rise and run"))
 _TWELVES = frozenset(("12", "twelve", "twelves"))
+_WHAT = frozenset("what whats what's".split())
 _ASKS = frozenset("what what's whats in as of a the to is into".split())
 _SCORE = 3.0  # of a reading that only these words make
 
@@ -19,13 +21,16 @@ _SCORE = 3.0  # of a reading that only these words make
 def pitch_of_grade(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Ask for the pitch, where the one quantity is a slope told in another way and nothing is whole."""
     words = chart.words
-    if "pitch" not in words or any(question.topic not in _TOPICS or question.whole for question in questions):
+    twelve = any(a in ("per", "in") and b in _TWELVES for a, b in pairwise(words)) and not _WHAT.isdisjoint(words)
+    if any(question.topic in _TOPICS and question.whole for question in questions):
+        return
+    if not twelve and ("pitch" not in words or any(question.topic not in _TOPICS for question in questions)):
         return
     slopes = [r for row in chart.readings for r in row if r.kind == "pitch" and r.sure >= SURE]
     if len({r.start for r in slopes}) != 1:
         return
     slope = max(slopes, key=lambda r: r.end)
-    outside = [*range(slope.start), *range(slope.end, len(words))]
+    outside = [at for at in (*range(slope.start), *range(slope.end, len(words))) if not (twelve and words[at] in _TWELVES)]
     if any(r.kind in ("length", "number") and at in outside for at, row in enumerate(chart.readings) for r in row):
         return
     beside = [words[at] for at in (slope.start - 1, slope.end) if 0 <= at < len(words)]

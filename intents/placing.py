@@ -23,7 +23,7 @@ from intents.question import Heard
 from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_metres, large_bare, metric, metric_alone, millimetres, off_tape
+from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_inches, in_metres, large_bare, metric, millimetres, off_tape
 from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Ratio, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
@@ -153,9 +153,9 @@ def _stands_alone(chart: Chart, reading: Reading) -> bool:
 
 
 def _in_twelve(chart: Chart, reading: Reading) -> bool:
-    """Whether a bare number is the run of a pitch: "what's that in twelve"."""
+    """Whether a bare number is the run of a pitch: "what's that in twelve", "per twelve"."""
     is_twelve = reading.kind == "number" and isinstance(reading.value, Quantity) and reading.value.value == 12
-    return is_twelve and reading.start > 0 and chart.words[reading.start - 1] == "in"
+    return is_twelve and reading.start > 0 and chart.words[reading.start - 1] in ("in", "per")
 
 
 def _slopes(chart: Chart, reading: Reading) -> bool:
@@ -300,7 +300,7 @@ def _too_long(chart: Chart, parameter: Parameter, value: Length) -> bool:
         return False
     most = parameter.slot.most or SOME_MM  # a nail goes into the stud by 35 mm, never by so many inches
     whole = value.value.denominator == 1 and value.value >= min(most, SOME_MM)
-    whole = whole and metric_alone(chart) and possible(parameter, Length(value.value, "mm")) == 1
+    whole = whole and not in_inches(chart) and possible(parameter, Length(value.value, "mm")) == 1
     return whole or in_millimetres(chart.words)
 
 

@@ -20,11 +20,13 @@ from intents.half_round import half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
 from intents.legs_counted import legs_counted
+from intents.lineal_told import lineal_told
 from intents.money_sums import money_sums
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.range_told import range_told
 from intents.roof_plan import roof_plan
+from intents.said_anyway import said_anyway
 from intents.triangle_told import legs_told, out_and_up
 from intents.up_the_slope import up_the_slope
 from intents.wall_side import wall_side
@@ -32,7 +34,8 @@ from intents.wall_side import wall_side
 _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
     turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
-    range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
+    range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, said_anyway,
+    lineal_told,
 )  # fmt: skip
 
 

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from intents.chart import Chart, once
 from intents.fitting import TAPE_PARTS
+from intents.lengths import INCHES
 from intents.question import Heard
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, square_metres, stated_metric
@@ -29,6 +30,13 @@ def in_feet(chart: Chart) -> bool:
     """Whether lengths are said in feet, and in nothing else."""
     lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
     return {r.value.unit for r in lengths} == {"ft"}  # type: ignore[union-attr]
+
+
+@once
+def in_inches(chart: Chart) -> bool:
+    """Whether some length is said in inches: then no bare number is of millimetres by its size alone."""
+    lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
+    return any(r.value.unit == "in" and not INCHES.isdisjoint(chart.words[r.start : r.end]) for r in lengths)  # type: ignore[union-attr]
 
 
 @once

@@ -21,7 +21,7 @@ from solvers.errors import NeedMore
 from solvers.exact import Term, ceil, floor
 from solvers.quantities import Area, Count, Length
 from solvers.registry import topic
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
 from solvers.wall_parts import OpenedArea
 from solvers.working import Working
@@ -62,6 +62,12 @@ PanelLength = Annotated[
 ]
 
 
+class BoardsAs(Choice):
+    """What of the boards is asked for in place of their number."""
+
+    LENGTH = "length in all"
+
+
 @topic("cladding boards", "takeoff")
 def cladding_boards(
     work: Working,
@@ -77,19 +83,28 @@ def cladding_boards(
     gable_height: GableTall | None = None,
     openings: FaceOpenings | None = None,
     opened: OpenedArea | None = None,
+    wanted: Annotated[BoardsAs | None, Slot("Boards, or their length in all?", name="asked")] = None,
 ) -> None:
     """How many boards clad an area, a wall or a gable at an exposure, or so many courses of a length; waste of 10 % assumed.
 
-    Refuses nothing but sizes that can't be. Source: arithmetic; the waste is common practice.
+    Where their length in all is asked and that of one is not known, it is that, ft. Refuses nothing but sizes that can't be.
+    Source: arithmetic; the waste is common practice.
     """
     if courses is not None and (course_length is not None or area is None):
         area = None  # courses of a length are nearer to what is nailed up than an area
-        length = _from_courses(work, courses, course_length, board_length)
+        length = _from_courses(work, courses, course_length)
     else:
         area = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened).measured(work)
-        length = _from_area(work, area, exposure, board_length)
-    assert board_length is not None
+        length = _from_area(work, area, exposure)
+    if board_length is None and wanted is None:
+        raise NeedMore("board_length", "How long are the boards?")
     need = with_waste(work, "with waste", length, waste)
+    if board_length is None:
+        work.answer("length of boards", need, "the boards in all, end to end", "ft")
+        work.also("total length, no waste", length)
+        work.check("the boards in all cover the length", need, ">=", length)
+        work.caution(ORDER_CAUTION, DUST_CAUTION)
+        return
     boards = whole_pieces(work, "boards", need, board_length, "whole boards, rounded up", "the boards, end to end,")
     work.also("total length", length)
     if exposure is not None:
@@ -104,21 +119,17 @@ def cladding_boards(
     _draw_board(work, board_length, exposure, boards)
 
 
-def _from_area(work: Working, area: Term | None, exposure: Term | None, board_length: Term | None) -> Term:
+def _from_area(work: Working, area: Term | None, exposure: Term | None) -> Term:
     if area is None:
         raise NeedMore("area", "How much area, in square feet, or how many courses of what length?")
     if exposure is None:
         raise NeedMore("exposure")
-    if board_length is None:
-        raise NeedMore("board_length", "How long are the boards?")
     return work.step("total length", area / (exposure / 12), "area over the exposure, both in feet", "ft")
 
 
-def _from_courses(work: Working, courses: Term, course_length: Term | None, board_length: Term | None) -> Term:
+def _from_courses(work: Working, courses: Term, course_length: Term | None) -> Term:
     if course_length is None:
         raise NeedMore("course_length", "How long is each course?")
-    if board_length is None:
-        raise NeedMore("board_length", "How long are the boards?")
     return work.step("total length", courses * course_length, "every course, end to end", "ft")
 
 

@@ -47,26 +47,29 @@ def course_layout(
     ] = Meant.GREATEST,
     count: Annotated[Count, Slot("How many courses?", least=1, most=2000, cued=True, name="courses", usual=(1, 150))]
     | None = None,
-    start: Annotated[
-        Length, Slot("How high up does the first course start?", bare=("in",), cued=True, quiet=True, least=0, usual=(0, 120))
+    begins: Annotated[
+        Length,
+        Slot(
+            "How high up does the first course start?", bare=("in",), least=0, cued=True, quiet=True, name="start", usual=(0, 120)
+        ),
     ]
     | None = None,
 ) -> None:
     """Exposure, inches, that fills a height with whole courses, and every mark from the bottom.
 
     A bare exposure is the greatest allowed (the count rounds up); a target takes the nearest count; a count that is said
-    is kept to. Where the courses start at `start`, the height is that of the top from the same zero, and so are the marks.
+    is kept to. Where the courses start at `begins`, the height is that of the top from the same zero, and so are the marks.
     Refuses an exposure higher than the wall, and a range that no whole number of courses meets. Source: common practice of
     the story pole.
     """
     foot = Fraction(0)
-    if start is not None:
-        foot = _exact(work, start)
+    if begins is not None:
+        foot = _exact(work, begins)
         work.refuse_when(
-            work.value(start) >= work.value(height),
-            f"the courses can't start at {work.text(start)} and end at {work.text(height)}: say the two again",
+            work.value(begins) >= work.value(height),
+            f"the courses can't start at {work.text(begins)} and end at {work.text(height)}: say the two again",
         )
-        height = work.step("height to fill", height - start, "from where the courses start to where they end", "in")
+        height = work.step("height to fill", height - begins, "from where the courses start to where they end", "in")
     if count is not None:
         refuse_crowd(work, work.value(count), "courses", height)
         if exposure is not None:

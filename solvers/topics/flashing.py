@@ -130,3 +130,34 @@ def _from_coil(work: Working, girth: Term, coil: Term, count: Term | None) -> No
         lengths = work.step("lengths of coil", ceil(count / strips), "whole lengths, each a piece long", "count")
         work.also("lengths off the coil, each a piece long", lengths)
         check_whole(work, lengths, count, strips, "the strips")
+
+
+@topic("strips from a coil", "takeoff")
+def strips_from_a_coil(
+    work: Working,
+    girth: Annotated[
+        Length, Slot("How wide is each strip, its girth?", bare=("in",), above=0, most=120, name="girth", usual=(1, 48))
+    ],
+    coil: Annotated[
+        Length,
+        Slot("How wide is the coil?", bare=("in",), above=0, most=120, kept="coil width", name="coil width", over="girth",
+             usual=(8, 60)),
+    ],
+) -> None:  # fmt: skip
+    """How many whole strips of a girth come out of a coil's width, and what is left of it; nothing is lost to a shear.
+
+    Refuses a strip wider than the coil. Source: arithmetic.
+    """
+    work.refuse_when(
+        work.value(girth) > work.value(coil),
+        f"a strip of {work.text(girth)} is wider than the coil of {work.text(coil)}: widen it or make it in two",
+    )
+    strips = work.answer("strips", floor(coil / girth), "whole strips across the coil's width", "count")
+    left = work.step("left", coil - strips * girth, "what is left of the width", "in")
+    work.also("left over of the coil's width", left)
+    work.check("strips and what is left make the coil", strips * girth + left, "=", coil)
+    work.check("one more strip would be too wide", (strips + 1) * girth, ">=", coil)
+    work.caution(METAL_CAUTION)
+    marks = [Mark(f"strip {number}", number * Fraction(work.value(girth))) for number in range(1, int(work.value(strips)) + 1)]
+    put_marks(work, marks)
+    draw_strip(work, marks, float(work.value(coil)), "across the coil")

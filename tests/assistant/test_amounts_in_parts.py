@@ -104,7 +104,7 @@ def test_sets_and_legs(said: str, value: float | None) -> None:
         ("Lads carry 6 boards at 17 lb each. What does that weigh?", 102),
         ("Quote says 5.10 a square foot. 1,060 sq ft. Cost?", 5406),
         ("The estimate was 14 squares. What does that cost at 390 a square?", 5460),
-        ("22 boards at $19 and 8 sticks of trim at $31, all together?", None),
+        ("22 boards at $19 and 8 sticks of trim at $31, all together?", 666),
         ("38 boards at 17.85 a piece", 678.3),
         ("40 boards of 12 foot at $1.65 a foot, what's the damage", 792),
         ("17 sq @ 412.50/sq, total $", 7012.5),

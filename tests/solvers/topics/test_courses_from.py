@@ -11,9 +11,9 @@ from tests.talking import last
     ("line", "exposure", "courses"),
     [
         ("courses from 18 inches up to 94, 7 greatest", 76 / 11, 11),
-        ("layout between 18 and 94, 7 max", 76 / 11, 11),
-        ("pull from 18 inches up to 112 inches, 6 and a half greatest, layout please", 94 / 15, 15),
-        ("starting 14 inches up and going to 9 foot 2, nothing over 7, layout", 96 / 14, 14),
+        ("courses between 18 and 94, 7 max", 76 / 11, 11),
+        ("story pole from 18 inches up to 112 inches, 6 and a half greatest", 94 / 15, 15),
+        ("siding starting 14 inches up and going to 9 foot 2, nothing over 7, layout", 96 / 14, 14),
     ],
 )
 def test_the_height_is_between_the_two(line: str, exposure: float, courses: int) -> None:

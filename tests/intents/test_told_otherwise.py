@@ -1,0 +1,42 @@
+"""Strips of a coil, the length of all boards, layers and a bite with no unit, faces counted after their size, and a quantity
+that is said not to be the one."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last
+
+
+@pytest.mark.parametrize(
+    ("line", "topic", "value"),
+    [
+        ("24 inch coil, piece wants 5 1/2 girth, strips across?", "strips from a coil", 4),
+        ("how many of those 8 1/2 inch bent pieces can I get across a 24 inch coil", "strips from a coil", 2),
+        ("flashing girth 190 mm, coil 600 mm wide, strips across", "strips from a coil", 3),
+        ("bent flashing legs 1, 3 1/2, 1 1/2 from 24 in coil", "bent flashing", 6),
+        ("lineal feet of 6 inch exposure siding for 340 square feet, no waste", "cladding boards", 680),
+        ("running feet of boards, 16 courses on a 32 foot wall, no waste", "cladding boards", 512),
+        ("25 strap, 12 ply, 20 board, 38 bite", "fastener length", 95),
+        ("5/8 siding 3/4 strap 1/2 ply 1 1/4 bite", "fastener length", 3.125),
+        ("So I've got 40 foam, 20 batten, 21 cladding and want 35 in solid wood, that's what screw?", "fastener length", 116),
+        ("36 by 8 two side walls, 24 by 8 two end walls, area", "wall area", 960),
+        ("380 sq ft, 1.9 pounds per, load on the trailer?", "weight", 722),
+        ("So the porch roof drops 18 in over 6 foot, what's that per twelve?", "roof angle", 3),
+        ("It's a 6 metre wide gable at 35 degrees with 400 sticking out, how long is each edge board?", "rake length", 4150.63),
+        ("Nails every 16 inches on a 32 foot wall, both ends, sixteen courses. How many?", "fasteners", 400),
+        ("battens at 400 on a 3600 wall starting at nought, how many?", "strapping", 10),
+        ("crown is 45 degree, not the 38, corner 120", "compound cut", 22.2077),
+        ("gable is 24 not 22 wide, 6 in 12, rake", "rake length", 160.997),
+        ("cut at 22 1/2 each, the corner turned out 138 not 135, face 7 1/4, how wide is the gap", "how far open", 0.41084),
+    ],
+)
+def test_it_is_worked_as_it_was_told(line: str, topic: str, value: float) -> None:
+    record = last(line)
+    assert record["topic"] == topic
+    assert record["answer"]["value"] == pytest.approx(value, rel=1e-4)
+
+
+@pytest.mark.parametrize("line", ["240 ties come in 50s, how many boxes", "set out 7 posts over 32 feet"])
+def test_what_is_not_known_is_no_strip_and_no_course(line: str) -> None:
+    assert last(line)["outcome"] != "answered"
