@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from intents.at_a_pitch import at_a_pitch
 from intents.backwards_slope import backwards_slope
 from intents.bare_corner import bare_corner
 from intents.bare_pitch import bare_pitch
@@ -35,7 +36,7 @@ _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
     turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
     range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, said_anyway,
-    lineal_told,
+    lineal_told, at_a_pitch,
 )  # fmt: skip
 
 

@@ -122,15 +122,23 @@ def cost(
     bundles: Bundles | None = None,
     tax: Annotated[Percent, Slot("How much tax, in percent?", least=0, most=100, cued=True, quiet=True, usual=(0, 30))]
     | None = None,
+    lost: Annotated[
+        Percent,
+        Slot("How much waste, in percent?", least=0, most=100, cued=True, quiet=True, name="waste", usual=(0, 35)),
+    ]
+    | None = None,
 ) -> None:
-    """What so many, so much area (or a wall or gable), or so much length costs at a price, with the tax where it is told.
+    """What so many, so much area (or a wall or gable), or so much length costs at a price, with waste and tax where told.
 
-    Source: arithmetic. Refuses a price of nothing or less.
+    So many whole things with waste are whole again. Source: arithmetic. Refuses a price of nothing or less.
     """
     face = Face(area, wall_length, wall_height, pitch, gable_height, openings, opened)
     length = _all_pieces(work, count, piece, length, per)
     count = _all_bundles(work, face, bundles, per) or count
     many = _amount(work, count, face, length, per, "count", "How many, or how much area or length?")
+    if lost is not None:
+        more = many * (1 + lost / 100)
+        many = work.step("with waste", ceil(more) if many is count else more, "what is lost in cutting, bought too", many.unit)
     if tax is None:
         total = work.answer("cost", many * price, "all together", "money")
         work.also("each", price)

@@ -56,3 +56,20 @@ def test_without_tax_it_says_so() -> None:
     record = last("cost of 45 boards at $12.50 each before tax")
     assert record["answer"]["value"] == 562.5
     assert any("No tax" in caution for caution in record["cautions"])
+
+
+@pytest.mark.parametrize(
+    ("line", "money"),
+    [
+        ("1200 square feet at 3.15 plus 10 percent waste, what do I pay", 4158),
+        ("42 boards plus 10 percent waste at 18.50 each, cost", 869.5),  # 46.2 boards are 47
+        ("310 feet of batten at 1.85 a foot with 5 percent waste and 20 percent vat, total", 722.61),
+        ("20 squares, 34.50 a bundle, 3 to a square, cost", 2070),
+    ],
+)
+def test_waste_and_bundles_that_are_told_are_paid_for(line: str, money: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(money)
+
+
+def test_a_tax_is_no_waste() -> None:
+    assert last("what do 12 boxes at 39.95 cost with the tax, 13 percent")["answer"]["value"] == pytest.approx(541.722)

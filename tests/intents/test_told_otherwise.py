@@ -40,3 +40,22 @@ def test_it_is_worked_as_it_was_told(line: str, topic: str, value: float) -> Non
 @pytest.mark.parametrize("line", ["240 ties come in 50s, how many boxes", "set out 7 posts over 32 feet"])
 def test_what_is_not_known_is_no_strip_and_no_course(line: str) -> None:
     assert last(line)["outcome"] != "answered"
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("common rafter for 13 foot 4 of run at 6 and a half", 181.953),
+        ("sloped length 14 foot run at 8", 201.911),
+        ("rake on a 24 foot gable at 7", 166.709),
+        ("run is 12 and it rises 5, how long is the slope", 13),
+        ("brace, run 48 at 36 high how long", 60),
+    ],
+)
+def test_a_bare_number_after_at_is_a_pitch_and_a_rise_is_none(line: str, inches: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(inches, rel=1e-4)
+
+
+def test_what_the_panels_are_is_their_cover_and_what_the_soffit_is_its_depth() -> None:
+    record = last("20 foot eave, 18 inch soffit, panels are 16 inch, how many panels")
+    assert record["answer"]["value"] == 15
