@@ -118,13 +118,18 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN
         if not (other and _lacks_only(top)):
             _read_again(chart, reading, top, again(best), likely)
-    elif best == OUTSIDE and likely[best] >= LIKELY:
+    elif best == OUTSIDE and likely[best] >= LIKELY and not _asks_for_more(top, likely):
         reading.questions = []
     if likely[best] >= SETTLED:
         _without_others(reading, best, likely)
     for question in reading.questions:
         if not question.manner and all(question is not other for other in reading.unaided):
             question.manner = manner_of(chart, phrases, reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0))
+
+
+def _asks_for_more(top: Question | None, likely: dict[str, float]) -> bool:
+    """Whether a rule lacks no more than a value, which is asked for, and its topic is not much less likely than none here."""
+    return _lacks_only(top) and likely.get(top.topic, 0) >= DOUBTED and likely[OUTSIDE] < ALL_BUT_CERTAIN  # type: ignore[union-attr]
 
 
 def _from_stock(chart: Chart) -> bool:

@@ -29,6 +29,7 @@ from intents.range_told import range_told
 from intents.roof_plan import roof_plan
 from intents.said_anyway import said_anyway
 from intents.triangle_told import legs_told, out_and_up
+from intents.two_tellers import two_tellers
 from intents.up_the_slope import up_the_slope
 from intents.wall_side import wall_side
 
@@ -36,7 +37,7 @@ _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
     turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
     range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, said_anyway,
-    lineal_told, at_a_pitch,
+    lineal_told, at_a_pitch, two_tellers,
 )  # fmt: skip
 
 

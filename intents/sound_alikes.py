@@ -135,6 +135,8 @@ class _Sounds:
         before, after, following = words[at - 1], words[at + 1], words[at + 2]
         if after in beside.DETERMINERS:
             return Means.WORD
+        if word != "for" and after in ("plus", "minus") and not {"from", "minus", "below"}.isdisjoint(words[:at]):
+            return Means.WORD  # from minus thirty to plus forty five
         if word == "too" and before in ("ends", "sides") and after not in beside.SOUNDS:
             return Means.WORD  # gaps at both ends too
         if word == "too" and after in beside.TOO_WHAT:

@@ -35,7 +35,8 @@ def outside_of_it(line: Line) -> Told | None:
     tail = line.words[line.spans[-1][1] :]  # outside to outside is what
     across = any(a in OUTER and b == "to" for a, b in pairwise(tail)) or "overall" in line.asks
     own = line.beside(sides)
-    if not across or line.sizes[sides] * 4 >= line.sizes[1 - sides] or own.isdisjoint(FRAME) or not own.isdisjoint(LESS | PLAY):
+    trim = not own.isdisjoint(FRAME) and own.isdisjoint((LESS - FRAME) | PLAY)
+    if not across or line.sizes[sides] * 4 >= line.sizes[1 - sides] or not trim:
         return None
     return tuple(ADDED_TWICE if n == sides else ADDED for n in (0, 1)), False
 

@@ -50,7 +50,8 @@ def course_layout(
     begins: Annotated[
         Length,
         Slot(
-            "How high up does the first course start?", bare=("in",), least=0, cued=True, quiet=True, name="start", usual=(0, 120)
+            "How high up does the first course start?", bare=("in",), least=0, most=360, cued=True, quiet=True, name="start",
+            usual=(0, 120),
         ),
     ]
     | None = None,

@@ -59,3 +59,21 @@ def test_a_bare_number_after_at_is_a_pitch_and_a_rise_is_none(line: str, inches:
 def test_what_the_panels_are_is_their_cover_and_what_the_soffit_is_its_depth() -> None:
     record = last("20 foot eave, 18 inch soffit, panels are 16 inch, how many panels")
     assert record["answer"]["value"] == 15
+
+
+def test_two_who_tell_it_differently_are_asked_about() -> None:
+    record = last("owner says it's 5/12, framer says 6/12, plumb cut?")
+    assert record["outcome"] == "asks"
+    assert "5 in 12" in record["ask"]
+    assert last("plan says 24 wide, I measured 24 4, 6/12 gable, rake")["outcome"] == "answered"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "3 m aluminium, it's going from minus thirty to plus forty five celsius, how much will it move",
+        "3 m aluminium, coldest here is 30 below, hottest is 45, celsius, how much travel",
+    ],
+)
+def test_below_nothing_to_above_it_is_one_range(line: str) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(3000 * 75 * 23e-6, rel=0.06)

@@ -194,6 +194,10 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
         _converted(Weight, "pounds", "kilograms"),
         _converted(Temperature, "Fahrenheit", "Celsius"),
     ],
+    "course layout": [
+        {"begins": None},
+        {"height": length(84, 120), "begins": length(0, 24), "exposure": length(4, 8), "least": None, "count": None},
+    ],
     "courses to openings": [{
         "sill": length(28, 40), "head": length(76, 84), "top": length(100, 120), "bottom": None, "lengths": None,
         "least": length(3, 4), "greatest": length(6, 7),
