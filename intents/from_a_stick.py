@@ -13,7 +13,7 @@ from itertools import pairwise
 from intents.chart import Chart
 from intents.question import Heard, Question
 from intents.reading import Reading
-from solvers.quantities import Length, Number
+from solvers.quantities import Count, Length, Number
 
 TOPIC = "pieces from a stick"
 _FROM = frozenset(("from", "out", "outta"))
@@ -34,6 +34,7 @@ _ELSE = frozenset(
 )
 _KERF = frozenset(("kerf", "blade"))
 _KINDS = ("length", "number", "plural")
+_AND_COUNT = 3
 _PLAIN_FEET, _MM, _KERF_TO = 24, 100, Fraction(1, 2)
 
 
@@ -43,17 +44,19 @@ def from_a_stick(chart: Chart) -> Question | None:
     if not any(pair == ("how", "many") for pair in pairwise(words)):
         return None
     kerf, sizes = _kerf(chart, list(_sizes(chart)))
+    sticks, sizes = _so_many(chart, sizes)
     if len(sizes) != 2 or (kerf is None and not _KERF.isdisjoint(words)):
         return None
     one, other = sizes
-    roles = _in_order(chart, one, other, kerf) or _by_the_words(chart, one, other)
+    roles = (one, other) if sticks else _in_order(chart, one, other, kerf) or _by_the_words(chart, one, other)
     if roles is None:
         return None
     piece, stock = roles
     givens = {"piece": _length(chart, piece, stock, False), "stock": _length(chart, stock, piece, True)}
     if givens["piece"].value.to("in").value > givens["stock"].value.to("in").value:
         return None
-    return Question(TOPIC, givens | ({"kerf": kerf} if kerf else {}), 2.0, words=["how", "many", "from"])
+    more = {name: heard for name, heard in (("kerf", kerf), ("sticks", sticks)) if heard is not None}
+    return Question(TOPIC, givens | more, 2.0, words=["how", "many", "from"])
 
 
 def _sizes(chart: Chart) -> Iterator[Reading]:
@@ -68,6 +71,20 @@ def _sizes(chart: Chart) -> Iterator[Reading]:
         best = max(found, key=lambda r: (r.end, r.kind != "number"))
         yield best
         at = best.end
+
+
+def _so_many(chart: Chart, sizes: list[Reading]) -> tuple[Heard | None, list[Reading]]:
+    """How many sticks there are, where that is told right before how long they are, and the sizes besides."""
+    words = chart.words
+    if len(sizes) != _AND_COUNT or words[sizes[1].start - 1] not in _FROM | {"of"} or _PIECES.isdisjoint(words[: sizes[1].start]):
+        return None, sizes
+    count, stick = sizes[1], sizes[2]
+    named = "footers" in words[stick.start : stick.end + 1] or not _STICKS.isdisjoint(words[stick.end : stick.end + 2])
+    if not isinstance(count.value, Number) or count.value.value.denominator != 1 or count.end != stick.start or not named:
+        return None, sizes
+    start, end = chart.tokens[count.start].start, chart.tokens[count.end - 1].end
+    text = chart.text[start:end]
+    return Heard(Count(count.value.value, "count", text), start, end, text), [sizes[0], stick]
 
 
 def _in_order(chart: Chart, piece: Reading, stock: Reading, kerf: Heard | None) -> tuple[Reading, Reading] | None:

@@ -7,7 +7,7 @@ from typing import Annotated
 
 from solvers.common import DUST_CAUTION, SAW_CAUTION
 from solvers.exact import floor
-from solvers.quantities import Length
+from solvers.quantities import Count, Length
 from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.story_pole import Mark, draw_strip, put_marks, refuse_crowd
@@ -25,8 +25,10 @@ def pieces_from_a_stick(
              usual=(36, 300)),
     ],
     kerf: Kerf = EIGHTH,
+    sticks: Annotated[Count, Slot("How many sticks?", least=1, most=10_000, cued=True, quiet=True, usual=(1, 200))] | None = None,
 ) -> None:  # fmt: skip
-    """How many pieces of one length come out of a stick, and what is left of it; no kerf after a piece that ends flush.
+    """How many pieces of one length come out of a stick (or of so many), and what is left of it; no kerf after a piece that
+    ends flush.
 
     Refuses a piece longer than the stick. Source: arithmetic.
     """
@@ -35,7 +37,13 @@ def pieces_from_a_stick(
         f"a piece of {work.text(piece)} is longer than the stick of {work.text(stock)}: it needs longer stock or a joint",
     )
     refuse_crowd(work, work.value(stock / piece), "pieces", piece)
-    count = work.answer("pieces", floor((stock + kerf) / (piece + kerf)), "each with its kerf, but none after the last", "count")
+    whole, why = floor((stock + kerf) / (piece + kerf)), "each with its kerf, but none after the last"
+    if sticks is None:
+        count = work.answer("pieces", whole, why, "count")
+    else:
+        count = work.step("pieces of one", whole, why, "count")
+        work.answer("pieces", sticks * count, "as many of every stick", "count")
+        work.also("pieces of one stick", count)
     used = work.step("used", count * piece + (count - 1) * kerf, "the pieces and the kerfs between them", "in")
     left = work.step("left", stock - used, "what is left of the stick, its own kerf not taken off", "in")
     work.also("left over", left)

@@ -34,3 +34,15 @@ def test_pieces_of_one_stick(line: str, pieces: int) -> None:
 )
 def test_sticks_and_marks_are_no_pieces_of_one(line: str, topic: str) -> None:
     assert last(line)["topic"] == topic
+
+
+@pytest.mark.parametrize(
+    ("line", "pieces"),
+    [
+        ("how many 2 foot pieces of strapping can I get from 14 eight footers", 42),
+        ("how many 16 inch blocks from 5 12 foot boards", 40),
+    ],
+)
+def test_pieces_of_so_many_sticks(line: str, pieces: int) -> None:
+    record = last(line)
+    assert (record["topic"], record["answer"]["value"]) == ("pieces from a stick", pieces)
