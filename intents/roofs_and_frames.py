@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from intents.arc_told import arc_told
 from intents.backwards_slope import backwards_slope
 from intents.bare_corner import bare_corner
 from intents.bare_pitch import bare_pitch
@@ -19,6 +20,7 @@ from intents.each_leg import each_leg
 from intents.half_round import half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
+from intents.leaning_told import leaning_told
 from intents.legs_counted import legs_counted
 from intents.money_sums import money_sums
 from intents.pitch_of_grade import pitch_of_grade
@@ -30,9 +32,9 @@ from intents.up_the_slope import up_the_slope
 from intents.wall_side import wall_side
 
 _WORKS = (
-    each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
-    turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
-    range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
+    each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, arc_told, out_and_up, legs_told,
+    leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan,
+    wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
 )  # fmt: skip
 
 
