@@ -55,7 +55,7 @@ def leaning_told(chart: Chart, questions: list[Question], topics: Mapping[str, A
     if not asked or (first is not None and first.plain and first.topic not in (TRIANGLE, SLOPED, RISE, "tape arithmetic")):
         return
     question = _from_low_to_high(chart, told, asked, topics) or _of_two(chart, told, asked, topics)
-    if question is not None:
+    if question is not None and not (first is not None and first.plain and _says_the_same(first, question, asked)):
         if first is not None:
             question.manner, question.words, question.score = first.manner, first.words, max(first.score, _SCORE)
         questions[:] = [question]
@@ -171,3 +171,11 @@ def _from_low_to_high(chart: Chart, told: Told, asked: str, topics: Mapping[str,
     assert first is not None
     parts = {"rise": replace(first, value=rise, others=()), "run": heard[along[0]]}
     return Question(TRIANGLE, {**parts, "wanted": Heard(asked.upper(), 0, 0, "")}, _SCORE, words=["slope"])  # type: ignore[dict-item]
+
+
+def _says_the_same(first: Question, question: Question, asked: str) -> bool:
+    """Whether the question that is there gives what is asked, of the same length."""
+    known = {name for name in ("rise", "run", "slope") if name in first.givens}
+    mine = {name for name in ("rise", "run", "slope") if name in question.givens}
+    gives = {SLOPED: "slope", RISE: "rise"}.get(first.topic)
+    return known == mine and gives == asked and not {"across", "asked"} & {*first.givens, *question.givens}

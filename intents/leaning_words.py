@@ -16,7 +16,7 @@ _LEANS = (
 _POSTS = r"(?:pole|post|mast|flagpole|tree|wall|stake|pier)"
 _FROM = r"(?:from|of|off)"
 # Which way the length at the @ goes, the surest first.
-_CLIMBS = r"(?:rises?|rising|climbs?|climbing|drops?|dropping|falls?|falling|lifts?|gains?|stands|(?:comes|goes) (?:up|down)|comes down)"
+_CLIMBS = r"(?:rises?|rising|climbs?|climbing|drops?|dropping|falls?|falling|lifts?|gains?|stands|(?:comes|goes) (?:up|down))"
 RISE = expression(
     rf"\b{_CLIMBS}(?: the)?(?: wall| post)?{_IS} @(?! (?:out|off|away|back|level|long|from)\b)"
     rf"|@ (?:up|above|higher?|tall)\b(?! (?:the |its )?{_SLOPED})|@ over the (?:wall )?plates?\b|@ (?:down|up) the {_POSTS}\b"
