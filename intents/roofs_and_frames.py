@@ -22,6 +22,7 @@ from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
 from intents.leaning_told import leaning_told
 from intents.legs_counted import legs_counted
+from intents.loads_told import loads_told
 from intents.money_sums import money_sums
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
@@ -34,7 +35,7 @@ from intents.wall_side import wall_side
 _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, arc_told, out_and_up, legs_told,
     leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan,
-    wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
+    wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told,
 )  # fmt: skip
 
 

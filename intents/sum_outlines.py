@@ -178,7 +178,8 @@ _OUTLINES: tuple[tuple[Pattern[str], Callable[[dict[str, Part]], Part | None]], 
     (expression(rf"(?P<n>Q) (?P<each>Q) {_THINGS} (?:\w+ )?(?:off|out of|from)\b[^Q]*(?P<whole>Q)\b"), _several_off),
     (
         expression(
-            r"(?P<one>Q)(?: \w+)? twice\b(?!.*\b(?:less|minus|off)\b)[^Q]*\bhalf (?:of )?(?:one more|another|one|it again|the same|that again)\b"
+            r"(?P<one>Q)(?: \w+)? twice\b(?!.*\b(?:less|minus|off)\b)[^Q]*"
+            r"\bhalf (?:of )?(?:one more|another|one|it again|the same|that again)\b"
         ),
         _twice_and_half,
     ),
