@@ -73,7 +73,7 @@ def told_of_lengths(chart: Chart) -> Told | None:
     words: list[str] = []
     at = 0
     while at < len(chart.words):
-        best = _best(chart, at)
+        best = best_at(chart, at)
         if best is None or (chart.words[at] in _COUNTS and best.end == at + 1):
             words.append(chart.words[at])
             at += 1
@@ -87,7 +87,7 @@ def told_of_lengths(chart: Chart) -> Told | None:
     return Told(found, words)
 
 
-def _best(chart: Chart, at: int) -> Reading | None:
+def best_at(chart: Chart, at: int) -> Reading | None:
     """The quantity that stands at a place: a length before the pitch that holds it, a number only where nothing else is."""
     here = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
     lengths = [r for r in here if r.kind == "length" and r.sure >= _SURE]

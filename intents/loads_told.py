@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
+from itertools import pairwise
 from typing import Any
 
 from intents.chart import Chart
@@ -97,7 +98,7 @@ def _lots(chart: Chart) -> list[tuple[Reading, Reading]] | None:
             at += 1
     if not 2 <= len(lots) <= MOST_LOTS:
         return None
-    joints = (chart.words[a[1].end : b[0].start] for a, b in zip(lots, lots[1:], strict=False))
+    joints = (chart.words[a[1].end : b[0].start] for a, b in pairwise(lots))
     return lots if all(set(joint) <= _AND | _EACH for joint in joints) else None
 
 
