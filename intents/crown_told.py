@@ -7,6 +7,7 @@ whichever order: the smaller is from the wall.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from fractions import Fraction
 from itertools import pairwise
 from typing import Any
 
@@ -61,7 +62,7 @@ def _into_a_square(chart: Chart, questions: list[Question], spring: Reading) -> 
     if not told or any(w not in _SPRUNG | _SMALL for at, w in enumerate(chart.words) if at not in inside):
         return
     at = [*pairwise(chart.words)].index(("square", "corner"))
-    corner = Heard(Angle(SQUARE, "deg", "square"), *place_of(chart, at, at + 2))
+    corner = Heard(Angle(Fraction(SQUARE), "deg", "square"), *place_of(chart, at, at + 2))
     givens = {"spring": _heard(chart, spring, told), "corner": corner}
     questions[:] = [Question(COMPOUND, {**_measured(chart, questions), **givens}, score=SAID, words=["crown"])]
 

@@ -26,7 +26,7 @@ _THINGS = r"(?:[a-z]+s|pieces|lengths)"
 _LEFT = r"\b(?:over|left|remains?|remaining|remainder|spare)\b"
 _CUT = r"(?:each|every|per|a|for each|for every) (?:cut|pass|one|time|piece)|for each|each"
 _TELLS = frozenset("twice halve halved half split gap gaps between off from out kerf saw blade".split())
-_ENDS = frozenset(("ends", "end", "outside", "outsides"))  # where there are gaps as well
+_ENDS = expression(r"\b(?:each|both|either|the) (?:ends?|outsides?)\b")  # where there are gaps as well
 _OTHERS = frozenset("money percent angle area weight pitch".split())
 OTHER, LEAST_THING = 0.9, 3  # how sure a quantity of another kind is; letters of a plural, and less
 _TWO = Number(Fraction(2), "none", "2")
@@ -40,7 +40,7 @@ class _Line(NamedTuple):
 def outlined(chart: Chart) -> Question | None:
     """The sum of a line that has one of the outlines."""
     said = frozenset(chart.words)
-    if said.isdisjoint(_TELLS) or ("how" in said and "many" in said) or not said.isdisjoint(_ENDS):
+    if said.isdisjoint(_TELLS) or ("how" in said and "many" in said) or _ENDS.search(" ".join(chart.words)):
         return None
     line = _line(parts_of(chart))
     if line is None:
