@@ -99,6 +99,9 @@ _WHY = expression(
     r"(?:'?s)?(?!\W+(?:not|don't we|not just) (?:make|try|use|go|do|take|have|put|say)\b)",
     re.IGNORECASE,
 )
+_HAVE_GOT = expression(
+    r"[,;.]\s*(?:so |now )?what(?:'ve| have| do) (?:i|we) (?:got|have)(?: left| now| then)?\W*$", re.IGNORECASE
+)
 _OF_THE_PAGE = expression(
     r"\b(?:steps?|lines?|marks?|entry|note|decimals?|places|check|proof|last|first|why|how come)\b", re.IGNORECASE
 )
@@ -137,7 +140,12 @@ def asks_why(c: Conversation, text: str, said: Said | None) -> Said | None:
 
 
 def asks_anew(c: Conversation, said_so: Said, text: str) -> bool:
-    """Whether what sounds like reading back tells a number that is nowhere on the page: what's the rake length at 10 in 12."""
+    """Whether what sounds like reading back tells a number that is nowhere on the page: what's the rake length at 10 in 12.
+
+    What somebody has left of two lengths stands in no notebook either: 81 1/2 less 1 3/16, what have I got.
+    """
+    if said_so.topic == "review" and _HAVE_GOT.search(text) and len(places_of(text)) > 1:
+        return True
     if said_so.topic not in ("explain", "recall"):
         return False
     record = c.last.record if c.last is not None else {}

@@ -43,11 +43,12 @@ _STAGGERED = frozenset(
     "joint joints stagger staggers staggered staggering butt butts butting seam seams offset offsets shift shifted pattern row"
     " rows course courses random repeat repeats break breaks ends boards".split()
 )
+_GOES = frozenset("goes go runs bends bend strip trim curve".split())  # a strip that goes round it
 _ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
-    "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)),  # round it to a sixteenth
+    "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
 _HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off
 _SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall

@@ -31,7 +31,7 @@ DONE = frozenset(
     "said asked told went ran took gave knew fell drove blew broke wore threw thought forgot did had was were put hung paid"
     " bought sold lost ate drank sang swore hated loved liked laughed used finished started dropped picked called worked quoted"
     " charged walked climbed scribed nailed stood lifted carried loaded never brought sent kept spent hired fought argued shouted"
-    " moved slept stayed borrowed wrote ripped shimmed didn't wasn't weren't hadn't".split()
+    " moved slept stayed burned burnt froze borrowed wrote ripped shimmed didn't wasn't weren't hadn't".split()
 )
 _WAS = frozenset(
     "was were wasn't weren't did didn't hadn't said went ran took gave knew fell drove blew broke wore threw thought forgot came"
@@ -117,13 +117,18 @@ def _told(clause: Sequence[str], before: str, folder: Path) -> str:
     named = clause[0].isalpha() and clause[1:2] != [] and clause[1] in DONE - _WAS and clause[0] not in _known(folder)
     if named or somebody_did(clause) or (clause[0] == "my" and not _BODY.isdisjoint(clause[1:3])):
         return "done"
-    if not _WAS.isdisjoint(clause) or clause[0] in _BEGUN or whose:
+    if not _WAS.isdisjoint(clause) or clause[0] in _BEGUN or whose or _in_a_year(clause):
         return "was"
     if before == "done" and (clause[0] == "each" or "there" in clause[:2]):
         return "was"
     if not any(map(is_number, clause)) and (clause[0] in _REMARKS or "like" in clause or _trade(folder).isdisjoint(clause)):
         return "remark"
     return ""
+
+
+def _in_a_year(clause: Sequence[str]) -> bool:
+    """Whether a clause tells of a year that has been: forty below in 1989."""
+    return any(a in ("in", "since") and b.isdecimal() and b[:2] in ("19", "20") and len(b) == 4 for a, b in pairwise(clause))
 
 
 def somebody_did(clause: Sequence[str]) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from intents.chart import Chart, quantities
+from intents.expressions import expression
 from intents.placing import PLACED_IN, place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -16,11 +17,16 @@ TOPIC = "conversion"
 _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL"))
 _FROM_MM = frozenset(("INCHES", "IMPERIAL", "TAPE", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
 LEAST_MM, LEAST_MM_FOR_FEET = 300, 1000  # a whole number from here on, for inches, or feet and inches
+_PUT = expression(r", (?:put|say|call) (?:it|that) (?:in|into|as) \w+(?: please)?[ .?]*$")
 SURE = 0.9
 
 
 def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
-    """Give the one bare number of a conversion the unit that it can only be of."""
+    """Give the one bare number of a conversion the unit that it can only be of; one that is to be put in a unit is no sum."""
+    first = next(iter(questions), None)
+    told = first is not None and first.topic == TOPIC and {"to", "value"} <= first.givens.keys()
+    if first is not None and told and _PUT.search(" ".join(chart.words)):
+        first.lacking, first.rival, questions[1:] = 0, False, []
     for question in questions:
         to = question.givens.get("to")
         if question.topic != TOPIC or to is None or "value" not in question.missing:

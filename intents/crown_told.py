@@ -7,6 +7,7 @@ whichever order: the smaller is from the wall.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from fractions import Fraction
 from itertools import pairwise
 from typing import Any
 
@@ -21,7 +22,7 @@ _SPRUNG = frozenset("crown cornice cove coving".split())
 _SMALL = frozenset(
     "moulding molding mouldings moldings mould mold trim at on a an the for of in with is to angle angles degree degrees ° spring"
     " corner inside outside wall what whats what's s miter mitre bevel saw settings setting cut cuts set and , . ? i do my round"
-    " around going goes meets which".split()
+    " around going goes meets which from ceiling into square".split()
 )
 SPRINGS, CORNERS, SQUARE = (20, 70), (60, 175), 90  # degrees
 SAID_OF_PAIR = 3  # numbers, two of them the moulding's name
@@ -40,6 +41,9 @@ def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, An
     if len(said) == 1 and questions and questions[0].topic == CORNER:  # nested against the fence it is cut as a flat one
         questions[0].lacking = 1
         questions[1:] = [Question(COMPOUND, {**questions[0].givens}, score=questions[0].score, missing=["spring"])]
+    if len(said) == 1 and ("square", "corner") in pairwise(chart.words):
+        _into_a_square(chart, questions, said[0])
+        return
     if len(said) != 2 or any(w not in _SPRUNG | _SMALL for at, w in enumerate(chart.words) if at not in inside):
         return
     spring, corner = sorted(said, key=lambda r: _apart(chart, r))
@@ -47,8 +51,27 @@ def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, An
     if not told or not isinstance(corner.value, Number | Angle) or not CORNERS[0] <= corner.value.value <= CORNERS[1]:
         return
     givens = {"spring": _heard(chart, spring, told), "corner": _heard(chart, corner, corner.value.value)}
-    kept = {n: h for q in questions if q.topic == COMPOUND for n, h in q.givens.items() if isinstance(h.value, str)}
+    kept = _measured(chart, questions)
     questions[:] = [Question(COMPOUND, {**kept, **givens}, score=SAID, words=["crown"])]
+
+
+def _into_a_square(chart: Chart, questions: list[Question], spring: Reading) -> None:
+    """The one number springs, where the corner is told to be square: crown's 52 from the ceiling into a square corner."""
+    told = _spring(chart, spring)
+    inside = range(spring.start, spring.end)
+    if not told or any(w not in _SPRUNG | _SMALL for at, w in enumerate(chart.words) if at not in inside):
+        return
+    at = [*pairwise(chart.words)].index(("square", "corner"))
+    corner = Heard(Angle(Fraction(SQUARE), "deg", "square"), *place_of(chart, at, at + 2))
+    givens = {"spring": _heard(chart, spring, told), "corner": corner}
+    questions[:] = [Question(COMPOUND, {**_measured(chart, questions), **givens}, score=SAID, words=["crown"])]
+
+
+def _measured(chart: Chart, questions: list[Question]) -> dict[str, Heard]:
+    """Where the spring is measured from, as the rule found it, or the ceiling where that is named."""
+    kept = {n: h for q in questions if q.topic == COMPOUND for n, h in q.givens.items() if isinstance(h.value, str)}
+    ceiling = "ceiling" in chart.words and {"measured": Heard("CEILING", 0, 0, "")}
+    return {**(ceiling or {}), **kept}
 
 
 def _paired(said: list[Reading]) -> list[Reading]:

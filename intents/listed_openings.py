@@ -17,6 +17,7 @@ _ONE = {
     "opening": "opening", "openings": "opening",
     "hole": "opening", "holes": "opening", "vent": "vent", "vents": "vent", "slider": "door", "sliders": "door",
     "doorway": "door", "doorways": "door", "hatch": "opening", "louvre": "vent", "louver": "vent", "louvers": "vent",
+    "porthole": "opening", "portholes": "opening",
 }  # fmt: skip
 _KINDS = frozenset(
     "little wee garage patio front back entry man big small sliding french double single overhead picture bathroom bay"

@@ -10,7 +10,7 @@ from intents.lengths import FEET, METRES
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
 from intents.second_reader import places_of
-from solvers.quantities import Area, Length, Money, Quantity
+from solvers.quantities import Area, Length, Money, Number, Quantity
 
 LOADS = frozenset(("cost", "weight"))
 PER_AREA = {"M2": "m2", "FT2": "ft2", "SQUARE": "square"}
@@ -25,7 +25,8 @@ _SHEETS = frozenset("sheet sheets panel panels slab slabs pane panes".split())
 _OF_IT = frozenset("of to".split())
 _COVERED = frozenset("it wall walls siding cladding cover side clad roof".split())
 _LEAST_FEET = 100  # so many feet of a thing priced by the square foot are square feet; fewer may be its length
-_SIDES = (3, 20)  # ft: of a sheet
+_SIDES = (2, 20)  # ft: of a sheet
+_METRES, _MILLIMETRES = 20, 100  # a side with no unit beside square metres: up to so many, or from so many on
 _WEIGHT = frozenset("weigh weighs weighing weight weights heavy heavier load kg kilo kilos lift".split())
 _COST = frozenset("cost costs price priced pay paying spend run bill money quote worth charge charging".split())
 _ONE = frozenset(("a", "an", "the"))
@@ -48,7 +49,7 @@ def per_what(chart: Chart, question: Question) -> None:
         if "count" not in question.givens and _SOLD_IN.isdisjoint(chart.words):
             question.givens["per"] = replace(per, value="SQUARE")
     elif kind in PER_AREA and not any(name in question.givens for name in _FACES):
-        told = _sheets(chart, question) or _so_many(chart, question, kind) or _feet_of_it(chart, question, kind)
+        told = _sheets(chart, question, kind) or _so_many(chart, question, kind) or _feet_of_it(chart, question, kind)
         if told is not None:
             gone = ("count", "length", "piece")
             kept = {name: heard for name, heard in question.givens.items() if name not in gone}
@@ -137,7 +138,7 @@ def _so_many(chart: Chart, question: Question, kind: str) -> Heard | None:
     return as_area(count, kind)
 
 
-def _sheets(chart: Chart, question: Question) -> Heard | None:
+def _sheets(chart: Chart, question: Question, kind: str) -> Heard | None:
     """The area of so many sheets of a size."""
     count = question.givens.get("count")
     if count is None or count.end <= count.start or _SHEETS.isdisjoint(chart.words):
@@ -145,20 +146,24 @@ def _sheets(chart: Chart, question: Question) -> Heard | None:
     sizes = [r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2]
     if len({r.start for r in sizes}) != 1:
         return None
-    size = max(sizes, key=lambda r: (r.sure, r.end))
-    sides = [_side(part) for part in size.value.parts]  # type: ignore[union-attr]
+    size = max(sizes, key=lambda r: (kind == "M2", r.end) if kind == "M2" else (r.sure, r.end))
+    sides = [_side(part, kind) for part in size.value.parts]  # type: ignore[union-attr]
     if not all(_SIDES[0] <= side <= _SIDES[1] for side in sides):
         return None
-    total = Area(count.value.value * sides[0] * sides[1], "ft2")
+    total = Area(count.value.value * sides[0] * sides[1], "ft2").to("m2" if kind == "M2" else "ft2")
     start, end = chart.tokens[size.start].start, chart.tokens[size.end - 1].end
-    said = f"{count.text} × {chart.text[start:end]} = {float(total.value):g} sq ft"
+    said = f"{count.text} × {chart.text[start:end]} = {float(total.value):g} {'m²' if kind == 'M2' else 'sq ft'}"
     question.unplaced = [text for text in question.unplaced if text not in chart.text[start:end]]
     return Heard(total.said(said), start, end, said)
 
 
-def _side(part: Reading) -> float:
+def _side(part: Reading, kind: str) -> float:
+    """In feet; with no unit beside square metres it is in metres or millimetres."""
     value = part.value
     assert isinstance(value, Quantity)
+    if kind == "M2" and isinstance(value, Number):
+        unit = "m" if value.value <= _METRES else "mm" if value.value >= _MILLIMETRES else "ft"
+        value = Length(value.value, unit)
     return value.to("ft").value if isinstance(value, Length) else value.value  # type: ignore[return-value]
 
 

@@ -13,7 +13,7 @@ from intents.question import Heard, Question
 ANGLE, SURE = "roof angle", 0.7
 _TOPICS = frozenset((ANGLE, "pitch of an angle", "pitch from rise and run"))
 _TWELVES = frozenset(("12", "twelve", "twelves"))
-_WHAT = frozenset("what whats what's".split())
+_PER = frozenset(("per", "in", "over"))
 _ASKS = frozenset("what what's whats in as of a the to is into".split())
 _SCORE = 3.0  # of a reading that only these words make
 
@@ -21,16 +21,16 @@ _SCORE = 3.0  # of a reading that only these words make
 def pitch_of_grade(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Ask for the pitch, where the one quantity is a slope told in another way and nothing is whole."""
     words = chart.words
-    twelve = any(a in ("per", "in") and b in _TWELVES for a, b in pairwise(words)) and not _WHAT.isdisjoint(words)
+    per = _per_twelve(chart)
     if any(question.topic in _TOPICS and question.whole for question in questions):
         return
-    if not twelve and ("pitch" not in words or any(question.topic not in _TOPICS for question in questions)):
+    if per is None and ("pitch" not in words or any(question.topic not in _TOPICS for question in questions)):
         return
     slopes = [r for row in chart.readings for r in row if r.kind == "pitch" and r.sure >= SURE]
     if len({r.start for r in slopes}) != 1:
         return
     slope = max(slopes, key=lambda r: r.end)
-    outside = [at for at in (*range(slope.start), *range(slope.end, len(words))) if not (twelve and words[at] in _TWELVES)]
+    outside = [at for at in (*range(slope.start), *range(slope.end, len(words))) if per is None or at != per + 1]
     if any(r.kind in ("length", "number") and at in outside for at, row in enumerate(chart.readings) for r in row):
         return
     beside = [words[at] for at in (slope.start - 1, slope.end) if 0 <= at < len(words)]
@@ -39,3 +39,11 @@ def pitch_of_grade(chart: Chart, questions: list[Question], topics: Mapping[str,
     pitch = heard_as(chart, next(p for p in topics[ANGLE] if p.name == "pitch"), slope, True)
     if pitch is not None:
         questions[:] = [Question(ANGLE, {"pitch": pitch, "asked": Heard("PITCH", 0, 0, "")}, _SCORE, words=["pitch"])]
+
+
+def _per_twelve(chart: Chart) -> int | None:
+    """Where it is asked how much that is in twelve, of no unit."""
+    pairs = enumerate(pairwise(chart.words))
+    at = next((at for at, pair in pairs if pair[0] in _PER and pair[1] in _TWELVES), None)
+    sized = at is not None and any(r.kind == "length" and r.end > at + 2 for r in chart.readings[at + 1])  # per 12 inch
+    return None if sized else at

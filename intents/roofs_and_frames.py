@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from intents.arc_told import arc_told
 from intents.at_a_pitch import at_a_pitch
 from intents.backwards_slope import backwards_slope
 from intents.bare_corner import bare_corner
@@ -17,12 +18,16 @@ from intents.count_is_size import count_is_size
 from intents.crown_told import crown_told
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
+from intents.gable_and_wall import gable_and_wall
 from intents.half_round import half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
+from intents.leaning_told import leaning_told
 from intents.legs_counted import legs_counted
 from intents.lineal_told import lineal_told
+from intents.loads_told import loads_told
 from intents.money_sums import money_sums
+from intents.no_use import no_use
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.range_told import range_told
@@ -34,10 +39,10 @@ from intents.up_the_slope import up_the_slope
 from intents.wall_side import wall_side
 
 _WORKS = (
-    each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, out_and_up, legs_told, setting_told,
-    turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan, wall_side,
-    range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, said_anyway,
-    lineal_told, at_a_pitch, two_tellers,
+    each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, arc_told, out_and_up, legs_told,
+    leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan,
+    wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told, no_use,
+    gable_and_wall, said_anyway, lineal_told, at_a_pitch, two_tellers,
 )  # fmt: skip
 
 

@@ -16,6 +16,7 @@ from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.remarks import STOPS
+from intents.second_reader import places_of
 from solvers.quantities import Length
 from solvers.slots import Parameter
 
@@ -160,6 +161,7 @@ def _asks_area(chart: Chart) -> bool:
     return squared or not _AREA.isdisjoint(words)
 
 
+_ACROSS = frozenset(("wide", "across"))
 _FURTHER = frozenset("another more above over further extra higher taller on plate top rise rises".split())
 
 
@@ -171,4 +173,6 @@ def from_the_ground(chart: Chart, question: Question) -> list[str]:
     wall, ridge = (question.givens[name] for name in names)
     if not (isinstance(wall.value, Length) and isinstance(ridge.value, Length)):
         return []
+    if ridge.end > ridge.start and not _ACROSS.isdisjoint(chart.words[places_of(chart, ridge)[0] - 1 :][:1]):
+        return []  # the gable is 24 wide | 10 high: its own size
     return [ridge.text] if ridge.value.to("ft").value > wall.value.to("ft").value else []

@@ -14,6 +14,7 @@ from intents.lengths import UNITS
 from intents.question import Heard, Question, Reading
 from intents.sum_bound import parts_of
 from intents.sum_counts import MOST_COUNT, counted, thing
+from intents.sum_outlines import outlined
 from intents.sum_parts import Found, Parts
 from solvers.quantities import Length, Number
 from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, plain_size, told_as_length
@@ -41,7 +42,11 @@ MOST_NAMES = 3  # words that name what is counted: nine | cedar deck boards
 
 @once
 def in_a_row(chart: Chart) -> Question | None:
-    """The sum that a whole line tells as one row and its joints."""
+    """The sum that a whole line tells as one row and its joints, or in another outline that is known."""
+    return outlined(chart) or _row_and_joints(chart)
+
+
+def _row_and_joints(chart: Chart) -> Question | None:
     said = set(chart.words)
     laps = not said.isdisjoint(_LAPS)
     if laps != said.isdisjoint(_BETWEEN) or not said.isdisjoint(_OTHERS) or _asks_how_many(chart.words):

@@ -27,6 +27,7 @@ LEANERS = frozenset(
     " plank ramp gangway line tether".split()
 )
 _PLANKS = frozenset("plank planks board prop brace strut pole gangway rope cable wire".split())
+_ROPES = frozenset("rope ropes cable wire guy guyline guywire stay line".split())
 _LONG_SIDES = LEANERS | frozenset("hypotenuse hypot hyp slope slant".split())
 _LEVEL, _FOR = frozenset("flat level plan ground floor".split()), frozenset("long of it the a".split())
 _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake brace shingles slates tiles".split())
@@ -226,7 +227,9 @@ def _leans(before: list[str]) -> bool:
 
 
 def _of_a_leaner(words: list[str], start: int, end: int) -> bool:
-    """Whether a length is that of a thing which leans: a 16 ft plank."""
+    """Whether a length is that of a thing which leans: a 16 ft plank; the 5 m pole that a rope goes to stands."""
+    if words[end : end + 1] == ["pole"] and not _ROPES.isdisjoint(words):
+        return False
     return words[max(0, start - 1)] in ("a", "an", "my") and not _PLANKS.isdisjoint(words[end : end + 1])
 
 

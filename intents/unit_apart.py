@@ -146,6 +146,11 @@ def _bare(tokens: list[Token], within: range) -> list[Reading]:
 def _is_size(words: list[str], number: Reading) -> bool:
     """Whether a bare number can be a length: it counts no things and is no angle or waste."""
     after, before = words[number.end], number.start - 1
+    value = number.value.value if isinstance(number.value, Number) else 0
+    if after == "times" and _few(words, number.end - 1) and _as_digits(words[number.end + 1]) > _MOST_COUNT:
+        return False  # three times 412
+    if before > 0 and words[before] == "times" and _few(words, before - 1) and value > _MOST_COUNT:
+        return True
     if before >= 0 and (words[before] in _FACTORS or (words[before] == "by" and not _SHARED.isdisjoint(words[:before]))):
         return False
     while before >= 0 and words[before] in _LINKS:
@@ -156,6 +161,15 @@ def _is_size(words: list[str], number: Reading) -> bool:
     times = after == "×" and small and literal(words[number.end + 1]) and int(float(words[number.end + 1])) >= 10 * _MOST_COUNT
     one = words[number.start] == "one" and number.end == number.start + 1
     return not (counts or times or one or (before >= 0 and words[before] in _NAMED))
+
+
+def _few(words: list[str], at: int) -> bool:
+    """Whether a word is a number so small that it may count what is said after times."""
+    return words[at] in SMALL or 0 < _as_digits(words[at]) < _MOST_COUNT
+
+
+def _as_digits(word: str) -> float:
+    return float(word) if literal(word) and word.replace(".", "", 1).isdigit() else 0
 
 
 def _following(tokens: list[Token], start: int) -> list[Reading]:

@@ -25,6 +25,12 @@ class Head(Choice):
     HALF = "half round"
 
 
+class ArcPart(Choice):
+    """What of an arc is asked for in place of its radius."""
+
+    CURVE = "length of the curve"
+
+
 @topic("arc", "triangles")
 def arc(
     work: Working,
@@ -40,8 +46,9 @@ def arc(
     ]
     | None = None,
     head: Head | None = None,
+    asked: ArcPart | None = None,
 ) -> None:
-    """Radius of an arc or round head from its width and rise, inches (or its rise, from the radius).
+    """Radius of an arc or round head from its width and rise, inches (or its rise, from the radius; or the curve, when asked).
 
     Refuses a radius that does not reach across, and a rise over half the width. Source: intersecting chords.
     """
@@ -61,7 +68,12 @@ def arc(
         raise NeedMore("rise", "What is the rise of the arc at the middle (or say its radius)?")
     length = work.step("arc length", 2 * swing * half * pi / 180, "along the curve", "in")
     drop = work.step("drop", swing - rise, "how far under the spring line the trammel's point stands", "in")
-    work.also("arc length", length)
+    if asked is ArcPart.CURVE:
+        work.answer("arc length", length)
+        if radius is None:
+            work.also("radius", swing)
+    else:
+        work.also("arc length", length)
     work.also("trammel point under the spring line", drop)
     work.also("angle the arc turns", 2 * half, "deg")
     points = _offsets(work, width, swing, drop, every)

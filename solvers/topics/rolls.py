@@ -39,7 +39,10 @@ JointWidth = Annotated[
     Length, Slot("What is the width of the joint?", bare=("in",), above=0, most=2, name="joint width", usual=(Fraction(1, 16), 1))
 ]
 JointDepth = Annotated[
-    Length, Slot("What is the depth of the joint?", bare=("in",), above=0, most=2, name="joint depth", usual=(Fraction(1, 16), 1))
+    Length,
+    Slot(
+        "What is the depth of the joint?", bare=("in",), above=0, most=2, name="joint depth",
+        usual=(Fraction(1, 16), Fraction(3, 2))),
 ]
 JointLength = Annotated[
     Length,

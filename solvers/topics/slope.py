@@ -86,8 +86,11 @@ def pitch_from_rise_and_run(
     rise: MeasuredRise,
     run: MeasuredRun,
     across: Measured = None,
+    asked: SlopeAs | None = None,
 ) -> None:
     """Pitch, rise in 12, from a rise and a run as measured; of a gable, half the width is the run; a rafter is the long side.
+
+    `asked` for the grade, that is the answer, and the pitch stands beside it.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
     """
@@ -96,10 +99,15 @@ def pitch_from_rise_and_run(
         run = work.step("run", sqrt(run**2 - rise**2), "the rafter is the long side of rise and run", unit="in")
     else:
         run = run_of(work, run, across)
-    pitch = work.answer("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
+    if asked is SlopeAs.GRADE:
+        work.answer("percent grade", 100 * rise / run, "rise in a hundred of run", "percent")
+        pitch = work.step("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
+        work.also("pitch", pitch)
+    else:
+        pitch = work.answer("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
+        work.also("percent grade", 100 * rise / run, "percent")
     theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
     work.also("roof angle", theta)
-    work.also("percent grade", 100 * rise / run, "percent")
     work.also("length along the slope", sqrt(rise**2 + run**2), "in")
     work.check("twelve of run at that angle rise as much", 12 * tan(theta), "=", pitch)
     slope_view(work, run, rise, theta)

@@ -33,7 +33,7 @@ LENGTHS = (
     ("2440 minus 3 1/2 inches", 92.563),
     ("7.5 mm times 40 in inches", 11.811),
     ("3 m 81 in feet", 12.5),
-    ("half round 36 wide, arc length?", 18),
+    ("half round 36 wide, arc length?", 56.549),
 )
 
 

@@ -1,0 +1,42 @@
+"""What is told of a thing and its topic has no use for: the exposure of shingles whose area is told, how long a flashing is.
+
+It is left out, and the answer says so, where the words beside it name it and the question is whole without it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from intents.chart import Chart
+from intents.expressions import expression
+from intents.question import Question
+from solvers.quantities import Length
+
+_LOOSE = frozenset(("gable_height", "wall_length", "wall_height"))  # of a wall, where its area is told already
+# Of a topic: what has no use in it, told with the words to its left and right; @ is the quantity.
+_NO_USE = {
+    "squares": expression(
+        r"@ (?:of )?(?:exposure|exposed|showing|to the weather|reveal)\b|\b(?:exposure|showing)(?: of| is| at)? @"
+    ),
+    "fall": expression(
+        r"@ (?:of )?(?:flat |long |length |run )?(?:copper|flashing|metal|sill|gutter|lead|zinc|long)\b|@ (?:of )?flat\b"
+    ),
+}
+
+
+def no_use(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Leave out the one quantity that has no place, where it is of no use to the topic by its own words."""
+    first = next(iter(questions), None)
+    words = _NO_USE.get(first.topic) if first is not None else None
+    if first is None or words is None or first.missing:
+        return
+    text = chart.text.lower()
+    loose = {n: h.text for n, h in first.givens.items() if isinstance(h.value, Length) and n in _LOOSE}
+    idle = [one for one in {*first.unplaced, *loose.values()} if text.count(one.lower()) == 1]
+    idle = [one for one in idle if words.search(text.replace(one.lower(), "@"))]
+    if len(idle) != 1 or not {*first.unplaced} <= {*idle} or (idle[0] in loose.values() and "area" not in first.givens):
+        return
+    first.givens = {n: h for n, h in first.givens.items() if loose.get(n) != idle[0]}
+    first.unplaced, first.swaps, first.rival = [], [], False
+    first.left = [*first.left, idle[0]]
