@@ -31,6 +31,7 @@ _SEVERAL_KINDS = frozenset("cedar oak fir birch".split())  # of which one is whi
 _IN_PLACE = frozenset("so it's its instead now rather got using went we're i'm".split())
 _NOT_TO_BE_HAD = frozenset("gone couldn't can't cannot out dear dearer scarce none ran rotten rotted sold".split())
 _PUT_RIGHT = frozenset("no sorry wait rather actually scratch nope correction".split())
+_MEANT = (["i", "mean"], ["make", "that"], ["asking", "about"], ["question", "is"], ["asking", "of"], ["ask", "about"])
 _ON = frozenset("on onto over to against into with behind under beside between in off and".split())
 _ARTICLES = frozenset("the a an my some our".split())
 _HELD_BY = frozenset(
@@ -119,7 +120,7 @@ def _not_meant(words: list[str], told: list[Told], n: int) -> bool:
     start, end, _ = told[n]
     if n + 1 < len(told):
         between = words[end : told[n + 1][0]]
-        if not _PUT_RIGHT.isdisjoint(between) or between[-2:] == ["i", "mean"] or between[-2:] == ["make", "that"]:
+        if not _PUT_RIGHT.isdisjoint(between) or between[-2:] in _MEANT:
             return True
         led = words[max(end, told[n + 1][0] - _REACH) : told[n + 1][0]]
         if not (_IN_PLACE.isdisjoint(led) or _NOT_TO_BE_HAD.isdisjoint(words[max(0, start - _REACH) : start] + between)):
