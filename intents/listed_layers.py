@@ -20,7 +20,7 @@ _ONE = (
     "flashing shingle shake fascia soffit fiberboard fibreboard plank slat counterbatten stucco weatherboard shiplap lap "
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
-    "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger"
+    "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger lining bargeboard rubber"
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
 LEAST_MM, MOST_MM = 9, 200  # of a layer
@@ -264,7 +264,8 @@ def _thin(listing: Listing, amount: Amount) -> bool:
 
 def _all_millimetres(listing: Listing) -> bool:
     """Whether bare numbers can only be millimetres: several that are whole and large, and no inch or foot is spoken of."""
-    if not _IMPERIAL.isdisjoint(listing.words):
+    said = {word for at, word in enumerate(listing.words) if word in _IMPERIAL and not _in_what(listing.words, at)}
+    if said:
         return False
     at, large = 0, 0
     while at < len(listing.tokens) and large < SEVERAL:  # in figures or in words: twenty two cladding
@@ -272,6 +273,11 @@ def _all_millimetres(listing: Listing) -> bool:
         through = at > 0 and listing.words[at - 1] == "through" and listing.words[end] in _NO_PLURALS
         at, large = end, large + (LEAST_MM <= value <= MOST_MM) * (SEVERAL if through else 1)
     return large >= SEVERAL
+
+
+def _in_what(words: list[str], at: int) -> bool:
+    """Whether "in" at a place is the small word: 38 | in the stud."""
+    return words[at] == "in" and words[at + 1] in ("the", "my", "our", "that", "its")
 
 
 def _unheard_of(listing: Listing, i: int) -> Item | None:

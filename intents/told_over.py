@@ -286,14 +286,21 @@ def _coil(chart: Chart, question: Question) -> None:
 
 
 def _layers(question: Question) -> None:
-    """Bare layers of which one is too thick for inches are all in millimetres: 19 cladding, 20 batten, 9 ply."""
-    heard = question.givens.get("layers")
+    """Bare layers of which one is too thick for inches are all in millimetres, as they are where so much is to go in:
+    19 cladding, 20 batten, 9 ply; 6 lining, and 25 into the batten."""
+    heard, held = question.givens.get("layers"), question.givens.get("penetration")
     sizes = [layer.thickness for layer in heard.value if isinstance(layer, Layer) and layer.thickness] if heard else []
-    bare = all(size.unit == "in" and size.text.isdecimal() for size in sizes)
-    if heard is None or not sizes or not bare or max(size.value for size in sizes) <= THICKEST:
+    bare = all(size.unit == "in" and _whole_or_half(size.text) for size in sizes)
+    deepest = held.value.value if held is not None and held.text.isdecimal() else 0
+    if heard is None or not sizes or not bare or max(deepest, *(size.value for size in sizes)) <= THICKEST:
         return
     layers = [replace(each, thickness=each.thickness and replace(each.thickness, unit="mm")) for each in heard.value]
     question.givens["layers"] = replace(heard, value=tuple(layers))
+
+
+def _whole_or_half(text: str) -> bool:
+    """Whether a thickness is so many millimetres, or so many and a half, in figures: 9, 12.5."""
+    return text.removesuffix(".5").isdecimal()
 
 
 def _spacing(chart: Chart, question: Question) -> None:
