@@ -31,6 +31,8 @@ UNITS = SINGULAR_UNITS | PLURAL_UNITS | frozenset(("'", '"', "%", "°"))
 MEASURES = UNITS | _words("m m2 m3 mm2 cm2 ft2 ft3 in2 in3 sqm sf lb kg l gal oz ounce pound gallon litre yd yds")
 JOINTS = frozenset(("by", "×"))
 ADJECTIVES = _words("wide high long deep tall thick across apart oc centres centers centre center in on")  # after a size
+SIZES = _words("wide high long deep tall thick")
+TAKEN_OFF = _words("off less minus deduct subtract out lose")  # openings of a wall
 TOO_WHAT = _words(
     "long short high low wide narrow deep shallow thick thin big small large much many far near steep flat tight loose hot cold"
     " warm late early soon heavy light close fast slow hard"
