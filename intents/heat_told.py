@@ -48,6 +48,7 @@ _UP = ("warmer", "hotter", "rise", "increase", "higher")
 _BETWEEN = frozenset("by about around roughly another a full some maybe of off down".split())
 _ORDERED = frozenset("from to until till".split())
 _NOW = frozenset(("now", "today"))
+_EXTREMES = {("night", "day"), ("winter", "summer"), ("dawn", "noon"), ("morning", "noon"), ("morning", "afternoon")}
 _GOES = frozenset("goes going go went".split())
 _HUNG = frozenset("put hung fitted installed laid fixed nailed".split())
 _HANGING = 12  # words from what was hung to how warm it was
@@ -61,6 +62,7 @@ def heat_told(chart: Chart, question: Question, topics: Topics) -> None:
     """Put a question about movement right by what words tell of its material and its temperatures."""
     _one_material(chart, question, topics)
     if question.topic == HEAT:
+        _from_to_is(chart, question, topics)
         _falls_by(chart, question, topics)
         _cooled(chart, question)
         _in_turn(chart, question, topics)
@@ -185,6 +187,20 @@ def _falls_by(chart: Chart, question: Question, topics: Topics) -> None:
         if _only_falls(chart.words):
             question.givens["swing"] = Heard("DOWN", heard.start, heard.start, "")
         question.swaps = []
+
+
+def _from_to_is(chart: Chart, question: Question, topics: Topics) -> None:
+    """Night to day is 45 C: so much is the change, and nothing was 45 C."""
+    at = next((at for at, pair in enumerate(zip(chart.words, chart.words[2:], strict=False)) if pair in _EXTREMES), -1)
+    if at < 0 or chart.words[at + 1] != "to" or {"start", "end"} <= question.givens.keys():
+        return
+    first = at + 3 + (chart.words[at + 3 : at + 4] in (["is"], ["of"]))
+    parameter = next(p for p in topics[HEAT] if p.name == "change")
+    rows = chart.readings[first] if first < len(chart.words) else []
+    heard = next((h for r in rows if (h := heard_as(chart, parameter, r, True)) is not None), None)
+    if heard is not None:
+        question.givens = {n: h for n, h in question.givens.items() if n not in ("start", "end", "swing")} | {"change": heard}
+        question.missing, question.swaps = [n for n in question.missing if n != "change"], []
 
 
 def _only_falls(words: list[str]) -> bool:

@@ -20,7 +20,8 @@ _ONE = (
     "flashing shingle shake fascia soffit fiberboard fibreboard plank slat counterbatten stucco weatherboard shiplap lap "
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
-    "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger lining bargeboard rubber"
+    "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger "
+    "lining bargeboard rubber"
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
 LEAST_MM, MOST_MM = 9, 200  # of a layer
