@@ -23,7 +23,8 @@ _SIZED = frozenset(
     "centre center centreline centerline middle mark marks batten battens opening gap gaps wall rail post posts reveal stud studs"
     " baluster balusters bay bays panel panels strap straps frame sill head door doorway window".split()
 )
-LEAST_MM = 1000  # no size in inches
+LEAST_MM, LEAST_THIN = 1000, 40  # no size in inches; no reveal is 40 in deep
+_THIN = frozenset("reveal reveals rebate rebates".split())
 _NAMED = 4  # words between the sum and what is done to it
 
 
@@ -55,7 +56,8 @@ def _sized(chart: Chart, question: Question) -> bool:
         return False
     parts = list(leaves(whole))
     plain = all(isinstance(part, Number) and part.unit == "none" and part.value.denominator == 1 for part in parts)
-    if not plain or max(part.value for part in parts) < LEAST_MM:  # type: ignore[union-attr]
+    least = LEAST_MM if _THIN.isdisjoint(chart.words) else LEAST_THIN
+    if not plain or max(part.value for part in parts) < least:  # type: ignore[union-attr]
         return False
     return all(chart.words[at - 1][:1].isalpha() or chart.words[at - 1] in ",." for at in _named(chart) if at)
 
