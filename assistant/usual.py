@@ -77,7 +77,8 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot], roofed: bool = False)
     bare = all(no_unit(heard) for heard in _lengths(givens))
     if any(_metric(heard) for heard in others) or (large and odd and bare):
         return metric[:1] or [givens]
-    if bare and metric and not imperial and any(_past_inches(givens[name], slots[name]) for name in strange):
+    figures = all(heard.text.replace(".", "").isdecimal() for heard in _lengths(givens))  # five ten may be feet and inches
+    if figures and metric and not imperial and any(_past_inches(givens[name], slots[name]) for name in strange):
         return metric[:1]
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
                for way in (*metric[:1], *imperial[:1])]  # fmt: skip

@@ -26,12 +26,13 @@ def gap_told(chart: Chart, question: Question) -> None:
     """Ten mil of air are ten millimetres."""
     _no_share(chart, question)
     name = _GAPS[question.topic]
-    if not _MATS.isdisjoint(chart.words):
-        no_inches(question.givens, name, THICKEST_MAT)
     heard = question.givens.get(name)
     if heard is None or not isinstance(heard.value, Length):
         return
-    _, end = places_of(chart, heard)
+    start, end = places_of(chart, heard)
+    if not _MATS.isdisjoint([*chart.words[end : end + 2], *chart.words[max(0, start - 2) : start]]):
+        no_inches(question.givens, name, THICKEST_MAT)
+        heard = question.givens[name]
     sheet = heard.text.endswith(("mil", "mils")) and not _SHEETS.isdisjoint(chart.text.lower().split())
     if sheet or chart.words[end : end + 1] == ["rule"]:  # 6 mil poly, the 10 mm rule
         question.unplaced = [heard.text]

@@ -13,7 +13,7 @@ from itertools import pairwise
 from intents.asks_nothing import PEOPLE
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS
-from solvers.quantities import Length, Number, Pitch, Weight
+from solvers.quantities import Angle, Length, Number, Pitch, Weight
 
 _PARTS = ENDS | frozenset(": - – — so but now because since cause while though where".split())
 _WHO = PEOPLE | frozenset("he's she's we've they've i've we'd i'd they'd bloke lass girl boy son doorman gaffer".split())
@@ -22,6 +22,9 @@ _DEEDS = frozenset(
     " chucked binned stepped sat trod threw tore smashed kicked knocked spilled spilt borrowed took left wasted scrapped"
     " pinched lent sold returned primed painted stacked carried".split()
 )
+_MADE = frozenset("cut put hung ripped primed painted stacked carried bent".split())
+_OFF = frozenset("off from out more and plus by × each".split())  # what was taken off is a part of a sum
+_NAILS = frozenset("nail nails screw screws staple staples".split())
 _WENT = frozenset(
     "pulled sagged split broke came fell snapped failed blew cracked rotted leaked warped cupped swelled twisted popped slipped"
     " went rusted bent moved gapped curled coming going falling peeling rotting".split()
@@ -29,7 +32,7 @@ _WENT = frozenset(
 _HIS = frozenset("his hers her their theirs".split())
 _OURS = frozenset("more another extra order buy short enough still remaining besides spare same like match both too".split())
 _HOLDS = frozenset("there there's theres we we've i i've he he's they they've got have has".split())
-_KEPT = frozenset("truck van shed yard trailer garage barn lorry left leftover over spare pickup ute cab rack".split())
+_KEPT = frozenset("truck van shed yard trailer garage barn lorry left leftover pickup ute cab rack".split())
 _SEEN = frozenset("seen pinched borrowed nicked moved took taken got".split())
 _ANYBODY = frozenset("anybody anyone somebody someone who you".split())
 _WHEN = frozenset("before after when once while as".split())
@@ -55,12 +58,19 @@ def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading) ->
         return False
     if isinstance(reading.value, Pitch) or not _OURS.isdisjoint([*words[: place[0]], *words[place[1] :], *after]):
         return False
-    return _done(before, after) or of_his(before, after, reading) or _at_hand(before, after, reading) or _meanwhile(part, reading)
+    told = _done(before, after, reading) or of_his(before, after, reading) or _at_hand(before, after, reading)
+    return told or _meanwhile(part, reading)
 
 
 def counted_doings(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
-    """Whether it is a number of such things, or the hour, with no unit: it may go though a question took it for its own."""
-    return isinstance(reading.value, Number) and of_doings(words, place, reading)
+    """Whether it is a number of such things, or the hour, with no unit: it may go though a question took it for its own. What
+    was cut or put up may be what is asked about; a nail or two is not.
+    """
+    if not isinstance(reading.value, Number) or not of_doings(words, place, reading):
+        return False
+    start, _ = _part(words, place, reading)
+    made = not _MADE.isdisjoint(words[start : reading.start])
+    return not made or not _NAILS.isdisjoint(words[reading.end : reading.end + 1])
 
 
 def sworn(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
@@ -116,8 +126,14 @@ def _by_the_hour(before: Sequence[str], after: Sequence[str], reading: Reading) 
     )  # fmt: skip
 
 
-def _done(before: Sequence[str], after: Sequence[str]) -> bool:
-    """Whether somebody did something to so many, or at so much: the last crew cut these at | 20 degrees, we lost | 3 pieces."""
+def _done(before: Sequence[str], after: Sequence[str], reading: Reading) -> bool:
+    """Whether somebody did something to so many, or at so many degrees: the last crew cut these at | 20, we lost | 3 pieces. A
+    length that was cut or taken off is a part of a sum.
+    """
+    value = reading.value
+    whole = isinstance(value, Number) and value.value.denominator == 1 and _OFF.isdisjoint(after[:1])
+    if not (whole or isinstance(value, Angle)):
+        return False
     deed = next((at for at, word in enumerate(before) if word in _DEEDS), 0)
     if not deed or not _ROLES.isdisjoint([*before, *after[:2]]):
         return False

@@ -112,7 +112,9 @@ def off_tape(chart: Chart, reading: Reading, metres: bool) -> bool:
 def layers_no_inches(question: Question) -> None:
     """Bare layers of which one is too thick for inches are all in millimetres, as they are where so much is to go in:
     19 cladding, 20 batten, 9 ply; 6 lining, and 25 into the batten."""
-    question.givens, *question.swaps = [_layers_in_mm(way) for way in (question.givens, *question.swaps)]
+    question.givens = _layers_in_mm(question.givens)
+    if "penetration" in question.givens:
+        question.swaps = [_layers_in_mm(way) for way in question.swaps]
 
 
 def _layers_in_mm(way: dict[str, Heard]) -> dict[str, Heard]:

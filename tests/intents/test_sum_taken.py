@@ -10,10 +10,10 @@ from tests.talking import last
 @pytest.mark.parametrize(
     ("line", "answer"),
     [
-        ("Reveal's 92, and it needs 18 plus 6 plus 3 taken from it", "65 mm"),
+        ("Reveal's 92, and it needs 18 plus 6 plus 3 taken from it", "65"),
         ("jamb is 82 1/2, take 3/4 plus 1/2 off it", "81 1/4 in (6 ft 9 1/4 in)"),
         ("take 18 plus 6 plus 3 off 92", "65"),
-        ("the opening is 2100, knock 45 plus 12 off it", "2043 mm"),
+        ("the opening is 2100, knock 45 plus 12 off it", "2043"),
         ("board's 12 ft, 3/4 plus 1/2 to come off, what's left", "142 3/4 in (11 ft 10 3/4 in)"),
     ],
 )
