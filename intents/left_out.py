@@ -70,6 +70,7 @@ _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
 _SOLD_BY = frozenset("kilo kg pound lb box tube stick sheet bag roll bundle length board pack tin".split())
 _POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet bank kitty".split()), frozenset("owe owes owed owing".split()), 5
+SUMS, POSSIBLE = ("tape arithmetic", "conversion"), 0.1  # and the share from which on a line may be one
 LIKELY = 0.5  # share from which on a cost is asked, though no word says so: what does the cedar come to
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
@@ -204,7 +205,8 @@ def _somebodys(words: Sequence[str], reading: Reading) -> bool:
 def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     words = chart.words
     clause = words[place[0] : place[1]]
-    if _told_besides(chart, place, reading) or of_doings(words, place, reading):
+    sums = any(chart.likely.get(topic, 0) >= POSSIBLE for topic in SUMS)
+    if _told_besides(chart, place, reading) or of_doings(words, place, reading, sums):
         return True
     numbered = reading.kind in ("number", "plural")
     if numbered and _opened(words, reading) and _told_in_all(chart) and _TIMES.isdisjoint(words):

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.asks_nothing import PEOPLE
+from intents.number_words import SMALL
 from intents.reading import Reading
 from intents.remarks import ASKING, ENDS
 from solvers.quantities import Angle, Length, Number, Pitch, Weight
@@ -18,7 +19,8 @@ from solvers.quantities import Angle, Length, Number, Pitch, Weight
 _PARTS = ENDS | frozenset(": - – — so but now because since cause while though where".split())
 _WHO = PEOPLE | frozenset("he's she's we've they've i've we'd i'd they'd bloke lass girl boy son doorman gaffer".split())
 _DEEDS = frozenset(
-    "lost dropped broke snapped split cracked ruined cut put nailed pulled burned burnt bent dented forgot drove hung ripped"
+    "lapped set spaced started fixed fitted ran"
+    " lost dropped broke snapped split cracked ruined cut put nailed pulled burned burnt bent dented forgot drove hung ripped"
     " chucked binned stepped sat trod threw tore smashed kicked knocked spilled spilt borrowed took left wasted scrapped"
     " pinched lent sold returned primed painted stacked carried".split()
 )
@@ -48,8 +50,10 @@ _ROLES = frozenset(
 CUES = _DEEDS | _WENT | _HIS | _KEPT | _SEEN | _WANTS | _SWORE | (_WHEN - {"as"})
 
 
-def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
-    """Whether a quantity is of what somebody did, has, seeks or wants by an hour, in its part of the clause at a place."""
+def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading, sums: bool = True) -> bool:
+    """Whether a quantity is of what somebody did, has, seeks or wants by an hour, in its part of the clause at a place; `sums`:
+    the line may be a sum, of which a length that was cut is a part.
+    """
     start, end = _part(words, place, reading)
     part, before, after = words[start:end], list(words[start : reading.start]), list(words[reading.end : end])
     if _sought(part) or _by_the_hour(before, after, reading):
@@ -58,7 +62,7 @@ def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading) ->
         return False
     if isinstance(reading.value, Pitch) or not _OURS.isdisjoint([*words[: place[0]], *words[place[1] :], *after]):
         return False
-    told = _done(before, after, reading) or of_his(before, after, reading) or _at_hand(before, after, reading)
+    told = _done(before, after, reading, sums) or of_his(before, after, reading) or _at_hand(before, after, reading)
     return told or _meanwhile(part, reading)
 
 
@@ -126,17 +130,17 @@ def _by_the_hour(before: Sequence[str], after: Sequence[str], reading: Reading) 
     )  # fmt: skip
 
 
-def _done(before: Sequence[str], after: Sequence[str], reading: Reading) -> bool:
-    """Whether somebody did something to so many, or at so many degrees: the last crew cut these at | 20, we lost | 3 pieces. A
-    length that was cut or taken off is a part of a sum.
-    """
+def _done(before: Sequence[str], after: Sequence[str], reading: Reading, sums: bool) -> bool:
+    """Whether somebody did something to so many, or at so much: the last crew cut these at | 20 degrees, we lost | 3 pieces."""
     value = reading.value
     whole = isinstance(value, Number) and value.value.denominator == 1 and _OFF.isdisjoint(after[:1])
-    if not (whole or isinstance(value, Angle)):
+    if not (whole or isinstance(value, Angle) or (isinstance(value, Length) and not sums)):
         return False
     deed = next((at for at, word in enumerate(before) if word in _DEEDS), 0)
     if not deed or not _ROLES.isdisjoint([*before, *after[:2]]):
         return False
+    if any(word[:1].isdecimal() or word in SMALL for word in before[deed:]):
+        return False  # we took 19 1/8 off the 8 foot | one
     return not _WHO.isdisjoint(before[max(0, deed - 3) : deed])
 
 

@@ -30,6 +30,9 @@ from tests.talking import last
         ("There's 60 ft of screen left in the truck; with a 3/8 gap at 65 percent open, what free area per foot?", "2.93 in²/ft"),
         ("The slope measures 13 ft and the run 12 ft, and the fellow before us swore it was a 7 foot rise; what's the rise?",
          "60 in (5 ft)"),
+        ("The old crew spaced their screws at 2 ft and half are gone, so what's the miter for a 135 corner?", "22.5°"),
+        ("The plumber cut a 4 inch hole in the wall; wall's 36 by 9, what area?", "324 ft²"),
+        ("He quoted 4,200 for the wall; it's 36 by 9, what's the area?", "324 ft²"),
     ],
 )  # fmt: skip
 def test_it_is_passed_over(line: str, answer: str) -> None:
@@ -50,6 +53,21 @@ def test_it_is_passed_over(line: str, answer: str) -> None:
 def test_what_is_of_the_question_stays(line: str, name: str, text: str) -> None:
     given = {line["name"]: line["text"] for line in last(line)["givens"]}
     assert given.get(name) == text
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "we took 19 1/8 off the 8 foot 2 one, what's left",
+        "you know that piece I had, the eight foot two one, well I took nineteen and an eighth off it, so what is there now",
+    ],
+)
+def test_what_is_taken_off_is_a_part_of_a_sum(line: str) -> None:
+    assert last(line)["outcome"] == "asks"
+
+
+def test_a_quote_is_held_against_what_is_asked() -> None:
+    assert last("the yard quoted 49 boards, 264 sq ft at 6 inch exposure in 12 footers")["also"][-1]["text"] == "yes, that is it"
 
 
 def test_what_is_left_may_count_where_more_is_asked() -> None:
