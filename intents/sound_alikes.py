@@ -120,6 +120,7 @@ class _Sounds:
         first = self.words[at - 2]
         odd = word == "ate" and before in ("three", "five", "seven") and first not in TENS and first != "hundred"
         of_inch = (first in ("and", "&") or first in beside.LAYERS) and after in INCHES  # seven and three ate inches
+        of_inch = of_inch or first in beside.THIN  # a gap three ate
         return "eighths" if odd and (after in beside.LAYERS or of_inch) else beside.OUTRIGHT[word]  # three ate mesh
 
     def _means(self, at: int) -> Means:
@@ -138,11 +139,11 @@ class _Sounds:
             return Means.WORD
         if word == "too" and before in ("ends", "sides") and after not in beside.SOUNDS:
             return Means.WORD  # gaps at both ends too
+        if beside.surely(word, before, after, following, words[at + 3]):
+            return Means.NUMBER
         if word == "too" and after in beside.TOO_WHAT:
             long = after in ADJECTIVES and (before in TENS or before in FEET)
             return Means.EITHER if long else Means.WORD
-        if word == "for" and before in beside.SIZES and after in beside.SIZES:
-            return Means.NUMBER  # five inches wide for deep
         if before in JOINTS or before in beside.SIGNS or (after in JOINTS and (_number(following) or following in beside.SOUNDS)):
             return Means.NUMBER
         if word != "for" and (after == "thirds" or (_number(after) and following in JOINTS)):  # less to 3 x 5 windows

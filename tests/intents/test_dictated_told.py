@@ -16,6 +16,10 @@ from tests.talking import last
         ("point ate seven five of an inch as a fraction", "7/8 in"),
         ("point six to five of an inch as a fraction", "5/8 in"),
         ("brace goes up three foot and out for foot how long is it cut point to point", "60 in (5 ft)"),
+        ("screw through for eighths ply and three quarter strap inch and a quarter in the stud", "2 1/2 in"),
+        ("vent gap three ate screen sixty five percent open free area a foot", "2.93 in²/ft"),
+        ("how much trim for for windows three foot by too foot", "480 in (40 ft)"),
+        ("channel too wide won deep ten foot long how many gallons", "1.04 gal"),
         ("trough is six inches wide for deep ten foot long how many gallons", "12.47 gal"),
     ],
 )
@@ -25,8 +29,14 @@ def test_it_was_a_number(line: str, answer: str) -> None:
     assert record["answer"]["text"] == answer
 
 
-def test_where_it_may_be_either_it_asks() -> None:
-    line = "the lake wall is nine foot, the ramp wall is nine foot too siding six inch exposure most what do i lay it at"
+@pytest.mark.parametrize(
+    "line",
+    [
+        "the lake wall is nine foot, the ramp wall is nine foot too siding six inch exposure most what do i lay it at",
+        "channel three wide, too deep",
+    ],
+)
+def test_where_it_may_be_either_or_a_word_it_asks(line: str) -> None:
     assert last(line)["outcome"] == "asks"
 
 
