@@ -148,7 +148,9 @@ def _at_hand(before: Sequence[str], after: Sequence[str], reading: Reading) -> b
     """Whether it is a size or a weight of what somebody has lying by: there's a | 24 footer in the truck."""
     if not isinstance(reading.value, Length | Weight | Number) or not _ROLES.isdisjoint(after[:1]):
         return False
-    return not _HOLDS.isdisjoint(before[:2]) and not _KEPT.isdisjoint(after)
+    to_do = list(after[:1]) == ["left"] and list(after[1:2]) not in (["in"], ["on"])  # I've 15 foot 4 left to strap
+    to_do = to_do or ("left", "to") in pairwise(after)
+    return not (to_do or _HOLDS.isdisjoint(before[:2]) or _KEPT.isdisjoint(after))
 
 
 def _meanwhile(part: Sequence[str], reading: Reading) -> bool:

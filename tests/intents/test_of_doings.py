@@ -46,6 +46,7 @@ def test_it_is_passed_over(line: str, answer: str) -> None:
     [
         ("We put 12 inch overhang on, 24 ft gable at 6/12, rake length?", "overhang", "12 inch"),
         ("We cut 30 boards at 6 ft each, how many 12 ft sticks is that?", "pieces", "30 at 6 ft"),
+        ("I've 15 foot 4 left to strap at 16 on centre, how many straps is that", "length", "15 foot 4"),
         ("his 6 rows are 9 inches each, how high are they?", "courses", "6"),
         ("The rise was measured at 5 ft and the run at 12 ft, what's the slope?", "rise", "5 ft"),
     ],
