@@ -71,6 +71,11 @@ def test_a_quote_is_held_against_what_is_asked() -> None:
     assert last("the yard quoted 49 boards, 264 sq ft at 6 inch exposure in 12 footers")["also"][-1]["text"] == "yes, that is it"
 
 
+def test_boxes_are_no_courses() -> None:
+    record = last("I've 6 boxes of 100 here, screws at 16 in along 40 ft, how many screws?")
+    assert (record["outcome"], record["ask"]) == ("asks", "How many courses or straps?")
+
+
 def test_what_is_left_may_count_where_more_is_asked() -> None:
     record = last("There's 40 ft of trim left in the truck and I want 148 feet in 16 foot sticks, how many more do I need?")
     assert record["outcome"] == "asks"
