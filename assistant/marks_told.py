@@ -32,6 +32,11 @@ _NOTE = expression(
     r"\s*(?P<apart>[:;]|,| that |[-–—](?= ))\s*(?P<rest>\S.*)",
     re.IGNORECASE | re.DOTALL,
 )
+_WANTED = expression(  # there's 20 feet of drip edge left in the truck, which I want noted before somebody walks off with it
+    r"(?P<note>.+?),? (?:which|and that|and) (?:i|we)(?: want| need|'d like| would like)(?: it| that)?"
+    rf" (?:noted|written down|on record|logged|jotted down|in the {_BOOK})\b.*",
+    re.IGNORECASE | re.DOTALL,
+)
 _ABOUT_IT = expression(r"\bnote (?:to|on|about|against|with|by) (?:that|it|this|the last)\b", re.IGNORECASE)
 _KEEPS = expression(rf"\b(?:down|write|log|jot|record|note|heads|{_BOOK})\b", re.IGNORECASE)
 _ADDS_UP = expression(rf"\b(?:add|put|make|take)\b(?!.*\b(?:down|{_BOOK})\b)", re.IGNORECASE)
@@ -65,6 +70,9 @@ _SMALL = frozenset(
 
 def told_mark(c: Conversation, text: str) -> Said | None:
     """The line as a note, flag, tag or strike told in one's own words."""
+    wanted = _WANTED.fullmatch(text.strip())
+    if wanted is not None and not _ASKS.search(wanted["note"]) and "?" not in text:
+        return Said("note", words={"note": wanted["note"]})
     first = re.match(r"\W*([a-z]+)", text, re.IGNORECASE)
     if first is None or first[1].lower() not in FIRST:
         return None

@@ -35,7 +35,8 @@ _WHO = (
     r"|yard|brother|dad|mate|kid|kids|weather|light|truck|rain|wind|day))"
 )
 _REASON = expression(
-    r"(?:\s*[,;:.–—-]\s*|\s+)(?:and )?(?:because|cause|'cause|since|seeing (?:as|that)|being as)\s+.*$", re.I | re.S
+    r"(?:\s*[,;:.–—-]\s*|\s+)(?:and )?(?:because|cause|'cause|since|seeing (?:as|that)|being as|whatever|no matter)\s+.*$",
+    re.I | re.S,
 )
 _REMARK = expression(rf"\s*[,;.–—]\s*(?:and |but |so |for |as |though |while )?{_WHO}(?:'\w+)?\b[^,;]*\W*$", re.I)
 _BETWEEN = expression(r"\s*,\s*(?:which|who|whose)\b[^,;?]*,\s*", re.I)

@@ -35,6 +35,7 @@ GUESSED = 0.05  # how sure a unit is that nothing but the size tells: asked abou
 STRETCH = 10  # so many times outside of what is usual, a quantity that was said with its unit is asked about
 NAMES = {"mm": "millimetres", "m": "metres", "ft": "feet", "in": "inches"}
 _ROOF = "the roof as it is known"
+NO_INCHES, PAST = 500, 3  # a whole number that nobody counts inches to; and so many times what is usual
 _A_FIFTH_MORE = Fraction(6, 5)
 SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
 LOWEST_DOOR, LARGE = 4, 100  # ft; a whole number that is no size in inches
@@ -73,11 +74,21 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot], roofed: bool = False)
     others = [heard for name, heard in givens.items() if name not in strange]
     large = all(givens[name].value.value.denominator == 1 and givens[name].value.value >= LARGE for name in strange)
     odd = any(isinstance(heard.value, Length) and no_unit(heard) and no_tape_shows(heard) for heard in others)
-    if any(_metric(heard) for heard in others) or (large and odd and all(no_unit(heard) for heard in _lengths(givens))):
+    bare = all(no_unit(heard) for heard in _lengths(givens))
+    if any(_metric(heard) for heard in others) or (large and odd and bare):
         return metric[:1] or [givens]
+    figures = all(heard.text.replace(".", "").isdecimal() for heard in _lengths(givens))  # five ten may be feet and inches
+    if figures and metric and not imperial and any(_past_inches(givens[name], slots[name]) for name in strange):
+        return metric[:1]
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}
                for way in (*metric[:1], *imperial[:1])]  # fmt: skip
     return [givens, *guessed]
+
+
+def _past_inches(heard: Heard, slot: Slot) -> bool:
+    """Whether a whole number with no unit is past all that is told in inches: a strut 500 long, a channel 40 wide."""
+    size, most = heard.value.value, slot.usual[1] if slot.usual else 0
+    return bool(size.denominator == 1 and (size >= NO_INCHES or (heard.value.unit == "in" and size > PAST * most)))
 
 
 def _lengths(givens: Givens) -> list[Heard]:

@@ -45,9 +45,13 @@ _STAGGERED = frozenset(
 )
 _GOES = frozenset("goes go runs bends bend strip trim curve".split())  # a strip that goes round it
 _ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
+_GETS, _HEATS = frozenset("get gets grow grows go goes".split()), frozenset("summer winter heat sun cold".split())
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
+    "trim sticks": lambda words: (  # how long will it get this summer
+        ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
+    ),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
 _HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off

@@ -117,7 +117,7 @@ def _told(clause: Sequence[str], before: str, folder: Path) -> str:
     named = clause[0].isalpha() and clause[1:2] != [] and clause[1] in DONE - _WAS and clause[0] not in _known(folder)
     if named or somebody_did(clause) or (clause[0] == "my" and not _BODY.isdisjoint(clause[1:3])):
         return "done"
-    if not _WAS.isdisjoint(clause) or clause[0] in _BEGUN or whose or _in_a_year(clause):
+    if not _WAS.isdisjoint(clause) or clause[0] in _BEGUN or whose or _in_a_year(clause) or _so_often(clause):
         return "was"
     if before == "done" and (clause[0] == "each" or "there" in clause[:2]):
         return "was"
@@ -129,6 +129,11 @@ def _told(clause: Sequence[str], before: str, folder: Path) -> str:
 def _in_a_year(clause: Sequence[str]) -> bool:
     """Whether a clause tells of a year that has been: forty below in 1989."""
     return any(a in ("in", "since") and b.isdecimal() and b[:2] in ("19", "20") and len(b) == 4 for a, b in pairwise(clause))
+
+
+def _so_often(clause: Sequence[str]) -> bool:
+    """Whether it was done so many times: he'd measured it | 5 times."""
+    return clause[-1] == "times" and len(clause) > 2 and is_number(clause[-2]) and clause[0] in ("he'd", "she'd", "they'd", "he")
 
 
 def somebody_did(clause: Sequence[str]) -> bool:

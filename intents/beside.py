@@ -340,7 +340,8 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     if after[:1] == ["leg"] and after[1:] and after[1] in _BENT:
         return LEGS  # a three leg flashing
     near = range(end, end + len(up_to_stop(words[end : end + 4])))  # pitch 3/12, the sheets come long
-    if not _STOCKS.isdisjoint(words[end : end + 4]) and any(_named(words, at) == STOCK for at in near):
+    told = "." in words[reading.start] and bool(near) and _named(words, end) == STOCK  # in 4.8 lengths
+    if not (told or _STOCKS.isdisjoint(words[end : end + 4])) and any(_named(words, at) == STOCK for at in near):
         return COUNTED  # a couple of 20 footers
     if "vents" in after and (after[0] == "vents" or after[0] in _VENTS) and _few(reading):  # 2 gable vents
         return COUNTED

@@ -19,6 +19,8 @@ _BEGINS = frozenset(", . ? ! ; : - ( and so but or then well ok okay hey now how
 _MORE = frozenset("over above more exceed beyond past".split())
 _LESS = frozenset("under below less".split())
 _TOLD = frozenset("swears swore reckons reckon claims insists bets guesses thinks says quoted quotes".split())
+_QUOTED, _FOR = frozenset(("quoted", "quotes")), frozenset(("for", "a", "per", "an"))
+_COSTS = frozenset("cost costs price bill total come comes pay spend money much worth charge budget".split())
 _STOPS = frozenset(".?!;")
 _AGO = 4  # words from who tells it to what is told
 _FASTENERS = frozenset("screw screws nail nails staple staples lag lags bolt bolts spike spikes shank shanks".split())
@@ -70,10 +72,18 @@ def _told(chart: Chart) -> Claim | None:
         found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
         near = chart.words[max(0, at - _AGO) : at]
         sized = any(isinstance(r.value, Dims) for r in chart.readings[at])  # he reckons it is ten foot by thirteen
+        if found and _quoted_for(chart.words, near, max(r.end for r in found)):
+            continue
         if found and not sized and not _TOLD.isdisjoint(near) and _STOPS.isdisjoint(near):
             best = max(found, key=lambda r: (r.end, r.kind != "number"))
             return Claim(best.value, chart.said(best.start, best.end), "same", best.start, best.end)
     return None
+
+
+def _quoted_for(words: list[str], near: list[str], end: int) -> bool:
+    """Whether it is money that was quoted, where no money is asked: quoted 4,200 for the wall, 12 a foot."""
+    priced = not _QUOTED.isdisjoint(near) and not _FOR.isdisjoint(words[end : end + 1])
+    return priced and _COSTS.isdisjoint(words)
 
 
 def _way(chart: Chart, start: int, at: int, end: int) -> str:

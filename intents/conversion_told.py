@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from intents.chart import Chart, quantities
@@ -10,6 +11,7 @@ from intents.expressions import expression
 from intents.placing import PLACED_IN, place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
+from intents.vocabulary import COUNTING
 from solvers.quantities import Length, Number
 from solvers.sums import Measure
 
@@ -19,6 +21,7 @@ _FROM_MM = frozenset(("INCHES", "IMPERIAL", "TAPE", "EIGHTH", "SIXTEENTH", "THIR
 LEAST_MM, LEAST_MM_FOR_FEET = 300, 1000  # a whole number from here on, for inches, or feet and inches
 _PUT = expression(r", (?:put|say|call) (?:it|that) (?:in|into|as) \w+(?: please)?[ .?]*$")
 SURE = 0.9
+_PARTS = frozenset("half third quarter a of point and".split())
 
 
 def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
@@ -29,12 +32,16 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         first.lacking, first.rival, questions[1:] = 0, False, []
     for question in questions:
         to = question.givens.get("to")
+        if question.topic == TOPIC and to is not None and to.value == "MILLIMETRES":
+            _in_mm_already(question)
         if question.topic != TOPIC or to is None or "value" not in question.missing:
             continue
         found = [r for r in quantities(chart, 0, len(chart.words)) if chart.words[r.start - 1 : r.start] != ["nearest"]]
         found = [r for r in found if not to.start <= chart.tokens[r.start].start < to.end]
         bare = _bare(chart, found[0]) if len(found) == 1 else None
         unit = _unit(bare.value, str(to.value)) if bare is not None and isinstance(bare.value, Number) else ""
+        if bare is not None and to.value == "MILLIMETRES" and _half_of_mm(chart, bare):
+            unit = "mm"
         if bare is None or not isinstance(bare.value, Number) or not unit:
             continue
         place = place_of(chart, bare.start, bare.end)
@@ -42,6 +49,24 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         question.givens["value"] = Heard(value, *place, SURE)
         question.missing = [name for name in question.missing if name != "value"]
         question.unplaced = [text for text in question.unplaced if text != place[2]]
+
+
+def _in_mm_already(question: Question) -> None:
+    """Half of 1785 in mm: a number with no unit that is no size in inches is in millimetres as it stands."""
+    value = question.givens.get("value")
+    quantity = value.value.quantity if value is not None and isinstance(value.value, Measure) else None
+    if value is None or not isinstance(quantity, Length) or quantity.unit != "in" or quantity.value < LEAST_MM:
+        return
+    words = value.text.lower().split()
+    if all(word.isdecimal() or word in COUNTING or word in _PARTS for word in words):
+        made = replace(quantity, unit="mm")
+        question.givens["value"] = replace(value, value=Measure(made), others=())
+
+
+def _half_of_mm(chart: Chart, bare: Reading) -> bool:
+    """Half of 1836 in mm, which large as it is was said in them."""
+    half = "half" in chart.words[bare.start : bare.end] and isinstance(bare.value, Number)
+    return half and bare.value.value >= LEAST_MM  # type: ignore[union-attr]
 
 
 def _bare(chart: Chart, reading: Reading) -> Reading | None:

@@ -9,6 +9,7 @@ from intents.chart import Chart
 from intents.expressions import expression
 from intents.question import Question
 from intents.second_reader import places_of
+from intents.unsaid_units import no_inches
 from solvers.quantities import Length, Ratio
 
 THINNEST_GAP = 0.05  # in; a gap of so many thousandths was said in millimetres
@@ -16,6 +17,7 @@ _SHEETS = frozenset("poly polythene plastic film membrane wrap housewrap vapour 
 _GAPS = {"air gap": "depth", "vent opening": "gap"}
 _ONE_IN, _ON_TAPE = expression(r"1/([1-9]\d*)"), (2, 4, 8, 12, 16, 32, 64)  # 1/12 is a pitch
 _PART = expression(r"\d+/(?:2|4|8|16|32)")
+_MATS, THICKEST_MAT = frozenset("mat mats mesh matting".split()), 4  # in; a 6 drainage mat is of millimetres
 _FALLS = frozenset("fall falls falling drop drops dropping".split())
 _MESH = frozenset(("mesh", "count"))
 
@@ -27,7 +29,10 @@ def gap_told(chart: Chart, question: Question) -> None:
     heard = question.givens.get(name)
     if heard is None or not isinstance(heard.value, Length):
         return
-    _, end = places_of(chart, heard)
+    start, end = places_of(chart, heard)
+    if not _MATS.isdisjoint([*chart.words[end : end + 2], *chart.words[max(0, start - 2) : start]]):
+        no_inches(question.givens, name, THICKEST_MAT)
+        heard = question.givens[name]
     sheet = heard.text.endswith(("mil", "mils")) and not _SHEETS.isdisjoint(chart.text.lower().split())
     if sheet or chart.words[end : end + 1] == ["rule"]:  # 6 mil poly, the 10 mm rule
         question.unplaced = [heard.text]

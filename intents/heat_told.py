@@ -31,6 +31,7 @@ _SEVERAL_KINDS = frozenset("cedar oak fir birch".split())  # of which one is whi
 _IN_PLACE = frozenset("so it's its instead now rather got using went we're i'm".split())
 _NOT_TO_BE_HAD = frozenset("gone couldn't can't cannot out dear dearer scarce none ran rotten rotted sold".split())
 _PUT_RIGHT = frozenset("no sorry wait rather actually scratch nope correction".split())
+_MEANT = (["i", "mean"], ["make", "that"], ["asking", "about"], ["question", "is"], ["asking", "of"], ["ask", "about"])
 _ON = frozenset("on onto over to against into with behind under beside between in off and".split())
 _ARTICLES = frozenset("the a an my some our".split())
 _HELD_BY = frozenset(
@@ -47,6 +48,7 @@ _UP = ("warmer", "hotter", "rise", "increase", "higher")
 _BETWEEN = frozenset("by about around roughly another a full some maybe of off down".split())
 _ORDERED = frozenset("from to until till".split())
 _NOW = frozenset(("now", "today"))
+_EXTREMES = {("night", "day"), ("winter", "summer"), ("dawn", "noon"), ("morning", "noon"), ("morning", "afternoon")}
 _GOES = frozenset("goes going go went".split())
 _HUNG = frozenset("put hung fitted installed laid fixed nailed".split())
 _HANGING = 12  # words from what was hung to how warm it was
@@ -60,6 +62,7 @@ def heat_told(chart: Chart, question: Question, topics: Topics) -> None:
     """Put a question about movement right by what words tell of its material and its temperatures."""
     _one_material(chart, question, topics)
     if question.topic == HEAT:
+        _from_to_is(chart, question, topics)
         _falls_by(chart, question, topics)
         _cooled(chart, question)
         _in_turn(chart, question, topics)
@@ -119,7 +122,7 @@ def _not_meant(words: list[str], told: list[Told], n: int) -> bool:
     start, end, _ = told[n]
     if n + 1 < len(told):
         between = words[end : told[n + 1][0]]
-        if not _PUT_RIGHT.isdisjoint(between) or between[-2:] == ["i", "mean"] or between[-2:] == ["make", "that"]:
+        if not _PUT_RIGHT.isdisjoint(between) or between[-2:] in _MEANT:
             return True
         led = words[max(end, told[n + 1][0] - _REACH) : told[n + 1][0]]
         if not (_IN_PLACE.isdisjoint(led) or _NOT_TO_BE_HAD.isdisjoint(words[max(0, start - _REACH) : start] + between)):
@@ -184,6 +187,20 @@ def _falls_by(chart: Chart, question: Question, topics: Topics) -> None:
         if _only_falls(chart.words):
             question.givens["swing"] = Heard("DOWN", heard.start, heard.start, "")
         question.swaps = []
+
+
+def _from_to_is(chart: Chart, question: Question, topics: Topics) -> None:
+    """Night to day is 45 C: so much is the change, and nothing was 45 C."""
+    at = next((at for at, pair in enumerate(zip(chart.words, chart.words[2:], strict=False)) if pair in _EXTREMES), -1)
+    if at < 0 or chart.words[at + 1] != "to" or {"start", "end"} <= question.givens.keys():
+        return
+    first = at + 3 + (chart.words[at + 3 : at + 4] in (["is"], ["of"]))
+    parameter = next(p for p in topics[HEAT] if p.name == "change")
+    rows = chart.readings[first] if first < len(chart.words) else []
+    heard = next((h for r in rows if (h := heard_as(chart, parameter, r, True)) is not None), None)
+    if heard is not None:
+        question.givens = {n: h for n, h in question.givens.items() if n not in ("start", "end", "swing")} | {"change": heard}
+        question.missing, question.swaps = [n for n in question.missing if n != "change"], []
 
 
 def _only_falls(words: list[str]) -> bool:

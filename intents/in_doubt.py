@@ -32,7 +32,7 @@ _HOLDS = frozenset(
     "in into penetration pen bite biting bites embed embedded embedment grip grips hold holds holding stud studs framing deep"
     " seat seats wood timber meat solid past beyond enter enters catch catches grab grabs bury buried sink sunk left leave leaves"
     " leaving behind min minimum least less settle want wants need needs calls requires rafter joist rim header plate post"
-    " penetrate penetrates purchase thread girt girts bearer bearers".split()
+    " penetrate penetrates purchase thread girt girts bearer bearers far".split()
 )
 _SMALL = frozenset("the my a our s of".split())
 _SPLITS = frozenset("split splits splitting break breaking broken divide dividing divided spread spreading faceted".split())

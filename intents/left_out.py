@@ -17,6 +17,8 @@ from intents import by_the_way
 from intents.chart import Chart, quantities, span
 from intents.its_answer import CUES as GIVEN
 from intents.its_answer import its_answer
+from intents.of_doings import CUES as DOINGS
+from intents.of_doings import counted_doings, left_in_truck, of_doings, sworn
 from intents.of_other_things import CUES as OTHERS
 from intents.of_other_things import of_his_place, of_other_things, two_named
 from intents.of_somebody import CUES as SOMEBODY
@@ -68,6 +70,7 @@ _PACKED = {(pack, "of") for pack in ("box", "bag", "tub", "pack", "bundle")}
 _TIMES = frozenset("each every apiece both wall walls per cut sides out net less minus".split())  # what may be taken so often
 _SOLD_BY = frozenset("kilo kg pound lb box tube stick sheet bag roll bundle length board pack tin".split())
 _POCKETS, _OWES, _OWED = frozenset("pocket pockets wallet bank kitty".split()), frozenset("owe owes owed owing".split()), 5
+SUMS, POSSIBLE = ("tape arithmetic", "conversion"), 0.1  # and the share from which on a line may be one
 LIKELY = 0.5  # share from which on a cost is asked, though no word says so: what does the cedar come to
 _MONEY = frozenset("dollar dollars buck bucks cents quid $ £ €".split())
 _COSTS = frozenset(
@@ -80,6 +83,8 @@ _EITHER = {
     "arc": ("rise", "radius"), "cost": ("area", "count"),
     "course layout": ("exposure", "count"),
     "weight": ("area", "count"), "equal spacing": ("count", "gap"), "vent area": ("area", "length"),
+    "thermal movement": ("start", "change", "swing"), "wood movement": ("change", "way", "wet", "dry"),
+    "vent opening": ("length", "gap"), "right triangle": ("rise", "run", "slope"),
 }  # fmt: skip
 _BILLED = frozenset("cost costs bill pay spend money charge budget afford total save owe".split())
 _SIZED = frozenset(
@@ -88,7 +93,7 @@ _SIZED = frozenset(
 )
 _CUES = (
     _MONEY | _WEIGHED | _ALL | KEPT | _OLD | _TAKES | FIXED | _OPENED | _HELPERS | _PACKS | by_the_way.CUES
-    | _POCKETS | _OWES | SOMEBODY | OTHERS | ASIDE | USELESS | GIVEN | _SOLD_BY | frozenset(("last", "yesterday"))
+    | _POCKETS | _OWES | SOMEBODY | DOINGS | OTHERS | ASIDE | USELESS | GIVEN | _SOLD_BY | frozenset(("last", "yesterday"))
 )  # fmt: skip
 
 
@@ -178,6 +183,7 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
     others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
     told = was or of_his_place(words, place, reading) or _somebodys(words, reading)
+    told = told or counted_doings(words, place, reading) or left_in_truck(words, place, reading) or sworn(words, place, reading)
     return told or by_the_way.by_the_way(words, place, reading, others)
 
 
@@ -199,7 +205,8 @@ def _somebodys(words: Sequence[str], reading: Reading) -> bool:
 def _may_go(chart: Chart, place: tuple[int, int], reading: Reading) -> bool:
     words = chart.words
     clause = words[place[0] : place[1]]
-    if _told_besides(chart, place, reading):
+    sums = any(chart.likely.get(topic, 0) >= POSSIBLE for topic in SUMS)
+    if _told_besides(chart, place, reading) or of_doings(words, place, reading, sums):
         return True
     numbered = reading.kind in ("number", "plural")
     if numbered and _opened(words, reading) and _told_in_all(chart) and _TIMES.isdisjoint(words):

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
-from itertools import pairwise
 
 from intents.listed import CONTRASTED, SEPARATORS, Amount, Item, Listing, beginnings, with_units
 from intents.no_layers import held_in_frame, is_no_layer, speaks_of_some
@@ -22,7 +21,7 @@ _ONE = (
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
     "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger "
-    "stuff"
+    "stuff lining bargeboard rubber"
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
 _HELD_IN = frozenset("solid the stud studs wood timber framing frame my".split())  # 35 in solid wood
@@ -267,8 +266,11 @@ def _thin(listing: Listing, amount: Amount) -> bool:
 
 def _all_millimetres(listing: Listing) -> bool:
     """Whether bare numbers can only be millimetres: several that are whole and large, and no inch or foot is spoken of."""
-    words = [word for word, after in pairwise([*listing.words, ""]) if word != "in" or after not in _HELD_IN]
-    if not _IMPERIAL.isdisjoint(words):
+    said = {
+        word for at, word in enumerate(listing.words)
+        if word in _IMPERIAL and not (_in_what(listing.words, at) or (word == "in" and listing.words[at + 1] in _HELD_IN))
+    }  # fmt: skip
+    if said:
         return False
     at, large = 0, 0
     while at < len(listing.tokens) and large < SEVERAL:  # in figures or in words: twenty two cladding
@@ -276,6 +278,11 @@ def _all_millimetres(listing: Listing) -> bool:
         through = at > 0 and listing.words[at - 1] == "through" and listing.words[end] in _NO_PLURALS
         at, large = end, large + (LEAST_MM <= value <= MOST_MM) * (SEVERAL if through else 1)
     return large >= SEVERAL
+
+
+def _in_what(words: list[str], at: int) -> bool:
+    """Whether "in" at a place is the small word: 38 | in the stud."""
+    return words[at] == "in" and words[at + 1] in ("the", "my", "our", "that", "its")
 
 
 def _unheard_of(listing: Listing, i: int) -> Item | None:

@@ -49,6 +49,8 @@ _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the e
 # A bare number before one of these counts them.
 _COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs gauge ga".split())
 _HOLDS = frozenset("penetration bite embedment".split())  # what a nail has in the stud is no layer of those before
+LEAST_PLAIN = 600  # from here on a length with no unit is in millimetres, where nothing is told in feet or inches
+_IMPERIAL = frozenset("foot feet ft ' inch inches ins \" footer footers yard yards".split())
 WIDEST_LEG = 24  # in; of bent metal, as wide as the coil: what is more was said in millimetres
 
 
@@ -120,7 +122,8 @@ def _lengths_reading(listing: Listing, items: list[Item]) -> Reading:
     default = "in"
     most = max(amount.value for amount in amounts)
     asked = most > WIDEST_LEG and any(a == "in" and b in MILLIMETRES for a, b in pairwise(listing.words))
-    if (listing.metric and most >= 10) or (asked and not any(amount.unit for amount in amounts)):
+    plainly = most >= LEAST_PLAIN and _IMPERIAL.isdisjoint(listing.words) and not any(amount.unit for amount in amounts)
+    if plainly or (listing.metric and most >= 10) or (asked and not any(amount.unit for amount in amounts)):
         default = "mm"
     value, plain = with_units(amounts, default)
     sure = 1.0 if plain else 0.7

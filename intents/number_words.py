@@ -24,7 +24,7 @@ _SMALL_WORDS = [
     "eighteen",
     "nineteen",
 ]
-SMALL = {word: value for value, word in enumerate(_SMALL_WORDS)} | {"oh": 0, "nought": 0}
+SMALL = {word: value for value, word in enumerate(_SMALL_WORDS)} | {"oh": 0, "nought": 0, "nil": 0}
 PLURALS = {  # what stock comes in and studs stand on: sixteens, twenty fours
     word + "s": SMALL[word] for word in ["two", "four", "eight", "ten", "twelve", "fourteen", "sixteen", "eighteen"]
 } | {"sixes": 6, "twenties": 20}

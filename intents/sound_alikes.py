@@ -77,6 +77,7 @@ class _Sounds:
     def __init__(self, words: list[str]) -> None:
         self.words = [*[""] * _BEFORE, *words, *[""] * _AFTER]
         self.doubts: list[tuple[int, str]] = []
+        self.heard = False  # whether a small word of the line was a number
         self.converts = not beside.CONVERSION.isdisjoint(words)
 
     def settle(self) -> None:
@@ -102,7 +103,7 @@ class _Sounds:
     def _settle_small(self, at: int, number: str) -> None:
         means = self._means(at)
         if means is Means.NUMBER:
-            self.words[at] = number
+            self.words[at], self.heard = number, True
         elif means is Means.EITHER:
             self.doubts.append((at - _BEFORE, number))
         elif self.words[at] == "too" and self.words[at - 1] in beside.MEASURES and self.words[at + 1] in UNITS:
@@ -119,6 +120,7 @@ class _Sounds:
         first = self.words[at - 2]
         odd = word == "ate" and before in ("three", "five", "seven") and first not in TENS and first != "hundred"
         of_inch = (first in ("and", "&") or first in beside.LAYERS) and after in INCHES  # seven and three ate inches
+        of_inch = of_inch or first in beside.THIN  # a gap three ate
         return "eighths" if odd and (after in beside.LAYERS or of_inch) else beside.OUTRIGHT[word]  # three ate mesh
 
     def _means(self, at: int) -> Means:
@@ -139,6 +141,8 @@ class _Sounds:
             return Means.WORD  # from minus thirty to plus forty five
         if word == "too" and before in ("ends", "sides") and after not in beside.SOUNDS:
             return Means.WORD  # gaps at both ends too
+        if beside.surely(word, before, after, following, words[at + 3]):
+            return Means.NUMBER
         if word == "too" and after in beside.TOO_WHAT:
             long = after in ADJECTIVES and (before in TENS or before in FEET)
             return Means.EITHER if long else Means.WORD
@@ -157,7 +161,8 @@ class _Sounds:
         if words[at + 1] == "point" and words[at + 2] in SMALL | WORTH and words[at - 1] != "point":
             return Means.NUMBER
         if words[at - 1] != "point":
-            return None
+            inside = words[at - 2] == "point" and words[at - 1] in SMALL and words[at + 1] in SMALL and words[at + 2] == "of"
+            return Means.NUMBER if words[at] == "to" and inside else None  # point six to five of an inch
         return Means.NUMBER if _number(words[at - 2]) and words[at - 2] not in POINTS else Means.WORD
 
     def _fraction_follows(self, at: int) -> bool:
@@ -242,6 +247,8 @@ class _Sounds:
             return Means.NUMBER
         part = after in SMALL and words[at + 2] in ORDINALS and word != "to"
         noun = after.isalpha() and not _number(after) and not literal(words[at - 2])  # nine foot for wall; 9 ft is typed
+        if noun and word == "too" and UNITS.isdisjoint(words[: at - 1]) and not part:
+            return Means.NUMBER  # wall is nine foot too siding: nothing before it that is nine foot
         return Means.EITHER if part or noun else Means.WORD
 
     def _before_scale(self, at: int) -> Means | None:
@@ -307,6 +314,7 @@ class _Sounds:
         if _number(before):
             return Means.NUMBER if word == "for" else Means.EITHER
         again = before == self.words[at + 2] != ""  # two inch leg for inch leg
+        again = again or (word == "for" and before in beside.NO_OBJECTS and after in FEET)  # up seven foot and out for foot
         if again or (self._led(at) and before not in ("", "and", "for")):
             return Means.NUMBER
         return Means.WORD if self.converts else Means.EITHER
@@ -342,6 +350,8 @@ class _Sounds:
             sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or _number(then))
             if before in beside.SPLIT or sized:
                 return Means.NUMBER
+            if before in beside.TAKEN_OFF and after in beside.NAMES and then in SMALL:
+                return Means.NUMBER if self.heard else Means.EITHER  # take off for windows three foot by four
             told = then in ("at", "of", "too") or (not before.isalnum() and after in beside.NAMES and then in ENDS)
             return Means.EITHER if told and not beside.DETERMINERS & {words[place + 2]} else None
         counted = before in beside.HAVING or (before in beside.CARRIERS and after in beside.NAMES)
@@ -360,7 +370,8 @@ class _Sounds:
         if word == "four":
             part = after in ("half", "quarter") or (after in SMALL and then in ORDINALS)
             return (before in beside.WHAT_FOR and part) or (before in beside.CUT_FOR and after in beside.LAYERS)
-        if before == after and len(before) >= SHORTEST_NAME and before.isalpha() and not _number(before):
+        named = len(before) >= SHORTEST_NAME and before.isalpha() and not _number(before) and before not in beside.SIGNS
+        if before == after and named:
             return True  # corner two corner
         if before in ("comes", "come") and (after in SMALL or after in TENS):
             return True  # it comes two fourteen foot five

@@ -31,6 +31,10 @@ UNITS = SINGULAR_UNITS | PLURAL_UNITS | frozenset(("'", '"', "%", "°"))
 MEASURES = UNITS | _words("m m2 m3 mm2 cm2 ft2 ft3 in2 in3 sqm sf lb kg l gal oz ounce pound gallon litre yd yds")
 JOINTS = frozenset(("by", "×"))
 ADJECTIVES = _words("wide high long deep tall thick across apart oc centres centers centre center in on")  # after a size
+SIZES = _words("wide high long deep tall thick")
+NUMBERS = _words("one two three four five six seven eight nine ten twelve half")
+THIN = _words("gap kerf mesh mat clearance reveal")
+TAKEN_OFF = _words("off less minus deduct subtract out lose")  # openings of a wall
 TOO_WHAT = _words(
     "long short high low wide narrow deep shallow thick thin big small large much many far near steep flat tight loose hot cold"
     " warm late early soon heavy light close fast slow hard"
@@ -81,3 +85,14 @@ LAYERS = _words(
     "mesh siding cladding sheathing sheeting ply plywood osb strapping mat gap crown trim fascia soffit kerf felt batten lath"
     " shiplap"
 )
+
+
+def surely(word: str, before: str, after: str, following: str, then: str) -> bool:
+    """Whether a small word is a number by those on either side: five wide for deep, for eighths, for for windows, too wide won
+    deep.
+    """
+    if word == "for" and (after in ("eighths", "sixteenths") or (before in SIZES and after in SIZES)):
+        return True
+    if word == "for" and before == "for" and after in NAMES:
+        return True
+    return word == "too" and after in SIZES and following in NUMBERS and then in SIZES

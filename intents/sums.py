@@ -21,6 +21,7 @@ from intents.sum_places import BETWEEN as OF_TWO
 from intents.sum_places import between_two, done_after, lost_in, middle, placed_by_another, shared_over
 from intents.sum_remarks import remainder, summed_up, whole_line, with_remarks
 from intents.sum_steps import walked
+from intents.sum_taken import taken_together
 from intents.sum_two import told_of_two
 from intents.sum_words import (
     AFTER_COMMA,
@@ -68,7 +69,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     if not any(DOING.get(token.text, token.text) in TELLS for token in tokens) or any(token.text in HOURS for token in tokens):
         return
     joining, splitting = None, _Reader(tokens, chart, True)
-    shapes = (named, walked, remainder, summed_up, placed_by_another, apart, told_of_two)
+    shapes = (named, taken_together, walked, remainder, summed_up, placed_by_another, apart, told_of_two)
     rest = next((read for shape in shapes if (read := shape(splitting)) is not None), None)
     if rest is not None:
         yield rest

@@ -19,12 +19,11 @@ from intents.remarks import up_to_stop
 from intents.second_reader import places_of
 from intents.soffit_told import soffit_told
 from intents.triangle_told import both_legs, leans_at, level_told, part_asked, run_on_the_flat, up_the_roof
+from intents.unsaid_units import layers_no_inches
 from solvers.quantities import Count, Length
-from solvers.slots import Layer
 
 LONGEST_STICK = 24  # ft
 WIDEST_LEG = 48  # in
-THICKEST = 8  # in, of a layer with no unit said
 LONGEST_SPACING = 4  # ft, of what is set out on centre; posts are further apart, and are said to be
 _CENTRES = frozenset("centre centres center centers oc apart every spacing spaced space intervals".split())
 _STICKS = frozenset("stick sticks board boards lengths pieces pcs pc they're they".split())
@@ -91,7 +90,7 @@ def put_over(chart: Chart, question: Question) -> None:
         legs_in_millimetres(question)
         _coil(chart, question)
     elif topic in ("build-out", "fastener length"):
-        _layers(question)
+        layers_no_inches(question)
     elif topic == "marks on centre" and "spacing" in question.givens:
         _spacing(chart, question)
 
@@ -283,17 +282,6 @@ def _coil(chart: Chart, question: Question) -> None:
     cut_from = chart.words[max(0, start - 1) : start] == ["outta"] or chart.words[max(0, start - 2) : start] == ["out", "of"]
     if cut_from or not _COILS.isdisjoint(chart.words[end : end + 1]):
         question.swaps = [swap for swap in question.swaps if "coil" in swap]
-
-
-def _layers(question: Question) -> None:
-    """Bare layers of which one is too thick for inches are all in millimetres: 19 cladding, 20 batten, 9 ply."""
-    heard = question.givens.get("layers")
-    sizes = [layer.thickness for layer in heard.value if isinstance(layer, Layer) and layer.thickness] if heard else []
-    bare = all(size.unit == "in" and size.text.isdecimal() for size in sizes)
-    if heard is None or not sizes or not bare or max(size.value for size in sizes) <= THICKEST:
-        return
-    layers = [replace(each, thickness=each.thickness and replace(each.thickness, unit="mm")) for each in heard.value]
-    question.givens["layers"] = replace(heard, value=tuple(layers))
 
 
 def _spacing(chart: Chart, question: Question) -> None:

@@ -8,12 +8,12 @@ from fractions import Fraction
 from intents.chart import Chart, once
 from intents.fitting import TAPE_PARTS
 from intents.lengths import INCHES
-from intents.question import Heard
+from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.stated_units import MILLIMETRES, square_metres, stated_metric
 from intents.vocabulary import COUNTING
 from solvers.quantities import Length, Quantity
-from solvers.slots import Parameter
+from solvers.slots import Layer, Parameter
 
 PLAIN_MM, SOME_MM = 600, 100  # bare lengths from here on are millimetres; beside one, smaller ones are too
 ASKED_MM = 300  # and from here on, where the answer is asked in millimetres
@@ -22,6 +22,7 @@ _MILLIMETRES = MILLIMETRES | {"mils", "mill"}
 # What is measured of a roof, a frame or an arch, never of a gap: said beside metres, and of their size, it is in metres too.
 _LINES = frozenset("rise run slope side other_side diagonal radius height".split())
 _OF_METRES = 20  # so many times a length said in metres, or a part of it, a bare number may be and is metres
+THICKEST = 8  # in, of a layer with no unit said
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 
 
@@ -114,3 +115,22 @@ def off_tape(chart: Chart, reading: Reading, metres: bool) -> bool:
     if value.denominator == 4 and not (metres and _stated_metres(chart)):
         return True
     return value.denominator in TAPE_PARTS or (value.denominator in (2, 4) and value < 1)
+
+
+def layers_no_inches(question: Question) -> None:
+    """Bare layers of which one is too thick for inches are all in millimetres, as they are where so much is to go in:
+    19 cladding, 20 batten, 9 ply; 6 lining, and 25 into the batten."""
+    question.givens = _layers_in_mm(question.givens)
+    if "penetration" in question.givens:
+        question.swaps = [_layers_in_mm(way) for way in question.swaps]
+
+
+def _layers_in_mm(way: dict[str, Heard]) -> dict[str, Heard]:
+    heard, held = way.get("layers"), way.get("penetration")
+    sizes = [layer.thickness for layer in heard.value if isinstance(layer, Layer) and layer.thickness] if heard else []
+    bare = all(size.unit == "in" and size.text.removesuffix(".5").isdecimal() for size in sizes)
+    deepest = held.value.value if held is not None and held.text.isdecimal() else 0
+    if heard is None or not sizes or not bare or max(deepest, *(size.value for size in sizes)) <= THICKEST:
+        return way
+    layers = [replace(each, thickness=each.thickness and replace(each.thickness, unit="mm")) for each in heard.value]
+    return way | {"layers": replace(heard, value=tuple(layers))}
