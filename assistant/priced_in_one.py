@@ -22,7 +22,8 @@ if TYPE_CHECKING:
 _ASKED = expression(
     r"[,.;]?\s*(?:\b(?:and|so|then)\s+)?(?:\bwhat(?:['’]?s| is| are| does| do| will|['’]ll)?\b\s*)?"
     r"(?:\b(?:the|my|our|total|all|it|that|they|them|i|we|this|me|us|would|be|looking at)\b\s*)*"
-    r"\b(?:costs?|pay|paying|price|spend|spending|damage|bill|owe|run me|run us|come to|comes to|set me back|how much money)\b"
+    r"\b(?:costs?|pay|paying|(?:total |whole |what's the )price|"
+    r"spend|spending|damage|bill|owe|run me|run us|come to|comes to|set me back|how much money)\b"
     r"(?:\s+(?:it|that|they|them|all|me|us|in|for|of|the|total|to|altogether|lot)\b)*",
     2,
 )
@@ -46,6 +47,7 @@ _FITS = {
     "board": ("board", "stick"), "plank": ("board", "stick"), "stick": ("stick", "board"), "length": ("stick", "board", "length"),
     "piece": ("piece", "stick", "panel", "board"), "panel": ("panel",), "roll": ("roll",), "tube": ("tube",), "sheet": ("sheet",),
 }  # fmt: skip
+_COUNTS = expression(r"\bhow many\b|\bnumber of\b", 2)
 _LEAST = 2  # numbers besides the price: so many at so much each is a cost by itself
 
 
@@ -67,7 +69,10 @@ def priced_in_one(c: Conversation, record: Record, text: str) -> bool:
         if count is not None and c.last is not None:
             become(record, trial)
             c.last.record = record
-            price_the_count(c, record, price, count)
+            if _COUNTS.search(text):
+                _cost_beside(c, record, price, count)
+            else:
+                price_the_count(c, record, price, count)
             return True
         if trial["outcome"] == "asks" and trial["topic"] in COUNTED and c.pending is not None and c.pending.wanted:
             become(record, trial)
@@ -75,6 +80,20 @@ def priced_in_one(c: Conversation, record: Record, text: str) -> bool:
             return True
         put_back(c, before)
     return False
+
+
+def _cost_beside(c: Conversation, record: Record, price: str, count: Record) -> None:
+    """Put what all of them cost beside how many there are, where both are asked: the number is the answer."""
+    counted, state, found = {**record}, state_of(c), c.last
+    price_the_count(c, record, price, count)
+    cost = record["answer"] if record["topic"] == "cost" else None
+    put_back(c, state)
+    record.update(counted)
+    if found is not None:
+        found.record = record
+    if cost is not None:
+        record["also"] = [{**cost, "name": "cost"}, *record["also"]]
+        record["say"] += f" They cost {cost['text']}."
 
 
 def _price_of(text: str) -> tuple[str, str, str] | None:

@@ -43,7 +43,7 @@ _STAGGERED = frozenset(
     "joint joints stagger staggers staggered staggering butt butts butting seam seams offset offsets shift shifted pattern row"
     " rows course courses random repeat repeats break breaks ends boards".split()
 )
-_GOES = frozenset("goes go runs bends bend strip trim curve".split())  # a strip that goes round it
+_GOES = frozenset("goes go runs bends bend strip trim curve length long far radius".split())  # a strip that goes round it
 _ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
 _GETS, _HEATS = frozenset("get gets grow grows go goes".split()), frozenset("summer winter heat sun cold".split())
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked

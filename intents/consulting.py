@@ -78,7 +78,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     several = any(_takes_several(q) for q in reading.questions)
     reading.questions = [q for q in reading.questions if q in fits and not (several and q.topic == second_sums.TOPIC)]
     top = next((question for question in reading.questions if question.score > 0), None)
-    if top is not None and (top.topic not in model.topics or top.claim):
+    if top is not None and ((top.topic not in model.topics and not top.unplaced) or top.claim):
         return
     likely = chart.likely or model.likely(of_sentence(chart, phrases))
     reading.elsewhere = likely.get(OUTSIDE, 0) >= ELSEWHERE
@@ -115,7 +115,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         elif best != top.topic and (best in topics or best == OUTSIDE):  # talk is told by its own rules
             _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best], alike)
     elif best in topics:
-        other = top is not None and best != top.topic and likely[top.topic] >= READ and likely[best] < CERTAIN
+        other = top is not None and best != top.topic and likely.get(top.topic, 0) >= READ and likely[best] < CERTAIN
         if not (other and _lacks_only(top)):
             _read_again(chart, reading, top, again(best), likely)
     elif best == OUTSIDE and likely[best] >= LIKELY and not _asks_for_more(top, likely):

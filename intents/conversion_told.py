@@ -17,8 +17,8 @@ from solvers.sums import Measure
 
 TOPIC = "conversion"
 _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL"))
-_FROM_MM = frozenset(("INCHES", "IMPERIAL", "TAPE", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
-LEAST_MM, LEAST_MM_FOR_FEET = 300, 1000  # a whole number from here on, for inches, or feet and inches
+_FROM_MM = frozenset(("TAPE", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
+LEAST_MM = 300  # a whole number from here on, told for an inch tape
 _PUT = expression(r", (?:put|say|call) (?:it|that) (?:in|into|as) \w+(?: please)?[ .?]*$")
 SURE = 0.9
 _PARTS = frozenset("half third quarter a of point and".split())
@@ -80,6 +80,5 @@ def _bare(chart: Chart, reading: Reading) -> Reading | None:
 def _unit(number: Number, to: str) -> str:
     """Millimetres or inches, where a bare number is to be put in the other; "" where it could be of more."""
     if number.value.denominator == 1:
-        least = LEAST_MM_FOR_FEET if to == "IMPERIAL" else LEAST_MM
-        return "mm" if number.value >= least and to in _FROM_MM else ""
+        return "mm" if number.value >= LEAST_MM and to in _FROM_MM else ""
     return "in" if to in _OF_INCHES and number.value > 0 else ""

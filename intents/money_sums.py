@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from intents.chart import Chart
+from intents.fitting import TAPE_PARTS
 from intents.placing import place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -14,7 +15,7 @@ from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, leaves
 
 TOPIC, UNIT, COST = "tape arithmetic", "MONEY", "cost"
 _PAID = frozenset(
-    "spent spend spending owe owes owed pay pays paid paying cost costs worth price bill refund refunded credit dollars dollar"
+    "spent spend spending owe owes owed pay pays paid paying cost costs worth price refund refunded credit dollars dollar"
     " bucks quid euros euro cents change invoice".split()
 )
 _HANDED = (("hand", "over"), ("set", "back"), ("out", "of", "pocket"))
@@ -45,7 +46,7 @@ def money_sums(chart: Chart, questions: list[Question], _topics: Mapping[str, An
         heard = question.givens.get("sum")
         if question.topic != TOPIC or heard is None or not isinstance(heard.value, Sum) or "bare" in question.givens:
             continue
-        if all(isinstance(leaf, Number) for leaf in leaves(heard.value)):
+        if all(isinstance(leaf, Number) and leaf.value.denominator not in TAPE_PARTS for leaf in leaves(heard.value)):
             question.givens["bare"] = Heard(UNIT, 0, 0, "")
 
 

@@ -14,6 +14,8 @@ from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN
 
 Told = tuple[tuple[str, ...], bool]
 
+_SET_IN = frozenset("in from back".split())  # legs in 4 1/2 from each end
+_ROUND_IT = (FRAME | PLAY) - {"side", "sides"}
 _WANTED = frozenset("wanted needed meant supposed should shoulda want need".split())
 _TOO_LONG = frozenset("overshot over long proud overcut overran".split())
 _TOO_SHORT = frozenset("undershot short shy under undercut".split())
@@ -35,7 +37,7 @@ def outside_of_it(line: Line) -> Told | None:
     tail = line.words[line.spans[-1][1] :]  # outside to outside is what
     across = any(a in OUTER and b == "to" for a, b in pairwise(tail)) or "overall" in line.asks
     own = line.beside(sides)
-    trim = not own.isdisjoint(FRAME) and own.isdisjoint((LESS - FRAME) | PLAY)
+    trim = not own.isdisjoint(FRAME) and own.isdisjoint((LESS - FRAME) | PLAY | _SET_IN)
     if not across or line.sizes[sides] * 4 >= line.sizes[1 - sides] or not trim:
         return None
     return tuple(ADDED_TWICE if n == sides else ADDED for n in (0, 1)), False
@@ -49,7 +51,7 @@ def opening_for(line: Line) -> Told | None:
     others = [n for n in range(len(line.spans)) if n != base]
     if line.twice(base) or {"opening", "hole", "between"} & line.beside(base):
         return None
-    if any(not line.twice(n) or line.beside(n).isdisjoint(FRAME | PLAY) or line.sizes[n] * 4 >= line.sizes[base] for n in others):
+    if any(not line.twice(n) or line.beside(n).isdisjoint(_ROUND_IT) or line.sizes[n] * 4 >= line.sizes[base] for n in others):
         return None
     return tuple(ADDED if n == base else ADDED_TWICE for n in range(len(line.spans))), False
 

@@ -77,3 +77,30 @@ def test_two_who_tell_it_differently_are_asked_about() -> None:
 )
 def test_below_nothing_to_above_it_is_one_range(line: str) -> None:
     assert last(line)["answer"]["value"] == pytest.approx(3000 * 75 * 23e-6, rel=0.06)
+
+
+@pytest.mark.parametrize(
+    ("line", "topic", "value"),
+    [
+        ("Aluminium angle, 60 mm and 90 mm, out of 450 mm coil. How many across?", "bent flashing", 150),
+        ("an L flashing 4 by 4, what's it take out of the coil", "bent flashing", 8),
+        ("My tape cost eight dollars and it shows. What's 41 3/16 minus 17 7/8?", "tape arithmetic", 23.3125),
+        ("bench 6 foot long, legs in 4 and a half from each end, outside to outside of the legs", "tape arithmetic", 63),
+        ("I need seven pieces at 52 inches. Sticks are 14 ft, $23 each. How many and what does it come to?", "cut list", 3),
+    ],
+)
+def test_what_only_looks_like_it(line: str, topic: str, value: float) -> None:
+    record = last(line)
+    assert (record["topic"], record["answer"]["value"]) == (topic, pytest.approx(value))
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "how many linear feet can you nail an hour at 5 1/2 exposure with a coil gun",
+        "how many nails a minute can a coil nailer shoot, 616 of them to go",
+        "He got 14 out of a coil 24 wide and thought he'd won the lottery",
+    ],
+)
+def test_a_coil_of_nails_is_none_of_metal(line: str) -> None:
+    assert last(line)["outcome"] == "declined"
