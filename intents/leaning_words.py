@@ -19,7 +19,8 @@ _FROM = r"(?:from|of|off)"
 _CLIMBS = r"(?:rises?|rising|climbs?|climbing|drops?|dropping|falls?|falling|lifts?|gains?|stands|(?:comes|goes) (?:up|down))"
 RISE = expression(
     rf"\b{_CLIMBS}(?: the)?(?: wall| post)?{_IS} @(?! (?:out|off|away|back|level|long|from)\b)"
-    rf"|@ (?:up|above|higher?|tall)\b(?! (?:the |its )?{_SLOPED})|@ over the (?:wall )?plates?\b|@ (?:down|up) the {_POSTS}\b"
+    rf"|@ (?:up|above|higher?|tall)\b(?! (?:the |its )?{_SLOPED})|@ over the (?:wall )?plates?\b"
+    rf"|@ (?:down|up|along) the {_POSTS}\b"
     rf"|@ (?:of )?(?:rise|climb|drop|fall|height)\b|@ (?:tall |high )?{_POSTS}\b"
     rf"|^(?:so |if |and )?(?:the |its |my |a )?(?:rise|drop|climb|fall|height)\b[^,.;?LAP]* (?:is|of|comes to) @"
 )
@@ -52,9 +53,11 @@ LONG = expression(
 )
 OUT = expression(
     r"\bhow long (?:is |does )?(?:the |its )?(?:run|base)\b|\bhow far (?:out|in|off|back|away)\b"
-    r"|\bhow much (?:run|ground|floor)\b|\bwhat is the run\b"
+    r"|\bhow much (?:run|ground|floor)\b|\bwhat is the run\b|, (?:the )?(?:level )?run[ ?.]*$"
 )
-STEEP = expression(r"\bhow steep\b(?!.*percent)|\b(?:what|which) angle\b|\b(?:in|many|how many) degrees\b")
+STEEP = expression(
+    r", (?:the )?angle[ ?.]*$|\bhow steep\b(?!.*percent)|\b(?:what|which) angle\b|\b(?:in|many|how many) degrees\b"
+)
 GRADE = expression(r"\b(?:percent|percentage|grade)\b")
 # What tells that two things alike lean on each other, so that what is told of both is twice the run.
 TENT = expression(r"\blean\w* (?:against|on|in on) each other\b|\blean\w* together\b|\beach other\b|\bmeet(?:s|ing)?\b")

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from intents.chart import Chart
+from intents.expressions import expression
 from intents.fitting import TAPE_PARTS
 from intents.placing import place_of
 from intents.question import Heard, Question
@@ -16,13 +17,19 @@ from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, leaves
 TOPIC, UNIT, COST = "tape arithmetic", "MONEY", "cost"
 _PAID = frozenset(
     "spent spend spending owe owes owed pay pays paid paying cost costs worth price refund refunded credit dollars dollar"
+    " money delivery"
     " bucks quid euros euro cents change invoice".split()
 )
 _HANDED = (("hand", "over"), ("set", "back"), ("out", "of", "pocket"))
-_AT, _EACH = frozenset(("at", "@")), frozenset("each apiece a an the piece per one $ of them".split())
+_AT = frozenset(("at", "@"))
+_EACH = frozenset(
+    "each apiece a an the piece per one $ of them square board box roll tube sheet bundle stick length bag pail can".split()
+)
 _OFF = frozenset("less minus".split())
 _ON = frozenset("plus and add then".split())
 _MORE = frozenset(", a an the $ another of delivery freight for with so that's that thats its it's".split())
+_MEASURED = frozenset("end long wide high tall inch inches length across deep apart".split())
+_CENTS = expression(r"\d+\.\d\d")
 _SCORE = 3.0
 Term = tuple[str, Part]
 
@@ -36,11 +43,14 @@ def of_money(words: Sequence[str]) -> bool:
 
 def money_sums(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Take a sum of bare numbers for one of money, where the line asks what is paid; and several prices for their sum."""
-    if not of_money(chart.words) and not any(isinstance(r.value, Money) for row in chart.readings for r in row):
+    money = any(isinstance(r.value, Money) for row in chart.readings for r in row)
+    priced = bool(questions) and questions[0].topic == COST and _too_much(questions[0])
+    if not (of_money(chart.words) or money or priced or _in_cents(chart)):
         return
     left = not questions or (questions[0].topic in (COST, TOPIC) and not questions[0].whole)
-    whole = _several(chart) if left or (questions[0].topic == COST and questions[0].unplaced) else None
+    whole = _several(chart) if left or priced else None
     if whole is not None:
+        whole.givens["bare"] = Heard(UNIT, 0, 0, "")
         questions[:] = [whole]
     for question in questions:
         heard = question.givens.get("sum")
@@ -48,6 +58,20 @@ def money_sums(chart: Chart, questions: list[Question], _topics: Mapping[str, An
             continue
         if all(isinstance(leaf, Number) and leaf.value.denominator not in TAPE_PARTS for leaf in leaves(heard.value)):
             question.givens["bare"] = Heard(UNIT, 0, 0, "")
+
+
+def _too_much(question: Question) -> bool:
+    """Whether a cost has no place for all that was told, or counts both things and area."""
+    return bool(question.unplaced) or {"count", "area"} <= question.givens.keys()
+
+
+def _in_cents(chart: Chart) -> bool:
+    """Whether so many things are at so much each in dollars and cents: 58 lengths at 14.60 each."""
+    words = chart.words
+    if not _MEASURED.isdisjoint(words):
+        return False
+    each = (at for at, word in enumerate(words) if word in ("each", "apiece") and at > 1)
+    return any(words[at - 2] in _AT and _CENTS.fullmatch(words[at - 1]) for at in each)
 
 
 def _several(chart: Chart) -> Question | None:

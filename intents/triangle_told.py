@@ -34,6 +34,7 @@ _SLOPING = frozenset("slope slopes sloped rafter roof ramp deck incline rake bra
 _OUTS, _UPS = frozenset("out off away back".split()), frozenset(("up", "above"))
 _TOUCHES = frozenset("touches touching reaches reaching hits meets bears lands".split())
 _FEET = frozenset("foot base bottom wall".split())
+_UPRIGHTS = frozenset("post wall stud column mast pole".split())
 _FROM = frozenset(("from", "to", ",", "?"))
 _FLAT = frozenset("along out across over off".split())
 _ALONG = frozenset("roof slope deck sheathing".split())
@@ -198,6 +199,8 @@ def _move(question: Question, name: str, other: str) -> None:
 
 def _goes(after: list[str]) -> str:
     """Which way a length goes by the words right after it, where they tell that it goes up or out and along no slope."""
+    if after[:2] == ["along", "the"] and after[2:3] and after[2] in _UPRIGHTS:
+        return "rise"  # 48 along the post
     if not after or not _SLOPING.isdisjoint(after[1:]):
         return ""
     return "rise" if after[0] in _UPS | _HIGH else "run" if after[0] in _OUTS else ""

@@ -104,3 +104,29 @@ def test_what_only_looks_like_it(line: str, topic: str, value: float) -> None:
 )
 def test_a_coil_of_nails_is_none_of_metal(line: str) -> None:
     assert last(line)["outcome"] == "declined"
+
+
+@pytest.mark.parametrize(
+    ("line", "count"),
+    [
+        ("screws 2 a stud, 19 studs, 14 boards, how many", 532),
+        ("22 courses, 27 studs, 2 nails each, how many nails", 1188),
+        ("16 courses 32 feet long every 16 inches, nails, 2 a stud", 800),
+        ("the row of nails goes every 8 inches along 10 foot, starting right at the end, number of spots", 16),
+    ],
+)
+def test_so_many_a_stud(line: str, count: int) -> None:
+    record = last(line)
+    assert (record["topic"], record["answer"]["value"]) == ("fasteners", count)
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("brace 48 along the post and 36 out, how long", 60),
+        ("65 up the slope, 25 rise, level run?", 60),
+        ("9 rails at 12.25 each end to end", 110.25),
+    ],
+)
+def test_legs_and_lengths_that_words_tell(line: str, inches: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(inches)
