@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from intents.arc_told import arc_told
-from intents.at_a_pitch import at_a_pitch
+from intents.pitch_after_at import pitch_after_at
 from intents.at_a_stud import at_a_stud
 from intents.backwards_slope import backwards_slope
 from intents.bare_corner import bare_corner
@@ -43,7 +43,7 @@ _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, arc_told, out_and_up, legs_told,
     leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan,
     wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told, no_use,
-    gable_and_wall, said_anyway, lineal_told, at_a_pitch, two_tellers, at_a_stud,
+    gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, at_a_stud,
 )  # fmt: skip
 
 

@@ -18,7 +18,7 @@ _AT, _LEVEL = frozenset(("at", "@", "on")), frozenset("run rafter rafters gable 
 LEAST, MOST = 1, 24
 
 
-def at_a_pitch(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+def pitch_after_at(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Take a bare number after "at" for the pitch, where it went to a rise or an overhang."""
     for question in questions:
         name = "rise" if question.topic == TRIANGLE else "overhang" if question.topic == RAKE else ""
