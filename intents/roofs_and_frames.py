@@ -6,7 +6,6 @@ from collections.abc import Mapping
 from typing import Any
 
 from intents.arc_told import arc_told
-from intents.pitch_after_at import pitch_after_at
 from intents.at_a_stud import at_a_stud
 from intents.backwards_slope import backwards_slope
 from intents.bare_corner import bare_corner
@@ -29,6 +28,7 @@ from intents.lineal_told import lineal_told
 from intents.loads_told import loads_told
 from intents.money_sums import money_sums
 from intents.no_use import no_use
+from intents.pitch_after_at import pitch_after_at
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.range_told import range_told
