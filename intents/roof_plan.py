@@ -13,6 +13,7 @@ from intents.chart import Chart
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
+from intents.second_reader import places_of
 from solvers.quantities import Length
 
 TOPIC = "roof area"
@@ -23,6 +24,7 @@ _AREA = frozenset("squares area sqft footage".split())
 _ASKS = frozenset(
     (("much", "roof"), ("much", "roofing"), ("square", "feet"), ("square", "foot"), ("sq", "ft"), ("square", "metres"))
 )
+_OVER, _SURE = frozenset("overhang overhangs eave eaves overhanging".split()), 0.9
 _LEAST, _MOST = 4, 300  # ft, of a side
 _SCORE = 3.0  # of a reading that only these words make
 _KEPT = ("pitch", "waste")
@@ -45,8 +47,29 @@ def roof_plan(chart: Chart, questions: list[Question], topics: Mapping[str, Any]
     if sides and "pitch" not in kept:
         sides, pitch = _pitch_at_its_end(chart, next(iter(found.values())), sides, places)
         kept |= pitch
-    if sides and "pitch" in kept:
+    lengths = _besides(chart, next(iter(found.values())), kept)
+    if len(lengths) == 1 and (over := _overhang(chart, lengths[0], places)) is not None:
+        kept, lengths = kept | {"overhang": over}, []
+    if sides and "pitch" in kept and not lengths:
         questions[:] = [Question(TOPIC, {**sides, **kept}, _SCORE, words=first.words, manner=first.manner)]
+
+
+def _besides(chart: Chart, size: Reading, kept: Mapping[str, Heard]) -> list[Reading]:
+    """The lengths with a unit that are told besides the plan."""
+    taken = [places_of(chart, heard) for heard in kept.values() if heard.end > heard.start] + [(size.start, size.end)]
+    found: dict[int, Reading] = {}
+    for row in chart.readings:
+        for reading in row:
+            apart = all(reading.end <= start or end <= reading.start for start, end in taken)
+            if reading.kind == "length" and reading.sure >= _SURE and apart:
+                found[reading.end] = min(found.get(reading.end, reading), reading, key=lambda one: one.start)
+    return [*found.values()]
+
+
+def _overhang(chart: Chart, reading: Reading, places: Mapping[str, Any]) -> Heard | None:
+    """A length that the words beside it tell to be the overhang all round."""
+    near = chart.words[max(0, reading.start - 2) : reading.start] + chart.words[reading.end : reading.end + 3]
+    return None if _OVER.isdisjoint(near) else heard_as(chart, places["overhang"], reading, True)
 
 
 def _pitch_at_its_end(

@@ -20,7 +20,7 @@ from solvers.quantities import Length, Number
 from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, plain_size, told_as_length
 
 _LAPS = frozenset("lap laps lapped lapping overlap overlaps overlapped overlapping".split())
-_BETWEEN = frozenset(("between", "in-between"))
+_BETWEEN = frozenset(("between", "in-between", "gaps", "joints", "spacers"))  # with eighth gaps: one fewer than the pieces
 _TELLS = _LAPS | _BETWEEN
 _ASKS = frozenset(
     "overall total altogether length long far reach reaches cover covers wide width high tall finished whole lot run"

@@ -130,3 +130,21 @@ def test_so_many_a_stud(line: str, count: int) -> None:
 )
 def test_legs_and_lengths_that_words_tell(line: str, inches: float) -> None:
     assert last(line)["answer"]["value"] == pytest.approx(inches)
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("eight boards at 5 and 5 eighths with quarter gaps, total width", 46.75),
+        ("6 pieces at 11 and 3/8 with eighth inch gaps, how long overall", 68.875),
+        ("4 boards at 5 1/2 with quarter gaps at both ends too, total", 23.25),
+        ("nine boards at 5 1/2 with eight gaps of 1/4, total width", 51.5),
+    ],
+)
+def test_gaps_are_one_fewer_than_the_pieces(line: str, inches: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(inches)
+
+
+def test_the_overhang_of_a_roof_by_its_plan_is_in_its_area() -> None:
+    record = last("roof's 24 by 36 with 12 inch overhangs at 5 in 12, how many squares")
+    assert record["answer"]["value"] == pytest.approx(26 * 38 * 13 / 12)
