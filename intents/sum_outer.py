@@ -10,10 +10,11 @@ from itertools import pairwise
 
 from intents.sum_cues import Line
 from intents.sum_told_words import FRAME, HOLE, INNER, LESS, OUTER, PLAY
-from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN
+from intents.whole_sums import ADDED, ADDED_TWICE, NOTHING, TAKEN
 
 Told = tuple[tuple[str, ...], bool]
 
+_CUTS = frozenset("cut take trim plane shave saw rip".split())
 _SET_IN = frozenset("in from back".split())  # legs in 4 1/2 from each end
 _ROUND_IT = (FRAME | PLAY) - {"side", "sides"}
 _WANTED = frozenset("wanted needed meant supposed should shoulda want need".split())
@@ -82,3 +83,20 @@ def far_side(line: Line) -> Told | None:
     if not to_near or not far or line.beside(1).isdisjoint(_WIDE) or not (LESS | PLAY).isdisjoint(line.beside(1)):
         return None
     return (ADDED, ADDED), False
+
+
+def cut_off(line: Line) -> Told | None:
+    """How much comes off a thing, and not what is left of it: what goes under it and what is to be clear of it, together."""
+    asked = "much" in line.asks and any(a in _CUTS and "off" in (b, c) for a, b, c in _threes(line.asked))
+    if not asked or len(line.spans) < 3 or any(line.counts()):
+        return None
+    base = max(range(len(line.spans)), key=lambda n: line.sizes[n])
+    others = [n for n in range(len(line.spans)) if n != base]
+    if line.twice(base) or any(line.sizes[n] * 4 >= line.sizes[base] for n in others):
+        return None
+    return tuple(NOTHING if n == base else ADDED_TWICE if line.twice(n) else ADDED for n in range(len(line.spans))), False
+
+
+def _threes(words: list[str]) -> list[tuple[str, str, str]]:
+    padded = [*words, "", ""]
+    return list(zip(padded, padded[1:], padded[2:], strict=False))

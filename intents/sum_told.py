@@ -16,7 +16,7 @@ from intents.sum_counts import BOTH as EACH
 from intents.sum_cues import QUESTIONS, STOPS, Line
 from intents.sum_fitted import around_it, fitted, stands_on, within
 from intents.sum_listed import all_of_it, inside_out, listed
-from intents.sum_outer import far_side, missed_by, opening_for, outside_of_it
+from intents.sum_outer import cut_off, far_side, missed_by, opening_for, outside_of_it
 from intents.sum_rules import RULES, both, from_to
 from intents.sum_told_words import (
     AFTER,
@@ -330,7 +330,6 @@ def is_left(asked: Sequence[str]) -> bool:
 
 
 _SHAPES: tuple[Callable[[Line], Told | None], ...] = (
-    halved, at_centres, centred, listed, outside_of_it, opening_for, missed_by, far_side, difference, fitted, around_it, within,
-    inside_out, stands_on, all_of_it,
-    middle_of_rest, _story,
+    halved, at_centres, centred, listed, outside_of_it, opening_for, missed_by, far_side, cut_off, difference, fitted, around_it,
+    within, inside_out, stands_on, all_of_it, middle_of_rest, _story,
 )  # fmt: skip

@@ -148,3 +148,22 @@ def test_gaps_are_one_fewer_than_the_pieces(line: str, inches: float) -> None:
 def test_the_overhang_of_a_roof_by_its_plan_is_in_its_area() -> None:
     record = last("roof's 24 by 36 with 12 inch overhangs at 5 in 12, how many squares")
     assert record["answer"]["value"] == pytest.approx(26 * 38 * 13 / 12)
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("take 2 foot 7 off 9 foot 1 and a half twice", 47.5),
+        ("10 foot minus 6 and 3/4 three times", 99.75),
+        ("96 less 3 1/2 twice", 89),
+        ("add 3 and 4 1/2, all that twice", 15),
+        ("14 and 3/8 three times", 43.125),
+    ],
+)
+def test_how_often_is_of_the_last_thing_done(line: str, inches: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(inches)
+
+
+def test_what_comes_off_is_never_what_is_left() -> None:
+    record = last("door is 80 inches, carpet's 5/8 and I want 1/4 clear, how much do I take off the bottom")
+    assert record["outcome"] == "asks" or record["answer"]["value"] == 0.875
