@@ -23,6 +23,8 @@ _TAKEN = frozenset(("minus", "less", "-"))
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
 _NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "or", "to", "then", "plus", "also"}
 _ARTICLES = ("a", "an", "another")
+_OF_THE = frozenset(("at", "of", "the", "@"))
+_TO_SAME, _ENDS = 4, frozenset(".;?")  # words between
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
 _ROW_FROM = 24  # inches; bare pairs of less are spoken feet and inches, or a pitch
 _NO_INCHES = 400  # nobody cuts pieces so many inches long
@@ -39,6 +41,7 @@ def pieces(listing: Listing) -> Iterator[Reading]:
             chain[:] = [replace(item, count=chain[0].count) for item in chain]  # 2 each 45 and 30
         if of_them and len(chain) == 1:
             chain[0].count = of_them
+        chain.extend(_same_again(listing, chain[-1]))
         counts = [item.count for item in chain] if all(item.led for item in chain) else []
         place = chain[0].start, chain[-1].end
         sets, start, end = sets_of(listing, *place, counts) if counts else (1, *place)
@@ -48,6 +51,18 @@ def pieces(listing: Listing) -> Iterator[Reading]:
         for part in beginnings(chain):
             if len(part) > 1 or part[0].led:
                 yield _reading(listing, part)
+
+
+def _same_again(listing: Listing, item: Item) -> list[Item]:
+    """So many more of the size before: 2 at 8 foot 10 and outside 4 at the same."""
+    for at in range(item.end, min(item.end + _TO_SAME, len(listing.tokens))):
+        if listing.words[at] in _ENDS:
+            return []
+        for end, count in listing.counts(at):
+            stop = listing.past(listing.past(end, _NOUNS), _OF_THE, 2)
+            if count > 0 and item.led and listing.words[stop] == "same" and stop > end:
+                return [Item(at, stop + 1 + (listing.words[stop + 1] in ("length", "size")), item.sizes, count)]
+    return []
 
 
 def _of_them(listing: Listing) -> int:
@@ -188,6 +203,8 @@ def _one(listing: Listing, i: int) -> Item | None:
             continue  # and six | 19 1/4
         if not amount.unit and after in THINGS and after not in _NOUNS:
             continue  # five windows
+        if not amount.unit and "same" in listing.words[amount.end : amount.end + 4]:
+            continue  # and two | more of the same
         if after in STOCK or after in ("lengths", "length") or (led and amount.value < 1 and not amount.unit):
             continue
         return Item(i, listing.past(amount.end, _TAILS), (amount,), led=led)

@@ -167,3 +167,15 @@ def test_how_often_is_of_the_last_thing_done(line: str, inches: float) -> None:
 def test_what_comes_off_is_never_what_is_left() -> None:
     record = last("door is 80 inches, carpet's 5/8 and I want 1/4 clear, how much do I take off the bottom")
     assert record["outcome"] == "asks" or record["answer"]["value"] == 0.875
+
+
+@pytest.mark.parametrize(
+    ("line", "sticks"),
+    [
+        ("inside corner posts 2 at 8 foot 10 and outside 4 at the same, 10 foot stock", 6),
+        ("cut 3 at 40 and 2 of the same from 12 footers", 2),
+        ("4 at 31 1/2, two more the same, 10 foot stock", 2),
+    ],
+)
+def test_so_many_more_the_same_are_cut_too(line: str, sticks: int) -> None:
+    assert last(line)["answer"]["value"] == sticks
