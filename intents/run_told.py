@@ -53,6 +53,9 @@ _HIPS = frozenset("hip hips valley valleys".split())
 _RAFTERS = frozenset("rafter rafters commons".split())
 _LONG = frozenset("long length lengths".split())
 _NAMES = {"RUN": frozenset(("run", "runs")), "GABLE": _WIDE | _SPANS | {"building"}, "RAFTER": _RAFTERS}
+_DECKS = frozenset("deck porch patio slab floor balcony carport".split())
+_LEAST_WIDE, _MOST_WIDE = 5, 60  # ft
+_PEAKS = frozenset("peak ridge middle centre center apex".split())
 _STOPS = STOPS | {":"}
 _BEFORE, _AFTER = 6, 3
 
@@ -78,7 +81,7 @@ def run_told(chart: Chart, question: Question) -> None:
         made = [givens | {"across": Heard(way, run.start, run.end, run.text)} for way in ways]
         question.givens, question.swaps = made[0], made[1:]
     if question.topic == PITCH:
-        question.givens = _in_feet(question.givens)
+        question.givens = _in_feet(_wide_in_feet(chart, question.givens))
         question.lacking = question.lacking or int(_pitch_said(chart, question))
 
 
@@ -126,6 +129,18 @@ def _in_feet(givens: dict[str, Heard]) -> dict[str, Heard]:
     other, inches = Length(rise.value.value, "ft", rise.text), Length(rise.value.value, "in", rise.text)
     sure = feet / 12 < LEAST_PITCH
     return {**givens, "rise": replace(rise, value=other if sure else inches, others=() if sure else (other,))}
+
+
+def _wide_in_feet(chart: Chart, givens: dict[str, Heard]) -> dict[str, Heard]:
+    """A run with no unit is in feet where it is how wide a deck or a building is: the deck's 12 wide and drops 3 inches."""
+    run = givens.get("run")
+    if run is None or not run.bare or not isinstance(run.value, Length) or run.value.unit != "in" or run.end <= run.start:
+        return givens
+    start, end = places_of(chart, run)
+    near = {*_beside(chart, start, -1, _BEFORE), *_beside(chart, end, 1, _AFTER)}
+    if _WIDE.isdisjoint(near) or (_BUILDINGS | _DECKS).isdisjoint(near) or not _LEAST_WIDE <= run.value.value <= _MOST_WIDE:
+        return givens
+    return {**givens, "run": replace(run, value=Length(run.value.value, "ft", run.text), others=())}
 
 
 def _turned(chart: Chart, question: Question, run: Heard) -> Heard:
@@ -177,6 +192,7 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     """The ways to mean it, the likeliest first; none where it is the run."""
     start, end = places_of(chart, run)
     before, after = _beside(chart, start, -1, _BEFORE), _beside(chart, end, 1, _AFTER)
+    after = after or [word for word in chart.words[end : end + 1] if word in _WIDE]  # read as one slope: 28 foot across, 4 foot 8
     if before[:1] and before[0] in _BUILDINGS and not _WIDE.isdisjoint(after[:1]):
         before = before[:1]  # 7 ft above the plate and the building's 24 wide
     near = {*before, *after}
@@ -219,6 +235,8 @@ def _across(chart: Chart, topic: str, before: list[str], after: list[str]) -> li
     spans = _of_house(topic, before, after)
     if (not spans and _WIDE.isdisjoint(near)) or (topic != HIP and _one_way(chart, _ONE_WAY)):
         return []
+    if topic == PITCH and not _PEAKS.isdisjoint(chart.words) and not _WIDE.isdisjoint(near):
+        return ["GABLE"]  # 28 foot across, 4 foot 8 up at the middle
     if spans or not _BUILDINGS.isdisjoint(near) or {"end", "wall"} <= near or topic == HIP:
         return ["GABLE"]
     return ["RUN", "GABLE"] if not _EITHER.isdisjoint(near) or (topic == PITCH and after[:1] == ["width"]) else []
