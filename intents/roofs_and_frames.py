@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from intents.another_wall import another_wall
 from intents.arc_told import arc_told
 from intents.at_a_stud import at_a_stud
 from intents.backwards_slope import backwards_slope
@@ -44,7 +45,7 @@ _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, arc_told, out_and_up, legs_told,
     leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan,
     wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told, no_use,
-    gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, at_a_stud, so_often,
+    gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, at_a_stud, so_often, another_wall,
 )  # fmt: skip
 
 

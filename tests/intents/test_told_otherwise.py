@@ -179,3 +179,22 @@ def test_what_comes_off_is_never_what_is_left() -> None:
 )
 def test_so_many_more_the_same_are_cut_too(line: str, sticks: int) -> None:
     assert last(line)["answer"]["value"] == sticks
+
+
+@pytest.mark.parametrize(
+    ("line", "pitch"),
+    [
+        ("it's 28 foot across, 4 foot 8 up at the middle, pitch", 4),
+        ("24 wide and 6 foot high at the ridge, pitch", 6),
+        ("12 foot wide lean-to, rises 3 foot, pitch", 3),
+        ("the deck's 12 wide and drops 3 inches, pitch", 0.25),
+    ],
+)
+def test_a_width_under_a_peak_is_twice_the_run(line: str, pitch: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(pitch)
+
+
+def test_what_another_wall_took_is_no_count_of_this_one() -> None:
+    record = last("we did the north wall Tuesday with 14 courses, the lake wall's 8 foot 3 and 7 max, how many on that one")
+    assert record["answer"]["value"] == pytest.approx(99 / 15)
+    assert last("14 courses on the north wall, it's 8 foot 3")["answer"]["value"] == pytest.approx(99 / 14)
