@@ -20,7 +20,8 @@ _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL
 _FROM_MM = frozenset(("TAPE", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
 LEAST_MM = 300  # a whole number from here on, told for an inch tape
 _PUT = expression(r", (?:put|say|call) (?:it|that) (?:in|into|as) \w+(?: please)?[ .?]*$")
-SURE = 0.9
+SURE, _FAR = 0.9, 2
+_BURNED = frozenset("burn burned burnt holding hold starts".split())  # an inch of the tape
 _PARTS = frozenset("half third quarter a of point and".split())
 
 
@@ -31,6 +32,7 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
     if first is not None and told and _PUT.search(" ".join(chart.words)):
         first.lacking, first.rival, questions[1:] = 0, False, []
     for question in questions:
+        _no_other(chart, question)
         to = question.givens.get("to")
         if question.topic == TOPIC and to is not None and to.value == "MILLIMETRES":
             _in_mm_already(question)
@@ -67,6 +69,19 @@ def _half_of_mm(chart: Chart, bare: Reading) -> bool:
     """Half of 1836 in mm, which large as it is was said in them."""
     half = "half" in chart.words[bare.start : bare.end] and isinstance(bare.value, Number)
     return half and bare.value.value >= LEAST_MM  # type: ignore[union-attr]
+
+
+def _no_other(chart: Chart, question: Question) -> None:
+    """Doubt a conversion beside a length that is another by far: burned an inch, the tape says 33 and 5/16."""
+    value = question.givens.get("value") if question.topic == TOPIC else None
+    measure = getattr(value.value, "quantity", None) if value is not None else None
+    if not isinstance(measure, Length) or measure.value <= 0 or _BURNED.isdisjoint(chart.words):
+        return
+    sizes = [r.value.to("in").value if isinstance(r.value, Length) else r.value.value
+             for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Length | Number)]  # fmt: skip
+    own = measure.to("in").value
+    if any(size > _FAR * own or own > _FAR * size for size in sizes if size > 0):
+        question.lacking = 1
 
 
 def _bare(chart: Chart, reading: Reading) -> Reading | None:

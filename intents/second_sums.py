@@ -54,6 +54,7 @@ COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
 PEGS = frozenset("out away peg pegs pegged stake staked anchor anchored down up".split())
 _GAPPED_WALL, _BEVELED = frozenset(("wall", "long", "gap")), frozenset(("cut", "square", "long", "point"))
+LAST = frozenset("one board piece row course panel strip slat".split())
 HALVES = frozenset("half middle centre center".split())  # of what's left
 _OF_AIR = frozenset("dew dewpoint humidity fahrenheit celsius".split())
 HALF = "half"  # all of it halved, by no number: the middle of
@@ -174,6 +175,8 @@ def _leans(words: Sequence[str]) -> bool:
 def _lets_fall(chart: Chart, found: Sequence[Mention], whole: Sum) -> bool:
     """Whether the middle, or half of what is left, is asked for in so many words, and the sum has no such thing."""
     middle = loses_the_middle(whole, chart.words[: found[0].start])
+    if any(a == "last" and b in LAST for a, b in pairwise(chart.words[found[-1].end :])):
+        return True  # boards 5 1/2 with a quarter between, how wide is the last one
     if "twice" in chart.words and not (scaled(whole) or {"measured", "measure", "checked"} & {*chart.words}):
         return True  # 2 foot 6 off a ten foot length twice
     return middle or _half_falls(chart.words, whole) or gives_back_kerf(whole, chart.words)

@@ -32,6 +32,8 @@ _OTHERS = frozenset(
 )
 _EACH = frozenset("each apiece".split())
 _AT, _FEET_AND_INCHES = frozenset(("at", "@")), frozenset("in into as to feet foot ft and inches inch".split())
+_WITHIN = frozenset("across over within along in into".split())  # what these lead to is the whole, and no size of one
+_INTO = frozenset((("go", "in"), ("fit", "in"), ("fits", "in")))
 _NO = frozenset("no without none not nothing".split())
 _ENDS = frozenset("end ends outside outsides".split())
 TOPIC, SLOT = "tape arithmetic", "sum"
@@ -55,6 +57,8 @@ def _row_and_joints(chart: Chart) -> Question | None:
         return None  # a post on each end, no posts between
     if said.isdisjoint(_ASKS) and not (laps and chart.words[0] in _LAPS):
         return None
+    if _asks_each(chart.words) or not _INTO.isdisjoint(pairwise(chart.words)):
+        return None  # 6 lights across 51 inches, how wide each
     reader = parts_of(chart)
     told = _told(reader)
     whole = _whole(*told, MINUS if laps else PLUS, 0 if laps else _at_ends(reader.words)) if told else None
@@ -88,6 +92,12 @@ def _size(value: object) -> tuple[object, object]:
     """A quantity apart from the words it was said in, and from what a conversion holds it in."""
     value = getattr(value, "quantity", value)
     return getattr(value, "value", None), getattr(value, "unit", None)
+
+
+def _asks_each(words: list[str]) -> bool:
+    """Whether it is asked how much of it one of them is, or the last."""
+    last = max((at for at, word in enumerate(words) if word in ("how", "what")), default=-1)
+    return last >= 0 and not {"each", "one", "apiece", "last"}.isdisjoint(words[last:])
 
 
 def _asks_how_many(words: list[str]) -> bool:
@@ -153,7 +163,7 @@ def _row_at(reader: Parts, i: int) -> Found | None:
         if not 2 <= count.value <= MOST_COUNT:
             continue
         at = reading.end
-        while at - reading.end < MOST_NAMES and reader.words[at] not in _TELLS and (
+        while at - reading.end < MOST_NAMES and reader.words[at] not in _TELLS | _WITHIN and (
             thing(reader, at) or (at > reading.end and reader.words[at] == "of")
         ):
             at += 1

@@ -8,7 +8,7 @@ MORE = frozenset("plus add adds adding tack + & raise raised raises lifted glue 
 LESS = frozenset(
     "less minus lose loses losing lost knock take takes took eat eats swallow swallows rob robs subtract deduct lop lopped shave"
     " shaved trim trimmed trims rip ripped sawed sawn chop chopped plane planed shy - without buried binned used notch notched"
-    " steal steals sand sanded shorten cut cuts burn burned off sank sinks sunk settled shrank shrunk sagged".split()
+    " steal steals sand sanded shorten cut cuts burn burned burnt off sank sinks sunk settled shrank shrunk sagged".split()
 )
 BID = frozenset(("add", "adding"))  # what follows is all added
 AFTER = {
