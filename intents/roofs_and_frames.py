@@ -19,6 +19,7 @@ from intents.count_is_size import count_is_size
 from intents.crown_told import crown_told
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
+from intents.from_each_end import from_each_end
 from intents.gable_and_wall import gable_and_wall
 from intents.half_round import half_round
 from intents.held_in import length_rather
@@ -45,7 +46,7 @@ _WORKS = (
     each_leg, diagonal_told, backwards_slope, hip_backwards, pitch_of_grade, half_round, arc_told, out_and_up, legs_told,
     leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather, roof_plan,
     wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told, no_use,
-    gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, at_a_stud, so_often, another_wall,
+    gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, at_a_stud, so_often, another_wall, from_each_end,
 )  # fmt: skip
 
 

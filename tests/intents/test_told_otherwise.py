@@ -198,3 +198,27 @@ def test_what_another_wall_took_is_no_count_of_this_one() -> None:
     record = last("we did the north wall Tuesday with 14 courses, the lake wall's 8 foot 3 and 7 max, how many on that one")
     assert record["answer"]["value"] == pytest.approx(99 / 15)
     assert last("14 courses on the north wall, it's 8 foot 3")["answer"]["value"] == pytest.approx(99 / 14)
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [
+        ("9 brackets on 16 foot starting 6 inches in from each end", 22.5),
+        ("7 hooks on a 6 foot rail, 4 inches in from both ends, how far apart", 64 / 6),
+        ("5 pickets 3 1/2 wide in 48 inches", 7.625),
+    ],
+)
+def test_so_far_in_from_each_end_is_no_width(line: str, inches: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(inches, abs=0.001)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "6 lights across 51 inches with 7/8 bars between, how wide each",
+        "deck is 14 foot 9 wide, boards are 5 and a half with a quarter between, how wide's the last one",
+        "two boards butt at the corner, one's 11 foot 4 and the other 9 foot 7, total",
+    ],
+)
+def test_what_is_not_known_to_be_a_sum_is_asked_about(line: str) -> None:
+    assert last(line)["outcome"] == "asks"
