@@ -116,20 +116,29 @@ def _leg_terms(work: Working, lengths: tuple[Length, ...]) -> list[Term]:
 
 
 def _from_coil(work: Working, girth: Term, coil: Term, count: Term | None) -> None:
-    work.refuse_when(
-        work.value(girth) > work.value(coil),
-        f"the girth is {work.text(girth)}, wider than the coil of {work.text(coil)}: widen it or make it in two",
-    )
-    strips = work.step("strips", floor(coil / girth), "whole strips across the coil's width", "count")
-    left = work.step("left", coil - strips * girth, "what is left of the width", "in")
+    strips = _strips(work, girth, coil)
     work.also("pieces per coil width", strips)
-    work.also("left over of the coil's width", left)
-    work.check("one more strip would be too wide", (strips + 1) * girth, ">=", coil)
-    work.check("strips and what is left make the coil", strips * girth + left, "=", coil)
+    _left_of_width(work, girth, coil, strips)
     if count is not None:
         lengths = work.step("lengths of coil", ceil(count / strips), "whole lengths, each a piece long", "count")
         work.also("lengths off the coil, each a piece long", lengths)
         check_whole(work, lengths, count, strips, "the strips")
+
+
+def _strips(work: Working, girth: Term, coil: Term) -> Term:
+    """How many strips a coil gives across; refuses one that is wider than it."""
+    work.refuse_when(
+        work.value(girth) > work.value(coil),
+        f"the girth is {work.text(girth)}, wider than the coil of {work.text(coil)}: widen it or make it in two",
+    )
+    return work.step("strips", floor(coil / girth), "whole strips across the coil's width", "count")
+
+
+def _left_of_width(work: Working, girth: Term, coil: Term, strips: Term) -> None:
+    left = work.step("left", coil - strips * girth, "what is left of the width", "in")
+    work.also("left over of the coil's width", left)
+    work.check("one more strip would be too wide", (strips + 1) * girth, ">=", coil)
+    work.check("strips and what is left make the coil", strips * girth + left, "=", coil)
 
 
 @topic("strips from a coil", "takeoff")
@@ -148,15 +157,8 @@ def strips_from_a_coil(
 
     Refuses a strip wider than the coil. Source: arithmetic.
     """
-    work.refuse_when(
-        work.value(girth) > work.value(coil),
-        f"a strip of {work.text(girth)} is wider than the coil of {work.text(coil)}: widen it or make it in two",
-    )
-    strips = work.answer("strips", floor(coil / girth), "whole strips across the coil's width", "count")
-    left = work.step("left", coil - strips * girth, "what is left of the width", "in")
-    work.also("left over of the coil's width", left)
-    work.check("strips and what is left make the coil", strips * girth + left, "=", coil)
-    work.check("one more strip would be too wide", (strips + 1) * girth, ">=", coil)
+    strips = work.answer("strips", _strips(work, girth, coil))
+    _left_of_width(work, girth, coil, strips)
     work.caution(METAL_CAUTION)
     marks = [Mark(f"strip {number}", number * Fraction(work.value(girth))) for number in range(1, int(work.value(strips)) + 1)]
     put_marks(work, marks)
