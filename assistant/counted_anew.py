@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _HOW_MANY = expression(r"\W*\bhow many\b(?: (?:is|are|would|do|will)\b(?: (?:that|it|i|we)\b)*(?: (?:be|need))?)?\W*", re.I)
+_NO_WASTE = expression(r"\b(?:no|without(?: the| any)?|zero) waste\b", re.I)
 _OTHER = expression(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total)\b",
     re.IGNORECASE,
@@ -37,7 +38,8 @@ def counted_again(c: Conversation, topic: Topic, question: Question, text: str) 
 def counted_anew(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks how many there are with something changed of the question that was priced; then that is worked."""
     counted, found = _counted(c), _HOW_MANY.search(text)
-    if counted is None or found is None or c.pending is not None or not numbers_in(text) or _OTHER.search(text):
+    changed = bool(numbers_in(text)) or _NO_WASTE.search(text) is not None
+    if counted is None or found is None or c.pending is not None or not changed or _OTHER.search(text):
         return False
     best = next((q for q in c.read(text).questions if q.score > 0), None)
     if best is not None and best.topic != counted.topic.name and not (best.lacking or best.missing):

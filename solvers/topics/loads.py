@@ -124,7 +124,7 @@ def cost(
     | None = None,
     lost: Annotated[
         Percent,
-        Slot("How much waste, in percent?", least=0, most=100, cued=True, quiet=True, name="waste", usual=(0, 35)),
+        Slot("How much waste, in percent?", above=0, most=100, cued=True, quiet=True, name="waste", usual=(1, 35)),
     ]
     | None = None,
 ) -> None:
