@@ -141,7 +141,7 @@ def _without_what_it_is_of(text: str, last: Asked) -> str:
 def _without_the_same_ask(text: str, last: Asked) -> str:
     """The change of a line that asks at its end for the same as was asked: a two twelve, what's the rise then."""
     found = _ASKS_AFTER.search(text)
-    if found is None or found.start() == 0 or numbers_in(found[0]) or not places_of(text[: found.start()]):
+    if found is None or found.start() == 0 or numbers_in(found[0]) or len(places_of(text[: found.start()])) != 1:
         return text
     answer = last.record.get("answer") or {}
     named = {*last.topic.name.split(), *str(answer.get("name", "")).lower().split()}

@@ -18,6 +18,9 @@ MOST = 6  # nails at one place
 
 def at_a_stud(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Take a number before "a stud" for how many go in each, and not for a spacing or a length."""
+    whole = [question for question in questions if question.topic != TOPIC or _in_whole(question)]
+    if whole:  # "3/4 straps, 1 1/2 in the stud" counts neither
+        questions[:] = whole
     words = chart.words
     at = next((at for at in range(1, len(words) - 1) if words[at] in ("a", "per") and words[at + 1] in _PLACES), 0)
     found = next((r for r in chart.readings[at - 1] if isinstance(r.value, Number) and r.end == at), None) if at else None
@@ -33,3 +36,9 @@ def at_a_stud(chart: Chart, questions: list[Question], _topics: Mapping[str, Any
         question.unplaced = [one for one in question.unplaced if one != text]
         if "studs" in given:
             question.missing = [name for name in question.missing if name not in ("length", "spacing")]
+
+
+def _in_whole(question: Question) -> bool:
+    """Whether what is counted is told in whole numbers."""
+    counts = [question.givens[name].value for name in ("rows", "studs") if name in question.givens]
+    return all(getattr(count, "value", Fraction(1)).denominator == 1 for count in counts)

@@ -7,6 +7,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
@@ -15,7 +16,7 @@ from intents.question import Heard, Question
 from intents.second_reader import places_of
 from solvers.quantities import Length
 
-RISE = "rise over a run"
+RISE, PITCH, TRIANGLE = "rise over a run", "pitch from rise and run", "right triangle"
 _TOPICS = frozenset((RISE, "sloped length", "rake length", "gable height"))
 _RISES = frozenset("rise rises rising climb climbs".split())
 _HIGH = frozenset("tall high".split())  # after a length only, and of the gable or peak
@@ -27,6 +28,7 @@ _RUNS, _SPANS = frozenset(("run", "runs")), frozenset(("span", "spans", "width")
 _LEVEL = _RUNS | _SPANS | frozenset("wide gable building across overhang wall out".split())
 _INWARD = frozenset("in out back".split())
 _HEIGHTS = frozenset("rise rises height".split())
+_OVER = frozenset("for over on across with from".split())
 _ASKS = frozenset("how what whats which need find".split())
 _SCORE = 3.0  # of a reading that only these words make
 
@@ -47,6 +49,70 @@ def backwards_slope(chart: Chart, questions: list[Question], topics: Mapping[str
             questions[:] = [Question(RISE, given, _SCORE, words=question.words, manner=question.manner)]
             questions[0].missing = [] if pitch else ["pitch"]
             return
+
+
+def rafter_and_run(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """A rafter told beside its run or rise, for a pitch: "the rafter's 15 foot and the run's 13, what pitch"."""
+    for question in questions:
+        lengths = [h for h in question.givens.values() if h.end > h.start and isinstance(h.value, Length)]
+        asks = question.topic == PITCH or (question.topic == TRIANGLE and "pitch" in chart.words)
+        if not asks or len(lengths) != 2 or "across" in question.givens or question.left or question.unplaced:
+            continue
+        named = [_named(chart, heard, before=True) for heard in lengths]
+        if "" in named:
+            named = [_named(chart, heard, before=False) for heard in lengths]
+        told = dict(zip(named, _alike(chart, lengths), strict=True))
+        if told.keys() == {"RAFTER", "RUN"}:
+            rafter = told["RAFTER"]
+            given = {"rise": rafter, "run": told["RUN"], "taken": Heard("RAFTER", *_place(rafter))}
+        elif told.keys() == {"RAFTER", "RISE"}:
+            rafter = told["RAFTER"]
+            given = {"rise": told["RISE"], "run": rafter, "across": Heard("RAFTER", *_place(rafter))}
+        else:
+            continue
+        question.topic, question.givens, question.missing, question.swaps, question.rival = PITCH, given, [], [], False
+
+
+def slope_for(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """A length the slope is asked for is its run: "what's the slope length for 16 foot 6 with 4 foot 4 of rise"."""
+    for question in questions:
+        slope, rise = question.givens.get("slope"), question.givens.get("rise")
+        if question.topic != TRIANGLE or slope is None or rise is None or "run" in question.givens or question.left:
+            continue
+        start = places_of(chart, slope)[0]
+        before = [word for word in chart.words[max(0, start - 6) : start] if word not in ("a", "an", "the")]
+        asked = [word for word in before[:-1] if word not in _LONG]
+        if before[-1:] and before[-1] in _OVER and asked[-1:] and asked[-1] in _SLOPES and not _ASKS.isdisjoint(asked):
+            kept = {name: heard for name, heard in question.givens.items() if name != "slope"}
+            question.givens = kept | {"run": slope, "wanted": Heard("SLOPE", slope.start, slope.start, "")}
+            question.swaps, question.rival = [], False
+
+
+def _alike(chart: Chart, lengths: list[Heard]) -> list[Heard]:
+    """The lengths, a bare number in the unit of the other."""
+    bare = []
+    for start, end in [places_of(chart, heard) for heard in lengths]:
+        bare.append(any(reading.kind == "number" and reading.end == end for reading in chart.readings[start]))
+    units = {heard.value.unit for heard, is_bare in zip(lengths, bare, strict=True) if not is_bare}
+    if len(units) != 1:
+        return lengths
+    unit = units.pop()
+    both = zip(lengths, bare, strict=True)
+    return [replace(h, value=Length(h.value.value, unit)) if is_bare else h for h, is_bare in both]
+
+
+def _named(chart: Chart, length: Heard, before: bool) -> str:
+    """What the word before a length, or the one after it, calls it: RISE, RUN, RAFTER, or nothing of these."""
+    start, end = places_of(chart, length)
+    words = chart.words
+    at = start
+    while at and words[at - 1] in _IS | _LONG:
+        at -= 1
+    near = words[at - 1 : at] if before else [word for word in words[end : end + 3] if word not in _IS | _LONG][:1]
+    for name, called in (("RISE", _RISES), ("RUN", _RUNS), ("RAFTER", _RAFTERS | {"slope"})):
+        if not called.isdisjoint(near):
+            return name
+    return ""
 
 
 def _place(heard: Heard) -> tuple[int, int, str]:

@@ -262,6 +262,12 @@ def quantity_word(word: str) -> bool:
     return literal(word) or not word[0].isalnum()
 
 
+@once
+def signs(chart: Chart) -> int:
+    """Mask of the words for minus that begin a quantity: an island of that word alone hides no number."""
+    return sum(1 << at for at, row in enumerate(chart.readings) if row and chart.words[at] in MINUS)
+
+
 def quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
     """The longest quantity at each place of a clause."""
     at = start

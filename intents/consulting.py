@@ -118,7 +118,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         other = top is not None and best != top.topic and likely.get(top.topic, 0) >= READ and likely[best] < CERTAIN
         if not (other and _lacks_only(top)):
             _read_again(chart, reading, top, again(best), likely)
-    elif best == OUTSIDE and likely[best] >= LIKELY and not _asks_for_more(top, likely):
+    elif best == OUTSIDE and likely[best] >= LIKELY and not (chart.numbers and _asks_for_more(top, likely)):
         reading.questions = []
     if likely[best] >= SETTLED:
         _without_others(reading, best, likely)
@@ -138,7 +138,9 @@ def _from_stock(chart: Chart) -> bool:
 
 
 def _holds_so_much(chart: Chart, top: Question) -> bool:
-    """Whether it is asked in litres what a channel of three sizes holds, most such lines being of paint; or a diagonal."""
+    """Whether it is in litres what a channel of three sizes holds, most such lines being of paint; a diagonal; nails a joist."""
+    if top.topic == "fasteners":
+        return {"rows", "at_each", "studs"} <= top.givens.keys()
     if top.topic == "square check":
         return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
     return top.topic == "water in a channel" and "held_in" in top.givens

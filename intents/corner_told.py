@@ -30,9 +30,11 @@ _ROOFS = frozenset(  # one of these is in what asks for a pitch
 
 def _asks_corner(words: list[str]) -> bool:
     """Whether it is the corner that is asked for: the miter's 44.5, what's the corner."""
-    after = [*words[1:], "?"]
-    ends = [at for at, word in enumerate(words) if word == "corner" and after[at] in ("?", ".", "then")]
-    return any(not _WHATS.isdisjoint(words[max(0, at - 3) : at]) for at in ends)
+    after = [*words[1:], "?", "?"]
+    last = ("?", ".", "then")
+    corners = [at for at, word in enumerate(words) if word == "corner"]
+    ends = [at for at in corners if after[at] in last or (after[at] == "angle" and after[at + 1] in last)]
+    return any(not _WHATS.isdisjoint(words[max(0, at - 3) : at]) or words[at - 1 : at] == [","] for at in ends)
 
 
 def no_corner(chart: Chart, question: Question) -> bool:

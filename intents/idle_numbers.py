@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from intents.chart import Chart
+from intents.chart import MINUS, Chart
 from intents.counting import COUNTED
 from intents.features import Mention
 from intents.of_both import AMOUNTS
@@ -23,6 +23,8 @@ def may_be_idle(topic: str, chart: Chart, found: Sequence[Mention], mention: Men
     reading = mention.reading
     if reading.kind != "number" or counts_a_thing(topic, chart, mention) or _runs_on(chart, reading):
         return False
+    if not MINUS.isdisjoint(chart.words[max(0, reading.start - 1) : reading.end]):
+        return False  # minus 45 takes something off, and is no remark
     if not mention.parts:
         return topic != "cut list" or chart.words[max(0, reading.start - 1)] not in _LEADS
     first = next(other.reading.value for other in found if other.start == mention.start)

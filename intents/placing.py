@@ -12,7 +12,7 @@ from functools import reduce
 from operator import or_
 from typing import Any
 
-from intents.chart import LIGHT, Chart, Hit, once, span
+from intents.chart import LIGHT, Chart, Hit, once, signs, span
 from intents.counting import is_no, packed, pronoun
 from intents.expansions import PER_SOME_DEGREE
 from intents.fitting import KINDS, Fit, dimensions_of, fit, may_fit
@@ -332,10 +332,10 @@ def _left(chart: Chart, takers: list[Parameter], placed: Placed, wanted: str, be
     """Readings in the uncovered stretches: at each place the longest some open parameter takes, else the longest."""
     found: list[Reading] = []
     own = {KINDS[p.kind][0] for p in takers if p.name == wanted and p.kind in KINDS} if wanted else set()  # 5/12 is a pitch first
-    at = 0
+    at, covered = 0, placed.covered & ~signs(chart)
     for start, row in chart.starts():
-        free = start >= at and not (placed.covered | beside) >> start & 1
-        here = [r for mask, r in row if free and not beside & mask and (_unit_names(r) or not placed.covered & mask)]
+        free = start >= at and not (covered | beside) >> start & 1
+        here = [r for mask, r in row if free and not beside & mask and (_unit_names(r) or not covered & mask)]
         if not here:
             continue
         useful = [r for r in here if _useful(chart, r, takers, wanted)]

@@ -35,6 +35,12 @@ class PartAsked(Choice):
     SPAN = "span"
 
 
+class UpTo(Choice):
+    """What was measured in place of the rise."""
+
+    RAFTER = "common rafter"
+
+
 @topic("roof angle", "slope")
 def roof_angle(work: Working, pitch: AnyPitch, asked: SlopeAs | None = None) -> None:
     """Angle of a roof from level, degrees, from its pitch; its percent grade when that is asked.
@@ -87,18 +93,25 @@ def pitch_from_rise_and_run(
     run: MeasuredRun,
     across: Measured = None,
     asked: SlopeAs | None = None,
+    taken: Annotated[UpTo, Slot("Is that the rise, or the rafter?", names="rise")] | None = None,
 ) -> None:
     """Pitch, rise in 12, from a rise and a run as measured; of a gable, half the width is the run; a rafter is the long side.
 
+    What is `taken` for the rise may be the rafter, which the run then has to be shorter than.
     `asked` for the grade, that is the answer, and the pitch stands beside it.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
     """
     if across is Across.RAFTER:
         work.refuse_when(work.value(run) <= work.value(rise), f"a rafter of {work.text(run)} does not rise {work.text(rise)}")
-        run = work.step("run", sqrt(run**2 - rise**2), "the rafter is the long side of rise and run", unit="in")
+        rafter = work.term("rafter", work.value(run), "in")
+        run = work.step("run", sqrt(rafter**2 - rise**2), "the rafter is the long side of rise and run", unit="in")
     else:
         run = run_of(work, run, across)
+    if taken is UpTo.RAFTER:
+        work.refuse_when(work.value(rise) <= work.value(run), f"a rafter of {work.text(rise)} does not reach {work.text(run)}")
+        rafter = work.term("rafter", work.value(rise), "in")
+        rise = work.step("rise", sqrt(rafter**2 - run**2), "the rafter is the long side of rise and run", unit="in")
     if asked is SlopeAs.GRADE:
         work.answer("percent grade", 100 * rise / run, "rise in a hundred of run", "percent")
         pitch = work.step("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")

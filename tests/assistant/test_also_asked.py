@@ -10,7 +10,7 @@ from tests.talking import last
     [  # √(192² + 48²) in; 30 in × 2 × asin(18 / 30)
         ("how long a ladder to reach a 16 ft eave", 48, "Working length: 197 15/16 inches"),
         ("what length ladder for a 16 ft gutter", 48, "Length for 3 feet past the landing: 235 inches"),
-        ("how long is bendy trim round an arch 36 inches wide with a 6 inch rise?", 30, "Arc length: 38 5/8 inches"),
+        ("radius of an arch 36 inches wide with a 6 inch rise, and the arc length?", 30, "Arc length: 38 5/8 inches"),
         ("9 foot wall at 6 inch exposure, how many courses", 6, "Courses: 18"),
         ("attic 1200 square feet 1/300 how many feet of vented soffit", 576, "Length of vented soffit: 384 inches (32 feet)"),
         ("how heavy is the water in a 1/2 by 1 inch channel 12 foot long", 72, "Weight of the water: 2.6 pounds"),

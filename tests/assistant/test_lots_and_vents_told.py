@@ -64,7 +64,7 @@ def test_a_layer_inside_the_room_is_asked_about() -> None:
 
 
 def test_no_lot_of_several_is_left_out_of_a_cost() -> None:
-    assert last("3 rolls at 149 each and 12 tubes at 8.50")["outcome"] == "asks"
+    assert last("3 rolls at 149 each and 12 tubes at 8.50")["answer"]["value"] == 549
     assert last("cost of 3 rolls at 149 and 12 tubes at 8.50")["answer"]["value"] == 549
 
 
