@@ -116,7 +116,7 @@ def say_what_it_is(more: Question, text: str, last: Asked) -> None:
         more.givens["swing"] = Heard("UP", 0, 0, "")  # it dropped 25 | goes up 25
     for parameter in last.topic.parameters:
         way = told_again(text.lower().split()) if parameter.slot.names in more.givens else ""
-        if way and parameter.name not in more.givens:
+        if parameter.name not in more.givens and way in getattr(parameter.kind, "__members__", ()):
             more.givens[parameter.name] = Heard(way, 0, 0, "")
 
 

@@ -64,7 +64,7 @@ def rafter_and_run(chart: Chart, questions: list[Question], topics: Mapping[str,
         told = dict(zip(named, _alike(chart, lengths), strict=True))
         if told.keys() == {"RAFTER", "RUN"}:
             rafter = told["RAFTER"]
-            given = {"rise": rafter, "run": told["RUN"], "taken": Heard("RAFTER", *_place(rafter))}
+            given = {"rise": rafter, "run": told["RUN"], "rise_as": Heard("RAFTER", *_place(rafter))}
         elif told.keys() == {"RAFTER", "RISE"}:
             rafter = told["RAFTER"]
             given = {"rise": told["RISE"], "run": rafter, "across": Heard("RAFTER", *_place(rafter))}

@@ -93,11 +93,11 @@ def pitch_from_rise_and_run(
     run: MeasuredRun,
     across: Measured = None,
     asked: SlopeAs | None = None,
-    taken: Annotated[UpTo, Slot("Is that the rise, or the rafter?", names="rise")] | None = None,
+    rise_as: Annotated[UpTo, Slot("Is that the rise, or the rafter?", names="rise")] | None = None,
 ) -> None:
     """Pitch, rise in 12, from a rise and a run as measured; of a gable, half the width is the run; a rafter is the long side.
 
-    What is `taken` for the rise may be the rafter, which the run then has to be shorter than.
+    The rise may be told `rise_as` the rafter, which the run then has to be shorter than.
     `asked` for the grade, that is the answer, and the pitch stands beside it.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
@@ -108,7 +108,7 @@ def pitch_from_rise_and_run(
         run = work.step("run", sqrt(rafter**2 - rise**2), "the rafter is the long side of rise and run", unit="in")
     else:
         run = run_of(work, run, across)
-    if taken is UpTo.RAFTER:
+    if rise_as is UpTo.RAFTER:
         work.refuse_when(work.value(rise) <= work.value(run), f"a rafter of {work.text(rise)} does not reach {work.text(run)}")
         rafter = work.term("rafter", work.value(rise), "in")
         rise = work.step("rise", sqrt(rafter**2 - run**2), "the rafter is the long side of rise and run", unit="in")
