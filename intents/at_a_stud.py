@@ -16,11 +16,13 @@ _PLACES = frozenset("stud rafter joist batten strap".split())
 MOST = 6  # nails at one place
 
 
+def counted_in_whole(_chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Leave out what counts straps or studs by a fraction: "3/4 straps, 1 1/2 in the stud" counts neither."""
+    questions[:] = [question for question in questions if question.topic != TOPIC or _in_whole(question)] or questions
+
+
 def at_a_stud(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Take a number before "a stud" for how many go in each, and not for a spacing or a length."""
-    whole = [question for question in questions if question.topic != TOPIC or _in_whole(question)]
-    if whole:  # "3/4 straps, 1 1/2 in the stud" counts neither
-        questions[:] = whole
     words = chart.words
     at = next((at for at in range(1, len(words) - 1) if words[at] in ("a", "per") and words[at + 1] in _PLACES), 0)
     found = next((r for r in chart.readings[at - 1] if isinstance(r.value, Number) and r.end == at), None) if at else None

@@ -62,14 +62,11 @@ def rafter_and_run(chart: Chart, questions: list[Question], topics: Mapping[str,
         if "" in named:
             named = [_named(chart, heard, before=False) for heard in lengths]
         told = dict(zip(named, _alike(chart, lengths), strict=True))
-        if told.keys() == {"RAFTER", "RUN"}:
-            rafter = told["RAFTER"]
-            given = {"rise": rafter, "run": told["RUN"], "rise_as": Heard("RAFTER", *_place(rafter))}
-        elif told.keys() == {"RAFTER", "RISE"}:
-            rafter = told["RAFTER"]
-            given = {"rise": told["RISE"], "run": rafter, "across": Heard("RAFTER", *_place(rafter))}
-        else:
+        if "RAFTER" not in told or not {"RUN", "RISE"} & told.keys():
             continue
+        rafter = told["RAFTER"]
+        given = {"rise": told.get("RISE", rafter), "run": told.get("RUN", rafter)}
+        given["rise_as" if "RUN" in told else "across"] = Heard("RAFTER", *_place(rafter))
         question.topic, question.givens, question.missing, question.swaps, question.rival = PITCH, given, [], [], False
 
 

@@ -270,9 +270,14 @@ def signs(chart: Chart) -> int:
 
 def quantities(chart: Chart, start: int, end: int) -> Iterator[Reading]:
     """The longest quantity at each place of a clause."""
+    return longest(chart, start, end, lambda reading: isinstance(reading.value, Quantity))
+
+
+def longest(chart: Chart, start: int, end: int, fits: Callable[[Reading], bool]) -> Iterator[Reading]:
+    """The longest reading that fits at each place of a clause, a bare number last among equals."""
     at = start
     while at < end:
-        found = [r for r in chart.readings[at] if isinstance(r.value, Quantity) and r.end <= end]
+        found = [r for r in chart.readings[at] if r.end <= end and fits(r)]
         if not found:
             at += 1
             continue

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from itertools import pairwise
 
-from intents.chart import Chart
+from intents.chart import Chart, longest
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.quantities import Count, Length, Number
@@ -61,16 +61,12 @@ def from_a_stick(chart: Chart) -> Question | None:
 
 def _sizes(chart: Chart) -> Iterator[Reading]:
     """The longest length or bare number at each place, "one" and "a" left out."""
-    at = 0
-    while at < len(chart.words):
-        found = [r for r in chart.readings[at] if isinstance(r.value, Length | Number) and r.kind in _KINDS]
-        found = [r for r in found if r.end > at + 1 or chart.words[at] not in _ARTICLES]
-        if not found:
-            at += 1
-            continue
-        best = max(found, key=lambda r: (r.end, r.kind != "number"))
-        yield best
-        at = best.end
+
+    def is_size(reading: Reading) -> bool:
+        article = reading.end == reading.start + 1 and chart.words[reading.start] in _ARTICLES
+        return isinstance(reading.value, Length | Number) and reading.kind in _KINDS and not article
+
+    return longest(chart, 0, len(chart.words), is_size)
 
 
 def _so_many(chart: Chart, sizes: list[Reading]) -> tuple[Heard | None, list[Reading]]:

@@ -7,7 +7,7 @@ from typing import Any
 
 from intents.another_wall import another_wall
 from intents.arc_told import arc_told
-from intents.at_a_stud import at_a_stud
+from intents.at_a_stud import at_a_stud, counted_in_whole
 from intents.backwards_slope import backwards_slope, rafter_and_run, slope_for
 from intents.bare_corner import bare_corner
 from intents.bare_pitch import bare_pitch
@@ -46,8 +46,8 @@ _WORKS = (
     each_leg, diagonal_told, backwards_slope, rafter_and_run, slope_for, hip_backwards, pitch_of_grade, half_round, arc_told,
     out_and_up, legs_told, leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told,
     length_rather, roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
-    loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, at_a_stud, so_often,
-    another_wall, from_each_end,
+    loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud,
+    so_often, another_wall, from_each_end,
 )  # fmt: skip
 
 

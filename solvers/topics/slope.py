@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import Annotated
+from typing import Annotated, Any
 
 from solvers.common import AnyPitch, From, MeasuredFrom
-from solvers.exact import atan, cos, nearest, sin, sqrt, tan
+from solvers.exact import Term, atan, cos, nearest, sin, sqrt, tan
 from solvers.quantities import Angle, Length
 from solvers.registry import topic
 from solvers.roof import Across, Measured, RiseLength, RunLength, rise_per_inch, run_of, sloped, theta_of
@@ -104,14 +104,12 @@ def pitch_from_rise_and_run(
     """
     if across is Across.RAFTER:
         work.refuse_when(work.value(run) <= work.value(rise), f"a rafter of {work.text(run)} does not rise {work.text(rise)}")
-        rafter = work.term("rafter", work.value(run), "in")
-        run = work.step("run", sqrt(rafter**2 - rise**2), "the rafter is the long side of rise and run", unit="in")
+        run = _beside_rafter(work, "run", run, rise)
     else:
         run = run_of(work, run, across)
     if rise_as is UpTo.RAFTER:
         work.refuse_when(work.value(rise) <= work.value(run), f"a rafter of {work.text(rise)} does not reach {work.text(run)}")
-        rafter = work.term("rafter", work.value(rise), "in")
-        rise = work.step("rise", sqrt(rafter**2 - run**2), "the rafter is the long side of rise and run", unit="in")
+        rise = _beside_rafter(work, "rise", rise, run)
     if asked is SlopeAs.GRADE:
         work.answer("percent grade", 100 * rise / run, "rise in a hundred of run", "percent")
         pitch = work.step("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
@@ -124,6 +122,12 @@ def pitch_from_rise_and_run(
     work.also("length along the slope", sqrt(rise**2 + run**2), "in")
     work.check("twelve of run at that angle rise as much", 12 * tan(theta), "=", pitch)
     slope_view(work, run, rise, theta)
+
+
+def _beside_rafter(work: Working, name: str, rafter: Any, leg: Any) -> Term:
+    """The leg, inches, that a rafter and the other leg leave."""
+    rafter = work.term("rafter", work.value(rafter), "in")
+    return work.step(name, sqrt(rafter**2 - leg**2), "the rafter is the long side of rise and run", unit="in")
 
 
 @topic("sloped length", "slope")
