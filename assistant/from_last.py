@@ -34,7 +34,7 @@ _PRICED = ("cost", "weight")
 _MEASURED = ("ft2", "m2")  # squares have their waste in them
 _ASKS_AREA = expression(r"How much area\b")
 _ASKS_LENGTH = "What is the length"
-_COVERS = ("squares", "cladding boards", "membrane rolls")  # what is asked of the wall that was just measured
+_COVERS = ("squares", "cladding boards", "membrane rolls", "sheets")  # what is asked of the wall that was just measured
 # Another wall than the one before, or an area that is still to be told.
 _ANOTHER = expression(
     r"\b(?:other|another|next|second|different|new|north|south|east|west|lake|ramp|front|back|left|right|whole|rest|total|if)\b",
@@ -72,12 +72,13 @@ _COINS = (  # dollars and cents in words, of each: eleven fifty
 )
 _PRICED_AT = expression(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
-    r"|them|those|all|the lot|come to|comes to|cost|be|if|are|is|theyre|its|['’]s|['’]re|at|for|say)[ ,]*)*"
+    r"|them|those|all|the lot|price|priced|come to|comes to|cost|be|if|are|is|theyre|its|['’]s|['’]re|at|for|say)[ ,]*)*"
     rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d*(?P<cents>\.\d\d)|\d+|(?P<coins>{_COINS})|{_WORD})\s*"
     r"(?P<money>dollars|bucks|quid|euros?|cents)?"
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
     re.IGNORECASE,
 )
+_SAYS_COST = expression(r"\b(?:cost|price)", re.IGNORECASE)
 _WHAT_COST = expression(  # at 1.90 a foot | what's it cost
     r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run)(?: me| us)?"
     r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?(?: me| us)?)$",
@@ -127,7 +128,7 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
     if not (found["how"] or found["cents"] or found["money"] or led):
         return False  # 26 each may be pounds
     cents = found["cents"] and not any(getattr(g.value, "unit", "") in _METRIC for g in c.last.givens.values())  # no 2.40 m
-    if not found["of"] and (answer["unit"] != "count" or not (found["money"] or cents or "cost" in text.lower())):
+    if not found["of"] and (answer["unit"] != "count" or not (found["money"] or cents or _SAYS_COST.search(text))):
         return False  # at 16 is a spacing
     noun = (found["noun"] or "").lower()
     covered = c.last.givens.get("area")

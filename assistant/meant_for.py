@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.by_size import another_try, far_from, fits_in, much_nearer, nearer_to_another, nearest, plainly_nearer
 from assistant.heard_all import unheard
-from assistant.role_words import role_tests, was_before
+from assistant.role_words import counts_pieces, role_tests, was_before
 from assistant.said_over import ALIKE, places_of, shared_words, twins, word_before
 from assistant.told_values import of_the_house
 from intents.chart import LIGHT
@@ -194,7 +194,8 @@ def named_else(rest: str, last: Asked) -> bool:
     labels = {word for parameter in last.topic.parameters for word in parameter.label.split()}
     labels |= {"run"} if any(parameter.name == "across" for parameter in last.topic.parameters) else set()  # half of the width
     name = next(name for name in found.groups() if name).lower() if found is not None else ""
-    return found is not None and name not in labels and re.search(rf"\b{name}\b", last.text, re.IGNORECASE) is None
+    named = found is not None and name not in labels and re.search(rf"\b{name}\b", last.text, re.IGNORECASE) is None
+    return named or counts_pieces(rest, last)
 
 
 def called_alike(rest: str, targets: list[str], last: Asked) -> bool:

@@ -16,7 +16,8 @@ MOST_GIVENS = 4  # that are said with a topic, so that a person hears at once wh
 _QUESTIONS = frozenset(("can my saw cut it", "how far open", "divide evenly", "frost tonight", "out of square"))
 _MANY = frozenset((
     "balanced panels", "boxes", "cladding boards", "courses to openings", "fasteners", "gable courses", "jack rafters",
-    "marks on centre", "membrane rolls", "soffit panels", "squares", "staggered joints", "strips from a coil", "trim sticks",
+    "marks on centre", "membrane rolls", "sheets", "soffit panels", "squares", "staggered joints", "strips from a coil",
+    "trim sticks",
 ))  # fmt: skip
 _MUCH = frozenset((
     "equal spacing", "sealant", "step flashing", "strapping", "tape arithmetic", "thermal movement", "water in a channel",

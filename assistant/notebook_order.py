@@ -21,6 +21,7 @@ ORDER_TOPICS = (
     "trim round openings",
     "cut list",
     "membrane rolls",
+    "sheets",
     "fasteners",
     "sealant",
     "step flashing",

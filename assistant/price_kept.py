@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 _COST = "cost"
 COUNTED = frozenset((
     "cladding boards", "trim sticks", "membrane rolls", "sealant", "step flashing", "soffit panels", "fasteners", "strapping",
-    "take-off", "cut list", "trim round openings",
+    "take-off", "cut list", "trim round openings", "sheets",
 ))  # fmt: skip
 _EACH = expression(r"\b(?:each|apiece|an? (?:board|stick|piece|roll|tube|panel|sheet|length))\b", re.IGNORECASE)
 _LEAD = expression(

@@ -16,6 +16,7 @@ from solvers.quantities import Quantity
 from solvers.registry import Topic, Worked
 from solvers.rounding import SIXTEENTH, reading
 from solvers.slots import Given, Layer, Opening, Piece
+from solvers.sums import Sum
 
 Record = dict[str, Any]
 VERSION = 1
@@ -109,7 +110,7 @@ def value_line(value: Any) -> tuple[float | None, str, str]:
         return None, "word", str(value.value)
     if isinstance(value, tuple):
         return None, "word", ", ".join(_structured(part) for part in value)
-    return None, "word", str(value)
+    return None, "word", value.formula if isinstance(value, Sum) and value.all_said else str(value)
 
 
 def _structured(part: Any) -> str:

@@ -120,6 +120,15 @@ def _near_to(new: Quantity | None, given: Given) -> bool:
     return new is None or not isinstance(given.value, Quantity) or times_apart(new.value, given.value.value) <= _TWO
 
 
+_PIECES = expression(r"(?:\d|\b(?:two|three|four|five|six|seven|eight)) (?:pieces|sides|joints|segments)\b", re.IGNORECASE)
+
+
+def counts_pieces(text: str, last: Asked) -> bool:
+    """Whether a number counts pieces, and the question before knows only angles: a bay of 30 degrees in 4 pieces."""
+    known = [given.value for given in last.givens.values() if given.source != "assumed" and isinstance(given.value, Quantity)]
+    return _PIECES.search(text) is not None and bool(known) and all(isinstance(value, Angle | Pitch) for value in known)
+
+
 def role_tests(text: str, last: Asked, new: Quantity | None = None) -> list[Callable[[Given], bool]]:
     """What words of a change tell of the given that its number (`new`) is for; a test that no given passes tells nothing."""
     labels = {p.name: p.label for p in last.topic.parameters}

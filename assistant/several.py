@@ -43,7 +43,7 @@ _TIMES: dict[str, str] = {
 TOGETHER = {
     "trim sticks": ("total", "wall run corner side gable"), "sealant": ("length", "joint window bead wall side"),
     "cladding boards": ("area", "wall"),
-    "membrane rolls": ("area", "wall"), "soffit panels": ("run", "eave soffit side"),
+    "membrane rolls": ("area", "wall"), "sheets": ("area", "wall"), "soffit panels": ("run", "eave soffit side"),
 }  # fmt: skip
 _ALIKE = {"them", "those", "these", "that", "it", "this", "em", "one", "ones", "same"}
 _N = r"(?P<n>\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen|a pair|a couple)"

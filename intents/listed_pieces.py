@@ -24,6 +24,7 @@ _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split()
 _NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "or", "to", "then", "plus", "also"}
 _ARTICLES = ("a", "an", "another")
 _OF_THE = frozenset(("at", "of", "the", "@"))
+_SHEETS = frozenset("sheet sheets ply plywood osb panel panels".split())  # a 4x8 sheet is no 4 pieces of 8
 _TO_SAME, _ENDS = 4, frozenset(".;?")  # words between
 _SMALL = 20  # a plain number over this before a times sign is the size, not the count
 _ROW_FROM = 24  # inches; bare pairs of less are spoken feet and inches, or a pitch
@@ -49,7 +50,7 @@ def pieces(listing: Listing) -> Iterator[Reading]:
             found = _reading(listing, [replace(item, count=item.count * sets) for item in chain])
             yield Reading(found.kind, start, end, found.value, found.sure)
         for part in beginnings(chain):
-            if len(part) > 1 or part[0].led:
+            if (len(part) > 1 or part[0].led) and listing.words[part[-1].end] not in _SHEETS:
                 yield _reading(listing, part)
 
 

@@ -36,7 +36,9 @@ from intents.question import Question
 from intents.range_told import range_told
 from intents.roof_plan import roof_plan
 from intents.said_anyway import said_anyway
+from intents.sheets_told import sheets_told
 from intents.so_often import so_often
+from intents.tape_parts import tape_parts
 from intents.triangle_told import legs_told, out_and_up
 from intents.two_tellers import two_tellers
 from intents.up_the_slope import up_the_slope
@@ -47,7 +49,7 @@ _WORKS = (
     out_and_up, legs_told, leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told,
     length_rather, roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
     loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud,
-    so_often, another_wall, from_each_end,
+    so_often, another_wall, from_each_end, sheets_told, tape_parts,
 )  # fmt: skip
 
 

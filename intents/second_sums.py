@@ -23,7 +23,7 @@ from intents.reading import Reading
 from intents.second_reader import Second
 from intents.sum_bound import SHARED, bound, drops_count
 from intents.sum_cues import QUESTIONS, Line
-from intents.sum_fitted import fitted
+from intents.sum_fitted import fitted, left_of
 from intents.sum_idle import idle_tokens, of_the_sum
 from intents.sum_outright import contradicted, in_the_middle, lets_parts_fall, outright
 from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
@@ -53,7 +53,8 @@ SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWI
 COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
 PEGS = frozenset("out away peg pegs pegged stake staked anchor anchored down up".split())
-_GAPPED_WALL, _BEVELED = frozenset(("wall", "long", "gap")), frozenset(("cut", "square", "long", "point"))
+_WALLS = (frozenset(("wall", "long", "gap")), frozenset(("wall", "long", "high")))
+_BEVELED = frozenset(("cut", "square", "long", "point"))
 LAST = frozenset("one board piece row course panel strip slat".split())
 HALVES = frozenset("half middle centre center".split())  # of what's left
 _OF_AIR = frozenset("dew dewpoint humidity fahrenheit celsius".split())
@@ -86,8 +87,8 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found) or _swings(chart.words, found):
         return None
     all_said = frozenset(chart.words)
-    if (all_said >= _GAPPED_WALL and QUESTIONS.isdisjoint(all_said)) or all_said >= _BEVELED:
-        return None  # 9 foot wall, 36 long, 3/4 gap: sizes, and nothing asked; or how far an end cut at an angle goes
+    if (any(all_said >= each for each in _WALLS) and QUESTIONS.isdisjoint(all_said)) or all_said >= _BEVELED:
+        return None  # wall is 32 long, 9 high, 3/4 gap: sizes, and nothing asked; or how far an end cut at an angle goes
     told = Told(chart, found, idle_tokens(chart, every, found))
     names = bound(chart, found, [[*names_of(mention), NOTHING] for mention in found])
     ways = ways_of(chart, found, model, names)
@@ -158,7 +159,7 @@ def _held_against_rules(
     if abs(inches - best[0].inches) < SMALL:
         agreed = sure >= LEAST_AGREED or outright(line, found)
         return best[0], max(best[1], AGREED if sure < CERTAIN else AGREED_AND_SURE) if agreed else best[1]
-    if found in (at_centres(line), in_the_middle(line), fitted(line), middle_of_rest(line)):
+    if found in (at_centres(line), in_the_middle(line), fitted(line), left_of(line), middle_of_rest(line)):
         return ruled, AGREED
     share = sum(one for each, one in zip(sums, likely, strict=True) if abs(each.inches - inches) < SMALL)
     if share >= BARELY and outright(line, found):

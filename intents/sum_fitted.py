@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from intents.sum_cues import ENDS, QUESTIONS, Line
 from intents.sum_told_words import LESS, MORE, PAST, PIECE, PLAY, STICKS
-from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN_TWICE
+from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN, TAKEN_TWICE
 
 Told = tuple[tuple[str, ...], bool]
 
@@ -70,6 +70,14 @@ def within(line: Line) -> Told | None:
         return None
     boxed = not line.beside(0).isdisjoint(_BOXES) and line.right[1][:1] == ["sides"]
     return ((ADDED, TAKEN_TWICE), False) if boxed and line.sizes[1] * 4 < line.sizes[0] else None
+
+
+def left_of(line: Line) -> Told | None:
+    """What is left of the last length when all before it are out of it: add 3/4 and 7/16 and tell me what's left of 2 1/4."""
+    last = len(line.spans) - 1
+    if last < 1 or any(line.counts()) or any(line.twice(n) for n in range(last + 1)) or line.left[last][-2:] != ["left", "of"]:
+        return None
+    return ((*(TAKEN,) * last, ADDED), False) if line.sizes[last] > sum(line.sizes[:last]) else None
 
 
 def stands_on(line: Line) -> Told | None:

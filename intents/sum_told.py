@@ -14,7 +14,7 @@ from itertools import pairwise
 
 from intents.sum_counts import BOTH as EACH
 from intents.sum_cues import QUESTIONS, STOPS, Line
-from intents.sum_fitted import around_it, fitted, stands_on, within
+from intents.sum_fitted import around_it, fitted, left_of, stands_on, within
 from intents.sum_listed import all_of_it, inside_out, listed
 from intents.sum_outer import cut_off, far_side, missed_by, opening_for, outside_of_it
 from intents.sum_rules import RULES, both, from_to
@@ -100,8 +100,8 @@ def halved(line: Line) -> Told | None:
 def centred(line: Line) -> Told | None:
     """What stands in the middle of something longer, and what is left each side of it."""
     count = len(line.spans)
-    if not 2 <= count <= MOST_CENTRED or any(line.counts()) or line.said.isdisjoint(CENTRED):
-        return None
+    if not 2 <= count <= MOST_CENTRED or any(line.counts()) or line.said.isdisjoint(CENTRED) or "back" in line.said:
+        return None  # centre it and come back 18: from the middle on
     each = any(a in ("each", "either") and b not in PARTS for a, b in pairwise([*line.asked, ""]))
     if not each and not any((a in EACH or a == "the") and b in PLACES for a, b in pairwise(line.out)):
         return None
@@ -331,5 +331,5 @@ def is_left(asked: Sequence[str]) -> bool:
 
 _SHAPES: tuple[Callable[[Line], Told | None], ...] = (
     halved, at_centres, centred, listed, outside_of_it, opening_for, missed_by, far_side, cut_off, difference, fitted, around_it,
-    within, inside_out, stands_on, all_of_it, middle_of_rest, _story,
+    within, inside_out, left_of, stands_on, all_of_it, middle_of_rest, _story,
 )  # fmt: skip

@@ -9,6 +9,8 @@ from solvers.printing import SIGNS, decimal
 from solvers.quantities import Length, Number, Quantity
 
 PLUS, MINUS, TIMES, DIVIDED = "+", "−", "×", "÷"
+WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
+GOES_ON = (PLUS, MINUS)  # needs no brackets after one of these
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +32,31 @@ class Sum:
         return self if self.text else replace(self, text=text)
 
     def __str__(self) -> str:
-        return self.text or f"{shown(self.left)} {self.operation} {shown(self.right)}"
+        return self.text or self.formula
+
+    @property
+    def formula(self) -> str:
+        """What is done with what, in signs, whatever words it was told in; no brackets where sums only go on."""
+        left, right = (part.formula if isinstance(part, Sum) else shown(part) for part in (self.left, self.right))
+        left = left if self._left_goes_on else f"({left})"
+        return f"{left} {self.operation} " + (f"({right})" if isinstance(self.right, Sum) else right)
+
+    @property
+    def all_said(self) -> bool:
+        """Whether every part of it was said."""
+        parts = (self.left, self.right)
+        return None not in parts and all(part.all_said for part in parts if isinstance(part, Sum))
+
+    @property
+    def in_words(self) -> str:
+        """The same for the ear; "" where no words tell it without brackets."""
+        left, right = (part.in_words if isinstance(part, Sum) else shown(part) for part in (self.left, self.right))
+        plain = not isinstance(self.right, Sum) or (self.operation in GOES_ON and self.right.operation not in GOES_ON)
+        return f"{left}{'' if self._left_goes_on else ','} {WORDS[self.operation]} {right}" if left and right and plain else ""
+
+    @property
+    def _left_goes_on(self) -> bool:
+        return not isinstance(self.left, Sum) or (self.operation in GOES_ON and self.left.operation in GOES_ON)
 
 
 Part = Sum | Length | Number

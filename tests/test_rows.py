@@ -19,7 +19,7 @@ square check; out of square; right triangle; arc;
 course layout; courses to openings; step at the rake; gable courses; balanced panels; equal spacing; marks on centre;
 strapping; staggered joints; divide evenly;
 wall area; gable area; roof area; side of a wall; cladding boards; squares; soffit panels; trim sticks; cut list;
-membrane rolls; fasteners; sealant; weight; pieces from a stick; cost;
+membrane rolls; sheets; fasteners; sealant; weight; pieces from a stick; cost;
 step flashing; bent flashing; take-off;
 air gap; build-out; vent opening; vent area; fall; water in a channel; dew point; frost tonight;
 thermal movement; end gap; wood movement; fastener length; fastener penetration; ladder footing; tape arithmetic; conversion

@@ -17,6 +17,7 @@ from solvers.sums import (
     MINUS,
     PLUS,
     TIMES,
+    WORDS,
     Part,
     Sum,
     filled_in,
@@ -31,6 +32,7 @@ from solvers.working import Working
 
 MOST_PARTS = 60
 SURELY_MM = 50  # a bare number beside metres from here on: no wall is so many metres
+MOST_SAID = 6  # parts of a sum that are said over
 FAR_MORE = 3  # times what is said in metres: a whole number beside it is millimetres
 LARGE_MM, FEW_METRES = 100, 4  # beside so many millimetres a decimal below so much may be metres
 NO_INCHES = 300  # nor is one of so many inches, where the answer is asked in metric
@@ -39,7 +41,6 @@ _METRIC = {"mm": "millimetres", "cm": "centimetres", "m": "metres"}
 _FEET = frozenset("f'’′")  # of its letters one says that a length has feet
 _TAPE = (2, 4, 8, 16, 32, 64)
 WHY = {PLUS: "added on", MINUS: "taken off", TIMES: "that many times", DIVIDED: "divided"}
-WORDS = {PLUS: "plus", MINUS: "minus", TIMES: "times", DIVIDED: "divided by"}
 BELOW_ZERO = "That is less than nothing: more is taken off than there is, by as much as the answer says."
 STRIP_CAUTION = "Cut the long one first, and measure again before the last cut."
 
@@ -90,7 +91,7 @@ def tape_arithmetic(
     work.check("worked again in millimetres", check, "=", total)
     if sum.operation == DIVIDED:
         _remainder(work, steps)
-    work.said = _spoken(work, total, sum.rule)
+    work.said = _spoken(work, total, sum)
     _strip(work, whole, total)
     if total.unit == "in" and total.value < 0:
         work.caution(BELOW_ZERO)
@@ -362,9 +363,13 @@ def _other_order(work: Working, sum: Sum, other: Term | None, bare: BareUnit | N
         work.also("in the other order", work.term("other order", value, "none"))
 
 
-def _spoken(work: Working, total: Term, rule: str) -> str:
+def _spoken(work: Working, total: Term, sum: Sum) -> str:
+    """What it comes to, after what was done: a sum that was misheard, or misunderstood, is heard so."""
     text = work.text(total) if total.unit == "in" else decimal(total.value, 4)
-    return f"{text}, {rule}" if rule else text
+    done = sum.in_words if sum.all_said and not sum.rule and len(leaves(sum)) <= MOST_SAID else ""
+    if done:
+        return f"{done} is {text}"
+    return f"{text}, {sum.rule}" if sum.rule else text
 
 
 def _strip(work: Working, whole: Part, total: Term) -> None:

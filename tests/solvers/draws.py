@@ -222,6 +222,10 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
     ],
     "gable courses": [{"width": length(120, 360), "exposure": length(4, 12), "stock": None, "studs": None}],
     "membrane rolls": [{"roll_width": length(36, 108), "lap": length(2, 8), **face} for face in FACES],
+    "sheets": [
+        {"sheet_width": length(2, 5, unit="ft"), "sheet_length": length(7, 12, unit="ft"), "alike": None, **face}
+        for face in FACES
+    ],
     "squares": FACES,
     "out of square": [{"side": length(48, 240), "other_side": length(48, 240), "diagonal": length(241, 340)}],
     "right triangle": [

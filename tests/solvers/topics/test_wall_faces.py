@@ -23,6 +23,7 @@ TOPICS = [
     ("squares", {}),
     ("cladding boards", {"exposure": "6 in", "board_length": "12 ft"}),
     ("membrane rolls", {"roll_width": "3 ft", "roll_length": "50 ft"}),
+    ("sheets", {}),
     ("weight", {"weight": Weight(Fraction(5, 2), "lb"), "per": Per.FT2}),
     ("cost", {"price": "17/4 money", "per": Per.FT2}),
 ]

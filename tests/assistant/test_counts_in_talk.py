@@ -1,0 +1,31 @@
+"""Counts that follow on an answer: so many pieces are no angle, and what was counted is priced by whatever word."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last
+
+
+@pytest.mark.parametrize("line", ["if it was 4 pieces", "what about 4 pieces", "in four pieces"])
+def test_so_many_pieces_are_no_angle_of_a_bay(line: str) -> None:
+    """A bay of 30 degrees sets the saw to 15; four pieces of it are no bay of 4 degrees."""
+    record = last("bay with 3 sides 30 degrees each", line)
+    assert record["outcome"] == "asks" or record["answer"]["value"] != pytest.approx(2)
+
+
+def test_a_count_said_again_is_still_one() -> None:
+    assert last("90 degree corner in 3 pieces", "if it was 4 pieces")["answer"]["value"] == pytest.approx(15)
+    assert last("miter for 8 sides", "what about 6 sides")["answer"]["value"] == pytest.approx(30)
+
+
+@pytest.mark.parametrize(("line", "cost"), [("price them at 21.40", 1369.6), ("price those at 21 dollars each", 1344)])
+def test_boards_just_counted_are_priced(line: str, cost: float) -> None:
+    record = last("boards for a 32 by 9 wall 5 inch exposure 12 footers", line)
+    assert (record["topic"], record["answer"]["value"]) == ("cost", pytest.approx(cost))
+
+
+def test_a_wall_told_by_its_sides_is_no_sum() -> None:
+    record = last("wall is 32 long 9 high")
+    assert "32 − 9" not in record["ask"]
+    assert record["topic"] == "wall area" or "wall area" in record["ask"]
