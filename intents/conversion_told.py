@@ -12,12 +12,14 @@ from intents.placing import PLACED_IN, place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.vocabulary import COUNTING
-from solvers.quantities import Length, Number
+from solvers.quantities import Length, Number, Temperature
 from solvers.sums import Measure
 
 TOPIC = "conversion"
 _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL"))
 _FROM_MM = frozenset(("TAPE", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
+_SCALES = {"FAHRENHEIT": "degC", "CELSIUS": "degF"}  # and what a number with no scale that is put in one is of
+_NO_INCHES = expression(r"(?:minus |-)?[a-z0-9. ]+ in")  # no fraction of the tape
 LEAST_MM = 300  # a whole number from here on, told for an inch tape
 _PUT = expression(r", (?:put|say|call) (?:it|that) (?:in|into|as) \w+(?: please)?[ .?]*$")
 SURE, _FAR = 0.9, 2
@@ -36,6 +38,8 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         to = question.givens.get("to")
         if question.topic == TOPIC and to is not None and to.value == "MILLIMETRES":
             _in_mm_already(question)
+        if question.topic == TOPIC and to is not None and to.value in _SCALES:
+            _of_other_scale(question, _SCALES[str(to.value)])
         if question.topic != TOPIC or to is None or "value" not in question.missing:
             continue
         found = [r for r in quantities(chart, 0, len(chart.words)) if chart.words[r.start - 1 : r.start] != ["nearest"]]
@@ -51,6 +55,15 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         question.givens["value"] = Heard(value, *place, SURE)
         question.missing = [name for name in question.missing if name != "value"]
         question.unplaced = [text for text in question.unplaced if text != place[2]]
+
+
+def _of_other_scale(question: Question, unit: str) -> None:
+    """Minus 12 in Fahrenheit is no length: what is put in one scale was read off the other."""
+    heard = question.givens.get("value")
+    quantity = heard.value.quantity if heard is not None and isinstance(heard.value, Measure) else None
+    if heard is not None and isinstance(quantity, Length) and _NO_INCHES.fullmatch(heard.text):
+        said = heard.text.removesuffix(" in")
+        question.givens["value"] = replace(heard, value=Measure(Temperature(quantity.value, unit, said)), text=said)
 
 
 def _in_mm_already(question: Question) -> None:

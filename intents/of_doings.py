@@ -136,6 +136,8 @@ def _done(before: Sequence[str], after: Sequence[str], reading: Reading, sums: b
     whole = isinstance(value, Number) and value.value.denominator == 1 and _OFF.isdisjoint(after[:1])
     if not (whole or isinstance(value, Angle) or (isinstance(value, Length) and not sums)):
         return False
+    if sums and whole and after[1:2] in (["at"], ["of"]):
+        return False  # I put seven boards at 5 1/2 in it
     deed = next((at for at, word in enumerate(before) if word in _DEEDS), 0)
     if not deed or not _ROLES.isdisjoint([*before, *after[:2]]):
         return False

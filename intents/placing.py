@@ -23,7 +23,7 @@ from intents.question import Heard
 from intents.reading import SIZED, Dims, Reading
 from intents.repeats import said_again
 from intents.stated_units import in_millimetres
-from intents.unsaid_units import SOME_MM, SURE_UNIT, in_feet, in_inches, in_metres, large_bare, metric, millimetres, off_tape
+from intents.unsaid_units import SOME_MM, SURE_UNIT, beside_feet, in_inches, in_metres, large_bare, metric, millimetres, off_tape
 from solvers.quantities import Angle, Count, Expansion, Length, Quantity, Ratio, Temperature, TemperatureChange, factor
 from solvers.slots import Parameter
 
@@ -238,8 +238,9 @@ def _fitted(chart: Chart, parameter: Parameter, reading: Reading, cued: bool) ->
     fitted = fit(reading, parameter, text, cued)
     if fitted is None:
         return None
-    if reading.kind == "number" and isinstance(fitted.value, Length) and parameter.slot.alike and in_feet(chart):
-        fitted = Fit(Length(fitted.value.value, "ft", text), fitted.sure)
+    bare_side = reading.kind == "number" and isinstance(fitted.value, Length) and parameter.slot.alike
+    if bare_side and (feet := beside_feet(chart, fitted.value)):
+        fitted = Fit(feet[0], fitted.sure, feet[1:])
     if not cued and isinstance(fitted.value, Length) and _in_twelve(chart, reading):
         return None
     bare_length = reading.kind == "number" and isinstance(fitted.value, Length) and not _off_tape(chart, parameter, reading)

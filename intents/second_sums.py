@@ -24,9 +24,9 @@ from intents.second_reader import Second
 from intents.sum_bound import SHARED, bound, drops_count
 from intents.sum_cues import QUESTIONS, Line
 from intents.sum_fitted import fitted, left_of
-from intents.sum_idle import idle_tokens, of_the_sum
+from intents.sum_idle import counts_things, idle_tokens, of_a_corner, of_the_sum
 from intents.sum_outright import contradicted, in_the_middle, lets_parts_fall, outright
-from intents.sum_places import divides, gives_back_kerf, loses_the_middle, scaled
+from intents.sum_places import divides, done_after, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
 from intents.sum_told import at_centres, middle_of_rest, told_by_rules
 from intents.sum_words import FACTORED, SO_FAR
@@ -85,6 +85,8 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     every = lengths_of(chart)
     found = of_the_sum(chart, every)
     if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found) or _swings(chart.words, found):
+        return None
+    if of_a_corner(chart.words, found) or counts_things(chart.words, found):
         return None
     all_said = frozenset(chart.words)
     if (any(all_said >= each for each in _WALLS) and QUESTIONS.isdisjoint(all_said)) or all_said >= _BEVELED:
@@ -175,7 +177,7 @@ def _leans(words: Sequence[str]) -> bool:
 
 def _lets_fall(chart: Chart, found: Sequence[Mention], whole: Sum) -> bool:
     """Whether the middle, or half of what is left, is asked for in so many words, and the sum has no such thing."""
-    middle = loses_the_middle(whole, chart.words[: found[0].start])
+    middle = loses_the_middle(whole, chart.words[: found[0].start]) or done_after(chart.words, found[-1].end)
     if any(a == "last" and b in LAST for a, b in pairwise(chart.words[found[-1].end :])):
         return True  # boards 5 1/2 with a quarter between, how wide is the last one
     if "twice" in chart.words and not (scaled(whole) or {"measured", "measure", "checked"} & {*chart.words}):

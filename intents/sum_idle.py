@@ -15,13 +15,15 @@ from intents.remarks import clauses
 from intents.sum_cues import is_plural
 from intents.sum_retold import retold
 from intents.told_aside import told_aside
-from solvers.quantities import Number
+from solvers.quantities import Length, Number
 
 _THESE = frozenset("the these those between both all my our".split())
 _EACH = frozenset("each apiece every at of @".split())
 _COMES = frozenset("coming come comes total totals totalling totaling adding add amounting".split())
 _ALTOGETHER = frozenset("told altogether together all total between".split())
 _JOINS = frozenset((",", "and", "a", "an", "then", "one", "the", "another", "&", "plus", "last"))
+_OF_LENGTH = frozenset("inches inch feet foot ft mm millimetres millimeters metres meters m cm in of".split())
+_ANGLES, _IS = (60, 179), frozenset("is of reads opens measures".split())  # degrees
 _MOST, _NEAR = 12, 4  # things; words
 _NOMINAL = ((1, 2, 4, 6), (2, 3, 4, 6, 8, 10, 12))  # inches, by what lumber is called
 
@@ -35,6 +37,19 @@ def of_the_sum(chart: Chart, found: Sequence[Mention]) -> list[Mention]:
         if not (aside | sections) & span(each.start, each.end)
         and not (_by_the_way(chart, places, each) or _names_how_many(chart, found, n) or _said_again(chart, found, n))
     ]  # fmt: skip
+
+
+def of_a_corner(words: Sequence[str], found: Sequence[Mention]) -> bool:
+    """Whether a bare number is the angle of a corner, which no length is put on or taken off: the corner is 118."""
+    bare = (m for m in found if isinstance(m.reading.value, Number) and _ANGLES[0] <= m.reading.value.value <= _ANGLES[1])
+    return any(_IS.issuperset(words[m.start - 1 : m.start]) and words[m.start - 2 : m.start - 1] == ["corner"] for m in bare)
+
+
+def counts_things(words: Sequence[str], found: Sequence[Mention]) -> bool:
+    """Whether it is asked how many things there are, and lengths are told, which come to no count of them."""
+    asked = [after for word, after in pairwise([*words, ""]) if word == "many"]
+    lengths = any(isinstance(m.reading.value, Length) for m in found)
+    return lengths and bool(asked) and _OF_LENGTH.isdisjoint(asked)
 
 
 def _sections(chart: Chart) -> int:

@@ -13,7 +13,7 @@ from intents.whole_sums import ADDED, ADDED_TWICE, TAKEN_TWICE
 Told = tuple[tuple[str, ...], bool]
 
 _JOINED = frozenset(
-    "and a an plus then & another the what what's whats is do does make makes come comes to up all total how much".split()
+    "and a an plus then & another the that what what's whats is do does make makes come comes to up all total how much".split()
 )
 _WHOLE = frozenset("total overall altogether combined together".split())
 _ALONE = frozenset(  # with one of these not all that is told is part of the whole

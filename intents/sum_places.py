@@ -95,8 +95,14 @@ def loses_the_middle(part: Part | None, before: list[str]) -> bool:
     return asks and not (isinstance(part, Sum) and part.operation == DIVIDED)
 
 
+_ARTICLES, _AGAIN = frozenset("the a an my his".split()), frozenset("same one other last rest half".split())
+
+
 def done_after(words: list[str], end: int) -> bool:
-    """Whether something is done to all of it after the sum that was read, which must not be let fall: then split it in half."""
+    """Whether something is done to all of it after the sum that was read, which must not be let fall: then split it in half;
+    or what is put on was never told: plus the width of a 2x4."""
+    if words[end : end + 1] == ["plus"] and not _ARTICLES.isdisjoint(words[end + 1 : end + 2]):
+        return _AGAIN.isdisjoint(words[end + 2 : end + 3])
     return any(word == "then" and not _AFTERWARDS.isdisjoint(words[n + 1 : n + 4]) for n, word in enumerate(words) if n >= end)
 
 

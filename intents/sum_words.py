@@ -117,6 +117,7 @@ PLAINLY = frozenset(("plus", "minus", "less"))  # no words of anything else afte
 MOST_NAMED = 2  # words
 AFTER_COMMA = frozenset("plus minus less times divided multiplied".split())  # 9 foot, less 5 inches
 HOURS = frozenset("hours hrs minutes wages invoices".split())  # sums that are none of the tape's
+FOOTERS = frozenset(("footer", "footers"))
 COMPARED = {"less": MINUS, "shorter": MINUS, "smaller": MINUS, "narrower": MINUS, "more": PLUS, "longer": PLUS,
             "bigger": PLUS, "wider": PLUS, "taller": PLUS, "shy": MINUS, "short": MINUS, "under": MINUS,
             "over": PLUS, "strong": PLUS, "proud": PLUS, "heavy": PLUS, "light": MINUS, "scant": MINUS}  # fmt: skip
@@ -138,3 +139,10 @@ TELLS = (
 BY_FIRST: dict[str, list[tuple[tuple[str, ...], str]]] = {}
 for _words, _operation in OPERATIONS:
     BY_FIRST.setdefault(_words[0], []).append((_words, _operation))
+
+
+def sums_told(words: set[str]) -> bool:
+    """Whether any word tells of a sum; how many 12 footers go end to end is a count, and none."""
+    if "many" in words and not words.isdisjoint(FOOTERS):
+        return False
+    return words.isdisjoint(HOURS) and any(DOING.get(word, word) in TELLS for word in words)

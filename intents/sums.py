@@ -32,10 +32,8 @@ from intents.sum_words import (
     COMPARED,
     CUT,
     DIVIDE,
-    DOING,
     DONE,
     FACTORS,
-    HOURS,
     LEADING,
     MOST_BETWEEN,
     MOST_NAMED,
@@ -52,9 +50,9 @@ from intents.sum_words import (
     SKIPPED,
     TAKE,
     TAKEN,
-    TELLS,
     TOGETHER,
     TOGETHER_BEGINS,
+    sums_told,
 )
 from intents.tokens import Token
 from solvers.quantities import Length, Number
@@ -66,7 +64,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
 
     Feet and inches with a free dash between may be a difference: both ways are kept.
     """
-    if not any(DOING.get(token.text, token.text) in TELLS for token in tokens) or any(token.text in HOURS for token in tokens):
+    if not sums_told({token.text for token in tokens}):
         return
     joining, splitting = None, _Reader(tokens, chart, True)
     shapes = (named, taken_together, walked, remainder, summed_up, placed_by_another, apart, told_of_two)

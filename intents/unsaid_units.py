@@ -23,6 +23,7 @@ _MILLIMETRES = MILLIMETRES | {"mils", "mill"}
 _LINES = frozenset("rise run slope side other_side diagonal radius height".split())
 _OF_METRES = 20  # so many times a length said in metres, or a part of it, a bare number may be and is metres
 THICKEST = 8  # in, of a layer with no unit said
+FEET, MOST_BESIDE = frozenset(("foot", "feet", "ft", "'", "′")), 40  # up to this a whole number beside feet may be feet
 SURE_UNIT = 0.9  # a length this sure was said with its unit
 
 
@@ -31,6 +32,18 @@ def in_feet(chart: Chart) -> bool:
     """Whether lengths are said in feet, and in nothing else."""
     lengths = (r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT)
     return {r.value.unit for r in lengths} == {"ft"}  # type: ignore[union-attr]
+
+
+def beside_feet(chart: Chart, bare: Length) -> tuple[Length, ...]:
+    """What a number is beside lengths in feet, likeliest first: feet too, or inches where they were told in feet and inches."""
+    feet, inches = (replace(bare, unit=unit) for unit in ("ft", "in"))
+    if in_feet(chart):
+        return (feet,)
+    if bare.value > MOST_BESIDE or bare.value.denominator > 1:
+        return ()
+    lengths = [r for row in chart.readings for r in row if isinstance(r.value, Length) and r.sure >= SURE_UNIT]
+    both = any(not FEET.isdisjoint(chart.words[r.start : r.end]) for r in lengths)
+    return (feet, inches) if both and all(r.value.unit in ("ft", "in") for r in lengths) else ()  # type: ignore[union-attr]
 
 
 @once

@@ -48,3 +48,33 @@ def test_a_sum_is_said_before_what_it_comes_to() -> None:
     assert record["say"].startswith("118 minus 2 times 1 7/8 is 114 1/4 inches")
     assert record["givens"][0]["text"] == "118 − (2 × 1 7/8)"
     assert last("12 6 plus 3 4 plus 7/8")["givens"][0]["text"].count("(") == 0
+
+
+@pytest.mark.parametrize(
+    ("line", "degrees"),
+    [
+        ("temperature of minus 12 in fahrenheit", 10.4),
+        ("what's minus five in fahrenheit", 23),
+        ("what's thirty two in celsius", 0),
+    ],
+)
+def test_in_before_a_scale_is_no_inches(line: str, degrees: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(degrees)
+
+
+@pytest.mark.parametrize(
+    ("line", "inches"),
+    [("four quarters and three eighths how much is that", 1.375), ("31 1/2 and 22 3/8 how much", 53.875)],
+)
+def test_two_lengths_and_how_much_are_added(line: str, inches: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(inches)
+
+
+def test_what_is_put_on_and_never_told_is_not_let_fall() -> None:
+    assert last("whats 3 and five eighths plus 3 and five eighths plus the width of a 2x4 flat")["outcome"] != "answered"
+
+
+def test_the_angle_of_a_corner_is_no_length() -> None:
+    line = "my board is 9 and a quarter and the corner is 118 what's the long point longer by"
+    assert last(line)["outcome"] != "answered"
+    assert last("the corner is at 60 in and the window at 94 in, how far")["answer"]["value"] == pytest.approx(34)
