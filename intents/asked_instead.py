@@ -70,6 +70,8 @@ _OUT_OF, _SO_LONG = frozenset("in from of using".split()), 5  # words back from 
 _OF_A_WALL = frozenset(
     "on for along over across wall walls high height tall centres centers centre center oc stud studs rows".split()
 )
+_ONE_LENGTH = frozenset(("square check", "rake length", "sloped length", "hip or valley length", "common rafter"))
+_LONGER = frozenset("longer shorter more less bigger higher wider".split())
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -80,6 +82,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return True
     if topic == "tape arithmetic":
         return _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
+    if topic in _ONE_LENGTH:
+        return _asks_how_much_longer(words)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
@@ -250,6 +254,12 @@ def _asks_fastener(words: Sequence[str]) -> bool:
         if asked or words[at + 1 : at + 2] == ["length"]:
             return True
     return False
+
+
+def _asks_how_much_longer(words: Sequence[str]) -> bool:
+    """Whether it is asked by how much one length is more than another: how much longer is the diagonal than the side."""
+    more = any(trio[:2] == ("how", "much") and trio[2] in _LONGER for trio in zip(words, words[1:], words[2:], strict=False))
+    return more and "than" in words
 
 
 def _asks_a_leg(chart: Chart, question: Question) -> bool:

@@ -161,6 +161,7 @@ def _named_first(listing: Listing, i: int) -> Item | None:
     after += listing.words[after : after + 2] == ["out", "of"]  # two windows out of it, 3 by 5 each
     at = listing.past(after, _BETWEEN, 5)
     found = (_feet_each_way(listing, at, both=True) if what == "door" else None) or _sizes(listing, at)
+    found = found or (_door_digits(listing, at) if what == "door" else None)
     if found:
         found = _with_inches(listing, *found)
     return Item(i, listing.past(found[0], _TAILS, 1), found[1], count, what=what) if found else None
@@ -290,6 +291,14 @@ def _pair_door(listing: Listing, i: int) -> Item | None:
     wide = Amount(at, _feet(*digits[:2]) if len(digits) == 4 else _USUAL_DOOR, "in", "ft")
     assumed = "" if len(digits) == 4 else "the width of the door was not said, so 3 ft is taken"
     return Item(i, at + 1, (wide, high), what="door", sure=0.9, assumed=assumed)
+
+
+def _door_digits(listing: Listing, at: int) -> Pair | None:
+    """The size of doors that were named before it: 2 doors | 3-0 6-8."""
+    end, digits = _digits(listing, at, 4)
+    if len(digits) != 4 or digits[2] not in (6, 7, 8):
+        return None
+    return end, (Amount(end, _feet(*digits[:2]), "in", "ft"), Amount(end, _feet(*digits[2:]), "in", "ft"))
 
 
 def _digits(listing: Listing, at: int, most: int) -> tuple[int, list[int]]:
