@@ -12,7 +12,12 @@ from intents.expressions import expression
 from intents.texted import texted
 from intents.tokens import tokenize
 
-_LEADING_N = expression(r"^(\W*(?:(?:ok|so)\W+)?)n\b(?!\s*(?:wall|side|gable|end|elevation)\b)", re.IGNORECASE)
+_LEADING_N = expression(
+    r"^(\W*(?:(?:ok|so|aye)\W+)?)"
+    r"(?:n\b(?!\s*(?:wall|side|gable|end|elevation)\b)|an\b(?='? (?:if|what|whit|how|hoo|then|at|the)\b))",
+    re.IGNORECASE,
+)
+_TO_NEAREST = expression(r"\bt(?:wo|oo) the nearest\b", re.IGNORECASE)  # as it was heard
 _OVERHANG = expression(r"(?<=[\d'\"])\s*o\s?[/.]?\s?h\b|(?<=\bmm )o/?h\b|(?<=\bin )o/?h\b|(?<=\bno )oh\b|\bo/h\b", re.IGNORECASE)
 _AT = expression(r"@\s*(?=[\d.$£€])")
 _A_UNIT = expression(  # 5.40/sf, 62/m2, 3.25/ft
@@ -54,7 +59,7 @@ def spelled_out(text: str) -> str:
         unit = " ".join(alone["unit"].lower().split())
         return f"in {_UNITS.get(unit, unit)}"
     text = _PER_FOOT.sub("per foot", _HIGH_AND_LOW.sub("high and low", _SQUARES.sub(_squares, text)))
-    text = _LEADING_N.sub(r"\1and", text)
+    text = _TO_NEAREST.sub("to the nearest", _LEADING_N.sub(r"\1and", text))
     text = _OVERHANG.sub(lambda found: "overhang" if text[found.start() - 1 : found.start()] == " " else " overhang", text)
     text = _AT.sub("at ", _A_UNIT.sub(lambda found: f" a {_called(found['unit'])}", text))
     text = _SHORTS.sub(lambda found: _SHORT[found[0].lower()], _whole_words(text))

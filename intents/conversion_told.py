@@ -33,6 +33,7 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         first.lacking, first.rival, questions[1:] = 0, False, []
     for question in questions:
         _no_other(chart, question)
+        _mark_alone(question)
         to = question.givens.get("to")
         if question.topic == TOPIC and to is not None and to.value == "MILLIMETRES":
             _in_mm_already(question)
@@ -51,6 +52,15 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         question.givens["value"] = Heard(value, *place, SURE)
         question.missing = [name for name in question.missing if name != "value"]
         question.unplaced = [text for text in question.unplaced if text != place[2]]
+
+
+def _mark_alone(question: Question) -> None:
+    """The mark that an answer is to be read to is no value: to the nearest thirty second."""
+    value, to = question.givens.get("value"), question.givens.get("to")
+    if question.topic == TOPIC and value is not None and to is not None and to.start <= value.start < value.end <= to.end:
+        del question.givens["value"]
+        question.missing = [*question.missing, "value"]
+        question.swaps = []
 
 
 def _in_mm_already(question: Question) -> None:

@@ -348,7 +348,7 @@ class _Sounds:
             if before in beside.WANT and "what" in words[max(0, at - 5) : at]:
                 return Means.WORD  # what do I need for panels
             sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or _number(then))
-            if before in beside.SPLIT or sized:
+            if before in beside.SPLIT or sized or after in ("quarters", "eighths", "sixteenths"):
                 return Means.NUMBER
             if before in beside.TAKEN_OFF and after in beside.NAMES and then in SMALL:
                 return Means.NUMBER if self.heard else Means.EITHER  # take off for windows three foot by four

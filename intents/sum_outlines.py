@@ -32,7 +32,7 @@ OTHER, LEAST_THING = 0.9, 3  # how sure a quantity of another kind is; letters o
 _TWO = Number(Fraction(2), "none", "2")
 
 
-class _Line(NamedTuple):
+class Line(NamedTuple):
     words: str  # with Q in the place of each quantity
     parts: list[Part]
 
@@ -42,7 +42,7 @@ def outlined(chart: Chart) -> Question | None:
     said = frozenset(chart.words)
     if said.isdisjoint(_TELLS) or ("how" in said and "many" in said) or _ENDS.search(" ".join(chart.words)):
         return None
-    line = _line(parts_of(chart))
+    line = line_of(parts_of(chart))
     if line is None:
         return None
     for outline, build in _OUTLINES:
@@ -56,14 +56,16 @@ def outlined(chart: Chart) -> Question | None:
     return None
 
 
-def _line(reader: Parts) -> _Line | None:
+def line_of(reader: Parts) -> Line | None:
     """The line with a letter for each plain quantity; None where it holds a quantity of another kind."""
     words: list[str] = []
     parts: list[Part] = []
     at, end = 0, len(reader.tokens)
     while at < end:
         counted = _count_before(reader, at)
-        found = reader.value(at, listed=True) if reader.chart[at] and reader.words[at] not in ("one", "half", "twice") else None
+        found = reader.value(at, listed=True) if reader.chart[at] and reader.words[at] not in ("half", "twice") else None
+        if found is not None and reader.words[at] == "one" and not isinstance(found.part, Length):
+            found = None
         if counted is not None:
             words.append("Q")
             parts.append(counted)
@@ -77,7 +79,7 @@ def _line(reader: Parts) -> _Line | None:
         else:
             words.append(reader.words[at])
             at += 1
-    return _Line(" ".join(words), parts)
+    return Line(" ".join(words), parts)
 
 
 def _count_before(reader: Parts, at: int) -> Number | None:

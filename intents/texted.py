@@ -21,10 +21,13 @@ _WORDS = {
         "strapping": "strpg", "gable": "gbl", "weight": "wgt", "doors": "drs", "squares": "sqs", "joint": "jnt", "joints": "jnts",
         "corner": "crnr cornr", "corners": "crnrs cornrs", "board": "bd brd", "boards": "bds brds", "clapboard": "clapbd",
         "channel": "chnl", "flashing": "flashng flshng", "shingle": "shngl", "plumb": "plmb", "building": "bldg",
-        "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht", "how": "hw",
-        "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv", "about": "abt",
-        "across": "acrs acrss", "between": "betw btwn", "through": "thru", "round": "rnd", "another": "anothr", "other": "othr",
-        "every": "evry", "together": "tgthr", "nearest": "nrst",
+        "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht whit",
+        "how": "hw hoo", "each": "ea", "from": "frm fae frae", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv",
+        "about": "abt aboot", "out": "oot", "down": "doon", "now": "noo", "make": "mak", "layers": "lyrs", "layer": "lyr",
+        "across": "acrs acrss", "between": "betw btwn", "through": "thru", "round": "rnd roond", "another": "anothr",
+        "other": "othr", "overall": "oal ovrl ovrall", "ladder": "ldr laddr", "header": "hdr", "every": "evry", "less": "lss",
+        "half": "hauf", "two": "twa",
+        "screw": "scr", "screws": "scrs", "together": "tgthr", "nearest": "nrst",
     }.items()
     for short in shorts.split()
 }  # fmt: skip

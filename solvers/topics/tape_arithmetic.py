@@ -173,6 +173,8 @@ def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
         return "mm"  # 3.2 m less 15
     if units == {"m", "mm"} and all(leaf.value.denominator == 1 for leaf in numbers):
         return "mm"  # 3.6 m less 47 mm and 92
+    if units == {"cm"} and any(leaf.value >= NEVER_INCHES and leaf.value.denominator == 1 for leaf in numbers):
+        return "mm"  # 1245 less 10 cm
     if units <= {"mm", "cm", "m"}:
         return said[0].unit if len(units) == 1 else None
     whole = all(leaf.value.denominator == 1 for leaf in (*said, *numbers))
