@@ -152,7 +152,7 @@ class _Sounds:
             return Means.NUMBER if word == "too" or after == "thirds" or self._led(at) else Means.EITHER
         if self._fraction_follows(at) or (after == "at" and _number(following) and before not in beside.COMING):
             return Means.NUMBER
-        led = before in beside.POINTS_AT or (before in ("a", "an") and after not in ("instance", "example"))
+        led = before in beside.POINTS_AT or (before == "a" and after not in ("instance", "example"))
         return Means.NUMBER if led and (after.isalnum() or after in UNITS) else None
 
     def _after_point(self, at: int) -> Means | None:

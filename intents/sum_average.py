@@ -17,8 +17,8 @@ from intents.sum_outlines import SCORE, SLOT, TOPIC, Line, line_of
 from solvers.quantities import Number
 from solvers.sums import DIVIDED, PLUS, Part, Sum, told_as_length
 
-AVERAGE = frozenset("average averages averaged averaging mean".split())
-_ASKED = expression(r"(?<!\bon )(?<!\ban )\b(?:average[sd]?|averaging)\b|\bthe mean\b")
+AVERAGE = frozenset("average averages averaged averaging mean halfway midway".split())
+_ASKED = expression(r"(?<!\bon )(?<!\ban )\b(?:average[sd]?|averaging)\b|\bthe mean\b|\bwhat is (?:halfway|midway)\b")
 _KNOWN = expression(r"\baverages?(?: \w+){0,3}? (?:is|are|was|were) Q")  # the average rainfall is 40 inches
 _TIMES = expression(
     r"Q(?= (?:times|ways|goes|places|spots|readings|measurements|pulls|numbers|sizes|of (?:them|those|these))\b)"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from enum import Enum
 
 from assistant.acts import Talk, act
@@ -9,11 +10,14 @@ from assistant.names import SUM
 from assistant.pending import Asked
 from assistant.record import put_asked
 from assistant.said_over import places_of
+from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Length, Number
 from solvers.slots import Given
-from solvers.sums import Part, Sum, leaves
+from solvers.sums import Part, Sum, leaves, plain_size
 
+_TAKES = expression(r"\b(?:takes?|eats?|loses?|lost|saw|kerf|blade|off|more|another|add|plus|minus|less)\b", re.IGNORECASE)
+NEAR = 2  # times as large, or as small
 MOST_PARTS = 3  # of a sum, between which it is asked
 NOTHING = "What should I change? Nothing was asked before this: ask a whole question."
 
@@ -52,13 +56,19 @@ def _which_part(talk: Talk, last: Asked) -> bool:
     new = places[0].value.said(text[places[0].start : places[0].end])
     if not 2 <= count <= MOST_PARTS:
         return False
-    anew = [Given("sum", _with_part(whole, n, new), "asked") for n in range(count)]
+    anew = [Given("sum", _with_part(whole, n, new), "asked") for n in _places_for(whole, new)]
     ways = [c.worked(last, {**last.givens, "sum": one}) for one in anew]
-    ways = [way for way in ways if way.worked.working]
-    if len(ways) < 2:
+    if not ways or any(way.worked.working is None for way in ways) or _TAKES.search(text):
         return False
     c.finish(talk.record, ways, Question(SUM))
     return True
+
+
+def _places_for(whole: Sum, new: Length | Number) -> list[int]:
+    """Which parts a number may take the place of, counted from the left: those it is near in size."""
+    sizes = [plain_size(part) for part in leaves(whole)]
+    size = plain_size(new)
+    return [n for n, old in enumerate(sizes) if min(old, size) > 0 and max(old, size) <= NEAR * min(old, size)]
 
 
 def _with_part(whole: Sum, at: int, new: Length | Number) -> Sum:

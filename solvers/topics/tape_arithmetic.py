@@ -141,6 +141,8 @@ def _places(part: Part | None) -> int:
 def _ask_other(sum: Sum) -> str:
     if sum.right is None:
         return f"{shown(sum.left)} {WORDS[sum.operation]} what?"
+    if isinstance(sum.right, Sum) and sum.right.operation == TIMES and sum.right.right is None:
+        return f"What size is each of the {shown(sum.right.left)}?"
     what = shown(sum.right)
     asks = {PLUS: f"Add {what} to what?", MINUS: f"Take {what} off what?", TIMES: f"What times {what}?"}
     return asks.get(sum.operation, f"Divide what by {what}?")
