@@ -14,6 +14,7 @@ from assistant import acts, at_the_saw, changes, choices, context, from_last, he
 from assistant.back_and_change import back_and_change
 from assistant.both_together import both_together
 from assistant.claims import hold_against
+from assistant.disputed import disputed
 from assistant.facts import Facts, places
 from assistant.goes_on import goes_on
 from assistant.going_back import goes_back, remember
@@ -49,7 +50,7 @@ from solvers.slots import Given, said_anew
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
 STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
-TAKEN_FIRST = (priced_in_one, of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)
+TAKEN_FIRST = (priced_in_one, of_the_shown, both_together, disputed, so_many, back_and_change, goes_back, goes_on)
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
 

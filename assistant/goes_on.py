@@ -42,6 +42,7 @@ _LEAD = r"(?:(?:and|then|now|ok|okay|so|but|also|well|with|next|minus that|pleas
 _MORE = r"(?:(?P<another>another|a further|an extra|a second)\s+)?"
 _THAT = r"(?P<that>\s+(?:to|onto|on to|off|from|off of|out of|on) (?:that|it|there|the (?:answer|result|total|end)))?"
 _THINGS = r"(?:tail|lap|allowance|tongue|tenon|birdsmouth|wall|post|plate|curb|knee wall|stem wall|deck|sill|foundation)s?"
+_COUNTED = expression(r"\d+ (?:[a-z]+ )?(?:tails|laps|tenons|walls|posts|plates|decks|sills)$", re.IGNORECASE)
 _FOR = r"(?:\s+(?:for|as) (?:the |a |my )?[a-z]+(?: [a-z]+)?)?"
 _ADD = expression(
     rf"{_LEAD}(?:plus|add(?: on| in)?|tack on|stick on|put on)\s+{_MORE}(?P<n>.+?)"
@@ -53,6 +54,7 @@ _TAKE = expression(
     rf"(?:\s+(?:off|away|more|again|less|each|apiece))?{_THAT}{_FOR}",
     re.IGNORECASE,
 )
+_SAW = expression(rf"{_LEAD}(?:the |my )?(?:saw|blade|kerf|cut) (?:takes?|eats?|loses?|will take) (?P<n>.+)", re.IGNORECASE)
 _OFF = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:less|shorter|off|under)(?P<that> (?:that|it))?", re.IGNORECASE)
 _OVER = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:more|longer){_THAT}", re.IGNORECASE)
 _ANOTHER = expression(rf"{_LEAD}(?P<another>another|plus another)\s+(?P<n>.+)", re.IGNORECASE)
@@ -81,7 +83,10 @@ _UNIT = expression(r"inch|foot|mil|millimet(?:re|er)", re.IGNORECASE)
 _DIVIDES = expression(r"\b(?:divid\w*|split|into|in (?:half|thirds|quarters))\b|[/÷]", re.IGNORECASE)
 _FROM = expression(rf"{_LEAD}(?:from|off|out of) (?:a |the )?(?P<n>.+)", re.IGNORECASE)
 _EACH = expression(r"\b(?:each|apiece)$", re.IGNORECASE)  # of a total, that is so many
-_WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS), (_ANOTHER, PLUS))
+_OTHER_END = expression(
+    r"\s+(?:(?:at|on|for|to)\s+)?the (?:other|far|opposite|near|top|bottom|left|right)(?: hand)? (?:end|side)$", re.IGNORECASE
+)
+_WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_SAW, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS), (_ANOTHER, PLUS))
 
 
 def goes_on(c: Conversation, record: Record, text: str) -> bool:
@@ -97,8 +102,12 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     line = _PUTS_RIGHT.sub("", said)
     first = _FIRST.search(line)
     operation, number, found = _what(line[: first.start()] if first else line)
+    same = _other_end(line, last) if found is None or number is None else None
+    operation, number, found = same or (operation, number, found)
     if found is None or number is None:
         return False
+    if isinstance(number, Number) and number.value.denominator == 1 and _COUNTED.search(line):
+        return False  # less 3 plates: so many, and no 3 inches
     explicit = bool(found.groupdict().get("that") or found.groupdict().get("another"))
     if last.topic.name != SUM and not (last.topic.name in _TO_CUT or explicit):
         return found.re == _ADD and line == said and not _FOR_WHAT.search(line) and _put_to(c, record, last, number)
@@ -110,13 +119,22 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if _EACH.search(said) and isinstance(before, Sum) and before.operation in (PLUS, TIMES) and last.times == 1:
         put_asked(record, SUM, f"{number.text} for each of how many? Say the whole sum in one go.")
         return True
-    if first or found.re == _FROM or (found.re == _ANOTHER and _TAKES_AWAY.search(last.text)):
+    if first or found.re == _FROM or (found.re == _ANOTHER and same is None and _TAKES_AWAY.search(last.text)):
         put_asked(record, SUM, "Is that put to the answer or taken off, and after it or before? Say the whole sum in one go.")
         return True
     if found.re == _PARTS and (last.topic.name == _EVENLY or _DIVIDES.search(last.text)):
         return False  # in eight instead
     _work_on(c, record, text, last, *_whole(found, operation, before, number, last))
     return True
+
+
+def _other_end(line: str, last: Asked) -> tuple[str, Length | Number, re.Match[str]] | None:
+    """As much again at the other end, where what was done at the first is done to it too: and another eighth the other end."""
+    end = _OTHER_END.search(line)
+    _, number, found = _what(line[: end.start()]) if end else ("", None, None)
+    if number is None or found is None or found.re != _ANOTHER or last.topic.name != SUM:
+        return None
+    return MINUS if _TAKES_AWAY.search(last.text) else PLUS, number, found
 
 
 def _which_first(c: Conversation, record: Record, text: str) -> bool:

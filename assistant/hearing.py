@@ -12,9 +12,10 @@ from assistant.also_asked import beside
 from assistant.at_the_saw import asks_the_saw
 from assistant.change_words import tells_spacing
 from assistant.choices import remember_choice, states_choice
-from assistant.layer_changes import tells_layer
+from assistant.layer_changes import names_layer, tells_layer
 from assistant.line_apart import asks_anew, asks_why, read_off_tape
 from assistant.marks_told import told_mark
+from assistant.pending import told_quantities
 from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
 from assistant.story import tells_a_change
@@ -38,7 +39,6 @@ _STATES = expression(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 _WERE_IT = expression(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)
 _FAR_OUT = expression(r"\bhow (?:far|much|bad)(?: (?:is|am|are|['’]s) (?:it|i|we|that))? (?:out|off)\b", re.IGNORECASE)
 _KEEPS = expression(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
-_SETS = expression(r"\bset (?:the |my |this )?(?:miter |mitre |chop )?(?:saw|it)\b", re.IGNORECASE)
 _SAME = expression(
     r"\b(?:same|that|this) (?:roof|pitch|slope|exposure|gable|stock|overhang|spacing|reveal|saw|wall|one)\b"
     r"|\b(?:that|the) same\b",
@@ -312,7 +312,7 @@ def _of_a_given(last: Asked, text: str) -> bool:
     mine = in_unit(numbers_in(text), answer["unit"])
     if mine is None or max(mine / answer["value"], answer["value"] / mine) < NOWHERE_NEAR:
         return False
-    given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
+    given = told_quantities(last)
     return any(abs(value.value - said[0].value) * 4 < value.value for value in given)
 
 
@@ -320,7 +320,7 @@ def rather_a_change(last: Asked | None, said: Said, text: str) -> bool:
     """Whether a line that tells a value is rather a change: it only supposes another value of what was given ("if the eave
     is 13"), or gives a number that can't stand beside the answer."""
     if said.topic != "remember":
-        return not comparable(last, said, text)
+        return not comparable(last, said, text) or (said.topic == "compare" and names_layer(text, last))
     return last is not None and _SUPPOSES.match(text) is not None and _was_given(last, said.words.get("what", ""), text)
 
 
@@ -342,7 +342,7 @@ def comparable(last: Asked | None, said: Said, text: str) -> bool:
     mine = in_unit(said.values.get("value", ()), answer["unit"])
     if not values or mine is None or answer["unit"] in ("yesno", "word"):
         return not values
-    given = [g.value for g in last.givens.values() if isinstance(g.value, Quantity) and g.source != "assumed"]
+    given = told_quantities(last)
     pairs = [(value, one) for one in given for value in values[:1] if isinstance(value, type(one)) or value.unit == "none"]
     pairs = [(value, one) for value, one in pairs if not isinstance(value, Pitch) or value.unit == one.unit]
     apart = [abs((value.to(one.unit) if isinstance(value, type(one)) else value).value - one.value) * LENGTH.get(one.unit, 1)

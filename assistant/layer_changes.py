@@ -23,7 +23,8 @@ LAYERS = "layers"
 _INSTEAD = expression(r"\b(?:instead of|in place of|rather than|where)\s+(?:the |my |that |a )?((?:[a-z]+ ?){1,2})", re.I)
 _SWAP = expression(r"\b(?:swap|change|switch|replace)\w* (?:out )?(?:the |my )?([a-z]+)(?: out)? (?:for|with|to|by)\b", re.I)
 _ADD = expression(
-    r"\b(?:add|adds|added|adding|another(?!\s*[:;]| one\b| wall\b)|extra|plus|as well|too|on top|more"
+    r"\b(?:add|adds|added|adding|another(?!\s*[:;]| one\b| wall\b)|extra|plus|as well|on top|more"
+    r"|too(?! (?:inch|inches|foot|feet|mil|mm|and)\b)"
     r"|(?:under|behind|over) (?:it|that|them))\b",
     re.I,
 )
@@ -44,7 +45,7 @@ _WITH_IT = expression(
     r"\b(?:again |still |but )*(?:with|and|over|plus) the (?P<what>[a-z]+)(?: (?:still )?(?:in|on|there))?\W*$", re.I
 )
 _ANOTHER_WALL = expression(r"\W*(?:and |now |ok )*another(?: one| wall)?\s*[:;,-]", re.I)
-_SO_MANY = expression(r"\b(2|3|two|three|double) (?:layers|sheets|thicknesses) of\b", re.I)
+_SO_MANY = expression(r"\b(2|3|two|three|double) (?:layers|lyrs|sheets|thicknesses)(?: of)?\b", re.I)
 _THERE = expression(r"\bthere(?:['’]s| is| are| was)\b|\bforgot\b|\bi(?:['’]ve| have) got\b", re.I)
 _GO_TO = expression(r"\b(?:go|going|gone|went|up|down|change|changed|switch|switched|moved) (?:up |down )?to\b", re.I)
 _COUNTS = {"2": 2, "two": 2, "double": 2, "3": 3, "three": 3}
@@ -118,11 +119,16 @@ def _gone_and_more(text: str, last: Asked, more: Question) -> Question | None:
 
 def tells_layer(text: str, last: Asked) -> bool:
     """Whether the one size of a line is told of a layer of the question before: we've had to go to 1 inch on the strapping."""
-    before, said = last.givens.get(LAYERS), numbers_in(text)
+    return _GO_TO.search(text) is not None and names_layer(text, last)
+
+
+def names_layer(text: str, last: Asked | None) -> bool:
+    """Whether a line tells one size and names a layer of the question before: it's two inch foam."""
+    before, said = last.givens.get(LAYERS) if last is not None else None, numbers_in(text)
     if before is None or len(said) != 1 or not all(isinstance(layer, Layer) for layer in before.value):
         return False
     kinds = {kind_of(word) for layer in before.value for word in layer.what.split()}
-    return _GO_TO.search(text) is not None and any(kind_of(word) in kinds for word in re.findall(r"[a-z]+", text.lower()))
+    return any(kind_of(word) in kinds for word in re.findall(r"[a-z]+", text.lower()))
 
 
 def _swapped(before: Layers, name: str, said: Layers) -> Layers | None:

@@ -25,6 +25,7 @@ from intents.elsewhere import outside_of
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.talk import Said, numbers_in, readings_in
+from intents.texted import respelled
 from solvers.quantities import LENGTH, Length, Quantity
 
 if TYPE_CHECKING:
@@ -185,7 +186,7 @@ def _remembered(text: str) -> str:
 
 def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
-    text = told_shortly(_remembered(counted_again(counted_in_words(text), last)), last, waits)
+    text = told_shortly(_remembered(counted_again(counted_in_words(respelled(text)), last)), last, waits)
     text = plainer(as_decided(_without_excuse(text, last), last), last)
     text = as_it_is_now(_asked_last(text), last) if last is not None and len(text) < LONGEST else text
     if last is None or len(text) > LONGEST or numbers_in(text) or not any(openings(g.value) for g in last.givens.values()):

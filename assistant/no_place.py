@@ -24,7 +24,7 @@ _LET_GO = expression(
     r"|yes|yeah|yep|ok)(?:\W+(?:then|please|of it))?\W*",
     re.IGNORECASE,
 )
-_AMOUNTS = ("takeoff", "courses")  # where what is let fall makes another amount
+_AMOUNTS = ("takeoff", "courses", "water", "movement")  # where what is let fall makes another amount, or is how warm it is
 _EACH = ("cost", "weight")  # of things that may be told by their sizes
 
 

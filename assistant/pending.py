@@ -8,9 +8,11 @@ from typing import Any
 
 from assistant.ways import Way
 from intents.question import Question
+from solvers.quantities import Quantity
 from solvers.registry import Topic
 from solvers.rounding import SIXTEENTH
 from solvers.slots import Given
+from solvers.sums import Sum, leaves
 
 
 @dataclass(slots=True)
@@ -58,3 +60,9 @@ class Pending:
     question: str = ""  # as it was put
     said: str = ""  # the lines it was asked of, once another question came between
     repeated: bool = False  # put once more already
+
+
+def told_quantities(asked: Asked) -> list[Quantity]:
+    """Every plain quantity that a question was given, and each part of a sum."""
+    told = [given.value for given in asked.givens.values() if given.source != "assumed"]
+    return [each for one in told for each in (leaves(one) if isinstance(one, Sum) else [one]) if isinstance(each, Quantity)]

@@ -70,7 +70,7 @@ _UNITS = {  # a bare one, said for a unit that was left out
 }  # fmt: skip
 _OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE)
 _EACH = expression(r"\b(?:each|apiece)\b", re.IGNORECASE)
-_PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided by|halve)\b", re.I)  # to a sum still open
+_PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided? by|halve)\b", re.I)  # to a sum still open
 _TWO_VALUES = expression(r"\W*[−-]?[\d./]+ and [−-]?[\d./]+\W*", re.IGNORECASE)
 _I_GOT = expression(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
@@ -156,7 +156,7 @@ def _settled(
     told = pending.ways and (measured(c, record, text, pending) or another_number(c, record, text, pending))
     if told or (pending.ways and _way(c, record, text, words, pending)):
         return True
-    puts = pending.asked is not None and pending.asked.topic.name == SUM and _PUTS.match(text) and not pending.ways
+    puts = pending.asked is not None and pending.asked.topic.name == SUM and _PUTS.match(text)
     if pending.asked is not None and (puts or names_a_nail(text, pending)):
         put_asked(record, pending.asked.topic.name, f"I can't make that fit. {_bare(pending.question)}")
         c.pending = pending

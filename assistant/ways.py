@@ -26,7 +26,7 @@ from solvers.exact import real
 from solvers.quantities import Length, Pitch, Quantity, Temperature, TemperatureChange
 from solvers.registry import Worked
 from solvers.slots import Choice, Given, Parameter, Slot
-from solvers.sums import Sum
+from solvers.sums import Sum, leaves
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
@@ -293,6 +293,8 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
     names = differences(ways)
     if not said and (named := _said_of(ways, names, words)) is not None:
         return named
+    if (summed := _by_its_part(text, ways, names)) is not None:
+        return summed
     points = []
     for way in ways:
         score = 0
@@ -310,6 +312,17 @@ def chosen_way(text: str, ways: list[Way]) -> Way | None:
     tied = [way for way, score in zip(ways, points, strict=True) if score == best]
     alike = all(_value(way, name) == _value(tied[0], name) for way in tied for name in names)
     return tied[0] if best and alike else None
+
+
+def _by_its_part(text: str, ways: list[Way], names: list[str]) -> Way | None:
+    """Of ways to mean a sum, the one with a part that the reply says and no other has: "four foot two"."""
+    said = [(r.value.value, r.value.unit) for r in numbers_in(text) if isinstance(r.value, Quantity)]
+    sums = [[value for name in names if isinstance(value := _value(way, name), Sum)] for way in ways]
+    parts = [{(part.value, part.unit) for value in own for part in leaves(value)} for own in sums]
+    if len(said) != 1 or not all(sums):
+        return None
+    having = [n for n, own in enumerate(parts) if said[0] in own]
+    return ways[having[0]] if len(having) == 1 else None
 
 
 def _said_of(ways: list[Way], names: list[str], words: set[str]) -> Way | None:

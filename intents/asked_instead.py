@@ -247,6 +247,8 @@ def _asks_sheets(words: Sequence[str]) -> bool:
 
 def _asks_fastener(words: Sequence[str]) -> bool:
     """How long a fastener is to be: spike length, which screw, how long a nail."""
+    if ("how", "much", "bite") in zip(words, words[1:], words[2:], strict=False):
+        return True  # how much bite through 3/4 and 5/8
     for at, word in enumerate(words):
         if word not in _FASTENERS:
             continue

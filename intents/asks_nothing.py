@@ -74,9 +74,12 @@ _SIGNS = expression(  # without one of these no line is looked at
 )
 
 
+_TAPE_BURNED = expression(r"\b(?:burned|burnt)\b(?: \w+){0,3} (?:inch|inches|foot|mm|mil|cm|centimetres?)\b", re.IGNORECASE)
+
+
 def asks_nothing(text: str, folder: Path = FOLDER) -> bool:
     """Whether every clause of the line tells what was, or remarks on it, and one tells what somebody did."""
-    if "?" in text or not _AT_ONCE.isdisjoint(text.lower().split()) or not _SIGNS.search(text):
+    if "?" in text or _TAPE_BURNED.search(text) or not _AT_ONCE.isdisjoint(text.lower().split()) or not _SIGNS.search(text):
         return False
     words = [token.text for token in tokenize(text)]
     if _prefers(words) or _to_another(words, folder):

@@ -52,6 +52,7 @@ BEYOND_DOUBT = 0.999  # how sure the roles must be where the grammar finds that 
 CUT_LIST, _REMAINS = "cut list", frozenset("remaining remains remainder leftover drop offcut".split())
 _ABOUT = {"trim round openings": frozenset("window windows door doors opening openings".split())}
 _COUNTED_ALIKE = {"cladding boards", "take-off"}  # the boards of a wall come to the same in both
+NAMED = 2.0  # score from which on what a rule lacks is asked for, unlikely as it is
 HARDLY_FITS = 1.0  # score below which a rule hardly fits
 CENTS = 3  # letters of what may be cents: .25
 MAYBE = 0.4  # the share from which on a sum is asked about
@@ -128,8 +129,11 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
 
 
 def _asks_for_more(top: Question | None, likely: dict[str, float]) -> bool:
-    """Whether a rule lacks no more than a value, which is asked for, and its topic is not much less likely than none here."""
-    return _lacks_only(top) and likely.get(top.topic, 0) >= DOUBTED and likely[OUTSIDE] < ALL_BUT_CERTAIN  # type: ignore[union-attr]
+    """Whether a rule lacks a value, which is asked for, and its topic is not much less likely than none here."""
+    if top is None or not top.missing or top.swaps or top.lacking:
+        return False
+    share, named = likely.get(top.topic, 0), top.score >= NAMED and likely[OUTSIDE] < SETTLED
+    return (share > HARDLY and named) or (not top.unplaced and share >= DOUBTED and likely[OUTSIDE] < ALL_BUT_CERTAIN)
 
 
 def _from_stock(chart: Chart) -> bool:

@@ -13,7 +13,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.vocabulary import COUNTING
 from solvers.quantities import Length, Number, Temperature
-from solvers.sums import Measure
+from solvers.sums import Measure, Sum, metres_and_millimetres
 
 TOPIC = "conversion"
 _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL"))
@@ -35,6 +35,8 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         first.lacking, first.rival, questions[1:] = 0, False, []
     for question in questions:
         _no_other(chart, question)
+        _mark_alone(question)
+        _metric_sum(question)
         to = question.givens.get("to")
         if question.topic == TOPIC and to is not None and to.value == "MILLIMETRES":
             _in_mm_already(question)
@@ -64,6 +66,23 @@ def _of_other_scale(question: Question, unit: str) -> None:
     if heard is not None and isinstance(quantity, Length) and _NO_INCHES.fullmatch(heard.text):
         said = heard.text.removesuffix(" in")
         question.givens["value"] = replace(heard, value=Measure(Temperature(quantity.value, unit, said)), text=said)
+
+
+def _mark_alone(question: Question) -> None:
+    """The mark that an answer is to be read to is no value: to the nearest thirty second."""
+    value, to = question.givens.get("value"), question.givens.get("to")
+    if question.topic == TOPIC and value is not None and to is not None and to.start <= value.start < value.end <= to.end:
+        del question.givens["value"]
+        question.missing = [*question.missing, "value"]
+        question.swaps = []
+
+
+def _metric_sum(question: Question) -> None:
+    """A sum of bare numbers that is less than nothing, unless its decimals are metres: 1.8 less 45 less 45."""
+    heard = question.givens.get("sum") if question.topic == "tape arithmetic" and "bare" not in question.givens else None
+    made = metres_and_millimetres(heard.value) if heard is not None and isinstance(heard.value, Sum) else None
+    if heard is not None and made is not None:
+        question.givens["sum"] = replace(heard, value=made)
 
 
 def _in_mm_already(question: Question) -> None:

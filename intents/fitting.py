@@ -201,7 +201,7 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     if kind is Measure:  # five eighths in millimetres: a part of the tape is of an inch
         part = value.denominator in (2, 4, *TAPE_PARTS)
         return Fit(Measure(Length(value, "in", text)), 0.7) if part else None
-    if not cued or (kind is Money and (_off_a_tape(reading) or (0 < value < 1 and "/" in text))):
+    if not cued or (kind is Money and (_off_a_tape(reading) or (0 < value < 1 and "/" in text))) or _no_degrees(kind, text):
         return None  # nothing costs 1/8 of a dollar: it is an inch's
     if kind is Money and value >= 100 and TWO_PART.fullmatch(text):
         return Fit(Money(value / 100, "money", text), UNIT_GUESS)
@@ -226,6 +226,11 @@ def _bare(reading: Reading, parameter: Parameter, text: str, cued: bool) -> Fit 
     unit = slot.unit or units[kind]
     told = 1 / value if kind is Ratio and ONE_IN <= value <= MOST_ONE_IN else value  # one in three hundred
     return None if kind is Ratio and told > MOST_ONE_IN else Fit(kind(told, unit, text), reading.sure)
+
+
+def _no_degrees(kind: type, text: str) -> bool:
+    """Whether a number is read off a tape, and no thermometer: a gap of 3/8 is no coldest."""
+    return "/" in text and kind in (Temperature, TemperatureChange)
 
 
 def _bare_pitch(value: Fraction, text: str, sure: float, others: tuple[Fraction, ...]) -> Fit:

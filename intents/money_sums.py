@@ -95,8 +95,8 @@ def _several(chart: Chart) -> Question | None:
     for sign, part in terms[1:]:
         whole = Sum(sign, whole, part)
     start, last, text = place_of(chart, found[0].start, found[-1].end)
-    if not isinstance(whole, Sum) or not terms[1:]:
-        return None
+    if not isinstance(whole, Sum) or not terms[1:] or any("/" in leaf.text for leaf in leaves(whole)):
+        return None  # 2 at 3 5/8 are lengths
     return Question(TOPIC, {"sum": Heard(whole, start, last, text)}, _SCORE, words=[word for word in words if word in _PAID])
 
 

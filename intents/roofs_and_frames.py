@@ -19,11 +19,13 @@ from intents.count_is_size import count_is_size
 from intents.crown_told import crown_told
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
+from intents.fastener_told import bite_asked
 from intents.from_each_end import from_each_end
 from intents.gable_and_wall import gable_and_wall
 from intents.half_round import half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
+from intents.ladder_told import foot_told
 from intents.leaning_told import leaning_told
 from intents.legs_counted import legs_counted
 from intents.lineal_told import lineal_told
@@ -49,7 +51,7 @@ _WORKS = (
     out_and_up, legs_told, leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told,
     length_rather, roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
     loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud,
-    so_often, another_wall, from_each_end, sheets_told, tape_parts,
+    so_often, another_wall, from_each_end, sheets_told, tape_parts, foot_told, bite_asked,
 )  # fmt: skip
 
 

@@ -385,6 +385,8 @@ def _in_other_unit(said: tuple[object, ...], found: tuple[object, ...]) -> bool:
 def _thing(sentence: Sentence, mention: Mention) -> str:
     """What a layer is: the name after its size, before the next size; else the name before it."""
     words, taken = sentence.chart.words, {at for other in sentence.found for at in range(other.start, other.end)}
+    if mention.start and words[mention.start - 1] in LAYER_WORDS and LAYER_WORDS.isdisjoint(words[mention.end : mention.end + 1]):
+        return words[mention.start - 1]  # strapping 25, cladding 21
     for way in (range(mention.end, len(words)), range(mention.start - 1, -1, -1)):
         for at in way:
             if at in taken:

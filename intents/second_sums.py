@@ -21,7 +21,7 @@ from intents.phrases import Phrases
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import Second
-from intents.sum_bound import SHARED, bound, drops_count
+from intents.sum_bound import SHARED, adds_a_count, bound, drops_count, each_untold
 from intents.sum_cues import QUESTIONS, Line
 from intents.sum_fitted import fitted, left_of
 from intents.sum_idle import counts_things, idle_tokens, of_a_corner, of_the_sum
@@ -106,6 +106,8 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     whole = sum_of(chart, found, best.roles, best.half)
     if whole is None or (len(found) == 1 and best.half and SHARED.isdisjoint(chart.words)):
         return None  # 12' of board: nothing says that it is halved
+    if adds_a_count(chart, found, best.roles) and (untold := each_untold(whole)) is not None:
+        whole, sure = untold, 1.0  # which is asked for, whatever is sure of the rest
     if _lets_fall(chart, found, whole) or drops_count(chart, found, best.roles):
         sure = min(sure, NOT_BOTH)
     start, end = chart.tokens[found[0].start].start, chart.tokens[found[-1].end - 1].end

@@ -152,7 +152,7 @@ class _Sounds:
             return Means.NUMBER if word == "too" or after == "thirds" or self._led(at) else Means.EITHER
         if self._fraction_follows(at) or (after == "at" and _number(following) and before not in beside.COMING):
             return Means.NUMBER
-        led = before in beside.POINTS_AT or (before in ("a", "an") and after not in ("instance", "example"))
+        led = before in beside.POINTS_AT or (before == "a" and after not in ("instance", "example"))
         return Means.NUMBER if led and (after.isalnum() or after in UNITS) else None
 
     def _after_point(self, at: int) -> Means | None:
@@ -348,7 +348,7 @@ class _Sounds:
             if before in beside.WANT and "what" in words[max(0, at - 5) : at]:
                 return Means.WORD  # what do I need for panels
             sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or _number(then))
-            if before in beside.SPLIT or sized:
+            if before in beside.SPLIT or sized or after in ("quarters", "eighths", "sixteenths"):
                 return Means.NUMBER
             if before in beside.TAKEN_OFF and after in beside.NAMES and then in SMALL:
                 return Means.NUMBER if self.heard else Means.EITHER  # take off for windows three foot by four

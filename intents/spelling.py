@@ -27,6 +27,7 @@ NAMES = frozenset(  # of people, that are no slips of trade words: Dave is no ea
     "chris ron don terry barry colin derek phil greg jeff ray stan ken wayne darren shane fellas grandad".split()
 )
 _WORTH = {**ORDINALS, **PLURALS, **TENS, **SMALL}
+_SIGNS = frozenset(("plus", "less", "over"))  # so short that another letter makes another word
 LONG = 7  # from this length on two slips are forgiven, below only one
 
 
@@ -38,6 +39,8 @@ def _nearest(word: str, found: list[tuple[str, float]]) -> str:
         return near[1], sorted(near[0]) != letters, near[0] not in _WORTH or set(near[0]) != set(letters)
 
     best, slips = min(found, key=unlike)
+    if best in _SIGNS and len(word) == len(best) and sorted(best) != letters:
+        return word  # 2 plts: no plus
     return word if best in _WORTH and sorted(best) != letters and _doubtful(word, best, int(slips)) else best
 
 

@@ -12,13 +12,13 @@ from itertools import pairwise
 from intents.chart import Chart, once
 from intents.features import Mention
 from intents.learned import NOTHING
-from intents.sum_counts import ENDS, counted, ends_said
+from intents.sum_counts import ENDS, counted, counts_things, ends_said
 from intents.sum_cues import is_plural
 from intents.sum_parts import Found, Parts
 from intents.sum_words import STOPS
-from intents.whole_sums import ADDED_TWICE, OF_LAST, OF_NEXT, TAKEN_TWICE
-from solvers.quantities import Length
-from solvers.sums import Sum
+from intents.whole_sums import ADDED, ADDED_TWICE, OF_LAST, OF_NEXT, TAKEN, TAKEN_TWICE
+from solvers.quantities import Length, Number
+from solvers.sums import MINUS, PLUS, TIMES, Part, Sum
 
 # Where these are said, each side may be what is left at it: centred, half each side, same both ends.
 SHARED = frozenset(
@@ -135,6 +135,20 @@ def counts_next(chart: Chart, found: Sequence[Mention], n: int) -> bool:
         return False
     several = counted(parts_of(chart), found[n].start)
     return several is not None and isinstance(several.part, Sum) and found[n + 1].end <= several.end
+
+
+def adds_a_count(chart: Chart, found: Sequence[Mention], roles: Sequence[str]) -> bool:
+    """Whether what is added or taken off counts things whose size is not told: 96 less 2 plates are not 94."""
+    reader = parts_of(chart)
+    once = [mention for mention, role in zip(found, roles, strict=True) if role in (ADDED, TAKEN)]
+    return any(counts_things(reader, reader.value(mention.start)) for mention in once[1:])
+
+
+def each_untold(whole: Part) -> Sum | None:
+    """The sum with so many of a size that is not told in the place of how many they are; None where it is another shape."""
+    if not isinstance(whole, Sum) or whole.operation not in (PLUS, MINUS) or not isinstance(whole.right, Number):
+        return None
+    return Sum(whole.operation, whole.left, Sum(TIMES, whole.right, None))
 
 
 def drops_count(chart: Chart, found: Sequence[Mention], roles: Sequence[str]) -> bool:

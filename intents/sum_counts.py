@@ -118,6 +118,13 @@ def _plural(reader: Parts, at: int) -> bool:
     return thing(reader, at) and word.endswith("s") and not word.endswith("ss") and len(word) > 3 and word not in _NO_THINGS
 
 
+def counts_things(reader: Parts, found: Found | None) -> bool:
+    """Whether a whole number counts what is named after it, and tells no size of it: less 2 plates."""
+    part = found.part if found is not None else None
+    whole = isinstance(part, Number) and part.value.denominator == 1 and 2 <= abs(part.value) <= MOST_COUNT
+    return whole and found is not None and _plural(reader, found.end)
+
+
 def sized(reader: Parts, i: int) -> Found | None:
     """A length, so many of one, or one so many times: "two legs at 49", "19 3/4, twice", "an eighth gap six times"."""
     found = counted(reader, i) or reader.part(i)

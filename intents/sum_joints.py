@@ -12,8 +12,14 @@ from itertools import pairwise
 from intents.chart import Chart, once
 from intents.lengths import UNITS
 from intents.question import Heard, Question, Reading
+from intents.sum_average import averaged
+from intents.sum_backed_out import backed_out
 from intents.sum_bound import parts_of
+from intents.sum_burned import burned
 from intents.sum_counts import MOST_COUNT, counted, thing
+from intents.sum_each_side import each_side
+from intents.sum_marks import counted_marks
+from intents.sum_miscut import miscut
 from intents.sum_outlines import outlined
 from intents.sum_parts import Found, Parts
 from solvers.quantities import Length, Number
@@ -45,7 +51,8 @@ MOST_NAMES = 3  # words that name what is counted: nine | cedar deck boards
 @once
 def in_a_row(chart: Chart) -> Question | None:
     """The sum that a whole line tells as one row and its joints, or in another outline that is known."""
-    return outlined(chart) or _row_and_joints(chart)
+    told = (shape(chart) for shape in (outlined, burned, averaged, miscut, counted_marks, backed_out, each_side, _row_and_joints))
+    return next((question for question in told if question is not None), None)
 
 
 def _row_and_joints(chart: Chart) -> Question | None:

@@ -25,14 +25,14 @@ MOST_COUNT = 60
 _THINGS = r"(?:[a-z]+s|pieces|lengths)"
 _LEFT = r"\b(?:over|left|remains?|remaining|remainder|spare)\b"
 _CUT = r"(?:each|every|per|a|for each|for every) (?:cut|pass|one|time|piece)|for each|each"
-_TELLS = frozenset("twice halve halved half split gap gaps between off from out kerf saw blade".split())
+_TELLS = frozenset("twice halve halved half split gap gaps joints and between off from out kerf saw blade".split())
 _ENDS = expression(r"\b(?:each|both|either|the) (?:ends?|outsides?)\b")  # where there are gaps as well
 _OTHERS = frozenset("money percent angle area weight pitch".split())
 OTHER, LEAST_THING = 0.9, 3  # how sure a quantity of another kind is; letters of a plural, and less
 _TWO = Number(Fraction(2), "none", "2")
 
 
-class _Line(NamedTuple):
+class Line(NamedTuple):
     words: str  # with Q in the place of each quantity
     parts: list[Part]
 
@@ -42,7 +42,7 @@ def outlined(chart: Chart) -> Question | None:
     said = frozenset(chart.words)
     if said.isdisjoint(_TELLS) or ("how" in said and "many" in said) or _ENDS.search(" ".join(chart.words)):
         return None
-    line = _line(parts_of(chart))
+    line = line_of(parts_of(chart))
     if line is None:
         return None
     for outline, build in _OUTLINES:
@@ -56,14 +56,16 @@ def outlined(chart: Chart) -> Question | None:
     return None
 
 
-def _line(reader: Parts) -> _Line | None:
+def line_of(reader: Parts) -> Line | None:
     """The line with a letter for each plain quantity; None where it holds a quantity of another kind."""
     words: list[str] = []
     parts: list[Part] = []
     at, end = 0, len(reader.tokens)
     while at < end:
         counted = _count_before(reader, at)
-        found = reader.value(at, listed=True) if reader.chart[at] and reader.words[at] not in ("one", "half", "twice") else None
+        found = reader.value(at, listed=True) if reader.chart[at] and reader.words[at] != "twice" else None
+        if found is not None and reader.words[at] in ("one", "half") and not isinstance(found.part, Length):
+            found = None
         if counted is not None:
             words.append("Q")
             parts.append(counted)
@@ -77,7 +79,7 @@ def _line(reader: Parts) -> _Line | None:
         else:
             words.append(reader.words[at])
             at += 1
-    return _Line(" ".join(words), parts)
+    return Line(" ".join(words), parts)
 
 
 def _count_before(reader: Parts, at: int) -> Number | None:
@@ -149,6 +151,13 @@ def _row(told: dict[str, Part]) -> Part | None:
     return Sum(PLUS, Sum(TIMES, told["n"], told["each"]), gaps) if gaps is not None else None
 
 
+def _and_more(told: dict[str, Part]) -> Part | None:
+    """A length and so many of a size besides."""
+    if not _counts(told["n"]) or not _smaller(told, "each", "one"):
+        return None
+    return Sum(PLUS, told["one"], Sum(TIMES, told["n"], told["each"]))
+
+
 def _slots(told: dict[str, Part]) -> Part | None:
     """How wide each of so many openings is, with dividers between."""
     between = _between(told) if _smaller(told, "gap", "whole") else None
@@ -162,6 +171,7 @@ _SLOTS = r"(?:slots|bays|openings|holes|compartments|cubbies|spaces|sections|pig
 _DIVIDERS = r"(?:divide|dividers?|partitions?|uprights?|fins?|slats?|ribs?)"
 _ALL_OF_IT = r"\b(?:wide|long|high|total|all told|in all|altogether|far|overall)\b"
 _OUTLINES: tuple[tuple[Pattern[str], Callable[[dict[str, Part]], Part | None]], ...] = (
+    (expression(rf"^(?P<one>Q) and (?P<n>Q) {_THINGS} (?:of|at) (?P<each>Q)(?: (?:total|overall))?[ ?.]*$"), _and_more),
     (
         expression(
             rf"(?P<whole>Q)\b[^Q]*?(?P<n>Q) {_THINGS}(?: at| of)? (?P<each>Q)\b[^Q]*(?P<kerf>Q)\b[^Q]*\b(?:{_CUT})\b.*{_LEFT}"

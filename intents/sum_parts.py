@@ -78,7 +78,7 @@ class Parts(ABC):
             return not tight or self.words[i - 1] in (")", '"') or self.words[i - 2 : i - 1] == ["/"]
         if word == "/":
             free = 0 < i < len(self.tokens) - 1 and self.tokens[i - 1].end < self.tokens[i].start
-            return free or (i > 0 and not self.words[i - 1][-1].isdigit())
+            return free or i == 0 or not self.words[i - 1][-1].isdigit()
         return word != "over"
 
     # ── parts ──

@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from intents.reading import Reading
 from intents.sum_apart import apart
-from intents.sum_counts import both_ends, counted, thing, times_over
+from intents.sum_counts import both_ends, counted, counts_things, thing, times_over
 from intents.sum_named import named
 from intents.sum_orders import folded
 from intents.sum_parts import Found, Parts
@@ -218,14 +218,14 @@ class _Reader(Parts):
             return self._another(i + 1)
         if self.words[i] in ("minus", "-"):  # on its own in a line it takes off what went before
             size = times_over(self, self._below(i))
-            alone = size is not None and not self.numbers_after(size.end)
+            alone = size is not None and not self.numbers_after(size.end) and self.words[size.end] != "times"
             return Found(Sum(MINUS, None, size.part), size.end) if size and alone else None
         if self.words[i : i + 2] == ["and", "another"]:
             return self._another(i + 2)
         if operation is None or (operation[0] not in LEADING and self.words[i] not in ("less", "take", "knock")):
             return None
         after = times_over(self, self._stepped(operation))
-        if after is None:
+        if after is None or self.words[after.end] == "times":  # minus 3 times: of what went before
             return None
         name = PLUS if operation[0] == AGAIN else operation[0]
         return self._more(Found(Sum(name, None, after.part), after.end))
@@ -296,7 +296,7 @@ class _Reader(Parts):
         if operation[0] not in (PLUS, MINUS, AGAIN):
             return self.part(start)
         found = counted(self, start) or self.part(start)
-        return both_ends(self, found) if found else None
+        return both_ends(self, found) if found and not counts_things(self, found) else None
 
     def _below(self, i: int) -> Found | None:
         """What a minus sign was read into, as much at each end where that is said."""

@@ -7,11 +7,20 @@ tell stays as it is.
 
 from __future__ import annotations
 
+import re
+
+from intents.expressions import expression
 from intents.number_words import SMALL, TENS
 from intents.penny import SIGNS, nail_of
 from intents.tokens import Token
 
-_WORDS = {
+SCOTS = {
+    "whit": "what", "hoo": "how", "fae": "from", "frae": "from", "oot": "out", "doon": "down", "noo": "now", "mak": "make",
+    "hauf": "half", "twa": "two", "weel": "well", "lang": "long", "aboot": "about", "roond": "round", "tae": "to", "aff": "off",
+    "ower": "over",
+}  # fmt: skip
+_SCOTS = expression(rf"\b(?:{'|'.join(SCOTS)})\b", re.IGNORECASE)
+_WORDS = SCOTS | {
     short: whole
     for whole, shorts in {
         "window": "wdw wndw windo", "windows": "wdws wndws", "courses": "crs crses", "length": "lgth", "lengths": "lgths lengts",
@@ -21,10 +30,12 @@ _WORDS = {
         "strapping": "strpg", "gable": "gbl", "weight": "wgt", "doors": "drs", "squares": "sqs", "joint": "jnt", "joints": "jnts",
         "corner": "crnr cornr", "corners": "crnrs cornrs", "board": "bd brd", "boards": "bds brds", "clapboard": "clapbd",
         "channel": "chnl", "flashing": "flashng flshng", "shingle": "shngl", "plumb": "plmb", "building": "bldg",
-        "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht", "how": "hw",
-        "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv", "about": "abt",
-        "across": "acrs acrss", "between": "betw btwn", "through": "thru", "round": "rnd", "another": "anothr", "other": "othr",
-        "every": "evry", "together": "tgthr", "nearest": "nrst",
+        "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht",
+        "how": "hw", "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv",
+        "about": "abt", "layers": "lyrs", "layer": "lyr", "plates": "plts", "studs": "stds", "posts": "psts", "less": "lss",
+        "across": "acrs acrss", "between": "betw btwn", "through": "thru", "round": "rnd", "another": "anothr",
+        "other": "othr", "overall": "oal ovrl ovrall", "ladder": "ldr laddr", "header": "hdr", "every": "evry",
+        "screw": "scr", "screws": "scrs", "together": "tgthr", "nearest": "nrst",
     }.items()
     for short in shorts.split()
 }  # fmt: skip
@@ -40,7 +51,7 @@ _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a n
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
 _RARE = "w n sq dr lvl nth oh b × deg no".split()
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS))
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS, "buy"))
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
 _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
@@ -50,6 +61,11 @@ _SQUARED, _PRICED = frozenset("foot metre metres meter meters".split()), frozens
 MOST_DOORS = 99
 _LEAST_SIZE = 100  # mm, of what is counted with no stop after "no"
 _BEFORE_SQUARES = frozenset(("", ".", "?", "!", ";", "many", "total"))
+
+
+def respelled(text: str) -> str:
+    """A line with its Scots words as they are spelled elsewhere."""
+    return _SCOTS.sub(lambda found: SCOTS[found[0].lower()], text)
 
 
 def texted(tokens: list[Token]) -> list[Token]:
@@ -78,6 +94,8 @@ def texted(tokens: list[Token]) -> list[Token]:
             continue
         elif token.text == "/" and _divides(tokens, at):
             whole = "÷"  # 11'3 / 7, 8 1/8 / 2
+        elif token.text == "buy" and words[at - 1] in ("divide", "divided", "multiply", "multiplied"):
+            whole = "by"
         elif token.text == "×" and words[at + 1 : at + 3] in (["/", "12"], ["in", "12"]) and not _sized(words[at - 1]):
             whole, passed = "pitch", at + 2
         found += [Token(word, token.start, token.end) for word in whole.split()]

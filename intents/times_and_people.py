@@ -23,6 +23,7 @@ _OF_YEARS = frozenset(
     "house barn cottage place building home window windows roof porch church school bungalow thing truck van model job"
     " build".split()
 )
+_BUILDINGS = frozenset("house barn cottage building home bungalow church school".split())
 CENTURIES = frozenset(("nineteen", "twenty"))
 AGED = frozenset(("i'm", "im", "he's", "she's", "hes", "shes"))
 _UNITS = frozenset(
@@ -107,6 +108,8 @@ def _year(words: Sequence[str], at: int) -> bool:
     after = words[at + 1]
     if after in _OF_YEARS and before in ("a", "the", "this", "an", "old", "my", "our"):
         return True
+    if after in _BUILDINGS and not before.isalnum():
+        return True  # my sister's place, 1978 house
     if before in ("since", "circa"):
         return after in _ON
     return before in ("from", "in") and earlier in _BUILT and (after in _ON or after == "'s")

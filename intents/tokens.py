@@ -67,7 +67,7 @@ def tokenize(text: str) -> list[Token]:
     ends = {match.start() for match in _SENTENCE.finditer(text)}
     for match in _PIECE.finditer(plain):
         found = match.group()
-        if match.lastgroup == "word" and found[-1] != "x" and found[-2:] not in _ENDINGS:  # nearly all
+        if match.lastgroup == "word" and found[-1] != "x" and found[-2:] not in _ENDINGS and found != "o":  # nearly all
             tokens.append(Token(found, match.start(), match.end()))
         elif found == "." and (places[match.start()] if places else match.start()) in ends:
             tokens.append(Token(".", match.start(), match.end()))
@@ -133,6 +133,8 @@ def _add_word(tokens: list[Token], word: str, start: int, plain: str) -> None:
     after = plain[end : end + 1]
     if word == "x":
         tokens.append(Token("×", start, end))
+    elif word == "o" and after == "'":  # half o' that
+        tokens.append(Token("of", start, end))
     elif word[-1] == "x" and after.isdecimal() and word[:-1] in _UNITS:
         tokens += [Token(word[:-1], start, end - 1), Token("×", end - 1, end)]
     elif word in _EIGHTHS and tokens and tokens[-1].text in _SOME_EIGHTHS:

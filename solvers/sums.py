@@ -153,3 +153,31 @@ def in_millimetres(part: Part) -> Fraction:
     if part.operation == MINUS:
         return left - right
     return left * right if part.operation == TIMES else left / right
+
+
+def metres_and_millimetres(whole: Sum) -> Part | None:
+    """A sum with no unit that comes to less than nothing unless its decimals are metres and the rest millimetres: 1.8 less 45."""
+    numbers = [leaf for leaf in leaves(whole) if isinstance(leaf, Number)]
+    decimals = [leaf for leaf in numbers if "." in leaf.text]
+    alike = all(leaf.value.denominator == 1 for leaf in numbers if leaf not in decimals)
+    halves = all(leaf.value.denominator == 2 for leaf in decimals)  # of an inch, as like as not
+    if not decimals or halves or not alike or len(numbers) < len(leaves(whole)):
+        return None
+    if not _adds_only(whole) or in_millimetres(whole) >= 0:
+        return None
+
+    def measured(part: Part) -> Part:
+        if isinstance(part, Sum):
+            assert part.left is not None and part.right is not None
+            return Sum(part.operation, measured(part.left), measured(part.right), part.text, part.rule, part.other)
+        return Length(part.value, "m" if part in decimals else "mm", part.text)
+
+    made = measured(whole)
+    return made if in_millimetres(made) > 0 else None
+
+
+def _adds_only(part: Part | None) -> bool:
+    """Whether nothing in a sum is multiplied or divided, nor left unsaid."""
+    if part is None:
+        return False
+    return not isinstance(part, Sum) or (part.operation in (PLUS, MINUS) and _adds_only(part.left) and _adds_only(part.right))

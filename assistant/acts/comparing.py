@@ -25,6 +25,7 @@ SAME_ANGLE = 0.051  # degrees: a saw's scale and an answer rounded to a tenth sh
 SAME_LENGTH = 1 / 32 + 1e-9  # inches: half a sixteenth of the tape
 SMALL_LENGTH = 1 / 16 + 1e-9
 KERF = 1 / 8
+NOT_CUT = frozenset(("foot out", "penetration", "depth to the face", "drop", "change of length", "change of width"))
 SIZES = ({unit: float(size) for unit, size in sizes.items()} for sizes in (LENGTH, AREA, VOLUME, WEIGHT))
 LENGTHS, AREAS, VOLUMES, WEIGHTS = SIZES
 _AT_LEAST = ("least length",)  # answers that more than them does for as well
@@ -162,6 +163,8 @@ def _consequence(answer: dict[str, Any], off: float) -> str:
         gap = joint_gap(min(abs(answer["value"]), 89.0), off)
         matters = "nobody will see it" if gap < SAME_LENGTH else "make a test cut before you trust either"
         return f"Cut both pieces at yours and the joint opens {gap:.2f} in over a face of {tape(FACE)}: {matters}"
+    if answer["unit"] in LENGTHS and answer["name"] in NOT_CUT:
+        return "Nothing is cut by it: see what each was worked from"
     if answer["unit"] in LENGTHS:
         size = abs(off) * LENGTHS[answer["unit"]]
         if size <= SMALL_LENGTH:

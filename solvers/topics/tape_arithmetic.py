@@ -144,6 +144,8 @@ def _places(part: Part | None) -> int:
 def _ask_other(sum: Sum) -> str:
     if sum.right is None:
         return f"{shown(sum.left)} {WORDS[sum.operation]} what?"
+    if isinstance(sum.right, Sum) and sum.right.operation == TIMES and sum.right.right is None:
+        return f"What size is each of the {shown(sum.right.left)}?"
     what = shown(sum.right)
     asks = {PLUS: f"Add {what} to what?", MINUS: f"Take {what} off what?", TIMES: f"What times {what}?"}
     return asks.get(sum.operation, f"Divide what by {what}?")
@@ -176,6 +178,8 @@ def _bare_unit(said: list[Length], numbers: list[Number]) -> str | None:
         return "mm"  # 3.2 m less 15
     if units == {"m", "mm"} and all(leaf.value.denominator == 1 for leaf in numbers):
         return "mm"  # 3.6 m less 47 mm and 92
+    if units == {"cm"} and any(leaf.value >= NEVER_INCHES and leaf.value.denominator == 1 for leaf in numbers):
+        return "mm"  # 1245 less 10 cm
     if units <= {"mm", "cm", "m"}:
         return said[0].unit if len(units) == 1 else None
     whole = all(leaf.value.denominator == 1 for leaf in (*said, *numbers))

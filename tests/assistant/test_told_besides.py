@@ -35,6 +35,23 @@ def test_what_is_not_told_is_asked_for(line: str) -> None:
     assert last(line)["outcome"] == "asks"
 
 
-def test_how_long_trim_gets_is_no_count_of_sticks() -> None:
-    record = last("How long will the 30 ft of trim get this summer, since he says his 12s moved plenty?")
-    assert (record["outcome"], record["topic"]) == ("declined", None)  # it should ask what the trim is made of
+@pytest.mark.parametrize(
+    "line",
+    [
+        "How long will the 30 ft of trim get this summer, since he says his 12s moved plenty?",
+        "how long will the 30 ft of trim get this summer",
+        "how long'll the 16 ft of fascia get come summer",
+    ],
+)
+def test_how_long_trim_gets_asks_what_it_is_made_of(line: str) -> None:
+    record = last(line)
+    assert (record["outcome"], record["topic"]) == ("asks", "thermal movement")
+    assert record["ask"].startswith("What material")
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["how long can I leave the 16 ft trim out in the sun", "how long does paint take on the 16 ft of trim in the cold"],
+)
+def test_how_long_something_may_be_left_is_no_movement(line: str) -> None:
+    assert (last(line)["outcome"], last(line)["topic"]) == ("declined", None)

@@ -1,0 +1,58 @@
+"""How thick a layer may be, where the whole depth is told and the other layers are: "the face 2 1/2 off the stud, 1/2 ply and
+7/16 siding, what strapping does that leave me".
+
+The whole is no layer beside the others, and what is asked is what they leave of it.
+"""
+
+from __future__ import annotations
+
+from functools import reduce
+
+from intents.chart import Chart
+from intents.expressions import expression
+from intents.question import Heard, Question
+from intents.sum_bound import parts_of
+from intents.sum_outlines import SCORE, SLOT, TOPIC, line_of
+from solvers.sums import MINUS, Part, Sum, plain_size, told_as_length
+
+_LAYER = (
+    r"(?:strapping|straps?|battens?|furring|furr|foam|insulation|ply|plywood|osb|sheathing|siding|cladding|spacers?|shims?"
+    r"|packers?|packing|gap|layer)"
+)
+_ASKED = expression(
+    rf"\b(?:what|which|how thick|how much|how deep)(?: \w+){{0,3}}? {_LAYER}\b(?! (?:is )?Q)"
+    rf"|\b(?:left|leaves?|leaving|room)(?: \w+){{0,3}}? for (?:the |a |my )?{_LAYER}\b"
+)
+_WHOLE = (
+    expression(
+        r"\b(?:sticks? out|stands? (?:off|out)|comes? out|face|finish(?:es)?|total|overall|jamb|build ?out|to get|out to)\b"
+        r"(?: \w+){0,5}? (?P<whole>Q)"
+    ),
+    expression(
+        r"(?P<whole>Q)(?: (?:total|overall|altogether|in all)|(?: \w+){0,2}? (?:from|off|past|beyond) the (?:studs?|wall))\b"
+    ),
+)
+_FASTENED = frozenset("screw screws nail nails penetration bite long".split())
+_TELLS = frozenset("what which how left leave leaves leaving room".split())
+
+
+def backed_out(chart: Chart) -> Question | None:
+    """The sum of a line that tells the whole depth and all layers but one, and asks how thick that is."""
+    if _TELLS.isdisjoint(chart.words) or not _FASTENED.isdisjoint(chart.words):
+        return None
+    line = line_of(parts_of(chart))
+    if line is None or len(line.parts) < 2 or not _ASKED.search(line.words):
+        return None
+    found = next((told for pattern in _WHOLE if (told := pattern.search(line.words)) is not None), None)
+    if found is None or not all(told_as_length(part) for part in line.parts if part.value.denominator > 1):  # type: ignore[union-attr]
+        return None
+    at = line.words[: found.start("whole")].count("Q")
+    others = [part for n, part in enumerate(line.parts) if n != at]
+    if sum(plain_size(part) for part in others) >= plain_size(line.parts[at]):
+        return None
+
+    def less(so_far: Part, part: Part) -> Part:
+        return Sum(MINUS, so_far, part)
+
+    whole = reduce(less, others, line.parts[at])
+    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=sorted(_TELLS & {*chart.words}))
