@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
+from assistant.added_to_it import added_to_it
 from assistant.back_and_change import back_and_change
 from assistant.both_together import both_together
 from assistant.claims import hold_against
@@ -29,6 +30,7 @@ from assistant.priced_in_one import priced_in_one
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as, the_same
 from assistant.running import running
 from assistant.several import so_many, worked_out
+from assistant.share_of_last import share_told
 from assistant.shown import of_the_shown, shows
 from assistant.still_open import goes_on_from
 from assistant.tail_clauses import look_past_remarks
@@ -49,7 +51,7 @@ from solvers.slots import Given, said_anew
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
 STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
-TAKEN_FIRST = (priced_in_one, of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)
+TAKEN_FIRST = (share_told, priced_in_one, of_the_shown, both_together, added_to_it, so_many, back_and_change, goes_back, goes_on)
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
 

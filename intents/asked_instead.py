@@ -54,6 +54,10 @@ _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their w
     ),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
+_MONEY = frozenset(
+    "at @ for $ £ € dollar dollars buck bucks quid cent cents cost costs price priced prices pay paying pays bill worth charge"
+    " charges spend quote quoted quotes tax run runs is are each apiece per".split()
+)
 _HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off
 _SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall
 _EDGES = frozenset("edge edges rake rakes verge verges barge".split())
@@ -90,6 +94,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic in _BY_WORDS:
         return _BY_WORDS[topic](words)
+    if topic == "cost" and _tells_no_money(words, question):
+        return True
     if topic in _BOUGHT:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
     if topic in _AREAS:
@@ -99,6 +105,12 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
+
+
+def _tells_no_money(words: Sequence[str], question: Question) -> bool:
+    """Whether nothing tells that a whole number is money: 5 squares a pallet, I need 27 square."""
+    price = question.givens.get("price")
+    return price is not None and price.text.isdecimal() and _MONEY.isdisjoint(words)
 
 
 def area_rather(chart: Chart, reading: Reading) -> None:
