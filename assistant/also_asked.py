@@ -22,8 +22,15 @@ _ORDINALS = tuple("first second third fourth fifth sixth seventh eighth ninth te
 _NTH = rf"(?P<nth>{'|'.join(_ORDINALS)}|last|\d+(?:st|nd|rd|th))"
 _MARKED = r"mark|line|course|row|strap|batten|piece|baluster|picket|board|panel|joint|fastener|screw|nail|bend|cut"
 _MARK = expression(rf"\b{_NTH} (?P<what>{_MARKED})\b", re.IGNORECASE)
+_BY_LENGTH = ("gable courses",)
+_FROM_BOTTOM = (*_BY_LENGTH, "course layout", "courses to openings")  # whose marks go up the wall
+_LEAD = (
+    r"(?:and|so|then|ok|the|what['’]?s|what is|what about|where['’]?s|where is|give me|how long['’]?s|how long is|how far up is)"
+)
 _THAT_ONE = expression(
-    rf"\W*(?:(?:and|so|then|the|what['’]?s|what is|where['’]?s|where is|give me)\W+)*{_NTH} one\W*", re.IGNORECASE
+    rf"\W*(?:{_LEAD}\W+)*(?:(?:mark|measurement|length|number) (?:for|of|on|at) (?:the )?)?"
+    rf"(?:{_NTH} one|(?P<end>bottom|longest|lowest|top|shortest) (?:one|course|row))\W*",
+    re.IGNORECASE,
 )
 _WHERE = expression(r"\b(?:where|what|whats|how far|show|tell|give)\b", re.IGNORECASE)
 _UP = r"(?: (?:up )?(?:from|off|above) (?:the )?(?:bottom|floor|base|plinth|sill|start))?"
@@ -82,10 +89,13 @@ def mark_asked(record: Record, text: str, ones: bool = False) -> list[str]:
     found = one or _MARK.search(text) or (_ONLY.fullmatch(text) if ones else None)
     if found is None or not record["marks"] or not (one or _WHERE.search(text) or _ONLY.fullmatch(text)):
         return []
-    nth = found["nth"].lower()
+    end = (one["end"] or "").lower() if one else ""
+    if end and record["topic"] not in (_BY_LENGTH if end.endswith("est") and end != "lowest" else _FROM_BOTTOM):
+        return []
+    nth = (found["nth"] or ("last" if end in ("top", "shortest") else "first")).lower()
     at = len(record["marks"]) if nth == "last" else _ORDINALS.index(nth) + 1 if nth in _ORDINALS else int(nth[:-2])
     if not 0 < at <= len(record["marks"]):
-        return [f"there are {len(record['marks'])} marks, and no {nth} {'one' if found.re != _MARK else found['what']}"]
+        return [f"there are {len(record['marks'])} marks, and no {nth} {found['what'] if found.re == _MARK else 'one'}"]
     return [f"{record['marks'][at - 1]['name']}: {record['marks'][at - 1]['text']}"]
 
 

@@ -33,6 +33,8 @@ _LINE = expression(
     rf"|in total)|(?:the )?total (?:of|for) (?:the two|both)(?: of them)?)(?: then| now| please)*{_UNIT}",
     re.IGNORECASE,
 )
+_BOTH = expression(rf"{_LEAD}(?:both|the two)(?: of (?:them|those))?(?: (?:walls|sides|ends|gables|rakes))?{_UNIT}", re.I)
+_THE_OTHER = expression(r"\b(?:other|another|second)\b", re.IGNORECASE)
 _APART = expression(
     r"(?:(?:and|so|ok|then|what(?:'?s| is)|the|how much(?:'?s| is)|give me)[ ,]+)*(?:difference|odds)"
     r"(?: (?:between|in) (?:them|the two|those two|these two|the two of them|those|both(?: of them)?))?(?: then| now)*"
@@ -59,7 +61,8 @@ _PUT_RIGHT = expression(r"\W*(?:no|nope|sorry|i meant|i said|actually|wait)\b", 
 def both_together(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line puts the last two answers together, or asks how far they are apart; then that is worked."""
     line = text.strip(" .!?").replace("’", "'")
-    together, more, apart = _LINE.fullmatch(line), _MORE.fullmatch(line), _APART.fullmatch(line)
+    together = _LINE.fullmatch(line) or (_BOTH.fullmatch(line) if _of_another(c) else None)
+    more, apart = _MORE.fullmatch(line), _APART.fullmatch(line)
     before = _before(c) if (together or more or apart) and c.pending is None else None
     if apart and c.last is not None and c.records[-1] is not c.last.record:
         return False  # from what somebody else got, it may be
@@ -71,6 +74,11 @@ def both_together(c: Conversation, record: Record, text: str) -> bool:
     if record["outcome"] == "answered":
         record["say"] = spoken(f"{'With' if together else 'Against'} the {before['text']} before. ") + record["say"]
     return True
+
+
+def _of_another(c: Conversation) -> bool:
+    """Whether the question before was of another of the same, as it said: the other one's 24 foot | both."""
+    return c.last is not None and _THE_OTHER.search(c.last.record.get("heard", "")) is not None
 
 
 def _may_be_added(last: Asked, line: str, unit: str | None) -> bool:

@@ -11,13 +11,9 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
-from assistant.back_and_change import back_and_change
-from assistant.both_together import both_together
 from assistant.claims import hold_against
-from assistant.disputed import disputed
 from assistant.facts import Facts, places
-from assistant.goes_on import goes_on
-from assistant.going_back import goes_back, remember
+from assistant.going_back import remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
 from assistant.line_apart import without_opening
@@ -26,13 +22,13 @@ from assistant.names import article, by_its_name, meant
 from assistant.openings_told import ask_their_size
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
-from assistant.priced_in_one import priced_in_one
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as, the_same
 from assistant.running import running
-from assistant.several import so_many, worked_out
-from assistant.shown import of_the_shown, shows
+from assistant.several import worked_out
+from assistant.shown import shows
 from assistant.still_open import goes_on_from
 from assistant.tail_clauses import look_past_remarks
+from assistant.taken_first import TAKEN_FIRST
 from assistant.told_in_parts import told_in_parts
 from assistant.told_round import look_past_story, state_of
 from assistant.units_kept import on_known_scale, units_as_before
@@ -50,7 +46,6 @@ from solvers.slots import Given, said_anew
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
 STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
-TAKEN_FIRST = (priced_in_one, of_the_shown, both_together, disputed, so_many, back_and_change, goes_back, goes_on)
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
 

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from assistant.said_over import places_of
 from assistant.told_values import told_anew
 from assistant.units_kept import in_its_unit
-from solvers.quantities import Length
+from solvers.quantities import Count, Length
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -16,12 +16,12 @@ if TYPE_CHECKING:
 
 
 def of_its_noun(wanted: Wanted, last: Asked) -> list[Question]:
-    """The last question with one length as the line tells it anew; none where the line is more than a number and its word."""
+    """The last question with one length or count as the line tells it anew; none where it is more than a number and its word."""
     text = f"{wanted.lead}{wanted.rest}"
     if wanted.old or len(places_of(text)) != 1:
         return []
     told = told_anew(text, last)
-    lengths = all(isinstance(heard.value, Length) for heard in told.givens.values()) if told is not None else False
+    lengths = all(isinstance(heard.value, Length | Count) for heard in told.givens.values()) if told is not None else False
     if told is None or not lengths:
         return []
     told.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in told.givens.items()}

@@ -20,6 +20,7 @@ from intents.talk import numbers_in
 from solvers.printing import decimal
 from solvers.quantities import Number, Percent
 from solvers.rounding import reading
+from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -30,7 +31,8 @@ _PUT = expression(
     rf"{_LEAD}(?:plus|add(?: on)?)(?: another)? (?P<n>.+?)(?: (?:to (?:that|it)|on top|more|tax|on))?", re.IGNORECASE
 )
 _OFF = expression(
-    rf"{_LEAD}(?:(?:less|minus|knock off|take off|subtract|deduct) (?P<n>.+?)(?: off)?|(?P<m>.+?) (?:off|less|discount))",
+    rf"{_LEAD}(?:(?:less|minus|knock off|take off|subtract|deduct) (?:another |a further )?(?P<n>.+?)(?: off)?"
+    r"|(?:another |a further )?(?P<m>.+?) (?:off|less|discount))",
     re.IGNORECASE,
 )
 _TIMES = expression(
@@ -40,12 +42,22 @@ _TIMES = expression(
 )
 _PART_OF = expression(rf"{_LEAD}(?P<n>[a-z0-9. ]+?(?: ?%| per ?cent)) of (?:that|it|this)", re.IGNORECASE)
 _NO_SHARE = ("degF", "degC", "yesno", "word", "in12", "ratio", "percent", "")  # of which nobody takes a part
-_WASTE = "waste"
+_WASTE, _COST = "waste", "cost"
+_TAXES = r"(?:tax|hst|gst|pst|vat)"
+_RATES = (Percent, Number)
+_TAXED = expression(
+    rf"{_LEAD}(?:(?:plus|with|add|and|there'?s|it'?s|at) )*(?P<n>[\w.]+ ?(?:%|per ?cent)) (?:sales )?{_TAXES}(?: on .*)?"
+    rf"|(?:(?:and|so|oh|the|sales|plus) )*{_TAXES}(?:'?s| is| at| of)? (?P<m>[\w.]+(?: ?(?:%|per ?cent))?)",
+    re.IGNORECASE,
+)
+_TAX = expression(r"\b(?:tax|taxes|hst|gst|pst|vat)\b", re.IGNORECASE)
 
 
 def put_to_it(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line puts so much to the last answer, or takes it off; then that is told, or asked about."""
     answer = c.last.record.get("answer") if c.last and c.pending is None else None
+    if answer and c.last is not None and c.last.topic.name == _COST and (taxed := _taxed(text)):
+        text = taxed
     line = text.strip(" .!?").replace("’", "'")
     said, times = _times(line)
     if c.last is None or not answer or not times:
@@ -59,11 +71,23 @@ def put_to_it(c: Conversation, record: Record, text: str) -> bool:
             f"{said[:1].upper()}{said[1:]} of what? Ask the whole question again with it.",
         )
         return True
-    last = replace(c.last, times=Fraction(c.last.times) * times)
-    c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
+    name = "" if c.last.topic.name != _COST else "tax" if _TAX.search(line) else "off" if said.startswith("less") else ""
+    if name and name not in c.last.givens:  # which stays with it, whatever is changed of it
+        percent = Percent(abs(times - 1) * 100, "percent", said.split(" ", 1)[1])
+        c.finish(record, [c.worked(c.last, told_of(c.last) | {name: Given(name, percent)})], Question(_COST))
+    else:
+        last = replace(c.last, times=Fraction(c.last.times) * times)
+        c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
     if record["outcome"] == "answered":
         record["say"] = spoken(f"{answer['text']} {said} is {record['answer']['text']}.")
     return True
+
+
+def _taxed(text: str) -> str:
+    """A tax told in other words, as so much put to the cost: tax is 13, and 13% hst; "" for any other line."""
+    found = _TAXED.fullmatch(text.strip(" .!?").replace("’", "'"))
+    told = numbers_in(found["n"] or found["m"]) if found is not None else []
+    return f"plus {decimal(told[0].value.value, 3)} percent tax" if len(told) == 1 and isinstance(told[0].value, _RATES) else ""
 
 
 def _times(line: str) -> tuple[str, Fraction]:

@@ -32,6 +32,7 @@ _TOLD = {
     "rise": r"\b(?:up|rises?|climbs?|tall)\b(?! (?:to|at|from))",
     "run": r"\b(?:over|across|along|out|runs?)\b",
     "hottest": r"\b(?:hottest|warmest|hot|highs?|summer|july|august|tops? out)\b",
+    "panel cover": r"\b(?:panels?|covers?)\b(?!.*\b(?:long|length|lengths|deep)\b)",
     "coldest": r"\b(?:coldest|lowest|lows?|winter|january|february)\b",
 }
 _AND = expression(r"\W*(?:and|what about|how about|what if|can it|then|or)\b", re.IGNORECASE)  # which put nothing right

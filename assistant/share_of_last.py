@@ -13,9 +13,10 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.names import SUM
-from assistant.record import Record, listed, names_of, put_asked
+from assistant.record import Record, blank, listed, names_of, put_asked
 from assistant.several import LONGEST, TOGETHER, told_of
 from assistant.speech import spoken
+from assistant.told_round import put_back, state_of
 from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
@@ -55,6 +56,12 @@ _SHARE_OF = expression(
     r"(?!it\b|that\b|them\b|this\b)(?P<n>.+))",
     re.IGNORECASE,
 )
+_OF_A_WALL = expression(
+    rf"\b(?:{_SHARE}) (?:of )?(?P<rest>(?:an?|the|my|our|that|this) "
+    r"(?!(?:inch|foot|feet|met(?:re|er)|square|mm|m)\b)(?:[\w./'’-]+ ){0,5}?(?:wall|gable|roof)\b)",
+    re.IGNORECASE,
+)
+_FACED = ("wall area", "gable area", "roof area", "squares", "cladding boards", "membrane rolls")
 _OF_NOTHING = ("in12", "percent", "word", "yesno", "degC", "degF")
 
 
@@ -91,6 +98,21 @@ def _of_a_sum(c: Conversation, record: Record, text: str, found: re.Match[str]) 
     if not _ASKED.search(text):
         return False
     c.take(record, plain)
+    return True
+
+
+def share_told(c: Conversation, record: Record, text: str) -> bool:
+    """Whether a line asks of a share of a wall or gable, "half a 24 by 9 wall"; then that share of the whole is worked."""
+    found = _OF_A_WALL.search(text) if c.pending is None else None
+    if found is None:
+        return False
+    state, share = state_of(c), SHARES[" ".join((found["share"] or found["more"]).lower().split())]
+    trial = blank(text, record["via"], c.job, record["file"])
+    c.take(trial, f"{text[: found.start()]}{found['rest']}{text[found.end() :]}")
+    if trial["outcome"] != "answered" or c.last is None or c.last.topic.name not in _FACED:
+        put_back(c, state)
+        return False
+    _worked_share(c, record, c.last, share, f"{SAID[share]} of it")
     return True
 
 

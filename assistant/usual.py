@@ -76,8 +76,10 @@ def in_usual_units(givens: Givens, slots: dict[str, Slot], roofed: bool = False)
     odd = any(isinstance(heard.value, Length) and no_unit(heard) and no_tape_shows(heard) for heard in others)
     bare = all(no_unit(heard) for heard in _lengths(givens))
     if any(_metric(heard) for heard in others) or (large and odd and bare):
-        return metric[:1] or [givens]
-    figures = all(heard.text.replace(".", "").isdecimal() for heard in _lengths(givens))  # five ten may be feet and inches
+        inches = [way for way in imperial if all(way[name].value.unit == "in" and not slots[name].unit for name in strange)]
+        return metric[:1] or inches[:1] or [givens]  # studs at 16 on a wall of 11 m
+    unsaid = [heard for heard in _lengths(givens) if no_unit(heard)]
+    figures = all(heard.text.replace(".", "").isdecimal() for heard in unsaid)  # five ten may be feet and inches
     if figures and metric and not imperial and any(_past_inches(givens[name], slots[name]) for name in strange):
         return metric[:1]
     guessed = [{n: replace(heard, sure=GUESSED) if n in strange else heard for n, heard in way.items()}

@@ -46,14 +46,28 @@ _STAGGERED = frozenset(
 _GOES = frozenset("goes go runs bends bend strip trim curve length long far radius".split())  # a strip that goes round it
 _ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
 _GETS, _HEATS = frozenset("get gets grow grows go goes".split()), frozenset("summer winter heat sun cold".split())
+_ONE_LENGTH = frozenset(("square check", "rake length", "sloped length", "hip or valley length", "common rafter"))
+
+
+def _asks_how_much_longer(words: Sequence[str]) -> bool:
+    """Whether it is asked by how much one length is more than another: how much longer is the diagonal than the side."""
+    more = any(trio[:2] == ("how", "much") and trio[2] in _LONGER for trio in zip(words, words[1:], words[2:], strict=False))
+    return more and "than" in words
+
+
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
     "trim sticks": lambda words: (  # how long will it get this summer
         ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
     ),
+    **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
+_MONEY = frozenset(
+    "at @ for $ £ € dollar dollars buck bucks quid cent cents cost costs price priced prices pay paying pays bill worth charge"
+    " charges spend quote quoted quotes tax run runs is are each apiece per".split()
+)
 _HEAT = frozenset(("hottest", "coldest", "warmest"))  # 115, and coldest minus 10: nothing is taken off
 _SIDES = {"width": "length", "height": "height", "openings": "openings"}  # of a gable, and of a wall
 _EDGES = frozenset("edge edges rake rakes verge verges barge".split())
@@ -70,7 +84,6 @@ _OUT_OF, _SO_LONG = frozenset("in from of using".split()), 5  # words back from 
 _OF_A_WALL = frozenset(
     "on for along over across wall walls high height tall centres centers centre center oc stud studs rows".split()
 )
-_ONE_LENGTH = frozenset(("square check", "rake length", "sloped length", "hip or valley length", "common rafter"))
 _LONGER = frozenset("longer shorter more less bigger higher wider".split())
 _NEAR = 2  # words from "how much" to what it is asked of
 
@@ -82,8 +95,6 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return True
     if topic == "tape arithmetic":
         return _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
-    if topic in _ONE_LENGTH:
-        return _asks_how_much_longer(words)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
@@ -94,6 +105,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic in _BY_WORDS:
         return _BY_WORDS[topic](words)
+    if topic == "cost" and _tells_no_money(words, question):
+        return True
     if topic in _BOUGHT:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
     if topic in _AREAS:
@@ -103,6 +116,12 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
+
+
+def _tells_no_money(words: Sequence[str], question: Question) -> bool:
+    """Whether nothing tells that a whole number is money: 5 squares a pallet, I need 27 square."""
+    price = question.givens.get("price")
+    return price is not None and price.text.isdecimal() and _MONEY.isdisjoint(words)
 
 
 def area_rather(chart: Chart, reading: Reading) -> None:
@@ -256,12 +275,6 @@ def _asks_fastener(words: Sequence[str]) -> bool:
         if asked or words[at + 1 : at + 2] == ["length"]:
             return True
     return False
-
-
-def _asks_how_much_longer(words: Sequence[str]) -> bool:
-    """Whether it is asked by how much one length is more than another: how much longer is the diagonal than the side."""
-    more = any(trio[:2] == ("how", "much") and trio[2] in _LONGER for trio in zip(words, words[1:], words[2:], strict=False))
-    return more and "than" in words
 
 
 def _asks_a_leg(chart: Chart, question: Question) -> bool:

@@ -32,7 +32,7 @@ def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, 
     if question is None or question.topic != TOPIC:
         return
     _rows_stay(chart, question)
-    if "at_each" in question.givens:
+    if not question.givens.keys().isdisjoint(("at_each", "in_each")):
         return
     numbers = [r for r in quantities(chart, 0, len(chart.words)) if r.kind == "number"]
     each = [r for r in numbers if _of_each(chart.words, r)]

@@ -28,6 +28,7 @@ _SAYS = frozenset(
 _DOUBTS = frozenset("swears reckons reckoned thinks thought guessed guesses bets bet".split())
 _MEASURED = frozenset("level gauge measured measure tape string protractor inclinometer reads gives give got".split())
 _MINE = frozenset("i i'd id we we'd".split())
+_I_SAY = (["i", "say"], ["we", "say"])
 _LEADS = frozenset("and but so oh well though".split())
 _PAPERS = frozenset("drawing drawings plan plans box sheet paper label spec tag ticket print prints book maker makers".split())
 _LIGHTLY = frozenset("it its it's is be about at to the a that they're them maybe more like".split())
@@ -89,6 +90,7 @@ def by_the_way(words: Sequence[str], place: tuple[int, int], reading: Reading, o
     if reading.kind == "pitch":  # dad swears it's a 6/12, but the level gives us another
         doubted = not (_DOUBTS.isdisjoint(before) or _MEASURED.isdisjoint(others) or _MEASURED.intersection(clause))
         return doubted and _guessed(before, after, reading)
+    role = role or ("says" in others and before[:2] in _I_SAY)  # he says 25, I say 23
     return (
         (not role and _guessed(before, [*after, *words[end : end + 1]], reading)) or _at_hand(before, after, reading, others)
         or _of_the_day(before, after, reading) or _aside(before, after) or _paid(before, after, reading, others)

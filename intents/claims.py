@@ -22,6 +22,7 @@ _TOLD = frozenset("swears swore reckons reckon claims insists bets guesses think
 _QUOTED, _FOR = frozenset(("quoted", "quotes")), frozenset(("for", "a", "per", "an"))
 _COSTS = frozenset("cost costs price bill total come comes pay spend money much worth charge budget".split())
 _STOPS = frozenset(".?!;")
+_TURNS, _WHO = frozenset("but i we though however".split()), frozenset("he she they".split())
 _AGO = 4  # words from who tells it to what is told
 _FASTENERS = frozenset("screw screws nail nails staple staples lag lags bolt bolts spike spikes shank shanks".split())
 _KINDS = frozenset("trim deck siding wood roofing finish ring shank galvanised galvanized stainless structural framing".split())
@@ -68,16 +69,27 @@ def _begins(words: list[str], i: int) -> bool:
 
 def _told(chart: Chart) -> Claim | None:
     """What somebody is told to hold the answer for: "he swears it's sixty degrees"."""
-    for at in () if _TOLD.isdisjoint(chart.words) else range(1, len(chart.words)):
+    for at in () if _TOLD.isdisjoint(chart.words) else range(len(chart.words)):
         found = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
         near = chart.words[max(0, at - _AGO) : at]
         sized = any(isinstance(r.value, Dims) for r in chart.readings[at])  # he reckons it is ten foot by thirteen
         if found and _quoted_for(chart.words, near, max(r.end for r in found)):
             continue
-        if found and not sized and not _TOLD.isdisjoint(near) and _STOPS.isdisjoint(near):
-            best = max(found, key=lambda r: (r.end, r.kind != "number"))
+        best = max(found, key=lambda r: (r.end, r.kind != "number"), default=None)
+        if best is not None and not sized and (_says(near) or _said_after(chart.words[best.end : best.end + 2])):
             return Claim(best.value, chart.said(best.start, best.end), "same", best.start, best.end)
     return None
+
+
+def _says(near: list[str]) -> bool:
+    """Whether what is told next is what somebody says: the yard says | 23; not he says so but I measured | 23."""
+    at = max((at for at, word in enumerate(near) if word in _TOLD), default=-1)
+    return at >= 0 and _STOPS.isdisjoint(near) and _TURNS.isdisjoint(near[at + 1 :])
+
+
+def _said_after(after: list[str]) -> bool:
+    """Whether it is told after it who says so: 25 squares | he says."""
+    return after[:1] != [] and after[0] in _WHO and not _TOLD.isdisjoint(after[1:])
 
 
 def _quoted_for(words: list[str], near: list[str], end: int) -> bool:

@@ -12,6 +12,7 @@ from typing import Any
 from intents.chart import Chart
 from intents.expressions import expression
 from intents.leaning_told import best_at
+from intents.lengths import UNITS
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -19,6 +20,12 @@ from intents.second_reader import places_of
 from solvers.quantities import Area, Length, Number, Pitch, Quantity
 
 WALL = "wall area"
+_WALLS = frozenset((WALL, "cladding boards", "squares", "take-off", "membrane rolls", "cost", "weight"))
+_OVER = ("pitch", "peak", "gable_height")
+_NAMES_GABLE = frozenset(
+    "gable gables peak peaks peaked ridge pitch pitched apex triangle triangles triangular point pointed rake rakes rise rises"
+    " roof slope sloped slopes over above middle centre center".split()
+)
 _TOPICS = frozenset((WALL, "gable area"))
 _SCORE = 9.0  # as of a rule that fits whole
 _GABLE = expression(
@@ -50,6 +57,18 @@ def gable_and_wall(chart: Chart, questions: list[Question], topics: Mapping[str,
     kept = {"openings": openings} if openings is not None else {}
     opened = {"opened": _opened(chart, told)} if told else {}
     questions[:] = [Question(WALL, {**kept, **opened, **givens}, _SCORE, words=first.words, manner=first.manner)]  # type: ignore[dict-item]
+
+
+def no_gable_named(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """No length is a gable's that no word tells of: 6 inches off the top, half a foot of skirt."""
+    if not _NAMES_GABLE.isdisjoint(chart.words):
+        return
+    for question in questions:
+        for name in _OVER if question.topic in _WALLS else ():
+            heard = question.givens.get(name)
+            if heard is not None and not UNITS.isdisjoint(heard.text.lower().split()):
+                question.unplaced.append(question.givens.pop(name).text)
+                question.givens.pop("over", None)
 
 
 def _tagged(chart: Chart, openings: Heard | None) -> tuple[list[Reading], str]:

@@ -15,6 +15,8 @@ NOMINAL = frozenset((1, 2))  # the first number of a stick's name: 1x3, 2 by 4
 LAYERED = frozenset(("fastener length", "build-out"))
 STRAP = 1  # of the sticks that are a layer; a 2x6 is the stud behind them
 COUNTS = AMOUNTS - {"strapping"} | {"cut list", "bent flashing"}  # topics in which what is counted multiplies
+_WHERE, _REACH = frozenset("at in on to by".split()), 3
+_SPOTS = frozenset("peak ridge apex point middle centre center top bottom eave eaves plate sides ends corners".split())
 _LEADS = frozenset(("at", "@"))  # a number after these is the size of a piece
 
 
@@ -23,6 +25,8 @@ def may_be_idle(topic: str, chart: Chart, found: Sequence[Mention], mention: Men
     reading = mention.reading
     if reading.kind != "number" or counts_a_thing(topic, chart, mention) or _runs_on(chart, reading):
         return False
+    if _somewhere(chart.words[reading.end : reading.end + _REACH]):
+        return False
     if not MINUS.isdisjoint(chart.words[max(0, reading.start - 1) : reading.end]):
         return False  # minus 45 takes something off, and is no remark
     if not mention.parts:
@@ -30,6 +34,11 @@ def may_be_idle(topic: str, chart: Chart, found: Sequence[Mention], mention: Men
     first = next(other.reading.value for other in found if other.start == mention.start)
     layer = topic in LAYERED and isinstance(first, Quantity) and first.value == STRAP
     return isinstance(first, Quantity) and first.value in NOMINAL and not layer
+
+
+def _somewhere(after: list[str]) -> bool:
+    """Whether it is told where a number was measured: 15 | at the peak, 9 | on both sides."""
+    return after[:1] != [] and after[0] in _WHERE and not _SPOTS.isdisjoint(after[1:])
 
 
 def counts_a_thing(topic: str, chart: Chart, mention: Mention) -> bool:

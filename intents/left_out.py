@@ -162,7 +162,7 @@ def without(chart: Chart, mask: int) -> Chart:
     rows = [[r for r in row if not mask & span(r.start, r.end)] for row in chart.readings]
     hits = [hit for hit in chart.hits if not (hit.mask & mask and (hit.found or hit.mask & ~mask))]
     weighs, known, numbers = chart.weighs & ~mask, chart.known & ~mask, chart.numbers & ~mask
-    gone = {"gone": chart.kept.get("gone", 0) | mask}
+    gone = {"gone": chart.kept.get("gone", 0) | mask, "whole": chart.kept.get("whole", chart)}
     fresh: dict[str, Any] = {"heard": {}, "sure": {}, "kept": gone, "rows": []}
     return replace(chart, readings=rows, hits=hits, weighs=weighs, known=known, numbers=numbers, **fresh)
 

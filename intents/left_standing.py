@@ -10,16 +10,20 @@ from collections.abc import Sequence
 from intents.chart import Chart
 from intents.question import Heard, Question
 from intents.reading import Reading
+from intents.remarks import ENDS
 from intents.taken_back import TOOK_BACK, begins_anew, near
 from solvers.quantities import Quantity
 
 _NOES = frozenset("no nope nah wait sorry".split())
+_TURNS = _NOES | frozenset("well actually rather call say make scratch".split())  # which may put another in the place of a number
 _BEFORE, _AFTER = 7, 22  # words from what takes back to the numbers on either side, at most
 
 
 def taken_back(chart: Chart, question: Question) -> list[str]:
     """What the question is worked with though it was taken back, or what was to stand for it: it is asked."""
     words = chart.words
+    if (whole := chart.kept.get("whole")) is not None and (fallen := _fallen(chart, whole, question)):
+        return [fallen]
     if _NOES.isdisjoint(words) and "that" not in words:
         return []
     for at, word in enumerate(words):
@@ -29,6 +33,19 @@ def taken_back(chart: Chart, question: Question) -> list[str]:
             if doubt:
                 return [doubt]
     return []
+
+
+def _fallen(chart: Chart, whole: Chart, question: Question) -> str:
+    """What was left out of the whole sentence though it may take the place of a number that is used: 46 foot, well say 48."""
+    words, gone = chart.words, chart.kept["gone"]
+    for at in (at for at, word in enumerate(words) if word in _TURNS):
+        end = next((n for n in range(at + 1, len(words)) if words[n] in ENDS), len(words))
+        earlier, later = _last(whole, max(0, at - _BEFORE), at), _first(whole, at + 1, end)
+        if earlier is None or later is None or not gone >> later.start & 1 or not _taken(chart, question, earlier):
+            continue
+        if near(earlier, later) and (earlier.kind == later.kind or "number" in (earlier.kind, later.kind)):
+            return chart.said(later.start, later.end)
+    return ""
 
 
 def _left_standing(chart: Chart, question: Question, at: int, gone: bool) -> str:

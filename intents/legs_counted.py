@@ -1,4 +1,5 @@
-"""How many legs a bend has is none of their sizes: 2 legs, 1 1/4 and 3."""
+"""How many legs a bend has is none of their sizes: 2 legs, 1 1/4 and 3. What is on each edge is there twice: a half inch hem on
+each edge."""
 
 from __future__ import annotations
 
@@ -8,9 +9,15 @@ from typing import Any
 
 from intents.chart import Chart
 from intents.question import Heard, Question
+from intents.second_reader import places_of
 from solvers.quantities import Length, Number
 
 _LEGS = "lengths"
+TOPIC = "bent flashing"
+_EACH, _EDGES = frozenset("each both either".split()), frozenset("edge edges side sides end ends".split())
+_TURNED = frozenset("hem hems hemmed hemming return returns lip lips kick kicks flange flanges turn turned dutch".split())
+_UP = frozenset("leg legs upstand upstands".split())
+_NEAR = 6  # words from a size to the edges that it is on
 _COUNTED = frozenset(("leg", "legs", "sides", "bends"))
 
 
@@ -21,6 +28,38 @@ def legs_counted(chart: Chart, questions: list[Question], topics: Mapping[str, A
         ways = [_without(way, counts) for way in (question.givens, *question.swaps)]
         question.givens = ways[0]
         question.swaps = [way for n, way in enumerate(ways[1:], 1) if all(_sizes(way) != _sizes(other) for other in ways[:n])]
+
+
+def none_out_of(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """So many out of a coil are no leg: girth of 3 1/2, 1 1/4 and 5/8, three out of a 16 coil."""
+    for question in questions:
+        heard = question.givens.get(_LEGS)
+        if question.topic != TOPIC or heard is None or not isinstance(heard.value, tuple) or len(heard.value) <= 1:
+            continue
+        last, end = heard.value[-1], places_of(chart, heard)[1]
+        if chart.words[end : end + 2] in (["out", "of"], ["from", "a"]) and last.text.isalnum() and last.value.denominator == 1:
+            question.givens[_LEGS] = replace(heard, value=heard.value[:-1])
+
+
+def on_each_edge(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Put the leg that is on each edge with the legs twice."""
+    words = chart.words
+    at = next((at for at in range(1, len(words) - 1) if words[at] in _EACH and words[at + 1] in _EDGES), 0)
+    if not at:
+        return
+    before = [r for start in range(max(0, at - _NEAR), at) for r in chart.readings[start] if r.end <= at]
+    size = max((r for r in before if isinstance(r.value, Length | Number)), key=lambda r: (r.end, r.end - r.start), default=None)
+    turned = not _TURNED.isdisjoint(words[max(0, at - _NEAR) : at + 1 + _NEAR])
+    turned = turned or (size is not None and not _UP.isdisjoint(words[size.end : size.end + 1]))
+    for question in questions if size is not None and turned else ():
+        heard = question.givens.get(_LEGS)
+        if question.topic != TOPIC or heard is None or not isinstance(heard.value, tuple):
+            continue
+        same = [leg for leg in heard.value if isinstance(leg, Length) and leg.value == size.value.value]  # type: ignore[union-attr]
+        if len(same) == 1:
+            start, end = chart.tokens[at].start, chart.tokens[at + 1].end
+            text = f"{heard.text} {chart.text[start:end]}" if start >= heard.end else heard.text
+            question.givens[_LEGS] = replace(heard, value=(*heard.value, same[0]), text=text)
 
 
 def _counts(chart: Chart) -> set[int]:

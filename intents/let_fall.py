@@ -14,10 +14,10 @@ from intents.listed_totals import AMOUNTS
 from intents.number_words import SMALL
 from intents.question import Heard, Question
 from intents.reading import Dims
-from solvers.quantities import Area, Count
+from solvers.quantities import Area, Count, Length, Number
 
 _THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
-                    " sets lots batches stacks piles pallets".split())
+                    " sets lots batches stacks piles pallets edges layers coats storeys stories".split())
 _COUNTS = frozenset(("both", *(str(n) for n in range(2, 13)), *(word for word, n in SMALL.items() if 2 <= n <= 12)))
 _THEM = frozenset("them those these it that".split())
 _TIMED = AMOUNTS | {"gable courses"}  # how much it takes, or what is cut
@@ -29,27 +29,49 @@ _IN_ALL = frozenset("all together altogether total combined started left only".s
 _MOVES, _TOGETHER = ("wood movement", "thermal movement"), frozenset("total altogether together overall combined".split())
 _BOARDS = frozenset("boards planks pieces lengths sticks panels sheets".split())
 _SHARED = 4  # tokens from "half of them" to the end of what is asked
+_EACH_AT, _SEVERAL, _SURE = frozenset(("@", "×", "at")), range(2, 13), 0.9
+_LED = (["at"], ["@"], ["by"], ["×"], ["/"], ["-"])
+_OF = frozenset("area squares total boards straps panels weight cost".split())
+_ENDS: tuple[list[str], ...] = ([], ["?"], ["."], [","])
 _NEAR = 2  # words from the count to the things: four long walls
 
 
 def let_fall(chart: Chart, question: Question) -> list[str]:
     """The count of things, or the share of them, that is in none of a whole question's givens, as it was said."""
     words = chart.words
+    if several := _times_a_length(chart, question):
+        return [several]
     if question.topic in _FACES and (third := _third(chart, question)):
         return [third]
     if question.topic in _MOVES and (boards := _boards_in_all(chart, question)):
         return [boards]
-    if question.topic not in _TIMED or question.left or not _IN_ALL.isdisjoint(words) or _CUES.isdisjoint(words):
+    if question.topic not in _TIMED or question.left or not _IN_ALL.isdisjoint(words):
+        return []
+    if _CUES.isdisjoint(words) and _OF.isdisjoint(words):
         return []
     left = ~numbers_in(chart, question)
     if question.topic in _NO_HOLES and (hole := _hole(chart, left)):
         return [hole]
     for at, (word, then) in enumerate(pairwise((*words, ""))):
         half = word == "half" and then == "of" and not _THEM.isdisjoint(words[at + 2 : at + 3]) and at + _SHARED >= len(words)
-        told = half or _so_many(words, at)
+        told = half or _so_many(words, at) or _of_so_many(words, at)
         if told and left >> at & 1 and not any(_of_all(heard, word) for heard in question.givens.values()):
             return [chart.said(at, min(at + 2, len(words)))]
     return []
+
+
+def _times_a_length(chart: Chart, question: Question) -> str:
+    """So many of a length that is used, where how many is in none of the givens: 2 @ 38', 2 × 30 foot."""
+    used = numbers_in(chart, question)
+    for at, word in enumerate(chart.words):
+        if word not in _EACH_AT or not at or used >> (at - 1) & 1 or not used >> (at + 1) & 1:
+            continue
+        many = next((r for r in chart.readings[at - 1] if r.end == at and isinstance(r.value, Number)), None)
+        long = [r for r in (chart.readings[at + 1] if at + 1 < len(chart.words) else ()) if isinstance(r.value, Length)]
+        whole = many is not None and isinstance(many.value, Number) and many.value.value in _SEVERAL
+        if whole and any(r.kind == "length" and r.sure >= _SURE for r in long) and chart.words[at - 2 : at - 1] not in _LED:
+            return chart.said(at - 1, max(r.end for r in long))
+    return ""
 
 
 def _boards_in_all(chart: Chart, question: Question) -> str:
@@ -87,6 +109,12 @@ def _so_many(words: list[str], at: int) -> bool:
         return False  # one of the four gables
     after = words[at + 1 : at + 1 + _NEAR]
     return bool(after) and after[0].isalpha() and not _THINGS.isdisjoint(after)
+
+
+def _of_so_many(words: list[str], at: int) -> bool:
+    """Whether it is asked of so many, and of what need not be said: area of two, squares for both."""
+    after = words[at + 1 : at + 2]
+    return words[at] in _COUNTS and words[at - 1 : at] in (["of"], ["for"]) and at > 1 and words[at - 2] in _OF and after in _ENDS
 
 
 def _of_all(heard: Heard, word: str) -> bool:

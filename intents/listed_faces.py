@@ -22,7 +22,7 @@ _ONE = frozenset(("one", "one's", "ones"))
 _JOINTS = (
     _WALLS | PLACES | _ONE | frozenset(
         ", . ; and & plus + the a an my our is are it it's its that that's then at of @ : by other's both twice them those long"
-        " high tall also with each measuring being feet foot more others".split()
+        " high tall also with each measuring being feet foot more others other".split()
     )
 )  # fmt: skip
 _LONG, _SHORT = frozenset("long longer longest side".split()), frozenset("short shorter shortest end gable".split())
@@ -37,6 +37,8 @@ _BEFORE = frozenset(
 )
 _MORE = frozenset(("more", "others", "other"))
 _STOPS = frozenset((",", ".", ";", "and", "&"))
+_FOLLOWS = _WALLS | PLACES | _MORE | {"are"}
+_ARE = frozenset("are of them these those".split())
 _NEAR = 3  # words before a size, which may name what it is of
 _REACH, _MM_FROM, _LONGEST = 6, 1000, 400  # ft
 
@@ -107,7 +109,7 @@ def _between(listing: Listing, start: int, end: int) -> tuple[int, int] | None:
             latter = 2
         elif word not in _JOINTS:
             counted = next(((stop, n) for stop, n in listing.counts(at) if stop <= end), None)
-            if counted is None or not 0 < counted[1] <= MOST_WALLS or listing.words[counted[0]] not in _WALLS | PLACES | _MORE:
+            if counted is None or not 0 < counted[1] <= MOST_WALLS or listing.words[counted[0]] not in _FOLLOWS:
                 return None
             first, at = at == start, counted[0] + sum(1 for _ in takewhile(_WALLS.__contains__, listing.words[counted[0] + 1 :]))
             if first and listing.words[at + 1] in _STOPS and at + 1 < end:  # 14 by 7 two sides, 10 by 7 two ends
@@ -122,6 +124,10 @@ def _between(listing: Listing, start: int, end: int) -> tuple[int, int] | None:
 def _summed(listing: Listing, chain: list[Reading], counts: list[int]) -> Iterator[Reading]:
     """What they come to; how many there are must be how many were told."""
     start, told = _counted(listing, chain[0].start)
+    at, few = _are(listing, chain[0].start)
+    if few and max(counts) == 1:  # three walls, two are 30 by 9
+        start, counts, told = at, [few, *counts[1:]], 1
+        start, told = next(((n, told) for n in range(max(0, at - _LED), at) if (told := _in_all(listing, n)) > 1), (start, told))
     if max(counts) == 1 and told <= 2 and _long_and_short(listing, chain):  # the two long walls are, the short ones are
         counts, told = [2] * len(chain), 1
     end = chain[-1].end + (listing.words[chain[-1].end] == "each")
@@ -178,6 +184,23 @@ def _counted(listing: Listing, first: int) -> tuple[int, int]:
             break
         start = at
     return start, 1
+
+
+def _are(listing: Listing, first: int) -> tuple[int, int]:
+    """How many there are of the first, and where that is told: two are | 30 by 9, two of them are | 30 by 9."""
+    at = first - 1
+    while at > 0 and listing.words[at] in _ARE:
+        at -= 1
+    if listing.words[at] in _WALLS and listing.words[at - 1] == "both" and at:
+        return at - 1, 2
+    said = "are" in listing.words[at + 1 : first] and listing.words[at] not in _ONE
+    count = next((n for stop, n in listing.counts(at) if stop == at + 1), 0) if said else 0
+    return at, count if 1 < count <= MOST_WALLS else 0
+
+
+def _in_all(listing: Listing, at: int) -> int:
+    """How many walls there are, where that is told at a place: three walls."""
+    return next((n for stop, n in listing.counts(at) if listing.words[stop] in _WALLS), 1)
 
 
 def _told_one_by_one(listing: Listing, chain: list[Reading]) -> bool:

@@ -22,6 +22,8 @@ _TAILS = frozenset("each ea long piece pieces pcs s off apiece lengths".split())
 _TAKEN = frozenset(("minus", "less", "-"))
 _OTHERS = frozenset("a an and with from out for on in the kerf stock no".split())
 _NO_NAMES = _OTHERS | {"need", "cut", "list", "of", "at", "is", "are", "want", "or", "to", "then", "plus", "also"}
+_THICK, _WIDE = frozenset("1 2 4 6".split()), frozenset("2 3 4 5 6 8 10 12".split())  # inches by which boards are named
+_THEM = ("them", "those", "these", "em")
 _ARTICLES = ("a", "an", "another")
 _OF_THE = frozenset(("at", "of", "the", "@"))
 _SHEETS = frozenset("sheet sheets ply plywood osb panel panels".split())  # a 4x8 sheet is no 4 pieces of 8
@@ -42,6 +44,7 @@ def pieces(listing: Listing) -> Iterator[Reading]:
             chain[:] = [replace(item, count=chain[0].count) for item in chain]  # 2 each 45 and 30
         if of_them and len(chain) == 1:
             chain[0].count = of_them
+        _of_each(listing, chain)
         chain.extend(_same_again(listing, chain[-1]))
         counts = [item.count for item in chain] if all(item.led for item in chain) else []
         place = chain[0].start, chain[-1].end
@@ -52,6 +55,15 @@ def pieces(listing: Listing) -> Iterator[Reading]:
         for part in beginnings(chain):
             if (len(part) > 1 or part[0].led) and listing.words[part[-1].end] not in _SHEETS:
                 yield _reading(listing, part)
+
+
+def _of_each(listing: Listing, chain: list[Item]) -> None:
+    """Count all the sizes where it is told after them how many there are of each: 5 foot 1 and 3 foot 7, ten of each."""
+    at = chain[-1].end + (listing.words[chain[-1].end] in (",", "and"))
+    told = next(((end, n) for end, n in listing.counts(at) if listing.words[end : end + 2] == ["of", "each"]), None)
+    if told is not None and all(item.count == 1 for item in chain):
+        chain[:] = [replace(item, count=told[1], led=True) for item in chain]
+        chain[-1].end = told[0] + 2
 
 
 def _same_again(listing: Listing, item: Item) -> list[Item]:
@@ -69,7 +81,7 @@ def _same_again(listing: Listing, item: Item) -> list[Item]:
 def _of_them(listing: Listing) -> int:
     """The count of "I need six of them"; 0 when nothing like it is said."""
     for i, word in enumerate(listing.words[: len(listing.tokens)]):
-        if word == "of" and listing.words[i + 1] in ("them", "those", "these") and i:
+        if word == "of" and listing.words[i + 1] in _THEM and i:
             return next((count for end, count in listing.counts(i - 1) if end == i), 0)
     return 0
 
@@ -92,11 +104,24 @@ def _item(listing: Listing, i: int) -> Item | None:
     if not chart[i] and listing.words[i] not in _ARTICLES and not (i + 1 < len(chart) and chart[i + 1]):
         return None  # most words: an item begins with a number, an article, or a name before a number
     before = listing.words[max(0, i - 2) : i]
+    if before[-1:] == ["×"]:
+        return None
+    if (past := _past_section(listing, i)) > i:  # 1x4s at 40 inches, 22 of them
+        found = _size_first(listing, past)
+        return None if found is None else replace(found, start=i)
     if before[-1:] == ["/"]:
         return None  # the 4 of 5/4x4 trim
     if not _TAKEN.isdisjoint(before[-1:]) or (before[-1:] == ["a"] and not _TAKEN.isdisjoint(before)):
         return None  # what is taken off a length: less a 9 foot 7 piece
     return _counted(listing, i) or _size_first(listing, i) or _name_first(listing, i) or _one(listing, i)
+
+
+def _past_section(listing: Listing, i: int) -> int:
+    """The place past a board that is named by its section, where one stands: 1 × 4 s at | 40, 2 × 6 at | 7 foot."""
+    thick, by, wide, after = (*listing.words[i : i + 4], "", "", "", "")[:4]
+    if thick not in _THICK or by != "×" or wide not in _WIDE or after not in ("s", "at", "@"):
+        return i
+    return listing.past(i + 3 + (after == "s"), _JOINTS)
 
 
 def _counted(listing: Listing, i: int) -> Item | None:
@@ -114,6 +139,7 @@ def _counted(listing: Listing, i: int) -> Item | None:
             at = past  # eleven pieces of corner trim | at 9 foot 2
         at += known and words[at : at + 2] == [",", "each"]  # thirty blocks, each 7 1/4
         joint = listing.past(at, _JOINTS | {"each"} if words[at - 1] == "," else _JOINTS)
+        joint = _past_section(listing, joint)
         if joint == at and not known and at > end and not _each_at(listing, at):
             continue
         if (end, 1) in one and (at in (joint, end) or words[at] not in ("at", "@")):
@@ -185,8 +211,12 @@ def _name_first(listing: Listing, i: int) -> Item | None:
 
 
 def _size_first(listing: Listing, i: int) -> Item | None:
-    """Size, times sign, count: 40" x 4."""
+    """Size, times sign, count: 40" x 4; size, how many of them: 40 inches, 22 of them."""
     for amount in listing.amounts(i):
+        at = amount.end + (listing.words[amount.end] in (",", "and"))
+        for end, count in listing.counts(at) if amount.unit or amount.value >= _ROW_FROM else ():
+            if count > 0 and listing.words[end] == "of" and listing.words[end + 1] in _THEM:
+                return Item(i, end + 2, (amount,), count, led=True)
         if listing.words[amount.end] != "×" or (not amount.unit and amount.value <= _SMALL):
             continue
         for end, count in listing.counts(amount.end + 1):

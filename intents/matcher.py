@@ -61,6 +61,7 @@ from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.pole_told import pole_told
 from intents.question import Question, Reading
+from intents.rates_told import told_outright
 from intents.rolls_told import rolls_told
 from intents.roofs_and_frames import roofs_and_frames
 from intents.run_told import no_pitch_asked, run_told
@@ -73,7 +74,7 @@ from intents.spliced import spliced
 from intents.standing_gable import from_the_ground, standing_gable
 from intents.sum_around import around
 from intents.sum_halved import sum_halved
-from intents.sum_joints import all_of_them, in_a_row
+from intents.sum_joints import all_of_them
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
@@ -92,7 +93,6 @@ LEAST_LIKELY = 0.01  # a topic less likely than this is not looked for: of unsee
 CHARTS = 8  # sentences kept as they were read: one is read as a question, as a reply, as a change
 COMMAS = 1 / 12  # of the tokens of a list, at least
 TOO_LONG = "that is more than I can take in at once: ask one thing at a time, in a sentence or two"
-SAW = "can my saw cut it"
 NEAR_LACKING = 0.5  # what a plain island not said counts against a topic that is offered where nothing fits
 
 
@@ -197,7 +197,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     model = learned(folder) if seconds and not wanted else None
     _by_grammar(reading, chart, phrases, topics, wanted)
     reading.unaided = reading.questions
-    row = in_a_row(chart) if model is not None else None
+    row = told_outright(chart) if model is not None else None
     if row is not None:
         reading.questions = [row]
     elif model is not None:
@@ -371,7 +371,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     chosen = (asker.chosen(pattern, there, topics[topic]) for there, pattern in said)
     found = [asker.question(topic, islands, topics[topic], wanted or ANYTHING) for islands in chosen]
     best = max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
-    if topic == SAW:
+    if topic == "can my saw cut it":
         sides_of_the_saw(chart, best)
         if not reach_put_right(chart, best):
             one_way_and_other(chart, best, topics)

@@ -89,6 +89,8 @@ def _put(chart: Chart, question: Question, reading: Reading, parameters: Mapping
     if first == question.givens and not question.swaps and len(left) == len(question.unplaced):
         return False
     missing = [p.name for p in parameters.values() if p.lacks(first)]
+    if missing and question.complete and question.plain:
+        return False  # 14 foot round each, 1/4 by 1/4: what goes round is no quarter
     if (reading.kind == "rows" and (missing or left)) or (name in _BESIDE and _BESIDE[name] not in first):
         return False
     ways = [_with(chart, way, name, whole, mask) for way in question.swaps]

@@ -29,6 +29,9 @@ _SIDES = (2, 20)  # ft: of a sheet
 _METRES, _MILLIMETRES = 20, 100  # a side with no unit beside square metres: up to so many, or from so many on
 _WEIGHT = frozenset("weigh weighs weighing weight weights heavy heavier load kg kilo kilos lift".split())
 _COST = frozenset("cost costs price priced pay paying spend run bill money quote worth charge charging".split())
+_ALREADY, _IN_IT = frozenset("already included".split()), frozenset("includes including included after".split())
+_NAMED = 5  # words from a length to its price: lineal feet of cedar at
+_COINS = frozenset("$ £ € dollar dollars buck bucks cents quid tax hst".split())
 _ONE = frozenset(("a", "an", "the"))
 
 
@@ -36,6 +39,7 @@ def per_what(chart: Chart, question: Question) -> None:
     """Put right what the price or weight of a load is for, or what there is of it, where that is left one way."""
     if question.topic not in LOADS or question.missing:
         return
+    _off_already(chart, question)
     _as_money(chart, question)
     _without_the_unit(chart, question)
     per = question.givens.get("per")
@@ -75,12 +79,38 @@ def _by_the_length(chart: Chart, question: Question) -> None:
     each = question.givens.get("price") or question.givens.get("weight")
     end = places_of(chart, each)[1] if each is not None and each.end > each.start else len(chart.words)
     if each is None or chart.words[end : end + 1] not in (["a"], ["per"], ["/"], ["the"]):
+        _as_the_length(chart, question, each)
         return
     unit = chart.words[end + 1 : end + 2]
     kind = "M" if unit and unit[0] in METRES else "FT" if unit and unit[0] in FEET else ""
     if kind:
         start, stop = chart.tokens[end].start, chart.tokens[end + 1].end
         question.givens["per"] = Heard(kind, start, stop, chart.text[start:stop])
+
+
+def _off_already(chart: Chart, question: Question) -> None:
+    """What is off already is taken off no more: he charges $38.50 each, and that's with the 3 percent off."""
+    off = question.givens.get("off")
+    if off is None or off.end <= off.start:
+        return
+    start, end = places_of(chart, off)
+    before, after = chart.words[max(0, start - 3) : start], chart.words[end : end + 3]
+    if not _ALREADY.isdisjoint(after) or before[-2:] in (["with", "the"], ["after", "the"]) or not _IN_IT.isdisjoint(before):
+        question.givens.pop("off")
+        question.left = [*question.left, off.text]
+
+
+def _as_the_length(chart: Chart, question: Question, each: Heard | None) -> None:
+    """So much length right before its price is at so much for one in its own unit: 250 lineal feet at $6.35."""
+    length = question.givens.get("length")
+    if each is None or length is None or length.value.unit not in ("ft", "m") or "count" in question.givens:
+        return
+    if not (_COST | _WEIGHT | _COINS) & {*chart.words} and each.text.replace(".", "").isdecimal() and "." not in each.text:
+        return  # strap 30 foot at 16
+    start, (_, end) = places_of(chart, each)[0], places_of(chart, length)
+    between = chart.words[end:start]
+    if between[-1:] in (["at"], ["@"]) and len(between) <= _NAMED and not _SOLD_IN & {*between}:
+        question.givens["per"] = Heard("FT" if length.value.unit == "ft" else "M", each.start, each.end, each.text)
 
 
 def _as_money(chart: Chart, question: Question) -> None:

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from intents.reading import Reading
-from intents.taken_back import CUES, SAID, SIDES, WEAK, begins_anew, still_of_it
+from intents.taken_back import CUES, LOOSE, SAID, SIDES, WEAK, begins_anew, still_of_it
 from intents.tokens import Token
 from solvers.quantities import Length, Quantity
 
@@ -19,22 +19,25 @@ Rows = Sequence[Sequence[Reading]]
 
 _FIRST = frozenset(cue[0] for cue in CUES)
 _BY_FIRST = {first: tuple(cue for cue in CUES if cue[0] == first) for first in _FIRST}
-_BETWEEN = frozenset(", . ; - … oh er uh um well it is its that thats a an the say like".split())
-_SIGHS = frozenset("hmm er uh um ah oh well".split())
+_BETWEEN = frozenset(", . ; - … oh er uh um well it is its that thats a an the say like maybe perhaps probably about".split())
+_SIGHS = frozenset("hmm hm er uh um ah oh well".split())
 _HEDGES = frozenset("think thought reckon guess believe maybe probably suppose".split())
+_ABOUT = (["and", "a", "bit"], ["and", "change"], ["or", "so"], ["odd"], ["ish"], ["or", "thereabouts"])
 _HEDGED = _HEDGES | frozenset("i was is it or so".split())
 _AFTERTHOUGHTS = (("sorry",), ("rather",), ("i", "mean"), ("i", "meant"))  # 31, 31 1/4 sorry
 _NEAR = Fraction(5, 4)  # how much of each other two such are at most
 _PITCHED = frozenset("pitch roof slope".split())
 _ENDS = frozenset(
     ", . ; : ? ! ) and with at for by from over under how what where which when so is are on in to per or if but off using "
-    "allowing including plus minus less that it come comes make makes times divided take add then wide high tall long deep "
-    "thick across level up above below apart along now today outside exactly definitely please mate lads".split()
+    "allowing including plus minus less that it come comes make makes times divided take add then really wide high tall long "
+    "deep thick across level up above below apart along now today outside exactly definitely please mate lads".split()
 )  # what may follow the later quantity without giving it another role
 _NO_ROLE = frozenset(
     "and or with if then how what than but not when where while is are was at for from by in".split()
 )  # no words of the earlier quantity's own
+_A_WELL = frozenset("the a window stair egress light as very pretty fairly how".split())  # no word of somebody's who thinks aloud
 _WRITTEN = frozenset("written wrote noted said down".split())  # 900 written down, but it's really 830
+_FOOT = 12  # inches
 _TRAIL, _LEAD = 3, 5  # words after the earlier quantity, and before it, at most
 _FAR = 11  # and from the correction to the later
 LEAST_PITCHED = 0.5  # how sure a pitch must be that is put right
@@ -75,7 +78,8 @@ def _correction(words: list[str], at: int) -> int:
     while True:
         cues = _BY_FIRST.get(words[end], ()) if end < len(words) else ()
         longest = max((len(cue) for cue in cues if tuple(words[end : end + len(cue)]) == cue), default=0)
-        if longest and words[end + longest - 1 : end + longest + 1] != ["rather", "than"]:  # 137 rather than 135
+        noun = words[end : end + 1] == ["well"] and words[end - 1] in _A_WELL
+        if longest and not noun and words[end + longest - 1 : end + longest + 1] != ["rather", "than"]:  # 137 rather than 135
             end += longest
         elif end > at and words[end : end + 1] and words[end] in ",.;-…":
             end += 1
@@ -87,6 +91,7 @@ def _mended(tokens: list[Token], words: list[str], rows: Rows, at: int, end: int
     """The tokens with the quantity after `end` for the one before `at`, or None where they are no such pair."""
     while at > 1 and (words[at - 1] in ",.;-…" or words[at - 1] in _SIGHS):
         at -= 1
+    at -= next((len(about) for about in _ABOUT if at > len(about) and words[at - len(about) : at] == about), 0)
     hedge = at
     while hedge > 1 and words[hedge - 1] in _HEDGED:
         hedge -= 1
@@ -109,8 +114,9 @@ def _near(earlier: Reading, later: Reading) -> bool:
         return False
     if isinstance(one, Length) and isinstance(other, Length):
         pairs = [(one.to("in").value, other.to("in").value)]
-    elif isinstance(other, Length):
-        pairs = [(one.value, other.to(unit).value) for unit in ("in", "ft", "mm", "m")]
+    elif isinstance(one, Length) or isinstance(other, Length):
+        sized, bare = (one, other) if isinstance(one, Length) else (other, one)
+        pairs = [(bare.value, sized.to(unit).value) for unit in ("in", "ft", "mm", "m")]
     else:
         pairs = [(one.value, other.value)] if type(one) is type(other) else []
     return any(max(pair) <= min(pair) * _NEAR for pair in pairs)
@@ -124,19 +130,24 @@ def _replaced(
     if later is None:
         return None
     earlier = next((r for r in rows[earlier.start] if (r.end, r.kind) == (earlier.end, later.kind)), earlier)
-    if words[end - 2 : end] == ["call", "it"] and not _near(earlier, later):
+    loose = any(tuple(words[max(at, end - len(cue)) : end]) == cue for cue in LOOSE)
+    if loose and not _near(earlier, later):
         return None
     if not _alike(rows, earlier, later) or not _goes_for(words, rows, earlier, later, places):
         return None
     role, after = words[stop:at], words[later.end : later.end + 1]
     again = bool(role) and after == role[:1]
+    if (same := _of_the_same(words, later, role)) >= 0:
+        at = max(stop, stop + same - 1)  # what is counted stays: nails | a stud
     first = _repeated_from(words, rows, earlier, later)
     put = tokens[later.start : later.end]
     if _bare(rows, later) and not _bare(rows, earlier):
         unit = _unit_of(words, rows, earlier)
+        past = unit is None and _past_inches(later)
+        unit = _unit_of(words, rows, earlier, past)
         if unit is None:
             return None
-        put += _at(tokens[unit : earlier.end], put[-1].end)
+        put += _at(tokens[unit : unit + 1 if past else earlier.end], put[-1].end)
     kept = [] if again or first < earlier.start or not _WRITTEN.isdisjoint(role) else _at(tokens[stop:at], put[-1].end)
     return [*tokens[:first], *put, *kept, *tokens[later.end :]]
 
@@ -151,17 +162,24 @@ def _goes_for(words: list[str], rows: Rows, earlier: Reading, later: Reading, pl
         return False  # two gables at 6/12, sorry, only one
     if pitched and not SIDES.isdisjoint(role):
         return False  # it's 28 wide, no hang on, the pitch is 6/12
-    again = bool(role) and after == role[:1]
+    again = bool(role) and (after == role[:1] or _of_the_same(words, later, role) >= 0)
     named = bool(after) and after[0] not in _ENDS and not pitched and "temperature" not in _kinds(rows, later)
     if role and not again and {*words[at:end]} <= {"really", "actually"}:
         return False  # cut at 30 by a corner that is really 118
     weak = words[end - 1] in WEAK and {*words[at:end]} <= WEAK | {","}
-    if {*between} <= _BETWEEN | {*context} | (_PITCHED if pitched else set()) and (
+    again_said = {word for word in between if f"{word}ing" in context or f"{word}s" in context}  # starting at 9, no start at 12
+    if {*between} <= _BETWEEN | {*context} | again_said | (_PITCHED if pitched else set()) and (
         not named or again or not (role or weak)
     ):  # 12 foot long, no 2 foot overhang
         return True
     no = {*words[at:end]} <= WEAK | {*",.;-…"}
     return (not no or begins_anew(between)) and still_of_it(between, (context, role, after), (earlier, later), _ENDS)
+
+
+def _of_the_same(words: list[str], later: Reading, role: list[str]) -> int:
+    """Where the place stands that both are told by, among the words after the earlier: 4 nails per stud, no, 2 a stud."""
+    link, place = [*words[later.end : later.end + 2], "", ""][:2]
+    return role.index(place) if link in ("a", "an", "per", "each", "every") and place in role else -1
 
 
 def _at(tokens: Sequence[Token], place: int) -> list[Token]:
@@ -221,11 +239,17 @@ def _alike(rows: Rows, earlier: Reading, later: Reading) -> bool:
     return _bare(rows, earlier) or _bare(rows, later) or not _kinds(rows, earlier).isdisjoint(_kinds(rows, later))
 
 
-def _unit_of(words: list[str], rows: Rows, earlier: Reading) -> int | None:
-    """Where the unit of the earlier quantity begins, for a later number without one; None where it has two."""
+def _past_inches(later: Reading) -> bool:
+    """Whether a number is no inches beside feet: 31 foot 8, make it | 32."""
+    return isinstance(later.value, Quantity) and later.value.value >= _FOOT
+
+
+def _unit_of(words: list[str], rows: Rows, earlier: Reading, first: bool = False) -> int | None:
+    """Where the unit of the earlier quantity begins, for a later number without one; None where it has two, unless the `first`
+    is wanted."""
     ends = [r.end for r in rows[earlier.start] if r.kind == "number" and r.end < earlier.end]
     if not ends:
         return None
     unit = max(ends)
     pitch = words[earlier.end - 1] in ("12", "twelve")
-    return unit if pitch or not any(rows[i] and rows[i][0].kind == "number" for i in range(unit, earlier.end)) else None
+    return unit if pitch or first or not any(rows[i] and rows[i][0].kind == "number" for i in range(unit, earlier.end)) else None

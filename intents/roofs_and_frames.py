@@ -16,18 +16,19 @@ from intents.chart import Chart
 from intents.conversion_told import conversion_told
 from intents.corner_told import setting_told
 from intents.count_is_size import count_is_size
+from intents.counted_things import gaps_counted, how_many_in
 from intents.crown_told import crown_told
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
 from intents.fastener_told import bite_asked
 from intents.from_each_end import from_each_end
-from intents.gable_and_wall import gable_and_wall
+from intents.gable_and_wall import gable_and_wall, no_gable_named
 from intents.half_round import half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
 from intents.ladder_told import foot_told
 from intents.leaning_told import leaning_told
-from intents.legs_counted import legs_counted
+from intents.legs_counted import legs_counted, none_out_of, on_each_edge
 from intents.lineal_told import lineal_told
 from intents.loads_told import loads_told
 from intents.money_sums import money_sums
@@ -44,6 +45,7 @@ from intents.tape_parts import tape_parts
 from intents.triangle_told import legs_told, out_and_up
 from intents.two_tellers import two_tellers
 from intents.up_the_slope import up_the_slope
+from intents.wall_long import wall_long
 from intents.wall_side import wall_side
 
 _WORKS = (
@@ -51,7 +53,8 @@ _WORKS = (
     out_and_up, legs_told, leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told,
     length_rather, roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
     loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud,
-    so_often, another_wall, from_each_end, sheets_told, tape_parts, foot_told, bite_asked,
+    so_often, another_wall, from_each_end, sheets_told, tape_parts, foot_told, bite_asked, gaps_counted, how_many_in, none_out_of,
+    on_each_edge, no_gable_named, wall_long,
 )  # fmt: skip
 
 

@@ -21,9 +21,10 @@ CUES = TOOK_BACK + tuple(
         "|excuse me|i should say|should say|oops|whoops|apologies|i meant to say|i mean to say|really"
         "|but really|but actually|but it is really|but it's really|but its really|but it is actually|but it's actually"
         "|i lie|i'm a liar|im a liar|i am a liar|hang about|as you were|beg pardon|more like|better make it|better make that"
-        "|call it|let's call it|that is wrong|that's wrong|thats wrong|not right"
+        "|call it|let's call it|that is wrong|that's wrong|thats wrong|not right|well|let's say|lets say|or say"
     ).split("|")
 )
+LOOSE = (("call", "it"), ("let's", "say"), ("lets", "say"), ("or", "say"), ("well",))  # which put right only what is near
 WEAK = frozenset(("no", "nope", "nah", "really", "actually"))  # a word that alone may say something else: no overhang
 SIDES = frozenset("wide high tall long deep thick across".split())
 _STARTS = frozenset(

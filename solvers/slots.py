@@ -32,7 +32,7 @@ class Slot:
     cued: bool = False  # taken only where the words beside it tell its role, never as what is left over
     over: str = ""  # the parameter it is more than, which tells the two apart where no words do
     beside: str = ""  # the parameter it says something of: no default is assumed where that is not known
-    unless: str = ""  # the parameter that does as well: needed only where that is not given
+    unless: str = ""  # the parameters, any of which does as well: needed only where none of them is given
     instead: tuple[str, ...] = ()  # the parameters that tell the same another way: said after them, it takes their place
     names: str = ""  # the parameter whose value this choice says what it is: on the page that goes by the choice's name
     quiet: bool = False  # said, it may change nothing that is shown: a least exposure that is kept anyway
@@ -51,7 +51,7 @@ class Parameter:
 
     def lacks(self, given: Container[str]) -> bool:
         """Whether it must be known and is not, among the parameters that were given."""
-        return self.required and self.name not in given and self.slot.unless not in given
+        return self.required and self.name not in given and not any(name in given for name in self.slot.unless.split())
 
     @property
     def label(self) -> str:

@@ -94,9 +94,11 @@ def conversion(
     unit = _code(to, given)
     if to in MARKS:
         work.tape_step = Fraction(1, MARKS[to])
+    kind = given.dimension
+    a_kind = f"{'an' if kind[0] in 'aeiou' else 'a'} {kind}"
     work.refuse_when(
         unit not in given.units,
-        f"{value} is a {given.dimension}, and {to.value} measure something else: ask for a unit of {given.dimension}",
+        f"{value} is {a_kind}, and {to.value} measure something else: ask for a unit of {kind}",
     )
     if to is Unit.INCHES and unit == given.unit == "in" and given.text.endswith(" in"):  # "2400 in inches": no unit was said
         raise NeedMore("to", f"{given.text or value} is in {to.value} already: into which unit?")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import Annotated
+from typing import Annotated, Any
 
 from solvers.coverage import CoverArea
 from solvers.errors import NeedMore
@@ -127,8 +127,14 @@ def cost(
         Slot("How much waste, in percent?", above=0, most=100, cued=True, quiet=True, name="waste", usual=(1, 35)),
     ]
     | None = None,
+    off: Annotated[
+        Percent,
+        Slot("How much is taken off, in percent?", above=0, below=100, cued=True, quiet=True, name="taken off", usual=(1, 50)),
+    ]
+    | None = None,
 ) -> None:
-    """What so many, so much area (or a wall or gable), or so much length costs at a price, with waste and tax where told.
+    """What so many, so much area (or a wall or gable), or so much length costs at a price, with waste, what is taken off and tax
+    where told.
 
     So many whole things with waste are whole again. Source: arithmetic. Refuses a price of nothing or less.
     """
@@ -139,21 +145,34 @@ def cost(
     if lost is not None:
         more = many * (1 + lost / 100)
         many = work.step("with waste", ceil(more) if many is count else more, "what is lost in cutting, bought too", many.unit)
-    if tax is None:
-        total = work.answer("cost", many * price, "all together", "money")
-        work.also("each", price)
+    total = many * price
+    if tax is None and off is None:
+        total = work.answer("cost", total, "all together", "money")
         work.caution("No tax, delivery or discount in it.")
     else:
-        total = work.step("before tax", many * price, "all together", "money")
-        with_tax = work.answer("cost", total + total * tax / 100, "with the tax on it", "money")
-        work.also("before tax", total)
-        work.also("tax", with_tax - total, "money")
-        work.also("each", price)
-        work.check("without its tax", with_tax / (1 + tax / 100), "=", total)
-        work.caution("No delivery or discount in it.")
+        total = _taken_off_and_taxed(work, total, tax, off)
+    work.also("each", price)
     _check_bounds(work, many, price, total)
     cents = work.step("in cents", many * (price * 100), "the same in the smallest coin, for the check", "none")
     work.check("counted in cents", cents / 100, "=", total)
+
+
+def _taken_off_and_taxed(work: Working, total: Any, tax: Term | None, off: Term | None) -> Term:
+    """The answer, what is taken off first and then taxed; what it was before either."""
+    before = now = work.step("before tax" if off is None else "before what is taken off", total, "all together", "money")
+    if off is not None:
+        less = now - now * off / 100
+        why = "with that taken off"
+        now = work.answer("cost", less, why, "money") if tax is None else work.step("before tax", less, why, "money")
+        work.also("taken off", before - now, "money")
+        work.check("put on again", now / (1 - off / 100), "=", before)
+    if tax is not None:
+        with_tax = work.answer("cost", now + now * tax / 100, "with the tax on it", "money")
+        work.also("before tax", now)
+        work.also("tax", with_tax - now, "money")
+        work.check("without its tax", with_tax / (1 + tax / 100), "=", now)
+    work.caution("No delivery or discount in it." if off is None else "No delivery in it.")
+    return before
 
 
 def _check_bounds(work: Working, many: Term, each: Term, total: Term) -> None:

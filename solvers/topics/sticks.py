@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import Annotated
+from typing import Annotated, Any
 
 from solvers.common import DUST_CAUTION, HEIGHT_CAUTION, SAW_CAUTION
 from solvers.coverage import NO_WASTE, Waste, check_whole, whole_pieces, with_waste
 from solvers.errors import NeedMore
 from solvers.exact import Term, ceil
-from solvers.quantities import Count, Length
+from solvers.quantities import Count, Length, Percent
 from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.story_pole import Mark, draw_strip, put_marks, refuse_crowd
@@ -45,7 +45,7 @@ TotalLength = Annotated[
 RowLength = Annotated[
     Length,
     Slot(
-        "What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000, over="spacing", unless="studs",
+        "What is the length of each one?", unit="ft", bare=("ft",), above=0, most=2000, over="spacing", unless="studs in_each",
         usual=(3, 200),
     ),
 ]  # fmt: skip
@@ -58,7 +58,7 @@ FastenerSpacing = Annotated[
         most=120,
         kept="fastener spacing",
         usual=(2, 36),
-        unless="studs",
+        unless="studs in_each",
         name="spacing",
     ),
 ]
@@ -90,7 +90,19 @@ def trim_sticks(work: Working, total: TotalLength, stock: Stock, waste: Waste = 
 @topic("fasteners", "takeoff")
 def fasteners(
     work: Working,
-    rows: Annotated[Count, Slot("How many courses or straps?", least=1, most=10_000, name="courses or straps", usual=(1, 200))],
+    rows: Annotated[
+        Count,
+        Slot(
+            "How many courses or straps?",
+            least=1,
+            most=10_000,
+            name="courses or straps",
+            usual=(1, 200),
+            unless="things",
+            instead=("things",),
+        ),
+    ]
+    | None = None,
     length: RowLength | None = None,
     spacing: FastenerSpacing | None = None,
     box: Annotated[Count, Slot("How many in a box?", least=1, most=100_000, name="box", cued=True, usual=(20, 10_000))]
@@ -99,14 +111,34 @@ def fasteners(
     | None = None,
     studs: Annotated[Count, Slot("How many studs does each one cross?", least=1, most=10_000, cued=True, usual=(2, 300))]
     | None = None,
+    in_each: Annotated[
+        Count, Slot("How many in each?", least=1, most=1000, name="in each", cued=True, quiet=True, usual=(1, 200))
+    ]
+    | None = None,
+    things: Annotated[
+        Count, Slot("How many are there?", least=1, most=100_000, name="how many", cued=True, quiet=True, usual=(1, 20_000))
+    ]
+    | None = None,
+    spares: Annotated[Percent, Slot("How many spares, in percent?", above=0, most=100, cued=True, quiet=True, usual=(1, 35))]
+    | None = None,
 ) -> None:
     """How many nails or screws for courses or straps of a length: one at each end and at most the spacing between, or
-    so many at each place (`at_each`); or so many for each stud that each of them crosses.
+    so many at each place (`at_each`); or so many for each stud that each of them crosses; or so many in each (`in_each`).
 
     Source: arithmetic. For the greatest spacing that is allowed, ask the cladding's maker or the code in force.
     """
+    counted = rows if things is None else things
+    if in_each is not None and counted is not None:
+        total = _all_of_them(work, counted * in_each, "so many in each", spares, box)
+        work.check("shared among them again", total / counted, "=", in_each)
+        return
+    if rows is None:
+        raise NeedMore("rows")
     if studs is not None:
-        _at_studs(work, rows, studs, at_each, box)
+        each = studs if at_each is None else work.step("each", studs * at_each, "so many at each stud", "count")
+        total = _all_of_them(work, rows * each, "for all of them", spares, box)
+        work.also("fasteners in each", each)
+        work.check("shared among them again", total / rows, "=", each)
         return
     if length is None or spacing is None:
         raise NeedMore("length" if length is None else "spacing")
@@ -114,25 +146,28 @@ def fasteners(
     spaces = work.step("spaces", ceil(12 * length / spacing), "spaces along one, none wider than the spacing", "count")
     places = work.step("places", spaces + 1, "one more place than spaces, as there is one at each end", "count")
     each = places if at_each is None else work.step("each", places * at_each, "so many at each place", "count")
-    total = work.answer("fasteners", rows * each, "for all of them", "count")
+    _all_of_them(work, rows * each, "for all of them", spares, box)
     work.also("fasteners in each", each)
     even = work.step("even spacing", 12 * length / spaces, "if they are spread evenly", "in")
     work.also("even spacing", even)
-    _boxed(work, total, box)
     work.check("spaces of the even size make the length", even * (places - 1), "=", 12 * length)
     work.check("the even spacing is within the spacing", even, "<=", spacing)
-    work.caution(HEIGHT_CAUTION, DUST_CAUTION, "No spares in it: a few are always dropped.")
     _draw_row(work, length, even, places)
 
 
-def _at_studs(work: Working, rows: Term, studs: Term, at_each: Term | None, box: Term | None) -> None:
-    """So many for each stud that each course crosses."""
-    each = studs if at_each is None else work.step("each", studs * at_each, "so many at each stud", "count")
-    total = work.answer("fasteners", rows * each, "for all of them", "count")
-    work.also("fasteners in each", each)
-    work.check("shared among them again", total / rows, "=", each)
-    _boxed(work, total, box)
-    work.caution(HEIGHT_CAUTION, DUST_CAUTION, "No spares in it: a few are always dropped.")
+def _all_of_them(work: Working, amount: Any, why: str, spares: Term | None, box: Term | None) -> Term:
+    """The answer, with the spares where they are told, in boxes where those are; what it is with none is given back."""
+    if spares is None:
+        total = bought = work.answer("fasteners", amount, why, "count")
+    else:
+        total = work.step("with no spares", amount, why, "count")
+        bought = work.answer("fasteners", ceil(total * (1 + spares / 100)), "the spares put to it, whole ones", "count")
+        work.also("with no spares", total)
+    _boxed(work, bought, box)
+    work.caution(HEIGHT_CAUTION, DUST_CAUTION)
+    if spares is None:
+        work.caution("No spares in it: a few are always dropped.")
+    return total
 
 
 def _boxed(work: Working, total: Term, box: Term | None) -> None:

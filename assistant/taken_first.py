@@ -1,0 +1,18 @@
+"""What a line may do with the answer before it, tried in this order before it is read as a change."""
+
+from __future__ import annotations
+
+from assistant.added_to_it import added_to_it
+from assistant.back_and_change import back_and_change
+from assistant.both_together import both_together
+from assistant.disputed import disputed
+from assistant.goes_on import goes_on
+from assistant.going_back import goes_back
+from assistant.priced_in_one import priced_in_one
+from assistant.several import so_many
+from assistant.share_of_last import share_told
+from assistant.shown import of_the_shown
+
+TAKEN_FIRST = (
+    share_told, priced_in_one, of_the_shown, both_together, disputed, added_to_it, so_many, back_and_change, goes_back, goes_on,
+)  # fmt: skip

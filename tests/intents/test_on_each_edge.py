@@ -1,0 +1,23 @@
+"""A hem or return that is on each edge is bent twice."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last
+
+
+@pytest.mark.parametrize(
+    ("line", "girth"),
+    [
+        ("legs 3 4 and 1 with a half inch hem on each edge, girth", 9),
+        ("girth of a drip edge 3 and 2 with a half inch hem both edges", 6),
+        ("coil wrap 5 1/2 face 1 inch return each side, how wide a strip", 7.5),
+        ("channel flashing 40 mm base and 25 mm legs both sides, girth", 90),
+        ("girth 1/2 hem, 4, 1/2 hem both edges", 5),
+        ("sill pan legs 6 2 2 each end turned up, girth", 10),
+        ("fascia wrap, 7 1/4 face, an inch under and a half inch hem, girth", 8.75),
+    ],
+)
+def test_girth(line: str, girth: float) -> None:
+    assert last(line)["answer"]["value"] == pytest.approx(girth)
