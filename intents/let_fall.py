@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.consulting import numbers_in
 from intents.listed_totals import AMOUNTS
 from intents.number_words import SMALL
 from intents.question import Heard, Question
 from intents.reading import Dims
-from solvers.quantities import Area, Count
+from solvers.quantities import Area, Count, Number, Pitch
 
 _THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
                     " sets lots batches stacks piles pallets".split())
@@ -29,6 +29,7 @@ _IN_ALL = frozenset("all together altogether total combined started left only".s
 _MOVES, _TOGETHER = ("wood movement", "thermal movement"), frozenset("total altogether together overall combined".split())
 _BOARDS = frozenset("boards planks pieces lengths sticks panels sheets".split())
 _SHARED = 4  # tokens from "half of them" to the end of what is asked
+_PITCHES, _SAID = frozenset(("pitch", "pitched", "pich")), 0.9
 _NEAR = 2  # words from the count to the things: four long walls
 
 
@@ -37,6 +38,8 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
     words = chart.words
     if question.topic in _FACES and (third := _third(chart, question)):
         return [third]
+    if "pitch" in question.givens and not question.left and (pitch := _other_pitch(chart, question)):
+        return [pitch]
     if question.topic in _MOVES and (boards := _boards_in_all(chart, question)):
         return [boards]
     if question.topic not in _TIMED or question.left or not _IN_ALL.isdisjoint(words) or _CUES.isdisjoint(words):
@@ -50,6 +53,22 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
         if told and left >> at & 1 and not any(_of_all(heard, word) for heard in question.givens.values()):
             return [chart.said(at, min(at + 2, len(words)))]
     return []
+
+
+def _other_pitch(chart: Chart, question: Question) -> str:
+    """A second pitch, of a question that takes one: five pitch one side and eight pitch the other."""
+    taken, used = question.givens["pitch"], numbers_in(chart, question)
+    if taken.end <= taken.start or not isinstance(taken.value, Pitch):
+        return ""
+    for reading in quantities(chart, 0, len(chart.words)):
+        value = reading.value.value if isinstance(reading.value, Pitch | Number) else None
+        called = not _PITCHES.isdisjoint(chart.words[reading.end : reading.end + 1])
+        pitch = isinstance(reading.value, Pitch) and reading.sure >= _SAID
+        if value is None or used >> reading.start & 1 or not (pitch or (reading.kind == "number" and called and value >= 1)):
+            continue
+        if value != taken.value.value:
+            return chart.said(reading.start, reading.end + called)
+    return ""
 
 
 def _boards_in_all(chart: Chart, question: Question) -> str:
