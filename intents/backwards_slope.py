@@ -55,6 +55,8 @@ def rafter_and_run(chart: Chart, questions: list[Question], topics: Mapping[str,
     """A rafter told beside its run or rise, for a pitch: "the rafter's 15 foot and the run's 13, what pitch"."""
     for question in questions:
         lengths = [h for h in question.givens.values() if h.end > h.start and isinstance(h.value, Length)]
+        if question.topic == PITCH and _rafter_for_rise(chart, question):
+            continue
         lacks = question.topic == SLOPED and question.missing == ["pitch"]  # which is what is asked
         asks = question.topic == PITCH or ((lacks or question.topic == TRIANGLE) and "pitch" in chart.words)
         if not asks or len(lengths) != 2 or "across" in question.givens or question.left or question.unplaced:
@@ -69,6 +71,18 @@ def rafter_and_run(chart: Chart, questions: list[Question], topics: Mapping[str,
         given = {"rise": told.get("RISE", rafter), "run": told.get("RUN", rafter)}
         given["rise_as" if "RUN" in told else "across"] = Heard("RAFTER", *_place(rafter))
         question.topic, question.givens, question.missing, question.swaps, question.rival = PITCH, given, [], [], False
+
+
+def _rafter_for_rise(chart: Chart, question: Question) -> bool:
+    """Whether a rafter beside the width of a building was taken for what it rises: 20 foot wide, 12 foot rafters, what pitch."""
+    rise, run = question.givens.get("rise"), question.givens.get("run")
+    if rise is None or run is None or rise.end <= rise.start or "rise_as" in question.givens:
+        return False
+    names = [{_named(chart, heard, before=before) for before in (True, False)} for heard in (rise, run)]
+    if "RAFTER" not in names[0] or names[1] != {""}:
+        return False
+    question.givens["rise_as"], question.swaps = Heard("RAFTER", *_place(rise)), []
+    return True
 
 
 def slope_for(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:

@@ -7,9 +7,10 @@ from dataclasses import replace
 from typing import Any
 
 from intents.chart import Chart
+from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.second_reader import places_of
-from solvers.quantities import Angle
+from solvers.quantities import Angle, Quantity
 
 _SET = frozenset("cut cuts set dialed dialled".split())
 _AT = frozenset(("at", "to", "on"))
@@ -17,6 +18,7 @@ _SAW = frozenset("the my saw blade it miter mitre".split())  # set the saw at 30
 _WHATS = frozenset("what what's whats which".split())
 _CORNERS = frozenset("corner corners angle inside outside cnr bend turn".split())
 _SIDES = frozenset(("inside", "outside"))
+_SHARPEST, STRAIGHT = 30, 180  # degrees; of a corner of trim
 MITER, SAW, FURTHEST = "miter for a corner", "can my saw cut it", 60  # degrees; no saw is swung further
 _SCORE = 3.0  # of a reading that only these words make
 _SETTINGS = frozenset("saw setting settings miter mitre miters cutting blade".split())
@@ -87,6 +89,21 @@ def corner_by_square(chart: Chart, questions: list[Question], _topics: Mapping[s
         told = chart.words[slice(*places_of(chart, setting))] if setting is not None and setting.end > setting.start else []
         if setting is not None and told[-1:] and told[-1] in ("square", "ninety", "90") and len(told) > 1:
             question.topic, question.givens, question.missing = MITER, {"corner": setting}, []
+
+
+def to_each_other(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """What two things stand at to each other is the corner between them, and nothing is so many times that."""
+    words = chart.words
+    first = next(iter(questions), None)
+    if "other" not in words or (first is not None and first.whole and first.topic not in (MITER, "tape arithmetic", "cost")):
+        return
+    said = [r for row in chart.readings for r in row if r.kind in ("number", "angle")]
+    said = [r for r in said if words[r.end : r.end + 3] == ["to", "each", "other"]]
+    said = [r for r in said if isinstance(r.value, Quantity) and _SHARPEST <= r.value.value < STRAIGHT]
+    place = next(p for p in topics[MITER] if p.name == "corner")
+    heard = heard_as(chart, place, max(said, key=lambda r: (r.end - r.start, r.kind == "angle")), True) if said else None
+    if heard is not None:
+        questions[:] = [Question(MITER, {"corner": heard}, _SCORE, words=["corner"])]
 
 
 def how_set(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:

@@ -14,7 +14,7 @@ from intents.bare_pitch import bare_pitch
 from intents.bay_told import bay_of_sides, turns_so_far
 from intents.chart import Chart
 from intents.conversion_told import conversion_told
-from intents.corner_told import corner_by_square, edge_told, how_set, setting_told
+from intents.corner_told import corner_by_square, edge_told, how_set, setting_told, to_each_other
 from intents.count_is_size import count_is_size
 from intents.crown_told import crown_told
 from intents.diagonal_told import diagonal_told
@@ -25,6 +25,7 @@ from intents.gable_and_wall import gable_and_wall
 from intents.half_round import half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
+from intents.labels_first import labels_first
 from intents.leaning_told import leaning_told
 from intents.legs_counted import legs_counted
 from intents.lineal_told import lineal_told
@@ -41,17 +42,18 @@ from intents.said_anyway import said_anyway
 from intents.so_often import so_often
 from intents.three_four_five import three_four_five
 from intents.triangle_told import legs_told, out_and_up
+from intents.two_ends import two_ends
 from intents.two_tellers import two_tellers
 from intents.up_the_slope import up_the_slope
 from intents.wall_side import wall_side
 
 _WORKS = (
-    each_leg, diagonal_told, three_four_five, backwards_slope, rafter_and_run, slope_for, hip_backwards, pitch_of_grade,
-    half_round, arc_told, out_and_up, legs_told, leaning_told, roof_by_heights, setting_told, edge_told, corner_by_square,
-    how_set, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told,
-    length_rather, roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
-    loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud,
-    so_often, another_wall, from_each_end, feet_of_buildings,
+    each_leg, labels_first, diagonal_told, three_four_five, backwards_slope, rafter_and_run, slope_for, hip_backwards,
+    pitch_of_grade, half_round, arc_told, out_and_up, legs_told, leaning_told, roof_by_heights, setting_told, edge_told,
+    corner_by_square, how_set, to_each_other, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told, length_rather,
+    roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told,
+    no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud, so_often,
+    another_wall, from_each_end, feet_of_buildings, two_ends,
 )  # fmt: skip
 
 
