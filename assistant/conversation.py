@@ -23,6 +23,7 @@ from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
 from assistant.openings_told import ask_their_size
+from assistant.other_leg import what_stays
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending
 from assistant.priced_in_one import priced_in_one
@@ -49,7 +50,7 @@ from solvers.slots import Given, said_anew
 NEAR = 0.3  # two topics this near in score are both likely
 LEVEL = 0.12  # and this near, they are equally so
 STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
-TAKEN_FIRST = (priced_in_one, of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)
+TAKEN_FIRST = (what_stays, priced_in_one, of_the_shown, both_together, so_many, back_and_change, goes_back, goes_on)
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
 

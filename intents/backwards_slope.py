@@ -78,8 +78,9 @@ def _rafter_for_rise(chart: Chart, question: Question) -> bool:
     rise, run = question.givens.get("rise"), question.givens.get("run")
     if rise is None or run is None or rise.end <= rise.start or "rise_as" in question.givens:
         return False
-    names = [{_named(chart, heard, before=before) for before in (True, False)} for heard in (rise, run)]
-    if "RAFTER" not in names[0] or names[1] != {""}:
+    start, end = places_of(chart, rise)
+    near = [*[word for word in chart.words[max(0, start - 3) : start] if word not in _IS][-1:], *chart.words[end : end + 1]]
+    if _RAFTERS.isdisjoint(near) or {_named(chart, run, before=before) for before in (True, False)} != {""}:
         return False
     question.givens["rise_as"], question.swaps = Heard("RAFTER", *_place(rise)), []
     return True

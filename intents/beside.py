@@ -352,15 +352,16 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     if not _ACROSS.isdisjoint(after[:1]):
         return _named_before(words, reading.start, end)
     they = not _THEY.isdisjoint(words[max(0, reading.start - 1) : reading.start]) and (not after or after[0] in _ENDS)
-    return STOCK if they and _named_before(words, reading.start, end) == STOCK else _face_of_trim(words, reading)
+    return STOCK if they and _named_before(words, reading.start, end) == STOCK else _face_of_trim(chart, reading)
 
 
-def _face_of_trim(words: list[str], reading: Reading) -> str:
-    """Whether it is how wide a piece of trim is: the skirting is 140 high, a 5 1/2 board."""
-    end = reading.end
+def _face_of_trim(chart: Chart, reading: Reading) -> str:
+    """Whether it is how wide a piece of trim is: the skirting is 140 high, a 5 1/2 board; never the rise of a pitch."""
+    words, end = chart.words, reading.end
+    pitched = any(r.kind == "pitch" for r in chart.readings[reading.start])
     before, after = _named_before(words, reading.start, end), _named(words, end) if end < len(words) else ""
     faced = before == TRIM and not _FACES.isdisjoint(words[end : end + 1])
-    return FACE if faced or (on_tape(reading) and TRIM in (before, after)) else ""
+    return FACE if not pitched and (faced or (on_tape(reading) and TRIM in (before, after))) else ""
 
 
 def _few(reading: Reading) -> bool:
