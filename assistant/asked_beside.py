@@ -219,6 +219,7 @@ ASKED: dict[str, Asks] = {
     ),
     "gable height": ((_RAKE, ("rake length",)),),
     "hip or valley length": (
+        (r"\bhow much (?:longer|more)\b|\blonger than\b|\bdifference\b", ("longer than the common",)),
         (r"\bper foot\b", ("per foot of run",)),
         (r"\bplumb cut|\bbacking", ("plumb cut of the hip", "backing")),
         (r"\b(?:level|seat) cut|\bbird'?s?[- ]?mouth", ("level cut of the hip",)),
@@ -244,7 +245,7 @@ ASKED: dict[str, Asks] = {
         ),
     ),
     "pitch from rise and run": (
-        (r"\bdegrees\b|\bangle\b", ("roof angle",)),
+        (r"\bdegrees?\b|\bangle\b", ("roof angle",)),
         (r"\bpercent(?:age)?\b|\bgrade\b", ("percent grade",)),
         (
             r"\bhow long\b|\b(?:slope|rafter) length\b|\blength (?:on|up|of|along) (?:the |its )?slope\b",

@@ -31,6 +31,7 @@ from assistant.no_change import (
     told_nothing,
 )
 from assistant.no_place import in_another_place
+from assistant.other_leg import other_leg
 from assistant.pending import Asked
 from assistant.record import Record, put_asked, put_noted
 from assistant.relative import by_so_much
@@ -266,9 +267,6 @@ def _keep_again(c: Conversation, record: Record, wanted: Wanted, text: str) -> b
     return True
 
 
-# ── what is to change ──
-
-
 def _readings(c: Conversation, wanted: Wanted, last: Asked, questions: list[Question]) -> list[Question]:
     """The change read against the last topic, once for each place that it could be meant for.
 
@@ -335,6 +333,8 @@ def _tells_more(questions: list[Question], last: Asked, more: Question, text: st
 def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Question], text: str = "") -> None:
     last = c.last
     assert last is not None
+    if other_leg(c, record, found, last):
+        return
     corrected = last.record.get("id")
     ways: list[tuple[Way, Question]] = [(way, more) for more in found for way in c.ways(more, last)]
     answered = [(way, more) for way, more in ways if not way.worked.refused] or in_another_place(c, found[0], last) or ways[:1]

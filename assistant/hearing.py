@@ -32,7 +32,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in the same line makes it nobody else's
-_ASKS = expression(r"\?|\b(how|what|what's|whats|which|need|want|where|(?:number|total|amount) to)\b|, total\W*$", re.IGNORECASE)
+_ASKS = expression(r"\?|\b(how|what'?s?|which|need|want|where|(?:number|total|amount) to)\b|, total\W*$|, is (?:that|it)\b", re.I)
 _SUPPOSES = expression(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supposing|say)\b", re.IGNORECASE)
 _STATES = expression(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
 # What would be, and is not.

@@ -106,14 +106,42 @@ _BETWEEN = expression(  # and none at the ends, of gaps
     r"(?: (?:them|em|'em|the [a-z]+|each(?: one)?|pieces))?(?: this time| then| instead)?\W*",
     re.IGNORECASE,
 )
+_AND_THE = r"\W*(?:(?:and|so|ok|now|then|what about|how about|what['’]?s|give me)\W+)*"
+_COMMON = expression(rf"{_AND_THE}(?:the )?commons?(?: then| too)?\W*", re.IGNORECASE)
+_TO_LEVEL = expression(
+    rf"{_AND_THE}(?:(?:at|for|the (?:joint|cut|one)) )?(?:where|when)(?: (?:it|that|they|the \w+))?"
+    r" (?:meets?|hits?|runs into|joins?) (?:up )?(?:with )?(?:the )?(?:level|flat|eaves?)"
+    r"(?: (?:trim|board|piece|frieze|fascia|one))?\W*"
+    rf"|{_AND_THE}(?:the )?(?:joint|cut) (?:with|to|at) the (?:level|flat)(?: (?:trim|board|piece|frieze|fascia|one))?\W*",
+    re.IGNORECASE,
+)
+_HANGS = expression(
+    r"\b(?:(?:i|it|we|they|the rakes?|that) )?(?:stick|hang|poke|run|stuck|hung)(?:s|ing)?"
+    r"(?: (?:it|them))? (?:out|over|past)\b(?: by)?",
+    re.IGNORECASE,
+)
 
 
 def in_its_names(text: str, last: Asked) -> str:
     """The line with the name that it leaves out; as it is where it leaves out none."""
     text = _AGAIN_BUT.sub(", ", _THAT_WAS.sub("", text))
     ways = (_things, _corner, _none_of_it, _each, _low, _in_percent, _stock, _so_often, _left_of_it, _setting, _so_many_in)
-    more = (_between, _right_setting, _in_pieces, _no_thing, _in_scale)
+    more = (_between, _right_setting, _in_pieces, _no_thing, _in_scale, _next_part, _hangs_out)
     return next((fuller for way in (*ways, *more) if (fuller := way(text, last))), text)
+
+
+def _next_part(text: str, last: Asked) -> str:
+    """The common, of a roof whose hip was told; where it meets the level trim, of one whose rake was cut."""
+    if last.topic.name == "hip or valley length" and _COMMON.fullmatch(text):
+        return "and the common rafter"
+    pitched = "pitch" in last.givens and last.topic.family == "corners"
+    return "rake to level joint" if pitched and _TO_LEVEL.fullmatch(text) else ""
+
+
+def _hangs_out(text: str, last: Asked) -> str:
+    """What sticks out is the overhang, of a topic that takes one: what if I stick out 8 inches."""
+    takes = any(parameter.name == "overhang" for parameter in last.topic.parameters)
+    return _HANGS.sub("overhang", text) if takes and len(numbers_in(text)) == 1 and _HANGS.search(text) else ""
 
 
 def _things(text: str, last: Asked) -> str:

@@ -68,10 +68,17 @@ def ways_of(question: Question, parameters: tuple[Parameter, ...], known: Collec
     for said in _likely(_per_foot(question), slots):
         for heard in in_usual_units(_one_unit(said, slots), slots, roofed):
             choices = [_choices(name, given, kinds[name]) for name, given in heard.items() if name in kinds]
-            found += islice(product(*choices), MOST_WAYS * 2)
+            pair = [n for n, h in heard.items() if n in slots and h.others and isinstance(h.value, Length) and slots[n].doubt]
+            one_unit = (way for way in product(*choices) if len(pair) != 2 or _of_one_unit(way, pair))
+            found += islice(one_unit, MOST_WAYS * 2)
     found = _first_of_twins(_each_once(found), slots, known)
     on_scale = [way for way in found if _one_scale(way)] or found[:1]  # a wall said to be at 70 °C is refused by what is worked
     return [{given.name: given for given in way} for way in on_scale[:MOST_WAYS]]
+
+
+def _of_one_unit(way: tuple[Given, ...], pair: list[str]) -> bool:
+    """Whether two sizes that may each be of two units are of the same: 30 by 40 is no 30 feet by 40 inches."""
+    return len({given.value.unit for given in way if given.name in pair}) == 1
 
 
 def twins(one: Slot, other: Slot) -> bool:

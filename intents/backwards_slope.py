@@ -16,12 +16,12 @@ from intents.question import Heard, Question
 from intents.second_reader import places_of
 from solvers.quantities import Length
 
-RISE, PITCH, TRIANGLE = "rise over a run", "pitch from rise and run", "right triangle"
-_TOPICS = frozenset((RISE, "sloped length", "rake length", "gable height"))
+RISE, PITCH, TRIANGLE, SLOPED = "rise over a run", "pitch from rise and run", "right triangle", "sloped length"
+_TOPICS = frozenset((RISE, SLOPED, "rake length", "gable height"))
 _RISES = frozenset("rise rises rising climb climbs".split())
 _HIGH = frozenset("tall high".split())  # after a length only, and of the gable or peak
 _RAFTERS = frozenset("rafter rafters rake rakes".split())
-_SLOPES = frozenset("slope rafter rake".split())
+_SLOPES = frozenset("slope sloped rafter rake".split())
 _IS = frozenset("is was are be being a an at : = by of".split())
 _LONG = frozenset(("long", "length"))
 _RUNS, _SPANS = frozenset(("run", "runs")), frozenset(("span", "spans", "width"))
@@ -55,7 +55,10 @@ def rafter_and_run(chart: Chart, questions: list[Question], topics: Mapping[str,
     """A rafter told beside its run or rise, for a pitch: "the rafter's 15 foot and the run's 13, what pitch"."""
     for question in questions:
         lengths = [h for h in question.givens.values() if h.end > h.start and isinstance(h.value, Length)]
-        asks = question.topic == PITCH or (question.topic == TRIANGLE and "pitch" in chart.words)
+        if question.topic == PITCH and _rafter_for_rise(chart, question):
+            continue
+        lacks = question.topic == SLOPED and question.missing == ["pitch"]  # which is what is asked
+        asks = question.topic == PITCH or ((lacks or question.topic == TRIANGLE) and "pitch" in chart.words)
         if not asks or len(lengths) != 2 or "across" in question.givens or question.left or question.unplaced:
             continue
         named = [_named(chart, heard, before=True) for heard in lengths]
@@ -70,19 +73,38 @@ def rafter_and_run(chart: Chart, questions: list[Question], topics: Mapping[str,
         question.topic, question.givens, question.missing, question.swaps, question.rival = PITCH, given, [], [], False
 
 
+def _rafter_for_rise(chart: Chart, question: Question) -> bool:
+    """Whether a rafter beside the width of a building was taken for what it rises: 20 foot wide, 12 foot rafters, what pitch."""
+    rise, run = question.givens.get("rise"), question.givens.get("run")
+    if rise is None or run is None or rise.end <= rise.start or "rise_as" in question.givens:
+        return False
+    start, end = places_of(chart, rise)
+    near = [*[word for word in chart.words[max(0, start - 3) : start] if word not in _IS][-1:], *chart.words[end : end + 1]]
+    if _RAFTERS.isdisjoint(near) or {_named(chart, run, before=before) for before in (True, False)} != {""}:
+        return False
+    question.givens["rise_as"], question.swaps = Heard("RAFTER", *_place(rise)), []
+    return True
+
+
 def slope_for(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """A length the slope is asked for is its run: "what's the slope length for 16 foot 6 with 4 foot 4 of rise"."""
     for question in questions:
-        slope, rise = question.givens.get("slope"), question.givens.get("rise")
-        if question.topic != TRIANGLE or slope is None or rise is None or "run" in question.givens or question.left:
+        long, rise = question.givens.get("slope") or question.givens.get("run"), question.givens.get("rise")
+        if question.topic != TRIANGLE or long is None or rise is None or question.left or not _wants_slope(question):
             continue
-        start = places_of(chart, slope)[0]
+        start = places_of(chart, long)[0]
         before = [word for word in chart.words[max(0, start - 6) : start] if word not in ("a", "an", "the")]
         asked = [word for word in before[:-1] if word not in _LONG]
-        if before[-1:] and before[-1] in _OVER and asked[-1:] and asked[-1] in _SLOPES and not _ASKS.isdisjoint(asked):
+        if before[-1:] and before[-1] in _OVER and asked[-1:] and asked[-1] in _SLOPES:
             kept = {name: heard for name, heard in question.givens.items() if name != "slope"}
-            question.givens = kept | {"run": slope, "wanted": Heard("SLOPE", slope.start, slope.start, "")}
-            question.swaps, question.rival = [], False
+            question.givens = kept | {"run": long, "wanted": Heard("SLOPE", long.start, long.start, "")}
+            question.swaps, question.rival, question.lacking = [], False, 0
+
+
+def _wants_slope(question: Question) -> bool:
+    """Whether of two parts of a triangle the slope may be asked for, no other part being."""
+    wanted = question.givens.get("wanted")
+    return len(question.givens.keys() - {"wanted"}) == 2 and (wanted is None or str(wanted.value).upper() == "SLOPE")
 
 
 def _alike(chart: Chart, lengths: list[Heard]) -> list[Heard]:

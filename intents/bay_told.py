@@ -9,16 +9,20 @@ from typing import Any
 from intents.chart import Chart
 from intents.placing import heard_as
 from intents.question import Heard, Question
+from intents.reading import Reading
 from intents.second_reader import places_of
 from solvers.quantities import Angle, Quantity
 
-TOPIC = "polygon"
+TOPIC, MITER = "polygon", "miter for a corner"
 _SIDES = frozenset("sides sided side pieces".split())
 _SIDED = frozenset("ring full regular octagon hexagon turret gazebo column".split())
 _IS = frozenset(("is", "at", "turns", "measures", "reads", "about", "a"))
 LEAST, MOST = 20, 90  # degrees that a bay turns
 _WIDE = frozenset("wide across inches inch in feet foot ft mm".split())
 _TURNS = frozenset("turns turn turned turning angled".split())
+_BY = frozenset("off out back in at by to away".split())
+_CORNER, _BLUNTEST = "corner", 175  # degrees; what the walls of a bay meet at is the corner, wider than it turns
+_MEET = frozenset("meet meets meeting between corner corners inside included".split())
 _REACH = 6
 _SCORE = 3.0  # of a reading that only these words make
 
@@ -59,7 +63,10 @@ def _wide(chart: Chart, end: int) -> bool:
 
 
 def _turned(chart: Chart, at: int) -> bool:
-    return chart.words[at - 1] in _TURNS
+    """Whether the number there is right after a word of turning, small words aside: the sides turn off at 45."""
+    while at and chart.words[at - 1] in _BY:
+        at -= 1
+    return chart.words[at - 1 : at] != [] and chart.words[at - 1] in _TURNS
 
 
 def bay_of_sides(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
@@ -73,10 +80,22 @@ def bay_of_sides(chart: Chart, questions: list[Question], topics: Mapping[str, A
         return
     told = places_of(chart, sides)[0]
     place = next(p for p in topics[TOPIC] if p.name == "bay")
-    turns = [r for row in chart.readings for r in row if r.kind in ("number", "angle", "plural") and r.start != told]
-    turns = [r for r in turns if isinstance(r.value, Quantity) and LEAST <= r.value.value <= MOST]
+    said = [r for row in chart.readings for r in row if r.kind in ("number", "angle", "plural") and r.start != told]
+    said = [r for r in said if isinstance(r.value, Quantity)]
+    corners = [r for r in said if MOST < r.value.value <= _BLUNTEST]  # type: ignore[union-attr]
+    if corners and not _MEET.isdisjoint(chart.words):
+        _corner_of_bay(chart, questions, topics, max(corners, key=lambda r: (r.end, r.kind == "angle")))
+        return
+    turns = [r for r in said if LEAST <= r.value.value <= MOST]  # type: ignore[union-attr]
     heard = heard_as(chart, place, max(turns, key=lambda r: (r.end, r.kind == "angle")), True) if turns else None
     if heard is not None:
         questions[:] = [Question(TOPIC, {"bay": heard}, _SCORE, words=first.words, manner=first.manner)]
     elif _SIDED.isdisjoint(chart.words):  # so many sides tell no angle of it
         first.givens, first.swaps = {"shape": replace(sides, value="BAY", others=())}, []
+
+
+def _corner_of_bay(chart: Chart, questions: list[Question], topics: Mapping[str, Any], said: Reading) -> None:
+    """What the walls of a bay meet at is its corner: a bay with three sides, the walls meet at 135."""
+    heard = heard_as(chart, next(p for p in topics[MITER] if p.name == _CORNER), said, True)
+    if heard is not None:
+        questions[:] = [Question(MITER, {_CORNER: heard}, _SCORE, words=["bay"])]

@@ -25,7 +25,7 @@ from intents.no_money import money_told
 from intents.other_sizes import other_sizes
 from intents.reading import Dims, Reading
 from intents.remarks import up_to_stop
-from intents.timber_names import MADE_OF, made_of, of_fastener, section, timber
+from intents.timber_names import MADE_OF, gauge, made_of, of_fastener, on_tape, section, timber
 from solvers.quantities import Count, Length, Number, Quantity
 from solvers.slots import Parameter
 
@@ -50,7 +50,7 @@ _NAMES = (
     | dict.fromkeys(("saw", "saws", "chopsaw", "blade"), SAW)
     | dict.fromkeys(
         "trim trims moulding molding mouldings moldings mould casing casings fascia skirt skirting baseboard board boards cove"
-        " crown frieze cornerboards cornerboard".split(),
+        " crown frieze cornerboards cornerboard architrave architraves".split(),
         TRIM,
     )
     | dict.fromkeys("footers lengths sticks stick stock lumber timber planks sheets".split(), STOCK)
@@ -141,9 +141,8 @@ _UNCOUNTED = (  # however many there are
 )
 LEAST_STOCK = 4  # ft
 WIDEST_FACE = 24  # in
-MOST_VENTS, MOST_GAUGE = 20, 31
 _FACES = frozenset("high tall wide deep thick across".split())
-LEAST_SURE = 0.5  # of a reading that is tied to a thing
+MOST_VENTS, LEAST_SURE = 20, 0.5  # and how sure a reading is that is tied to a thing
 
 
 class Tied(NamedTuple):
@@ -234,7 +233,7 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if timber(chart, reading):
                 yield Tied(TIMBER, start, reading.end)
                 break
-            if section(words, reading) or _gauge(words, reading) or of_fastener(words, reading):
+            if section(words, reading) or gauge(words, reading) or of_fastener(words, reading):
                 yield Tied(SECTION, start, reading.end)
                 break
             if cuts and _face(words, reading):
@@ -246,12 +245,6 @@ def _tied(chart: Chart) -> Iterator[Tied]:
             if what:
                 yield Tied(what, start, reading.end)
                 break
-
-
-def _gauge(words: list[str], reading: Reading) -> bool:
-    """Whether it tells how thick wire or sheet is: 12 gauge."""
-    thick = reading.value.value if isinstance(reading.value, Number) else MOST_GAUGE
-    return words[reading.end : reading.end + 1] == ["gauge"] and thick < MOST_GAUGE
 
 
 def _face(words: list[str], reading: Reading) -> bool:
@@ -359,7 +352,16 @@ def _number_of(chart: Chart, reading: Reading) -> str:
     if not _ACROSS.isdisjoint(after[:1]):
         return _named_before(words, reading.start, end)
     they = not _THEY.isdisjoint(words[max(0, reading.start - 1) : reading.start]) and (not after or after[0] in _ENDS)
-    return STOCK if they and _named_before(words, reading.start, end) == STOCK else ""
+    return STOCK if they and _named_before(words, reading.start, end) == STOCK else _face_of_trim(chart, reading)
+
+
+def _face_of_trim(chart: Chart, reading: Reading) -> str:
+    """Whether it is how wide a piece of trim is: the skirting is 140 high, a 5 1/2 board; never the rise of a pitch."""
+    words, end = chart.words, reading.end
+    pitched = any(r.kind == "pitch" for r in chart.readings[reading.start])
+    before, after = _named_before(words, reading.start, end), _named(words, end) if end < len(words) else ""
+    faced = before == TRIM and not _FACES.isdisjoint(words[end : end + 1])
+    return FACE if not pitched and (faced or (on_tape(reading) and TRIM in (before, after))) else ""
 
 
 def _few(reading: Reading) -> bool:

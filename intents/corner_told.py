@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from intents.chart import Chart
+from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.second_reader import places_of
-from solvers.quantities import Angle
+from solvers.quantities import Angle, Quantity
 
 _SET = frozenset("cut cuts set dialed dialled".split())
 _AT = frozenset(("at", "to", "on"))
@@ -16,12 +18,15 @@ _SAW = frozenset("the my saw blade it miter mitre".split())  # set the saw at 30
 _WHATS = frozenset("what what's whats which".split())
 _CORNERS = frozenset("corner corners angle inside outside cnr bend turn".split())
 _SIDES = frozenset(("inside", "outside"))
-MITER, FURTHEST = "miter for a corner", 60  # degrees; no saw is swung further
+_SHARPEST, STRAIGHT = 30, 180  # degrees; of a corner of trim
+MITER, SAW, FURTHEST = "miter for a corner", "can my saw cut it", 60  # degrees; no saw is swung further
 _SCORE = 3.0  # of a reading that only these words make
 _SETTINGS = frozenset("saw setting settings miter mitre miters cutting blade".split())
 _PIECES = frozenset("each both two saw".split())
 _IS = frozenset("is at of a reads measures , =".split())
 _DEGREES = frozenset("degree degrees deg ° on the".split())
+_SET_WHAT = frozenset(("what", do, i, verb) for do in ("do", "would", "should") for i in ("i", "you") for verb in ("set", "dial"))
+_ITS = frozenset("its my along across of a".split())
 _ROOFS = frozenset(  # one of these is in what asks for a pitch
     "pitch pitches pitched pich roof roofs rafter rafters twelve twelfths twelfs 12 slope slopes sloped rise rises inches inch"
     " foot ft rake rakes gable barge steep percent grade".split()
@@ -75,6 +80,59 @@ def setting_told(chart: Chart, questions: list[Question], _topics: Mapping[str, 
             given = {"turn": heard, "told": Heard("SETTING", heard.start, heard.end, heard.text)}
             questions[:] = [Question(MITER, given, _SCORE, words=["corner"])]
             return
+
+
+def corner_by_square(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """An angle told by how far it is from square is a corner, and no setting: three degrees shy of square, miter it to what."""
+    for question in questions:
+        setting = question.givens.get("setting") if question.topic == SAW and len(question.givens) == 1 else None
+        told = chart.words[slice(*places_of(chart, setting))] if setting is not None and setting.end > setting.start else []
+        if setting is not None and told[-1:] and told[-1] in ("square", "ninety", "90") and len(told) > 1:
+            question.topic, question.givens, question.missing = MITER, {"corner": setting}, []
+
+
+def to_each_other(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
+    """What two things stand at to each other is the corner between them, and nothing is so many times that."""
+    words = chart.words
+    first = next(iter(questions), None)
+    if "other" not in words or (first is not None and first.whole and first.topic not in (MITER, "tape arithmetic", "cost")):
+        return
+    said = [r for row in chart.readings for r in row if r.kind in ("number", "angle")]
+    said = [r for r in said if words[r.end : r.end + 3] == ["to", "each", "other"]]
+    said = [r for r in said if isinstance(r.value, Quantity) and _SHARPEST <= r.value.value < STRAIGHT]
+    place = next(p for p in topics[MITER] if p.name == "corner")
+    heard = heard_as(chart, place, max(said, key=lambda r: (r.end - r.start, r.kind == "angle")), True) if said else None
+    if heard is not None:
+        questions[:] = [Question(MITER, {"corner": heard}, _SCORE, words=["corner"])]
+
+
+def how_set(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """What to set, of a cut and what the saw goes to, is how it is cut: the stop's 47, got to do 58, what do I set."""
+    if not any(words in _SET_WHAT for words in zip(chart.words, chart.words[1:], chart.words[2:], chart.words[3:], strict=False)):
+        return
+    for question in questions:
+        if question.topic == SAW and {"setting", "limit"} == question.givens.keys():
+            question.givens["asked"] = Heard("HOW", 0, 0, "")
+
+
+def edge_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """What a bevel gauge reads on the edge of a piece is no corner: it reads 67 1/2 on the edge, what's that on the saw."""
+    words = chart.words
+    if "edge" not in words or _SETTINGS.isdisjoint(words):
+        return
+    for question in questions:
+        corner = question.givens.get({MITER: "corner", "polygon": "sides"}.get(question.topic, "setting"))
+        if corner is None or len(question.givens) > 1 or corner.end <= corner.start:
+            continue
+        start, end = places_of(chart, corner)
+        before = [word for word in words[max(0, start - 4) : start] if word not in _IS]
+        after = [word for word in words[end : end + 4] if word not in _DEGREES | _ITS]
+        named = before[-2:] in (["edge", "angle"], ["edge", "angles"]) or before[-1:] == ["edge"]
+        if named or after[:1] == ["edge"]:
+            corner = replace(corner, value=Angle(corner.value.value, "deg", corner.text), others=())
+            told = Heard("EDGE", corner.start, corner.end, corner.text)
+            question.topic, question.givens = MITER, {"turn": corner, "told": told}
+            question.swaps, question.missing, question.lacking = [], [], 0
 
 
 def _makes_corner(words: list[str], at: int) -> bool:

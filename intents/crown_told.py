@@ -22,7 +22,7 @@ _SPRUNG = frozenset("crown cornice cove coving".split())
 _SMALL = frozenset(
     "moulding molding mouldings moldings mould mold trim at on a an the for of in with is to angle angles degree degrees ° spring"
     " corner inside outside wall what whats what's s miter mitre bevel saw settings setting cut cuts set and , . ? i do my round"
-    " around going goes meets which from ceiling into square".split()
+    " around going goes meets which from ceiling into square lay laid lie it flat down dead".split()
 )
 SPRINGS, CORNERS, SQUARE = (20, 70), (60, 175), 90  # degrees
 SAID_OF_PAIR = 3  # numbers, two of them the moulding's name

@@ -8,6 +8,7 @@ from __future__ import annotations
 from intents.expressions import expression
 
 _SLOPED = r"(?:slope|slant|incline|roof|rafters?|rake|ramp|hill|bank)"
+_LINE = r"(?:rafter|slope|sloped|slant|rake)"
 _IS = r"(?: (?:of|is|about|at|by|up|down|only|just|a|an|in|all|out|comes|to|the))*"
 _LEANS = (
     r"(?:rafters?|struts?|ropes?|guys?|wires?|cables?|planks?|braces?|props?|poles?|sticks|boards?|sheets?|panels?|legs|ladders?"
@@ -32,16 +33,18 @@ RUN = expression(
     rf"|\b(?:goes?|comes?|sticks?|reach(?:es)?|stands?|juts?|runs?|lands?|sits?) (?:in|out|across|back|over|off|along) @"
     rf"|\b(?:run|runs|running){_IS} @ (?:level|flat|across|on the (?:level|flat|ground))\b|\bon the level @"
     r"|\b(?:drop|dropp|ris|fall|climb)\w* L (?:in|for|per|every) @"
+    rf"|^(?!.*\bpitch\b).*\brun(?: is| of)? @|\b(?:length|{_SLOPED}) (?:for|on) @"
 )
 SLOPE = expression(
     rf"@ (?:long )?{_LEANS}\b(?! (?:and|up|out))|\b(?:up|along|down) the {_SLOPED}(?: \w+){{0,1}} @"
-    rf"|@ (?:long )?(?:up|along|down) (?:the |its )?{_SLOPED}\b|\b{_LEANS}(?: is)? @ (?:long )?(?=lean|meet)"
+    rf"|@ (?:long |measured |taped )?(?:up|along|down) (?:the |its )?{_SLOPED}\b|\b{_LEANS}(?: is)? @ (?:long )?(?=lean|meet)"
+    rf"|\b{_LINE} length(?: is| of| at)? @(?! of (?:rise|run))|\b(?:my|the) rafter(?: is)? @(?! of )"
 )
 # What asks for which part.
 _DOES = r"(?:does|do|will|would|did|is|of a)(?: (?:it|they|that|the \w+))?"
 HIGH = expression(
     rf"\bhow (?:high|tall|far up|far down)\b(?! (?:the |its |this )?{_SLOPED})"
-    rf"|\bhow much {_DOES} (?:climb|rise|drop|fall|lift|go up|come up)\b"
+    rf"|\bhow much (?:higher|taller|lower)\b|\bhow much {_DOES} (?:climb|rise|drop|fall|lift|go up|come up)\b"
     r"|(?:, |what is )(?:the )?(?:rise|climb|drop|height)(?: (?:at|of|to) (?:the )?\w+)?[ ?.]*$"
 )
 _FAR_UP = rf"\bhow far (?:up|down|along) (?:the |its |this )?{_SLOPED}(?: is (?:it|that))?(?= (?:from|to|,|\?|\.)|$)"
@@ -50,13 +53,15 @@ LONG = expression(
     rf"|{_FAR_UP}|\blength (?:along|up|on) (?:the |its )?{_SLOPED}\b|\blength of (?:the |that )?{_LEANS}"
     r"|\bhow much (?:rope|wire|cable|line|chain|guy)\b|\bthe slant\b(?! \w)|\bthe slant of\b"
     r"|(?:, |and )(?:the )?(?:rafter|slant|slope|strut|brace) (?:line|length)[ ?.]*$"
+    rf"|\b{_LINE} length\b(?!(?: is| of| at)? L)"
 )
 OUT = expression(
     r"\bhow long (?:is |does )?(?:the |its )?(?:run|base)\b|\bhow far (?:out|in|off|back|away)\b"
     r"|\bhow much (?:run|ground|floor)\b|\bwhat is the run\b|, (?:the )?(?:level )?run[ ?.]*$"
 )
 STEEP = expression(
-    r", (?:the )?angle[ ?.]*$|\bhow steep\b(?!.*percent)|\b(?:what|which) angle\b|\b(?:in|many|how many) degrees\b"
+    r", (?:the )?angle[ ?.]*$|\bhow steep\b(?!.*percent)|\b(?:what|which|what is the|find the) angle\b"
+    r"|\b(?:in|many|how many) degrees\b"
 )
 GRADE = expression(r"\b(?:percent|percentage|grade)\b")
 # What tells that two things alike lean on each other, so that what is told of both is twice the run.

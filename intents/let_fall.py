@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.consulting import numbers_in
 from intents.listed_totals import AMOUNTS
 from intents.number_words import SMALL
 from intents.question import Heard, Question
 from intents.reading import Dims
-from solvers.quantities import Area, Count, Length, Number
+from solvers.quantities import Area, Count, Length, Number, Pitch
 
 _THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
                     " sets lots batches stacks piles pallets edges layers coats storeys stories".split())
@@ -33,6 +33,7 @@ _EACH_AT, _SEVERAL, _SURE = frozenset(("@", "×", "at")), range(2, 13), 0.9
 _LED = (["at"], ["@"], ["by"], ["×"], ["/"], ["-"])
 _OF = frozenset("area squares total boards straps panels weight cost".split())
 _ENDS: tuple[list[str], ...] = ([], ["?"], ["."], [","])
+_PITCHES, _SAID = frozenset(("pitch", "pitched", "pich")), 0.9
 _NEAR = 2  # words from the count to the things: four long walls
 
 
@@ -43,6 +44,8 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
         return [several]
     if question.topic in _FACES and (third := _third(chart, question)):
         return [third]
+    if "pitch" in question.givens and not question.left and (pitch := _other_pitch(chart, question)):
+        return [pitch]
     if question.topic in _MOVES and (boards := _boards_in_all(chart, question)):
         return [boards]
     if question.topic not in _TIMED or question.left or not _IN_ALL.isdisjoint(words):
@@ -71,6 +74,22 @@ def _times_a_length(chart: Chart, question: Question) -> str:
         whole = many is not None and isinstance(many.value, Number) and many.value.value in _SEVERAL
         if whole and any(r.kind == "length" and r.sure >= _SURE for r in long) and chart.words[at - 2 : at - 1] not in _LED:
             return chart.said(at - 1, max(r.end for r in long))
+    return ""
+
+
+def _other_pitch(chart: Chart, question: Question) -> str:
+    """A second pitch, of a question that takes one: five pitch one side and eight pitch the other."""
+    taken, used = question.givens["pitch"], numbers_in(chart, question)
+    if taken.end <= taken.start or not isinstance(taken.value, Pitch):
+        return ""
+    for reading in quantities(chart, 0, len(chart.words)):
+        value = reading.value.value if isinstance(reading.value, Pitch | Number) else None
+        called = not _PITCHES.isdisjoint(chart.words[reading.end : reading.end + 1])
+        pitch = isinstance(reading.value, Pitch) and reading.sure >= _SAID
+        if value is None or used >> reading.start & 1 or not (pitch or (reading.kind == "number" and called and value >= 1)):
+            continue
+        if value != taken.value.value:
+            return chart.said(reading.start, reading.end + called)
     return ""
 
 

@@ -54,7 +54,7 @@ _RAFTERS = frozenset("rafter rafters commons".split())
 _LONG = frozenset("long length lengths".split())
 _NAMES = {"RUN": frozenset(("run", "runs")), "GABLE": _WIDE | _SPANS | {"building"}, "RAFTER": _RAFTERS}
 _DECKS = frozenset("deck porch patio slab floor balcony carport".split())
-_LEAST_WIDE, _MOST_WIDE = 5, 60  # ft
+_LEAST_WIDE, _MOST_WIDE, _LEAST_ROOF = 5, 60, 12  # ft
 _PEAKS = frozenset("peak ridge middle centre center apex".split())
 _STOPS = STOPS | {":"}
 _BEFORE, _AFTER = 6, 3
@@ -218,7 +218,9 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
         return ways
     if question.topic == HIP and not _RISES.isdisjoint({*before[:2], *after[:1]}):
         return ["RISE"]
-    return _across(chart, question.topic, before, after)
+    ways = _across(chart, question.topic, before, after)
+    roofed = question.topic == PITCH and any(size.to("ft").value >= _LEAST_ROOF for size in (run.value, *run.others))
+    return ["RUN", "GABLE"] if not ways and roofed and after[:1] == ["wide"] and not _one_way(chart, _ONE_WAY) else ways
 
 
 def _half_is(before: list[str]) -> bool:

@@ -27,6 +27,7 @@ _COMPARING = frozenset("is are was does do".split())  # "is 3/8 less than 10 mm"
 WHOLES = frozenset("span width gable building house".split())
 _BEING = frozenset("of is = : 's at about".split())
 FINEST = 16  # 1/150 of a floor is a ratio of vents
+_HALVED = (("half", "span"), ("half", "width"))
 _FAR = 12  # words back to what "that" is
 _KINDS = ("length", "number", "area")
 
@@ -42,6 +43,8 @@ def shares(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]
         yield from _differences(words, chart, row)
         if words[at] == "half":
             yield from _whole(words, chart, at)
+        elif (half := _sized(row)) and half.kind == "length" and tuple(words[half.end : half.end + 2]) in _HALVED:
+            yield _part(at, half.end + 2, half, Fraction(2))  # a 13 foot 6 half span
         for end, share in _shares_at(words, row, at):
             found = _of_another(words, chart, at, end, share) or _of_that(words, chart, at, end, share)
             if found is not None:

@@ -50,6 +50,8 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
             yield Reading("pitch", i, rise.end + 2, Pitch(rise.value * 12 / 1000, "in12"), 0.9)
         if rise.value.numerator < rise.value.denominator:
             yield from _part_a_foot(line, i, rise)
+        elif line.words[rise.end : rise.end + 3] == ["to", "the", "foot"] and not _ROOFED.isdisjoint(line.words):
+            yield Reading("pitch", i, rise.end + 3, Pitch(rise.value, "in12"), 0.9)  # stepped off: nine to the foot
         if word == "on" and _counted(line, rise.end + 1):
             continue
         if word in _PITCH:

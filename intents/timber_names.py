@@ -26,7 +26,8 @@ _STRAPS = frozenset("battens strapping furring lath laths straps mesh".split())
 _THICKEST = 4  # in
 _FASTENERS = frozenset("nail nails screw screws staple staples fastener fasteners".split())
 _KINDS = frozenset("deck trim roofing siding ring stainless galvanized galvanised wood finish structural coated".split())
-_LONGEST = 13  # in, of a screw
+_MOST_GAUGE = 31
+_LONGEST = 13  # in, of a screw; and the widest face
 
 
 def section(words: Sequence[str], reading: Reading) -> bool:
@@ -76,3 +77,15 @@ def _nominal(reading: Reading) -> bool:
     parts = reading.value.parts if isinstance(reading.value, Dims) else ()
     sizes = [part.value.value for part in parts if isinstance(part.value, Number)]
     return len(sizes) == len(parts) == 2 and sizes[0] in _THICK and sizes[1] in _WIDE
+
+
+def on_tape(reading: Reading) -> bool:
+    """Whether a bare number is so many inches and a part of one, as no angle or count is told: a 5 1/2 board."""
+    value = reading.value.value if isinstance(reading.value, Number) else None
+    return value is not None and value < _LONGEST and value.denominator in (2, 4, 8, 16)
+
+
+def gauge(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it tells how thick wire or sheet is: 12 gauge."""
+    thick = reading.value.value if isinstance(reading.value, Number) else _MOST_GAUGE
+    return words[reading.end : reading.end + 1] == ["gauge"] and thick < _MOST_GAUGE

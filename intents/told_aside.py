@@ -71,7 +71,8 @@ _ITS_OWN = frozenset("it they price cost this that these those".split())
 _BUILDINGS = frozenset("house building barn shed garage place".split())
 _NAILS = frozenset("screw screws nail nails fastener fasteners fixing fixings".split())
 _WANTS = (("only", "want"), ("just", "want"), ("only", "need"), ("just", "need"), ("only", "care"), ("only", "after"))
-USELESS = frozenset("slope rake it them rule ton tonne was were worth".split()).union(
+_MEANT, _WHERE = frozenset("ought supposed meant".split()), frozenset(("where", "when", "though", "but"))
+USELESS = _MEANT | frozenset("slope rake it them rule ton tonne was were worth".split()).union(
     _METAL, _BUILDINGS, _FREIGHT, _HEADS, _PERSON
 )
 CUES = (
@@ -109,7 +110,7 @@ def of_no_use(chart: Chart) -> int:
     for reading in quantities(chart, 0, len(words)):
         lying = isinstance(reading.value, Pitch) and slope
         other = priced and _other_price(words, reading)
-        if lying or other or _says_or_is(words, reading) or _of_stuff(words, reading):
+        if lying or other or _should_have_been(words, reading) or _says_or_is(words, reading) or _of_stuff(words, reading):
             mask |= span(reading.start, reading.end)
     return mask
 
@@ -141,6 +142,12 @@ def _says_or_is(words: Sequence[str], reading: Reading) -> bool:
     after = words[reading.end : reading.end + 1]
     aged = isinstance(reading.value, Number) and _YOUNGEST <= reading.value.value <= _OLDEST and before[-1] == "is"
     return aged and (not after or after[0] in ENDS or after[0] == "and")
+
+
+def _should_have_been(words: Sequence[str], reading: Reading) -> bool:
+    """Whether it is what a thing was meant to be, and is not: reads 87 where it ought to be | 90."""
+    before = words[max(0, reading.start - _LED) : reading.start]
+    return before[-2:] == ["to", "be"] and not _MEANT.isdisjoint(before) and not _WHERE.isdisjoint(before)
 
 
 def _other_price(words: Sequence[str], reading: Reading) -> bool:

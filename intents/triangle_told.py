@@ -46,6 +46,7 @@ _ASKS_LONG = frozenset((("how", "long"), ("what", "length")))
 _SUMS = frozenset("minus less plus difference left remaining total altogether area squares cost".split())
 SLOPED, _STEEP, _SAID = "sloped length", frozenset("pitch angle percent ratio".split()), 0.9
 _ANGLES = frozenset("angle steep degrees".split())
+LEAST_LEG = 24  # in; less may be the inches in a foot of run
 _SCORE = 3.0  # of a reading that only these words make
 _REACH = 6  # words from what is told to its length: the hypotenuse of the gusset is 41 1/2
 
@@ -181,12 +182,30 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
 def legs_told(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """How long a thing is along its slope, told by how far it goes up and out and no pitch, is the long side of a triangle."""
     first = next(iter(questions), None)
+    if first is not None and first.topic == SLOPED and (apart := _legs_of_pitch(chart, first, topics)):
+        questions[0] = Question(TRIANGLE, {**apart, "wanted": Heard("SLOPE", 0, 0, "")}, first.score, words=first.words)
+        return
     if first is None or first.topic != SLOPED or first.missing != ["pitch"] or first.unplaced or first.swaps:
         return
     legs = {name: heard for name, heard in first.givens.items() if heard.end > heard.start and isinstance(heard.value, Length)}
     steep = any(r.kind in _STEEP and r.sure >= _SAID for row in chart.readings for r in row)
     if legs.keys() == {"rise", "run"} and not steep:
         questions[0] = Question(TRIANGLE, {**legs, "wanted": Heard("SLOPE", 0, 0, "")}, first.score, words=first.words)
+
+
+def _legs_of_pitch(chart: Chart, question: Question, topics: Mapping[str, Any]) -> dict[str, Heard]:
+    """Rise and run that were read as a pitch, where nothing else tells how long the slope is: up 8 foot 4 and out 11 foot."""
+    pitch = question.givens.get("pitch")
+    if pitch is None or question.givens.keys() != {"pitch"} or question.unplaced or pitch.end <= pitch.start:
+        return {}
+    start, end = places_of(chart, pitch)
+    sizes = [r for at in range(start, end) for r in chart.readings[at] if r.kind == "length" and r.sure >= _SAID]
+    legs = [r for r in sizes if r.start == start or r.end == end]
+    place = {p.name: p for p in topics[TRIANGLE]}
+    if len(legs) != 2 or legs[0].end > legs[1].start or min(r.value.to("in").value for r in legs) < LEAST_LEG:  # type: ignore[union-attr]
+        return {}
+    heard = {name: heard_as(chart, place[name], leg, True) for name, leg in zip(("rise", "run"), legs, strict=True)}
+    return {} if None in heard.values() else heard  # type: ignore[return-value]
 
 
 def _move(question: Question, name: str, other: str) -> None:

@@ -18,6 +18,7 @@ class TurnTold(Choice):
     """What is told in place of a turn."""
 
     SETTING = "saw setting"
+    EDGE = "edge angle"
 
 
 Told = Annotated[TurnTold, Slot("Is that how far it turns, or what the saw is set to?", name="turn told as", names="turn")]
@@ -34,12 +35,16 @@ class Fascia(Choice):
 def miter_for_a_corner(work: Working, corner: Corner | None = None, turn: Turn | None = None, told: Told | None = None) -> None:
     """Saw setting for each of two pieces that share a corner, degrees, from the corner or from the turn at it.
 
-    From what both were cut at, the corner they make. Refuses either outside 0–180°, and the two of different corners.
+    From what both were cut at, the corner they make; from what a bevel gauge reads on the edge, the setting that cuts it.
+    Refuses either outside 0–180°, an edge angle of 90° and over, and a corner and a turn of different corners.
     Source: geometry, the turn of the trim is the supplement of its corner.
     """
     if told is TurnTold.SETTING and turn is not None and corner is None:
         _corner_made(work, turn)
         return
+    if told is TurnTold.EDGE and turn is not None and corner is None:
+        work.refuse_when(work.value(turn) >= 90, f"an edge angle of {work.text(turn)} is a square cut or none: say the corner")
+        corner, turn = work.step("γ", 2 * turn, "the edges of both pieces make the corner"), None
     corner, turn = corner_and_turn(work, corner, turn)
     _, edge = shared_joint(work, turn)
     work.also("turn", turn)

@@ -124,6 +124,8 @@ def hip_or_valley_length(
     work.also("plumb cut of the hip", seat)
     work.also("level cut of the hip", work.step("level cut", 90 - seat, "square to the plumb cut"))
     work.also("run of the hip", level)
+    common = work.step("common rafter", sqrt(run**2 + rise**2), "the squares of the common run and the rise", unit="in")
+    work.also("longer than the common", hip - common, "in")
     if not backwards:
         work.also("rise", rise)
     backing = work.step("backing", atan(rise / hip), "length of the hip and its rise, set on the square")

@@ -80,7 +80,6 @@ def test_told_plainly(line: str, topic: str, answer: str) -> None:
         "5 posts 5 1/2 wide across 36 even gaps",  # feet or inches: posts stand apart
         "2.25 a side, 4 sides, total",  # sides cost nothing
         "got 3 tubes already, how many more for 120 feet of 3/8 by 3/8",  # those three come off
-        "wall with a sloped top, 12 foot long, 8 foot one end 10 foot the other, area",
         "strapping 40 feet of wall at 2.4s",  # feet are said
         "paid $9 a bag last year and had 15 bags over, what a waste",
     ],
