@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import Annotated
+from typing import Annotated, Any
 
 from solvers.common import CODE_CAUTION, HEIGHT_CAUTION
 from solvers.coverage import NO_WASTE, CoverArea, Waste, whole_pieces, with_waste
@@ -11,7 +11,7 @@ from solvers.errors import NeedMore
 from solvers.exact import Term
 from solvers.quantities import Length, Volume
 from solvers.registry import topic
-from solvers.slots import Choice, Slot
+from solvers.slots import Choice, Opening, Slot
 from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
 from solvers.wall_parts import OpenedArea
 from solvers.working import Working
@@ -53,7 +53,7 @@ JointLength = Annotated[
         above=0,
         most=100_000,
         name="length",
-        unless="asked",
+        unless="asked openings",
         usual=(3, 3000),
     ),
 ]
@@ -136,21 +136,34 @@ def _draw_laps(work: Working, roll_width: Term, lap: Term, shows: Term) -> None:
     view.dimension((0, 0), (0, step), work.text(shows), side=1)
 
 
+Sealed = Annotated[tuple[Opening, ...], Slot("What openings is it round?", cued=True, instead=("length",))]
+
+
 @topic("sealant", "takeoff")
 def sealant(
     work: Working,
     width: JointWidth,
     depth: JointDepth,
     length: JointLength | None = None,
+    openings: Sealed | None = None,
     tube: TubeSize = TUBE,
     waste: Waste = NO_WASTE,
     asked: Reach | None = None,
 ) -> None:
     """How many tubes of sealant fill a joint, or how far one goes; a tube of 10.1 US fl oz and no waste unless said.
 
+    Openings are sealed on all four sides. Refuses a length of joint that is not what is round them.
+
     Source: volume, 1 US fl oz is exactly 231/128 in³ (NIST Handbook 44, appendix C).
     """
     section = work.step("section", width * depth, "what one inch of joint takes", "in2")
+    if openings:
+        round_ = _round_openings(work, openings)
+        work.refuse_when(
+            length is not None and work.value(length) != work.value(round_),
+            f"all round those openings is {work.text(round_)}, and you told me another length of joint: say which I should take",
+        )
+        length = round_
     if length is None:
         far = work.answer("length per tube", tube / section / 12, "what one tube fills", "ft")
         work.check("a tube fills that much joint", section * 12 * far, "=", tube)
@@ -170,6 +183,19 @@ def sealant(
     )
     work.source("1 US fl oz = 231/128 in³ exactly (NIST Handbook 44, appendix C)")
     _draw_joint(work, width, depth)
+
+
+def _round_openings(work: Working, openings: tuple[Opening, ...]) -> Term:
+    """The joint round openings, ft."""
+    total: Any = 0
+    for number, opening in enumerate(openings, 1):
+        label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
+        wide, high = (work.term(f"{label} {way}", size.to("ft").value, "ft")
+                      for way, size in (("width", opening.width), ("height", opening.height)))  # fmt: skip
+        work.refuse_when(work.value(wide * high) <= 0, f"a {opening.what} of no size has no joint: say its size again")
+        each = work.step(f"round {label}", 2 * (wide + high), "all four sides", "ft")
+        total += opening.count * each
+    return work.step("joint round them all", total, "so many of each", "ft")
 
 
 def _draw_joint(work: Working, width: Term, depth: Term) -> None:
