@@ -84,6 +84,7 @@ _OUT_OF, _SO_LONG = frozenset("in from of using".split()), 5  # words back from 
 _OF_A_WALL = frozenset(
     "on for along over across wall walls high height tall centres centers centre center oc stud studs rows".split()
 )
+_PARTED = frozenset("divide divided dividing split even evenly equal equally into each apiece share shared".split())
 _LONGER = frozenset("longer shorter more less bigger higher wider".split())
 _NEAR = 2  # words from "how much" to what it is asked of
 
@@ -309,6 +310,8 @@ def _so_long_each(chart: Chart, question: Question) -> bool:
     each = chart.words[places_of(chart, length)[1] :][:1] in (["each"], ["apiece"])
     if each and between and all(word.isalpha() for word in between):
         return True  # 3 legs 3 foot each
+    if between and len(between) <= _NEAR and all(word.isalpha() and word.endswith("s") for word in between[-1:]):
+        return _PARTED.isdisjoint(chart.words)  # 5 pickets inch and a half
     things = between[:-1]
     told = 0 < len(things) <= _NEAR and between[-1] in _EACH
     return told and all(word.isalpha() for word in things) and _OF_IT.isdisjoint(things)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from intents.number_words import PLURALS, SMALL, TENS
 from intents.tokens import Token, literal
-from solvers.quantities import Angle, Count
+from solvers.quantities import Angle, Count, Money
 from solvers.slots import Parameter
 
 _WORDS = {str(value): word for word, value in PLURALS.items()} | {"20": "twenties", "24": "twenty fours"}
@@ -86,6 +86,8 @@ _COUNTED = frozenset("pieces sides boards sticks walls courses cuts joints segme
 def can_be(words: list[str], start: int, end: int, parameter: Parameter) -> bool:
     """Whether a bare number can be what a parameter asks for: sixteens are stock or a spacing, 24 across is no count, 4 pieces
     are no angle."""
+    if parameter.kind is Money and "/" in words[start:end]:
+        return False  # 3 boards at 5 1/2
     if parameter.kind is Angle and not _COUNTED.isdisjoint(words[end : end + 1]):
         return False
     if parameter.kind is Count and not (LINEAL | _MEASURED).isdisjoint(words[end : end + 1]):

@@ -46,7 +46,10 @@ def of_a_corner(words: Sequence[str], found: Sequence[Mention]) -> bool:
 
 
 def counts_things(words: Sequence[str], found: Sequence[Mention]) -> bool:
-    """Whether it is asked how many things there are, and lengths are told, which come to no count of them."""
+    """Whether it is asked how many things there are, and lengths are told, which come to no count of them; or one is the most
+    that may be: posts at 8 foot max."""
+    if any(words[m.end : m.end + 1] in (["max"], ["maximum"]) for m in found):
+        return True
     asked = [after for word, after in pairwise([*words, ""]) if word == "many"]
     lengths = any(isinstance(m.reading.value, Length) for m in found)
     return lengths and bool(asked) and _OF_LENGTH.isdisjoint(asked)

@@ -142,7 +142,8 @@ for _words, _operation in OPERATIONS:
 
 
 def sums_told(words: set[str]) -> bool:
-    """Whether any word tells of a sum; how many 12 footers go end to end is a count, and none."""
-    if "many" in words and not words.isdisjoint(FOOTERS):
+    """Whether any word tells of a sum; how many 12 footers go end to end is a count, and how far apart posts stand at 8 foot
+    max a spacing."""
+    if ("many" in words and not words.isdisjoint(FOOTERS)) or ("apart" in words and not words.isdisjoint(("max", "maximum"))):
         return False
     return words.isdisjoint(HOURS) and any(DOING.get(word, word) in TELLS for word in words)

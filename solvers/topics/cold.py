@@ -18,6 +18,7 @@ SKY_CAUTION = "Under a clear still sky a surface can run several degrees colder 
 ICE_CAUTION = "Frost and ice on staging, ladders and roofs: wait for it to go, or don't go up."
 COLDEST, HOTTEST = -60, 70  # °C, between which the formulas hold
 TOO_WARM = {"degF": 68, "degC": 20}  # a low over this was meant on the other scale
+NEAR = {"degF": Fraction(9, 10), "degC": Fraction(1, 2)}  # nearer than thermometers and hygrometers of a site agree
 SKY = {"degF": 7, "degC": 4}  # how far under the air a surface may fall on a clear still night, common practice
 SKY_SOURCE = "4 °C (7 °F) under the air on a clear still night: common practice, it can be more"
 
@@ -100,6 +101,8 @@ def _surface(work: Working, last: Term, surface: Term | None, frosty: bool) -> N
     freezing = 0 if last.unit == "degC" else 32
     wet = over.value <= 0
     work.also("surface over the point", over)
+    if abs(over.value) < NEAR[last.unit]:
+        work.caution("The surface is within half a degree Celsius of that, nearer than it can be measured: take it as wet.")
     work.also_word("the surface", ("frosts" if same.value <= freezing else "gets wet") if wet else "stays dry")
 
 

@@ -29,3 +29,24 @@ def test_a_wall_told_by_its_sides_is_no_sum() -> None:
     record = last("wall is 32 long 9 high")
     assert "32 − 9" not in record["ask"]
     assert record["topic"] == "wall area" or "wall area" in record["ask"]
+
+
+def test_pickets_and_their_width_are_no_division() -> None:
+    assert last("5 pickets inch and a half")["outcome"] != "answered"
+    assert last("divide 60 into 5 parts")["answer"]["value"] == 12
+
+
+def test_a_fraction_of_the_tape_is_no_price() -> None:
+    assert last("3 boards at 5 1/2")["topic"] != "cost"
+    assert last("3 boards at 5.50")["answer"]["value"] == pytest.approx(16.5)
+
+
+def test_the_most_that_may_be_is_no_part_of_a_sum() -> None:
+    record = last("fence 82 foot", "posts at 8 foot max", "how far apart exactly")
+    assert record["outcome"] != "answered" or record["answer"]["value"] == pytest.approx(89.45, abs=0.01)
+
+
+def test_a_surface_too_near_to_the_dew_point_is_taken_as_wet() -> None:
+    near, far = (last(f"it's 20 c and 60 percent, will glass at {surface} c sweat") for surface in (12, 15))
+    assert any("take it as wet" in caution for caution in near["cautions"])
+    assert not any("take it as wet" in caution for caution in far["cautions"])
