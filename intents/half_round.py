@@ -9,7 +9,8 @@ from typing import Any
 from intents.chart import Chart
 from intents.question import Heard, Question
 
-ARC = "arc"
+ARC, CIRCLE = "arc", "circle"
+_ROUND_IT = frozenset("circumference perimeter far".split())
 _HALVES = frozenset((("half", "round"), ("half", "circle"), ("half", "moon"), ("semi", "circle")))
 _NAMES = frozenset(("semicircle", "semicircular", "semicircles"))
 _TOLD = frozenset(("rise", "radius", "head"))
@@ -24,3 +25,10 @@ def half_round(chart: Chart, questions: list[Question], _topics: Mapping[str, An
     if not _NAMES.isdisjoint(words) or not _HALVES.isdisjoint(pairwise(words)):
         first.givens["head"] = Heard("HALF", 0, 0, "")
         first.lacking = 0
+
+
+def circle_area(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Say that the area of a circle is asked, where that is named and how far round it is is not."""
+    for question in questions:
+        if question.topic == CIRCLE and "area" in chart.words and _ROUND_IT.isdisjoint(chart.words):
+            question.givens["asked"] = Heard("AREA", 0, 0, "")

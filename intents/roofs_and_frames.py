@@ -24,7 +24,7 @@ from intents.fastener_told import bite_asked
 from intents.feet_of_buildings import feet_of_buildings
 from intents.from_each_end import from_each_end
 from intents.gable_and_wall import gable_and_wall, no_gable_named
-from intents.half_round import half_round
+from intents.half_round import circle_area, half_round
 from intents.held_in import length_rather
 from intents.hips_told import hip_backwards
 from intents.labels_first import labels_first
@@ -61,7 +61,7 @@ _WORKS = (
     roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told,
     no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud, so_often,
     another_wall, from_each_end, sheets_told, tape_parts, foot_told, bite_asked, gaps_counted, how_many_in, none_out_of,
-    on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round,
+    on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round, circle_area,
 )  # fmt: skip
 
 

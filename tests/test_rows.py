@@ -15,7 +15,7 @@ roof angle; pitch of an angle; pitch from rise and run; sloped length; rise over
 hip or valley length;
 miter for a corner; rake return; peak joint; rake to level joint; end cut along the rake; plumb cut; compound cut; polygon;
 corner in several pieces; can my saw cut it; how far open;
-square check; out of square; right triangle; arc;
+square check; out of square; right triangle; arc; circle;
 course layout; courses to openings; step at the rake; gable courses; balanced panels; equal spacing; marks on centre;
 strapping; staggered joints; divide evenly;
 wall area; gable area; roof area; side of a wall; cladding boards; squares; soffit panels; trim sticks; cut list;

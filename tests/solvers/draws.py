@@ -222,6 +222,7 @@ SPECIAL: dict[str, list[dict[str, Draw | None]]] = {
     ],
     "gable courses": [{"width": length(120, 360), "exposure": length(4, 12), "stock": None, "studs": None}],
     "membrane rolls": [{"roll_width": length(36, 108), "lap": length(2, 8), **face} for face in FACES],
+    "circle": [{"across": length(2, 96), "circle_radius": None, "asked": None}],
     "sheets": [
         {"sheet_width": length(2, 5, unit="ft"), "sheet_length": length(7, 12, unit="ft"), "alike": None, **face}
         for face in FACES
