@@ -220,7 +220,8 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
     if parsed is None or not isinstance(parsed.value, Sum) or None in _parts(parsed.value):
         return []
     told = sum_again(chart, phrases, model)
-    if told is None or told.sure < CERTAIN or _worth(told.question.givens[SLOT].value) == _worth(parsed.value):
+    made = told.question.givens[SLOT].value if told is not None else None
+    if told is None or told.sure < CERTAIN or not made.all_said or _worth(made) == _worth(parsed.value):
         return []
     if _half_falls(chart.words, parsed.value) and divides(told.question.givens[SLOT].value):
         question.givens.update(told.question.givens)

@@ -50,3 +50,12 @@ def test_a_surface_too_near_to_the_dew_point_is_taken_as_wet() -> None:
     near, far = (last(f"it's 20 c and 60 percent, will glass at {surface} c sweat") for surface in (12, 15))
     assert any("take it as wet" in caution for caution in near["cautions"])
     assert not any("take it as wet" in caution for caution in far["cautions"])
+
+
+def test_a_sum_that_goes_on_with_a_count_and_a_length() -> None:
+    """ "Another three foot two" tripped over the two pieces that were named before."""
+    lines = (
+        "add 7 foot 4 and 3/8 to 5 foot 9 and 1/4, that's the two pieces over the big door",
+        "and another three foot two on the end of that for the return round the corner",
+    )
+    assert last(*lines)["answer"]["value"] == pytest.approx(88.375 + 69.25 + 38)
