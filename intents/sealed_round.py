@@ -1,36 +1,72 @@
-"""What a joint is round, told by its size: every opening of "round 8 windows 36 by 48 and two 3-0 by 6-8 doors"."""
+"""What a joint is round, told by its size: every opening of "round 8 windows 36 by 48 and two 3-0 by 6-8 doors".
+
+Only openings of a size that a window has are taken: what is 3/8 wide and 3/8 deep is the joint.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
 
 from intents.chart import Chart
-from intents.placing import place_of
+from intents.placing import heard_as, place_of
 from intents.question import Heard, Question
+from intents.reading import Dims, Reading
 from intents.second_reader import places_of
+from solvers.slots import Opening, Parameter
 
-TOPIC = "sealant"
+TOPIC, SLOT = "sealant", "sealed_openings"
+_JOINT = ("width", "depth")
+LIKELY, LEAST = 0.5, 6  # that it is about sealant; inches: of a side of an opening
 
 
-def sealed_round(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
-    """Put the whole list of openings for a length that is round the first of them only."""
-    question = next(iter(questions), None)
-    length = question.givens.get("length") if question is not None and question.topic == TOPIC else None
-    if question is None or length is None or length.end <= length.start or "openings" in question.givens:
+def sealed_round(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Take the list of openings of the first question where no length of joint is told, or that of the first of them only."""
+    question = next((question for question in questions if question.topic == TOPIC), None)
+    best = _sized(chart) if question is not None and chart.likely.get(TOPIC, 0) >= LIKELY else None
+    if question is None or best is None:
         return
-    start, end = places_of(chart, length)
-    taken = [places_of(chart, given) for name, given in question.givens.items() if name != "length" and given.end > given.start]
-    lists = [
-        r for row in chart.readings for r in row
-        if r.kind == "openings" and r.start < end < r.end and r.start >= start - 1
-        and not any(a < r.end and r.start < b for a, b in taken)
-    ]  # fmt: skip
-    best = max(lists, key=lambda r: r.end - r.start, default=None)
-    if best is None:
-        return
+    length = question.givens.get("length")
+    if length is not None:
+        start, end = places_of(chart, length)
+        part = start < best.end and best.start < end < best.end
+        if length.end <= length.start or (question.whole and not part) or (part and best.end <= end):
+            return
     place = place_of(chart, best.start, best.end)
-    question.givens = {name: given for name, given in question.givens.items() if name != "length"}
-    question.givens["openings"] = Heard(best.value, *place, best.sure)
+    inside = {name for name, given in question.givens.items() if given.end > given.start and place[0] <= given.start < place[1]}
+    question.givens = {name: given for name, given in question.givens.items() if name not in {*inside, "length"}}
+    question.givens[SLOT] = Heard(best.value, *place, best.sure)
     question.unplaced = [text for text in question.unplaced if text not in place[2]]
+    question.missing = [name for name in question.missing if name != "length"]
     question.swaps, question.rival = [], False
+    _joint(chart, question, best, {p.name: p for p in topics[TOPIC]})
+    if question.complete and questions[0] is not question:
+        questions[:] = [question]
+
+
+def _sized(chart: Chart) -> Reading | None:
+    """The longest list of openings that have a size, and one that an opening has."""
+    lists = [r for row in chart.readings for r in row if r.kind == "openings" and all(map(_large, r.value))]  # type: ignore[arg-type]
+    return max(lists, key=lambda r: r.end - r.start, default=None)
+
+
+def _large(opening: Opening) -> bool:
+    return all(size is not None and size.to("in").value >= LEAST for size in (opening.width, opening.height))
+
+
+def _joint(chart: Chart, question: Question, taken: Reading, parameters: Mapping[str, Parameter]) -> None:
+    """Give the one size that is left to the joint, where it has none."""
+    if not {*_JOINT}.isdisjoint(question.givens):
+        return
+    sizes = {
+        (r.start, r.end): r for row in chart.readings for r in row
+        if isinstance(r.value, Dims) and len(r.value.parts) == len(_JOINT) and not (r.start < taken.end and taken.start < r.end)
+    }  # fmt: skip
+    for size in sizes.values() if len(sizes) == 1 else ():
+        assert isinstance(size.value, Dims)
+        heard = [heard_as(chart, parameters[name], part, True) for name, part in zip(_JOINT, size.value.parts, strict=True)]
+        given = {name: each for name, each in zip(_JOINT, heard, strict=True) if each is not None}
+        if len(given) == len(_JOINT):
+            question.givens |= given
+            said = chart.said(size.start, size.end)
+            question.missing = [name for name in question.missing if name not in _JOINT]
+            question.unplaced = [text for text in question.unplaced if text not in said]

@@ -24,7 +24,7 @@ from intents.second_reader import Second
 from intents.sum_bound import SHARED, adds_a_count, bound, drops_count, each_untold
 from intents.sum_cues import QUESTIONS, Line
 from intents.sum_fitted import fitted, left_of
-from intents.sum_idle import counts_things, idle_tokens, of_a_corner, of_the_sum
+from intents.sum_idle import counts_things, idle_tokens, of_a_corner, of_the_sum, spaced
 from intents.sum_outright import contradicted, in_the_middle, lets_parts_fall, outright
 from intents.sum_places import divides, done_after, gives_back_kerf, loses_the_middle, scaled
 from intents.sum_steps import MOST_KERF
@@ -84,7 +84,7 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     """The sentence as the likeliest sum of its lengths; None where it has none, or too many."""
     every = lengths_of(chart)
     found = of_the_sum(chart, every)
-    if not 0 < len(found) <= MOST or _leans(chart.words) or _spaced(chart.words, found) or _swings(chart.words, found):
+    if not 0 < len(found) <= MOST or _leans(chart.words) or spaced(chart.words, found) or _swings(chart.words, found):
         return None
     if of_a_corner(chart.words, found) or counts_things(chart.words, found):
         return None
@@ -126,13 +126,6 @@ def _half_of_one(chart: Chart) -> bool:
     """Whether half of a length is asked for in so many words, which then is not halved again: half of 37 5/8, for the middle."""
     halves = (at for at, pair in enumerate(pairwise(chart.words)) if pair == ("half", "of"))
     return any(r.end > at + 2 for at in halves for r in chart.readings[at])
-
-
-def _spaced(words: Sequence[str], found: Sequence[Mention]) -> bool:
-    """Whether the one number of a line is a spacing, of which there is no half: go 12 on centre; not on the centre of 12."""
-    after = [*words[found[0].end :], "", "", ""] if len(found) == 1 else [""] * 3
-    at = after[0] in ("in", "inch", "inches", "mm")
-    return after[at] == "on" and after[at + 1] in ("centre", "center", "centres", "centers") and after[at + 2] != "of"
 
 
 def _swings(words: Sequence[str], found: Sequence[Mention]) -> bool:
@@ -220,8 +213,10 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
     if parsed is None or not isinstance(parsed.value, Sum) or None in _parts(parsed.value):
         return []
     told = sum_again(chart, phrases, model)
-    made = told.question.givens[SLOT].value if told is not None else None
-    if told is None or told.sure < CERTAIN or not made.all_said or _worth(made) == _worth(parsed.value):
+    if told is None or told.sure < CERTAIN:
+        return []
+    made = told.question.givens[SLOT].value
+    if not made.all_said or _worth(made) == _worth(parsed.value):
         return []
     if _half_falls(chart.words, parsed.value) and divides(told.question.givens[SLOT].value):
         question.givens.update(told.question.givens)

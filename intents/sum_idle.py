@@ -45,6 +45,13 @@ def of_a_corner(words: Sequence[str], found: Sequence[Mention]) -> bool:
     return any(_IS.issuperset(words[m.start - 1 : m.start]) and words[m.start - 2 : m.start - 1] == ["corner"] for m in bare)
 
 
+def spaced(words: Sequence[str], found: Sequence[Mention]) -> bool:
+    """Whether the one number of a line is a spacing, of which there is no half: go 12 on centre; not on the centre of 12."""
+    after = [*words[found[0].end :], "", "", ""] if len(found) == 1 else [""] * 3
+    at = after[0] in ("in", "inch", "inches", "mm")
+    return after[at] == "on" and after[at + 1] in ("centre", "center", "centres", "centers") and after[at + 2] != "of"
+
+
 def counts_things(words: Sequence[str], found: Sequence[Mention]) -> bool:
     """Whether it is asked how many things there are, and lengths are told, which come to no count of them; or one is the most
     that may be: posts at 8 foot max."""

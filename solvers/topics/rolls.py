@@ -53,7 +53,7 @@ JointLength = Annotated[
         above=0,
         most=100_000,
         name="length",
-        unless="asked openings",
+        unless="asked sealed_openings",
         usual=(3, 3000),
     ),
 ]
@@ -145,7 +145,7 @@ def sealant(
     width: JointWidth,
     depth: JointDepth,
     length: JointLength | None = None,
-    openings: Sealed | None = None,
+    sealed_openings: Sealed | None = None,
     tube: TubeSize = TUBE,
     waste: Waste = NO_WASTE,
     asked: Reach | None = None,
@@ -157,8 +157,8 @@ def sealant(
     Source: volume, 1 US fl oz is exactly 231/128 in³ (NIST Handbook 44, appendix C).
     """
     section = work.step("section", width * depth, "what one inch of joint takes", "in2")
-    if openings:
-        round_ = _round_openings(work, openings)
+    if sealed_openings:
+        round_ = _round_openings(work, sealed_openings)
         work.refuse_when(
             length is not None and work.value(length) != work.value(round_),
             f"all round those openings is {work.text(round_)}, and you told me another length of joint: say which I should take",
