@@ -46,7 +46,7 @@ _STAGGERED = frozenset(
 _GOES = frozenset("goes go runs bends bend strip trim curve length long far radius".split())  # a strip that goes round it
 _ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
 _GETS, _HEATS = frozenset("get gets grow grows go goes".split()), frozenset("summer winter heat sun cold".split())
-_ONE_LENGTH = frozenset(("square check", "rake length", "sloped length", "hip or valley length", "common rafter"))
+_ONE_LENGTH = frozenset(("square check", "rake length", "sloped length"))
 
 
 def _asks_how_much_longer(words: Sequence[str]) -> bool:

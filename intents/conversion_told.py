@@ -13,7 +13,7 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.vocabulary import COUNTING
 from solvers.quantities import Length, Number, Temperature
-from solvers.sums import Measure, Sum, metres_and_millimetres
+from solvers.sums import Measure, Sum, leaves, metres_and_millimetres
 
 TOPIC = "conversion"
 _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL"))
@@ -22,7 +22,7 @@ _SCALES = {"FAHRENHEIT": "degC", "CELSIUS": "degF"}  # and what a number with no
 _NO_INCHES = expression(r"(?:minus |-)?[a-z0-9. ]+ in")  # no fraction of the tape
 LEAST_MM = 300  # a whole number from here on, told for an inch tape
 _PUT = expression(r", (?:put|say|call) (?:it|that) (?:in|into|as) \w+(?: please)?[ .?]*$")
-SURE, _FAR = 0.9, 2
+SURE, _FAR, _TAIL = 0.9, 2, 3
 _BURNED = frozenset("burn burned burnt holding hold starts".split())  # an inch of the tape
 _PARTS = frozenset("half third quarter a of point and".split())
 
@@ -37,6 +37,7 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         _no_other(chart, question)
         _mark_alone(question)
         _metric_sum(question)
+        _of_the_answer(chart, question)
         to = question.givens.get("to")
         if question.topic == TOPIC and to is not None and to.value == "MILLIMETRES":
             _in_mm_already(question)
@@ -66,6 +67,16 @@ def _of_other_scale(question: Question, unit: str) -> None:
     if heard is not None and isinstance(quantity, Length) and _NO_INCHES.fullmatch(heard.text):
         said = heard.text.removesuffix(" in")
         question.givens["value"] = replace(heard, value=Measure(Temperature(quantity.value, unit, said)), text=said)
+
+
+def _of_the_answer(chart: Chart, question: Question) -> None:
+    """In inches, said after numbers that no board has inches of, is what the answer is to be in: 912, add 12, in inches."""
+    bare, whole = question.givens.get("bare"), question.givens.get("sum")
+    if bare is None or whole is None or bare.value != "INCHES" or not isinstance(whole.value, Sum) or bare.start < whole.end:
+        return
+    far = any(isinstance(leaf, Number) and leaf.value >= LEAST_MM for leaf in leaves(whole.value))
+    if far and "in" in chart.words[-_TAIL:]:
+        question.givens["bare"] = replace(bare, value="MILLIMETRES", others=("INCHES",))
 
 
 def _mark_alone(question: Question) -> None:

@@ -116,8 +116,6 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
     if bare is BareUnit.METRES and not _unlike(said, numbers):
         bare = None  # said of the answer
     if not said:
-        if bare is BareUnit.INCHES and (far := next((leaf for leaf in numbers if leaf.value >= NO_INCHES), None)):
-            raise NeedMore("bare", f"Is the {shown(far)} inches or millimetres?")  # in inches may be said of the answer
         if bare and (work.metric or not _no_millimetres(bare, said, numbers)):
             return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
         if work.metric and whole.operation in (PLUS, MINUS) and all(leaf.value.denominator == 1 for leaf in numbers):
