@@ -17,6 +17,7 @@ from intents.conversion_told import conversion_told
 from intents.corner_told import setting_told
 from intents.count_is_size import count_is_size
 from intents.crown_told import crown_told
+from intents.dew_at import dew_at
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
 from intents.fastener_told import bite_asked
@@ -49,7 +50,7 @@ _WORKS = (
     out_and_up, legs_told, leaning_told, setting_told, turns_so_far, bay_of_sides, bare_pitch, bare_corner, crown_told,
     length_rather, roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums,
     loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud,
-    so_often, another_wall, from_each_end, foot_told, bite_asked,
+    so_often, another_wall, from_each_end, foot_told, bite_asked, dew_at,
 )  # fmt: skip
 
 

@@ -1,4 +1,5 @@
-"""How thick a layer may be, where the whole depth is told and the other layers are: "the face 2 1/2 off the stud, 1/2 ply and
+"""What one layer makes in the place of another: "the old boards were 3/4, the new ones are 1 1/16, how much further out"; and
+how thick a layer may be, where the whole depth is told and the other layers are: "the face 2 1/2 off the stud, 1/2 ply and
 7/16 siding, what strapping does that leave me".
 
 The whole is no layer beside the others, and what is asked is what they leave of it.
@@ -56,3 +57,31 @@ def backed_out(chart: Chart) -> Question | None:
 
     whole = reduce(less, others, line.parts[at])
     return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=sorted(_TELLS & {*chart.words}))
+
+
+_SWAPPED = (
+    expression(
+        r"\b(?:old|existing|original)\b[^Q]*(?P<old>Q)\b[^Q]*\bnew\b[^Q]*(?P<new>Q)\b[^Q]*"
+        r"\bhow (?:much|far)(?: \w+){0,2}? (?:further|farther|more|thicker|deeper|prouder|out|move|difference)\b"
+    ),
+    expression(
+        r"(?P<old>Q)\b[^Q]*\b(?:comes?|coming|came|goes|going|taken|take) (?:off|out)\b[^Q]*(?P<new>Q)\b[^Q]*"
+        r"\b(?:goes|going|put|goes back|comes) (?:on|in|up)\b[^Q]*\bhow (?:much|far)(?: \w+){0,3}? "
+        r"(?:further|farther|more|thicker|deeper|prouder|out|move|moves|difference)\b"
+    ),
+)
+
+
+def swapped(chart: Chart) -> Question | None:
+    """How much more one layer is than the one that it takes the place of; negative for less."""
+    said = frozenset(chart.words)
+    if said.isdisjoint(("new", "on", "in", "up")) or "how" not in said:
+        return None
+    line = line_of(parts_of(chart))
+    found = next((told for pattern in _SWAPPED if (told := pattern.search(line.words)) is not None), None) if line else None
+    if line is None or found is None or len(line.parts) != 2:
+        return None
+    old, new = line.parts
+    if not (told_as_length(old) and told_as_length(new)):
+        return None
+    return Question(TOPIC, {SLOT: Heard(Sum(MINUS, new, old), 0, len(chart.text), chart.text)}, SCORE, words=["how"])
