@@ -18,7 +18,7 @@ from solvers.sums import MINUS, Part, Sum, plain_size, told_as_length
 
 _LAYER = (
     r"(?:strapping|straps?|battens?|furring|furr|foam|insulation|ply|plywood|osb|sheathing|siding|cladding|spacers?|shims?"
-    r"|packers?|packing|gap|layer)"
+    r"|packers?|packing|layer)"
 )
 _ASKED = expression(
     rf"\b(?:what|which|how thick|how much|how deep)(?: \w+){{0,3}}? {_LAYER}\b(?! (?:is )?Q)"
@@ -45,8 +45,8 @@ def backed_out(chart: Chart) -> Question | None:
     if line is None or len(line.parts) < 2 or not _ASKED.search(line.words):
         return None
     found = next((told for pattern in _WHOLE if (told := pattern.search(line.words)) is not None), None)
-    if found is None or not all(told_as_length(part) for part in line.parts if part.value.denominator > 1):  # type: ignore[union-attr]
-        return None
+    if found is None or not all(told_as_length(part) for part in line.parts):
+        return None  # 8 pieces: a count, and no layer
     at = line.words[: found.start("whole")].count("Q")
     others = [part for n, part in enumerate(line.parts) if n != at]
     if sum(plain_size(part) for part in others) >= plain_size(line.parts[at]):
