@@ -55,6 +55,7 @@ _TAKE = expression(
     re.IGNORECASE,
 )
 _SAW = expression(rf"{_LEAD}(?:the |my )?(?:saw|blade|kerf|cut) (?:takes?|eats?|loses?|will take) (?P<n>.+)", re.IGNORECASE)
+_OFF_THAT = expression(rf"{_LEAD}(?:off|from|out of) (?:that|it),? (?:take|cut|lose|knock off)(?: off)? (?P<n>.+)", re.IGNORECASE)
 _OFF = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:less|shorter|off|under)(?P<that> (?:that|it))?", re.IGNORECASE)
 _OVER = expression(rf"{_LEAD}{_MORE}(?P<n>.+?)\s+(?:more|longer){_THAT}", re.IGNORECASE)
 _ANOTHER = expression(rf"{_LEAD}(?P<another>another|plus another)\s+(?P<n>.+)", re.IGNORECASE)
@@ -86,7 +87,10 @@ _EACH = expression(r"\b(?:each|apiece)$", re.IGNORECASE)  # of a total, that is 
 _OTHER_END = expression(
     r"\s+(?:(?:at|on|for|to)\s+)?the (?:other|far|opposite|near|top|bottom|left|right)(?: hand)? (?:end|side)$", re.IGNORECASE
 )
-_WAYS = ((_FROM, MINUS), (_TAKE, MINUS), (_SAW, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS), (_ANOTHER, PLUS))
+_WAYS = (
+    (_FROM, MINUS), (_TAKE, MINUS), (_OFF_THAT, MINUS), (_SAW, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS),
+    (_ANOTHER, PLUS),
+)  # fmt: skip
 
 
 def goes_on(c: Conversation, record: Record, text: str) -> bool:

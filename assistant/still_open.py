@@ -9,6 +9,7 @@ import re
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
+from assistant.acts import CHANGES
 from assistant.asked_back import asked_back, left_for_another
 from assistant.pending import Pending
 from assistant.record import Record, blank, put_asked
@@ -74,5 +75,6 @@ def let_fall(c: Conversation) -> Record | None:
     if outside_of(last["heard"]) is not None or all(kept is not c.last.record for kept in c.records):
         return None  # or this very line told which it was
     told = bool(places_of(last["heard"]) or _CHANGES.match(last["heard"]) or _SHARES.search(last["heard"]))
+    told = told or last["topic"] in CHANGES  # now only once: what was to be changed is still asked
     fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and told
     return last if fell else None

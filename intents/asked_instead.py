@@ -5,16 +5,20 @@ Such a question is not answered as it stands: the conversation asks, or takes th
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
 from intents.chart import Chart, quantities
+from intents.expressions import expression
 from intents.from_a_stick import from_a_stick
 from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
 from intents.reading import Dims
 from intents.second_reader import places_of
+from solvers.quantities import Number
+from solvers.sums import TIMES, Sum
 
 _FASTENERS = frozenset("screw nail spike lag bolt staple fastener fixing clout brad".split())
 _ASKED = frozenset(("what", "which"))
@@ -46,6 +50,7 @@ _STAGGERED = frozenset(
 _GOES = frozenset("goes go runs bends bend strip trim curve length long far radius".split())  # a strip that goes round it
 _ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
 _GETS, _HEATS = frozenset("get gets grow grows go goes".split()), frozenset("summer winter heat sun cold".split())
+_ELSE_HELD = frozenset("ounce ounces oz pint pints quart quarts cup cups".split())  # which no channel is told in
 _ONE_LENGTH = frozenset(("square check", "rake length", "sloped length"))
 
 
@@ -58,6 +63,7 @@ def _asks_how_much_longer(words: Sequence[str]) -> bool:
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
+    "water in a channel": lambda words: not _ELSE_HELD.isdisjoint(words),  # how many ounces is that
     "trim sticks": lambda words: (  # how long will it get this summer
         ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
     ),
@@ -86,6 +92,7 @@ _OF_A_WALL = frozenset(
 )
 _PARTED = frozenset("divide divided dividing split even evenly equal equally into each apiece share shared".split())
 _LONGER = frozenset("longer shorter more less bigger higher wider".split())
+_SECTION = expression(r"\b[12]x(?:2|3|4|6|8|10|12)\b", re.IGNORECASE)  # 2x4, and no 2 x 4
 _NEAR = 2  # words from "how much" to what it is asked of
 
 
@@ -95,7 +102,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if gable_of_what(chart, question):
         return True
     if topic == "tape arithmetic":
-        return _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
+        return _is_no_sum(words) or _of_a_section(question) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
@@ -195,7 +202,23 @@ def _counts_the_gaps(chart: Chart, question: Question) -> bool:
 
 
 def _is_no_sum(words: Sequence[str]) -> bool:
-    return not _HEAT.isdisjoint(words) or _asks_fastener(words) or _asks_spaces(words)
+    ranged = ("to", "plus") in pairwise(words)  # minus 12 to plus 34
+    return ranged or not _HEAT.isdisjoint(words) or _asks_fastener(words) or _asks_spaces(words)
+
+
+def _of_a_section(question: Question) -> bool:
+    """Whether what lumber is called by is multiplied in a sum: 2x4 less 1/2."""
+    heard = question.givens.get("sum")
+    return heard is not None and _SECTION.search(heard.text) is not None and _multiplies(heard.value)
+
+
+def _multiplies(part: object) -> bool:
+    """Whether two of the sizes that lumber has are multiplied."""
+    if not isinstance(part, Sum):
+        return False
+    sizes = [each.value for each in (part.left, part.right) if isinstance(each, Number) and each.value.denominator == 1]
+    own = part.operation == TIMES and len(sizes) == 2 and sizes[0] in (1, 2) and 2 <= sizes[1] <= 12
+    return own or _multiplies(part.left) or _multiplies(part.right)
 
 
 def _signed_alone(chart: Chart) -> bool:

@@ -18,6 +18,7 @@ from intents.corner_told import corner_by_square, edge_told, how_set, setting_to
 from intents.count_is_size import count_is_size
 from intents.counted_things import gaps_counted, how_many_in
 from intents.crown_told import crown_told
+from intents.dew_at import dew_at
 from intents.diagonal_told import diagonal_told
 from intents.each_leg import each_leg
 from intents.fastener_told import bite_asked
@@ -61,7 +62,7 @@ _WORKS = (
     roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told,
     no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud, so_often,
     another_wall, from_each_end, sheets_told, tape_parts, foot_told, bite_asked, gaps_counted, how_many_in, none_out_of,
-    on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round, circle_area,
+    on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round, circle_area, dew_at,
 )  # fmt: skip
 
 

@@ -106,6 +106,8 @@ def sum_again(chart: Chart, phrases: Phrases, model: Learned) -> Second | None:
     whole = sum_of(chart, found, best.roles, best.half)
     if whole is None or (len(found) == 1 and best.half and SHARED.isdisjoint(chart.words)):
         return None  # 12' of board: nothing says that it is halved
+    if len(found) == 1 and "off" in all_said and best.roles != (DIVIDES,):
+        whole = Sum(MINUS, None, whole)  # 1/4 ripped off each side: of what?
     if adds_a_count(chart, found, best.roles) and (untold := each_untold(whole)) is not None:
         whole, sure = untold, 1.0  # which is asked for, whatever is sure of the rest
     if _lets_fall(chart, found, whole) or drops_count(chart, found, best.roles):
@@ -213,10 +215,7 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
     if parsed is None or not isinstance(parsed.value, Sum) or None in _parts(parsed.value):
         return []
     told = sum_again(chart, phrases, model)
-    if told is None or told.sure < CERTAIN:
-        return []
-    made = told.question.givens[SLOT].value
-    if not made.all_said or _worth(made) == _worth(parsed.value):
+    if told is None or told.sure < CERTAIN or _worth(told.question.givens[SLOT].value) in (None, _worth(parsed.value)):
         return []
     if _half_falls(chart.words, parsed.value) and divides(told.question.givens[SLOT].value):
         question.givens.update(told.question.givens)
@@ -249,7 +248,7 @@ def _parts(part: Part | None) -> list[Part | None]:
 
 def _worth(whole: Sum) -> Fraction | None:
     try:
-        return in_millimetres(with_units(whole, "in"))
+        return in_millimetres(with_units(whole, "in")) if None not in _parts(whole) else None
     except ZeroDivisionError:
         return None
 

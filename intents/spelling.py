@@ -17,7 +17,7 @@ AS_WRITTEN = {  # slips of words too short to be told by their letters, and word
     "haf": "half", "hlf": "half", "qtr": "quarter", "fiv": "five", "nin": "nine", "tow": "two", "inchs": "inches",
     "milimeters": "millimeters", "milimetres": "millimetres", "hite": "height", "hites": "heights", "wether": "weather",
     "tale": "tail", "tales": "tails", "coarses": "courses", "meats": "meets", "rap": "wrap", "raps": "wraps", "lode": "load",
-    "pich": "pitch", "piches": "pitches", "dose": "does", "tux": "tucks", "wot": "what",
+    "pich": "pitch", "piches": "pitches", "dose": "does", "tux": "tucks", "mill": "mils", "wot": "what",
     "diagnal": "diagonal", "diagnals": "diagonals",
     "centring": "centering", "valy": "valley", "valey": "valley", "rtrn": "return", "retrn": "return", "remmber": "remember",
     "firring": "furring", "firrings": "furring",
@@ -27,7 +27,7 @@ NAMES = frozenset(  # of people, that are no slips of trade words: Dave is no ea
     "chris ron don terry barry colin derek phil greg jeff ray stan ken wayne darren shane fellas grandad".split()
 )
 _WORTH = {**ORDINALS, **PLURALS, **TENS, **SMALL}
-_SIGNS = frozenset(("plus", "less", "over"))  # so short that another letter makes another word
+_SIGNS = frozenset(("plus", "less", "over", "mils"))  # so short that another letter makes another word
 LONG = 7  # from this length on two slips are forgiven, below only one
 
 

@@ -14,11 +14,14 @@ from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.sum_bound import parts_of
 from intents.sum_outlines import SCORE, SLOT, TOPIC, Line, line_of
-from solvers.quantities import Number
-from solvers.sums import DIVIDED, PLUS, Part, Sum, told_as_length
+from solvers.quantities import Length, Number
+from solvers.sums import DIVIDED, PLUS, Part, Sum, plain_size, told_as_length
 
 AVERAGE = frozenset("average averages averaged averaging mean halfway midway".split())
-_ASKED = expression(r"(?<!\bon )(?<!\ban )\b(?:average[sd]?|averaging)\b|\bthe mean\b|\bwhat is (?:halfway|midway)\b")
+_ASKED = expression(  # and not what a wall averages, nor what is so on average
+    r"\baverage of\b|\b(?:what is|what|whats|the|their) average\b|^average\b|(?<!\bon )(?<!\ban )\baveraged?(?= [?.,;]|$)"
+    r"|\bthe mean\b|\bwhat is (?:halfway|midway)\b"
+)
 _KNOWN = expression(r"\baverages?(?: \w+){0,3}? (?:is|are|was|were) Q")  # the average rainfall is 40 inches
 _TIMES = expression(
     r"Q(?= (?:times|ways|goes|places|spots|readings|measurements|pulls|numbers|sizes|of (?:them|those|these))\b)"
@@ -29,6 +32,7 @@ _OTHERS = frozenset(
     " spacing".split()
 )
 FEWEST = 2
+APART = Fraction(3, 2)
 
 
 def averaged(chart: Chart) -> Question | None:
@@ -38,10 +42,19 @@ def averaged(chart: Chart) -> Question | None:
         return None
     line = line_of(parts_of(chart))
     sizes = _sizes(line) if line is not None and _ASKED.search(line.words) and not _KNOWN.search(line.words) else []
-    if len(sizes) < FEWEST or not any(told_as_length(size) for size in sizes):
+    if len(sizes) < FEWEST or not any(told_as_length(size) for size in sizes) or not _alike(sizes):
         return None
     whole = Sum(DIVIDED, reduce(lambda so_far, size: Sum(PLUS, so_far, size), sizes), Number(Fraction(len(sizes)), "none"))
     return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=sorted(said & AVERAGE))
+
+
+def _alike(sizes: list[Part]) -> bool:
+    """Whether all are readings of one thing: near each other in size, those with a unit and those with none apart."""
+    for kind in (Length, Number):
+        values = [plain_size(size) for size in sizes if isinstance(size, kind)]
+        if values and max(values) > APART * min(values):
+            return False
+    return True
 
 
 def _sizes(line: Line) -> list[Part]:

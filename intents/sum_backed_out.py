@@ -1,4 +1,5 @@
-"""How thick a layer may be, where the whole depth is told and the other layers are: "the face 2 1/2 off the stud, 1/2 ply and
+"""What one layer makes in the place of another: "the old boards were 3/4, the new ones are 1 1/16, how much further out"; and
+how thick a layer may be, where the whole depth is told and the other layers are: "the face 2 1/2 off the stud, 1/2 ply and
 7/16 siding, what strapping does that leave me".
 
 The whole is no layer beside the others, and what is asked is what they leave of it.
@@ -17,7 +18,7 @@ from solvers.sums import MINUS, Part, Sum, plain_size, told_as_length
 
 _LAYER = (
     r"(?:strapping|straps?|battens?|furring|furr|foam|insulation|ply|plywood|osb|sheathing|siding|cladding|spacers?|shims?"
-    r"|packers?|packing|gap|layer)"
+    r"|packers?|packing|layer)"
 )
 _ASKED = expression(
     rf"\b(?:what|which|how thick|how much|how deep)(?: \w+){{0,3}}? {_LAYER}\b(?! (?:is )?Q)"
@@ -44,8 +45,8 @@ def backed_out(chart: Chart) -> Question | None:
     if line is None or len(line.parts) < 2 or not _ASKED.search(line.words):
         return None
     found = next((told for pattern in _WHOLE if (told := pattern.search(line.words)) is not None), None)
-    if found is None or not all(told_as_length(part) for part in line.parts if part.value.denominator > 1):  # type: ignore[union-attr]
-        return None
+    if found is None or not all(told_as_length(part) for part in line.parts):
+        return None  # 8 pieces: a count, and no layer
     at = line.words[: found.start("whole")].count("Q")
     others = [part for n, part in enumerate(line.parts) if n != at]
     if sum(plain_size(part) for part in others) >= plain_size(line.parts[at]):
@@ -56,3 +57,31 @@ def backed_out(chart: Chart) -> Question | None:
 
     whole = reduce(less, others, line.parts[at])
     return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=sorted(_TELLS & {*chart.words}))
+
+
+_SWAPPED = (
+    expression(
+        r"\b(?:old|existing|original)\b[^Q]*(?P<old>Q)\b[^Q]*\bnew\b[^Q]*(?P<new>Q)\b[^Q]*"
+        r"\bhow (?:much|far)(?: \w+){0,2}? (?:further|farther|more|thicker|deeper|prouder|out|move|difference)\b"
+    ),
+    expression(
+        r"(?P<old>Q)\b[^Q]*\b(?:comes?|coming|came|goes|going|taken|take) (?:off|out)\b[^Q]*(?P<new>Q)\b[^Q]*"
+        r"\b(?:goes|going|put|goes back|comes) (?:on|in|up)\b[^Q]*\bhow (?:much|far)(?: \w+){0,3}? "
+        r"(?:further|farther|more|thicker|deeper|prouder|out|move|moves|difference)\b"
+    ),
+)
+
+
+def swapped(chart: Chart) -> Question | None:
+    """How much more one layer is than the one that it takes the place of; negative for less."""
+    said = frozenset(chart.words)
+    if said.isdisjoint(("new", "on", "in", "up")) or "how" not in said:
+        return None
+    line = line_of(parts_of(chart))
+    found = next((told for pattern in _SWAPPED if (told := pattern.search(line.words)) is not None), None) if line else None
+    if line is None or found is None or len(line.parts) != 2:
+        return None
+    old, new = line.parts
+    if not (told_as_length(old) and told_as_length(new)):
+        return None
+    return Question(TOPIC, {SLOT: Heard(Sum(MINUS, new, old), 0, len(chart.text), chart.text)}, SCORE, words=["how"])

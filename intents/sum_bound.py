@@ -54,6 +54,7 @@ def parts_of(chart: Chart) -> Parts:
 def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) -> list[list[str]]:
     """What each quantity may do, of what it could by its kind alone."""
     names = [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
+    names = [[NOTHING] if _stands_between(chart, found[n]) else mine for n, mine in enumerate(names)]
     if "again" in chart.words:
         names = [[ADDED_TWICE] if _same_again(chart.words, found[n].end) else mine for n, mine in enumerate(names)]
     once_only = [_in_all(chart, found, n) for n in range(len(found))]
@@ -63,6 +64,12 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
         return [*names]
     twice = (_twice(chart, found, n) or _on_both(chart, found, n) for n in range(len(found)))
     return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if both else mine for both, mine in zip(twice, names, strict=True)]
+
+
+def _stands_between(chart: Chart, mention: Mention) -> bool:
+    """Whether a number counts what something is between: 14 1/2 between 2 studs."""
+    led = chart.words[max(0, mention.start - 1) : mention.end] in (["between", "2"], ["between", "two"])
+    return led and SHARED.isdisjoint(chart.words) and counts_things(parts_of(chart), parts_of(chart).value(mention.start))
 
 
 def _same_again(words: Sequence[str], end: int) -> bool:

@@ -20,7 +20,8 @@ _AT_ALONE = frozenset(("at", "@"))  # three at 44
 BOTH = frozenset(("each", "either", "both", "every", "per"))
 _TIED = frozenset(("by", "and", "or", "to", "of", "for", "the", "a", "an", "at", "from", "in", "then", "plus", *BOTH))
 _NO_THINGS = frozenset(
-    "this hours always does comes makes takes gives leaves equals less across is was has inches ins minus plus".split()
+    "whats hows thats wheres lets whos its this hours always does comes makes takes gives leaves equals less across is was has"
+    " inches ins minus plus".split()
 )
 _PARTS = frozenset((2, 4, 8, 16, 32, 64))  # three eights are 3/8
 ENDS = frozenset("end ends side sides edge edges jamb jambs".split())
@@ -41,6 +42,8 @@ def counted(reader: Parts, i: int) -> Found | None:
 
 def _counted(reader: Parts, i: int) -> Found | None:
     words = reader.words
+    if words[max(0, i - 1) : i + 1] in (["between", "2"], ["between", "two"]):
+        return None  # 14 1/2 between 2 studs
     for reading in _row(reader, i):
         if reading.kind != "number" or not isinstance(reading.value, Number) or reading.value.value.denominator != 1:
             continue

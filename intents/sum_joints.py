@@ -13,7 +13,7 @@ from intents.chart import Chart, once
 from intents.lengths import UNITS
 from intents.question import Heard, Question, Reading
 from intents.sum_average import averaged
-from intents.sum_backed_out import backed_out
+from intents.sum_backed_out import backed_out, swapped
 from intents.sum_bound import parts_of
 from intents.sum_burned import burned
 from intents.sum_counts import MOST_COUNT, counted, thing
@@ -42,6 +42,7 @@ _WITHIN = frozenset("across over within along in into".split())  # what these le
 _INTO = frozenset((("go", "in"), ("fit", "in"), ("fits", "in")))
 _NO = frozenset("no without none not nothing".split())
 _ENDS = frozenset("end ends outside outsides".split())
+_SHAPES = (outlined, burned, averaged, miscut, counted_marks, backed_out, swapped, each_side)  # each tells a whole sum
 TOPIC, SLOT = "tape arithmetic", "sum"
 SCORE = 9.0  # as of a rule that fits whole
 SURE, LEAST_SURE = 0.8, 0.5  # of a quantity of another kind, and of a count
@@ -51,7 +52,7 @@ MOST_NAMES = 3  # words that name what is counted: nine | cedar deck boards
 @once
 def in_a_row(chart: Chart) -> Question | None:
     """The sum that a whole line tells as one row and its joints, or in another outline that is known."""
-    told = (shape(chart) for shape in (outlined, burned, averaged, miscut, counted_marks, backed_out, each_side, _row_and_joints))
+    told = (shape(chart) for shape in (*_SHAPES, _row_and_joints))
     return next((question for question in told if question is not None), None)
 
 

@@ -17,18 +17,20 @@ from solvers.sums import MINUS, TIMES, Part, Sum, plain_size, told_as_length
 _MEANT = r"(?:should(?: ?'?ve| have)?|meant|supposed|want|wants|wanted|need|needs|needed|ought|were to|was to|called for)"
 _CUT = r"(?:cut|made|ripped|sawed|sawn|marked|came out|come out|are|were|was|is)"
 _MISCUT = expression(
-    rf"(?P<n>Q)(?: of them| of the \w+| [a-z]+s?){{0,2}}?(?: {_CUT})?(?: (?:at|to|them|out|all|too long|too short))* (?P<cut>Q)\b"
-    rf"[^Q]*\b{_MEANT}\b[^Q]*(?P<meant>Q)\b(?P<asks>.*)$"
+    rf"(?P<n>Q)(?: of them| of the \w+| (?!by\b|and\b|to\b)[a-z]+){{0,2}}?(?: {_CUT})?"
+    r"(?: (?:at|to|them|out|all|too long|too short))* (?P<cut>Q)\b"
+    rf"[^Q]*\b{_MEANT}\b(?: \w+){{0,3}}? (?P<meant>Q)\b(?P<asks>.*)$"
 )
 _ALL = expression(r"\b(?:total|altogether|together|in all|all told|all of them|all Q|the lot|whole lot)\b")
 _EACH = expression(r"\b(?:each|apiece|every one|a piece|per piece|per)\b")
 _HOW_MUCH = expression(r"\bhow (?:much|far|long|short)\b|\bwhat\b|\?")
+_OTHERS = frozenset("square diagonal corner corners pitch degrees exposure".split())
 _TELLS = frozenset("should should've meant supposed want wants wanted need needs needed ought called to".split())
 
 
 def miscut(chart: Chart) -> Question | None:
     """The sum of a line that tells how many were cut at what, and what they were meant to be."""
-    if _TELLS.isdisjoint(chart.words):
+    if _TELLS.isdisjoint(chart.words) or not _OTHERS.isdisjoint(chart.words):
         return None
     line = line_of(parts_of(chart))
     told = _MISCUT.search(line.words) if line is not None else None

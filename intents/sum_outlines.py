@@ -25,7 +25,9 @@ MOST_COUNT = 60
 _THINGS = r"(?:[a-z]+s|pieces|lengths)"
 _LEFT = r"\b(?:over|left|remains?|remaining|remainder|spare)\b"
 _CUT = r"(?:each|every|per|a|for each|for every) (?:cut|pass|one|time|piece)|for each|each"
-_TELLS = frozenset("twice halve halved half split gap gaps joints and between off from out kerf saw blade".split())
+_TELLS = frozenset(
+    "twice halve halved half split gap gaps joints and between stacked came come each off from out kerf saw blade".split()
+)
 _ENDS = expression(r"\b(?:each|both|either|the) (?:ends?|outsides?)\b")  # where there are gaps as well
 _OTHERS = frozenset("money percent angle area weight pitch".split())
 OTHER, LEAST_THING = 0.9, 3  # how sure a quantity of another kind is; letters of a plural, and less
@@ -158,6 +160,11 @@ def _and_more(told: dict[str, Part]) -> Part | None:
     return Sum(PLUS, told["one"], Sum(TIMES, told["n"], told["each"]))
 
 
+def _one_of_them(told: dict[str, Part]) -> Part | None:
+    """How big one is of so many that come to a length."""
+    return Sum(DIVIDED, told["whole"], told["n"]) if _counts(told["n"]) else None
+
+
 def _slots(told: dict[str, Part]) -> Part | None:
     """How wide each of so many openings is, with dividers between."""
     between = _between(told) if _smaller(told, "gap", "whole") else None
@@ -172,6 +179,14 @@ _DIVIDERS = r"(?:divide|dividers?|partitions?|uprights?|fins?|slats?|ribs?)"
 _ALL_OF_IT = r"\b(?:wide|long|high|total|all told|in all|altogether|far|overall)\b"
 _OUTLINES: tuple[tuple[Pattern[str], Callable[[dict[str, Part]], Part | None]], ...] = (
     (expression(rf"^(?P<one>Q) and (?P<n>Q) {_THINGS} (?:of|at) (?P<each>Q)(?: (?:total|overall))?[ ?.]*$"), _and_more),
+    (
+        expression(
+            rf"(?P<n>Q) (?:of (?:them|those|these)|{_THINGS})\b[^Q]*"
+            r"\b(?:came to|comes? to|measures?|makes?|total|(?:stacked|together) (?:is|are))\b"
+            r"[^Q]*(?P<whole>Q)\b[^Q]*\bhow (?:thick|wide|long|high|tall|big|deep)(?: is)? (?:one|each)\b"
+        ),
+        _one_of_them,
+    ),
     (
         expression(
             rf"(?P<whole>Q)\b[^Q]*?(?P<n>Q) {_THINGS}(?: at| of)? (?P<each>Q)\b[^Q]*(?P<kerf>Q)\b[^Q]*\b(?:{_CUT})\b.*{_LEFT}"

@@ -17,7 +17,7 @@ from intents.tokens import Token
 SCOTS = {
     "whit": "what", "hoo": "how", "fae": "from", "frae": "from", "oot": "out", "doon": "down", "noo": "now", "mak": "make",
     "hauf": "half", "twa": "two", "weel": "well", "lang": "long", "aboot": "about", "roond": "round", "tae": "to", "aff": "off",
-    "ower": "over",
+    "ower": "over", "tak": "take", "taks": "takes", "thegither": "together", "baith": "both",
 }  # fmt: skip
 _SCOTS = expression(rf"\b(?:{'|'.join(SCOTS)})\b", re.IGNORECASE)
 _WORDS = SCOTS | {
@@ -33,7 +33,7 @@ _WORDS = SCOTS | {
         "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht",
         "how": "hw", "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv",
         "about": "abt", "layers": "lyrs", "layer": "lyr", "plates": "plts", "studs": "stds", "posts": "psts", "less": "lss",
-        "across": "acrs acrss", "between": "betw btwn", "through": "thru", "round": "rnd", "another": "anothr",
+        "across": "acrs acrss", "between": "betw btwn twn tween", "through": "thru", "round": "rnd", "another": "anothr",
         "other": "othr", "overall": "oal ovrl ovrall", "ladder": "ldr laddr", "header": "hdr", "every": "evry",
         "screw": "scr", "screws": "scrs", "together": "tgthr", "nearest": "nrst",
     }.items()

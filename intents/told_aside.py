@@ -34,6 +34,7 @@ _DISMISSED = tuple(
         "|whatever|once and regretted|cups of|pints of|mugs of|cans of|beers"
     ).split("|")
 )  # fmt: skip
+_REST = frozenset("left remains over rest spare".split())
 _DISMISSING = frozenset(words[0] for words in _DISMISSED)
 _IS = frozenset("is was are has had door a an".split())
 _FAR = 10  # words from a quantity to where it is dismissed
@@ -207,6 +208,8 @@ def _dismissed(words: Sequence[str], reading: Reading) -> bool:
     if "but" in after[:said] and any(pair in _WANTS for pair in pairwise(after)):
         return True  # the front has five openings but I only want the back's
     for n, word in enumerate(after[:said]):
+        if word == "whatever" and not _REST.isdisjoint(after[n + 1 : n + 3]):
+            continue  # and whatever's left
         if word in _DISMISSING and any(tuple(after[n : n + len(so)]) == so for so in _DISMISSED):
             led = [w for w in after[:n] if w in _THEN or w == ","]
             last = max((at for at in range(n) if after[at] == ","), default=n)

@@ -190,7 +190,8 @@ def _unlike(said: list[Length], numbers: list[Number]) -> list[Number]:
     """Decimals in doubt beside lengths: 12.6 less 4 ft, which no tape shows in inches; 1.2 and 300 mm, which may be metres."""
     decimals = [leaf for leaf in numbers if "." in leaf.text and leaf.value.denominator > 1]
     units = {length.unit for length in said}
-    if units == {"mm"} and max(length.value for length in said) >= LARGE_MM:
+    whole = [leaf.value for leaf in numbers if leaf.value.denominator == 1]
+    if units == {"mm"} and max([*whole, *(length.value for length in said)]) >= LARGE_MM:
         return [leaf for leaf in decimals if leaf.value < FEW_METRES]
     feet = any(length.unit == "ft" or not _FEET.isdisjoint(length.text.lower()) for length in said)
     return [leaf for leaf in decimals if leaf.value.denominator not in _TAPE] if feet and not units & _METRIC.keys() else []

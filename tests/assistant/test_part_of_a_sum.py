@@ -46,7 +46,6 @@ def test_it_comes_to(lines: tuple[str, ...], value: float) -> None:
     [
         (("47 11/16 less 47 3/16", "and 47 1/4"), "Is the sum 47 1/4 − 47 3/16 or 47 11/16 − 47 1/4?"),
         ((DOUBTED, "divide by three"), "Is the sum nine foot eight and a quarter − four foot or"),
-        ((BELOW, "and at 40 percent"), "have no place yet"),
     ],
 )
 def test_what_is_open_is_asked_again(lines: tuple[str, ...], asks: str) -> None:
@@ -61,3 +60,9 @@ def test_a_number_near_the_answer_is_still_compared() -> None:
 def test_scots_words_are_spelled_out() -> None:
     record = last("douglas fir board 190 wide, 18 percent doon tae 12, whit does it lose", "an if it's quarter sawn")
     assert record["answer"]["value"] == pytest.approx(-190 * 0.00165 * 6)
+
+
+def test_the_air_is_what_the_dew_point_is_asked_at() -> None:
+    record = last(BELOW, "and at 40 percent")
+    assert [given["text"] for given in record["givens"]][:2] == ["20", "40 percent"]
+    assert record["answer"]["value"] == pytest.approx(1.677, abs=0.01)

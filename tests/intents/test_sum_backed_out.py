@@ -67,6 +67,7 @@ def test_what_size_they_are_is_asked(line: str, size: str, value: float) -> None
 def test_what_the_saw_takes_comes_off() -> None:
     assert last("84 minus 3 1/2", "the blade takes an eighth")["answer"]["value"] == pytest.approx(80.375)
     assert last("3.6 metres off 5.1", "and the saw takes 3")["outcome"] == "asks"
+    assert last("3 metres less 450 mm", "and off that take 1275 mil")["answer"]["value"] == pytest.approx(1275)
 
 
 def test_a_bite_beside_a_screw_is_asked_about() -> None:

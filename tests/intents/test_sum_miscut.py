@@ -49,3 +49,16 @@ def test_a_small_word_is_what_it_must_be(lines: tuple[str, ...], value: float) -
 
 def test_a_mark_alone_is_no_value() -> None:
     assert last("to the nearest thirty second")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("line", "topic"),
+    [
+        ("equal spacing, 1800 mm overall, 8 pieces 90 mm wide, what's the gap", "equal spacing"),
+        ("ten by fourteen foot pad should be square but pulls 17 foot 3 on the diagonal, out by?", "out of square"),
+        ("the north wall averages 9 foot 3 tall, and it's 34 long, what's that in square feet", "wall area"),
+        ("1,850 sq ft of wall, 4 inch reveal, boards average 12 feet. Boards, ten over?", "cladding boards"),
+    ],
+)
+def test_what_is_no_sum_is_none(line: str, topic: str) -> None:
+    assert last(line)["topic"] == topic

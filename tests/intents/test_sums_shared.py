@@ -34,8 +34,12 @@ def test_what_is_done_to_the_whole_is_done(said: str, inches: float) -> None:
     [
         "16 foot less 3 cuts of 38 and a half plus 3 kerfs of an eighth",  # lost as well
         "centre of a 13 foot 9 wall less half of a 36 window",
-        "12 6 and a half less 5 9 and three quarters thats feet and inches",
     ],
 )
 def test_what_would_let_something_fall_is_asked_about(said: str) -> None:
     assert Conversation().answer(said)["outcome"] == "asks"
+
+
+def test_feet_and_inches_told_after_their_numbers() -> None:
+    answer = Conversation().answer("12 6 and a half less 5 9 and three quarters thats feet and inches")["answer"]
+    assert answer["value"] == 80.75
