@@ -93,7 +93,9 @@ def _may_be_added(last: Asked, line: str, unit: str | None) -> bool:
 
 def _which_two(c: Conversation, record: Record, line: str) -> bool:
     """Ask which two are meant where that can't be told: the two are no number that is added."""
-    if c.last is None or c.pending is not None or not c.last.record.get("answer") or not _PLAINLY_TWO.search(line):
+    if c.last is None or c.pending is not None or not c.last.record.get("answer"):
+        return False
+    if not (_PLAINLY_TWO.search(line) or _before(c)):
         return False
     put_asked(record, "follow-up", "Put which two together? Say both in one go.")
     return True

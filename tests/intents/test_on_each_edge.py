@@ -21,3 +21,11 @@ from tests.talking import last
 )
 def test_girth(line: str, girth: float) -> None:
     assert last(line)["answer"]["value"] == pytest.approx(girth)
+
+
+@pytest.mark.parametrize(
+    "line", ["girth of 3 1/2, 1 1/4 and 5/8, three out of a 16 coil?", "girth of 3 1/2, 1 1/4 and 5/8, two from a 16 coil"]
+)
+def test_so_many_out_of_a_coil_are_no_leg(line: str) -> None:
+    record = last(line)
+    assert record["outcome"] == "asks" or record["answer"]["value"] == pytest.approx(5.375)
