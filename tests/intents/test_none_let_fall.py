@@ -35,6 +35,9 @@ def test_it_is_asked(line: str, said: str) -> None:
         ("how many tubes for 6 windows, 14 foot round each, quarter by quarter", 4),
         ("8 foot 4 wall. 6 inch exposure max. start 2 inches up.", 98 / 17),
         ("10 rows 32 foot at 16 on centre, add 10 percent screws", 275),
+        ("area of wall 38 by 9 foot 6 with 3 windows at 12 square feet each", 325),
+        ("wall 38 by 9, 3 windows of 12 sq ft each and a door 3 by 7", 285),
+        ("3 walls at 320 square feet each, area", 960),
     ],
 )
 def test_all_is_used(line: str, value: float) -> None:
