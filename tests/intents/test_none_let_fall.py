@@ -50,6 +50,7 @@ def test_all_is_used(line: str, value: float) -> None:
         ("30 foot wall and a 12 foot wall, strapped at 24, straps on both", "12 foot"),
         ("screw every 8 along the edges of a strip 14 foot, 2 edges, 9 strips", "2 edges"),
         ("hip's not in it. gable 22 foot, 5 12. area of two", "two"),
+        ("12 foot 4 wall, studs 16, strap it, and dont count the last one cause its already there", "last one"),
     ],
 )
 def test_another_is_asked_about(line: str, said: str) -> None:
