@@ -10,7 +10,7 @@ from tests.talking import last
 @pytest.mark.parametrize(
     ("line", "said"),
     [
-        ("soffit 2 @ 38' x 18\" d, 12\" pnl", "2 @ 38'"),
+        ('soffit 2 @ 38\' x 18" d, 12" pnl', "2 @ 38'"),
         ("strap 2 @ 30' wall at 16", "2 @ 30'"),
         ("wall 24 long 9 on the sides 15 in the middle, area", "15"),
         ("wall 24 wide 9 at the eaves 15 at the peak area", "15"),
