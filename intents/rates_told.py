@@ -51,8 +51,8 @@ _RATES = tuple(
     )
 )
 _ELSEWHERE = frozenset(
-    "paint stain primer coat coats concrete mortar render grout insulation seed gravel".split()
-)  # is no work of ours
+    "paint stain primer coat coats concrete mortar render grout insulation seed gravel centre centres center centers oc".split()
+)  # is no work of ours, or is set out
 _ASKED_FOR = frozenset("for do does will would to on is are in here now then it that this we i am should".split())
 _ENDS = frozenset("lineal linear running feet foot how and today total altogether so what but please i've of".split())
 _FIXED = r"(?:screws?|nails?|clips?|staples?|fasteners?|ties?|bolts?|lags?|anchors?|plugs?|pegs?)"
@@ -74,6 +74,7 @@ _PACKED = frozenset(
     "box boxes pack packs packet packets bag bags case cases carton cartons tub tubs pail pails weigh weighs".split()
 )
 _NO_PLACE = frozenset("foot feet inch inches metre metres meter meters ft mm cm m minute hour day box square yard".split())
+_CUT = frozenset(("board", "sheet", "stick"))
 _HOLDS = frozenset("box case pack packet bag carton tub pail crate".split())
 _MORE, _MOST_SAID = frozenset("plus extra waste spare more add over add".split()), 4
 _NEXT = 3  # words from a number to what it counts
@@ -164,6 +165,8 @@ def _rate(chart: Chart, line: _Line, told: Match[str]) -> Question | None:
     thing = told["thing"] or told.groupdict().get("other") or ""
     if len(rest) != 1 or not _asks(chart.words, thing) or (many is not None and not isinstance(many.value, Number)):
         return None
+    if many is None and _stem(thing) in _CUT:
+        return None  # behind the boards go at 16 inches
     name, unit = _measure(chart, done, rest[0])
     if not name or (name == "number" and many is None and _stem(thing) in _HOLDS):
         return None  # 12 to a case

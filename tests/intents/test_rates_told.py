@@ -90,3 +90,9 @@ def test_so_many_in_each_goes_on(after: str, fasteners: int) -> None:
 def test_pallets_are_asked_for_and_no_money() -> None:
     record = last("5 squares a pallet, i need 27 square, pallets?")
     assert (record["topic"], record["answer"]["value"]) == ("by the same rate", 6)
+
+
+def test_boards_that_go_at_so_much_are_no_rate() -> None:
+    line = "The thin upright strips behind the boards go at 16 inches on centre along a 24 foot wall, how many do I need?"
+    record = last(line, "And if I put them at 24 inches?", "Sorry, the wall is actually 22 feet.")
+    assert record["answer"]["value"] == 12
