@@ -52,6 +52,7 @@ _ANOTHER = expression(
 _NO_SUM = ("deg", "in12", "percent", "degC", "degF", "yesno", "word", "ratio")  # which nobody adds
 _PAIR, _EACH_ITS_OWN = "rake length", "conversion"
 _AND = expression(r"\W*(?:and|then|plus|now|next)\b", re.IGNORECASE)
+_NAMED = expression(r"\b(?:walls|sides|ends|gables|rakes)\b", re.IGNORECASE)  # of one thing, as a rule
 _PLAINLY_TWO = expression(rf"\b{_THE_TWO}", re.IGNORECASE)
 _UNITS = dict.fromkeys(("feet and inches", "inches", "feet"), ("in", "ft"))
 _METRIC = ("mm", "cm", "m")
@@ -93,7 +94,9 @@ def _may_be_added(last: Asked, line: str, unit: str | None) -> bool:
 
 def _which_two(c: Conversation, record: Record, line: str) -> bool:
     """Ask which two are meant where that can't be told: the two are no number that is added."""
-    if c.last is None or c.pending is not None or not c.last.record.get("answer") or not _PLAINLY_TWO.search(line):
+    if c.last is None or c.pending is not None or not c.last.record.get("answer"):
+        return False
+    if not (_PLAINLY_TWO.search(line) or (_before(c) and not _NAMED.search(line))):
         return False
     put_asked(record, "follow-up", "Put which two together? Say both in one go.")
     return True

@@ -310,10 +310,10 @@ class Conversation:
             keeps = base.topic is topic and not told <= question.givens.keys() and isinstance(base.times, int)
             keeps = keeps or (base.topic is topic and question.givens.keys() <= {"to"})  # only another unit
             asked.times = base.times if keeps else 1  # a half, or ten percent more, was of that answer alone
+            asked.plus = base.plus if base.topic is topic and question.givens.keys() <= {"openings", "opened"} else asked.plus
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])
-        if "system" in question.manner:
-            asked.metric = question.manner["system"] == "metric"
+        asked.metric = question.manner["system"] == "metric" if "system" in question.manner else asked.metric
         return asked
 
     def ways(self, question: Question, base: Asked | None = None) -> list[Way]:

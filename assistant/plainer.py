@@ -95,6 +95,11 @@ _HOW_MANY_LONG = expression(  # how many 12s do I need, how many sixteens is tha
     r"| (?:is|are) (?:that|it|those)| for (?:that|it))?\W*",
     re.IGNORECASE,
 )
+_FROM_SO_LONG = expression(  # from 10s, out of sixteens
+    r"\W*(?:(?:and|so|then|ok|but|what about|how about)[ ,]+)*(?:from|out of|using) "
+    r"((?:[6-9]|1\d|2[0-4])'?s|tens|eights|twelves|fourteens|sixteens|eighteens|twenties)\W*",
+    re.IGNORECASE,
+)
 _AS_BEFORE = expression(r"^(?:and|or|ok|no)\W+|\W+(?:again|then|instead|this time)$", re.IGNORECASE)
 _CHOSEN = ("fascia",)  # what is chosen by a word that may be another question's: square, plumb
 _ABOUT = expression(  # about 6, of courses
@@ -164,7 +169,7 @@ def plainer(text: str, last: Asked | None) -> str:
     sold = _SOLD_IN.search(text)
     if sold is not None and len(numbers_in(text)) == 1 and _sold_by_length(last):
         return f"what about the {_FOOTERS.get(sold[1].lower()) or re.split('[^a-z0-9]|s$', sold[1].lower())[0]} footers"
-    many = _HOW_MANY_LONG.fullmatch(text)
+    many = _HOW_MANY_LONG.fullmatch(text) or _FROM_SO_LONG.fullmatch(text)
     if many is not None and any(p.slot.kept in ("stock length", "board length") for p in last.topic.parameters):
         return f"from {_FOOTERS.get(many[1].lower()) or re.split('[^0-9]', many[1])[0]} footers"
     if any(isinstance(given.value, Money) for given in last.givens.values()):

@@ -36,8 +36,10 @@ def none_out_of(chart: Chart, questions: list[Question], _topics: Mapping[str, A
         heard = question.givens.get(_LEGS)
         if question.topic != TOPIC or heard is None or not isinstance(heard.value, tuple) or len(heard.value) <= 1:
             continue
-        last, end = heard.value[-1], places_of(chart, heard)[1]
-        if chart.words[end : end + 2] in (["out", "of"], ["from", "a"]) and last.text.isalnum() and last.value.denominator == 1:
+        *legs, last = heard.value
+        end = places_of(chart, heard)[1]
+        spelled = last.text.isalpha() and not any(leg.text.isalpha() for leg in legs)
+        if chart.words[end : end + 2] in (["out", "of"], ["from", "a"]) and spelled:
             question.givens[_LEGS] = replace(heard, value=heard.value[:-1])
 
 

@@ -29,6 +29,9 @@ _IN_ALL = frozenset("all together altogether total combined started left only".s
 _MOVES, _TOGETHER = ("wood movement", "thermal movement"), frozenset("total altogether together overall combined".split())
 _BOARDS = frozenset("boards planks pieces lengths sticks panels sheets".split())
 _SHARED = 4  # tokens from "half of them" to the end of what is asked
+_ENDED = ("strapping", "marks on centre", "fasteners", "step flashing")
+_LEFT_OFF = frozenset("count counting without except skip minus less".split())
+_AT_END = frozenset("last first end corner".split())
 _EACH_AT, _SEVERAL, _SURE = frozenset(("@", "×", "at")), range(2, 13), 0.9
 _LED = (["at"], ["@"], ["by"], ["×"], ["/"], ["-"])
 _OF = frozenset("area squares total boards straps panels weight cost".split())
@@ -40,7 +43,7 @@ _NEAR = 2  # words from the count to the things: four long walls
 def let_fall(chart: Chart, question: Question) -> list[str]:
     """The count of things, or the share of them, that is in none of a whole question's givens, as it was said."""
     words = chart.words
-    if several := _times_a_length(chart, question):
+    if several := _times_a_length(chart, question) or _end_one(chart, question):
         return [several]
     if question.topic in _FACES and (third := _third(chart, question)):
         return [third]
@@ -61,6 +64,16 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
         if told and left >> at & 1 and not any(_of_all(heard, word) for heard in question.givens.values()):
             return [chart.said(at, min(at + 2, len(words)))]
     return []
+
+
+def _end_one(chart: Chart, question: Question) -> str:
+    """The one at an end that is not to be counted, which a count takes in: don't count the last one."""
+    words = chart.words
+    for at in range(2, len(words)) if question.topic in _ENDED else ():
+        left_off = not _LEFT_OFF.isdisjoint(words[max(0, at - 3) : at])
+        if left_off and words[at - 1] in _AT_END and words[at] in ("one", "ones", "two", "both"):
+            return chart.said(at - 1, at + 1)
+    return ""
 
 
 def _times_a_length(chart: Chart, question: Question) -> str:

@@ -61,6 +61,10 @@ def _of_each(listing: Listing, chain: list[Item]) -> None:
     """Count all the sizes where it is told after them how many there are of each: 5 foot 1 and 3 foot 7, ten of each."""
     at = chain[-1].end + (listing.words[chain[-1].end] in (",", "and"))
     told = next(((end, n) for end, n in listing.counts(at) if listing.words[end : end + 2] == ["of", "each"]), None)
+    start = chain[0].start
+    if told is None and listing.words[max(0, start - 2) : start] == ["of", "each"] and start > 2:
+        told = next(((chain[-1].end - 2, n) for end, n in listing.counts(start - 3) if end == start - 2), None)
+        chain[0].start -= 3 * (told is not None)  # three of each, 40 and 32
     if told is not None and all(item.count == 1 for item in chain):
         chain[:] = [replace(item, count=told[1], led=True) for item in chain]
         chain[-1].end = told[0] + 2
@@ -232,6 +236,8 @@ def _one(listing: Listing, i: int) -> Item | None:
         after = listing.words[amount.end]
         if not amount.unit and amount.value < _ROW_FROM and after not in ("a", "an") and listing.number_at(amount.end):
             continue  # and six | 19 1/4
+        if not amount.unit and after == "of" and listing.words[amount.end + 1] in (*_THEM, "each"):
+            continue  # ten | of each
         if not amount.unit and after in THINGS and after not in _NOUNS:
             continue  # five windows
         if not amount.unit and "same" in listing.words[amount.end : amount.end + 4]:

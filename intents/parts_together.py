@@ -31,6 +31,7 @@ _AREAS = {
 _BESIDE = {"wall_length": "wall_height"}  # a run of walls is none without how high they are
 _KINDS = frozenset(("runs", "areas", "rows"))
 _SIDEWAYS = frozenset("high tall deep wide thick apart".split())  # such a size is of no run
+_HOLES = frozenset("windows doors openings vents holes louvres louvers".split())
 STEPS = "step flashing"
 SURE = 1.0
 
@@ -77,6 +78,10 @@ def _put(chart: Chart, question: Question, reading: Reading, parameters: Mapping
     """Give the whole to the question; False where it is none of its amount, or has its place already."""
     area = isinstance(reading.value[0], Area)  # type: ignore[index]
     name = (_AREAS if area else _RUNS).get(question.topic, "")
+    if area and not _HOLES.isdisjoint(chart.words[reading.start : reading.end]) and "opened" in parameters:
+        name = "opened"  # with 3 windows at 12 square feet each
+        if question.givens.get("faces") is not None and question.givens["faces"].value == reading.value[0]:  # type: ignore[index]
+            question.givens.pop("faces")
     parameter, mask = parameters.get(name), span(reading.start, reading.end)
     there = question.givens.get(name)
     if parameter is None or (there is not None and not tokens_of(chart, there) & mask and not _counts_parts(chart, there)):

@@ -143,7 +143,7 @@ def _replaced(
     put = tokens[later.start : later.end]
     if _bare(rows, later) and not _bare(rows, earlier):
         unit = _unit_of(words, rows, earlier)
-        past = unit is None and _past_inches(later)
+        past = unit is None and _past_inches(earlier, later)
         unit = _unit_of(words, rows, earlier, past)
         if unit is None:
             return None
@@ -239,9 +239,12 @@ def _alike(rows: Rows, earlier: Reading, later: Reading) -> bool:
     return _bare(rows, earlier) or _bare(rows, later) or not _kinds(rows, earlier).isdisjoint(_kinds(rows, later))
 
 
-def _past_inches(later: Reading) -> bool:
-    """Whether a number is no inches beside feet: 31 foot 8, make it | 32."""
-    return isinstance(later.value, Quantity) and later.value.value >= _FOOT
+def _past_inches(earlier: Reading, later: Reading) -> bool:
+    """Whether a number is of feet beside feet and inches, and no inches: 31 foot 8, make it | 32."""
+    if not isinstance(earlier.value, Length) or not isinstance(later.value, Quantity):
+        return False
+    feet, new = earlier.value.to("ft").value, later.value.value
+    return new >= _FOOT and new <= _NEAR * feet
 
 
 def _unit_of(words: list[str], rows: Rows, earlier: Reading, first: bool = False) -> int | None:

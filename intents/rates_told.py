@@ -18,12 +18,12 @@ from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.sum_joints import in_a_row
-from solvers.quantities import Area, Count, Length, Number, Quantity
+from solvers.quantities import Area, Count, Length, Number, Percent, Quantity
 
 SCORE = 9.0  # as of a rule that fits whole
 RATE, FASTENERS = "by the same rate", "fasteners"
 MOST_IN_EACH = 500
-_KINDS = ("number", "plural", "length", "area")
+_KINDS = ("number", "plural", "length", "area", "percent")
 _ARTICLES = frozenset("a an one each every per the".split())
 _THING = (
     r"(?P<thing>tubes?|cartridges?|sausages?|rolls?|boxes|box|bags?|bundles?|packs?|packets?|coils?|cases?|cartons?|pails?|tubs?"
@@ -33,7 +33,7 @@ _OF = r"(?: of [a-z]+(?: [a-z]+)??)?"
 _NAMED = rf"(?: (?!of\b|and\b)[a-z]+)??(?: [a-z]+)?? {_THING}\b{_OF}"
 _SO_MANY = rf"(?:(?P<many>Q)|\b(?:a|an|one|each|every|per)){_NAMED}"
 _THE = rf"(?:\bthe{_NAMED}|(?:^|(?<=[,.;] )){_THING.replace('thing', 'other')}\b{_OF})"  # a tube, of which nobody says so
-_LITTLE = r"(?: (?:about|me|us|him|you|around|roughly|just|only|exactly|the|of|a|all|up|out|for|me|over|to|do|along|nearly|at))*"
+_LITTLE = r"(?: (?!how\b|and\b|Q\b)[a-z']+){0,4}"  # the whole porch at
 _DOES = (
     r"(?:did|does|do|done|doing|covers?|covered|covering|goes|go|went|lasts?|lasted|fills?|filled|seals?|sealed|runs?|ran|gets?|got"
     r"|gives?|gave|makes?|made|took care)"
@@ -51,8 +51,8 @@ _RATES = tuple(
     )
 )
 _ELSEWHERE = frozenset(
-    "paint stain primer coat coats concrete mortar render grout insulation seed gravel".split()
-)  # is no work of ours
+    "paint stain primer coat coats concrete mortar render grout insulation seed gravel centre centres center centers oc".split()
+)  # is no work of ours, or is set out
 _ASKED_FOR = frozenset("for do does will would to on is are in here now then it that this we i am should".split())
 _ENDS = frozenset("lineal linear running feet foot how and today total altogether so what but please i've of".split())
 _FIXED = r"(?:screws?|nails?|clips?|staples?|fasteners?|ties?|bolts?|lags?|anchors?|plugs?|pegs?)"
@@ -62,6 +62,7 @@ _IN_EACH = tuple(
     expression(said)
     for said in (
         rf"(?P<each>Q)(?: [a-z]+)?? (?:{_FIXED} )?{_LINK} (?P<place>[a-z]+)",
+        rf"{_FIXED} {_LINK} (?P<place>[a-z]+) (?:is |are |at |of |, )?(?P<each>Q)",
         rf"(?P<many>Q)(?: [a-z]+)?? (?P<place>[a-z]+s)\b.*? (?P<each>Q)(?: [a-z]+)?? (?:{_FIXED} )?{_EACH}",
         r"\b(?:each|every|a|an|one)(?: [a-z]+)?? (?P<place>[a-z]+) (?:gets?|takes?|has|wants?|needs?|holds?) (?P<each>Q)",
     )
@@ -73,6 +74,9 @@ _PACKED = frozenset(
     "box boxes pack packs packet packets bag bags case cases carton cartons tub tubs pail pails weigh weighs".split()
 )
 _NO_PLACE = frozenset("foot feet inch inches metre metres meter meters ft mm cm m minute hour day box square yard".split())
+_CUT = frozenset(("board", "sheet", "stick"))
+_HOLDS = frozenset("box case pack packet bag carton tub pail crate".split())
+_MORE, _MOST_SAID = frozenset("plus extra waste spare more add over add".split()), 4
 _NEXT = 3  # words from a number to what it counts
 
 
@@ -96,7 +100,7 @@ def by_rate(chart: Chart) -> Question | None:
     if not (("how", "many") in pairwise(chart.words) or _thing_last(chart.words)) or not _ELSEWHERE.isdisjoint(chart.words):
         return None
     line = _line(chart)
-    for outline in _RATES if line is not None and len(line.found) in (2, 3) else ():
+    for outline in _RATES if line is not None and 2 <= len(line.found) <= _MOST_SAID else ():
         for told in outline.finditer(line.words):  # type: ignore[union-attr]
             question = _rate(chart, line, told)  # type: ignore[arg-type]
             if question is not None:
@@ -155,16 +159,23 @@ def _rate(chart: Chart, line: _Line, told: Match[str]) -> Question | None:
     many = line.reading(told, "many") if "many" in told.groupdict() and told["many"] else None
     done = line.reading(told, "done")
     rest = [one for one in line.found if one is not many and one is not done]
+    more = next((one for one in rest if isinstance(one.value, Percent)), None)
+    if more is not None and not _MORE.isdisjoint(chart.words):
+        rest.remove(more)
     thing = told["thing"] or told.groupdict().get("other") or ""
     if len(rest) != 1 or not _asks(chart.words, thing) or (many is not None and not isinstance(many.value, Number)):
         return None
+    if many is None and _stem(thing) in _CUT:
+        return None  # behind the boards go at 16 inches
     name, unit = _measure(chart, done, rest[0])
-    if not name:
-        return None
+    if not name or (name == "number" and many is None and _stem(thing) in _HOLDS):
+        return None  # 12 to a case
     kind = {"length": Length, "area": Area, "number": Count}[name]
     givens = {f"{name}_done": _heard(chart, done, kind, unit), name: _heard(chart, rest[0], kind, unit)}
     if many is not None:
         givens["many"] = _heard(chart, many, Number)
+    if more is not None:
+        givens["waste"] = _heard(chart, more, Percent)
     return Question(RATE, givens, SCORE, words=told[0].split())
 
 

@@ -17,6 +17,7 @@ from solvers.working import Working
 
 METAL_CAUTION = "Cut metal is sharp: gloves and eyes; it holds the sun's heat too."
 MOST_MARKS = 60
+WIDEST_LEG = 60  # in; no coil is as wide
 MOST_LEGS, LEAST_LEGS = 12, 2
 SlopeRun = Annotated[
     Length,
@@ -111,7 +112,8 @@ def _leg_terms(work: Working, lengths: tuple[Length, ...]) -> list[Term]:
     terms = [work.term(f"leg {number}", leg.to("in").value, "in") for number, leg in enumerate(lengths, 1)]
     for term in terms:
         work.refuse_when(term.value <= 0, f"a leg can't be {work.text(term)}: say the legs again, each over 0")
-        work.refuse_when(term.value > 120, f"a leg of {work.text(term)} is wider than any coil: say the legs again, in inches")
+        wide = f"a leg of {work.text(term)} is wider than any coil: say the legs again, in inches"
+        work.refuse_when(term.value > WIDEST_LEG, wide)
     return terms
 
 

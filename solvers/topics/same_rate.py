@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from solvers.coverage import check_whole
+from solvers.coverage import check_whole, with_waste
 from solvers.errors import NeedMore
 from solvers.exact import Term, ceil
-from solvers.quantities import Area, Count, Length, Number
+from solvers.quantities import Area, Count, Length, Number, Percent
 from solvers.registry import topic
 from solvers.slots import Slot
 from solvers.working import Working
@@ -41,12 +41,16 @@ def by_the_same_rate(
     area: AreaNow | None = None,
     number_done: NumberDone | None = None,
     number: NumberNow | None = None,
+    waste: Annotated[Percent, Slot("How much waste, in percent?", above=0, most=100, cued=True, quiet=True, usual=(1, 35))]
+    | None = None,
 ) -> None:
     """How many are needed for a length, area or number, where one (or `many`) went so far; whole ones, rounded up.
 
     Source: arithmetic.
     """
     done, now = _pair(((length_done, length), (area_done, area), (number_done, number)))
+    if waste is not None:
+        now = with_waste(work, "with waste", now, waste)
     unit = "none" if done.unit == "count" else done.unit
     each = done if many is None else work.step("one goes over", done / many, "that is shared among them", unit)
     check_whole(work, work.answer("needed", ceil(now / each), "whole ones, rounded up", "count"), now, each, "those")

@@ -148,6 +148,8 @@ def marks_on_centre(
     left = work.step("left over", length - last, "from the last mark to the end", "in")
     work.also("last mark", last)
     work.also("left after the last mark", left)
+    if work.value(left) > 0:
+        work.also("with one at the far end too", count + 1)
     start, pitch = Fraction(work.value(first)), Fraction(work.value(spacing))
     marks = [Mark(f"mark {i + 1}", start + i * pitch) for i in range(int(work.value(count)))]
     put_marks(work, marks)

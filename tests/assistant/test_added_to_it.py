@@ -47,3 +47,15 @@ def test_openings_and_percents_are_no_other_wall(line: str, after: str, value: f
 )
 def test_a_share_of_a_wall(line: str, value: float) -> None:
     assert last(line)["answer"]["value"] == pytest.approx(value, abs=0.001)
+
+
+def test_a_door_comes_off_both_together() -> None:
+    assert last("wall 24 by 8", "plus the back wall 30 by 8", "less a 3 by 7 door")["answer"]["value"] == 411
+
+
+def test_both_of_two_that_were_told_apart() -> None:
+    assert last("gable 20 foot 6 12 area", "the other one's 24 foot", "both")["answer"]["value"] == 122
+
+
+def test_both_together_is_asked_about_where_nothing_tells_of_two() -> None:
+    assert last("wall 24 by 8", "30 by 8", "both together")["outcome"] == "asks"

@@ -50,9 +50,13 @@ def test_a_ladder_that_is_asked_about_is_no_height() -> None:
     assert "210 1/4" in record["say"]
 
 
-@pytest.mark.parametrize("line", ["and delivery is 85", "with 13% tax"])
+@pytest.mark.parametrize("line", ["and delivery is 85", "and 85 for delivery"])
 def test_another_charge_is_no_price(line: str) -> None:
     assert last("cost of 14 squares at 210", line)["outcome"] != "answered"
+
+
+def test_a_tax_is_put_to_the_cost() -> None:
+    assert last("cost of 14 squares at 210", "with 13% tax")["answer"]["value"] == pytest.approx(14 * 210 * 1.13)
 
 
 def test_the_sticks_of_a_run_are_no_run() -> None:

@@ -10,7 +10,7 @@ from tests.talking import last
 @pytest.mark.parametrize(
     ("line", "said"),
     [
-        ("soffit 2 @ 38' x 18\" d, 12\" pnl", "2 @ 38'"),
+        ('soffit 2 @ 38\' x 18" d, 12" pnl', "2 @ 38'"),
         ("strap 2 @ 30' wall at 16", "2 @ 30'"),
         ("wall 24 long 9 on the sides 15 in the middle, area", "15"),
         ("wall 24 wide 9 at the eaves 15 at the peak area", "15"),
@@ -35,6 +35,9 @@ def test_it_is_asked(line: str, said: str) -> None:
         ("how many tubes for 6 windows, 14 foot round each, quarter by quarter", 4),
         ("8 foot 4 wall. 6 inch exposure max. start 2 inches up.", 98 / 17),
         ("10 rows 32 foot at 16 on centre, add 10 percent screws", 275),
+        ("area of wall 38 by 9 foot 6 with 3 windows at 12 square feet each", 325),
+        ("wall 38 by 9, 3 windows of 12 sq ft each and a door 3 by 7", 285),
+        ("3 walls at 320 square feet each, area", 960),
     ],
 )
 def test_all_is_used(line: str, value: float) -> None:
@@ -47,6 +50,7 @@ def test_all_is_used(line: str, value: float) -> None:
         ("30 foot wall and a 12 foot wall, strapped at 24, straps on both", "12 foot"),
         ("screw every 8 along the edges of a strip 14 foot, 2 edges, 9 strips", "2 edges"),
         ("hip's not in it. gable 22 foot, 5 12. area of two", "two"),
+        ("12 foot 4 wall, studs 16, strap it, and dont count the last one cause its already there", "last one"),
     ],
 )
 def test_another_is_asked_about(line: str, said: str) -> None:

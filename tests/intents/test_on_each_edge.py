@@ -21,3 +21,19 @@ from tests.talking import last
 )
 def test_girth(line: str, girth: float) -> None:
     assert last(line)["answer"]["value"] == pytest.approx(girth)
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["girth of 3 1/2, 1 1/4 and 5/8, three out of a 16 coil?", "girth of 3 1/2, 1 1/4 and 5/8, two from a 16 coil"],
+)
+def test_so_many_out_of_a_coil_are_no_leg(line: str) -> None:
+    record = last(line)
+    assert record["outcome"] == "asks" or record["answer"]["value"] == pytest.approx(5.375)
+
+
+def test_a_leg_out_of_a_coil_is_one() -> None:
+    assert (
+        last("i'm at the brake bending legs 5 and 4 out of 24 inch coil, girth and how many per coil width")["answer"]["value"]
+        == 9
+    )

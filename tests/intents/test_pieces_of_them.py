@@ -22,3 +22,16 @@ def test_pieces(line: str, pieces: str, sticks: int) -> None:
     record = last(line)
     assert {each["name"]: each["text"] for each in record["givens"]}["pieces"] == pieces
     assert record["answer"]["value"] == sticks
+
+
+@pytest.mark.parametrize(
+    ("line", "pieces", "sticks"),
+    [
+        ("stock's 14 foot, pieces 5 foot 1 and 3 foot 7, ten of each", "10 at 61 in, 10 at 43 in", 7),
+        ("cut list 12 foot stock: 40, 32 and 25, 4 of each", "4 at 40 in, 4 at 32 in, 4 at 25 in", 3),
+    ],
+)
+def test_so_many_of_each(line: str, pieces: str, sticks: int) -> None:
+    record = last(line)
+    assert {each["name"]: each["text"] for each in record["givens"]}["pieces"] == pieces
+    assert record["answer"]["value"] == sticks

@@ -19,6 +19,8 @@ from tests.talking import last
         ("how many boxes do I want for 24 windows if 2 boxes did 10 windows", 5),
         ("90 feet took 4 tubes, how many tubes for 250 feet", 12),
         ("2 tubes a door, i got 9 doors how many tubes", 18),
+        ("if two tubes did the porch at 44 foot how many for the whole house at 310", 15),
+        ("a roll covers 1350 sq ft, how many rolls for 2600 sq ft plus 10 percent", 3),
     ],
 )
 def test_the_same_rate(line: str, needed: int) -> None:
@@ -35,7 +37,7 @@ def test_another_length_at_the_same_rate() -> None:
     [
         "3 tubes did 40 foot in 2 hours, how many for 160",
         "gallon does 250 square feet, wall is 900, how many gallons",
-        "a roll covers 1350 sq ft, how many rolls for 2600 sq ft plus 10 percent",
+        "3 tubes did 40 feet, how many for 160 feet, 20 percent humidity",
         "3 men did 40 feet in a day, how many men for 160",
         "1 tube does 12 windows, how many for 90 feet",
     ],
@@ -52,6 +54,7 @@ def test_a_rate_with_something_else_in_it_is_none(line: str) -> None:
         ("8 nails in every hanger and I've 26 hangers", 208),
         ("each strap gets 7 screws, there's 21 straps", 147),
         ("4 screws a bracket, 11 brackets, how many screws", 44),
+        ("screws per strap is 7 and there are 33 straps", 231),
         ("6 screws per strap, no wait 5 a strap, 21 straps", 105),
     ],
 )
@@ -87,3 +90,9 @@ def test_so_many_in_each_goes_on(after: str, fasteners: int) -> None:
 def test_pallets_are_asked_for_and_no_money() -> None:
     record = last("5 squares a pallet, i need 27 square, pallets?")
     assert (record["topic"], record["answer"]["value"]) == ("by the same rate", 6)
+
+
+def test_boards_that_go_at_so_much_are_no_rate() -> None:
+    line = "The thin upright strips behind the boards go at 16 inches on centre along a 24 foot wall, how many do I need?"
+    record = last(line, "And if I put them at 24 inches?", "Sorry, the wall is actually 22 feet.")
+    assert record["answer"]["value"] == 12
