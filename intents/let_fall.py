@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from intents.chart import Chart, quantities
+from intents.chart import Chart, quantities, span
 from intents.consulting import numbers_in
 from intents.listed_totals import AMOUNTS
 from intents.number_words import SMALL
 from intents.question import Heard, Question
 from intents.reading import Dims
-from solvers.quantities import Area, Count, Number, Pitch
+from solvers.quantities import Area, Count, Number, Pitch, Quantity
 
 _THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
                     " sets lots batches stacks piles pallets".split())
@@ -29,7 +29,9 @@ _IN_ALL = frozenset("all together altogether total combined started left only".s
 _MOVES, _TOGETHER = ("wood movement", "thermal movement"), frozenset("total altogether together overall combined".split())
 _BOARDS = frozenset("boards planks pieces lengths sticks panels sheets".split())
 _SHARED = 4  # tokens from "half of them" to the end of what is asked
+_MAYBES = frozenset(("maybe", "perhaps", "possibly"))
 _PITCHES, _SAID = frozenset(("pitch", "pitched", "pich")), 0.9
+_CALLS = (("call", "it"), ("call", "that"), ("make", "that"))
 _NEAR = 2  # words from the count to the things: four long walls
 
 
@@ -38,6 +40,8 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
     words = chart.words
     if question.topic in _FACES and (third := _third(chart, question)):
         return [third]
+    if called := _called(chart, question):
+        return [called]
     if "pitch" in question.givens and not question.left and (pitch := _other_pitch(chart, question)):
         return [pitch]
     if question.topic in _MOVES and (boards := _boards_in_all(chart, question)):
@@ -55,6 +59,17 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
     return []
 
 
+def _called(chart: Chart, question: Question) -> str:
+    """The number that something is called in the end, where none of it was used: about four twelve, call it four and a half."""
+    words, used = chart.words, numbers_in(chart, question)
+    for at, pair in enumerate(pairwise(words), 2):
+        said = [r for r in chart.readings[at] if isinstance(r.value, Quantity)] if pair in _CALLS and at < len(words) else []
+        longest = max(said, key=lambda r: r.end, default=None)
+        if longest is not None and not used & span(longest.start, longest.end):
+            return chart.said(longest.start, longest.end)
+    return ""
+
+
 def _other_pitch(chart: Chart, question: Question) -> str:
     """A second pitch, of a question that takes one: five pitch one side and eight pitch the other."""
     taken, used = question.givens["pitch"], numbers_in(chart, question)
@@ -63,8 +78,10 @@ def _other_pitch(chart: Chart, question: Question) -> str:
     for reading in quantities(chart, 0, len(chart.words)):
         value = reading.value.value if isinstance(reading.value, Pitch | Number) else None
         called = not _PITCHES.isdisjoint(chart.words[reading.end : reading.end + 1])
+        maybe = not _MAYBES.isdisjoint(chart.words[max(0, reading.start - 1) : reading.start])
         pitch = isinstance(reading.value, Pitch) and reading.sure >= _SAID
-        if value is None or used >> reading.start & 1 or not (pitch or (reading.kind == "number" and called and value >= 1)):
+        bare = reading.kind == "number" and (called or maybe)
+        if value is None or used >> reading.start & 1 or not (pitch or (bare and value >= 1)):
             continue
         if value != taken.value.value:
             return chart.said(reading.start, reading.end + called)
