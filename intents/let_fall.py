@@ -13,7 +13,7 @@ from intents.consulting import numbers_in
 from intents.listed_totals import AMOUNTS
 from intents.number_words import SMALL
 from intents.question import Heard, Question
-from intents.reading import Dims
+from intents.reading import Dims, Reading
 from solvers.quantities import Area, Count, Number, Pitch, Quantity
 
 _THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
@@ -65,9 +65,15 @@ def _called(chart: Chart, question: Question) -> str:
     for at, pair in enumerate(pairwise(words), 2):
         said = [r for r in chart.readings[at] if isinstance(r.value, Quantity)] if pair in _CALLS and at < len(words) else []
         longest = max(said, key=lambda r: r.end, default=None)
-        if longest is not None and not used & span(longest.start, longest.end):
+        if longest is not None and not used & span(longest.start, longest.end) and not _given_so(question, longest):
             return chart.said(longest.start, longest.end)
     return ""
+
+
+def _given_so(question: Question, reading: Reading) -> bool:
+    """Whether a given is as much: fifteen degrees, near enough, call it fifteen."""
+    given = [heard.value.value for heard in question.givens.values() if isinstance(heard.value, Quantity)]
+    return isinstance(reading.value, Quantity) and reading.value.value in given
 
 
 def _other_pitch(chart: Chart, question: Question) -> str:
