@@ -115,6 +115,8 @@ _TO_LEVEL = expression(
     rf"|{_AND_THE}(?:the )?(?:joint|cut) (?:with|to|at) the (?:level|flat)(?: (?:trim|board|piece|frieze|fascia|one))?\W*",
     re.IGNORECASE,
 )
+_TAIL = expression(r"\b(?:tails?|overhangs?)\b", re.IGNORECASE)
+_ALONG = expression(r"\b(?:along|up|down|on) the (?:rafter|rake|roof)\b", re.IGNORECASE)
 _HANGS = expression(
     r"\b(?:(?:i|it|we|they|the rakes?|that) )?(?:stick|hang|poke|run|stuck|hung)(?:s|ing)?"
     r"(?: (?:it|them))? (?:out|over|past)\b(?: by)?",
@@ -141,6 +143,8 @@ def _next_part(text: str, last: Asked) -> str:
 def _hangs_out(text: str, last: Asked) -> str:
     """What sticks out is the overhang, of a topic that takes one: what if I stick out 8 inches."""
     takes = any(parameter.name == "overhang" for parameter in last.topic.parameters)
+    if takes and _TAIL.search(text) and _ALONG.search(text):
+        return _ALONG.sub("along the slope", text)
     return _HANGS.sub("overhang", text) if takes and len(numbers_in(text)) == 1 and _HANGS.search(text) else ""
 
 

@@ -80,9 +80,9 @@ def _rafter_for_rise(chart: Chart, question: Question) -> bool:
         return False
     start, end = places_of(chart, rise)
     near = [*[word for word in chart.words[max(0, start - 3) : start] if word not in _IS][-1:], *chart.words[end : end + 1]]
-    if _RAFTERS.isdisjoint(near) or {_named(chart, run, before=before) for before in (True, False)} != {""}:
+    if _RAFTERS.isdisjoint(near) or _named(chart, run, before=True):
         return False
-    question.givens["rise_as"], question.swaps = Heard("RAFTER", *_place(rise)), []
+    question.givens["rise_as"], question.swaps, question.lacking = Heard("RAFTER", *_place(rise)), [], 0
     return True
 
 

@@ -6,11 +6,12 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from intents.chart import Chart
-from intents.placing import heard_as
+from intents.chart import Chart, quantities
+from intents.from_square import LESS, MORE
+from intents.placing import heard_as, place_of
 from intents.question import Heard, Question
 from intents.second_reader import places_of
-from solvers.quantities import Angle, Quantity
+from solvers.quantities import Angle, Number, Quantity
 
 _SET = frozenset("cut cuts set dialed dialled".split())
 _AT = frozenset(("at", "to", "on"))
@@ -26,6 +27,9 @@ _PIECES = frozenset("each both two saw".split())
 _IS = frozenset("is at of a reads measures , =".split())
 _DEGREES = frozenset("degree degrees deg ° on the".split())
 _SET_WHAT = frozenset(("what", do, i, verb) for do in ("do", "would", "should") for i in ("i", "you") for verb in ("set", "dial"))
+_MAKES = frozenset(("makes", "make", "gives"))
+_TURNS, _BY = frozenset("turn turns turned turning bend bends bent".split()), frozenset("by about a an is of out".split())
+SQUARE, _OFF_MOST, SUM = 90, 15, "tape arithmetic"
 _ITS = frozenset("its my along across of a".split())
 _ROOFS = frozenset(  # one of these is in what asks for a pitch
     "pitch pitches pitched pich roof roofs rafter rafters twelve twelfths twelfs 12 slope slopes sloped rise rises inches inch"
@@ -106,6 +110,34 @@ def to_each_other(chart: Chart, questions: list[Question], topics: Mapping[str, 
         questions[:] = [Question(MITER, {"corner": heard}, _SCORE, words=["corner"])]
 
 
+def out_by(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """So many degrees that a corner is fat or tight by are no turn of it, but how far from square it is."""
+    for question in questions:
+        turn = question.givens.get("turn") if question.topic == MITER and len(question.givens) == 1 else None
+        if turn is None or turn.end <= turn.start or turn.value.value >= _OFF_MOST or not _TURNS.isdisjoint(chart.words):
+            continue
+        start = places_of(chart, turn)[0]
+        before = [word for word in chart.words[max(0, start - 4) : start] if word not in _BY]
+        way = 1 if before[-1:] and before[-1] in MORE else -1 if before[-1:] and before[-1] in LESS else 0
+        if way:
+            question.givens = {"corner": replace(turn, value=Angle(SQUARE + way * turn.value.value, "deg", turn.text), others=())}
+
+
+def parts_of_corner(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Two settings put together tell a corner, and no length: 22.5 and 22.5 makes what corner."""
+    first = next(iter(questions), None)
+    words = chart.words
+    if first is None or first.topic != SUM or "corner" not in words or not _makes_corner(words, words.index("corner")):
+        return
+    said = [r for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Number | Angle)]
+    if len(said) == 2 and said[0].value.value == said[1].value.value < FURTHEST:  # type: ignore[union-attr]
+        place = place_of(chart, said[0].start, said[0].end)
+        turn = Heard(Angle(said[0].value.value, "deg", place[2]), *place)  # type: ignore[union-attr]
+        questions[:] = [Question(MITER, {"turn": turn, "told": Heard("SETTING", *place)}, _SCORE, words=["corner"])]
+    elif all(isinstance(r.value, Number) for r in said):
+        questions[:] = []
+
+
 def how_set(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """What to set, of a cut and what the saw goes to, is how it is cut: the stop's 47, got to do 58, what do I set."""
     if not any(words in _SET_WHAT for words in zip(chart.words, chart.words[1:], chart.words[2:], chart.words[3:], strict=False)):
@@ -138,4 +170,4 @@ def edge_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any
 def _makes_corner(words: list[str], at: int) -> bool:
     """Whether the corner is what comes of a cut: what corner, and a word of the saw."""
     asked = not _WHATS.isdisjoint(words[max(0, at - 3) : at]) or words[at + 1 :] in ([], ["?"])
-    return asked and not (_SET | _SETTINGS | _PIECES).isdisjoint(words)
+    return asked and not (_SET | _SETTINGS | _PIECES | _MAKES).isdisjoint(words)

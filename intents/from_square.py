@@ -19,14 +19,14 @@ Rows = list[list[Reading]]
 SURE = 0.95
 MOST = 60  # degrees from square; a corner further out is told as it is
 RIGHT = 90
-_MORE = frozenset("over past above beyond more wider bigger greater larger open obtuse fat fatter proud".split())
-_LESS = frozenset("under shy short below less tighter smaller closed acute lean tight".split())
+MORE = frozenset("over past above beyond more wider bigger greater larger open obtuse fat fatter proud".split())
+LESS = frozenset("under shy short below less tighter smaller closed acute lean tight".split())
 _OUT = frozenset(("out", "off"))
 _SMALL = frozenset("of than from the a true being dead it to is".split())
 _SQUARE = (("square",), ("90",), ("ninety",), ("right", "angle"), ("a", "right", "angle"))
 _CORNERS = frozenset("corner corners angle cnr joint wall walls bend turn turns".split())
 _MEASURED = frozenset("area length money percent weight".split())
-_CUES = _MORE | _LESS | _OUT
+_CUES = MORE | LESS | _OUT
 _SAWS = frozenset("saw saws cut cuts set setting blade scale detent".split())  # how far these are out is no corner
 _AFTER, _SAW_NEAR = 4, 5
 
@@ -70,13 +70,13 @@ def without_said_again(tokens: list[Token], rows: Rows) -> list[Token] | None:
 def _without_bound(tokens: list[Token], words: list[str], rows: Rows) -> list[Token] | None:
     """The tokens without which side of square a corner is on, where it is said: less than 90, it's 87."""
     for at, cue in enumerate(words):
-        square = _square_at(words, at + 1) if cue in _MORE | _LESS else 0
+        square = _square_at(words, at + 1) if cue in MORE | LESS else 0
         if not square or any(r.end == at for _, r in _sizes(words, rows)):
             continue
         if any(r.kind in _MEASURED and r.sure > 0.6 for row in rows[at + 1 : square] for r in row):
             continue  # less 90 square feet of glass
         others = (r.value.value - RIGHT for n, r in _sizes(words, rows, RIGHT + MOST) if not at <= n < square)  # type: ignore[union-attr]
-        if any(0 < (off if cue in _MORE else -off) <= MOST for off in others):
+        if any(0 < (off if cue in MORE else -off) <= MOST for off in others):
             return [*tokens[:at], *tokens[square:]]
     return None
 
@@ -106,7 +106,7 @@ def _told_after(words: list[str], end: int) -> tuple[int, int, int] | None:
     """Over square, shy of ninety, out of square; obtuse: which way (0: not told), and where the words start and end."""
     end += words[end : end + 1] in (["too"], ["or"], ["bit"])
     cue = words[end] if end < len(words) else ""
-    way = 1 if cue in _MORE else -1 if cue in _LESS else 0
+    way = 1 if cue in MORE else -1 if cue in LESS else 0
     if cue in ("obtuse", "acute"):
         return way, end, end + 1
     square = _square_at(words, end + 1) if cue in _CUES else 0
@@ -119,7 +119,7 @@ def _told_before(words: list[str], start: int) -> tuple[int, int, int] | None:
         return None
     for at in range(max(0, start - 1 - _AFTER), start - 1):
         if words[at] in _CUES and _square_at(words, at + 1) == start - 1:
-            return 1 if words[at] in _MORE else -1 if words[at] in _LESS else 0, at, start
+            return 1 if words[at] in MORE else -1 if words[at] in LESS else 0, at, start
     return None
 
 

@@ -21,7 +21,7 @@ _CLIMBS = r"(?:rises?|rising|climbs?|climbing|drops?|dropping|falls?|falling|lif
 RISE = expression(
     rf"\b{_CLIMBS}(?: the)?(?: wall| post)?{_IS} @(?! (?:out|off|away|back|level|long|from)\b)"
     rf"|@ (?:up|above|higher?|tall)\b(?! (?:the |its )?{_SLOPED})|@ over the (?:wall )?plates?\b"
-    rf"|@ (?:down|up|along) the {_POSTS}\b"
+    rf"|@ (?:down|up|along) the {_POSTS}\b|@ over L\b"
     rf"|@ (?:of )?(?:rise|climb|drop|fall|height)\b|@ (?:tall |high )?{_POSTS}\b"
     rf"|^(?:so |if |and )?(?:the |its |my |a )?(?:rise|drop|climb|fall|height)\b[^,.;?LAP]* (?:is|of|comes to) @"
 )
@@ -36,7 +36,7 @@ RUN = expression(
     rf"|^(?!.*\bpitch\b).*\brun(?: is| of)? @|\b(?:length|{_SLOPED}) (?:for|on) @"
 )
 SLOPE = expression(
-    rf"@ (?:long )?{_LEANS}\b(?! (?:and|up|out))|\b(?:up|along|down) the {_SLOPED}(?: \w+){{0,1}} @"
+    rf"@ (?:long )?{_LEANS}\b(?! (?:and|up|out|length|line))|\b(?:up|along|down) the {_SLOPED}(?: \w+){{0,1}} @"
     rf"|@ (?:long |measured |taped )?(?:up|along|down) (?:the |its )?{_SLOPED}\b|\b{_LEANS}(?: is)? @ (?:long )?(?=lean|meet)"
     rf"|\b{_LINE} length(?: is| of| at)? @(?! of (?:rise|run))|\b(?:my|the) rafter(?: is)? @(?! of )"
 )
@@ -61,7 +61,7 @@ OUT = expression(
 )
 STEEP = expression(
     r", (?:the )?angle[ ?.]*$|\bhow steep\b(?!.*percent)|\b(?:what|which|what is the|find the) angle\b"
-    r"|\b(?:in|many|how many) degrees\b"
+    r"|\b(?:in|many|how many|what) degrees?\b"
 )
 GRADE = expression(r"\b(?:percent|percentage|grade)\b")
 # What tells that two things alike lean on each other, so that what is told of both is twice the run.

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from intents.chart import Chart, quantities
+from intents.chart import Chart, quantities, span
 from intents.consulting import numbers_in
 from intents.listed_totals import AMOUNTS
 from intents.number_words import SMALL
 from intents.question import Heard, Question
-from intents.reading import Dims
-from solvers.quantities import Area, Count, Length, Number, Pitch
+from intents.reading import Dims, Reading
+from solvers.quantities import Area, Count, Length, Number, Pitch, Quantity
 
 _THINGS = frozenset("walls gables eaves rakes soffits corners cheeks valleys perimeters buildings sheds houses garages"
                     " sets lots batches stacks piles pallets edges layers coats storeys stories".split())
@@ -36,7 +36,9 @@ _EACH_AT, _SEVERAL, _SURE = frozenset(("@", "×", "at")), range(2, 13), 0.9
 _LED = (["at"], ["@"], ["by"], ["×"], ["/"], ["-"])
 _OF = frozenset("area squares total boards straps panels weight cost".split())
 _ENDS: tuple[list[str], ...] = ([], ["?"], ["."], [","])
+_MAYBES = frozenset(("maybe", "perhaps", "possibly"))
 _PITCHES, _SAID = frozenset(("pitch", "pitched", "pich")), 0.9
+_CALLS = (("call", "it"), ("call", "that"), ("make", "that"))
 _NEAR = 2  # words from the count to the things: four long walls
 
 
@@ -47,6 +49,8 @@ def let_fall(chart: Chart, question: Question) -> list[str]:
         return [several]
     if question.topic in _FACES and (third := _third(chart, question)):
         return [third]
+    if called := _called(chart, question):
+        return [called]
     if "pitch" in question.givens and not question.left and (pitch := _other_pitch(chart, question)):
         return [pitch]
     if question.topic in _MOVES and (boards := _boards_in_all(chart, question)):
@@ -90,6 +94,23 @@ def _times_a_length(chart: Chart, question: Question) -> str:
     return ""
 
 
+def _called(chart: Chart, question: Question) -> str:
+    """The number that something is called in the end, where none of it was used: about four twelve, call it four and a half."""
+    words, used = chart.words, numbers_in(chart, question)
+    for at, pair in enumerate(pairwise(words), 2):
+        said = [r for r in chart.readings[at] if isinstance(r.value, Quantity)] if pair in _CALLS and at < len(words) else []
+        longest = max(said, key=lambda r: r.end, default=None)
+        if longest is not None and not used & span(longest.start, longest.end) and not _given_so(question, longest):
+            return chart.said(longest.start, longest.end)
+    return ""
+
+
+def _given_so(question: Question, reading: Reading) -> bool:
+    """Whether a given is as much: fifteen degrees, near enough, call it fifteen."""
+    given = [heard.value.value for heard in question.givens.values() if isinstance(heard.value, Quantity)]
+    return isinstance(reading.value, Quantity) and reading.value.value in given
+
+
 def _other_pitch(chart: Chart, question: Question) -> str:
     """A second pitch, of a question that takes one: five pitch one side and eight pitch the other."""
     taken, used = question.givens["pitch"], numbers_in(chart, question)
@@ -98,8 +119,10 @@ def _other_pitch(chart: Chart, question: Question) -> str:
     for reading in quantities(chart, 0, len(chart.words)):
         value = reading.value.value if isinstance(reading.value, Pitch | Number) else None
         called = not _PITCHES.isdisjoint(chart.words[reading.end : reading.end + 1])
+        maybe = not _MAYBES.isdisjoint(chart.words[max(0, reading.start - 1) : reading.start])
         pitch = isinstance(reading.value, Pitch) and reading.sure >= _SAID
-        if value is None or used >> reading.start & 1 or not (pitch or (reading.kind == "number" and called and value >= 1)):
+        bare = reading.kind == "number" and (called or maybe)
+        if value is None or used >> reading.start & 1 or not (pitch or (bare and value >= 1)):
             continue
         if value != taken.value.value:
             return chart.said(reading.start, reading.end + called)

@@ -8,7 +8,7 @@ from intents.chart import Chart
 from intents.lengths import FOOTERS
 from intents.question import Heard
 from intents.reading import Reading
-from solvers.quantities import Length, Quantity, Ratio
+from solvers.quantities import Length, Pitch, Quantity, Ratio
 
 SURE = 0.9  # of a length whose unit was said
 STEM = 4  # letters in which the forms of a word are alike: sides and sided
@@ -22,6 +22,10 @@ def said_again(chart: Chart, reading: Reading, givens: Mapping[str, Heard]) -> b
     if isinstance(reading.value, Length) and not FOOTERS.isdisjoint(chart.words[reading.start : reading.end + 1]):
         told = (heard.value for heard in givens.values() if isinstance(heard.value, Length))
         return any(length.to("ft").value == reading.value.to("ft").value for length in told)  # 12 footers: stock is 12 ft
+    if isinstance(reading.value, Pitch):  # on a 5 pitch, five in twelve that is
+        pitches = [heard.value for heard in givens.values() if isinstance(heard.value, Pitch)]
+        if any((pitch.value, pitch.unit) == (reading.value.value, reading.value.unit) for pitch in pitches):
+            return True
     said = chart.said(reading.start, reading.end).lower()
     same = [heard for heard in givens.values() if heard.text.lower() == said and isinstance(heard.value, Quantity)]
     stated = reading.kind == "length" and reading.sure >= SURE

@@ -224,7 +224,9 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
 
 
 def _half_is(before: list[str]) -> bool:
-    """Whether what is told is half of a building: half the house is | 12 ft."""
+    """Whether what is told is half of a building: half the house is | 12 ft, half span | 3300."""
+    if before[-2:-1] == ["half"] and before[-1] in _SPANS | {"width"}:
+        return True
     if before[-1:] not in (["is"], ["measures"], ["comes"], ["at"], ["to"]) or "half" not in before:
         return False
     after = before[len(before) - before[::-1].index("half") :]

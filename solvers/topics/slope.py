@@ -18,6 +18,7 @@ RoofAngle = Annotated[Angle, Slot("What is the angle, in degrees from level?", l
 # The pitch is a ratio of the two, so bare numbers only have to be in one unit: inches do.
 MeasuredRise = Annotated[Length, Slot("What is the rise?", bare=("in",), least=0, usual=(Fraction(1, 2), 240))]
 MeasuredRun = Annotated[Length, Slot("What is the run?", bare=("in",), alike=True, above=0, usual=(2, 600))]
+Tail = Annotated[Length, Slot("How long is the tail?", bare=("in",), above=0, most=96, name="overhang", cued=True, usual=(2, 48))]
 
 
 class SlopeAs(Choice):
@@ -26,6 +27,13 @@ class SlopeAs(Choice):
     ANGLE = "degrees"
     GRADE = "percent"
     PITCH = "pitch"
+
+
+class TailMeasured(Choice):
+    """How the tail of a rafter was measured."""
+
+    LEVEL = "level"
+    SLOPE = "along the slope"
 
 
 class PartAsked(Choice):
@@ -132,13 +140,29 @@ def _beside_rafter(work: Working, name: str, rafter: Any, leg: Any) -> Term:
 
 @topic("sloped length", "slope")
 def sloped_length(
-    work: Working, pitch: AnyPitch, run: RunLength | None = None, rise: RiseLength | None = None, across: Measured = None
-) -> None:  # fmt: skip
-    """Length along the slope, inches, over a level run (or up a rise) at a pitch.
+    work: Working,
+    pitch: AnyPitch,
+    run: RunLength | None = None,
+    rise: RiseLength | None = None,
+    across: Measured = None,
+    overhang: Tail | None = None,
+    measured: TailMeasured | None = None,
+) -> None:
+    """Length along the slope, inches, over a level run (or up a rise) at a pitch, and down to the end of a tail that is told.
 
+    A tail is measured level and added to the run, unless it was said along the slope.
     Refuses a run or rise of nothing, and a rise and run that are not at that pitch. Source: geometry.
     """
     run, rise, theta = sloped(work, pitch, run if run is None else run_of(work, run, across), rise)
+    if overhang is not None and work.value(overhang) > 0:
+        plate = work.step("to the plate", run / cos(theta), "the run is the slope's shadow on the level", unit="in")
+        out = overhang
+        if measured is TailMeasured.SLOPE:
+            out = work.step("out", overhang * cos(theta), "the tail along the slope, seen level", unit="in")
+        run = work.step("whole run", run + out, "the tail goes further out", unit="in")
+        rise = work.step("whole rise", run * rise_per_inch(work, pitch), "and as much lower", unit="in")
+        work.also("without the tail", plate)
+        work.also_word("overhang taken", (measured or TailMeasured.LEVEL).value)
     slope = work.answer("sloped length", run / cos(theta), "the run is the slope's shadow on the level", "in", "slope")
     work.also("rise", rise)
     work.also("run", run)
