@@ -31,6 +31,10 @@ _LINE = expression(
     r".*)",
     re.IGNORECASE | re.DOTALL,
 )
+_MORE = expression(  # another forty foot: so much more of what was told, which is no other thing
+    r"another (?:\d+(?! ?(?:by|x|×)\b)|a dozen|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirty|forty)\b)",
+    re.IGNORECASE,
+)
 _NONE = expression(r"%|\b(?:percent|per cent|window|windows|door|doors|opening|openings|tax|together)\b", re.IGNORECASE)
 _COUNTED = frozenset((
     "wall area", "gable area", "strapping", "step flashing", "fasteners", "weight", "cost", "squares", "marks on centre",
@@ -44,7 +48,7 @@ def added_to_it(c: Conversation, record: Record, text: str) -> bool:
     answer = last.record.get("answer") if last is not None and c.pending is None else None
     if last is None or not answer or found is None or _NONE.search(text) or last.topic.name not in _COUNTED:
         return False
-    if not numbers_in(found["rest"]):
+    if not numbers_in(found["rest"]) or _MORE.match(found["rest"]):
         return False
     state = state_of(c)
     trial = blank(text, record["via"], c.job, record["file"])

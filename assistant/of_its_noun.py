@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of
 from assistant.told_values import told_anew
 from assistant.units_kept import in_its_unit
+from intents.expressions import expression
 from solvers.quantities import Count, Length
 
 if TYPE_CHECKING:
@@ -15,10 +17,13 @@ if TYPE_CHECKING:
     from intents.question import Question
 
 
+_NONE = expression(r"\b(?:no|without|none)\b(?!,)", re.IGNORECASE)  # no gaps at the ends, 10 slats: more than the number is told
+
+
 def of_its_noun(wanted: Wanted, last: Asked) -> list[Question]:
     """The last question with one length or count as the line tells it anew; none where it is more than a number and its word."""
     text = f"{wanted.lead}{wanted.rest}"
-    if wanted.old or len(places_of(text)) != 1:
+    if wanted.old or len(places_of(text)) != 1 or _NONE.search(text):
         return []
     told = told_anew(text, last)
     lengths = all(isinstance(heard.value, Length | Count) for heard in told.givens.values()) if told is not None else False

@@ -35,6 +35,8 @@ _TWO = Number(Fraction(2), "none", "2")
 
 
 class Line(NamedTuple):
+    """A line with what it tells of, a letter in the place of each quantity."""
+
     words: str  # with Q in the place of each quantity
     parts: list[Part]
 
