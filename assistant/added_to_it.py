@@ -32,7 +32,7 @@ _LINE = expression(
     re.IGNORECASE | re.DOTALL,
 )
 _MORE = expression(  # another forty foot: so much more of what was told, which is no other thing
-    r"another (?:\d+(?! ?(?:by|x|×)\b)|a dozen|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirty|forty)\b)",
+    r"another (?:\d+(?! ?(?:by|x|×)\b)|a dozen|(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirty|forty)\b)",
     re.IGNORECASE,
 )
 _NONE = expression(r"%|\b(?:percent|per cent|window|windows|door|doors|opening|openings|tax|together)\b", re.IGNORECASE)

@@ -22,7 +22,8 @@ _TO_NEAREST = expression(r"\bt(?:wo|oo) the nearest\b", re.IGNORECASE)  # as it 
 _I_MEAN = expression(r"^(?!\W*(?:no|sorry|wait)\b)(?P<what>.+?),?\s+i (?:meant?|should say|should have said)\W*$", re.IGNORECASE)
 _FORECAST = expression(
     r"^\W*(?:(?:and|but|well|now)\W+)*(?:the |my |his |her )?(?:[a-z]+(?:['’]s)? )?"
-    r"(?:app|radio|forecast|phone|weatherman|telly|tv|paper) (?:says?|said|has|reckons?|gives?)(?: that| it['’]?s)?\s+(?=.*\d)",
+    r"(?:app|radio|forecast|phone|weatherman|telly|tv|paper) (?:says?|said|has|reckons?|gives?)(?: that| it['’]?s)?\s+"
+    r"(?=.*\d)(?=.*\b(?:dew|low|lows|humidity|percent)\b)",
     re.IGNORECASE,
 )
 _THOUGH = expression(r"(?<=\w),?\s+(?:though|tho|mind you)\W*$", re.IGNORECASE)

@@ -35,7 +35,7 @@ _TWO = Number(Fraction(2), "none", "2")
 
 
 class Line(NamedTuple):
-    """A line with what it tells of, a letter in the place of each quantity."""
+    """A line as an outline sees it, and its plain quantities from left to right."""
 
     words: str  # with Q in the place of each quantity
     parts: list[Part]

@@ -47,3 +47,7 @@ def test_what_a_forecast_says_is_the_given(line: str, frost: int, dew: int) -> N
 def test_a_year_is_no_millimetres() -> None:
     record = last("my sister's new place, 1978 house, attic's 28 by 44, she wants to know the vent at one three hundred")
     assert record["answer"]["value"] == pytest.approx(28 * 44 / 300 * 144)
+
+
+def test_what_an_app_makes_of_it_is_compared() -> None:
+    assert last("roof angle for 7/12", "my app says 30.3")["topic"] == "compare"
