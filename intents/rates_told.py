@@ -168,8 +168,9 @@ def _rate(chart: Chart, line: _Line, told: Match[str]) -> Question | None:
     if many is None and _stem(thing) in _CUT:
         return None  # behind the boards go at 16 inches
     name, unit = _measure(chart, done, rest[0])
-    if not name or (name == "number" and many is None and _stem(thing) in _HOLDS):
-        return None  # 12 to a case
+    held = name == "number" or getattr(done.value, "unit", "") == "in"
+    if not name or (held and many is None and _stem(thing) in _HOLDS):
+        return None  # 12 to a case, 12 in a pack
     kind = {"length": Length, "area": Area, "number": Count}[name]
     givens = {f"{name}_done": _heard(chart, done, kind, unit), name: _heard(chart, rest[0], kind, unit)}
     if many is not None:

@@ -96,3 +96,8 @@ def test_boards_that_go_at_so_much_are_no_rate() -> None:
     line = "The thin upright strips behind the boards go at 16 inches on centre along a 24 foot wall, how many do I need?"
     record = last(line, "And if I put them at 24 inches?", "Sorry, the wall is actually 22 feet.")
     assert record["answer"]["value"] == 12
+
+
+def test_twelve_in_a_pack_are_boxes() -> None:
+    record = last("There's 12 in a pack and I need 50, how many packs")
+    assert (record["topic"], record["answer"]["value"]) == ("boxes", 5)
