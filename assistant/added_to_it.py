@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 _LINE = expression(
     r"\W*(?:(?:and|so|ok|okay|now|then|oh|also|but)\W+)*(?:add(?: in| on)?|plus|put on|throw in|tack on)\W+"
-    r"(?P<rest>(?:(?:the|my|our|that|a)\W+)?(?:other|another|second|next|back|front|far|north|south|east|west|lake|ramp|left|right|end)\b"
+    r"(?P<rest>(?:(?:the|my|our|that|a)\W+)?(?:other|second|next|back|front|far|north|south|east|west|lake|ramp|left|right|end)\b"
     r".*)",
     re.IGNORECASE | re.DOTALL,
 )
