@@ -27,13 +27,9 @@ if TYPE_CHECKING:
 
 _LINE = expression(
     r"\W*(?:(?:and|so|ok|okay|now|then|oh|also|but)\W+)*(?:add(?: in| on)?|plus|put on|throw in|tack on)\W+"
-    r"(?P<rest>(?:(?:the|my|our|that|a)\W+)?(?:other|another|second|next|back|front|far|north|south|east|west|lake|ramp|left|right|end)\b"
+    r"(?P<rest>(?:(?:the|my|our|that|a)\W+)?(?:other|second|next|back|front|far|north|south|east|west|lake|ramp|left|right|end)\b"
     r".*)",
     re.IGNORECASE | re.DOTALL,
-)
-_MORE = expression(  # another forty foot: so much more of what was told, which is no other thing
-    r"another (?:\d+(?! ?(?:by|x|×)\b)|a dozen|(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirty|forty)\b)",
-    re.IGNORECASE,
 )
 _NONE = expression(r"%|\b(?:percent|per cent|window|windows|door|doors|opening|openings|tax|together)\b", re.IGNORECASE)
 _COUNTED = frozenset((
@@ -48,7 +44,7 @@ def added_to_it(c: Conversation, record: Record, text: str) -> bool:
     answer = last.record.get("answer") if last is not None and c.pending is None else None
     if last is None or not answer or found is None or _NONE.search(text) or last.topic.name not in _COUNTED:
         return False
-    if not numbers_in(found["rest"]) or _MORE.match(found["rest"]):
+    if not numbers_in(found["rest"]):
         return False
     state = state_of(c)
     trial = blank(text, record["via"], c.job, record["file"])

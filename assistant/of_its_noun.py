@@ -9,7 +9,7 @@ from assistant.said_over import places_of
 from assistant.told_values import told_anew
 from assistant.units_kept import in_its_unit
 from intents.expressions import expression
-from solvers.quantities import Count, Length
+from solvers.quantities import Length
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -26,8 +26,7 @@ def of_its_noun(wanted: Wanted, last: Asked) -> list[Question]:
     if wanted.old or len(places_of(text)) != 1 or _NONE.search(text):
         return []
     told = told_anew(text, last)
-    lengths = all(isinstance(heard.value, Length | Count) for heard in told.givens.values()) if told is not None else False
-    if told is None or not lengths:
+    if told is None or not all(isinstance(heard.value, Length) or name == "things" for name, heard in told.givens.items()):
         return []
     told.givens = {name: in_its_unit(heard, last.givens.get(name), last) for name, heard in told.givens.items()}
     return [told]
