@@ -96,7 +96,7 @@ def _which_two(c: Conversation, record: Record, line: str) -> bool:
     """Ask which two are meant where that can't be told: the two are no number that is added."""
     if c.last is None or c.pending is not None or not c.last.record.get("answer"):
         return False
-    if not (_PLAINLY_TWO.search(line) or (_before(c) and not _NAMED.search(line))):
+    if not (_PLAINLY_TWO.search(line) or (_before(c) and c.last.topic.name != _PAIR and not _NAMED.search(line))):
         return False
     put_asked(record, "follow-up", "Put which two together? Say both in one go.")
     return True

@@ -10,7 +10,7 @@ from solvers.exact import fraction
 from solvers.quantities import LENGTH, Length, Number
 from solvers.registry import Topic
 from solvers.slots import Given
-from solvers.sums import Part, Sum, leaves
+from solvers.sums import DIVIDED, Part, Sum, leaves
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
@@ -24,6 +24,8 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
         return givens
     if topic.name != "tape arithmetic" or not _goes_on(said.value):
         return givens
+    if (anew := _divided_anew(said.value, last)) is not None:
+        return {**givens, "sum": Given("sum", anew, "asked")}
     total = length_of(last)
     if total is None:
         return givens
@@ -31,6 +33,15 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
     if total.unit == "mm" and _whole_numbers(said.value) and "bare" not in givens:  # 12 less than 2049 mm is 12 mm less
         gone_on["bare"] = Given("bare", topic.parameter("bare").kind["MILLIMETRES"], "earlier")  # type: ignore[index]
     return gone_on
+
+
+def _divided_anew(part: Part, last: Asked) -> Sum | None:
+    """The division before with another divisor, where only that is typed: 11'3 / 7 | / 6."""
+    before = last.givens["sum"].value if "sum" in last.givens else None
+    typed = isinstance(part, Sum) and part.operation == DIVIDED and part.left is None and part.text[:1] in ("/", "÷")
+    if not typed or not isinstance(before, Sum) or before.operation != DIVIDED or before.left is None:
+        return None
+    return Sum(DIVIDED, before.left, part.right) if isinstance(before.right, Number) else None  # type: ignore[union-attr]
 
 
 def _goes_on(part: Part | None) -> bool:

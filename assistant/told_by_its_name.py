@@ -142,7 +142,7 @@ def _next_part(text: str, last: Asked) -> str:
 
 def _hangs_out(text: str, last: Asked) -> str:
     """What sticks out is the overhang, of a topic that takes one: what if I stick out 8 inches."""
-    takes = any(parameter.name == "overhang" for parameter in last.topic.parameters)
+    takes = any(parameter.name in ("overhang", "tail") for parameter in last.topic.parameters)
     if takes and _TAIL.search(text) and _ALONG.search(text):
         return _ALONG.sub("along the slope", text)
     return _HANGS.sub("overhang", text) if takes and len(numbers_in(text)) == 1 and _HANGS.search(text) else ""

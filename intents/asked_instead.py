@@ -50,7 +50,6 @@ _STAGGERED = frozenset(
 _GOES = frozenset("goes go runs bends bend strip trim curve length long far radius".split())  # a strip that goes round it
 _ROUNDS = frozenset(("round", it) for it in ("it", "that", "them", "up", "down", "to"))
 _GETS, _HEATS = frozenset("get gets grow grows go goes".split()), frozenset("summer winter heat sun cold".split())
-_ELSE_HELD = frozenset("ounce ounces oz pint pints quart quarts cup cups".split())  # which no channel is told in
 _ONE_LENGTH = frozenset(("square check", "rake length", "sloped length"))
 
 
@@ -63,13 +62,13 @@ def _asks_how_much_longer(words: Sequence[str]) -> bool:
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
-    "water in a channel": lambda words: not _ELSE_HELD.isdisjoint(words),  # how many ounces is that
     "trim sticks": lambda words: (  # how long will it get this summer
         ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
     ),
     **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
+_EACH_ONE = frozenset("a an per each apiece /".split())
 _MONEY = frozenset(
     "at @ for $ £ € dollar dollars buck bucks quid cent cents cost costs price priced prices pay paying pays bill worth charge"
     " charges spend quote quoted quotes tax run runs is are each apiece per".split()
@@ -129,7 +128,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
 def _tells_no_money(words: Sequence[str], question: Question) -> bool:
     """Whether nothing tells that a whole number is money: 5 squares a pallet, I need 27 square."""
     price = question.givens.get("price")
-    return price is not None and price.text.isdecimal() and _MONEY.isdisjoint(words)
+    each = any(word == price.text and after in _EACH_ONE for word, after in pairwise(words)) if price is not None else False
+    return price is not None and price.text.isdecimal() and _MONEY.isdisjoint(words) and not each  # theyre 54 a roll
 
 
 def area_rather(chart: Chart, reading: Reading) -> None:

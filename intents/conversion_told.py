@@ -82,7 +82,9 @@ def _of_the_answer(chart: Chart, question: Question) -> None:
 def _mark_alone(question: Question) -> None:
     """The mark that an answer is to be read to is no value: to the nearest thirty second."""
     value, to = question.givens.get("value"), question.givens.get("to")
-    if question.topic == TOPIC and value is not None and to is not None and to.start <= value.start < value.end <= to.end:
+    if question.topic != TOPIC or value is None or to is None:
+        return
+    if to.start <= value.start < value.end <= to.end or value.text.lower().startswith("to "):  # to mil, heard as two of them
         del question.givens["value"]
         question.missing = [*question.missing, "value"]
         question.swaps = []

@@ -134,7 +134,7 @@ def parts_of_corner(chart: Chart, questions: list[Question], _topics: Mapping[st
         place = place_of(chart, said[0].start, said[0].end)
         turn = Heard(Angle(said[0].value.value, "deg", place[2]), *place)  # type: ignore[union-attr]
         questions[:] = [Question(MITER, {"turn": turn, "told": Heard("SETTING", *place)}, _SCORE, words=["corner"])]
-    elif all(isinstance(r.value, Number) for r in said):
+    elif len(said) == 2 and all(isinstance(r.value, Number) for r in said):
         questions[:] = []
 
 

@@ -12,6 +12,7 @@ from intents.chart import Chart, quantities, span
 from intents.consulting import numbers_in
 from intents.listed_totals import AMOUNTS
 from intents.number_words import SMALL
+from intents.of_doings import SWORE
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
 from solvers.quantities import Area, Count, Length, Number, Pitch, Quantity
@@ -37,6 +38,7 @@ _LED = (["at"], ["@"], ["by"], ["×"], ["/"], ["-"])
 _OF = frozenset("area squares total boards straps panels weight cost".split())
 _ENDS: tuple[list[str], ...] = ([], ["?"], ["."], [","])
 _MAYBES = frozenset(("maybe", "perhaps", "possibly"))
+_SWORN = 5  # words from who swears to what
 _PITCHES, _SAID = frozenset(("pitch", "pitched", "pich")), 0.9
 _CALLS = (("call", "it"), ("call", "that"), ("make", "that"))
 _NEAR = 2  # words from the count to the things: four long walls
@@ -122,7 +124,8 @@ def _other_pitch(chart: Chart, question: Question) -> str:
         maybe = not _MAYBES.isdisjoint(chart.words[max(0, reading.start - 1) : reading.start])
         pitch = isinstance(reading.value, Pitch) and reading.sure >= _SAID
         bare = reading.kind == "number" and (called or maybe)
-        if value is None or used >> reading.start & 1 or not (pitch or (bare and value >= 1)):
+        sworn = not SWORE.isdisjoint(chart.words[max(0, reading.start - _SWORN) : reading.start])  # he swears it's a 6/12
+        if value is None or sworn or used >> reading.start & 1 or not (pitch or (bare and value >= 1)):
             continue
         if value != taken.value.value:
             return chart.said(reading.start, reading.end + called)

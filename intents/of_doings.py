@@ -41,13 +41,13 @@ _WHEN = frozenset("before after when once while as".split())
 _MOVES = frozenset("climb come go get head clear walk carry hand pass bring send leave".split())
 _WANTS = frozenset("wants want needs need wanted needed".split())
 _HOUR = 12
-_SWORE = frozenset("swore swears reckoned reckons guessed guesses insisted insists bet bets".split())
+SWORE = frozenset("swore swears reckoned reckons guessed guesses insisted insists bet bets".split())
 _TAPED = frozenset("measures measure measured measuring taped tape gauge level".split())
 _ROLES = frozenset(
     "overhang exposure waste kerf lap reveal gap overlap penetration bite pitch slope angle corner wide long deep high tall thick"
     " apart centres centers spacing".split()
 )
-CUES = _DEEDS | _WENT | _HIS | _KEPT | _SEEN | _WANTS | _SWORE | (_WHEN - {"as"})
+CUES = _DEEDS | _WENT | _HIS | _KEPT | _SEEN | _WANTS | SWORE | (_WHEN - {"as"})
 
 
 def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading, sums: bool = True) -> bool:
@@ -81,7 +81,7 @@ def sworn(words: Sequence[str], place: tuple[int, int], reading: Reading) -> boo
     """Whether a length is what somebody swore it was, and others were measured: he swore it was a | 6 foot rise."""
     start, end = _part(words, place, reading)
     before = list(words[start : reading.start])
-    swore = next((at for at, word in enumerate(before) if word in _SWORE), 0)
+    swore = next((at for at, word in enumerate(before) if word in SWORE), 0)
     who = not (_WHO - {"i", "we"}).isdisjoint(before[max(0, swore - 4) : swore])
     return isinstance(reading.value, Length) and who and not _TAPED.isdisjoint([*words[:start], *words[end:]])
 

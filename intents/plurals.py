@@ -80,7 +80,7 @@ def is_plural(words: list[str], start: int, end: int) -> bool:
 
 
 _MEASURED = frozenset("across wide".split())
-_COUNTED = frozenset("pieces sides boards sticks walls courses cuts joints segments bits lengths people windows doors".split())
+_COUNTED = frozenset("pieces sides boards sticks walls courses joints segments bits lengths people windows doors".split())
 
 
 def can_be(words: list[str], start: int, end: int, parameter: Parameter) -> bool:

@@ -145,7 +145,7 @@ def sloped_length(
     run: RunLength | None = None,
     rise: RiseLength | None = None,
     across: Measured = None,
-    overhang: Tail | None = None,
+    tail: Tail | None = None,
     measured: TailMeasured | None = None,
 ) -> None:
     """Length along the slope, inches, over a level run (or up a rise) at a pitch, and down to the end of a tail that is told.
@@ -154,11 +154,11 @@ def sloped_length(
     Refuses a run or rise of nothing, and a rise and run that are not at that pitch. Source: geometry.
     """
     run, rise, theta = sloped(work, pitch, run if run is None else run_of(work, run, across), rise)
-    if overhang is not None and work.value(overhang) > 0:
+    if tail is not None and work.value(tail) > 0:
         plate = work.step("to the plate", run / cos(theta), "the run is the slope's shadow on the level", unit="in")
-        out = overhang
+        out = tail
         if measured is TailMeasured.SLOPE:
-            out = work.step("out", overhang * cos(theta), "the tail along the slope, seen level", unit="in")
+            out = work.step("out", tail * cos(theta), "the tail along the slope, seen level", unit="in")
         run = work.step("whole run", run + out, "the tail goes further out", unit="in")
         rise = work.step("whole rise", run * rise_per_inch(work, pitch), "and as much lower", unit="in")
         work.also("without the tail", plate)

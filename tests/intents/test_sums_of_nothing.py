@@ -12,7 +12,6 @@ from tests.talking import last
     [
         (("vinyl 3.6 m, minus 12 to plus 34",), "Do you mean"),
         (("2x4 less 1/2",), "Do you mean"),
-        (("channel 3/8 wide 1/2 deep 10 foot, how much water in ounces",), "Do you mean"),
         (("1x6 rip 1/4 off ea side, wdth?",), "Take (2 × 1/4) off what?"),
         (("a 1x6 with 1/4 ripped off each edge, how wide is it",), "Take (2 × 1/4) off what?"),
         (
