@@ -46,7 +46,6 @@ from intents.said_anyway import said_anyway
 from intents.sealed_round import sealed_round
 from intents.sheets_told import sheets_told
 from intents.so_often import so_often
-from intents.tape_parts import tape_parts
 from intents.three_four_five import three_four_five
 from intents.triangle_told import legs_told, out_and_up
 from intents.two_ends import two_ends
@@ -62,7 +61,7 @@ _WORKS = (
     crown_told, length_rather,
     roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted, conversion_told, money_sums, loads_told,
     no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers, counted_in_whole, at_a_stud, so_often,
-    another_wall, from_each_end, sheets_told, tape_parts, foot_told, bite_asked, gaps_counted, how_many_in, none_out_of,
+    another_wall, from_each_end, sheets_told, foot_told, bite_asked, gaps_counted, how_many_in, none_out_of,
     on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round, circle_area, dew_at,
 )  # fmt: skip
 
