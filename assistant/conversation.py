@@ -371,7 +371,8 @@ class Conversation:
             sentence = is_it_meant(worked.topic.parameter(name), first.asked.givens[name])
             put_asked(record, worked.topic.name, sentence, self._lines(worked))
         elif worked.asks:
-            self.pending = Pending(first.asked, worked.wanted, alike=still_either(ways))
+            left = [*question.unplaced, *question.left]  # which is said once the answer comes
+            self.pending = Pending(first.asked, worked.wanted, alike=still_either(ways), left=left)
             put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
         elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
             self.pending = Pending(first.asked, ways=ways, left=unplaced)

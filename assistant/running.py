@@ -10,10 +10,13 @@ from solvers.exact import fraction
 from solvers.quantities import LENGTH, Length, Number
 from solvers.registry import Topic
 from solvers.slots import Given
-from solvers.sums import DIVIDED, Part, Sum, leaves
+from solvers.sums import DIVIDED, TIMES, Part, Sum, leaves
 
 if TYPE_CHECKING:
     from assistant.conversation import Asked
+
+
+_FACTORS = {TIMES: ("x", "×", "*"), DIVIDED: ("/", "÷")}  # as they are typed
 
 
 def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[str, Given]:
@@ -24,7 +27,7 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
         return givens
     if topic.name != "tape arithmetic" or not _goes_on(said.value):
         return givens
-    if (anew := _divided_anew(said.value, last)) is not None:
+    if (anew := _factor_anew(said.value, last)) is not None:
         return {**givens, "sum": Given("sum", anew, "asked")}
     total = length_of(last)
     if total is None:
@@ -35,13 +38,13 @@ def running(topic: Topic, givens: dict[str, Given], last: Asked | None) -> dict[
     return gone_on
 
 
-def _divided_anew(part: Part, last: Asked) -> Sum | None:
-    """The division before with another divisor, where only that is typed: 11'3 / 7 | / 6."""
+def _factor_anew(part: Part, last: Asked) -> Sum | None:
+    """The product or division before with another factor, where only that is typed, sign and all: 11'3 / 7 | / 6."""
     before = last.givens["sum"].value if "sum" in last.givens else None
-    typed = isinstance(part, Sum) and part.operation == DIVIDED and part.left is None and part.text[:1] in ("/", "÷")
-    if not typed or not isinstance(before, Sum) or before.operation != DIVIDED or before.left is None:
+    if not isinstance(part, Sum) or not isinstance(before, Sum) or part.left is not None or before.left is None:
         return None
-    return Sum(DIVIDED, before.left, part.right) if isinstance(before.right, Number) else None  # type: ignore[union-attr]
+    alike = part.operation == before.operation in _FACTORS and part.text[:1] in _FACTORS[part.operation]
+    return Sum(part.operation, before.left, part.right) if alike and isinstance(before.right, Number) else None
 
 
 def _goes_on(part: Part | None) -> bool:

@@ -32,6 +32,7 @@ SAID = 3.5  # as the score of a rule that fits
 def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Make the line a compound cut, where it says a sprung moulding, two angles, and no more."""
     if _SPRUNG.isdisjoint(chart.words):
+        _spring_named(chart, questions)
         return
     said = [r for r in quantities(chart, 0, len(chart.words)) if isinstance(r.value, Quantity)]
     inside = {at for reading in said for at in range(reading.start, reading.end)}
@@ -53,6 +54,19 @@ def crown_told(chart: Chart, questions: list[Question], _topics: Mapping[str, An
     givens = {"spring": _heard(chart, spring, told), "corner": _heard(chart, corner, corner.value.value)}
     kept = _measured(chart, questions)
     questions[:] = [Question(COMPOUND, {**kept, **givens}, score=SAID, words=["crown"])]
+
+
+def _spring_named(chart: Chart, questions: list[Question]) -> None:
+    """A spring angle that is named makes a compound cut of a miter whose corner is still to be told."""
+    first, words = next(iter(questions), None), chart.words
+    if first is None or first.topic != CORNER or first.givens or "spring" not in words:
+        return
+    at = next((k for k in range(words.index("spring") + 1, len(words)) if words[k] not in ("angle", "is", "of", "at", "'s")), 0)
+    said = chart.readings[at] if at else []
+    spring = next((r for r in said if isinstance(r.value, Number | Angle) and _spring(chart, r)), None)
+    if spring is not None:
+        givens = {"spring": _heard(chart, spring, _spring(chart, spring)), **_measured(chart, questions)}
+        questions[:] = [Question(COMPOUND, givens, score=SAID, missing=["corner"], words=["spring"])]
 
 
 def _into_a_square(chart: Chart, questions: list[Question], spring: Reading) -> None:

@@ -146,4 +146,6 @@ def sums_told(words: set[str]) -> bool:
     max a spacing."""
     if ("many" in words and not words.isdisjoint(FOOTERS)) or ("apart" in words and not words.isdisjoint(("max", "maximum"))):
         return False
+    if {"leave", "how", "much", "end"} <= words and not words.isdisjoint(("vinyl", "pvc", "aluminium", "aluminum")):
+        return False  # leave how much at the end of a vinyl piece: what it grows by
     return words.isdisjoint(HOURS) and any(DOING.get(word, word) in TELLS for word in words)
