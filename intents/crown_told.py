@@ -17,7 +17,8 @@ from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.quantities import Angle, Number, Quantity
 
-COMPOUND, CORNER = "compound cut", "miter for a corner"
+COMPOUND, CORNER, RING = "compound cut", "miter for a corner", "polygon"
+_LEANS = frozenset("lean leans leaning tilt tilts tilted splay splayed flare flared".split())
 _SPRUNG = frozenset("crown cornice cove coving".split())
 _SMALL = frozenset(
     "moulding molding mouldings moldings mould mold trim at on a an the for of in with is to angle angles degree degrees ° spring"
@@ -67,6 +68,16 @@ def _spring_named(chart: Chart, questions: list[Question]) -> None:
     if spring is not None:
         givens = {"spring": _heard(chart, spring, _spring(chart, spring)), **_measured(chart, questions)}
         questions[:] = [Question(COMPOUND, givens, score=SAID, missing=["corner"], words=["spring"])]
+
+
+def leaning_sides(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Sides that lean make a compound cut: what they lean by is no turn of a bay."""
+    ring = next((question for question in questions if question.topic == RING and "bay" in question.givens), None)
+    if ring is None or _LEANS.isdisjoint(chart.words):
+        return
+    sides = {name: given for name, given in ring.givens.items() if name == "sides"}
+    missing = [] if sides else ["corner"]
+    questions[:] = [Question(COMPOUND, {"spring": ring.givens["bay"], **sides}, score=SAID, missing=missing, words=["sides"])]
 
 
 def _into_a_square(chart: Chart, questions: list[Question], spring: Reading) -> None:

@@ -30,6 +30,8 @@ _BACK = 4
 def sold_in(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Give the length a thing is sold in to the first question, where it has no place for that number."""
     question = next(iter(questions), None)
+    if question is not None and question.topic == "trim sticks":
+        _footers(chart, question, {p.name: p for p in topics[question.topic]})
     name = BOUGHT.get(question.topic) if question is not None else None
     if question is None or name is None or name in question.givens:
         return
@@ -46,6 +48,17 @@ def sold_in(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[
             question.givens[name] = heard
             question.unplaced, question.missing = [], [missing for missing in question.missing if missing != name]
             return
+
+
+def _footers(chart: Chart, question: Question, parameters: Mapping[str, Parameter]) -> None:
+    """So many footers are what is bought, and not all that is needed: how many twelve footers, if each is eleven foot."""
+    total = question.givens.get("total")
+    reading = next((r for row in chart.readings for r in row if total is not None and chart.tokens[r.start].start == total.start
+                    and r.kind == "length" and chart.words[r.end - 1] in ("footer", "footers")), None)  # fmt: skip
+    stock = heard_as(chart, parameters["stock"], reading, True) if reading is not None else None
+    if stock is not None:
+        question.givens = {name: given for name, given in question.givens.items() if name not in ("total", "stock")}
+        question.givens["stock"], question.missing, question.swaps = stock, ["total"], []
 
 
 def _cut_from(words: list[str], reading: Reading) -> bool:

@@ -14,6 +14,7 @@ from assistant.speech import spoken
 from intents.chart import LIGHT
 from intents.expressions import expression
 from intents.phrases import compiled
+from intents.talk import numbers_in
 from solvers.quantities import Quantity
 
 if TYPE_CHECKING:
@@ -50,6 +51,7 @@ _SMALL = frozenset(
     )
 )
 _UNITS = frozenset("mm cm millimetres millimeters mils centimetres centimeters metres meters inches feet foot".split())
+_AT_ANOTHER, _SAME = expression(r"\b(?:at|for|if|with)\s+(?P<n>\S*\d.*|[a-z]+(?: [a-z]+){0,4})$", re.IGNORECASE), 1e-6
 SOURCES = {"asked": "as given", "earlier": "as given before", "job": "as kept for this job", "assumed": "which I assumed"}
 _SMALL = frozenset("a an the at of on in or and to for my it can".split())  # of topics' names
 NOTHING = "What should I explain? Nothing was worked out before this: ask a job question first."
@@ -169,10 +171,24 @@ def _checks(record: dict[str, Any]) -> str:
     return f"The check by another road: {'; '.join(held)}"
 
 
+def _with_another(record: dict[str, Any], about: str) -> str:
+    """At which other size than any on the page a value is asked of: what's the setting at 86 1/2; "" where at none."""
+    found = _AT_ANOTHER.search(about)
+    said = [row.value for row in numbers_in(found["n"])] if found else []
+    if len(said) != 1 or not isinstance(said[0], Quantity):
+        return ""
+    shown = (record["answer"], *record["givens"], *record["also"], *record["marks"])
+    known = any(line["value"] is not None and abs(float(said[0].value) - line["value"]) <= _SAME for line in shown)
+    return "" if known or found is None else found[0]
+
+
 def _about(talk: Talk, record: dict[str, Any], about: str) -> bool | None:
     """Where one value comes from: the step that gave it; the whole working when nothing by that name is on the page."""
     if 0 < len(_bare(about).split()) == len(_UNITS.intersection(_bare(about).split())):  # what's that in mm
         return False
+    if anew := _with_another(record, about):
+        talk.conversation.take(talk.record, f"and {anew}")
+        return None
     beside_it = beside(record, record["topic"] or "", talk.record["heard"])
     if len(beside_it) > 1:  # what is left over: as scrap, and to keep
         asked_after(talk.conversation, talk.record, talk.record["heard"])
