@@ -16,7 +16,7 @@ from intents.sum_counts import ENDS, counted, counts_things, ends_said
 from intents.sum_cues import is_plural
 from intents.sum_parts import Found, Parts
 from intents.sum_words import STOPS
-from intents.whole_sums import ADDED, ADDED_TWICE, OF_LAST, OF_NEXT, TAKEN, TAKEN_TWICE
+from intents.whole_sums import ADDED, ADDED_TWICE, LENGTHWAYS, OF_LAST, OF_NEXT, TAKEN, TAKEN_TWICE
 from solvers.quantities import Length, Number
 from solvers.sums import MINUS, PLUS, TIMES, Part, Sum
 
@@ -35,6 +35,7 @@ _SIDEWAYS = frozenset("wide long high deep thick tall".split())
 _PLACED = frozenset("marks holes notches joists lines screws studs joints bolts".split())  # at a place, and not of a size
 _AT = frozenset(("at", "of", "@"))
 _ASKED = frozenset("what whats what's which how".split())
+_ROWS = frozenset("courses boards slats pickets panels battens straps rows posts shelves treads risers spaces gaps".split())
 
 
 class _Plain(Parts):
@@ -55,6 +56,9 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
     """What each quantity may do, of what it could by its kind alone."""
     names = [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
     names = [[NOTHING] if _stands_between(chart, found[n]) else mine for n, mine in enumerate(names)]
+    if any(isinstance(mention.reading.value, Length) for mention in found):
+        rows = [_of_rows(chart, mention) for mention in found]
+        names = [[n for n in mine if not (row and n in LENGTHWAYS)] for row, mine in zip(rows, names, strict=True)]
     if "again" in chart.words:
         names = [[ADDED_TWICE] if _same_again(chart.words, found[n].end) else mine for n, mine in enumerate(names)]
     once_only = [_in_all(chart, found, n) for n in range(len(found))]
@@ -64,6 +68,13 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
         return [*names]
     twice = (_twice(chart, found, n) or _on_both(chart, found, n) for n in range(len(found)))
     return [[TAKEN_TWICE, ADDED_TWICE, NOTHING] if both else mine for both, mine in zip(twice, names, strict=True)]
+
+
+def _of_rows(chart: Chart, mention: Mention) -> bool:
+    """Whether a whole number counts courses or the like, and is no length: 2 inches short, 14 courses."""
+    value = mention.reading.value
+    whole = isinstance(value, Number) and value.unit == "none" and value.value.denominator == 1 and value.value > 1
+    return whole and not _ROWS.isdisjoint(chart.words[mention.end : mention.end + 1])
 
 
 def _stands_between(chart: Chart, mention: Mention) -> bool:

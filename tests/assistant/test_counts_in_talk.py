@@ -59,3 +59,10 @@ def test_a_sum_that_goes_on_with_a_count_and_a_length() -> None:
         "and another three foot two on the end of that for the return round the corner",
     )
     assert last(*lines)["answer"]["value"] == pytest.approx(88.375 + 69.25 + 38)
+
+
+def test_courses_that_are_counted_are_no_length() -> None:
+    """Two inches shared over 14 courses; 14 less 2 is another number altogether."""
+    record = last("top course is 2 inches short, 14 courses, how much to open each one")
+    assert record["outcome"] == "asks" or record["answer"]["value"] == pytest.approx(1 / 7)
+    assert last("14 courses at 6 1/4 less 2 inches")["answer"]["value"] == pytest.approx(85.5)
