@@ -84,7 +84,8 @@ def _mark_alone(question: Question) -> None:
     value, to = question.givens.get("value"), question.givens.get("to")
     if question.topic != TOPIC or value is None or to is None:
         return
-    if to.start <= value.start < value.end <= to.end or value.text.lower().startswith("to "):  # to mil, heard as two of them
+    heard_so = value.text.lower().startswith("to ") and value.text.count(" ") == 1  # to mil, heard as two of them
+    if to.start <= value.start < value.end <= to.end or heard_so:
         del question.givens["value"]
         question.missing = [*question.missing, "value"]
         question.swaps = []

@@ -15,6 +15,7 @@ from intents.chart import LIGHT
 from intents.expressions import expression
 from intents.phrases import compiled
 from intents.talk import numbers_in
+from intents.tokens import tokenize
 from solvers.quantities import Quantity
 
 if TYPE_CHECKING:
@@ -174,7 +175,8 @@ def _checks(record: dict[str, Any]) -> str:
 def _with_another(record: dict[str, Any], about: str) -> str:
     """At which other size than any on the page a value is asked of: what's the setting at 86 1/2; "" where at none."""
     found = _AT_ANOTHER.search(about)
-    said = [row.value for row in numbers_in(found["n"])] if found else []
+    rows = numbers_in(found["n"]) if found else []
+    said = [row.value for row in rows if found and row.start == 0 and row.end == len(tokenize(found["n"]))]  # and no more is said
     if len(said) != 1 or not isinstance(said[0], Quantity):
         return ""
     shown = (record["answer"], *record["givens"], *record["also"], *record["marks"])
