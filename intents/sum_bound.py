@@ -56,7 +56,7 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
     """What each quantity may do, of what it could by its kind alone."""
     names = [[OF_NEXT] if _counts_at(chart, found, n) and OF_NEXT in mine else mine for n, mine in enumerate(names)]
     names = [[NOTHING] if _stands_between(chart, found[n]) else mine for n, mine in enumerate(names)]
-    if any(isinstance(mention.reading.value, Length) for mention in found):
+    if "each" in chart.words and any(isinstance(mention.reading.value, Length) for mention in found):
         rows = [_of_rows(chart, mention) for mention in found]
         names = [[n for n in mine if not (row and n in LENGTHWAYS)] for row, mine in zip(rows, names, strict=True)]
     if "again" in chart.words:
@@ -71,7 +71,7 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
 
 
 def _of_rows(chart: Chart, mention: Mention) -> bool:
-    """Whether a whole number counts courses or the like, and is no length: 2 inches short, 14 courses."""
+    """Whether a whole number counts courses or the like, and is no length of what each is asked for: 2 inches short, 14 courses."""
     value = mention.reading.value
     whole = isinstance(value, Number) and value.unit == "none" and value.value.denominator == 1 and value.value > 1
     return whole and not _ROWS.isdisjoint(chart.words[mention.end : mention.end + 1])
