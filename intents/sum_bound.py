@@ -71,7 +71,7 @@ def bound(chart: Chart, found: Sequence[Mention], names: Sequence[list[str]]) ->
 
 
 def _of_rows(chart: Chart, mention: Mention) -> bool:
-    """Whether a whole number counts courses or the like, and is no length of what each is asked for: 2 inches short, 14 courses."""
+    """Whether a whole number counts courses or the like, and is no length where each is asked for: 2 inches short, 14 courses."""
     value = mention.reading.value
     whole = isinstance(value, Number) and value.unit == "none" and value.value.denominator == 1 and value.value > 1
     return whole and not _ROWS.isdisjoint(chart.words[mention.end : mention.end + 1])
