@@ -313,7 +313,8 @@ class Conversation:
             asked.plus = base.plus if base.topic is topic and question.givens.keys() <= {"openings", "opened"} else asked.plus
         if "nearest" in question.manner:
             asked.tape_step = tape_step(question.manner["nearest"])
-        asked.metric = question.manner["system"] == "metric" if "system" in question.manner else asked.metric
+        if "system" in question.manner:
+            asked.metric = question.manner["system"] == "metric"
         return asked
 
     def ways(self, question: Question, base: Asked | None = None) -> list[Way]:

@@ -50,7 +50,7 @@ _TAXED = expression(
     rf"|(?:(?:and|so|oh|the|sales|plus) )*{_TAXES}(?:'?s| is| at| of)? (?P<m>[\w.]+(?: ?(?:%|per ?cent))?)",
     re.IGNORECASE,
 )
-_TAX = expression(r"\b(?:tax|taxes|hst|gst|pst|vat)\b", re.IGNORECASE)
+_TAX = expression(rf"\b(?:taxes|{_TAXES})\b", re.IGNORECASE)
 
 
 def put_to_it(c: Conversation, record: Record, text: str) -> bool:

@@ -10,6 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from assistant.pending import Asked, told_quantities
 from assistant.said_over import places_of, stem, times_apart
 from intents.expressions import expression
 from solvers.quantities import Angle, Count, Pitch, Quantity
@@ -17,7 +18,6 @@ from solvers.registry import Topic
 from solvers.slots import Given
 
 if TYPE_CHECKING:
-    from assistant.pending import Asked
     from intents.question import Question
 
 _TOLD = {
@@ -122,18 +122,16 @@ def _near_to(new: Quantity | None, given: Given) -> bool:
 
 
 _PIECES = expression(r"(?:\d|\b(?:two|three|four|five|six|seven|eight)) (?:pieces|sides|joints|segments)\b", re.IGNORECASE)
-
-
 _LEANS = expression(r"\b(?:lean|leans|leaning|tilt|tilts|tilted|splay|splayed|slope|sloping|flare|flared)\b", re.IGNORECASE)
 
 
 def counts_pieces(text: str, last: Asked) -> bool:
     """Whether a number counts pieces, and the question before knows only angles: a bay of 30 degrees in 4 pieces;
     or sides lean, which no flat ring does."""
-    known = [given.value for given in last.givens.values() if given.source != "assumed" and isinstance(given.value, Quantity)]
     if last.topic.name == "polygon" and _LEANS.search(text):
         return True  # sides leaning out ten degrees
-    return _PIECES.search(text) is not None and bool(known) and all(isinstance(value, Angle | Pitch) for value in known)
+    known = told_quantities(last) if _PIECES.search(text) else []
+    return bool(known) and all(isinstance(value, Angle | Pitch) for value in known)
 
 
 def role_tests(text: str, last: Asked, new: Quantity | None = None) -> list[Callable[[Given], bool]]:

@@ -13,7 +13,7 @@ from assistant.names import SUM
 from assistant.said_over import places_of
 from intents.expressions import expression
 from solvers.quantities import Quantity
-from solvers.sums import MINUS, PLUS, Sum
+from solvers.sums import MINUS, PLUS, Sum, does_only
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -76,7 +76,7 @@ def sum_in_talk(text: str, last: Asked) -> str:
         return f"that plus {puts['what']}" if puts["do"].lower().startswith(("plus", "add")) else f"take {puts['what']} off that"
     also = _AND_ALSO.fullmatch(text)
     before = last.givens["sum"].value
-    if also is not None and _only_adds(before) and all(_one_size(size) for size in _sizes(also["n"])):
+    if also is not None and does_only(before, PLUS) and all(_one_size(size) for size in _sizes(also["n"])):  # and 2 1/2
         sizes = _sizes(also["n"])
         return " plus ".join(["that" if len(sizes) > 1 else "", *sizes]).strip()
     if also is not None and also["again"] and _TAKES.search(last.text) and _same_again(also["n"], before):
@@ -85,11 +85,6 @@ def sum_in_talk(text: str, last: Asked) -> str:
     if more is not None and len(places_of(more["many"])) == len(places_of(more["each"])) == 1:
         return f"{'less' if more['do'].lower() in ('minus', 'less') else 'plus'} {more['many']} times {more['each']}"
     return _another_share(text, last)
-
-
-def _only_adds(part: object) -> bool:
-    """Whether a sum only puts sizes together, so that one more is put to them: 3 1/4 and 5 5/8 | and 2 1/2."""
-    return not isinstance(part, Sum) or (part.operation == PLUS and _only_adds(part.left) and _only_adds(part.right))
 
 
 def _same_again(text: str, before: object) -> bool:

@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from intents.chart import Chart
-from intents.placing import heard_as, place_of
+from intents.placing import place_of
 from intents.question import Heard, Question
-from intents.reading import Dims, Reading
+from intents.reading import Reading
 from intents.second_reader import places_of
+from intents.two_sided import sides_as, two_sided
 from solvers.slots import Opening, Parameter
 
 TOPIC, SLOT = "sealant", "sealed_openings"
@@ -57,16 +58,10 @@ def _joint(chart: Chart, question: Question, taken: Reading, parameters: Mapping
     """Give the one size that is left to the joint, where it has none."""
     if not {*_JOINT}.isdisjoint(question.givens):
         return
-    sizes = {
-        (r.start, r.end): r for row in chart.readings for r in row
-        if isinstance(r.value, Dims) and len(r.value.parts) == len(_JOINT) and not (r.start < taken.end and taken.start < r.end)
-    }  # fmt: skip
-    for size in sizes.values() if len(sizes) == 1 else ():
-        assert isinstance(size.value, Dims)
-        heard = [heard_as(chart, parameters[name], part, True) for name, part in zip(_JOINT, size.value.parts, strict=True)]
-        given = {name: each for name, each in zip(_JOINT, heard, strict=True) if each is not None}
-        if len(given) == len(_JOINT):
-            question.givens |= given
-            said = chart.said(size.start, size.end)
-            question.missing = [name for name in question.missing if name not in _JOINT]
-            question.unplaced = [text for text in question.unplaced if text not in said]
+    sizes = [size for size in two_sided(chart) if not (size.start < taken.end and taken.start < size.end)]
+    given = sides_as(chart, sizes[0], _JOINT, parameters) if len(sizes) == 1 else {}
+    if given:
+        question.givens |= given
+        said = chart.said(sizes[0].start, sizes[0].end)
+        question.missing = [name for name in question.missing if name not in _JOINT]
+        question.unplaced = [text for text in question.unplaced if text not in said]

@@ -212,7 +212,7 @@ def _same(told: Told, best: Candidate, ways: Sequence[Way], halved: float) -> bo
 def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question) -> list[dict[str, Heard]]:
     """The sum as sentences like this one meant it, where that is sure and comes to something else than the parsed sum."""
     parsed = question.givens.get(SLOT)
-    if parsed is None or not isinstance(parsed.value, Sum) or None in _parts(parsed.value):
+    if parsed is None or not isinstance(parsed.value, Sum) or not parsed.value.all_said:
         return []
     told = sum_again(chart, phrases, model)
     if told is None or told.sure < CERTAIN or _worth(told.question.givens[SLOT].value) in (None, _worth(parsed.value)):
@@ -242,13 +242,9 @@ def _cut_for_cut(parsed: Sum, told: Sum) -> bool:
     return whole and plain_size(each.right) == plain_size(once) and _worth(rest[0]) == _worth(rest[1])
 
 
-def _parts(part: Part | None) -> list[Part | None]:
-    return [*_parts(part.left), *_parts(part.right)] if isinstance(part, Sum) else [part]
-
-
 def _worth(whole: Sum) -> Fraction | None:
     try:
-        return in_millimetres(with_units(whole, "in")) if None not in _parts(whole) else None
+        return in_millimetres(with_units(whole, "in")) if whole.all_said else None
     except ZeroDivisionError:
         return None
 

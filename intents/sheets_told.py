@@ -9,19 +9,19 @@ from collections.abc import Mapping
 from itertools import pairwise
 
 from intents.chart import Chart
-from intents.placing import heard_as
-from intents.question import Heard, Question
+from intents.question import Question
 from intents.reading import Dims, Reading
-from intents.wall_sizes import LONGEST, SHORTEST, TALLEST
+from intents.two_sided import sides_as, two_sided
+from intents.wall_sizes import LONGEST, SHORTEST, TALLEST, WALL
 from solvers.quantities import Length, Quantity
 from solvers.slots import Parameter
 
 SHEETS = "sheets"
 _WIDTHS, _LENGTHS, _LONGER = (1.9, 5.1), (6.5, 16.5), 1.5  # ft, ft, and how much longer than wide
-_SIZE, _WALL = ("sheet_width", "sheet_length"), ("wall_length", "wall_height")
+_SIZE = ("sheet_width", "sheet_length")
 _ARE, _ASKED = frozenset("are come were is".split()), frozenset("many need needed order buy count number".split())
 _PLANS = frozenset("room bedroom garage shed house building cabin barn attic basement".split())  # whose size is of no wall
-_FACE = frozenset(("area", *_WALL, "gable_height", "pitch"))
+_FACE = frozenset(("area", *WALL, "gable_height", "pitch"))
 
 
 def sheets_told(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
@@ -34,7 +34,7 @@ def sheets_told(chart: Chart, questions: list[Question], topics: Mapping[str, tu
         return
     parameters = {p.name: p for p in topics[SHEETS]}
     sizes = _sizes(chart)
-    taken = [range(each.start, each.end) for name, each in question.givens.items() if name not in (*_SIZE, *_WALL)]
+    taken = [range(each.start, each.end) for name, each in question.givens.items() if name not in (*_SIZE, *WALL)]
     free = [r for r in sizes if not any(chart.tokens[r.start].start in place for place in taken)]
     open_sizes = [r for r in free if _PLANS.isdisjoint((*chart.words[max(0, r.start - 2) : r.start], *chart.words[r.end :][:2]))]
     sheets = [r for r in open_sizes if _like_a_sheet(r)]
@@ -42,7 +42,7 @@ def sheets_told(chart: Chart, questions: list[Question], topics: Mapping[str, tu
     if len(sheets) == 1 and not _says(chart, question, sheets[0], _SIZE):
         _move(chart, question, sheets[0], _SIZE, parameters)
     if len(walls) == 1 and _FACE.isdisjoint(question.givens) and _as_a_wall(walls[0]):  # osb, 24 by 16
-        _move(chart, question, walls[0], _WALL, parameters)
+        _move(chart, question, walls[0], WALL, parameters)
 
 
 def _told_only(words: list[str]) -> bool:
@@ -52,9 +52,8 @@ def _told_only(words: list[str]) -> bool:
 
 
 def _sizes(chart: Chart) -> list[Reading]:
-    found = [r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2]
-    best = {(r.start, r.end): r for r in sorted(found, key=lambda r: r.sure)}
-    return [r for r in best.values() if not any(o.start <= r.start and r.end <= o.end and o is not r for o in best.values())]
+    best = two_sided(chart)
+    return [r for r in best if not any(o.start <= r.start and r.end <= o.end and o is not r for o in best)]
 
 
 def _feet(reading: Reading) -> list[list[float]]:
@@ -89,10 +88,8 @@ def _move(
     chart: Chart, question: Question, reading: Reading, names: tuple[str, ...], parameters: Mapping[str, Parameter]
 ) -> None:
     """Give a size to two parameters, and take it from whichever had it."""
-    assert isinstance(reading.value, Dims)
-    heard = [heard_as(chart, parameters[name], part, True) for name, part in zip(names, reading.value.parts, strict=True)]
-    given: dict[str, Heard] = {name: each for name, each in zip(names, heard, strict=True) if each is not None}
-    if len(given) < len(names):
+    given = sides_as(chart, reading, names, parameters)
+    if not given:
         return
     places = range(chart.tokens[reading.start].start, chart.tokens[reading.end - 1].end)
     kept = {name: each for name, each in question.givens.items() if each.start not in places}

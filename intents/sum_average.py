@@ -11,9 +11,8 @@ from functools import reduce
 
 from intents.chart import Chart
 from intents.expressions import expression
-from intents.question import Heard, Question
-from intents.sum_bound import parts_of
-from intents.sum_outlines import SCORE, SLOT, TOPIC, Line, line_of
+from intents.question import Question
+from intents.sum_outlines import Line, line_of, whole_line
 from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, PLUS, Part, Sum, plain_size, told_as_length
 
@@ -40,12 +39,12 @@ def averaged(chart: Chart) -> Question | None:
     said = frozenset(chart.words)
     if said.isdisjoint(AVERAGE) or not said.isdisjoint(_OTHERS):
         return None
-    line = line_of(parts_of(chart))
+    line = line_of(chart)
     sizes = _sizes(line) if line is not None and _ASKED.search(line.words) and not _KNOWN.search(line.words) else []
     if len(sizes) < FEWEST or not any(told_as_length(size) for size in sizes) or not _alike(sizes):
         return None
     whole = Sum(DIVIDED, reduce(lambda so_far, size: Sum(PLUS, so_far, size), sizes), Number(Fraction(len(sizes)), "none"))
-    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=sorted(said & AVERAGE))
+    return whole_line(chart, whole, sorted(said & AVERAGE))
 
 
 def _alike(sizes: list[Part]) -> bool:

@@ -11,9 +11,8 @@ from functools import reduce
 
 from intents.chart import Chart
 from intents.expressions import expression
-from intents.question import Heard, Question
-from intents.sum_bound import parts_of
-from intents.sum_outlines import SCORE, SLOT, TOPIC, line_of
+from intents.question import Question
+from intents.sum_outlines import line_of, whole_line
 from solvers.sums import MINUS, Part, Sum, plain_size, told_as_length
 
 _LAYER = (
@@ -41,13 +40,13 @@ def backed_out(chart: Chart) -> Question | None:
     """The sum of a line that tells the whole depth and all layers but one, and asks how thick that is."""
     if _TELLS.isdisjoint(chart.words) or not _FASTENED.isdisjoint(chart.words):
         return None
-    line = line_of(parts_of(chart))
+    line = line_of(chart)
     if line is None or len(line.parts) < 2 or not _ASKED.search(line.words):
         return None
     found = next((told for pattern in _WHOLE if (told := pattern.search(line.words)) is not None), None)
     if found is None or not all(told_as_length(part) for part in line.parts):
         return None  # 8 pieces: a count, and no layer
-    at = line.words[: found.start("whole")].count("Q")
+    at = line.place(found, "whole")
     others = [part for n, part in enumerate(line.parts) if n != at]
     if sum(plain_size(part) for part in others) >= plain_size(line.parts[at]):
         return None
@@ -56,7 +55,7 @@ def backed_out(chart: Chart) -> Question | None:
         return Sum(MINUS, so_far, part)
 
     whole = reduce(less, others, line.parts[at])
-    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=sorted(_TELLS & {*chart.words}))
+    return whole_line(chart, whole, sorted(_TELLS & {*chart.words}))
 
 
 _SWAPPED = (
@@ -77,11 +76,11 @@ def swapped(chart: Chart) -> Question | None:
     said = frozenset(chart.words)
     if said.isdisjoint(("new", "on", "in", "up")) or "how" not in said:
         return None
-    line = line_of(parts_of(chart))
+    line = line_of(chart)
     found = next((told for pattern in _SWAPPED if (told := pattern.search(line.words)) is not None), None) if line else None
     if line is None or found is None or len(line.parts) != 2:
         return None
     old, new = line.parts
     if not (told_as_length(old) and told_as_length(new)):
         return None
-    return Question(TOPIC, {SLOT: Heard(Sum(MINUS, new, old), 0, len(chart.text), chart.text)}, SCORE, words=["how"])
+    return whole_line(chart, Sum(MINUS, new, old), ["how"])

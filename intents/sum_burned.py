@@ -11,9 +11,8 @@ from fractions import Fraction
 
 from intents.chart import Chart
 from intents.expressions import expression
-from intents.question import Heard, Question
-from intents.sum_bound import parts_of
-from intents.sum_outlines import SCORE, SLOT, TOPIC, Line, line_of
+from intents.question import Question
+from intents.sum_outlines import Line, line_of, whole_line
 from solvers.quantities import Length
 from solvers.sums import MINUS, PLUS, Part, Sum, plain_size, told_as_length
 
@@ -44,7 +43,7 @@ def burned(chart: Chart) -> Question | None:
     """The sum of a line that tells what the tape says and where on it it was held."""
     if (_TELLS | _INSIDE).isdisjoint(chart.words) or _ASKS_FOR_MORE.search(" ".join(chart.words)):
         return None
-    line = line_of(parts_of(chart))
+    line = line_of(chart)
     if line is None:
         return None
     with_case = _with_case(line) if "inside" in chart.words and "tape" in chart.words and _BODY.search(line.words) else None
@@ -56,7 +55,7 @@ def burned(chart: Chart) -> Question | None:
         return None
     whole = Sum(PLUS if with_case or _WANTED.search(line.words) else MINUS, read, held)
     words = [word for word in chart.words if word in _TELLS | _INSIDE]
-    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=words)
+    return whole_line(chart, whole, words)
 
 
 def _two_sizes(line: Line) -> tuple[Part, Part] | None:
@@ -67,7 +66,7 @@ def _two_sizes(line: Line) -> tuple[Part, Part] | None:
     found = next(places, None)
     if found is None or len(line.parts) != 2:
         return None
-    at = line.words[: found.start("at")].count("Q")
+    at = line.place(found, "at")
     return line.parts[at], line.parts[1 - at]
 
 
@@ -76,5 +75,5 @@ def _with_case(line: Line) -> tuple[Part, Part] | None:
     found = next((told for pattern in _CASE if (told := pattern.search(line.words)) is not None), None)
     if found is None or len(line.parts) != 2:
         return None
-    at = line.words[: found.start("at")].count("Q")
+    at = line.place(found, "at")
     return line.parts[at], line.parts[1 - at]

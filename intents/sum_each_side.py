@@ -9,9 +9,8 @@ from fractions import Fraction
 
 from intents.chart import Chart
 from intents.expressions import expression
-from intents.question import Heard, Question
-from intents.sum_bound import parts_of
-from intents.sum_outlines import SCORE, SLOT, TOPIC, line_of
+from intents.question import Question
+from intents.sum_outlines import line_of, whole_line
 from solvers.quantities import Number
 from solvers.sums import DIVIDED, MINUS, Part, Sum, plain_size, told_as_length
 
@@ -31,7 +30,7 @@ def each_side(chart: Chart) -> Question | None:
     said = frozenset(chart.words)
     if said.isdisjoint(_OPENINGS) or said.isdisjoint(_GOES_IN) or not said.isdisjoint(_TAKEN):
         return None
-    line = line_of(parts_of(chart))
+    line = line_of(chart)
     if line is None or not _EACH_SIDE.search(line.words):
         return None
     sizes: list[Part] = [part for part in line.parts if told_as_length(part)]
@@ -42,4 +41,4 @@ def each_side(chart: Chart) -> Question | None:
     if not 0 < plain_size(small) < plain_size(large) <= _NEAR * plain_size(small):
         return None
     whole = Sum(DIVIDED, Sum(MINUS, large, small), _TWO)
-    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=sorted(said & _OPENINGS))
+    return whole_line(chart, whole, sorted(said & _OPENINGS))

@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from intents.chart import Chart, once
 from intents.lengths import UNITS
-from intents.question import Heard, Question, Reading
+from intents.question import Question, Reading
 from intents.sum_average import averaged
 from intents.sum_backed_out import backed_out, swapped
 from intents.sum_bound import parts_of
@@ -20,7 +20,7 @@ from intents.sum_counts import MOST_COUNT, counted, thing
 from intents.sum_each_side import each_side
 from intents.sum_marks import counted_marks
 from intents.sum_miscut import miscut
-from intents.sum_outlines import outlined
+from intents.sum_outlines import outlined, whole_line
 from intents.sum_parts import Found, Parts
 from solvers.quantities import Length, Number
 from solvers.sums import MINUS, PLUS, TIMES, Part, Sum, plain_size, told_as_length
@@ -43,8 +43,6 @@ _INTO = frozenset((("go", "in"), ("fit", "in"), ("fits", "in")))
 _NO = frozenset("no without none not nothing".split())
 _ENDS = frozenset("end ends outside outsides".split())
 _SHAPES = (outlined, burned, averaged, miscut, counted_marks, backed_out, swapped, each_side)  # each tells a whole sum
-TOPIC, SLOT = "tape arithmetic", "sum"
-SCORE = 9.0  # as of a rule that fits whole
 SURE, LEAST_SURE = 0.8, 0.5  # of a quantity of another kind, and of a count
 MOST_NAMES = 3  # words that name what is counted: nine | cedar deck boards
 
@@ -73,7 +71,7 @@ def _row_and_joints(chart: Chart) -> Question | None:
     if whole is None:
         return None
     told_by = sorted(said & (_TELLS | _ASKS))
-    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=told_by)
+    return whole_line(chart, whole, told_by)
 
 
 def all_of_them(chart: Chart, reading: Reading) -> None:
@@ -91,7 +89,7 @@ def all_of_them(chart: Chart, reading: Reading) -> None:
         return
     into, row = first.givens.get("to"), rows[0].part
     if into is not None and {*into.text.lower().split()} <= _FEET_AND_INCHES and getattr(row.right, "unit", "") in ("in", "ft"):
-        reading.questions = [Question(TOPIC, {SLOT: Heard(row, 0, len(chart.text), chart.text)}, SCORE, words=first.words)]
+        reading.questions = [whole_line(chart, row, first.words)]
     else:
         first.unplaced = [getattr(row.left, "text", "")]
 

@@ -6,9 +6,9 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import Chart
-from intents.question import Heard, Question
+from intents.question import Question
 from intents.sum_bound import parts_of
-from intents.sum_outlines import SCORE, SLOT, TOPIC
+from intents.sum_outlines import whole_line
 from solvers.quantities import Length, Number
 from solvers.sums import DIVIDED, Sum
 
@@ -35,4 +35,4 @@ def counted_marks(chart: Chart) -> Question | None:
         return None
     size = found.part if isinstance(found.part, Length) else Length(found.part.value, "in", found.part.text)
     whole = Sum(DIVIDED, size, Length(Fraction(1, mark), "in", f"1/{mark} in"))
-    return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=[words[at + 2]])
+    return whole_line(chart, whole, [words[at + 2]])

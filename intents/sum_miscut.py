@@ -8,9 +8,8 @@ from __future__ import annotations
 
 from intents.chart import Chart
 from intents.expressions import expression
-from intents.question import Heard, Question
-from intents.sum_bound import parts_of
-from intents.sum_outlines import MOST_COUNT, SCORE, SLOT, TOPIC, Line, line_of
+from intents.question import Question
+from intents.sum_outlines import MOST_COUNT, Line, line_of, whole_line
 from solvers.quantities import Number
 from solvers.sums import MINUS, TIMES, Part, Sum, plain_size, told_as_length
 
@@ -32,20 +31,19 @@ def miscut(chart: Chart) -> Question | None:
     """The sum of a line that tells how many were cut at what, and what they were meant to be."""
     if _TELLS.isdisjoint(chart.words) or not _OTHERS.isdisjoint(chart.words):
         return None
-    line = line_of(parts_of(chart))
+    line = line_of(chart)
     told = _MISCUT.search(line.words) if line is not None else None
     if line is None or told is None or not _HOW_MUCH.search(told["asks"]):
         return None
-    count, cut, meant = (line.parts[line.words[: told.start(name)].count("Q")] for name in ("n", "cut", "meant"))
+    count, cut, meant = (line.parts[line.place(told, name)] for name in ("n", "cut", "meant"))
     apart = _apart(cut, meant)
     if apart is None or not _only_these(line, count):
         return None
     whole = Sum(TIMES, count, apart)
     of_all, of_each = (pattern.search(told["asks"]) is not None for pattern in (_ALL, _EACH))
     first, other = (apart, whole) if of_each and not of_all else (whole, apart)
-    given, else_ = ({SLOT: Heard(each, 0, len(chart.text), chart.text)} for each in (first, other))
     words = [word for word in chart.words if word in _TELLS]
-    return Question(TOPIC, given, SCORE, words=words, swaps=[] if of_all != of_each else [else_])
+    return whole_line(chart, first, words, other if of_all == of_each else None)
 
 
 def _apart(cut: Part, meant: Part) -> Sum | None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
-from re import Pattern
+from re import Match, Pattern
 from typing import NamedTuple
 
 from intents.chart import Chart
@@ -40,28 +40,39 @@ class Line(NamedTuple):
     words: str  # with Q in the place of each quantity
     parts: list[Part]
 
+    def place(self, found: Match[str], name: str) -> int:
+        """Which of the quantities a group of a match in the words stands at, counted from the left."""
+        return self.words[: found.start(name)].count("Q")
+
 
 def outlined(chart: Chart) -> Question | None:
     """The sum of a line that has one of the outlines."""
     said = frozenset(chart.words)
     if said.isdisjoint(_TELLS) or ("how" in said and "many" in said) or _ENDS.search(" ".join(chart.words)):
         return None
-    line = line_of(parts_of(chart))
+    line = line_of(chart)
     if line is None:
         return None
     for outline, build in _OUTLINES:
         told = outline.search(line.words)
         if told is None or len(told.groupdict()) != len(line.parts):
             continue
-        named = {name: line.parts[line.words[: told.start(name)].count("Q")] for name in told.groupdict()}
+        named = {name: line.parts[line.place(told, name)] for name in told.groupdict()}
         whole = build(named)
         if whole is not None:
-            return Question(TOPIC, {SLOT: Heard(whole, 0, len(chart.text), chart.text)}, SCORE, words=told[0].split())
+            return whole_line(chart, whole, told[0].split())
     return None
 
 
-def line_of(reader: Parts) -> Line | None:
+def whole_line(chart: Chart, whole: Part, words: list[str], other: Part | None = None) -> Question:
+    """The question of a sum that a whole line tells, by these of its words; `other` is what it may come to instead."""
+    first, *rest = ({SLOT: Heard(each, 0, len(chart.text), chart.text)} for each in (whole, other) if each is not None)
+    return Question(TOPIC, first, SCORE, words=words, swaps=rest)
+
+
+def line_of(chart: Chart) -> Line | None:
     """The line with a letter for each plain quantity; None where it holds a quantity of another kind."""
+    reader = parts_of(chart)
     words: list[str] = []
     parts: list[Part] = []
     at, end = 0, len(reader.tokens)

@@ -12,14 +12,15 @@ from collections.abc import Mapping
 from intents.chart import Chart
 from intents.expressions import expression
 from intents.gable_over import FACES
-from intents.placing import heard_as
 from intents.question import Heard, Question
-from intents.reading import Dims, Reading
+from intents.reading import Reading
+from intents.two_sided import sides_as, two_sided
 from solvers.quantities import Length
 from solvers.slots import Parameter
 
 ROLLS = "membrane rolls"
-_FACE = frozenset(("area", "wall_length", "wall_height", "course_length", "courses", "count", "length"))
+WALL = ("wall_length", "wall_height")
+_FACE = frozenset(("area", *WALL, "course_length", "courses", "count", "length"))
 _NAMED = frozenset(  # whose size stands beside one of these is no wall's
     "roll rolls sheet sheets panel panels window windows door doors opening openings house building shed cabin barn garage room"
     " porch deck roof slab ply osb board boards stick sticks board stock post posts tile tiles".split()
@@ -51,10 +52,10 @@ def wall_sizes(chart: Chart, questions: list[Question], topics: Mapping[str, tup
 def _told_of_it(chart: Chart, question: Question) -> bool:
     """Whether a size beside the word wall was taken for anything else, and may be the wall's; then it is that: boards for the
     lake wall, 24 by 9."""
-    walls = [way for way in question.swaps if {"wall_length", "wall_height"} <= way.keys()]
+    walls = [way for way in question.swaps if {*WALL} <= way.keys()]
     if len(walls) != 1 or not _FACE.isdisjoint(question.givens.keys() - {"area"}):
         return False
-    long, high = (walls[0][name] for name in ("wall_length", "wall_height"))
+    long, high = (walls[0][name] for name in WALL)
     beside = _BESIDE.search(chart.text[: long.start]) or _AFTER.match(chart.text[high.end :])
     if beside is None or not _BY.fullmatch(chart.text[long.end : high.start]):
         return False
@@ -64,10 +65,7 @@ def _told_of_it(chart: Chart, question: Question) -> bool:
 
 def _sizes(chart: Chart) -> list[Reading]:
     """The sizes of two lengths that no word beside them names otherwise."""
-    found = [r for row in chart.readings for r in row if isinstance(r.value, Dims) and len(r.value.parts) == 2]
-    words = chart.words
-    best = {(r.start, r.end): r for r in sorted(found, key=lambda r: r.sure)}
-    return [reading for (start, end), reading in best.items() if _NAMED.isdisjoint(_near(words, start, end))]
+    return [size for size in two_sided(chart) if _NAMED.isdisjoint(_near(chart.words, size.start, size.end))]
 
 
 def _near(words: list[str], start: int, end: int) -> set[str]:
@@ -78,10 +76,7 @@ def _near(words: list[str], start: int, end: int) -> set[str]:
 
 def _wall(chart: Chart, reading: Reading, parameters: Mapping[str, Parameter]) -> dict[str, Heard]:
     """The length and the height of a wall as a size gives them; nothing where it is as big as none."""
-    assert isinstance(reading.value, Dims)
-    names = ("wall_length", "wall_height")
-    heard = [heard_as(chart, parameters[name], part, True) for name, part in zip(names, reading.value.parts, strict=True)]
-    given = {name: each for name, each in zip(names, heard, strict=True) if each is not None and isinstance(each.value, Length)}
-    sizes = [each.value.to("ft").value for each in given.values()]
-    fits = len(sizes) == len(names) and min(sizes) >= SHORTEST and sizes[1] <= TALLEST and sizes[0] <= LONGEST
+    given = sides_as(chart, reading, WALL, parameters)
+    sizes = [each.value.to("ft").value for each in given.values() if isinstance(each.value, Length)]
+    fits = len(sizes) == len(WALL) and min(sizes) >= SHORTEST and sizes[1] <= TALLEST and sizes[0] <= LONGEST
     return given if fits else {}

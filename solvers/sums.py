@@ -163,7 +163,7 @@ def metres_and_millimetres(whole: Sum) -> Part | None:
     halves = all(leaf.value.denominator == 2 for leaf in decimals)  # of an inch, as like as not
     if not decimals or halves or not alike or len(numbers) < len(leaves(whole)):
         return None
-    if not _adds_only(whole) or in_millimetres(whole) >= 0:
+    if not (whole.all_said and does_only(whole, PLUS, MINUS)) or in_millimetres(whole) >= 0:
         return None
 
     def measured(part: Part) -> Part:
@@ -176,8 +176,8 @@ def metres_and_millimetres(whole: Sum) -> Part | None:
     return made if in_millimetres(made) > 0 else None
 
 
-def _adds_only(part: Part | None) -> bool:
-    """Whether nothing in a sum is multiplied or divided, nor left unsaid."""
-    if part is None:
-        return False
-    return not isinstance(part, Sum) or (part.operation in (PLUS, MINUS) and _adds_only(part.left) and _adds_only(part.right))
+def does_only(part: Part | None, *operations: str) -> bool:
+    """Whether nothing else is done in a sum; a part that was not said does nothing."""
+    return not isinstance(part, Sum) or (
+        part.operation in operations and does_only(part.left, *operations) and does_only(part.right, *operations)
+    )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Annotated, Any
 
@@ -96,21 +96,33 @@ def shoelace(corners: Sequence[tuple[Any, Any]]) -> Any:
     return sum(x1 * y2 - x2 * y1 for (x1, y1), (x2, y2) in pairs) / 2
 
 
+def sides_of(work: Working, openings: tuple[Opening, ...], unit: str) -> Iterator[tuple[Opening, str, Term, Term]]:
+    """Each opening with the name it has in the working, and its width and height in `unit`; says which sizes are assumed."""
+    for number, opening in enumerate(openings, 1):
+        label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
+        sides = (("width", opening.width), ("height", opening.height))
+        wide, high = (work.term(f"{label} {way}", size.to(unit).value, unit) for way, size in sides)
+        yield opening, label, wide, high
+        if opening.assumed:
+            work.caution(f"Assumed: {opening.assumed}. Say it as 3-0 by 6-8 to be sure.")
+
+
 def opening_area(work: Working, openings: tuple[Opening, ...]) -> Term | None:
     """All openings together, ft²; None when there are none. Refuses sizes and counts that can't be."""
     total: Any = 0
-    for number, opening in enumerate(openings, 1):
-        width, height = opening.width.to("ft"), opening.height.to("ft")
-        for size, way in ((width, "wide"), (height, "high")):
-            said = work.text(work.term("", size.value, "ft"))
-            work.refuse_when(size.value <= 0, f"an opening can't be {said} {way}: say the {opening.what}'s size again")
-        work.refuse_when(opening.count < 1, f"I can't take out {opening.count} openings: say how many there are")
-        label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
-        size = work.term(f"{label} width", width.value, "ft") * work.term(f"{label} height", height.value, "ft")
-        total += opening.count * size
-        if opening.assumed:
-            work.caution(f"Assumed: {opening.assumed}. Say it as 3-0 by 6-8 to be sure.")
+    for opening, _, wide, high in sides_of(work, openings, "ft"):
+        refuse_no_opening(work, opening, wide, high, "take out")
+        total += opening.count * (wide * high)
     return work.step("openings", total, "width by height of each", "ft2") if openings else None
+
+
+def refuse_no_opening(work: Working, opening: Opening, wide: Term, high: Term, verb: str) -> None:
+    """Refuse an opening of no size, and fewer than one of it to do with what `verb` says."""
+    for size, way in ((wide, "wide"), (high, "high")):
+        work.refuse_when(
+            work.value(size) <= 0, f"an opening can't be {work.text(size)} {way}: say the {opening.what}'s size again"
+        )
+    work.refuse_when(opening.count < 1, f"I can't {verb} {opening.count} openings: say how many there are")
 
 
 def _turned(work: Working, openings: tuple[Opening, ...], length: Term, height: Any) -> tuple[Opening, ...]:

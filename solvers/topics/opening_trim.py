@@ -8,13 +8,14 @@ from typing import Annotated, Any
 from solvers.common import DUST_CAUTION, SAW_CAUTION
 from solvers.coverage import NO_WASTE, Waste, whole_pieces, with_waste
 from solvers.cut_plan import order_of, planned
-from solvers.exact import Term, ceil
+from solvers.exact import ceil
 from solvers.quantities import Length
 from solvers.registry import topic
 from solvers.slots import Choice, Opening, Piece, Slot
 from solvers.slots import Stock as Sold
 from solvers.topics.cutlist import EIGHTH
 from solvers.topics.sticks import Stock
+from solvers.wall_parts import refuse_no_opening, sides_of
 from solvers.working import Working
 
 LONGER = "Measured along the opening's edge: a piece mitred at both ends is longer by twice the trim's width, less any reveal."
@@ -51,16 +52,12 @@ def trim_round_openings(
     """
     total: Any = 0
     round_: Any = 0
-    for number, opening in enumerate(openings, 1):
-        label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
-        wide, high = (work.term(f"{label} {way}", size.to("in").value, "in") for way, size in _sizes(opening))
-        _refuse_nothing(work, opening, wide, high)
+    for opening, label, wide, high in sides_of(work, openings, "in"):
+        refuse_no_opening(work, opening, wide, high, "trim")
         heads = _heads(opening, sides)
         each = work.step(f"round {label}", 2 * high + heads * wide, _why(opening, heads), "in")
         total += opening.count * each
         round_ += opening.count * (2 * (wide + high) - (2 - heads) * wide)
-        if opening.assumed:
-            work.caution(f"Assumed: {opening.assumed}. Say it as 3-0 by 6-8 to be sure.")
     if faces is Faces.BOTH:
         total, round_ = 2 * total, 2 * round_
     length = work.step("round them all", total, "so many of each" + (", on both faces of the wall" if faces else ""), "in")
@@ -103,10 +100,6 @@ def _sticks(work: Working, pieces: list[Piece], need: Any, stock: Any) -> None:
     work.check("the sticks, end to end, reach", sticks * stock, ">=", need / 12)
 
 
-def _sizes(opening: Opening) -> tuple[tuple[str, Any], tuple[str, Any]]:
-    return ("width", opening.width), ("height", opening.height)
-
-
 def _heads(opening: Opening, sides: Sides | None) -> int:
     """How many of its pieces lie level: the head of a door, head and sill of anything else, unless said."""
     legs_and_head = "door" in opening.what if sides is None else sides is Sides.THREE
@@ -117,17 +110,9 @@ def _why(opening: Opening, heads: int) -> str:
     return "two legs and a head" if heads == 1 else "two sides, the head and the sill"
 
 
-def _refuse_nothing(work: Working, opening: Opening, wide: Term, high: Term) -> None:
-    for size, way in ((wide, "wide"), (high, "high")):
-        work.refuse_when(
-            work.value(size) <= 0, f"an opening can't be {work.text(size)} {way}: say the {opening.what}'s size again"
-        )
-    work.refuse_when(opening.count < 1, f"I can't trim {opening.count} openings: say how many there are")
-
-
 def _draw(work: Working, opening: Opening, open_below: bool) -> None:
     """The first opening with what is trimmed of it."""
-    wide, high = (float(size.to("in").value) for _, size in _sizes(opening))
+    wide, high = (float(size.to("in").value) for size in (opening.width, opening.height))
     view = work.view(f"{opening.what}, its trimmed edges solid")
     view.line((0, 0), (0, high))
     view.line((0, high), (wide, high))

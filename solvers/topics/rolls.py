@@ -13,7 +13,7 @@ from solvers.quantities import Length, Volume
 from solvers.registry import topic
 from solvers.slots import Choice, Opening, Slot
 from solvers.wall_faces import Face, FaceLong, FaceOpenings, FaceTall, GablePitch, GableTall
-from solvers.wall_parts import OpenedArea
+from solvers.wall_parts import OpenedArea, sides_of
 from solvers.working import Working
 
 RollWidth = Annotated[
@@ -188,10 +188,7 @@ def sealant(
 def _round_openings(work: Working, openings: tuple[Opening, ...]) -> Term:
     """The joint round openings, ft."""
     total: Any = 0
-    for number, opening in enumerate(openings, 1):
-        label = opening.what if len(openings) == 1 else f"{opening.what} {number}"
-        wide, high = (work.term(f"{label} {way}", size.to("ft").value, "ft")
-                      for way, size in (("width", opening.width), ("height", opening.height)))  # fmt: skip
+    for opening, label, wide, high in sides_of(work, openings, "ft"):
         work.refuse_when(work.value(wide * high) <= 0, f"a {opening.what} of no size has no joint: say its size again")
         each = work.step(f"round {label}", 2 * (wide + high), "all four sides", "ft")
         total += opening.count * each

@@ -20,6 +20,7 @@ from solvers.sums import (
     WORDS,
     Part,
     Sum,
+    does_only,
     filled_in,
     in_millimetres,
     is_length,
@@ -100,7 +101,7 @@ def tape_arithmetic(
 def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -> Part:
     """The sum with nothing left out: the other part put in, bare numbers given their unit."""
     missing = None if other is None else Length(fraction(other.value), other.unit)
-    if missing is None and len(leaves(sum)) < _places(sum):
+    if missing is None and not sum.all_said:
         raise NeedMore("other", _ask_other(sum))
     whole = filled_in(sum, missing)
     assert isinstance(whole, Sum)
@@ -133,10 +134,6 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
         counts = _counts(whole)
         raise NeedMore("bare", _which_unit(said, [leaf for leaf in numbers if all(leaf is not n for n in counts)] or numbers))
     return turned
-
-
-def _places(part: Part | None) -> int:
-    return _places(part.left) + _places(part.right) if isinstance(part, Sum) else 1
 
 
 def _ask_other(sum: Sum) -> str:
@@ -380,7 +377,7 @@ def _spoken(work: Working, total: Term, sum: Sum) -> str:
 def _strip(work: Working, whole: Part, total: Term) -> None:
     """The lengths end to end, where all of them are added."""
     parts = leaves(whole)
-    if total.unit != "in" or len(parts) > 12 or not _only_plus(whole) or any(part.value <= 0 for part in parts):
+    if total.unit != "in" or len(parts) > 12 or not does_only(whole, PLUS) or any(part.value <= 0 for part in parts):
         return
     view = work.view("end to end", stretch=True)
     at, full = 0.0, float(fraction(total.value))
@@ -391,9 +388,3 @@ def _strip(work: Working, whole: Part, total: Term) -> None:
         at += size
     view.dimension((0, 0), (at, 0), work.text(total), side=-1)
     work.caution(STRIP_CAUTION)
-
-
-def _only_plus(part: Part | None) -> bool:
-    return (
-        part.operation == PLUS and _only_plus(part.left) and _only_plus(part.right) if isinstance(part, Sum) else True
-    )
