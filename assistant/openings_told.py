@@ -75,6 +75,7 @@ _AGAIN = expression(
 )
 _MORE = expression(r"\W*(?:and|plus|also|another)\b", re.IGNORECASE)
 _UNCOUNTED = "how many "  # so begins what is told of openings that were not counted
+_SEALED = ("sealant", "length")  # what is sealed may be told by the size of what it is round
 _SIZES = 2  # a width and a height
 
 
@@ -131,9 +132,13 @@ def with_their_openings(c: Conversation, text: str, pending: Pending) -> str:
     size = _SIZE_ALONE.fullmatch(text) if len(numbers_in(text)) == _SIZES else None
     if asked is None or size is None or not pending.wanted:
         return text
-    if pending.wanted.startswith("openings"):  # trim around 4 windows | 3 by 5
-        counted = next(filter(None, (_COUNTED.search(line) for line in still_asked(c, asked.topic.name))), None)
-        return f"{_THE.sub('a ', counted['said'])} {size['size']}" if counted is not None else text
+    if pending.wanted.startswith("openings") or (asked.topic.name, pending.wanted) == _SEALED:  # trim around 4 windows | 3 by 5
+        lines = still_asked(c, asked.topic.name)
+        counted = next(filter(None, (_COUNTED.search(line) for line in lines)), None)
+        one = next(filter(None, (re.search(rf"\b{_WHAT}\b", line, re.IGNORECASE) for line in lines)), None)
+        said = _THE.sub("a ", counted["said"]) if counted is not None else f"a {one['kind']}" if one is not None else ""
+        lead = "sealant round " if pending.wanted == "length" else ""
+        return f"{lead}{said} {size['size']}" if said else text
     sides = [given.name for given in asked.givens.values() if given.source == "asked" and isinstance(given.value, Length | Area)]
     found = _told_of(asked, still_asked(c, asked.topic.name)) if len(sides) >= _SIZES or "area" in sides else None
     return f"with {found['said']} {size['size']}" if found is not None and found.re != _SOME else text

@@ -150,7 +150,8 @@ def how_many_in(chart: Chart, questions: list[Question], _topics: object) -> Non
             continue
         start, after = places_of(chart, count)[0], places_of(chart, long)[1]
         led = chart.words[max(0, start - 3) : start]
-        if led[:2] == ["how", "many"] and led[2] in _INSIDE and not _PLURALS.isdisjoint(chart.words[after : after + 2]):
+        inside = led[:2] == ["how", "many"] and not _INSIDE.isdisjoint(led[2:])
+        if inside and not _PLURALS.isdisjoint(chart.words[after : after + 2]):
             question.givens["length"] = replace(question.givens.pop("count"), value=Length(count.value.value, "in", count.text))
             thin = question.givens.pop("width", None)
             question.givens["width"] = long

@@ -39,6 +39,7 @@ from intents.hips_told import hips_told
 from intents.in_doubt import in_doubt, other_topic, take_back
 from intents.its_answer import have_enough
 from intents.kicked_out import kicked_out
+from intents.known_topic import known_topic
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
 from intents.left_out import does_as_well, left_out, price_gone, takes_less, without
@@ -53,7 +54,7 @@ from intents.no_sum import no_sum
 from intents.not_across import not_across
 from intents.of_both import of_both
 from intents.one_system import one_system
-from intents.only_way import only_way, rather, sides_of_the_saw
+from intents.only_way import only_way, rather
 from intents.overhang_aside import overhang_aside
 from intents.parts_together import parts_together
 from intents.per_what import per_what
@@ -65,7 +66,7 @@ from intents.rates_told import told_outright
 from intents.rolls_told import rolls_told
 from intents.roofs_and_frames import roofs_and_frames
 from intents.run_told import no_pitch_asked, run_told
-from intents.saw_labels import one_way_and_other, reach_put_right, saw_labels
+from intents.saw_labels import saw_labels
 from intents.scoring import LEAST_SCORE, MISSING
 from intents.searching import KEEP, MANNER, Asker, Search, by_pattern, lacking
 from intents.sold_in import sold_in
@@ -371,11 +372,7 @@ def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted
     chosen = (asker.chosen(pattern, there, topics[topic]) for there, pattern in said)
     found = [asker.question(topic, islands, topics[topic], wanted or ANYTHING) for islands in chosen]
     best = max(found, key=lambda q: (q.score + MISSING * len(q.missing), len(q.givens)))
-    if topic == "can my saw cut it":
-        sides_of_the_saw(chart, best)
-        if not reach_put_right(chart, best):
-            one_way_and_other(chart, best, topics)
-    run_told(chart, best)
+    known_topic(chart, best, topics)
     return best
 
 
