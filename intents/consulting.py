@@ -15,6 +15,7 @@ from typing import Any
 
 from intents import second_sums
 from intents.chart import Chart
+from intents.encoder import likely_of
 from intents.features import of_sentence
 from intents.learned import Learned
 from intents.not_asked import halves_unsaid, into_itself
@@ -61,7 +62,6 @@ _CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorn
 _BRACED = frozenset("brace braces bracing board boards boarding siding sheathing strap straps".split())
 UNNAMED = frozenset(("layer", "stud"))  # layers that may be a penetration
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
-
 _WARMTH = frozenset("temperature temperatures temp temps".split())  # which no sum is of
 
 Topics = Mapping[str, tuple[Parameter, ...]]
@@ -81,7 +81,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     top = next((question for question in reading.questions if question.score > 0), None)
     if top is not None and ((top.topic not in model.topics and not top.unplaced) or top.claim):
         return
-    likely = chart.likely or model.likely(of_sentence(chart, phrases))
+    likely = likely_of(chart, top) or model.likely(of_sentence(chart, phrases))
     reading.elsewhere = likely.get(OUTSIDE, 0) >= ELSEWHERE
     best, *others = sorted(likely, key=likely.__getitem__, reverse=True)[:3]
     reading.trace = [f"second reader: {', '.join(f'{topic} {likely[topic]:.2f}' for topic in (best, *others))}"]

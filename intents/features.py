@@ -50,7 +50,7 @@ def mentions(chart: Chart, without: int = 0, spans: Collection[tuple[int, int]] 
     Where `spans` name the tokens of a quantity, it is taken so.
     """
     found: list[Mention] = []
-    for reading in _wholes(chart, spans):
+    for reading in wholes(chart, spans):
         if without >> reading.start & 1:
             continue
         if isinstance(reading.value, Dims):
@@ -61,7 +61,8 @@ def mentions(chart: Chart, without: int = 0, spans: Collection[tuple[int, int]] 
     return found
 
 
-def _wholes(chart: Chart, spans: Collection[tuple[int, int]] = ()) -> Iterator[Reading]:
+def wholes(chart: Chart, spans: Collection[tuple[int, int]] = ()) -> Iterator[Reading]:
+    """The quantities of the sentence from left to right, the longest at each place."""
     end = 0
     for at, row in enumerate(chart.readings):
         if row and at >= end and (reading := _longest(chart, at, spans)) is not None:
@@ -106,7 +107,7 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
 
 def _flow(chart: Chart) -> list[str]:
     """The words with each quantity as one sign."""
-    signs = {reading.start: reading for reading in _wholes(chart)}
+    signs = {reading.start: reading for reading in wholes(chart)}
     flow: list[str] = []
     past = 0
     for at, reading in signs.items():
@@ -122,7 +123,7 @@ def _kind(reading: Reading) -> str:
 def of_mentions(chart: Chart, found: list[Mention]) -> list[list[str]]:
     """For each quantity the features that tell its role: the words around it, its kind, unit, size and order."""
     holder = {at: n for n, mention in enumerate(found) for at in range(mention.start, mention.end)}
-    sizes = [_size(mention.reading) for mention in found]
+    sizes = [size_of(mention.reading) for mention in found]
     features: list[list[str]] = []
     for n, mention in enumerate(found):
         kind, unit = mention.reading.kind, getattr(mention.reading.value, "unit", "")
@@ -164,7 +165,8 @@ def _dress(chart: Chart, mention: Mention, unit: str) -> list[str]:
     return found
 
 
-def _size(reading: Reading) -> float:
+def size_of(reading: Reading) -> float:
+    """A length in inches, another quantity as it is told."""
     value = reading.value
     if isinstance(value, Length):
         return float(value.to("in").value)

@@ -76,8 +76,11 @@ class Learned:
         return dict(zip(self.topics, shares_of(scores), strict=True))
 
     def knows(self, topic: str, name: str) -> bool:
-        """Whether a parameter's role was learned from more than a few sentences: one that is new to a topic was not."""
-        return len(self._of(topic, name)) >= KNOWN
+        """Whether a parameter's role was learned from more than a few sentences: one that is new to a topic was not.
+
+        Of a topic that is not known at all every role is as good as another.
+        """
+        return topic not in self.topics or len(self._of(topic, name)) >= KNOWN
 
     def roles_of(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
         """What speaks for each role (parameter names, or NOTHING) of a quantity; `told` by the grammar's islands."""

@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from intents.beside import passed
 from intents.chart import Chart, Hit, once, span
+from intents.encoder import knows, roles_told
 from intents.features import Mention, mentions, of_mentions
 from intents.fitting import may_fit
 from intents.idle_numbers import counts_a_thing, may_be_idle
@@ -36,7 +37,7 @@ WIDTH = 16  # ways to hand out the quantities that are followed at once
 LEAST_ROLE = 0.01  # a role less likely than this is not tried
 BESIDE = 8.0  # how far the score of a role may be below the likeliest: it is one of three thousand then
 LIKELY = 0.15  # of the likeliest way: another way as likely as this is kept and asked about
-IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place
+IDLE = 0.9  # a quantity this surely without a role is let be; another is named as having no place, and each of a new topic
 MOST_MENTIONS = 10
 _STOCKED = frozenset("lengths stock coil sticks".split())  # a size before these is of what is bought, and no leg
 GATHERED = ("layers", "lengths")  # lists whose sizes are found one by one
@@ -83,10 +84,10 @@ def read_again(
         return None
     give(sentence, question.givens, roles)
     question.unplaced = [
-        chart.said(mention.reading.start, mention.reading.end)
-        for mention, role, shares in zip(sentence.found, roles, likely, strict=True)
-        if role == NOTHING and not (shares[NOTHING] >= IDLE and may_be_idle(topic, chart, sentence.found, mention))
-        and not _in_choice(chart, question, mention) and not said_again(chart, mention.reading, question.givens)
+        chart.said(one.reading.start, one.reading.end)
+        for one, role, shares in zip(sentence.found, roles, likely, strict=True)
+        if role == NOTHING and not _in_choice(chart, question, one) and not said_again(chart, one.reading, question.givens)
+        and not (topic in model.topics and shares[NOTHING] >= IDLE and may_be_idle(topic, chart, sentence.found, one))
     ]
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
     idle = {n for n, role in enumerate(roles) if role == NOTHING}
@@ -278,7 +279,7 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
         reading = mention.reading
         names = [n for n, p in by_name.items() if p.kind is not tuple and may_be(p, reading)]
         hinted = told.get((reading.start, reading.end), set())  # what no sentence taught, only words beside it can tell
-        names = [n for n in names if not by_name[n].slot.cued or n in hinted or model.knows(topic, n)]
+        names = [n for n in names if not by_name[n].slot.cued or {n} <= hinted or knows(chart, model, topic, n)]
         if reading.kind == "number" and _whole_number(reading) and (
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):
@@ -289,19 +290,22 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
             names = [name for name in names if name != "lengths"]
         if counts_a_thing(topic, chart, mention):
             names = [name for name in names if not _gathered(name)]  # five flats: no width of one
-        likely.append(_fitting(sentence, model, reading, names, features))
+        likely.append(_fitting(sentence, model, mention, names, features))
     return likely
 
 
 def _fitting(
-    sentence: Sentence, model: Learned, reading: Reading, names: list[str], features: list[str]
+    sentence: Sentence, model: Learned, mention: Mention, names: list[str], features: list[str]
 ) -> dict[str, float]:  # fmt: skip
     """How likely a quantity has each of the roles that it fits; it is tried in those alone that are likely beside them."""
     if not names:
         return {NOTHING: 1.0}
+    reading = mention.reading
     hinted = sentence.told.get((reading.start, reading.end), set())
     every = [*names, NOTHING]
-    scores = dict(zip(every, model.roles_of(sentence.topic, every, features, hinted.intersection(names)), strict=True))
+    found = model.roles_of(sentence.topic, every, features, hinted.intersection(names))
+    found = roles_told(sentence.chart, model, sentence.topic, (mention.start, mention.part), every, found)
+    scores = dict(zip(every, found, strict=True))
     most = scores.pop(NOTHING)
     fits: dict[str, float] = {NOTHING: most}
     for name in sorted(scores, key=scores.__getitem__, reverse=True):

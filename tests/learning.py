@@ -61,6 +61,7 @@ class Mentioned(NamedTuple):
     names: list[str]
     role: str
     told: set[str]
+    key: tuple[int, int] = (-1, 0)  # the token it starts at, and which part of a size of several it is
 
 
 def sentences(folders: list[Path]) -> Iterator[tuple[str, str, dict[str, Any]]]:
@@ -87,7 +88,7 @@ def talk_in(line: str) -> str:
     return best.topic if best and best.score > 0 and said is None and best.plain else ""
 
 
-def beside_a_remark(line: str, question: Question, turn: int) -> tuple[tuple[set[str], str], list[Mentioned]]:
+def beside_a_remark(line: str, question: Question, turn: int) -> tuple[Chart, list[Mentioned]]:
     """The same question with a remark before or after it: no number of the remark has a role."""
     remark = REMARKS[turn % len(REMARKS)]
     before = f"{remark}{', ' if turn % 3 else ' so '}" if turn % 2 else ""
@@ -96,7 +97,7 @@ def beside_a_remark(line: str, question: Question, turn: int) -> tuple[tuple[set
         name: replace(heard, start=heard.start + len(before), end=heard.end + len(before))
         for name, heard in question.givens.items()
     }
-    return (of_sentence(chart, compiled()), question.topic), list(roles_in(chart, replace(question, givens=moved)))
+    return chart, list(roles_in(chart, replace(question, givens=moved)))
 
 
 def roles_in(chart: Chart, question: Question) -> Iterator[Mentioned]:
@@ -119,7 +120,8 @@ def roles_in(chart: Chart, question: Question) -> Iterator[Mentioned]:
         chosen = (h for h in question.givens.values() if isinstance(h.value, str))
         cut = cut or (role == NOTHING and any(h.start <= place[0] and place[1] <= h.end for h in chosen))
         if names and not cut and (role == NOTHING or role in names):
-            yield Mentioned(question.topic, features, names, role, told.get((reading.start, reading.end), set()) & set(names))
+            hinted = told.get((reading.start, reading.end), set()) & set(names)
+            yield Mentioned(question.topic, features, names, role, hinted, (mention.start, mention.part))
 
 
 def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentioned]]:
@@ -142,8 +144,8 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
         if best and best.topic == topic and best.plain and not best.claim:
             roles += roles_in(chart, best)
             if len(roles) % TENTH == 0:
-                topics_too, roles_too = beside_a_remark(line, best, len(roles))
-                topics.append(topics_too)
+                beside, roles_too = beside_a_remark(line, best, len(roles))
+                topics.append((of_sentence(beside, compiled()), best.topic))
                 roles += roles_too
     return topics, roles
 
@@ -219,7 +221,8 @@ def mentioned_in(sentence: Sentence, roles: tuple[str, ...]) -> Iterator[Mention
         reading = mention.reading
         names = [n for n, p in by_name.items() if p.kind is not tuple and heard_any(chart, p, reading)]
         if names:
-            yield Mentioned(topic, features, names, role, told.get((reading.start, reading.end), set()) & set(names))
+            hinted = told.get((reading.start, reading.end), set()) & set(names)
+            yield Mentioned(topic, features, names, role, hinted, (mention.start, mention.part))
 
 
 def vocabulary(found: Iterator[set[str] | list[str]]) -> dict[str, int]:
