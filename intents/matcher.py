@@ -28,7 +28,7 @@ from intents.counted_things import no_broken_count, other_count
 from intents.crossed import crossed
 from intents.each_long import each_long
 from intents.either_choice import either_choice
-from intents.encoder import beside, encoder, says_enough
+from intents.encoder import beside
 from intents.features import of_sentence
 from intents.fills_it import fills_it
 from intents.gable_again import gable_again
@@ -149,15 +149,15 @@ class _Lists:
 
 @lru_cache(maxsize=CHARTS)
 def _chart(text: str, folder: Path, lists: _Lists) -> Chart:
-    model, phrases, net = learned(folder), compiled(folder), encoder(folder)
+    model, phrases = learned(folder), compiled(folder)
     if model is None:
         return _full_chart(text, folder)
 
     def guess(chart: Chart) -> Guess:
         likely = model.likely(of_sentence(chart, phrases))
         best = max(likely, key=likely.__getitem__)
-        if net is not None and says_enough(chart) and (best in phrases.searched or best == OUTSIDE):
-            best = max(likely := beside(chart, net, likely), key=likely.__getitem__)
+        if best in phrases.searched or best == OUTSIDE:
+            best = max(likely := beside(chart, folder, likely), key=likely.__getitem__)
         if best not in phrases.searched and best != OUTSIDE:
             return Guess(likely)  # talk about the job is told by its own rules
         less = [topic for topic, share in likely.items() if share < LEAST_LIKELY]

@@ -1,4 +1,4 @@
-"""The networks that tests/train_encoder.py learns: the teacher, and the encoder as intents/encoder.py works it."""
+"""The networks that tests/train_encoder.py learns: the teacher, and the encoder as intents/transformer.py works it."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ import torch
 from torch import Tensor, nn
 from torch.nn import functional
 
-from intents.encoder import HEAD, MOST
+from intents.transformer import HEAD, MOST
 
 WIDE, NARROW, TALL, WIDE_LAYERS, LAYERS = 384, 192, 512, 3, 2  # states of the teacher, of the encoder, its inner ones, layers
 TABLES = (("unit", 16), ("size", 24), ("rank", 8), ("fine", 20))
@@ -88,7 +88,7 @@ class Teacher(Common):
 
 
 class Layer(nn.Module):
-    """A layer of the encoder, as intents/encoder.py works it."""
+    """A layer of the encoder, as intents/transformer.py works it."""
 
     def __init__(self) -> None:
         super().__init__()

@@ -26,9 +26,9 @@ import torch
 from torch import Tensor, nn
 from torch.nn import functional
 
-from intents.encoder import ANY_KIND, CLS, FILE, MOST, SEP, UNKNOWN, pieces_of
 from intents.grammars import FOLDER
 from intents.learned import NOTHING
+from intents.transformer import ANY_KIND, CLS, FILE, MOST, SEP, UNKNOWN, pieces_of
 from tests.encoder_models import LAYERS, MATRICES, TABLES, WIDE, Example, Narrow, Teacher, World
 
 WIDE_PASSES, PASSES, VARIED, FURTHER_PASSES = 3, 6, 1, 4  # over the examples; variations of each

@@ -9,9 +9,10 @@ import pytest
 
 from intents.chart import chart_of
 from intents.encoded import encoder_signs
-from intents.encoder import HEAD, Encoder, encode, encoder, pieces_of
+from intents.encoder import encode
 from intents.matcher import speller
 from intents.phrases import compiled
+from intents.transformer import HEAD, Encoder, encoder, pieces_of
 from tests.learning import PARAMETERS
 
 NET = encoder()
