@@ -1,0 +1,55 @@
+"""What a line asks for that the topic it was read as never answers; then it is asked which is meant.
+
+A gap is no angle of a joint; the screw that is there is no layer that a screw goes through; and what one box would hold anyway
+nobody asks the boxes of.
+"""
+
+from __future__ import annotations
+
+from intents.chart import Chart
+from intents.features import size_of
+from intents.question import Heard, Question
+from solvers.quantities import Count, Length, Number
+from solvers.slots import Layer
+
+_JOINTS = frozenset(("peak joint", "rake return", "rake to level joint", "plumb cut"))
+_GAPS = frozenset("gap gaps crack cracks daylight opens".split())
+_FASTENERS = frozenset("screw screws nail nails".split())
+_BITES = frozenset("bite bites biting embedment hold holding holds penetration penetrate left reach reaches".split())
+_WHATS = frozenset("what what's whats how".split())
+LAST = 3  # words
+BOXES, LENGTH = "boxes", "fastener length"
+
+
+def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> None:
+    """Doubt a reading whose topic does not answer what is asked."""
+    for question in questions:
+        gap = question.topic in _JOINTS and _asks_a_gap(chart.words)
+        if gap or (question.topic == LENGTH and _takes_it_for_a_layer(chart, question)) or _one_holds_it(question):
+            question.lacking = question.lacking or 1
+
+
+def _asks_a_gap(words: list[str]) -> bool:
+    """Whether a gap is what is asked for, and not one that somebody fills: it stands last, or after "what"."""
+    places = [at for at, word in enumerate(words) if word in _GAPS]
+    return any(at >= len(words) - LAST or not _WHATS.isdisjoint(words[max(0, at - 2) : at]) for at in places)
+
+
+def _takes_it_for_a_layer(chart: Chart, question: Question) -> bool:
+    """Whether what holds is asked, and a length said right before a screw was taken for a layer, or for what is to hold."""
+    if _BITES.isdisjoint(chart.words):
+        return False
+    layers, holds = (question.givens.get(name) for name in ("layers", "penetration"))
+    thick = [layer.thickness for layer in (layers.value if layers is not None else ()) if isinstance(layer, Layer)]
+    sizes = {each.to("in").value for each in (*thick, holds.value if holds is not None else None) if isinstance(each, Length)}
+    said = (r for row in chart.readings for r in row if r.end < len(chart.words) and chart.words[r.end] in _FASTENERS)
+    return any(isinstance(r.value, Length | Number) and size_of(r) in {float(size) for size in sizes} for r in said)
+
+
+def _one_holds_it(question: Question) -> bool:
+    count, box = (_number(question.givens.get(name)) for name in ("count", "box"))
+    return question.topic == BOXES and "each" not in question.givens and count is not None and box is not None and count <= box
+
+
+def _number(heard: Heard | None) -> float | None:
+    return float(heard.value.value) if heard is not None and isinstance(heard.value, Count | Number) else None

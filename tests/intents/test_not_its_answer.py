@@ -1,0 +1,35 @@
+"""A line that asks for what its topic never answers is asked about, and not answered with another thing."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "roof is 7 1/4 in 12, 5 1/2 inch rakes, i rounded the pitch off for the peak joint, what gap",
+        "stud bite: 3-1/2 screw less 1 layer 1-1/8 trim, 1 layer 1/2 ply",  # would be added to them
+        "holding depth wanted — 120 mm screw, 60 mm PIR, 25 mm batten, 9 mm OSB",
+        "A carton carries 9 soffit vents and we want 40: how many cartons?",  # nine would go into one
+    ],
+)
+def test_what_is_no_answer_to_it_is_asked_about(line: str) -> None:
+    record = last(line)
+    assert record["outcome"] == "asks"
+    assert record["answer"] is None
+
+
+@pytest.mark.parametrize(
+    ("line", "topic", "value"),
+    [
+        ("peak joint on a 6 in 12", "peak joint", 26.565),
+        ("screw length through 3/4 siding and 1/2 sheathing, 1 1/4 into the stud", "fastener length", 2.5),
+        ("how many boxes of 100 for 1340 screws", "boxes", 14),
+    ],
+)
+def test_what_is_an_answer_stays(line: str, topic: str, value: float) -> None:
+    record = last(line)
+    assert (record["topic"], record["answer"]["value"]) == (topic, pytest.approx(value, abs=0.01))
