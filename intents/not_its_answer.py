@@ -1,7 +1,7 @@
 """What a line asks for that the topic it was read as never answers; then it is asked which is meant.
 
-A gap is no angle of a joint; the screw that is there is no layer that a screw goes through; and what one box would hold anyway
-nobody asks the boxes of.
+A gap is no angle of a joint; the screw that is there is no layer that a screw goes through; what one box would hold anyway
+nobody asks the boxes of; and a ring whose sides are counted is not told by how somebody cut it.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ _GAPS = frozenset("gap gaps crack cracks daylight opens".split())
 _FASTENERS = frozenset("screw screws nail nails".split())
 _BITES = frozenset("bite bites biting embedment hold holding holds penetration penetrate left reach reaches".split())
 _WHATS = frozenset("what what's whats how".split())
-LAST = 3  # words
+LAST, MOST_OF_A_BAY = 3, 5  # words; sides
 BOXES, LENGTH = "boxes", "fastener length"
 
 
@@ -25,7 +25,8 @@ def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> 
     """Doubt a reading whose topic does not answer what is asked."""
     for question in questions:
         gap = question.topic in _JOINTS and _asks_a_gap(chart.words)
-        if gap or (question.topic == LENGTH and _takes_it_for_a_layer(chart, question)) or _one_holds_it(question):
+        layer = question.topic == LENGTH and _takes_it_for_a_layer(chart, question)
+        if gap or layer or _one_holds_it(question) or _sides_let_fall(chart, question):
             question.lacking = question.lacking or 1
 
 
@@ -49,6 +50,14 @@ def _takes_it_for_a_layer(chart: Chart, question: Question) -> bool:
 def _one_holds_it(question: Question) -> bool:
     count, box = (_number(question.givens.get(name)) for name in ("count", "box"))
     return question.topic == BOXES and "each" not in question.givens and count is not None and box is not None and count <= box
+
+
+def _sides_let_fall(chart: Chart, question: Question) -> bool:
+    """Whether more sides are said than a bay has, and a ring is told by the angle of a bay, which then is what counts."""
+    if question.topic != "polygon" or "bay" not in question.givens:
+        return False
+    many = (r.end for row in chart.readings for r in row if isinstance(r.value, Number) and r.value.value > MOST_OF_A_BAY)
+    return any("sides" in chart.words[end : end + 2] for end in many)
 
 
 def _number(heard: Heard | None) -> float | None:
