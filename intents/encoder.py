@@ -24,7 +24,8 @@ if TYPE_CHECKING:
 ENCODED, BY_WORDS = "encoded", "likely by words"  # the names it is kept by with a chart, and what the words alone tell
 WORDS, WHOLE = 0.3, 0.7  # how much the words alone count in telling the topic, and the sentence as a whole
 WORDS_ROLE, WHOLE_ROLE = 0.3, 1.0  # the same of roles, of topics that the words alone know nothing of
-BELIEVED = 0.8  # the share from which on a topic is believed that the words alone know nothing of
+BELIEVED = 0.8  # the share from which on a topic is believed that the words alone know nothing of,
+WHOLLY = 10.0  # and the score of a rule from which on it is not
 SURE, NEW = 0.8, 0.6  # how sure this must be of a topic, and of a new one
 TOLD, OUTRIGHT = 0.54, 0.94  # how sure the words alone must be to stand, and beside a new topic
 ENOUGH = 5  # words beside the numbers from which on a line is taken as a whole
@@ -65,7 +66,7 @@ def likely_of(chart: Chart, top: Question | None) -> dict[str, float]:
         return chart.likely
     best = max(chart.likely, key=chart.likely.__getitem__)
     told = top.topic == best and top.complete
-    if not (told or top.plain) or (not told and best not in alone and chart.likely[best] >= BELIEVED):
+    if not (told or top.plain) or (not told and best not in alone and chart.likely[best] >= BELIEVED and top.score < WHOLLY):
         return chart.likely
     chart.kept.pop(ENCODED, None)
     return dict(alone)
