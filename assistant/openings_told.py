@@ -62,6 +62,7 @@ _NONE = expression(r"\bno (?:windows?|doors?|openings?)\b", re.IGNORECASE)
 _BY = expression(r"\b(?:by|x)\b|×|\d\s*x\s*\d", re.IGNORECASE)
 _THE = expression(r"^(?:the|my|this|that) ", re.IGNORECASE)
 _COUNTED = expression(rf"\b(?P<said>(?:{_N}|the|my|this|that) {_WHAT})\b", re.IGNORECASE)
+_KIND = expression(rf"\b{_WHAT}\b", re.IGNORECASE)
 _SIZE_ALONE = expression(
     r"\W*(?:(?:it['’]?s|its|they['’]?re|that['’]?s|they are|it is|each|about|ok|so|um|size is)\W+)*"
     r"(?P<size>[^,;]{1,20}(?:\bby\b|[x×])[^,;]{1,20})",
@@ -135,7 +136,7 @@ def with_their_openings(c: Conversation, text: str, pending: Pending) -> str:
     if pending.wanted.startswith("openings") or (asked.topic.name, pending.wanted) == _SEALED:  # trim around 4 windows | 3 by 5
         lines = still_asked(c, asked.topic.name)
         counted = next(filter(None, (_COUNTED.search(line) for line in lines)), None)
-        one = next(filter(None, (re.search(rf"\b{_WHAT}\b", line, re.IGNORECASE) for line in lines)), None)
+        one = next(filter(None, (_KIND.search(line) for line in lines)), None)
         said = _THE.sub("a ", counted["said"]) if counted is not None else f"a {one['kind']}" if one is not None else ""
         lead = "sealant round " if pending.wanted == "length" else ""
         return f"{lead}{said} {size['size']}" if said else text

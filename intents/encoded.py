@@ -6,12 +6,11 @@ no number is ever learned by heart. See encoder.py for what is done with them.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from fractions import Fraction
 from math import log2
 from typing import NamedTuple
 
-from intents.chart import Chart, once
+from intents.chart import Chart
 from intents.features import size_of, wholes
 from intents.reading import Dims, Reading
 
@@ -32,7 +31,6 @@ class Sign(NamedTuple):
     key: tuple[int, int] = (-1, 0)  # the token a quantity starts at, and which part of a size of several it is
 
 
-@once
 def encoder_signs(chart: Chart) -> list[Sign]:
     """The signs of a sentence, from left to right."""
     found: list[Sign | tuple[Reading, int, int]] = []
@@ -47,12 +45,9 @@ def encoder_signs(chart: Chart) -> list[Sign]:
             found.append((whole, whole.start, 0))
         past = whole.end
     found += map(Sign, chart.words[past:])
-    sizes = sorted({(r.kind, size_of(r)) for r, _, _ in _quantities(found)})
+    quantities = [each[0] for each in found if not isinstance(each, Sign)]
+    sizes = sorted({(reading.kind, size_of(reading)) for reading in quantities})
     return [each if isinstance(each, Sign) else _sign(*each, sizes) for each in found]
-
-
-def _quantities(found: list[Sign | tuple[Reading, int, int]]) -> Iterator[tuple[Reading, int, int]]:
-    yield from (each for each in found if not isinstance(each, Sign))
 
 
 def _sign(reading: Reading, start: int, part: int, sizes: list[tuple[str, float]]) -> Sign:

@@ -61,7 +61,7 @@ def likely_of(chart: Chart, top: Question | None) -> dict[str, float]:
     What a rule fits whole is held against the words alone, as the limits for it were measured, and what it makes of the topic
     that is likely stands. A topic that the words alone know nothing of is believed where the sentence as a whole tells of it.
     """
-    alone = chart.kept.get(BY_WORDS)
+    alone: dict[str, float] | None = chart.kept.get(BY_WORDS)
     if alone is None or top is None:
         return chart.likely
     best = max(chart.likely, key=chart.likely.__getitem__)
@@ -69,7 +69,7 @@ def likely_of(chart: Chart, top: Question | None) -> dict[str, float]:
     if not (told or top.plain) or (not told and best not in alone and chart.likely[best] >= BELIEVED and top.score < WHOLLY):
         return chart.likely
     chart.kept.pop(ENCODED, None)
-    return dict(alone)
+    return alone
 
 
 def roles_told(
@@ -97,13 +97,12 @@ def says_enough(chart: Chart) -> bool:
 
 
 def encode(chart: Chart, net: Encoder) -> Encoded:
-    """What the encoder makes of a sentence; kept with its chart."""
-    found = chart.kept[ENCODED] = Encoded(net, *net.encode(encoder_signs(chart)))
-    return found
+    """What the encoder makes of a sentence."""
+    return Encoded(net, *net.encode(encoder_signs(chart)))
 
 
 def beside(chart: Chart, folder: Path, likely: dict[str, float]) -> dict[str, float]:
-    """How likely each topic is by the words alone (`likely`) and by the sentence as a whole, where that counts."""
+    """How likely each topic is by the words alone (`likely`) and by the sentence as a whole; where that counts, both are kept."""
     if max(likely.values()) >= OUTRIGHT or not says_enough(chart):
         return likely
     from intents.transformer import encoder
@@ -111,9 +110,8 @@ def beside(chart: Chart, folder: Path, likely: dict[str, float]) -> dict[str, fl
     net = encoder(folder)
     if net is None:
         return likely
-    found = encode(chart, net).likely_beside(likely)
-    if found is likely:
-        del chart.kept[ENCODED]
-    else:
-        chart.kept[BY_WORDS] = likely
+    encoded = encode(chart, net)
+    found = encoded.likely_beside(likely)
+    if found is not likely:
+        chart.kept[ENCODED], chart.kept[BY_WORDS] = encoded, likely
     return found

@@ -1,7 +1,8 @@
 """What a line asks for that the topic it was read as never answers; then it is asked which is meant.
 
 A gap is no angle of a joint; the screw that is there is no layer that a screw goes through; what one box would hold anyway
-nobody asks the boxes of; and a ring whose sides are counted is not told by how somebody cut it.
+nobody asks the boxes of; a ring whose sides are counted is not told by how somebody cut it; and a percentage of humidity is no
+waste in a rate.
 """
 
 from __future__ import annotations
@@ -9,6 +10,7 @@ from __future__ import annotations
 from intents.chart import Chart
 from intents.features import size_of
 from intents.question import Heard, Question
+from intents.rates_told import RATE
 from solvers.quantities import Count, Length, Number
 from solvers.slots import Layer
 
@@ -26,7 +28,8 @@ def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> 
     for question in questions:
         gap = question.topic in _JOINTS and _asks_a_gap(chart.words)
         layer = question.topic == LENGTH and _takes_it_for_a_layer(chart, question)
-        if gap or layer or _one_holds_it(question) or _sides_let_fall(chart, question):
+        damp = question.topic == RATE and "waste" in question.givens and "humidity" in chart.words
+        if gap or layer or damp or _one_holds_it(question) or _sides_let_fall(chart, question):
             question.lacking = question.lacking or 1
 
 

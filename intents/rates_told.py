@@ -250,10 +250,3 @@ def _heard(chart: Chart, reading: Reading, kind: type[Quantity], unit: str = "")
     assert isinstance(value, Quantity)
     own = "count" if kind is Count else value.unit if isinstance(value, kind) else unit
     return Heard(kind(Fraction(value.value), own, text), start, end, text)
-
-
-def no_damp(chart: Chart, questions: list[Question], _topics: object) -> None:
-    """Ask whether a rate is meant where a percentage is of humidity, and no waste."""
-    for question in questions:
-        if question.topic == RATE and "waste" in question.givens and "humidity" in chart.words:
-            question.lacking = question.lacking or 1

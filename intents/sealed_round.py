@@ -37,9 +37,9 @@ def sealed_round(
     question = next((question for question in questions if question.topic == TOPIC), None)
     if question is None:
         return
-    best = _sized(chart)
+    best, parameters = _sized(chart), {p.name: p for p in topics[TOPIC]}
     if best is None:
-        _one_side(chart, question, {p.name: p for p in topics[TOPIC]})
+        _one_side(chart, question, parameters)
     if best is None or not (known or chart.likely.get(TOPIC, 0) >= LIKELY):
         return
     length = question.givens.get("length")
@@ -55,7 +55,7 @@ def sealed_round(
     question.unplaced = [text for text in question.unplaced if text not in place[2]]
     question.missing = [name for name in question.missing if name != "length"]
     question.swaps, question.rival = [], False
-    _joint(chart, question, best, {p.name: p for p in topics[TOPIC]})
+    _joint(chart, question, best, parameters)
     if question.complete and questions[0] is not question:
         questions[:] = [question]
 
@@ -94,12 +94,15 @@ def _sized(chart: Chart) -> Reading | None:
 def _wide(size: Reading) -> bool:
     """Whether both sides of a size are those of an opening."""
     assert isinstance(size.value, Dims)
-    lengths = [part.value for part in size.value.parts]
-    return all(isinstance(side, Length) and side.to("in").value >= LEAST for side in lengths)
+    return all(_of_opening(part.value) for part in size.value.parts)
 
 
 def _large(opening: Opening) -> bool:
-    return all(size is not None and size.to("in").value >= LEAST for size in (opening.width, opening.height))
+    return _of_opening(opening.width) and _of_opening(opening.height)
+
+
+def _of_opening(side: object) -> bool:
+    return isinstance(side, Length) and side.to("in").value >= LEAST
 
 
 def _joint(chart: Chart, question: Question, taken: Reading | None, parameters: Mapping[str, Parameter]) -> None:

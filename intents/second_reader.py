@@ -279,7 +279,7 @@ def roles_of(sentence: Sentence, model: Learned) -> list[dict[str, float]]:
         reading = mention.reading
         names = [n for n, p in by_name.items() if p.kind is not tuple and may_be(p, reading)]
         hinted = told.get((reading.start, reading.end), set())  # what no sentence taught, only words beside it can tell
-        names = [n for n in names if not by_name[n].slot.cued or {n} <= hinted or knows(chart, model, topic, n)]
+        names = [n for n in names if not by_name[n].slot.cued or n in hinted or knows(chart, model, topic, n)]
         if reading.kind == "number" and _whole_number(reading) and (
             not sentence.listed & span(reading.start, reading.end) or chart.words[reading.end : reading.end + 1] == ["layers"]
         ):

@@ -16,12 +16,22 @@ from typing import Any
 from intents.chart import Chart, chart_of
 from intents.encoded import encoder_signs
 from intents.learned import Learned, learned
-from intents.matcher import read, speller
+from intents.matcher import speller
 from intents.phrases import compiled
 from intents.question import Question
-from tests import marked
 from tests.by_answer import records_of, roles_by_answer
-from tests.learning import PARAMETERS, SUM, TENTH, Mentioned, beside_a_remark, mentioned_in, roles_in, sentences
+from tests.learning import (
+    PARAMETERS,
+    SUM,
+    TENTH,
+    Mentioned,
+    as_marked,
+    beside_a_remark,
+    mentioned_in,
+    read_plainly,
+    roles_in,
+    sentences,
+)
 from tests.understanding import QUESTIONS, judge, lines
 
 PART = 500  # sentences read at once
@@ -56,10 +66,8 @@ def _read_right(line: str, topic: str, case: dict[str, Any]) -> Question | None:
     """What the grammar makes of a sentence, where that gives the right answer."""
     if topic not in PARAMETERS or "marked" in case or "declined" in case or not case or len(lines(case)) > 1:
         return None
-    best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
-    if best is None or best.topic != topic or not best.plain or best.claim:
-        return None
-    return best if any(judge(case, record).grade == "right" for record in records_of(best)) else None
+    best = read_plainly(line, topic)
+    return best if best is not None and any(judge(case, record).grade == "right" for record in records_of(best)) else None
 
 
 def roles_of(line: str, topic: str, case: dict[str, Any], model: Learned) -> list[Mentioned]:
@@ -67,11 +75,7 @@ def roles_of(line: str, topic: str, case: dict[str, Any], model: Learned) -> lis
     if topic not in PARAMETERS or topic == SUM or case.get("topic") != topic or len(lines(case)) > 1:
         return []
     if "marked" in case:
-        try:
-            each = marked.told(topic, case["marked"])[0]
-        except ValueError:
-            return []
-        return list(mentioned_in(each.sentence, each.roles)) if each.sentence.chart.text == line else []
+        return as_marked(case)
     found = roles_by_answer(case, PARAMETERS, model) if "value" in case else None
     return list(mentioned_in(*found)) if found else []
 

@@ -88,6 +88,12 @@ def talk_in(line: str) -> str:
     return best.topic if best and best.score > 0 and said is None and best.plain else ""
 
 
+def read_plainly(line: str, topic: str) -> Question | None:
+    """What the grammar alone makes of a sentence of a topic, where it reads it plainly as that."""
+    best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
+    return best if best and best.topic == topic and best.plain and not best.claim else None
+
+
 def beside_a_remark(line: str, question: Question, turn: int) -> tuple[Chart, list[Mentioned]]:
     """The same question with a remark before or after it: no number of the remark has a role."""
     remark = REMARKS[turn % len(REMARKS)]
@@ -140,8 +146,8 @@ def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentio
             continue
         if record is None or topic not in PARAMETERS or "declined" in case or judge(case, record).grade != "right":
             continue
-        best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
-        if best and best.topic == topic and best.plain and not best.claim:
+        best = read_plainly(line, topic)
+        if best is not None:
             roles += roles_in(chart, best)
             if len(roles) % TENTH == 0:
                 beside, roles_too = beside_a_remark(line, best, len(roles))
@@ -205,8 +211,7 @@ def roles_of_misread(folders: list[Path], model: Learned) -> list[Mentioned]:
         known = "marked" in case or topic not in PARAMETERS
         if known or "value" not in case or case.get("topic") != topic or len(lines(case)) > 1:
             continue
-        best = next(iter(read(line, PARAMETERS, seconds=False).questions), None)
-        if best and best.topic == topic and best.plain and not best.claim:
+        if read_plainly(line, topic) is not None:
             continue
         found = roles_by_answer(case, PARAMETERS, model)
         for mentioned in mentioned_in(*found) if found else ():

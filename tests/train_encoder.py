@@ -34,6 +34,7 @@ from tests.encoder_models import LAYERS, MATRICES, TABLES, WIDE, Example, Narrow
 WIDE_PASSES, PASSES, VARIED, FURTHER_PASSES = 3, 6, 1, 4  # over the examples; variations of each
 COMMON = 14_000  # pieces of the general model that are kept, by how common they are, besides those in the examples
 FIRST_WORD = 999  # of its pieces that stand for words
+FIRST_KIND = ANY_KIND + 1  # row of the embedding
 WARM, MASKED = 200, 0.05
 SELDOM = 150  # a topic of fewer examples counts threefold
 
@@ -54,12 +55,16 @@ def world_of(found: list[dict[str, Any]], every: list[str]) -> tuple[World, list
     kept = sorted(n for n in range(FIRST_WORD, len(every)) if (n < COMMON or n in used) and every[n].isascii())
     kinds = sorted({sign[0] for each in found for sign in each["signs"] if sign[5] >= 0})
     pieces = ["[CLS]", "[SEP]", "[UNK]", "[KIND]", *kinds, *(every[n] for n in kept)]
-    names = {name for each in found for role in each["roles"] for name in (*role[2], NOTHING)}
-    own = {f"{each['topic']}.{name}" for each in found for role in each["roles"] for name in (*role[2], NOTHING)}
     topics = sorted({each["topic"] for each in found})
-    world = World(pieces, {kind: 4 + n for n, kind in enumerate(kinds)}, topics, sorted(own | names))
+    world = World(pieces, {kind: FIRST_KIND + n for n, kind in enumerate(kinds)}, topics, sorted(role_names(found)))
     unused = [known[f"[unused{n}]"] for n in range(len(kinds) + 1)]
     return world, [known["[CLS]"], known["[SEP]"], known["[UNK]"], *unused, *kept]
+
+
+def role_names(found: list[dict[str, Any]]) -> set[str]:
+    """The roles of all quantities, each by its own name and by that of its topic."""
+    said = ((each["topic"], name) for each in found for role in each["roles"] for name in (*role[2], NOTHING))
+    return {each for topic, name in said for each in (name, f"{topic}.{name}")}
 
 
 def example_of(each: dict[str, Any], world: World, known: dict[str, int], roles: dict[str, int]) -> Example:
@@ -137,16 +142,20 @@ def teach(teacher: Teacher, examples: list[Example], first: int) -> None:
     body = [*teacher.body.parameters()]
     mine = {id(p) for p in body}
     groups = [{"params": body, "lr": 1.2e-4}, {"params": [p for p in teacher.parameters() if id(p) not in mine], "lr": 2e-3}]
-    every = [batch for _ in range(WIDE_PASSES) for batch in batches(examples, 64)]
-    for n, (batch, _) in enumerate(zip(every, steps(teacher, groups, len(every)), strict=True)):
+    fit("teacher", teacher, groups, [batch for _ in range(WIDE_PASSES) for batch in batches(examples, 64)], first)
+
+
+def fit(who: str, model: Teacher | Narrow, groups: list[dict[str, Any]], every: list[list[Example]], first: int) -> None:
+    """Fit a network to the topics and the roles of batches of examples, a step each."""
+    for n, (batch, _) in enumerate(zip(every, steps(model, groups, len(every)), strict=True)):
         rows, feats, mask = tensors(batch)
-        states = teacher(masked(rows, first), feats, mask)
+        states = model(masked(rows, first), feats, mask)
         right = torch.tensor([each.topic for each in batch])
-        loss = functional.cross_entropy(teacher.topics(states, mask), right, label_smoothing=0.03)
-        if (roles := teacher.roles(states, batch)) is not None:
+        loss = functional.cross_entropy(model.topics(states, mask), right, label_smoothing=0.03)
+        if (roles := model.roles(states, batch)) is not None:
             loss = loss + 0.5 * functional.cross_entropy(*roles)
         loss.backward()
-        _report("teacher", n, len(every), loss)
+        _report(who, n, len(every), loss)
 
 
 def distil(narrow: Narrow, teacher: Teacher, examples: list[Example], first: int) -> None:
@@ -187,16 +196,7 @@ def learn_on(narrow: Narrow, examples: list[Example], words: list[int], first: i
     every = list[list[Example]]()
     for _ in range(FURTHER_PASSES):
         every += batches([*examples, *(varied(each, words, first) for each in random.sample(examples, len(examples) // 3))], 128)
-    groups = [{"params": [*narrow.parameters()], "lr": 4e-4}]
-    for n, (batch, _) in enumerate(zip(every, steps(narrow, groups, len(every)), strict=True)):
-        rows, feats, mask = tensors(batch)
-        states = narrow(masked(rows, first), feats, mask)
-        right = torch.tensor([each.topic for each in batch])
-        loss = functional.cross_entropy(narrow.topics(states, mask), right, label_smoothing=0.03)
-        if (roles := narrow.roles(states, batch)) is not None:
-            loss = loss + 0.5 * functional.cross_entropy(*roles)
-        loss.backward()
-        _report("encoder", n, len(every), loss)
+    fit("encoder", narrow, [{"params": [*narrow.parameters()], "lr": 4e-4}], every, first)
 
 
 def write(narrow: Narrow, world: World, place: Path) -> None:
@@ -231,10 +231,8 @@ def further(found: list[dict[str, Any]]) -> tuple[Narrow, World]:
     with np.load(FOLDER / FILE, allow_pickle=False) as kept:
         arrays = {name: kept[name] for name in kept.files}
     about = json.loads(arrays["about"].tobytes())
-    more = {name for each in found for role in each["roles"] for name in (*role[2], NOTHING)}
-    more |= {f"{each['topic']}.{name}" for each in found for role in each["roles"] for name in (*role[2], NOTHING)}
     topics = sorted({*about["topics"], *(each["topic"] for each in found)})
-    world = World(about["pieces"], about["kinds"], topics, sorted({*about["roles"], *more}))
+    world = World(about["pieces"], about["kinds"], topics, sorted(role_names(found).union(about["roles"])))
     narrow = Narrow(world)
     narrow.take_up(world, arrays, about)
     seen = Counter(each["topic"] for each in found)
@@ -247,7 +245,7 @@ def known_as(found: list[dict[str, Any]], world: World) -> tuple[list[Example], 
     """The examples by number, every word of them, and the first row that is a word's."""
     known, roles = ({name: n for n, name in enumerate(names)} for names in (world.pieces, world.roles))
     examples = [example_of(each, world, known, roles) for each in found]
-    first = 4 + len(world.kinds)
+    first = FIRST_KIND + len(world.kinds)
     return examples, [row for each in examples for row in each.rows if row >= first], first
 
 
