@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies
+from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies, to_remember
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.going_back import remember
@@ -224,6 +224,8 @@ class Conversation:
         return best is None and said.topic != "remember"
 
     def _no_match(self, record: Record, text: str, reading: Reading, said: Said | None) -> None:
+        if to_remember.noted_as_told(self, record, text):
+            return
         if said is None or not hearing.nothing_to_change(self.last, said) or not acts.perform(self, record, said, text):
             put_declined(record, outside_the_job(text, reading, self.topics))
 
@@ -257,6 +259,8 @@ class Conversation:
             ways += self._doubted(record["heard"], best)
             apart = unsure and not self._agree(ways, near)
         if apart:
+            if to_remember.noted_as_told(self, record, record["heard"]):
+                return
             self.pending = Pending(self.asked(best), topics=[best, *near[:2]])
             put_asked(record, None, f"Do you mean {meant([best, *near[:2]], self.topics)}?")
             return

@@ -110,10 +110,15 @@ def _reading(
     return Reading(kind, start, end, sort(head.value * size, unit), head.sure * sure, also)
 
 
+_ITS = frozenset("a an the my our your his this that each every".split())
+
+
 def _square(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Square feet and the like; a square on its own is 100 square feet of cladding."""
     at = head.unit
     after = line.words[at + 1]
+    if after == "in" and line.words[at + 2] in _ITS:
+        return  # eleven of them 1 5/8 square in a 58 inch opening
     if after in _SQUARES:
         place = after in INCHES and after == "in" and bool(line.pieces(at + 2))
         sure = 0.4 if head.form == "one" else 0.7 if place else 1.0  # "a square foot" is mostly "per square foot"

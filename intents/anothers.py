@@ -18,6 +18,7 @@ _OTHERS = frozenset("neighbour neighbours neighbour's neighbor neighbors neighbo
 _PAIRS = frozenset((("next", "door"), ("last", "one"), ("last", "job"), ("last", "house"), ("other", "house"), ("other", "job")))
 _SAME = frozenset("same like match matches matching as copy too also alike mine ours this both and that's it's".split())
 _LEADS = frozenset("the my our on and but so at".split())
+_SAYS, _OURS = frozenset("says said reckons thinks told tells".split()), frozenset("my our me us".split())
 _BOXES = frozenset("boxes packs tubs bags".split())
 _TRUCKS = frozenset("truck van lorry trailer ute pickup".split())
 _STOPS = frozenset(".?!;")
@@ -61,6 +62,8 @@ def _of_another(words: list[str], start: int, end: int) -> bool:
     told = words[first:last]
     if last - first >= len(words) - 1 or not ASKING.isdisjoint({*told} - {"is", "are"}) or not _SAME.isdisjoint(words):
         return False
+    if not _SAYS.isdisjoint(told) and not _OURS.isdisjoint(told):
+        return False  # the man next door says my roof is a 4 in 12
     if words[last - 1] in _THEIRS and end >= last - _BEGINS:
         return True
     lead = [word for word in told if word not in _LEADS][:_BEGINS]

@@ -91,6 +91,8 @@ def _echo(words: list[str], rows: Rows, at: int, start: int, gone: set[int]) -> 
     bare, after = same.kind == "number", words[same.end : same.end + 1]
     if after and after[0] not in (_STOPS | {"and"} if bare else _GOES_ON):
         return None
+    if after == ["-"] and "".join(words[same.end + 1 : same.end + 2])[:1].isdecimal():
+        return None  # 6/12, 6-1/2 exposure
     if after and after[0] in _BY and any(getattr(one.value, "unit", "") == getattr(same.value, "unit", " ") for one in first):
         return None  # 10 feet high, 10 foot by 100 foot rolls
     beyond = same.end + sum(word in (",", "and") for word in words[same.end : same.end + 2])

@@ -12,6 +12,7 @@ TOPIC = "miter for a corner"
 MOST_TURNED, SURELY = 90, 120  # degrees; between the two it may be either, and is asked about
 _TURNED = frozenset("turn turns turned turning off straight deflection".split())
 _BY_THAT = {(turns, "by") for turns in ("turn", "turns", "turning")}
+_AT_THAT = {(turns, "at") for turns in ("turn", "turns", "turning")}
 _NEAR = 4  # words from the angle; "what do I turn the saw to" is of the saw
 
 
@@ -24,7 +25,8 @@ def kicked_out(chart: Chart, question: Question) -> None:
     if turn is None or turn.end <= turn.start or turn.value.value <= MOST_TURNED or "corner" in question.givens:
         return
     start, end = places_of(chart, turn)
-    if not _TURNED.isdisjoint(chart.words[max(0, start - _NEAR) : end + _NEAR]):
+    at_it = not _AT_THAT.isdisjoint(pairwise(chart.words))  # it turns at 118: the corner, or the turn
+    if not at_it and not _TURNED.isdisjoint(chart.words[max(0, start - _NEAR) : end + _NEAR]):
         return
     cornered = {name: heard for name, heard in question.givens.items() if name != "turn"} | {"corner": turn}
     if turn.value.value < SURELY:

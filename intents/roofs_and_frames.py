@@ -48,6 +48,7 @@ from intents.sealed_round import sealed_round
 from intents.sheets_told import sheets_told
 from intents.so_often import so_often
 from intents.three_four_five import three_four_five
+from intents.told_by_topic import told_by_topic
 from intents.triangle_told import legs_told, out_and_up
 from intents.two_ends import two_ends
 from intents.two_tellers import two_tellers
@@ -63,7 +64,7 @@ _WORKS = (
     conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers,
     counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told, bite_asked, gaps_counted,
     how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round, circle_area,
-    dew_at, not_its_answer,
+    dew_at, told_by_topic, not_its_answer,
 )  # fmt: skip
 
 

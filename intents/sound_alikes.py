@@ -115,7 +115,8 @@ class _Sounds:
         aft = word == "fore" and self.words[at + 2] == "aft"
         if word == "tree" and after not in beside.PARTS | beside.PLURAL_UNITS:
             return word
-        if before in beside.EATERS or after in beside.EATEN or after in beside.DETERMINERS or aft:
+        pitch = {after, self.words[at + 2]} & {"twelve", "12"} and after in ("in", "twelve", "12")  # she's ate in twelve
+        if not pitch and (before in beside.EATERS or after in beside.EATEN or after in beside.DETERMINERS or aft):
             return word
         first = self.words[at - 2]
         odd = word == "ate" and before in ("three", "five", "seven") and first not in TENS and first != "hundred"
@@ -274,9 +275,9 @@ class _Sounds:
             return None
         if not after.isalpha():
             return Means.NUMBER
-        if before in beside.MEASURES and word != "for":  # "1219 mm to inches" converts; nothing is turned into itself
-            # 14.3 feet to feet and inches
-            anew = after in FEET and self.words[at + 2] in ("and", "&") and self.words[at + 3] in INCHES
+        inches = before == "in" and word == "to" and after not in INCHES and self.words[at - 2][-1:].isdecimal()  # 9 in to mm
+        if inches or (before in beside.MEASURES and word != "for"):  # "1219 mm to inches" converts; nothing is turned into itself
+            anew = after in FEET and self.words[at + 2] in ("and", "&") and self.words[at + 3] in INCHES  # to feet and inches
             same = not anew and any(before in names and after in names for names in _SAME)
             return Means.NUMBER if same else Means.WORD
         return self._before_units(at) if after in PLURAL_UNITS else self._before_one_unit(at)

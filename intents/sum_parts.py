@@ -295,5 +295,5 @@ def _times(factor: Number, whole: Part | None) -> Sum:
 
 
 def _tidy(said: str) -> str:
-    """Tokens as a person writes them: 3 / 8 is 3/8."""
-    return said.replace(" / ", "/").replace(" '", "'").replace(' "', '"')
+    """Tokens as a person writes them: 3 / 8 is 3/8, 11 - 3/8 is 11-3/8."""
+    return said.replace(" / ", "/").replace(" - ", "-").replace(" '", "'").replace(' "', '"')

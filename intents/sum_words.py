@@ -82,6 +82,8 @@ OVER: tuple[tuple[tuple[str, ...], str, int | Fraction], ...] = (  # done to all
     *(((*lead, "half", *again), TIMES, Fraction(3, 2)) for lead in (("plus",), ("and",), ()) for again in AGAIN_HALF),
 )  # fmt: skip
 MULTIPLIED = frozenset("times doubled tripled laid stacked end side sum total add".split())  # said, so × is no size
+COME_TO = frozenset("= what what's whats make makes come comes equals".split())  # what sizes do not do
+ONLY_ASKED = COME_TO | frozenset("is are that does do to the it ? , . get i you give".split())  # beside a product alone
 OWN = DOING.keys() | {word for words in LAID for word in words} | {words[0] for words, _, _ in OVER} | {"average"}  # no slips
 BIDS = {"halve": (DIVIDED, 2), "double": (TIMES, 2), "triple": (TIMES, 3)}  # then halve it
 WHOLE = frozenset(("it", "that", "them", "this"))

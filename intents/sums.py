@@ -29,6 +29,7 @@ from intents.sum_words import (
     ASKED,
     BETWEEN,
     CLAUSE,
+    COME_TO,
     COMPARED,
     CUT,
     DIVIDE,
@@ -42,6 +43,7 @@ from intents.sum_words import (
     MULTIPLIED,
     NAMED,
     OFF,
+    ONLY_ASKED,
     PLACES,
     PLAINLY,
     PRONOUNS,
@@ -76,7 +78,7 @@ def sums(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     while at < len(tokens):
         split = splitting.sum_at(at)
         if split is None or not isinstance(split.part, Sum) or not _worth(split, at, tokens):
-            at += 1
+            at = max((r.end for r in chart[at] if r.kind == "number" and split), default=at + 1)  # 11 3/8 x 7 is no 3/8 x 7
             continue
         joining = joining or _Reader(tokens, chart, False)
         found = joining.sum_at(at)
@@ -104,7 +106,8 @@ def _worth(found: Found, start: int, tokens: list[Token]) -> bool:
     said = any(word in MULTIPLIED for word in words[start : found.end])
     each = len(parts) == 2 and isinstance(parts[1], Number) and parts[1].value.denominator > 1 and "/" in parts[1].text
     said = said or (each and any(word in ("of", "each", "apiece") for word in words[start : found.end]))
-    return not sizes or said or len(parts) < 2 or (start == 0 and found.end == len(tokens))
+    around = {*words[:start], *words[found.end :]}
+    return not sizes or said or len(parts) < 2 or not around or (around <= ONLY_ASKED and not around.isdisjoint(COME_TO))
 
 
 _ASKED = SKIPPED | ASKED

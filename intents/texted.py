@@ -39,6 +39,29 @@ _WORDS = SCOTS | {
     }.items()
     for short in shorts.split()
 }  # fmt: skip
+# Texted without their vowels: shts, rftr, trm. Those that two words come to stay as they are.
+_VOWELLESS = (
+    "rafter rafters ridge pitch fascia soffit siding trim casing window door sheet sheets osb batten battens joist joists "
+    "bracket brackets piece pieces girth miter mitre bevel angle square squares rounded return many much from with what long "
+    "wide high deep area circle circumference diameter radius sealant tubes rolls width length height spacing equal layout "
+    "depth thick plywood foam insulation drywall slope metal screws boxes nails waste courses shingles wrap membrane roof "
+    "gables valley peak joint gaps level wall walls board boards panels face stud studs between around total need"
+).split()
+_UNSAID = frozenset("wth wst lvl lng".split())  # with, worth; waste, west: told by others
+
+
+def _without_vowels() -> dict[str, str]:
+    """Words by what is left of them without their vowels after the first letter, where that is one word's."""
+    found: dict[str, list[str]] = {}
+    for word in _VOWELLESS:
+        short = word[0] + "".join(letter for letter in word[1:] if letter not in "aeiou")
+        for each in {short, re.sub(r"(.)\1", r"\1", short)} - {word}:
+            found.setdefault(each, []).append(word)
+    alike = {"miter": "mitre"}
+    one = {short: words[0] for short, words in found.items() if len({alike.get(word, word) for word in words}) == 1}
+    return {short: word for short, word in one.items() if len(short) > 2 and short not in _UNSAID and short not in _WORDS}
+
+
 # After a size they tell what way it goes, else they name it; one with no name of its own is let be there.
 _AFTER_SIZE = dict.fromkeys("hgt hght ht hi".split(), "high") | {"lg": "long", "thk": "thick", "dp": "deep", "wd": "wide"}
 _ELSEWHERE = {"hgt": "height", "hght": "height", "ht": "height"}
@@ -50,7 +73,8 @@ _NORTH = frozenset("wall side gable end elevation".split())
 _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a number yet to be told, or the north
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
-_RARE = "w n sq dr lvl nth oh b × deg no".split()
+_RARE = "wst w n sq dr lvl nth oh b × deg no".split()
+_WORDS |= {"rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded"} | _without_vowels()
 _SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS, "buy"))
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
@@ -188,6 +212,8 @@ def _rare(word: str, before: str, after: str) -> str:
     """What one that is as often another word stands for: level and the beam, overhang and a zero said aloud."""
     if word == "lvl" and before not in ("a", "an", "", "the") and after not in _BEAMS:
         return "level"
+    if word == "wst":
+        return "west" if after in _NORTH else "waste"
     if word == "deg":
         return "degrees" if before in ("in", "to") else word
     if word == "oh" and before in _SIZE_ENDS and not after[:1].isdecimal():
