@@ -62,6 +62,7 @@ _COMES_TO = expression(
 )
 _TOLD = expression(r"\bsaw\s+(?:only |just )?(?:goes|stops|tops|maxes|swings|reaches|quits|tilts)\b", re.IGNORECASE)
 _WHETHER = expression(r"\b(?:can|could|will|would|does|do) (?:i|we|you|it|he|she|that|this)\b", re.IGNORECASE)
+_EACH_WAY = expression(r"^\s*(?:deg(?:ree)?s?\s+)?(?:(?:on|to)\s+)?(?:both|each|either)\s+(?:sides?|ways?|hands?)\b", re.I)
 _PAST = "That is past the"
 _ONLY_THE_SAW = expression(
     r"\W*(?:(?:and|so|ok|then) )*(?:can|could|will|would) (?:my|the|this|that|a) saw (?:do|cut|make|reach) (?:an? )?"
@@ -208,7 +209,8 @@ def _without(text: str, limit: Heard | None) -> str:
         return text
     before = text[: limit.start]
     reach = _REACH.search(before)
-    return (before[: reach.start()] if reach else before) + " " + text[limit.end :].lstrip(" °")
+    after = _EACH_WAY.sub(" ", text[limit.end :].lstrip(" °"), count=1)  # the sides that it swings to are no polygon's
+    return (before[: reach.start()] if reach else before) + " " + after
 
 
 def _joint(c: Conversation, text: str) -> Question | None:

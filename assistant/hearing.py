@@ -119,7 +119,7 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
         said = next((gist for gist in gists_of(text, c.places) if gist.topic == "correct"), None)
     if said and said.topic == "compare" and c.last is None and c.pending is None and questions:
         said = None  # "I've got a run of 12 foot 6" sets nothing beside an answer where none was given
-    if said and said.topic in (*acts.CHANGES, "tag") and whole and questions[0].words and not _something_before(c):
+    if said and said.topic in (*acts.CHANGES, "tag", "review") and whole and questions[0].words and not _something_before(c):
         said = None  # "all the same and not a skinny one at the top" changes nothing where nothing was asked, a label tags none
     if said and said.topic == "recall" and (_SETS.search(text) or (c.last is not None and asks_the_saw(text))):
         return None  # what the saw is set to is worked out; how far it swings is kept

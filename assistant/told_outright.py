@@ -19,6 +19,7 @@ from assistant.opening_sized import side_told
 from assistant.pieces_added import leg_changed
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.rather_than import rather_than
+from assistant.sheets_changed import sheets_changed
 from assistant.should_be import in_a_row
 from assistant.sweats_at import air_told, sweats_at
 from assistant.units_kept import unit_only
@@ -45,6 +46,7 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     side_told,  # the door is two metres high
     of_its_noun,  # seventy skirting
     openings_counted,  # three windows
+    sheets_changed,  # 4 by 9 sheets
 )
 
 

@@ -19,6 +19,7 @@ from intents.encoder import likely_of
 from intents.features import of_sentence
 from intents.learned import Learned
 from intents.not_asked import halves_unsaid, into_itself
+from intents.not_outside import ours_all_the_same
 from intents.phrases import Phrases
 from intents.question import Heard, Question, Reading
 from intents.reading import Dims
@@ -58,8 +59,6 @@ HARDLY_FITS = 1.0  # score below which a rule hardly fits
 CENTS = 3  # letters of what may be cents: .25
 MAYBE = 0.4  # the share from which on a sum is asked about
 SAID = 2  # words beside the numbers, from which on they can name a topic that no rule names
-_CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorner cattycorner kittycorner".split())
-_BRACED = frozenset("brace braces bracing board boards boarding siding sheathing strap straps".split())
 UNNAMED = frozenset(("layer", "stud"))  # layers that may be a penetration
 AHEAD = 3.0  # score of a reading by the second reader over the grammar's
 _WARMTH = frozenset("temperature temperatures temp temps".split())  # which no sum is of
@@ -109,7 +108,7 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         _other_roles(chart, phrases, top, topics, other_roles if known else lambda topic: None)
         most = CERTAIN if top.score >= PLAINLY else ELSEWHERE
         alike = {best, top.topic} == _COUNTED_ALIKE and not top.unplaced
-        if best == OUTSIDE and likely[best] >= most and not _holds_so_much(chart, top):
+        if best == OUTSIDE and likely[best] >= most and not ours_all_the_same(chart, top):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
             top.lacking = 1
@@ -139,15 +138,6 @@ def _asks_for_more(top: Question | None, likely: dict[str, float]) -> bool:
 def _from_stock(chart: Chart) -> bool:
     """Whether stock is told by its length in metres, which no sum takes: from 4.8s."""
     return any(r.kind == "length" and chart.words[r.end - 1] == "s" for row in chart.readings for r in row)
-
-
-def _holds_so_much(chart: Chart, top: Question) -> bool:
-    """Whether it is in litres what a channel of three sizes holds, most such lines being of paint; a diagonal; nails a joist."""
-    if top.topic == "fasteners":
-        return {"rows", "at_each", "studs"} <= top.givens.keys()
-    if top.topic == "square check":
-        return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
-    return top.topic == "water in a channel" and "held_in" in top.givens
 
 
 def _other_roles(

@@ -34,7 +34,8 @@ _GOES_ON = _MEASURED | {"/", "'", '"', "-", "%", "percent", "degrees"} - {"and",
 _OTHERS = frozenset("wall gable one elevation run roof".split())  # the other side may be of a square check
 _OF_THIS = (("not", "this"), *(("this", word) for word in _OTHERS))
 _TWO = frozenset("both together total all altogether combined between than same plus and add each sum difference".split())
-_CUES = _BUDGETED | _RANG | _BEGAN | frozenset("number one since built spend nowhere far half quarter not other".split())
+_PLOTS, _LOCATED = frozenset(("plot", "lot", "block")), frozenset("on at for of from".split())
+_CUES = _BUDGETED | _RANG | _BEGAN | _PLOTS | frozenset("number one since built spend nowhere far half quarter not other".split())
 
 
 def idle_places(words: Sequence[str]) -> set[int]:
@@ -75,6 +76,8 @@ def _named_or_counted(words: Sequence[str], at: int) -> Iterator[int]:
         yield from (at - 1, at)
     elif before == "number" and second in _NUMBERED:
         yield at
+    elif before in _PLOTS and second in _LOCATED and after not in _MEASURED:
+        yield at  # the gable on plot nine is 9.2 m wide
     elif before in _SINCE and words[at].isdecimal() and int(words[at]) in _YEARS and stops:
         yield from (at,) if before == "since" or "built" in words[max(0, at - 3) : at] else ()
     elif after == "times" and not _RANG.isdisjoint(words[max(0, at - 3) : at]):

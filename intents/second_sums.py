@@ -49,6 +49,7 @@ from solvers.quantities import Length, Money, Number
 from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Part, Sum, in_millimetres, leaves, plain_size, with_units
 
 TOPIC, SLOT = "tape arithmetic", "sum"
+_TOGETHER = frozenset(("together", "altogether", "combined"))
 SIGNED = {ADDED: (PLUS, 1), ADDED_TWICE: (PLUS, 2), TAKEN: (MINUS, 1), TAKEN_TWICE: (MINUS, 2)}
 COUNTING = (OF_NEXT, OF_LAST, DIVIDES)
 LEANS, POSTS = frozenset("rope ropes cable wire stay brace strut".split()), frozenset("post pole mast wall top tree".split())
@@ -220,6 +221,8 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
     if _half_falls(chart.words, parsed.value) and divides(told.question.givens[SLOT].value):
         question.givens.update(told.question.givens)
         return []
+    if not _TOGETHER.isdisjoint(chart.words) and _adds_only(parsed.value):
+        return []
     explicit = not FACTORED.isdisjoint(chart.words) and scaled(parsed.value)
     if explicit and len(leaves(told.question.givens[SLOT].value)) < len(leaves(parsed.value)):
         return []  # it lets something fall that was said: then double it
@@ -230,6 +233,10 @@ def otherwise(chart: Chart, phrases: Phrases, model: Learned, question: Question
         question.givens.update(told.question.givens)
         return []
     return [{**question.givens, **told.question.givens}]
+
+
+def _adds_only(part: object) -> bool:
+    return not isinstance(part, Sum) or (part.operation == PLUS and _adds_only(part.left) and _adds_only(part.right))
 
 
 def _cut_for_cut(parsed: Sum, told: Sum) -> bool:

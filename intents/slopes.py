@@ -183,6 +183,9 @@ def _ratios(line: Line, i: int, top: Piece, at: int, sure: float) -> Iterator[Re
         yield Reading("ratio", i, bottom.end, Ratio(top.value / bottom.value, "ratio"), likely)
 
 
+_WHICH = frozenset("first last next second this that each every".split())
+
+
 def _said_after(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
     """Two numbers with nothing between: five twelve, 5 1/2 12, one three hundred; and one three hundredth."""
     words, at = line.words, rise.end
@@ -193,7 +196,7 @@ def _said_after(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
             sure *= 0.2 if inches else 1.0  # four twelve inch boards
             yield Reading("pitch", i, run.end, Pitch(rise.value, "in12"), sure)
         elif rise.value == 1 and rise.form == "whole":
-            if run.value in _VENT:
+            if run.value in _VENT and not (i and words[i - 1] in _WHICH):  # the first one 300 in
                 yield Reading("ratio", i, run.end, Ratio(1 / run.value, "ratio"), 0.6)
             if words[run.end] in ("hundredth", "hundredths") and run.form == "whole":
                 yield Reading("ratio", i, run.end + 1, Ratio(1 / (run.value * 100), "ratio"), 0.9)

@@ -331,7 +331,7 @@ class _Sounds:
             led = not before.isalpha() or before in PREPOSITIONS
             told = word != "to" or led if words[at + 1] == "in" else led and then in beside.PITCHED
             return Means.NUMBER if told else None
-        if then in beside.PITCHED:
+        if then in beside.PITCHED or words[at + 3] == "roof":  # for twelve porch roof
             return Means.NUMBER if twelve == "twelve" else Means.EITHER
         if (before in ("pitch", ",") and then in ENDS) or (word == "for" and twelve == "twelve" != then and _number(then)):
             return Means.EITHER

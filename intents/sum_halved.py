@@ -17,6 +17,7 @@ from solvers.sums import DIVIDED, MINUS, PLUS, TIMES, Sum
 
 SUM = "tape arithmetic"
 _DONE = {"halved": (DIVIDED, 2), "doubled": (TIMES, 2), "tripled": (TIMES, 3)}
+_THE = frozenset("the a an of my our your".split())
 _NAMED = 4  # words between the sum and what is done to it
 
 
@@ -31,8 +32,8 @@ def sum_halved(chart: Chart, question: Question) -> None:
     if not done or not isinstance(whole, Sum) or whole.operation not in (PLUS, MINUS) or scaled(whole):
         return
     between = range(end, end + after.index(done))
-    if any(chart.readings[at] for at in between):
-        return
+    if any(chart.readings[at] for at in between) or chart.words[between.stop - 1] in _THE:
+        return  # less 90 for the doubled top plates
     operation, by = _DONE[done]
     made = Sum(operation, whole, Number(Fraction(by), "none"))
     question.givens["sum"] = replace(heard, value=made, text=f"({heard.text}) {done}")

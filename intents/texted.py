@@ -23,7 +23,8 @@ _SCOTS = expression(rf"\b(?:{'|'.join(SCOTS)})\b", re.IGNORECASE)
 _WORDS = SCOTS | {
     short: whole
     for whole, shorts in {
-        "window": "wdw wndw windo", "windows": "wdws wndws", "courses": "crs crses", "length": "lgth", "lengths": "lgths lengts",
+        "window": "wdw wndw windo winda", "windows": "wdws wndws windas", "courses": "crs crses", "length": "lgth",
+        "lengths": "lgths lengts",
         "overhang": "ovhg ovhng ovrhng ovrhang", "openings": "opngs opns", "opening": "opng opn", "panels": "pnls",
         "panel": "pnl", "total": "tot ttl", "exposure": "expo expos", "sheathing": "shtg shthg shtng", "spacing": "spcg spcng",
         "centres": "ctrs cntrs", "including": "incl", "needed": "reqd", "square feet": "sqf", "cladding": "cldg cladg",
@@ -74,7 +75,10 @@ _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a n
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
 _RARE = "wst w n sq dr lvl nth oh b × deg no".split()
-_WORDS |= {"rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded"} | _without_vowels()
+_WORDS |= {
+    "rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded", "whts": "whats", "wots": "whats", "pcs": "pieces",
+    "cnr": "corner",
+} | _without_vowels()  # fmt: skip
 _SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS, "buy"))
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
@@ -82,6 +86,8 @@ _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cen
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
 _SQUARED, _PRICED = frozenset("foot metre metres meter meters".split()), frozenset(("@", "at"))
+_TURNED, _LEAST_TURN = frozenset(("corner", "corners")), 20  # degrees
+_METRIC = frozenset("mm cm m meters metre metres millimetres millimeters square".split())
 MOST_DOORS = 99
 _LEAST_SIZE = 100  # mm, of what is counted with no stop after "no"
 _BEFORE_SQUARES = frozenset(("", ".", "?", "!", ";", "many", "total"))
@@ -95,7 +101,8 @@ def respelled(text: str) -> str:
 def texted(tokens: list[Token]) -> list[Token]:
     """The tokens with the short words among them spelled out."""
     said = {token.text for token in tokens}
-    if _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
+    turned = "meter" in said and not _TURNED.isdisjoint(said) and _METRIC.isdisjoint(said)
+    if not turned and _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
         return tokens
     words = ["", *(token.text for token in tokens), "", ""]
     found: list[Token] = []
@@ -106,6 +113,8 @@ def texted(tokens: list[Token]) -> list[Token]:
         whole = _whole(words, at) if token.text in _SHORT or token.text == "an" else token.text
         if token.text == "no" and words[at - 1].isdecimal() and _numbered(words[at + 1 :], int(words[at - 1])):
             whole, passed = "at", at + (words[at + 1] == ".")  # 8 no. 1150 long
+        elif turned and token.text == "meter" and _of_a_corner(words[at - 2 : at]):
+            whole = "miter"  # outside corner eighty six meter each side
         elif token.text == "w" and words[at + 1] == "/":
             whole, passed = ("without", at + 2) if words[at + 2] == "o" else ("with", at + 1)
         elif token.text == "b" and words[at + 1] == "4" and tokens[at].start == token.end:
@@ -142,7 +151,7 @@ def _whole(words: list[str], at: int) -> str:
         few = before.isdecimal() and int(before) <= MOST_DOORS
         return "door" if few or after in _DOORS or led else word
     if word == "n":
-        return "and" if (sized and led) or _joins(before, after) else word
+        return "and" if (sized and (led or after in ("a", "an"))) or _joins(before, after) else word
     if word == "w":
         return "with" if led and not sized else word
     if word == "sq" and after in _SQUARED:
@@ -156,6 +165,11 @@ def _whole(words: list[str], at: int) -> str:
     if word == "an":
         return "and" if after == "a" and words[at + 2] in _HALVES else word  # four an a half
     return _rare(word, before, after)
+
+
+def _of_a_corner(before: list[str]) -> bool:
+    """Whether a corner can have so many degrees, and no board so many metres: eighty six meter."""
+    return not TENS.keys().isdisjoint(before) or (before[-1].isdecimal() and int(before[-1]) >= _LEAST_TURN)
 
 
 def _nail(words: list[str], at: int, apart: int) -> list[str]:

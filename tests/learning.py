@@ -1,6 +1,8 @@
-"""Learn the second reader's models from the question sets: `python -m tests.learning [FOLDER …]`.
+"""Learn the second reader's models from the question sets: `python -m tests.learning [--further] [FOLDER …]`.
 
 Writes grammars/learned.json. Every case of tests/questions (and of the folders named) counts; those kept aside never do.
+With `--further` what is there is learned on from and held to (models of sums stay as they are): new topics and ways to ask
+become known, and what was read before is hardly read otherwise.
 The topic comes from the case. The roles come from what the grammar gives each quantity where its answer is right; and where it
 is not, from what gives the right answer (by_answer.py), found with a model learned from the others.
 """
@@ -44,6 +46,7 @@ PLACES = places(load_topics().values())
 LEAST_TOLD = 100  # sentences from which on a topic is known well enough not to be looked for where it is unlikely
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.005, 0.5  # how strongly weights are held near nothing (L2)
+TOPIC_HELD, ROLE_HELD = 0.05, 1.0  # and near what they were, where it is learned on from that
 # Held so loosely, topics are told better (5.3 of a hundred missed that were not learned from, 5.6 at 0.05; of the likeliest
 # four fifths 35 in 3,959 and not 42), but too surely: what is kept is this share of the weights, which makes as many
 # sentences as before as sure as each of the reader's limits asks.
@@ -235,9 +238,11 @@ def vocabulary(found: Iterator[set[str] | list[str]]) -> dict[str, int]:
     return {feature: n for n, feature in enumerate(sorted(f for f, seen in counts.items() if seen >= LEAST_SEEN))}
 
 
-def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
-    """Multinomial logistic regression of the topic on the features of the sentence."""
-    labels, index = sorted({topic for _, topic in known}), vocabulary(features for features, _ in known)
+def learn_topics(known: list[tuple[set[str], str]], before: dict[str, Any] | None = None) -> dict[str, Any]:
+    """Multinomial logistic regression of the topic on the features of the sentence; held to what was learned `before`."""
+    was, held = before or {"topics": [], "words": {}, "bias": []}, TOPIC_HELD if before else TOPIC_PRIOR
+    labels = sorted({*(topic for _, topic in known), *was["topics"]})
+    index = {f: n for n, f in enumerate(sorted({*vocabulary(features for features, _ in known), *was["words"]}))}
     rows = [[index[f] for f in sorted(features) if f in index] for features, _ in known]
     at = np.repeat(np.arange(len(rows)), [len(row) for row in rows])
     columns = np.concatenate([np.array(row, dtype=int) for row in rows])
@@ -246,6 +251,12 @@ def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
     right = np.zeros((len(rows), len(labels)))
     right[np.arange(len(rows)), [labels.index(topic) for _, topic in known]] = 1
     size = len(index) * len(labels)
+    start, places = np.zeros(size + len(labels)), [labels.index(topic) for topic in was["topics"]]
+    start[[size + place for place in places]] = was["bias"]
+    for feature, pairs in was["words"].items():
+        start[[index[feature] * len(labels) + places[topic] for topic in pairs[::2]]] = pairs[1::2]
+    start /= SCALE * TEMPERED
+    first = start[:size].reshape(len(index), -1)
 
     def loss(flat: np.ndarray) -> tuple[float, np.ndarray]:
         matrix, bias = flat[:size].reshape(len(index), -1), flat[size:]
@@ -253,11 +264,11 @@ def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
         scores -= scores.max(1, keepdims=True)
         shares = np.exp(scores)
         shares /= shares.sum(1, keepdims=True)
-        slope = seen.T @ (shares - right) + TOPIC_PRIOR * matrix
-        cost = -np.log(shares[right == 1] + 1e-12).sum() + TOPIC_PRIOR / 2 * (matrix**2).sum()
+        slope = seen.T @ (shares - right) + held * (matrix - first)
+        cost = -np.log(shares[right == 1] + 1e-12).sum() + held / 2 * ((matrix - first) ** 2).sum()
         return float(cost), np.concatenate([slope.ravel(), (shares - right).sum(0)])
 
-    best = _least(loss, size + len(labels))
+    best = _least(loss, start)
     best *= TEMPERED
     matrix = np.rint(best[:size].reshape(len(index), -1) * SCALE).astype(int)
     kept = {feature: np.flatnonzero(abs(matrix[i]) >= LEAST_WORD) for feature, i in index.items()}
@@ -266,13 +277,16 @@ def learn_topics(known: list[tuple[set[str], str]]) -> dict[str, Any]:
     return {"topics": labels, "bias": bias, "words": {f: pairs for f, pairs in words.items() if pairs}}
 
 
-def learn_roles(known: list[Mentioned]) -> dict[str, dict[str, int]]:
-    """Logistic regression of the role on the features of a quantity, over the roles it could have.
+def learn_roles(known: list[Mentioned], before: dict[str, dict[str, int]] | None = None) -> dict[str, dict[str, int]]:
+    """Logistic regression of the role on the features of a quantity, over the roles it could have; held to what was `before`.
 
     Each counts twice, with what the grammar tells and without, so that the words are learned as well.
     """
     pairs = [(m, m.told) for m in known] + [(m, None) for m in known]
     index = vocabulary([*_signs(m, m.role, told)] for m, told in pairs[: len(known)])
+    was = {f"{name}|{feature}": weight for name, of in (before or {}).items() for feature, weight in of.items()}
+    index |= {sign: n for n, sign in enumerate(sorted(was.keys() - index.keys()), len(index))}
+    first, held = np.array([was.get(sign, 0) / SCALE for sign in index]), ROLE_HELD if before else ROLE_PRIOR
     at, columns, group, right, row = [], [], [], [], 0
     for n, (mention, told) in enumerate(pairs):
         for name in [*mention.names, NOTHING]:
@@ -290,10 +304,10 @@ def learn_roles(known: list[Mentioned]) -> dict[str, dict[str, int]]:
         scores = seen @ weights
         shares = np.exp(scores - np.maximum.reduceat(scores, starts)[groups])
         shares /= np.add.reduceat(shares, starts)[groups]
-        cost = -np.log(shares[is_right] + 1e-12).sum() + ROLE_PRIOR / 2 * (weights @ weights)
-        return float(cost), seen.T @ (shares - is_right) + ROLE_PRIOR * weights
+        cost = -np.log(shares[is_right] + 1e-12).sum() + held / 2 * ((weights - first) ** 2).sum()
+        return float(cost), seen.T @ (shares - is_right) + held * (weights - first)
 
-    weights = np.rint(_least(loss, len(index)) * SCALE).astype(int)
+    weights = np.rint(_least(loss, first) * SCALE).astype(int)
     models: dict[str, dict[str, int]] = {}
     for sign, n in index.items():
         if abs(weights[n]) >= LEAST_ROLE:
@@ -308,23 +322,26 @@ def _signs(mention: Mentioned, name: str, told: set[str] | None) -> Iterator[str
         yield f"{mention.topic}.{name}|{feature}"
 
 
-def _least(loss: Any, size: int) -> np.ndarray:
-    found = minimize(loss, np.zeros(size), jac=True, method="L-BFGS-B", options={"maxiter": ROUNDS})
+def _least(loss: Any, start: np.ndarray) -> np.ndarray:
+    found = minimize(loss, start, jac=True, method="L-BFGS-B", options={"maxiter": ROUNDS})
     return np.asarray(found.x)
 
 
 def main() -> None:
-    folders = [QUESTIONS, *(Path(folder) for folder in sys.argv[1:])]
+    folders = [QUESTIONS, *(Path(folder) for folder in sys.argv[1:] if folder != "--further")]
+    was = json.loads((FOLDER / FILE).read_text(encoding="utf-8")) if "--further" in sys.argv else {}
     topics, roles = gather(folders)
     sums = sums_by_answer(folders)
     roles += [m for summed in sums for m in of_sum(summed)]
-    sums += sums_marked(folders)
     seen = Counter(topic for _, topic in topics)
-    made = {**learn_topics(topics), "roles": learn_roles(roles), "seldom": sorted(t for t in PARAMETERS if seen[t] < LEAST_TOLD)}
+    made = {
+        **learn_topics(topics, was), "roles": learn_roles(roles, was.get("roles")),
+        "seldom": sorted(t for t in PARAMETERS if seen[t] < LEAST_TOLD),
+    }  # fmt: skip
     more = roles_of_misread(folders, Learned(**made))
     roles += more
-    made["roles"] = learn_roles(roles)
-    made["sums"] = learn_sums(all_known(sums, role_model))
+    made["roles"] = learn_roles(roles, was.get("roles"))
+    made["sums"] = was.get("sums") or learn_sums(all_known(sums + sums_marked(folders), role_model))
     text = json.dumps(made, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
     (FOLDER / FILE).write_text(text.replace('],"', '],\n"').replace('},"', '},\n"') + "\n", encoding="utf-8")
     print(f"{len(topics)} sentences, {len(roles)} quantities, {len(more)} of them told by the answer, {len(text) // 1024} kB")

@@ -35,6 +35,11 @@ from intents.tokens import tokenize
         ("is it sq?", "is it sq ?"),
         ("310 sq ft", "310 sq ft"),
         ("1 dr 3x7, dr", "1 door 3 × 7 , dr"),
+        ("osb shts, rftr lgth, trm rnd 5 win", "osb sheets , rafter length , trim round 5 win"),
+        ("rf area, vly", "roof area , valley"),
+        ("15% wst, wst wall", "15 % waste , west wall"),
+        ("corner eighty six meter each", "corner eighty six miter each"),
+        ("a corner 6 meter off", "a corner 6 meter off"),
     ],
 )
 def test_short_words(text: str, spelled: str) -> None:
