@@ -1,8 +1,8 @@
 """Learn the second reader's models from the question sets: `python -m tests.learning [--further] [FOLDER …]`.
 
 Writes grammars/learned.json. Every case of tests/questions (and of the folders named) counts; those kept aside never do.
-With `--further` what is there is learned on from and held to (models of sums stay as they are): new topics and ways to ask
-become known, and what was read before is hardly read otherwise.
+With `--further` only topics that are not in it yet are learned, and their roles; all other weights, and the models of sums,
+stay as they are, so that what was read before is hardly read otherwise.
 The topic comes from the case. The roles come from what the grammar gives each quantity where its answer is right; and where it
 is not, from what gives the right answer (by_answer.py), found with a model learned from the others.
 """
@@ -12,7 +12,7 @@ from __future__ import annotations
 import json
 import sys
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import replace
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -46,7 +46,7 @@ PLACES = places(load_topics().values())
 LEAST_TOLD = 100  # sentences from which on a topic is known well enough not to be looked for where it is unlikely
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.005, 0.5  # how strongly weights are held near nothing (L2)
-TOPIC_HELD, ROLE_HELD = 0.05, 1.0  # and near what they were, where it is learned on from that
+NEW_PRIOR = 0.02  # the same of topics that are learned beside others
 # Held so loosely, topics are told better (5.3 of a hundred missed that were not learned from, 5.6 at 0.05; of the likeliest
 # four fifths 35 in 3,959 and not 42), but too surely: what is kept is this share of the weights, which makes as many
 # sentences as before as sure as each of the reader's limits asks.
@@ -133,18 +133,18 @@ def roles_in(chart: Chart, question: Question) -> Iterator[Mentioned]:
             yield Mentioned(question.topic, features, names, role, hinted, (mention.start, mention.part))
 
 
-def gather(folders: list[Path]) -> tuple[list[tuple[set[str], str]], list[Mentioned]]:
-    """What there is to learn from: sentences with their topics, quantities with their roles."""
+def gather(folders: list[Path], known_before: Collection[str] = ()) -> tuple[list[tuple[set[str], str]], list[Mentioned]]:
+    """What there is to learn from: sentences with their topics, quantities with their roles, those of topics known before not."""
     topics: list[tuple[set[str], str]] = []
     roles: list[Mentioned] = []
     known = list(sentences(folders))
-    alone = [(line, case) for line, _, case in known if case and len(lines(case)) == 1]
+    alone = [(line, case) for line, topic, case in known if case and len(lines(case)) == 1 and topic not in known_before]
     records = {line: (case, record) for (line, case), record in zip(alone, ask_all([case for _, case in alone]), strict=True)}
     for line, topic, _ in known:
         chart = chart_of(line, compiled(), speller())
         topics.append((of_sentence(chart, compiled()), topic))
         case, record = records.get(line, ({}, None))
-        if "marked" in case:
+        if "marked" in case and topic not in known_before:
             roles += as_marked(case)
             continue
         if record is None or topic not in PARAMETERS or "declined" in case or judge(case, record).grade != "right":
@@ -207,11 +207,11 @@ def _summed(case: dict[str, Any]) -> Summed | None:
         return None
 
 
-def roles_of_misread(folders: list[Path], model: Learned) -> list[Mentioned]:
+def roles_of_misread(folders: list[Path], model: Learned, known_before: Collection[str] = ()) -> list[Mentioned]:
     """The roles in the sentences that the grammar does not read plainly, told by their answers."""
     roles: list[Mentioned] = []
     for line, topic, case in sentences(folders):
-        known = "marked" in case or topic not in PARAMETERS
+        known = "marked" in case or topic not in PARAMETERS or topic in known_before
         if known or "value" not in case or case.get("topic") != topic or len(lines(case)) > 1:
             continue
         if read_plainly(line, topic) is not None:
@@ -239,8 +239,9 @@ def vocabulary(found: Iterator[set[str] | list[str]]) -> dict[str, int]:
 
 
 def learn_topics(known: list[tuple[set[str], str]], before: dict[str, Any] | None = None) -> dict[str, Any]:
-    """Multinomial logistic regression of the topic on the features of the sentence; held to what was learned `before`."""
-    was, held = before or {"topics": [], "words": {}, "bias": []}, TOPIC_HELD if before else TOPIC_PRIOR
+    """Multinomial logistic regression of the topic on the features of the sentence; what was learned `before` stays."""
+    was = before or {"topics": [], "words": {}, "bias": []}
+    held, tempered = (NEW_PRIOR, 1.0) if before else (TOPIC_PRIOR, TEMPERED)
     labels = sorted({*(topic for _, topic in known), *was["topics"]})
     index = {f: n for n, f in enumerate(sorted({*vocabulary(features for features, _ in known), *was["words"]}))}
     rows = [[index[f] for f in sorted(features) if f in index] for features, _ in known]
@@ -255,8 +256,8 @@ def learn_topics(known: list[tuple[set[str], str]], before: dict[str, Any] | Non
     start[[size + place for place in places]] = was["bias"]
     for feature, pairs in was["words"].items():
         start[[index[feature] * len(labels) + places[topic] for topic in pairs[::2]]] = pairs[1::2]
-    start /= SCALE * TEMPERED
-    first = start[:size].reshape(len(index), -1)
+    start /= SCALE
+    free = np.array([topic not in was["topics"] for topic in labels])
 
     def loss(flat: np.ndarray) -> tuple[float, np.ndarray]:
         matrix, bias = flat[:size].reshape(len(index), -1), flat[size:]
@@ -264,12 +265,12 @@ def learn_topics(known: list[tuple[set[str], str]], before: dict[str, Any] | Non
         scores -= scores.max(1, keepdims=True)
         shares = np.exp(scores)
         shares /= shares.sum(1, keepdims=True)
-        slope = seen.T @ (shares - right) + held * (matrix - first)
-        cost = -np.log(shares[right == 1] + 1e-12).sum() + held / 2 * ((matrix - first) ** 2).sum()
-        return float(cost), np.concatenate([slope.ravel(), (shares - right).sum(0)])
+        slope = (seen.T @ (shares - right) + held * matrix) * free
+        cost = -np.log(shares[right == 1] + 1e-12).sum() + held / 2 * (matrix[:, free] ** 2).sum()
+        return float(cost), np.concatenate([slope.ravel(), (shares - right).sum(0) * free])
 
     best = _least(loss, start)
-    best *= TEMPERED
+    best *= tempered
     matrix = np.rint(best[:size].reshape(len(index), -1) * SCALE).astype(int)
     kept = {feature: np.flatnonzero(abs(matrix[i]) >= LEAST_WORD) for feature, i in index.items()}
     words = {feature: [int(n) for t in kept[feature] for n in (t, matrix[i, t])] for feature, i in index.items()}
@@ -278,7 +279,7 @@ def learn_topics(known: list[tuple[set[str], str]], before: dict[str, Any] | Non
 
 
 def learn_roles(known: list[Mentioned], before: dict[str, dict[str, int]] | None = None) -> dict[str, dict[str, int]]:
-    """Logistic regression of the role on the features of a quantity, over the roles it could have; held to what was `before`.
+    """Logistic regression of the role on the features of a quantity, over the roles it could have; what was there `before` stays.
 
     Each counts twice, with what the grammar tells and without, so that the words are learned as well.
     """
@@ -286,7 +287,8 @@ def learn_roles(known: list[Mentioned], before: dict[str, dict[str, int]] | None
     index = vocabulary([*_signs(m, m.role, told)] for m, told in pairs[: len(known)])
     was = {f"{name}|{feature}": weight for name, of in (before or {}).items() for feature, weight in of.items()}
     index |= {sign: n for n, sign in enumerate(sorted(was.keys() - index.keys()), len(index))}
-    first, held = np.array([was.get(sign, 0) / SCALE for sign in index]), ROLE_HELD if before else ROLE_PRIOR
+    start = np.array([was.get(sign, 0) / SCALE for sign in index])
+    free = np.array([sign not in was for sign in index])
     at, columns, group, right, row = [], [], [], [], 0
     for n, (mention, told) in enumerate(pairs):
         for name in [*mention.names, NOTHING]:
@@ -304,10 +306,10 @@ def learn_roles(known: list[Mentioned], before: dict[str, dict[str, int]] | None
         scores = seen @ weights
         shares = np.exp(scores - np.maximum.reduceat(scores, starts)[groups])
         shares /= np.add.reduceat(shares, starts)[groups]
-        cost = -np.log(shares[is_right] + 1e-12).sum() + held / 2 * ((weights - first) ** 2).sum()
-        return float(cost), seen.T @ (shares - is_right) + held * (weights - first)
+        cost = -np.log(shares[is_right] + 1e-12).sum() + ROLE_PRIOR / 2 * (weights[free] ** 2).sum()
+        return float(cost), (seen.T @ (shares - is_right) + ROLE_PRIOR * weights) * free
 
-    weights = np.rint(_least(loss, first) * SCALE).astype(int)
+    weights = np.rint(_least(loss, start) * SCALE).astype(int)
     models: dict[str, dict[str, int]] = {}
     for sign, n in index.items():
         if abs(weights[n]) >= LEAST_ROLE:
@@ -330,17 +332,18 @@ def _least(loss: Any, start: np.ndarray) -> np.ndarray:
 def main() -> None:
     folders = [QUESTIONS, *(Path(folder) for folder in sys.argv[1:] if folder != "--further")]
     was = json.loads((FOLDER / FILE).read_text(encoding="utf-8")) if "--further" in sys.argv else {}
-    topics, roles = gather(folders)
-    sums = sums_by_answer(folders)
+    before, roles_before = was.get("topics", []), was.get("roles")
+    topics, roles = gather(folders, before)
+    sums = [] if was else sums_by_answer(folders)
     roles += [m for summed in sums for m in of_sum(summed)]
     seen = Counter(topic for _, topic in topics)
     made = {
-        **learn_topics(topics, was), "roles": learn_roles(roles, was.get("roles")),
+        **learn_topics(topics, was), "roles": learn_roles(roles, roles_before),
         "seldom": sorted(t for t in PARAMETERS if seen[t] < LEAST_TOLD),
     }  # fmt: skip
-    more = roles_of_misread(folders, Learned(**made))
+    more = roles_of_misread(folders, Learned(**made), before)
     roles += more
-    made["roles"] = learn_roles(roles, was.get("roles"))
+    made["roles"] = learn_roles(roles, roles_before)
     made["sums"] = was.get("sums") or learn_sums(all_known(sums + sums_marked(folders), role_model))
     text = json.dumps(made, ensure_ascii=False, separators=(",", ":"), sort_keys=True)
     (FOLDER / FILE).write_text(text.replace('],"', '],\n"').replace('},"', '},\n"') + "\n", encoding="utf-8")
