@@ -58,6 +58,7 @@ _ASIDE = tuple(
         "|not allowing for"
     ).split("|")
 )
+_ASIDE_ENDS = frozenset(lead[-1] for lead in _ASIDE)
 _LATER = frozenset("after later afterwards separately".split())  # overhang which I'll deal with after
 _REACH = 9
 _ARTICLES = frozenset("the that my a an our any this your its".split())
@@ -102,7 +103,7 @@ def set_aside(words: Sequence[str], reading: Reading) -> bool:
     at = reading.start
     while at and words[at - 1] in _ARTICLES:
         at -= 1
-    if any(tuple(words[max(0, at - len(lead)) : at]) == lead for lead in _ASIDE):
+    if at and words[at - 1] in _ASIDE_ENDS and any(tuple(words[max(0, at - len(lead)) : at]) == lead for lead in _ASIDE):
         return True
     after = words[reading.end : reading.end + _REACH]
     return "which" in after and not _LATER.isdisjoint(after[after.index("which") :]) and not _SOMEBODY.isdisjoint(after)

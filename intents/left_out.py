@@ -18,7 +18,7 @@ from intents.chart import Chart, quantities, span
 from intents.its_answer import CUES as GIVEN
 from intents.its_answer import its_answer
 from intents.of_doings import CUES as DOINGS
-from intents.of_doings import counted_doings, left_in_truck, of_doings, sworn
+from intents.of_doings import DID, counted_doings, left_in_truck, of_doings, sworn
 from intents.of_other_things import CUES as OTHERS
 from intents.of_other_things import of_his_place, of_other_things, two_named
 from intents.of_somebody import CUES as SOMEBODY
@@ -180,11 +180,11 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
         return True
     if clause[0] in ASKING:
         return False
-    others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
     told = was or of_his_place(words, place, reading) or _somebodys(words, reading)
-    told = told or counted_doings(words, place, reading) or left_in_truck(words, place, reading) or sworn(words, place, reading)
-    return told or by_the_way.by_the_way(words, place, reading, others)
+    if not told and not DID.isdisjoint(words):
+        told = counted_doings(words, place, reading) or left_in_truck(words, place, reading) or sworn(words, place, reading)
+    return told or by_the_way.by_the_way(words, place, reading, frozenset(words[: place[0]] + words[place[1] :]))
 
 
 def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
@@ -281,6 +281,8 @@ def _at_hand(words: Sequence[str], place: tuple[int, int], reading: Reading) -> 
 
 def _used_to_be(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
     """Whether a clause tells what was, and nothing says that it is still so."""
+    if _WAS.isdisjoint(words):
+        return False
     start = max((at + 1 for at in range(place[0], reading.start) if words[at] in _SINCE), default=place[0])
     end = next((at for at in range(reading.end, place[1]) if words[at] in _SINCE), place[1])
     clause = words[start:end]

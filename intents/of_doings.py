@@ -48,6 +48,7 @@ _ROLES = frozenset(
     " apart centres centers spacing".split()
 )
 CUES = _DEEDS | _WENT | _HIS | _KEPT | _SEEN | _WANTS | SWORE | (_WHEN - {"as"})
+DID = CUES | _WHEN  # none of what is told here is told without one of these
 
 
 def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading, sums: bool = True) -> bool:
