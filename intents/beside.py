@@ -154,15 +154,13 @@ class Tied(NamedTuple):
 
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
-    """Mask of the quantities that a topic passes over."""
-    kit = of_kit(chart, topic) | how_warm(chart, topic, parameters) | off_the_ground(chart, topic)
-    kit |= money_told(chart, parameters)
-    found, kit = tied(chart), kit | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
-    if not found:
-        return kit
+    """Mask of the quantities that a topic passes over; found once a sentence."""
     key = f"beside {topic}"
     if key not in chart.kept:
-        chart.kept[key] = _mask(found, topic, parameters) | kit
+        mask = of_kit(chart, topic) | how_warm(chart, topic, parameters) | off_the_ground(chart, topic)
+        mask |= money_told(chart, parameters) | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
+        found = tied(chart)
+        chart.kept[key] = mask | _mask(found, topic, parameters) if found else mask
     return chart.kept[key]  # type: ignore[no-any-return]
 
 

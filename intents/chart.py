@@ -86,9 +86,10 @@ def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
 
     def answer(chart: Chart) -> T:
         kept = chart.kept
-        if name not in kept:
-            kept[name] = work(chart)
-        return kept[name]  # type: ignore[no-any-return]
+        if name in kept:
+            return kept[name]  # type: ignore[no-any-return]
+        found = kept[name] = work(chart)
+        return found
 
     return answer
 

@@ -72,7 +72,7 @@ class Learned:
             total += lane
             known += 1
         share = 1 / (SCALE * max(1, known) ** 0.5)
-        scores = [s * share + b / SCALE for s, b in zip(_out_of_lanes(total, len(self.bias)), self.bias, strict=True)]
+        scores = [s * share + b for s, b in zip(_out_of_lanes(total, len(self.bias)), self._bias, strict=True)]
         return dict(zip(self.topics, shares_of(scores), strict=True))
 
     def knows(self, topic: str, name: str) -> bool:
@@ -113,6 +113,10 @@ class Learned:
     def role(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
         """How likely a quantity has each of the roles."""
         return shares_of(self.roles_of(topic, names, features, told))
+
+    @cached_property
+    def _bias(self) -> list[float]:
+        return [weight / SCALE for weight in self.bias]
 
     @cached_property
     def sums(self) -> dict[str, dict[str, int]]:
