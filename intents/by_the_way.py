@@ -78,6 +78,17 @@ CUES = (
 )  # fmt: skip
 
 
+_ANY = frozenset((
+    *_TAG_ENDS, *(lead[-1] for lead in _WONDERS), *(wrote[0] for wrote in _WROTE), *_SAYS, *_BUYING, *_HAVE, *_DAY, *_PLATFORMS,
+    *_LEFTOVER, *_SLIVERS, *_HIS_OWN, *_PAID, *_DEAR, "deposit",
+))  # fmt: skip
+
+
+def may_be(words: Sequence[str]) -> bool:
+    """Whether a line could tell any quantity by the way: by one of its words, or two of who has something."""
+    return not _ANY.isdisjoint(words) or sum(word in _HAS for word in words) > 1
+
+
 def by_the_way(words: Sequence[str], place: tuple[int, int], reading: Reading, others: frozenset[str]) -> bool:
     """Whether the quantity is told by the way in the clause at a place; `others` are the words of the other clauses."""
     start, end = place

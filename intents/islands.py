@@ -87,7 +87,7 @@ class _Finder:
         """From a node that leads to a topic that is wanted."""
         ends = node.get(END)
         if ends is not None:
-            mask = span(self.start, at)
+            mask = (1 << at) - (1 << self.start)
             # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
             of_other = self._of_next(at, found) if found else self._inside(mask)
             if not of_other:

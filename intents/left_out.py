@@ -14,7 +14,7 @@ from operator import or_
 from typing import Any
 
 from intents import by_the_way
-from intents.chart import Chart, quantities, span
+from intents.chart import Chart, once, quantities, span
 from intents.its_answer import CUES as GIVEN
 from intents.its_answer import its_answer
 from intents.of_doings import CUES as DOINGS
@@ -184,7 +184,14 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
     told = was or of_his_place(words, place, reading) or _somebodys(words, reading)
     if not told and not DID.isdisjoint(words):
         told = counted_doings(words, place, reading) or left_in_truck(words, place, reading) or sworn(words, place, reading)
-    return told or by_the_way.by_the_way(words, place, reading, frozenset(words[: place[0]] + words[place[1] :]))
+    if told or not _may_be_by_the_way(chart):
+        return told
+    return by_the_way.by_the_way(words, place, reading, frozenset(words[: place[0]] + words[place[1] :]))
+
+
+@once
+def _may_be_by_the_way(chart: Chart) -> bool:
+    return by_the_way.may_be(chart.words)
 
 
 def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
@@ -196,7 +203,7 @@ def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:
     """Whether it is money that somebody has on him or owes: $300 in my pocket, I owe the yard 40."""
-    if reading.kind not in ("money", "number"):
+    if reading.kind not in ("money", "number") or (_POCKETS.isdisjoint(words) and _OWES.isdisjoint(words)):
         return False
     before, after = words[max(0, reading.start - _OWED) : reading.start], words[reading.end : reading.end + _OWED]
     return not _POCKETS.isdisjoint(up_to_stop(list(after))) or not _OWES.isdisjoint(up_to_stop(list(before)[::-1]))
