@@ -21,6 +21,7 @@ from solvers.quantities import Angle, Length, Number, Pitch, Quantity
 TRIANGLE, SLOPED, RISE = "right triangle", "sloped length", "rise over a run"
 FROM_BOTH, HIP = "pitch from rise and run", "hip or valley length"
 _SURE_PITCH, _SURE = 0.85, 0.5
+MOST = 3  # quantities that tell a slope, besides a pitch that they are held against
 _SCORE = 9.0  # as of a rule that fits whole
 _WAYS = (("rise", say.RISE), ("slope", say.SLOPE), ("run", say.RUN))
 _ASKS = (("rise", say.HIGH), ("run", say.OUT), ("grade", say.GRADE), ("angle", say.STEEP), ("slope", say.LONG))
@@ -65,12 +66,12 @@ def leaning_told(chart: Chart, questions: list[Question], topics: Mapping[str, A
 def told_of(chart: Chart) -> Told | None:
     """The line by its quantities; None where it holds one of another kind, or but one, or more than three."""
     told = told_of_lengths(chart)
-    return told if told is not None and 2 <= len(told.found) <= 3 else None
+    return told if told is not None and 2 <= len(told.found) <= MOST else None
 
 
 @once
 def told_of_lengths(chart: Chart) -> Told | None:
-    """The line by its lengths, angles and pitches; None where it holds a quantity of another kind."""
+    """The line by its lengths, angles and pitches; None where it holds a quantity of another kind, or more than a slope has."""
     found: list[Reading] = []
     words: list[str] = []
     at = 0
@@ -84,6 +85,8 @@ def told_of_lengths(chart: Chart) -> Told | None:
         if letter == "L" and not isinstance(best.value, Length | Number):
             return None
         found.append(best)
+        if len(found) > MOST and sum(not isinstance(reading.value, Pitch) for reading in found) > MOST:
+            return None
         words.append(letter)
         at = best.end
     return Told(found, words)

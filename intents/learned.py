@@ -96,12 +96,14 @@ class Learned:
         total = 0
         for feature in features:
             lane = lanes.get(feature)
-            if lane is None:
+            if lane:
+                total += lane
+            elif lane is None:
                 weights = [(at, weight) for at, of in enumerate(every) if (weight := of.get(feature))]
                 if len(lanes) >= MOST_KEPT:  # what people say has no end
                     lanes.clear()
-                lane = lanes[feature] = _in_lanes(weights) if weights else 0
-            total += lane
+                lanes[feature] = lane = _in_lanes(weights) if weights else 0
+                total += lane
         found = _out_of_lanes(total, len(every))
         scores = [found[places[name]] for name in names]
         for at, name in enumerate(names):
