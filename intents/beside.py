@@ -282,7 +282,7 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     if "footers" in words[end - 1 : end + 1]:
         return STOCK
     own = "footer" in words[end - 1 : end + 1] and not {LADDER, "ladders"}.isdisjoint(words)
-    if own and (end == len(words) or words[end] in _ENDS | _SO | {"that", "which"}):
+    if own and (end == len(words) or words[end] in _ENDS or words[end] in _SO or words[end] in ("that", "which")):
         return LADDER  # I'm on the ladder, it's a 24 footer
     before = words[max(0, reading.start - 3) : reading.start]
     if words[end : end + 1] and words[end] in _EXTENSIONS and not _IT.isdisjoint(before):

@@ -330,7 +330,7 @@ def _last_nameless(listing: Listing, chain: list[Item]) -> list[Item]:
 
 def _names(listing: Listing, at: int) -> bool:
     word = listing.words[at]
-    return len(word) > 2 and word.isalpha() and word not in _ROLES | _NAME_ENDS and not listing.number_at(at)
+    return len(word) > 2 and word.isalpha() and word not in _ROLES and word not in _NAME_ENDS and not listing.number_at(at)
 
 
 def _name_end(listing: Listing, start: int) -> int:

@@ -99,7 +99,7 @@ def _of_something_else(listing: Listing, amount: Amount) -> bool:
     if "sheet" in (word, after) and word in ("sheet", "wide"):
         return not listing.number_at(amount.end + 1)
     of_it = word in ("coil", "exposure") and listing.number_at(amount.end + 1)
-    return word in _HOLDS | {"lengths"} or (word in STOCK and not of_it)
+    return word == "lengths" or word in _HOLDS or (word in STOCK and not of_it)
 
 
 def _counts_legs(listing: Listing, i: int, amount: Amount) -> bool:

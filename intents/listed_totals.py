@@ -62,7 +62,7 @@ SAID, DOUBTED_UNIT = 0.6, 0.3  # how sure a size is whose unit was said, and one
 
 def totals(listing: Listing) -> Iterator[Reading]:
     """Lengths of several runs (kind `runs`) and areas of several faces (kind `areas`): a tuple of what each could be."""
-    for i in () if (NOUNS | PLACES).isdisjoint(listing.words) else range(len(listing.tokens)):
+    for i in () if NOUNS.isdisjoint(listing.words) and PLACES.isdisjoint(listing.words) else range(len(listing.tokens)):
         for end, count in _things(listing, i):
             yield from _after(listing, i, end, count)
             yield from _before(listing, i, end, count)

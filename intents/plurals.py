@@ -90,6 +90,6 @@ def can_be(words: list[str], start: int, end: int, parameter: Parameter) -> bool
         return False  # 3 boards at 5 1/2
     if parameter.kind is Angle and not _COUNTED.isdisjoint(words[end : end + 1]):
         return False
-    if parameter.kind is Count and not (LINEAL | _MEASURED).isdisjoint(words[end : end + 1]):
+    if parameter.kind is Count and end < len(words) and (words[end] in LINEAL or words[end] in _MEASURED):
         return False
     return parameter.slot.kept in KEPT or not is_plural(words, start, end)

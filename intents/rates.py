@@ -38,7 +38,7 @@ def plain_rates(tokens: list[Token]) -> list[Token]:
     """The tokens with every rate said as "per" and its unit."""
     tokens = _pounds_of_money(tokens)
     words = [token.text for token in tokens]
-    if (_WEIGHTS | _MONEY | CURRENCIES).isdisjoint(words):
+    if _WEIGHTS.isdisjoint(words) and _MONEY.isdisjoint(words) and CURRENCIES.isdisjoint(words):
         return tokens
     words += [""] * 4
     found: list[Token] = []
