@@ -206,13 +206,13 @@ def _with_ladders(chart: Chart) -> list[Tied]:
 def _is_the_point(chart: Chart) -> bool:
     """Whether something may be asked of the size of a thing: will a 20 footer reach, how wide, how many."""
     words = chart.words
-    asked = any(a == "how" and b in _MEASURED for a, b in pairwise(words))
+    asked = not _MEASURED.isdisjoint(words) and any(a == "how" and b in _MEASURED for a, b in pairwise(words))
     return asked or not _REACH.isdisjoint(words)
 
 
 def _tied(chart: Chart) -> Iterator[Tied]:
     words = chart.words
-    sized = any(a in _HOW and b in _SIZES for a, b in pairwise(words))
+    sized = not _SIZES.isdisjoint(words) and any(a in _HOW and b in _SIZES for a, b in pairwise(words))
     cuts = not sized and not _CUTS.isdisjoint(words)
     for start, row in chart.starts():
         for _, reading in row:

@@ -54,8 +54,8 @@ TOPICS = AMOUNTS - {"strapping"}  # in which an amount may be told in its parts
 
 def parts(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `runs`, `areas` and `rows`: what the parts come to, from the first to the last."""
-    sized = [at for at, row in enumerate(listing.chart) if any(r.kind in ("length", "area") for r in row)]
-    if not sized or sum(1 for row in listing.chart if row) < 2:
+    sized = [at for at, row in enumerate(listing.chart) if row and any(r.kind in ("length", "area") for r in row)]
+    if not sized or sum(map(bool, listing.chart)) < 2:
         return
     words = set(listing.words)
     if not PLACES.isdisjoint(words) and _SLOPED.isdisjoint(words):  # "the other" is one of them

@@ -81,7 +81,7 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
         after, before = i > 0 and inside >> (i - 1) & 1, inside >> (i + 1) & 1
         if left and ((value and (after or (before and value > 9))) or (not value and _beside_count(chart, question, i))):
             found.append(chart.said(i, i + 1))
-        elif units and _garbled(chart, phrases, i):
+        elif units and words[i + 1 : i + 2] and words[i + 1] in UNITS and _garbled(chart, phrases, i):
             found.append(chart.said(i, i + 2))
         elif parted and not inside >> i & 1 and _lost_whole(chart, phrases, i):
             found.append(chart.said(i, i + 4))  # ich and a half

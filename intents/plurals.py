@@ -19,12 +19,14 @@ KEPT = frozenset(("stock length", "board length", "stud spacing", "fastener spac
 
 def plural_sizes(tokens: list[Token]) -> list[Token]:
     """16s as sixteens; 4x5s, which are sizes, as 4x5."""
-    if any(token.text == "×" for token in tokens):
+    said = {token.text for token in tokens}
+    if "×" in said:
         tokens = _without_stick_names(tokens)
-    if any(token.text == "point" for token in tokens):
+    if "point" in said:
         tokens = _decimals(tokens)
+        said = {token.text for token in tokens}
     found: list[Token] = []
-    if not any(token.text == "s" for token in tokens):
+    if "s" not in said:
         return tokens
     for token in tokens:
         last = found[-1] if found else None

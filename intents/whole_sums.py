@@ -256,7 +256,8 @@ def seen_of(told: Told, key: tuple[Any, ...]) -> list[Seen]:
 def kinds_of(sum_: Candidate) -> list[str]:
     """What sort of sum it is: of what is taken off, added up, done at both ends, halved, shared, counted, left out."""
     roles, half = sum_.roles, sum_.half
-    added, taken = (sum(role[0] == sign for role in roles) for sign in (ADDED, TAKEN))
+    firsts = [role[0] for role in roles]
+    added, taken = firsts.count(ADDED), firsts.count(TAKEN)
     sort = "M" if taken and added < 2 else "X" if taken else "P" if added > 1 else "1"
     kinds = [sort, "m" if taken else "nm"]
     kinds += ["TP"] * (ADDED_TWICE in roles) + ["TM"] * (TAKEN_TWICE in roles) + (["H", f"H{sort}"] if half else [])
