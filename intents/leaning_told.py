@@ -94,7 +94,8 @@ def told_of_lengths(chart: Chart) -> Told | None:
 
 def best_at(chart: Chart, at: int) -> Reading | None:
     """The quantity that stands at a place: a length before the pitch that holds it, a number only where nothing else is."""
-    here = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
+    row = chart.readings[at]
+    here = [r for r in row if isinstance(r.value, Quantity)] if row else row
     if not here:
         return None
     lengths = [r for r in here if r.kind == "length" and r.sure >= _SURE]

@@ -107,7 +107,7 @@ class Learned:
         found = _out_of_lanes(total, len(every))
         scores = [found[places[name]] for name in names]
         for at, name in enumerate(names):
-            if signs := signs_of(name, told):
+            if (told or name == NOTHING) and (signs := signs_of(name, told)):
                 weights_of = every[places[name]]
                 scores[at] += sum([weights_of.get(sign, 0) for sign in signs])
         return [score / SCALE for score in scores]
