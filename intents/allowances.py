@@ -34,7 +34,7 @@ _TELLS = _ALLOW | _WASTE | _ALLOWED | _THROWN | _SCREEN | _EXTRA
 
 def allowances(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """Readings of kind percent, told by what the number is for."""
-    words = [*(token.text for token in tokens), *[""] * 4]
+    words = [token.text for token in tokens] + [""] * 4
     if _TELLS.isdisjoint(words):
         return
     screened = not _SCREEN.isdisjoint(words)

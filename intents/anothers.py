@@ -29,7 +29,7 @@ CUES = _THEIRS | _OTHERS | frozenset(("next", "last", "other"))
 def of_another(chart: Chart, question: Question) -> None:
     """Take away the givens that are told in a sentence of somebody else's."""
     words = chart.words
-    if not (_TRUCKS | _BOXES).isdisjoint(words):
+    if not (_TRUCKS.isdisjoint(words) and _BOXES.isdisjoint(words)):
         _in_the_truck(chart, question)
     if CUES.isdisjoint(words):
         return

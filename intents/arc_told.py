@@ -23,6 +23,7 @@ _CURVED = expression(
     r"\b(?:arch|arches|arched|arc|curved?|curves|eyebrow|segment|segmental|half (?:a )?(?:round|circle|moon)|semi ?circ\w*"
     r"|(?:round|rounded|circle) (?:head|headed|top|topped))\b"
 )
+_SOME_CURVE = ("arc", "curve", "eyebrow", "segment", "half", "semi", "round", "circle")  # one is in all that tells of a curve
 _HALF = expression(r"\bhalf (?:a )?(?:round|circle|moon)\b|\bsemi ?circ\w*\b")
 _STRIP = (
     r"(?:strips?|trim|bead\w*|casing|mould\w*|mold\w*|band|piece|lath|batten|flashing|tape|string|wire|curve|arc|edge|bend\w*)"
@@ -46,6 +47,8 @@ _UP = expression(
 def arc_told(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Take the length of the curve for what is asked, where that and no radius is; and the arc itself from plain words."""
     line = " ".join(chart.words)
+    if not any(curved in line for curved in _SOME_CURVE):
+        return
     if not (_CURVED.search(line) and _CURVE.search(line)) or _RADIUS.search(line) or _OTHERS.search(line):
         return
     first = next(iter(questions), None)

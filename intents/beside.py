@@ -154,15 +154,13 @@ class Tied(NamedTuple):
 
 
 def passed(chart: Chart, topic: str, parameters: tuple[Parameter, ...]) -> int:
-    """Mask of the quantities that a topic passes over."""
-    kit = of_kit(chart, topic) | how_warm(chart, topic, parameters) | off_the_ground(chart, topic)
-    kit |= money_told(chart, parameters)
-    found, kit = tied(chart), kit | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
-    if not found:
-        return kit
+    """Mask of the quantities that a topic passes over; found once a sentence."""
     key = f"beside {topic}"
     if key not in chart.kept:
-        chart.kept[key] = _mask(found, topic, parameters) | kit
+        mask = of_kit(chart, topic) | how_warm(chart, topic, parameters) | off_the_ground(chart, topic)
+        mask |= money_told(chart, parameters) | (_no_layers(chart) if topic in _LAYERED else other_sizes(chart, topic))
+        found = tied(chart)
+        chart.kept[key] = mask | _mask(found, topic, parameters) if found else mask
     return chart.kept[key]  # type: ignore[no-any-return]
 
 
@@ -208,13 +206,13 @@ def _with_ladders(chart: Chart) -> list[Tied]:
 def _is_the_point(chart: Chart) -> bool:
     """Whether something may be asked of the size of a thing: will a 20 footer reach, how wide, how many."""
     words = chart.words
-    asked = any(a == "how" and b in _MEASURED for a, b in pairwise(words))
+    asked = not _MEASURED.isdisjoint(words) and any(a == "how" and b in _MEASURED for a, b in pairwise(words))
     return asked or not _REACH.isdisjoint(words)
 
 
 def _tied(chart: Chart) -> Iterator[Tied]:
     words = chart.words
-    sized = any(a in _HOW and b in _SIZES for a, b in pairwise(words))
+    sized = not _SIZES.isdisjoint(words) and any(a in _HOW and b in _SIZES for a, b in pairwise(words))
     cuts = not sized and not _CUTS.isdisjoint(words)
     for start, row in chart.starts():
         for _, reading in row:
@@ -284,7 +282,7 @@ def _length_of(chart: Chart, reading: Reading, cuts: bool) -> str:
     if "footers" in words[end - 1 : end + 1]:
         return STOCK
     own = "footer" in words[end - 1 : end + 1] and not {LADDER, "ladders"}.isdisjoint(words)
-    if own and (end == len(words) or words[end] in _ENDS | _SO | {"that", "which"}):
+    if own and (end == len(words) or words[end] in _ENDS or words[end] in _SO or words[end] in ("that", "which")):
         return LADDER  # I'm on the ladder, it's a 24 footer
     before = words[max(0, reading.start - 3) : reading.start]
     if words[end : end + 1] and words[end] in _EXTENSIONS and not _IT.isdisjoint(before):

@@ -30,8 +30,9 @@ def by_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tupl
     """Give the first question's numbers to the parameters whose names stand before them, where all of them are so told."""
     question = next(iter(questions), None)
     pole = question is not None and question.topic == _POLE
-    names = sum(word in _HEIGHTS if pole else word in _NAMES or word in _CALLED for word in chart.words)
-    if question is None or question.topic not in (*_TOPICS, _POLE) or names < _LEAST:
+    if question is None or not (pole or question.topic in _TOPICS):
+        return
+    if sum(word in _HEIGHTS if pole else word in _NAMES or word in _CALLED for word in chart.words) < _LEAST:
         return
     parameters = topics.get(question.topic, ())
     row = _row(chart)

@@ -58,6 +58,7 @@ _ASIDE = tuple(
         "|not allowing for"
     ).split("|")
 )
+_ASIDE_ENDS = frozenset(lead[-1] for lead in _ASIDE)
 _LATER = frozenset("after later afterwards separately".split())  # overhang which I'll deal with after
 _REACH = 9
 _ARTICLES = frozenset("the that my a an our any this your its".split())
@@ -75,6 +76,17 @@ CUES = (
     | frozenset("count bothering bother worry allowing".split()) | _LATER
     | frozenset("care matters helps mind matter worth gonna going wondering wonder written wrote".split())
 )  # fmt: skip
+
+
+_ANY = frozenset((
+    *_TAG_ENDS, *(lead[-1] for lead in _WONDERS), *(wrote[0] for wrote in _WROTE), *_SAYS, *_BUYING, *_HAVE, *_DAY, *_PLATFORMS,
+    *_LEFTOVER, *_SLIVERS, *_HIS_OWN, *_PAID, *_DEAR, "deposit",
+))  # fmt: skip
+
+
+def may_be(words: Sequence[str]) -> bool:
+    """Whether a line could tell any quantity by the way: by one of its words, or two of who has something."""
+    return not _ANY.isdisjoint(words) or sum(word in _HAS for word in words) > 1
 
 
 def by_the_way(words: Sequence[str], place: tuple[int, int], reading: Reading, others: frozenset[str]) -> bool:
@@ -102,7 +114,7 @@ def set_aside(words: Sequence[str], reading: Reading) -> bool:
     at = reading.start
     while at and words[at - 1] in _ARTICLES:
         at -= 1
-    if any(tuple(words[max(0, at - len(lead)) : at]) == lead for lead in _ASIDE):
+    if at and words[at - 1] in _ASIDE_ENDS and any(tuple(words[max(0, at - len(lead)) : at]) == lead for lead in _ASIDE):
         return True
     after = words[reading.end : reading.end + _REACH]
     return "which" in after and not _LATER.isdisjoint(after[after.index("which") :]) and not _SOMEBODY.isdisjoint(after)

@@ -86,9 +86,10 @@ def once(work: Callable[[Chart], T]) -> Callable[[Chart], T]:
 
     def answer(chart: Chart) -> T:
         kept = chart.kept
-        if name not in kept:
-            kept[name] = work(chart)
-        return kept[name]  # type: ignore[no-any-return]
+        if name in kept:
+            return kept[name]  # type: ignore[no-any-return]
+        found = kept[name] = work(chart)
+        return found
 
     return answer
 
@@ -277,7 +278,8 @@ def longest(chart: Chart, start: int, end: int, fits: Callable[[Reading], bool])
     """The longest reading that fits at each place of a clause, a bare number last among equals."""
     at = start
     while at < end:
-        found = [r for r in chart.readings[at] if r.end <= end and fits(r)]
+        row = chart.readings[at]
+        found = [r for r in row if r.end <= end and fits(r)] if row else row
         if not found:
             at += 1
             continue

@@ -140,6 +140,8 @@ def parts_of_corner(chart: Chart, questions: list[Question], _topics: Mapping[st
 
 def how_set(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """What to set, of a cut and what the saw goes to, is how it is cut: the stop's 47, got to do 58, what do I set."""
+    if all(question.topic != SAW for question in questions):
+        return
     if not any(words in _SET_WHAT for words in zip(chart.words, chart.words[1:], chart.words[2:], chart.words[3:], strict=False)):
         return
     for question in questions:

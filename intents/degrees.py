@@ -33,7 +33,7 @@ _UNSAID = 0.6  # a change with no scale said: degrees Fahrenheit more often than
 
 def under_nothing(words: Sequence[str]) -> bool:
     """Whether a number under nothing is told, which takes nothing off: "from minus 20 to plus 30", "the wall's at minus 2"."""
-    return any(word in _UNDER and before in _LEADS_TO for before, word in pairwise(words))
+    return not _UNDER.isdisjoint(words) and any(word in _UNDER and before in _LEADS_TO for before, word in pairwise(words))
 
 
 def degrees(line: Line, i: int, head: Head) -> Iterator[Reading]:

@@ -20,6 +20,8 @@ _LED = frozenset("at of for".split())
 def dew_at(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Take the number right after "dew point at" for how warm the air is, where another was taken for it."""
     words = chart.words
+    if "dew" not in words:
+        return
     at = next((n + 3 for n in range(len(words) - 3) if words[n : n + 2] == ["dew", "point"] and words[n + 2] in _LED), 0)
     if not at:
         return

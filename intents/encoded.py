@@ -7,6 +7,7 @@ no number is ever learned by heart. See encoder.py for what is done with them.
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 from math import log2
 from typing import NamedTuple
 
@@ -18,6 +19,7 @@ UNITS = ("", "none", "in", "ft", "yd", "mm", "cm", "m", "in2", "ft2", "m2", "deg
 LEAST_SIZE, MOST_SIZE = -7, 14  # doublings
 RANKS, FINEST = 5, 16
 BY = "by"
+MOST_KEPT = 4096  # words kept as signs
 
 
 class Sign(NamedTuple):
@@ -36,7 +38,7 @@ def encoder_signs(chart: Chart) -> list[Sign]:
     found: list[Sign | tuple[Reading, int, int]] = []
     past = 0
     for whole in wholes(chart):
-        found += map(Sign, chart.words[past : whole.start])
+        found += map(_word, chart.words[past : whole.start])
         if isinstance(whole.value, Dims):
             for n, part in enumerate(whole.value.parts, 1):
                 found += [Sign(BY)] if n > 1 else []
@@ -44,10 +46,15 @@ def encoder_signs(chart: Chart) -> list[Sign]:
         else:
             found.append((whole, whole.start, 0))
         past = whole.end
-    found += map(Sign, chart.words[past:])
+    found += map(_word, chart.words[past:])
     quantities = [each[0] for each in found if not isinstance(each, Sign)]
     sizes = sorted({(reading.kind, size_of(reading)) for reading in quantities})
     return [each if isinstance(each, Sign) else _sign(*each, sizes) for each in found]
+
+
+@lru_cache(maxsize=MOST_KEPT)
+def _word(word: str) -> Sign:
+    return Sign(word)
 
 
 def _sign(reading: Reading, start: int, part: int, sizes: list[tuple[str, float]]) -> Sign:

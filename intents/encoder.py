@@ -93,7 +93,7 @@ def knows(chart: Chart, model: Learned, topic: str, name: str) -> bool:
 
 def says_enough(chart: Chart) -> bool:
     """Whether a line has enough words to be taken as a whole: what changes or adds to a question before it says little."""
-    return sum(word.isalpha() and word not in NUMBER_WORDS for word in chart.words) >= ENOUGH
+    return len([word for word in chart.words if word.isalpha() and word not in NUMBER_WORDS]) >= ENOUGH
 
 
 def encode(chart: Chart, net: Encoder) -> Encoded:

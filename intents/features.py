@@ -88,19 +88,19 @@ def of_sentence(chart: Chart, phrases: Phrases) -> set[str]:
     flow = _flow(chart)
     content = [word for word in flow if word not in phrases.fillers and word not in POINTS]
     heavy = [word for word in content if word not in LIGHT and word[0] != "#"]
-    kinds = Counter(word for word in content if word[0] == "#")
+    kinds = Counter([word for word in content if word[0] == "#"])
     found = set(content)
-    found.update(f"{a} {b}" for a, b in zip(["^", *content], [*content, "$"], strict=True))
-    found.update(f"{a}_{b}" for a, b in pairwise(heavy))
+    found.update([f"{a} {b}" for a, b in zip(["^", *content], [*content, "$"], strict=True)])
+    found.update([f"{a}_{b}" for a, b in pairwise(heavy)])
     for at, first in enumerate(flow) if not LEADS.isdisjoint(flow) else ():
         if first in LEADS:
             second, third = [*flow[at + 1 : at + 3], "$", "$"][:2]
             found.update((f"?{first} {second}", f"?{first} {second} {third}"))
     plain = [word for word in chart.words if word.isalpha() and word not in NUMBER_WORDS]
-    found.update(f"<{word}" for word in plain[:OPENING])
-    found.update(f">{word}" for word in plain[-CLOSING:])
-    found.update(f"~{word[:STEM]}" for word in plain if len(word) > STEM)
-    found.update(name for row in chart.classes for name, _ in row)
+    found.update([f"<{word}" for word in plain[:OPENING]])
+    found.update([f">{word}" for word in plain[-CLOSING:]])
+    found.update([f"~{word[:STEM]}" for word in plain if len(word) > STEM])
+    found.update([name for row in chart.classes for name, _ in row])
     found.update(f"{kind}*{min(count, MOST // 2)}" for kind, count in kinds.items())
     return found
 

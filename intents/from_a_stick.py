@@ -41,7 +41,7 @@ _PLAIN_FEET, _MM, _KERF_TO = 24, 100, Fraction(1, 2)
 def from_a_stick(chart: Chart) -> Question | None:
     """The question of how many pieces a stick gives; None where the words do not ask that."""
     words = chart.words
-    if not any(pair == ("how", "many") for pair in pairwise(words)):
+    if ("how", "many") not in pairwise(words):
         return None
     kerf, sizes = _kerf(chart, list(_sizes(chart)))
     sticks, sizes = _so_many(chart, sizes)

@@ -70,7 +70,7 @@ def without_said_again(tokens: list[Token], rows: Rows) -> list[Token] | None:
 def _without_bound(tokens: list[Token], words: list[str], rows: Rows) -> list[Token] | None:
     """The tokens without which side of square a corner is on, where it is said: less than 90, it's 87."""
     for at, cue in enumerate(words):
-        square = _square_at(words, at + 1) if cue in MORE | LESS else 0
+        square = _square_at(words, at + 1) if cue in MORE or cue in LESS else 0
         if not square or any(r.end == at for _, r in _sizes(words, rows)):
             continue
         if any(r.kind in _MEASURED and r.sure > 0.6 for row in rows[at + 1 : square] for r in row):

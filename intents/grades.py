@@ -29,17 +29,20 @@ _NOUNS = frozenset(("rise", "run"))
 _SIZED = ("length", "number")
 
 
+_BETWEEN = _SMALL | _RISE | _RUN
+
+
 def grades(tokens: list[Token], found: list[list[Reading]]) -> Iterator[Reading]:
     """The pitches that two sizes said one after the other make, where words tell which is the rise."""
     words = [token.text for token in tokens]
-    if (_RISE | _RUN | _PER).isdisjoint(words):
+    if _RISE.isdisjoint(words) and _RUN.isdisjoint(words) and _PER.isdisjoint(words):
         return
     sizes_matter = not _LONG.isdisjoint(words)
     for first, second in pairwise(_sizes(words, found)):
         between = words[first.end : second.start]
         if sizes_matter and _EACH.isdisjoint(between):
             continue
-        if not 0 < len(between) <= MOST_BETWEEN or not set(between) <= _SMALL | _RISE | _RUN:
+        if not 0 < len(between) <= MOST_BETWEEN or not _BETWEEN.issuperset(between):
             continue
         if "across" in (*between, *words[second.end : second.end + 1]) and not _GABLES.isdisjoint(words):
             continue

@@ -74,7 +74,7 @@ class _Finder:
     def __init__(self, chart: Chart, phrases: Phrases, without: Set[str]) -> None:
         self.chart, self.skippable = chart, _skippable(phrases.fillers)
         self.words, self.readings, self.classes = chart.words, chart.readings, chart.classes
-        self.wanted = sum(bit for topic, bit in phrases.bits.items() if topic not in without)
+        self.wanted = sum([bit for topic, bit in phrases.bits.items() if topic not in without])
         among = [numbers for topic, numbers in phrases.numbers.items() if topic not in without]
         self.among: set[int] = set().union(*among)  # numbers of patterns
         sure = (r for row in chart.readings for r in row if r.kind in MEASURED and r.sure > SURE_WHOLE)
@@ -87,7 +87,7 @@ class _Finder:
         """From a node that leads to a topic that is wanted."""
         ends = node.get(END)
         if ends is not None:
-            mask = span(self.start, at)
+            mask = (1 << at) - (1 << self.start)
             # The "mm" of 600 mm asks for no millimetres: a word inside a quantity is not said on its own.
             of_other = self._of_next(at, found) if found else self._inside(mask)
             if not of_other:

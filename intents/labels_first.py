@@ -30,6 +30,8 @@ _SCORE = 9.0  # as of a rule that fits whole
 
 def labels_first(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Read such a line by the names before its sizes, where the long side is the longest of what it tells."""
+    if len([word for word in chart.words if word in _PARTS]) < 2:  # two of them stand before the sizes
+        return
     found, line = _sizes(chart)
     said = _LINE.fullmatch(line) if len(found) == 2 else None
     if said is None:

@@ -19,6 +19,8 @@ _HIGH = frozenset((("how", "high"), ("what", "height"), ("how", "tall"), ("how",
 
 def foot_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Take back a height that is how far out the foot stands, where how high it bears is asked."""
+    if all(question.topic != TOPIC for question in questions):
+        return
     words = chart.words
     asks_high = any(tuple(words[at : at + len(pair)]) == pair for pair in _HIGH for at in range(len(words)))
     for question in questions:

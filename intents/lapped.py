@@ -26,7 +26,7 @@ _MM = Fraction(254, 10)
 
 def lapped(tokens: Sequence[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """Readings of kind length: the width of a board less its lap, over the words that tell both."""
-    words = [*(token.text for token in tokens), *[""] * 8]
+    words = [token.text for token in tokens] + [""] * 8
     if _LAPS.isdisjoint(words) or _BOARDS.isdisjoint(words):
         return
     for at, row in enumerate(chart):

@@ -12,7 +12,7 @@ from dataclasses import replace
 from typing import Any, NamedTuple
 
 from intents import leaning_words as say
-from intents.chart import Chart
+from intents.chart import Chart, once
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -21,9 +21,11 @@ from solvers.quantities import Angle, Length, Number, Pitch, Quantity
 TRIANGLE, SLOPED, RISE = "right triangle", "sloped length", "rise over a run"
 FROM_BOTH, HIP = "pitch from rise and run", "hip or valley length"
 _SURE_PITCH, _SURE = 0.85, 0.5
+MOST = 3  # quantities that tell a slope, besides a pitch that they are held against
 _SCORE = 9.0  # as of a rule that fits whole
 _WAYS = (("rise", say.RISE), ("slope", say.SLOPE), ("run", say.RUN))
 _ASKS = (("rise", say.HIGH), ("run", say.OUT), ("grade", say.GRADE), ("angle", say.STEEP), ("slope", say.LONG))
+_MAY_BE = frozenset((TRIANGLE, SLOPED, RISE, "tape arithmetic"))  # topics that such a line is taken for
 _COUNTS = frozenset(("two", "2", "both", "one", "a", "an", "each", "half"))  # the two boards, half round
 
 
@@ -41,6 +43,9 @@ class Told(NamedTuple):
 
 def leaning_told(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Read a line that is all one slope as that."""
+    first = next(iter(questions), None)
+    if first is not None and (first.claim or (first.plain and first.topic not in _MAY_BE)):
+        return
     told = told_of(chart)
     if told is None:
         return
@@ -48,11 +53,8 @@ def leaning_told(chart: Chart, questions: list[Question], topics: Mapping[str, A
     if say.NOT_OF_IT.search(line):
         return
     asks = [part for part, words in _ASKS if words.search(line)]
-    first = next(iter(questions), None)
-    if first is not None and first.claim:
-        return
     asked = "grade" if "grade" in asks else asks[0] if len(asks) == 1 else ""
-    if not asked or (first is not None and first.plain and first.topic not in (TRIANGLE, SLOPED, RISE, "tape arithmetic")):
+    if not asked:
         return
     question = _from_low_to_high(chart, told, asked, topics) or _of_two(chart, told, asked, topics)
     if question is not None and not (first is not None and first.plain and _says_the_same(first, question, asked)):
@@ -64,11 +66,12 @@ def leaning_told(chart: Chart, questions: list[Question], topics: Mapping[str, A
 def told_of(chart: Chart) -> Told | None:
     """The line by its quantities; None where it holds one of another kind, or but one, or more than three."""
     told = told_of_lengths(chart)
-    return told if told is not None and 2 <= len(told.found) <= 3 else None
+    return told if told is not None and 2 <= len(told.found) <= MOST else None
 
 
+@once
 def told_of_lengths(chart: Chart) -> Told | None:
-    """The line by its lengths, angles and pitches; None where it holds a quantity of another kind."""
+    """The line by its lengths, angles and pitches; None where it holds a quantity of another kind, or more than a slope has."""
     found: list[Reading] = []
     words: list[str] = []
     at = 0
@@ -82,6 +85,8 @@ def told_of_lengths(chart: Chart) -> Told | None:
         if letter == "L" and not isinstance(best.value, Length | Number):
             return None
         found.append(best)
+        if len(found) > MOST and sum(not isinstance(reading.value, Pitch) for reading in found) > MOST:
+            return None
         words.append(letter)
         at = best.end
     return Told(found, words)
@@ -89,7 +94,10 @@ def told_of_lengths(chart: Chart) -> Told | None:
 
 def best_at(chart: Chart, at: int) -> Reading | None:
     """The quantity that stands at a place: a length before the pitch that holds it, a number only where nothing else is."""
-    here = [r for r in chart.readings[at] if isinstance(r.value, Quantity)]
+    row = chart.readings[at]
+    here = [r for r in row if isinstance(r.value, Quantity)] if row else row
+    if not here:
+        return None
     lengths = [r for r in here if r.kind == "length" and r.sure >= _SURE]
     steep = [r for r in here if isinstance(r.value, Angle | Pitch) and r.sure >= _SURE_PITCH]
     angles = [r for r in steep if isinstance(r.value, Angle)]

@@ -72,7 +72,7 @@ class Learned:
             total += lane
             known += 1
         share = 1 / (SCALE * max(1, known) ** 0.5)
-        scores = [s * share + b / SCALE for s, b in zip(_out_of_lanes(total, len(self.bias)), self.bias, strict=True)]
+        scores = [s * share + b for s, b in zip(_out_of_lanes(total, len(self.bias)), self._bias, strict=True)]
         return dict(zip(self.topics, shares_of(scores), strict=True))
 
     def knows(self, topic: str, name: str) -> bool:
@@ -96,16 +96,18 @@ class Learned:
         total = 0
         for feature in features:
             lane = lanes.get(feature)
-            if lane is None:
+            if lane:
+                total += lane
+            elif lane is None:
                 weights = [(at, weight) for at, of in enumerate(every) if (weight := of.get(feature))]
                 if len(lanes) >= MOST_KEPT:  # what people say has no end
                     lanes.clear()
-                lane = lanes[feature] = _in_lanes(weights) if weights else 0
-            total += lane
+                lanes[feature] = lane = _in_lanes(weights) if weights else 0
+                total += lane
         found = _out_of_lanes(total, len(every))
         scores = [found[places[name]] for name in names]
         for at, name in enumerate(names):
-            if signs := signs_of(name, told):
+            if (told or name == NOTHING) and (signs := signs_of(name, told)):
                 weights_of = every[places[name]]
                 scores[at] += sum([weights_of.get(sign, 0) for sign in signs])
         return [score / SCALE for score in scores]
@@ -113,6 +115,10 @@ class Learned:
     def role(self, topic: str, names: Sequence[str], features: Iterable[str], told: set[str]) -> list[float]:
         """How likely a quantity has each of the roles."""
         return shares_of(self.roles_of(topic, names, features, told))
+
+    @cached_property
+    def _bias(self) -> list[float]:
+        return [weight / SCALE for weight in self.bias]
 
     @cached_property
     def sums(self) -> dict[str, dict[str, int]]:

@@ -14,11 +14,11 @@ from operator import or_
 from typing import Any
 
 from intents import by_the_way
-from intents.chart import Chart, quantities, span
+from intents.chart import Chart, once, quantities, span
 from intents.its_answer import CUES as GIVEN
 from intents.its_answer import its_answer
 from intents.of_doings import CUES as DOINGS
-from intents.of_doings import counted_doings, left_in_truck, of_doings, sworn
+from intents.of_doings import DID, counted_doings, left_in_truck, of_doings, sworn
 from intents.of_other_things import CUES as OTHERS
 from intents.of_other_things import of_his_place, of_other_things, two_named
 from intents.of_somebody import CUES as SOMEBODY
@@ -180,11 +180,18 @@ def _told_besides(chart: Chart, place: tuple[int, int], reading: Reading) -> boo
         return True
     if clause[0] in ASKING:
         return False
-    others = frozenset(words[: place[0]] + words[place[1] :])
     was = reading.kind in ("number", "plural") and _used_to_be(words, place, reading)
     told = was or of_his_place(words, place, reading) or _somebodys(words, reading)
-    told = told or counted_doings(words, place, reading) or left_in_truck(words, place, reading) or sworn(words, place, reading)
-    return told or by_the_way.by_the_way(words, place, reading, others)
+    if not told and not DID.isdisjoint(words):
+        told = counted_doings(words, place, reading) or left_in_truck(words, place, reading) or sworn(words, place, reading)
+    if told or not _may_be_by_the_way(chart):
+        return told
+    return by_the_way.by_the_way(words, place, reading, frozenset(words[: place[0]] + words[place[1] :]))
+
+
+@once
+def _may_be_by_the_way(chart: Chart) -> bool:
+    return by_the_way.may_be(chart.words)
 
 
 def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
@@ -196,7 +203,7 @@ def _price_of_one(words: Sequence[str], reading: Reading) -> bool:
 
 def _somebodys(words: Sequence[str], reading: Reading) -> bool:
     """Whether it is money that somebody has on him or owes: $300 in my pocket, I owe the yard 40."""
-    if reading.kind not in ("money", "number"):
+    if reading.kind not in ("money", "number") or (_POCKETS.isdisjoint(words) and _OWES.isdisjoint(words)):
         return False
     before, after = words[max(0, reading.start - _OWED) : reading.start], words[reading.end : reading.end + _OWED]
     return not _POCKETS.isdisjoint(up_to_stop(list(after))) or not _OWES.isdisjoint(up_to_stop(list(before)[::-1]))
@@ -281,6 +288,8 @@ def _at_hand(words: Sequence[str], place: tuple[int, int], reading: Reading) -> 
 
 def _used_to_be(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
     """Whether a clause tells what was, and nothing says that it is still so."""
+    if _WAS.isdisjoint(words):
+        return False
     start = max((at + 1 for at in range(place[0], reading.start) if words[at] in _SINCE), default=place[0])
     end = next((at for at in range(reading.end, place[1]) if words[at] in _SINCE), place[1])
     clause = words[start:end]

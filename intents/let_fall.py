@@ -41,6 +41,7 @@ _MAYBES = frozenset(("maybe", "perhaps", "possibly"))
 _SWORN = 5  # words from who swears to what
 _PITCHES, _SAID = frozenset(("pitch", "pitched", "pich")), 0.9
 _CALLS = (("call", "it"), ("call", "that"), ("make", "that"))
+_CALLED = frozenset(pair[0] for pair in _CALLS)
 _NEAR = 2  # words from the count to the things: four long walls
 
 
@@ -84,6 +85,8 @@ def _end_one(chart: Chart, question: Question) -> str:
 
 def _times_a_length(chart: Chart, question: Question) -> str:
     """So many of a length that is used, where how many is in none of the givens: 2 @ 38', 2 × 30 foot."""
+    if _EACH_AT.isdisjoint(chart.words):
+        return ""
     used = numbers_in(chart, question)
     for at, word in enumerate(chart.words):
         if word not in _EACH_AT or not at or used >> (at - 1) & 1 or not used >> (at + 1) & 1:
@@ -98,7 +101,10 @@ def _times_a_length(chart: Chart, question: Question) -> str:
 
 def _called(chart: Chart, question: Question) -> str:
     """The number that something is called in the end, where none of it was used: about four twelve, call it four and a half."""
-    words, used = chart.words, numbers_in(chart, question)
+    words = chart.words
+    if _CALLED.isdisjoint(words):
+        return ""
+    used = numbers_in(chart, question)
     for at, pair in enumerate(pairwise(words), 2):
         said = [r for r in chart.readings[at] if isinstance(r.value, Quantity)] if pair in _CALLS and at < len(words) else []
         longest = max(said, key=lambda r: r.end, default=None)

@@ -17,6 +17,8 @@ _COUNTED = frozenset("feet metres meters foot".split())
 
 def lineal_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Ask for the length of the boards in all, where that is said and no board's length is."""
+    if all(question.topic != TOPIC for question in questions):
+        return
     words = chart.words
     asked = not _LINEAL.isdisjoint(words) or any(pair in _PAIRS for pair in pairwise(words))
     asked = asked or any(words[at : at + 2] == ["how", "many"] and words[at + 2] in _COUNTED for at in range(len(words) - 2))

@@ -47,7 +47,7 @@ def faces_told(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `areas`: what the faces come to, from the first of them or how many there are."""
     if _NAMED.isdisjoint(listing.words) and _ONE.isdisjoint(listing.words) and {"sides", "ends"}.isdisjoint(listing.words):
         return
-    if _WALLS.isdisjoint(listing.words) or sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart) < 2:
+    if _WALLS.isdisjoint(listing.words) or sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart if row) < 2:
         return
     chain: list[Reading] = []
     counts: list[int] = []

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
-from intents.listed import CONTRASTED, SEPARATORS, Amount, Item, Listing, beginnings, with_units
+from intents.listed import CONTRASTED, PAIRS, SEPARATORS, Amount, Item, Listing, beginnings, with_units
 from intents.no_layers import held_in_frame, is_no_layer, speaks_of_some
 from intents.reading import Reading
 from intents.untold_layers import kind_of, nominal, with_untold
@@ -63,6 +63,8 @@ _HOLDS = frozenset("penetration pen bite biting embedment embed into hold grip".
 _FASTENERS = frozenset("screw screws nail nails".split())  # 2 1/2 in trim screws are no trim of that thickness
 _LEADS = frozenset((",", ":", "of", "at", "are", "-", "one"))
 _ENDS = frozenset(("", ",", ";", "&", "+", ".", "?", *"and over on plus then behind under with onto total".split()))
+MOST_NAMED = 3  # words of a layer's name
+_COUNTING = frozenset(("double", "(", *PAIRS))  # besides numbers, what a count of layers begins with
 MOST_LAYERS, MOST_BETWEEN, MOST_APART = 20, 16, 3
 MOST_COUNTED = 6  # layers whose count is said before their thicknesses
 MOST_ALIKE = 4  # layers of one thickness said together
@@ -94,7 +96,12 @@ def _layer_chains(listing: Listing) -> Iterator[list[Item]]:
     """The layers from each place on, with a few words between ("over", "on", "if I run") but no other quantity."""
     if _TELLING.isdisjoint(listing.words):
         return
-    items = [nominal(listing, i, LAYER_WORDS) or _several(listing, i) or _layer(listing, i) for i in range(len(listing.chart))]
+    named = {at - before for at, word in enumerate(listing.words) if word in LAYER_WORDS for before in range(MOST_NAMED)}
+    items = [
+        nominal(listing, i, LAYER_WORDS) or _several(listing, i) or _layer(listing, i)
+        if row or i in named or listing.words[i] in _COUNTING else None
+        for i, row in enumerate(listing.chart)
+    ]  # fmt: skip
     if not any(items):
         return
     items = [item or _unheard_of(listing, i) or _nameless(listing, i) for i, item in enumerate(items)]
@@ -323,13 +330,13 @@ def _last_nameless(listing: Listing, chain: list[Item]) -> list[Item]:
 
 def _names(listing: Listing, at: int) -> bool:
     word = listing.words[at]
-    return len(word) > 2 and word.isalpha() and word not in _ROLES | _NAME_ENDS and not listing.number_at(at)
+    return len(word) > 2 and word.isalpha() and word not in _ROLES and word not in _NAME_ENDS and not listing.number_at(at)
 
 
 def _name_end(listing: Listing, start: int) -> int:
     """The end of a layer's name: up to three plain words, the last of them a layer's."""
     end = start
-    for at in range(start, start + 3):
+    for at in range(start, start + MOST_NAMED):
         word = listing.words[at]
         if not word.isalpha() or word in _NAME_ENDS or listing.number_at(at):
             break

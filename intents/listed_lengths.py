@@ -45,6 +45,7 @@ _WAYS = frozenset(
 _SIDES_OF_BEND = frozenset("back front top bottom vertical horizontal upper lower first second third".split())
 _BY = frozenset(("by", "×"))
 _ARTICLES = frozenset(("a", "an"))
+_BEGINS = _SIDES_OF_BEND | _ARTICLES  # besides numbers
 _LOOSE = frozenset(("by", "×", "in", "out", "the", "bent", "then"))  # at the end of a list, these belong to what follows
 # A bare number before one of these counts them.
 _COUNTED = frozenset("pieces pcs piece pans flashings strips flats bends folds legs gauge ga".split())
@@ -65,6 +66,8 @@ def lengths(listing: Listing) -> Iterator[Reading]:
 
 def _length(listing: Listing, i: int) -> Item | None:
     """A length at i, or after the name of its leg: back leg 2 3/4."""
+    if not listing.chart[i] and listing.words[i] not in _BEGINS:
+        return None
     if listing.words[i] in _SIDES_OF_BEND:
         named = listing.past(i, _SIDES_OF_BEND | _WAYS)
         found = _plain_length(listing, named) if listing.words[named - 1] in ("leg", "flange", "lip", "return", "hem") else None
@@ -99,7 +102,7 @@ def _of_something_else(listing: Listing, amount: Amount) -> bool:
     if "sheet" in (word, after) and word in ("sheet", "wide"):
         return not listing.number_at(amount.end + 1)
     of_it = word in ("coil", "exposure") and listing.number_at(amount.end + 1)
-    return word in _HOLDS | {"lengths"} or (word in STOCK and not of_it)
+    return word == "lengths" or word in _HOLDS or (word in STOCK and not of_it)
 
 
 def _counts_legs(listing: Listing, i: int, amount: Amount) -> bool:

@@ -57,6 +57,7 @@ _LEADS = frozenset(("minus", "less", "without", "except", "subtract", "deduct"))
 _ONE_MORE = frozenset(("oh", "there", "is", "are", "and", "also"))  # oh and there's also a window 3 by 4
 _TAILS = frozenset(("each", ")", "in", "it", "size", "opening", "openings"))
 _OUT = frozenset("out off less minus take taking taken deduct subtract without".split())  # what is taken out of a wall is open
+_SOLD = frozenset(("stock", "sticks", "pieces"))
 _AFTER_UNNAMED = _OUT | {"", "s", ",", ".", "and", "&", "gone", "?"}
 _MARKS = frozenset((":", "-"))
 _NOUGHT = frozenset(("oh", "o", "nought"))
@@ -200,7 +201,8 @@ def _first_told(listing: Listing) -> int:
 
 def _unnamed(listing: Listing) -> bool:
     """Whether sizes with no name are openings, being taken out of a wall: 30x10, two 4x5s out."""
-    return not (_OUT | {"net"}).isdisjoint(listing.words) and not {"stock", "sticks", "pieces"} & set(listing.words)
+    out = "net" in listing.words or not _OUT.isdisjoint(listing.words)
+    return out and _SOLD.isdisjoint(listing.words)
 
 
 def _unnamed_size(listing: Listing, i: int) -> Item | None:
@@ -225,7 +227,7 @@ def _past_unheard_kind(listing: Listing, at: int) -> int:
 def _sizes_only(listing: Listing, i: int) -> Item | None:
     """A further size after a named one: windows 3 by 4 and 2 by 3. Told from boards and rolls by what follows."""
     found = _sizes(listing, i)
-    if found is None or listing.words[found[0]] in STOCK | _NO_HOLES:
+    if found is None or listing.words[found[0]] in STOCK or listing.words[found[0]] in _NO_HOLES:
         return None
     return Item(i, found[0], found[1], led=False)
 

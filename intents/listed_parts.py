@@ -48,13 +48,14 @@ class _Part:
         return self.size.kind == "number"
 
 
+_BEGINS = PLACES | _THE | _TWO | BOTH.keys()  # what a part may begin with besides a number
 TOPICS = AMOUNTS - {"strapping"}  # in which an amount may be told in its parts
 
 
 def parts(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `runs`, `areas` and `rows`: what the parts come to, from the first to the last."""
-    sized = [at for at, row in enumerate(listing.chart) if any(r.kind in ("length", "area") for r in row)]
-    if not sized or sum(1 for row in listing.chart if row) < 2:
+    sized = [at for at, row in enumerate(listing.chart) if row and any(r.kind in ("length", "area") for r in row)]
+    if not sized or sum(map(bool, listing.chart)) < 2:
         return
     words = set(listing.words)
     if not PLACES.isdisjoint(words) and _SLOPED.isdisjoint(words):  # "the other" is one of them
@@ -67,9 +68,9 @@ def parts(listing: Listing) -> Iterator[Reading]:
 
 def _chains(listing: Listing, item: object, kind: str) -> Iterator[Reading]:
     """The longest chains of two parts or more, each part read by `item`."""
-    at, begins = 0, PLACES | _THE | _TWO | BOTH.keys()
+    at = 0
     while at < len(listing.tokens):
-        if not listing.chart[at] and listing.words[at] not in begins:
+        if not listing.chart[at] and listing.words[at] not in _BEGINS:
             at += 1
             continue
         chain = _chain(listing, at, item)
@@ -100,7 +101,7 @@ def _placed(listing: Listing, at: int, before: list[_Part]) -> _Part | None:
         if one or (words[on] in PLACES and words[on + 1] not in _SIZES):
             return _Part(at, _past_noun(listing, on + 1), size)
     name = listing.past(at, _THE, 1)
-    if words[name] not in (PLACES | _TWO if before else PLACES):
+    if words[name] not in PLACES and not (before and words[name] in _TWO):
         return None
     noun = _past_noun(listing, name + 1)
     told = listing.past(noun, _IS, 2)

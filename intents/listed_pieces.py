@@ -181,11 +181,14 @@ def _one_number(listing: Listing, i: int, amount: Amount) -> bool:
     return any(r.kind == "length" and r.end == amount.end and r.sure >= 0.9 for r in listing.chart[i])
 
 
+_NO_NOUNS = _OTHERS | _JOINTS | UNITS
+
+
 def _unknown_noun(listing: Listing, at: int) -> int:
     """Past one or two words that are no list word, when "at" or "of" comes after them."""
     for end in (at + 1, at + 2):
         said = listing.words[at:end]
-        if not all(word.isalpha() and word not in _OTHERS | _JOINTS | UNITS for word in said):
+        if not all(word.isalpha() and word not in _NO_NOUNS for word in said):
             return at
         if any(listing.number_at(place) for place in range(at, end)):
             return at

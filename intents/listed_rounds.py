@@ -114,9 +114,9 @@ def sides(size: Dims, windows: bool) -> list[Length]:
 
 def faces(listing: Listing) -> Iterator[Reading]:
     """Readings of kind `areas`: walls of two sizes or more, each said with how many: two walls 36 by 9 and two 24 by 9."""
-    if (_FACES | PLACES).isdisjoint(listing.words):
+    if _FACES.isdisjoint(listing.words) and PLACES.isdisjoint(listing.words):
         return
-    if sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart) < 2:
+    if sum(any(isinstance(r.value, Dims) for r in row) for row in listing.chart if row) < 2:
         return
     for i in range(len(listing.tokens)):
         chain = [*_chain(listing, i)]

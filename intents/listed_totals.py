@@ -8,7 +8,7 @@ from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
-from intents.listed import Listing
+from intents.listed import PAIRS, Listing
 from intents.reading import Dims, Reading
 from solvers.quantities import Area, Length, Number
 
@@ -60,9 +60,14 @@ MOST_TIMES, SURE, DOUBTED = 200, 1.0, 0.5
 SAID, DOUBTED_UNIT = 0.6, 0.3  # how sure a size is whose unit was said, and one whose "in" may be a small word
 
 
+_BEGINS = frozenset((*NOUNS, *PLACES, *BOTH, *PAIRS, "("))  # besides numbers, what tells how many there are
+
+
 def totals(listing: Listing) -> Iterator[Reading]:
     """Lengths of several runs (kind `runs`) and areas of several faces (kind `areas`): a tuple of what each could be."""
-    for i in () if (NOUNS | PLACES).isdisjoint(listing.words) else range(len(listing.tokens)):
+    for i in () if NOUNS.isdisjoint(listing.words) and PLACES.isdisjoint(listing.words) else range(len(listing.tokens)):
+        if not listing.chart[i] and listing.words[i] not in _BEGINS:
+            continue
         for end, count in _things(listing, i):
             yield from _after(listing, i, end, count)
             yield from _before(listing, i, end, count)
@@ -227,7 +232,7 @@ def _said(value: Length | Area, how: str) -> Length | Area:
 
 def _summed(listing: Listing) -> Iterator[Reading]:
     """Areas with "together", "plus" or "and another": all of them, or two with "less" between."""
-    areas = _apart([r for at in range(len(listing.chart)) for r in _areas(listing, at)])
+    areas = _apart([r for at, row in enumerate(listing.chart) if row for r in _areas(listing, at)])
     if len(areas) == 1:
         areas = _in_a_row(listing, areas[0])
     if len(areas) < 2 or any(a.value.unit != areas[0].value.unit for a in areas):  # type: ignore[union-attr]

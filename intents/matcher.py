@@ -163,7 +163,7 @@ def _chart(text: str, folder: Path, lists: _Lists) -> Chart:
         less = [topic for topic, share in likely.items() if share < LEAST_LIKELY]
         unlikely = phrases.searched.intersection(less) - model.seldom
         rest, none = phrases.searched - unlikely, set[str]()
-        kinds = none.union(*(phrases.kinds.get(topic, none) | lists.kinds.get(topic, none) for topic in rest))
+        kinds = none.union(*[phrases.kinds.get(topic, none) | lists.kinds.get(topic, none) for topic in rest])
         return Guess(likely, unlikely, KINDS & kinds)
 
     return chart_of(text, phrases, speller(folder), _worded(text, folder), guess)

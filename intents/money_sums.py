@@ -21,6 +21,7 @@ _PAID = frozenset(
     " bucks quid euros euro cents change invoice".split()
 )
 _HANDED = (("hand", "over"), ("set", "back"), ("out", "of", "pocket"))
+_HANDS = frozenset(so[0] for so in _HANDED)
 _AT = frozenset(("at", "@"))
 _EACH = frozenset(
     "each apiece a an the piece per one $ of them square board box roll tube sheet bundle stick length bag pail can".split()
@@ -38,12 +39,14 @@ def of_money(words: Sequence[str]) -> bool:
     """Whether a line speaks of what is paid."""
     if not _PAID.isdisjoint(words) or "$" in words:
         return True
+    if _HANDS.isdisjoint(words):
+        return False
     return any(tuple(words[at : at + len(so)]) == so for so in _HANDED for at in range(len(words)))
 
 
 def money_sums(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Take a sum of bare numbers for one of money, where the line asks what is paid; and several prices for their sum."""
-    money = any(isinstance(r.value, Money) for row in chart.readings for r in row)
+    money = any(isinstance(r.value, Money) for _, row in chart.starts() for _, r in row)
     priced = bool(questions) and questions[0].topic == COST and _too_much(questions[0])
     if not (of_money(chart.words) or money or priced or _in_cents(chart)):
         return

@@ -60,23 +60,28 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     A number word right after a given (or tens right before one) belongs to some number; so does a word nobody knows
     between a number and its unit ("a hundred and elefen degrees"). What is left of such a number is no number to work with.
     """
+    words = chart.words
+    units, parted = not UNITS.isdisjoint(words), ("and", "a") in pairwise(words)
+    if not (units or parted or any(word in _TENS_ON or word.isdecimal() for word in words)):
+        return []
     inside = 0
-    starts = [token.start for token in chart.tokens]
     spans = [(heard.start, heard.end) for heard in question.givens.values()]
-    for i, start in enumerate(starts):
+    for i, token in enumerate(chart.tokens):
+        start = token.start
         for first, last in spans:
             if first <= start < last:
                 inside |= 1 << i
                 break
     found = []
-    units, parted = not UNITS.isdisjoint(chart.words), ("and", "a") in pairwise(chart.words)
-    for i, word in enumerate(chart.words):
+    for i, word in enumerate(words):
+        if inside >> i & 1 and not units:
+            continue
         value = _TENS_ON.get(word, 0)
         left = (value or word.isdecimal()) and not inside >> i & 1
         after, before = i > 0 and inside >> (i - 1) & 1, inside >> (i + 1) & 1
         if left and ((value and (after or (before and value > 9))) or (not value and _beside_count(chart, question, i))):
             found.append(chart.said(i, i + 1))
-        elif units and _garbled(chart, phrases, i):
+        elif units and words[i + 1 : i + 2] and words[i + 1] in UNITS and _garbled(chart, phrases, i):
             found.append(chart.said(i, i + 2))
         elif parted and not inside >> i & 1 and _lost_whole(chart, phrases, i):
             found.append(chart.said(i, i + 4))  # ich and a half

@@ -43,6 +43,7 @@ _AWAY = frozenset("off out down away".split())
 _REMOVED = frozenset("removed scrapped ditched binned dropped skipped".split())
 OLD, _ON = frozenset("old existing original".split()), 7  # and so many words after a size tell that it goes
 _NOW_THERE, _THAT, _OLD_BACK = frozenset(("there", "now")), frozenset(("that", "which", "all")), 4
+_IS_THAT = _IS | _THAT
 _GOES = {(goes, way) for goes in "coming comes come going goes gets ripped stripped".split() for way in ("off", "out", "away")}
 _WAS = frozenset("going supposed meant used gonna planned".split())
 _CLEARS = frozenset(("clear", "clears"))
@@ -185,11 +186,11 @@ def _gone(words: Sequence[str], start: int, end: int) -> bool:
     if not _TOOK.isdisjoint(back):
         return not _AWAY.isdisjoint([*back, *words[end : end + 5]])
     thick = end + (words[end] == "thick")
-    apart = words[thick] == "," and words[thick + 1] in _IS | _THAT  # the old siding, half inch thick, is coming off
+    apart = words[thick] == "," and words[thick + 1] in _IS_THAT  # the old siding, half inch thick, is coming off
     after = list(words[thick + apart : end + _ON])
     after = after[: next((n for n, word in enumerate(after) if word in _STOPS), len(after))]
     told = [*words[max(0, start - _OLD_BACK) : start], *after] if apart else [*back[:3], *after]
-    if not (OLD | _NOW_THERE).isdisjoint(told) and any(pair in _GOES for pair in pairwise(after)):
+    if not (OLD.isdisjoint(told) and _NOW_THERE.isdisjoint(told)) and any(pair in _GOES for pair in pairwise(after)):
         return True  # the old 1/2 ply is coming off
     if {"used", "to", "be"} <= {*back}:
         return True  # used to be just an inch

@@ -60,6 +60,8 @@ def without_role(
     if first is not None and any(isinstance(heard.value, tuple) for heard in first.givens.values()):
         first = None
     told = _idle(shares_of(chart, phrases, topic, topics[topic], model, first), USED)
+    if not (told[0] and told[1]):
+        return None
     alone = _idle(shares_of(chart, phrases, topic, topics[topic], model), IDLE) if first is not None else told
     idle = (told, alone)  # with what the rules found, and without: of what both tell there is no doubt
     masks = {mask for mask, _ in idle}

@@ -51,8 +51,10 @@ def _takes_it_for_a_layer(chart: Chart, question: Question) -> bool:
 
 
 def _one_holds_it(question: Question) -> bool:
+    if question.topic != BOXES or "each" in question.givens:
+        return False
     count, box = (_number(question.givens.get(name)) for name in ("count", "box"))
-    return question.topic == BOXES and "each" not in question.givens and count is not None and box is not None and count <= box
+    return count is not None and box is not None and count <= box
 
 
 def _sides_let_fall(chart: Chart, question: Question) -> bool:

@@ -48,6 +48,8 @@ _ROLES = frozenset(
     " apart centres centers spacing".split()
 )
 CUES = _DEEDS | _WENT | _HIS | _KEPT | _SEEN | _WANTS | SWORE | (_WHEN - {"as"})
+_ASKS, _OTHERS = ASKING - {"is", "are", "do", "does", "where", "when"}, _WHO - {"i", "we"}
+DID = CUES | _WHEN  # none of what is told here is told without one of these
 
 
 def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading, sums: bool = True) -> bool:
@@ -58,7 +60,7 @@ def of_doings(words: Sequence[str], place: tuple[int, int], reading: Reading, su
     part, before, after = words[start:end], list(words[start : reading.start]), list(words[reading.end : end])
     if _sought(part) or _by_the_hour(before, after, reading):
         return True
-    if not (ASKING - {"is", "are", "do", "does", "where", "when"}).isdisjoint(part) or "?" in words[end : end + 1]:
+    if not _ASKS.isdisjoint(part) or "?" in words[end : end + 1]:
         return False
     if isinstance(reading.value, Pitch) or not _OURS.isdisjoint([*words[: place[0]], *words[place[1] :], *after]):
         return False
@@ -82,7 +84,7 @@ def sworn(words: Sequence[str], place: tuple[int, int], reading: Reading) -> boo
     start, end = _part(words, place, reading)
     before = list(words[start : reading.start])
     swore = next((at for at, word in enumerate(before) if word in SWORE), 0)
-    who = not (_WHO - {"i", "we"}).isdisjoint(before[max(0, swore - 4) : swore])
+    who = not _OTHERS.isdisjoint(before[max(0, swore - 4) : swore])
     return isinstance(reading.value, Length) and who and not _TAPED.isdisjoint([*words[:start], *words[end:]])
 
 

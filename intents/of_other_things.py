@@ -39,7 +39,7 @@ CUES = _PEOPLE | _TAKES | _NEIGHBOURS | frozenset(("next", "?"))
 
 def two_named(words: Sequence[str]) -> bool:
     """Whether two walls or more are told apart by name."""
-    return len({name for _, name in _named(words)}) > 1
+    return not _WALLS.isdisjoint(words) and len({name for _, name in _named(words)}) > 1
 
 
 def of_other_things(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
@@ -68,6 +68,8 @@ def _afterthought(words: Sequence[str], reading: Reading) -> bool:
 
 def of_his_place(words: Sequence[str], place: tuple[int, int], reading: Reading) -> bool:
     """My uncle's place is | 2,000; a possessive's own ending is gone by here."""
+    if _PLACES.isdisjoint(words):
+        return False
     at = reading.start
     while at > place[0] and words[at - 1] in _SMALL:
         at -= 1

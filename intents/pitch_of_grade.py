@@ -21,9 +21,9 @@ _SCORE = 3.0  # of a reading that only these words make
 def pitch_of_grade(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Ask for the pitch, where the one quantity is a slope told in another way and nothing is whole."""
     words = chart.words
-    per = _per_twelve(chart)
     if any(question.topic in _TOPICS and question.whole for question in questions):
         return
+    per = None if _TWELVES.isdisjoint(words) else _per_twelve(chart)
     if per is None and ("pitch" not in words or any(question.topic not in _TOPICS for question in questions)):
         return
     slopes = [r for row in chart.readings for r in row if r.kind == "pitch" and r.sure >= SURE]

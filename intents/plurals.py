@@ -19,12 +19,14 @@ KEPT = frozenset(("stock length", "board length", "stud spacing", "fastener spac
 
 def plural_sizes(tokens: list[Token]) -> list[Token]:
     """16s as sixteens; 4x5s, which are sizes, as 4x5."""
-    if any(token.text == "×" for token in tokens):
+    said = {token.text for token in tokens}
+    if "×" in said:
         tokens = _without_stick_names(tokens)
-    if any(token.text == "point" for token in tokens):
+    if "point" in said:
         tokens = _decimals(tokens)
+        said = {token.text for token in tokens}
     found: list[Token] = []
-    if not any(token.text == "s" for token in tokens):
+    if "s" not in said:
         return tokens
     for token in tokens:
         last = found[-1] if found else None
@@ -90,6 +92,6 @@ def can_be(words: list[str], start: int, end: int, parameter: Parameter) -> bool
         return False  # 3 boards at 5 1/2
     if parameter.kind is Angle and not _COUNTED.isdisjoint(words[end : end + 1]):
         return False
-    if parameter.kind is Count and not (LINEAL | _MEASURED).isdisjoint(words[end : end + 1]):
+    if parameter.kind is Count and end < len(words) and (words[end] in LINEAL or words[end] in _MEASURED):
         return False
     return parameter.slot.kept in KEPT or not is_plural(words, start, end)

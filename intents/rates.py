@@ -38,7 +38,7 @@ def plain_rates(tokens: list[Token]) -> list[Token]:
     """The tokens with every rate said as "per" and its unit."""
     tokens = _pounds_of_money(tokens)
     words = [token.text for token in tokens]
-    if (_WEIGHTS | _MONEY | CURRENCIES).isdisjoint(words):
+    if _WEIGHTS.isdisjoint(words) and _MONEY.isdisjoint(words) and CURRENCIES.isdisjoint(words):
         return tokens
     words += [""] * 4
     found: list[Token] = []
@@ -58,7 +58,7 @@ def plain_rates(tokens: list[Token]) -> list[Token]:
 
 def _pounds_of_money(tokens: list[Token]) -> list[Token]:
     """Pounds with the pence after them as the money they are: one pound twenty a metre, two pounds fifty each."""
-    if _POUNDS.isdisjoint(token.text for token in tokens):
+    if _POUNDS.isdisjoint([token.text for token in tokens]):
         return tokens
     words = [*(token.text for token in tokens), *[""] * 4]
     found = [*tokens]

@@ -99,7 +99,7 @@ def by_rate(chart: Chart) -> Question | None:
     """How many it takes, where it is told how far so many went."""
     if not (("how", "many") in pairwise(chart.words) or _thing_last(chart.words)) or not _ELSEWHERE.isdisjoint(chart.words):
         return None
-    line = _line(chart)
+    line = _lettered(chart)
     for outline in _RATES if line is not None and 2 <= len(line.found) <= _MOST_SAID else ():
         for told in outline.finditer(line.words):  # type: ignore[union-attr]
             question = _rate(chart, line, told)  # type: ignore[arg-type]
@@ -110,7 +110,9 @@ def by_rate(chart: Chart) -> Question | None:
 
 def in_each(chart: Chart) -> Question | None:
     """How many screws there are, where it is told how many go in each and how many there are of those."""
-    line = _line(chart)
+    if "many" not in chart.words and not _HAS_FIXED.search(" ".join(chart.words)):
+        return None
+    line = _lettered(chart)
     if line is None or len(line.found) != 2 or not _HAS_FIXED.search(line.words) or not _PACKED.isdisjoint(chart.words):
         return _one_for_each(chart, line)
     for outline in _IN_EACH:
@@ -138,7 +140,8 @@ def _one_for_each(chart: Chart, line: _Line | None) -> Question | None:
     return None
 
 
-def _line(chart: Chart) -> _Line | None:
+@once
+def _lettered(chart: Chart) -> _Line | None:
     """The line with a letter for each quantity; None where it holds one of another kind."""
     found = list(longest(chart, 0, len(chart.words), lambda r: isinstance(r.value, Quantity) and not _article(chart, r)))
     if any(r.kind not in _KINDS or r.value.value <= 0 for r in found):  # type: ignore[union-attr]

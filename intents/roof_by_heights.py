@@ -57,6 +57,7 @@ _ASKS_LONG = expression(
     r" (?:rafters?|rakes?|slope)\b"
     r"|\b(?:rafter|rake|slope) (?:length|line)\b|, (?:the )?(?:rafter|rake)[ ?.]*$"
 )
+_ASKED = ("is ", "pitch", "steep", "angle", "degrees", "12", "twelve", "rafter", "rake", "slope")  # one is in all that asks
 _IS_IT = expression(r"\bis (?:that|it|this)(?: \w+){0,2} P\b[ ?.]*$")
 _NOT_OF_IT = expression(
     r"\b(?:overhangs?|hangs?|sticks?|hips?|valleys?|courses?|squares?|area|exposure|window|door|sill|head|ladder|stairs?|in L"
@@ -67,13 +68,19 @@ _NOT_OF_IT = expression(
 def roof_by_heights(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Read a line whose lengths are heights of a roof and how wide it is, or how far out it comes, as that."""
     first = next(iter(questions), None)
+    other = first is not None and (first.claim is not None or first.topic not in _OTHERS or "pitch" in first.givens)
+    if other and "is" not in chart.words:
+        return
+    said = " ".join(chart.words)
+    if not any(word in said for word in _ASKED):
+        return
     told = told_of_lengths(chart)
     line = " ".join(told.words) if told is not None else ""
     if told is None or _NOT_OF_IT.search(line):
         return
     whether = _IS_IT.search(line) is not None
     told = _without_pitch(told) if whether else told
-    if first is not None and not whether and (first.claim or first.topic not in _OTHERS or "pitch" in first.givens):
+    if other and not whether:
         return
     if len(told.found) not in (2, 3) or {"A", "P"} & {*told.words}:
         return

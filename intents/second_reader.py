@@ -254,7 +254,7 @@ def told_of(chart: Chart, phrases: Phrases, topic: str) -> dict[tuple[int, int],
     key = f"told of {topic}"
     if key not in chart.kept:
         numbers = phrases.numbers.get(topic, set())
-        chart.kept[key] = told_by(hit for hit in chart.hits if hit.pattern in numbers)
+        chart.kept[key] = told_by([hit for hit in chart.hits if hit.pattern in numbers])
     return chart.kept[key]  # type: ignore[no-any-return]
 
 

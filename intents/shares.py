@@ -34,8 +34,8 @@ _KINDS = ("length", "number", "area")
 
 def shares(tokens: list[Token], chart: list[list[Reading]]) -> Iterator[Reading]:
     """The quantities that are told as a share of another, or as so much short of it."""
-    words = [*(token.text for token in tokens), *[""] * 4]
-    if _TELLS.isdisjoint(words) and "half" not in words and not (_SHORT | _THAN.keys()).intersection(words):
+    words = [token.text for token in tokens] + [""] * 4
+    if _TELLS.isdisjoint(words) and "half" not in words and _SHORT.isdisjoint(words) and _THAN.keys().isdisjoint(words):
         return
     for at, row in enumerate(chart):
         if not row and words[at] not in _TIMES:

@@ -36,6 +36,9 @@ _ROWS = frozenset("battens batten straps strap courses rows boards studs joists 
 _HUNDREDTHS = frozenset(("three", "hundred"))
 
 
+_METRES_WRITTEN = METRES - {"m"}
+
+
 def slopes(line: Line, i: int) -> Iterator[Reading]:
     """The pitches and ratios whose first number is at i."""
     if line.words[i] in _HUNDREDTHS:
@@ -46,7 +49,7 @@ def slopes(line: Line, i: int) -> Iterator[Reading]:
         word = line.words[rise.end]
         if word in _PERCENT and rise.value >= LEAST_GRADE and (end := _grade_end(line.words, i, rise.end + 1)):
             yield Reading("pitch", i, end, Pitch(rise.value * 12 / 100, "in12"), 0.9)
-        if word in _PER_SAID and line.words[rise.end + 1] in METRES - {"m"} and _in_millimetres(line.words, rise):
+        if word in _PER_SAID and line.words[rise.end + 1] in _METRES_WRITTEN and _in_millimetres(line.words, rise):
             yield Reading("pitch", i, rise.end + 2, Pitch(rise.value * 12 / 1000, "in12"), 0.9)
         if rise.value.numerator < rise.value.denominator:
             yield from _part_a_foot(line, i, rise)
@@ -219,7 +222,7 @@ def _every_twelve(line: Line, i: int, rise: Piece) -> Iterator[Reading]:
 def rises(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Pitches whose rise is in inches: 5 inches in 12, a quarter inch per foot."""
     words, unit = line.words, head.unit
-    if PLAIN.get(words[unit], ("",))[0] in _PER_METRE and words[unit + 1] in _PER | {"/"}:
+    if PLAIN.get(words[unit], ("",))[0] in _PER_METRE and (words[unit + 1] == "/" or words[unit + 1] in _PER):
         yield from _per_metre(line, i, head)
     part = fraction_after(line, unit + 1) if words[unit] in INCHES and words[unit + 1] in _ANDS else None
     if part is not None:  # an inch and a half per foot

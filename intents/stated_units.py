@@ -37,7 +37,9 @@ def stated_metric(words: Sequence[str]) -> str:
 
 def square_metres(words: Sequence[str]) -> bool:
     """Whether square metres are named, given or asked for."""
-    return not _SQUARE_METRES.isdisjoint(words) or any(a in _SQUARE and b in METRES for a, b in pairwise(words))
+    if not _SQUARE_METRES.isdisjoint(words):
+        return True
+    return not _SQUARE.isdisjoint(words) and any(a in _SQUARE and b in METRES for a, b in pairwise(words))
 
 
 def in_millimetres(words: Sequence[str]) -> bool:

@@ -41,7 +41,7 @@ _ASKS_FOR_MORE = expression(r"\b(?:how|what) (?:many|far apart|pitch|angle)\b")
 
 def burned(chart: Chart) -> Question | None:
     """The sum of a line that tells what the tape says and where on it it was held."""
-    if (_TELLS | _INSIDE).isdisjoint(chart.words) or _ASKS_FOR_MORE.search(" ".join(chart.words)):
+    if (_TELLS.isdisjoint(chart.words) and _INSIDE.isdisjoint(chart.words)) or _ASKS_FOR_MORE.search(" ".join(chart.words)):
         return None
     line = line_of(chart)
     if line is None:

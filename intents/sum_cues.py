@@ -25,6 +25,7 @@ ALL_ROUND = (
     ("all", "the", "way", "round"), ("both", "of", "them"), ("on", "both"), ("of", "each", "one"),
     ("per", "side"), ("per", "end"), ("the", "same", "again"),
 )  # fmt: skip
+_BOTH_BEGINS = frozenset(("both", "either", *EACH, *(so[0] for so in ALL_ROUND)))  # words that may say both ends
 WHICH = frozenset("hinge latch outer outside cut short long far front back hanging closing".split())
 AT = frozenset(("at", "of", "@", "o"))
 NO_THINGS = frozenset(
@@ -67,6 +68,7 @@ class Line:
         told = (at for at in range(len(words)) if at not in self.inside and not (self._from_like(at) or self._checked(at)))
         self.out = [words[at] for at in told]
         self.said = frozenset(self.out)
+        self._sides: dict[int, frozenset[str]] = {}  # each shape of sum asks for these again
 
     def _checked(self, at: int) -> bool:
         """Whether a twice only says how often it was measured."""
@@ -113,7 +115,9 @@ class Line:
 
     def beside(self, n: int) -> frozenset[str]:
         """The words of a quantity's own, to both sides."""
-        return frozenset((*self.left[n], *self.right[n]))
+        if n not in self._sides:
+            self._sides[n] = frozenset((*self.left[n], *self.right[n]))
+        return self._sides[n]
 
     def clause(self, n: int) -> tuple[list[str], list[str]]:
         """The words of the clause a quantity stands in, before it and after."""
@@ -165,7 +169,7 @@ class Line:
         """The quantities that both ends, each side or their like are said of: of two, the nearer, in the same clause."""
         found: set[int] = set()
         words, spans = self.words, list(enumerate(self.spans))
-        for at in range(len(words)):
+        for at in [at for at, word in enumerate(words) if word in _BOTH_BEGINS]:
             size = self._both_at(at)
             alone = size and words[at - 1 : at] == [","] and words[at + size : at + size + 1] in ([","], ["."])
             before = [n for n, (_, end) in spans if end <= at and STOPS.isdisjoint(words[end : at - bool(alone)])]
@@ -202,6 +206,10 @@ class Line:
 
     def counts(self) -> list[str]:
         """For each quantity what it counts or shares out, NOTHING where it is a remark's, or "" where it is a length."""
+        return [*self._counted]
+
+    @cached_property
+    def _counted(self) -> list[str]:
         found = [self._count(n) if self.may[n] else "" for n in range(len(self.spans))]
         return [role or (NOTHING if self._no_length(n) else "") for n, role in enumerate(found)]
 

@@ -12,7 +12,7 @@ from fractions import Fraction
 from re import Match, Pattern
 from typing import NamedTuple
 
-from intents.chart import Chart
+from intents.chart import Chart, once
 from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.sum_bound import parts_of
@@ -53,9 +53,9 @@ def outlined(chart: Chart) -> Question | None:
     line = line_of(chart)
     if line is None:
         return None
-    for outline, build in _OUTLINES:
+    for outline, build in _OUTLINES.get(len(line.parts), ()):
         told = outline.search(line.words)
-        if told is None or len(told.groupdict()) != len(line.parts):
+        if told is None:
             continue
         named = {name: line.parts[line.place(told, name)] for name in told.groupdict()}
         whole = build(named)
@@ -70,6 +70,7 @@ def whole_line(chart: Chart, whole: Part, words: list[str], other: Part | None =
     return Question(TOPIC, first, SCORE, words=words, swaps=rest)
 
 
+@once
 def line_of(chart: Chart) -> Line | None:
     """The line with a letter for each plain quantity; None where it holds a quantity of another kind."""
     reader = parts_of(chart)
@@ -77,6 +78,10 @@ def line_of(chart: Chart) -> Line | None:
     parts: list[Part] = []
     at, end = 0, len(reader.tokens)
     while at < end:
+        if not reader.chart[at]:
+            words.append(reader.words[at])
+            at += 1
+            continue
         counted = _count_before(reader, at)
         found = reader.value(at, listed=True) if reader.chart[at] and reader.words[at] != "twice" else None
         if found is not None and reader.words[at] in ("one", "half") and not isinstance(found.part, Length):
@@ -190,58 +195,70 @@ _HALVES = rf"(?:halved?|half of|split|halve|half) {_REST}"
 _SLOTS = r"(?:slots|bays|openings|holes|compartments|cubbies|spaces|sections|pigeonholes|boxes)"
 _DIVIDERS = r"(?:divide|dividers?|partitions?|uprights?|fins?|slats?|ribs?)"
 _ALL_OF_IT = r"\b(?:wide|long|high|total|all told|in all|altogether|far|overall)\b"
-_OUTLINES: tuple[tuple[Pattern[str], Callable[[dict[str, Part]], Part | None]], ...] = (
-    (expression(rf"^(?P<one>Q) and (?P<n>Q) {_THINGS} (?:of|at) (?P<each>Q)(?: (?:total|overall))?[ ?.]*$"), _and_more),
-    (
-        expression(
-            rf"(?P<n>Q) (?:of (?:them|those|these)|{_THINGS})\b[^Q]*"
-            r"\b(?:came to|comes? to|measures?|makes?|total|(?:stacked|together) (?:is|are))\b"
-            r"[^Q]*(?P<whole>Q)\b[^Q]*\bhow (?:thick|wide|long|high|tall|big|deep)(?: is)? (?:one|each)\b"
+# By how many quantities each takes.
+_OUTLINES: dict[int, tuple[tuple[Pattern[str], Callable[[dict[str, Part]], Part | None]], ...]] = {
+    1: (
+        (
+            expression(
+                r"(?P<one>Q)(?: \w+)? twice\b(?!.*\b(?:less|minus|off)\b)[^Q]*"
+                r"\bhalf (?:of )?(?:one more|another|one|it again|the same|that again)\b"
+            ),
+            _twice_and_half,
         ),
-        _one_of_them,
     ),
-    (
-        expression(
-            rf"(?P<whole>Q)\b[^Q]*?(?P<n>Q) {_THINGS}(?: at| of)? (?P<each>Q)\b[^Q]*(?P<kerf>Q)\b[^Q]*\b(?:{_CUT})\b.*{_LEFT}"
+    2: (
+        (
+            expression(
+                rf"(?P<n>Q) (?:of (?:them|those|these)|{_THINGS})\b[^Q]*"
+                r"\b(?:came to|comes? to|measures?|makes?|total|(?:stacked|together) (?:is|are))\b"
+                r"[^Q]*(?P<whole>Q)\b[^Q]*\bhow (?:thick|wide|long|high|tall|big|deep)(?: is)? (?:one|each)\b"
+            ),
+            _one_of_them,
         ),
-        _cut_from,
-    ),
-    (
-        expression(
-            rf"(?P<n>Q) {_THINGS}(?: at| of)? (?P<each>Q)\b[^Q]*\b(?:out of|off|from)\b[^Q]*(?P<whole>Q)\b[^Q]*(?P<kerf>Q)\b"
-            rf"[^Q]*\b(?:{_CUT})\b.*{_LEFT}"
+        (expression(rf"(?P<whole>Q)\b[^Q]*\b{_TAKES}(?: \w+){{0,2}} (?P<off>Q)\b[^Q]*\b{_HALVES}\b"), _rest_halved),
+        (
+            expression(rf"\b{_TAKES} (?P<off>Q) (?:off|from|out of)(?: a| the| my)? (?P<whole>Q)\b[^Q]*\b{_HALVES}\b"),
+            _rest_halved,
         ),
-        _cut_from,
     ),
-    (expression(rf"(?P<n>Q) (?P<each>Q) {_THINGS} (?:\w+ )?(?:off|out of|from)\b[^Q]*(?P<whole>Q)\b"), _several_off),
-    (
-        expression(
-            r"(?P<one>Q)(?: \w+)? twice\b(?!.*\b(?:less|minus|off)\b)[^Q]*"
-            r"\bhalf (?:of )?(?:one more|another|one|it again|the same|that again)\b"
+    3: (
+        (expression(rf"^(?P<one>Q) and (?P<n>Q) {_THINGS} (?:of|at) (?P<each>Q)(?: (?:total|overall))?[ ?.]*$"), _and_more),
+        (expression(rf"(?P<n>Q) (?P<each>Q) {_THINGS} (?:\w+ )?(?:off|out of|from)\b[^Q]*(?P<whole>Q)\b"), _several_off),
+        (
+            expression(
+                r"^[^Q]*(?P<n>Q) (?:cuts|pieces|passes|lengths) (?:at|of) (?P<each>Q)\b[^Q]*\b(?:kerf|saw|blade)\b[^Q]*"
+                rf"(?P<kerf>Q)\b[^Q]*\b(?:{_CUT})\b(?!.*{_LEFT}).*\b(?:how much|total|what length)\b"
+            ),
+            _with_each,
         ),
-        _twice_and_half,
-    ),
-    (expression(rf"(?P<whole>Q)\b[^Q]*\b{_TAKES}(?: \w+){{0,2}} (?P<off>Q)\b[^Q]*\b{_HALVES}\b"), _rest_halved),
-    (expression(rf"\b{_TAKES} (?P<off>Q) (?:off|from|out of)(?: a| the| my)? (?P<whole>Q)\b[^Q]*\b{_HALVES}\b"), _rest_halved),
-    (
-        expression(
-            rf"^[^Q]*(?P<n>Q) (?:cuts|pieces|passes|lengths) (?:at|of) (?P<each>Q)\b[^Q]*\b(?:kerf|saw|blade)\b[^Q]*(?P<kerf>Q)\b"
-            rf"[^Q]*\b(?:{_CUT})\b(?!.*{_LEFT}).*\b(?:how much|total|what length)\b"
+        (
+            expression(
+                r"\bgaps? (?:of |is )?(?P<gap>Q) between (?:each|every)?(?: of)?(?: the)? ?(?P<n>Q) "
+                rf"{_THINGS}\b[^Q]*(?P<each>Q)\b[^Q]*{_ALL_OF_IT}"
+            ),
+            _row,
         ),
-        _with_each,
-    ),
-    (
-        expression(
-            rf"\bgaps? (?:of |is )?(?P<gap>Q) between (?:each|every)?(?: of)?(?: the)? ?(?P<n>Q) {_THINGS}\b[^Q]*(?P<each>Q)\b"
-            rf"[^Q]*{_ALL_OF_IT}"
+        (
+            expression(
+                rf"(?P<n>Q) {_SLOTS} in (?:a |the )?(?P<whole>Q)\b[^Q]*(?P<gap>Q) (?:thick )?{_DIVIDERS} (?:in )?"
+                r"between\b[^Q]*\bwide\b"
+            ),
+            _slots,
         ),
-        _row,
     ),
-    (
-        expression(
-            rf"(?P<n>Q) {_SLOTS} in (?:a |the )?(?P<whole>Q)\b[^Q]*(?P<gap>Q) (?:thick )?{_DIVIDERS} (?:in )?"
-            r"between\b[^Q]*\bwide\b"
+    4: (
+        (
+            expression(
+                rf"(?P<whole>Q)\b[^Q]*?(?P<n>Q) {_THINGS}(?: at| of)? (?P<each>Q)\b[^Q]*(?P<kerf>Q)\b[^Q]*\b(?:{_CUT})\b.*{_LEFT}"
+            ),
+            _cut_from,
         ),
-        _slots,
+        (
+            expression(
+                rf"(?P<n>Q) {_THINGS}(?: at| of)? (?P<each>Q)\b[^Q]*\b(?:out of|off|from)\b[^Q]*(?P<whole>Q)\b[^Q]*(?P<kerf>Q)\b"
+                rf"[^Q]*\b(?:{_CUT})\b.*{_LEFT}"
+            ),
+            _cut_from,
+        ),
     ),
-)
+}

@@ -58,6 +58,7 @@ class Parts(ABC):
         self.depth = 0
         self.counts: dict[int, Found | None] = {}  # so many of a length, as each is found
         self.parts: dict[tuple[int, bool], Found | None] = {}  # asked for again by each shape of sum
+        self.values: dict[tuple[int, bool], Found | None] = {}
 
     @abstractmethod
     def chain(self, i: int) -> Found | None:
@@ -175,7 +176,15 @@ class Parts(ABC):
 
     def value(self, i: int, listed: bool = False) -> Found | None:
         """The number or length at i: the longest that an operation or nothing follows, else the longest."""
-        row = self.chart[i] if i < len(self.chart) else []
+        if i >= len(self.chart) or not self.chart[i]:
+            return None
+        listed = listed and self.commas
+        if (i, listed) not in self.values:
+            self.values[i, listed] = self._value(i, listed)
+        return self.values[i, listed]
+
+    def _value(self, i: int, listed: bool) -> Found | None:
+        row = self.chart[i]
         readings = [r for r in row if r.kind in ("length", "number") and r.sure >= LEAST_SURE]
         if listed:
             readings = [r for r in readings if "," not in self.words[r.start : r.end]]

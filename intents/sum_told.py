@@ -80,6 +80,11 @@ from intents.whole_sums import ADDED, DIVIDES, OF_LAST, OF_NEXT, TAKEN
 Told = tuple[tuple[str, ...], bool]
 
 
+_WHICH_FLOOR = FLOORS - {"floor", "floors", "ground"}
+_MIDDLES = MIDDLE | {"half"}
+_CLEARS = HEADROOM | {"clear", "gap"}
+
+
 def told_by_rules(line: Line) -> Told | None:
     """What each quantity does, and whether all is halved; None where that is not told of each."""
     return next((found for shape in _SHAPES if (found := shape(line)) is not None), None)
@@ -160,7 +165,8 @@ def halves_it(line: Line, parted: bool = False) -> bool:
 def middle_of_rest(line: Line) -> Told | None:
     """The middle of what is left of a length: 17'4 less a foot for the box end, middle of what's left."""
     words, last = line.words, line.spans[-1][1]
-    at = next((at for at in range(last, len(words) - 1) if words[at] in MIDDLE | {"half"} and words[at + 1] == "of"), None)
+    middles = (at for at in range(last, len(words) - 1) if words[at + 1] == "of" and words[at] in _MIDDLES)
+    at = next(middles, None)
     if at is None or not any(tuple(words[at + 2 : at + 2 + len(so)]) == so for so in SO_FAR):
         return None
     story = _story(line, of_rest=True)
@@ -249,7 +255,7 @@ def said_of(line: Line, n: int, before: int) -> int:
     left, right = line.left[n], line.right[n]
     place = right[:1] == ["off"] and not STANDS_ON.isdisjoint(right[1:4])
     first = AFTER.get(right[0], 0) if right and not place else 0
-    if "floor" in line.asks and not line.beside(n).isdisjoint(FLOORS - {"floor", "floors", "ground"}):
+    if "floor" in line.asks and not line.beside(n).isdisjoint(_WHICH_FLOOR):
         return 0  # off the floor that was, or that will be
     if not GAINS.isdisjoint(right[:NEAR]):
         return 1  # shaved by 25, which gains us that
@@ -266,7 +272,7 @@ def said_of(line: Line, n: int, before: int) -> int:
     if joint and joint[0] in SIGNED:
         near = [joint[0], *near]
     cues = [1 if word in MORE else -1 for word in near if word in MORE or word in LESS]
-    if near and near[-1] in RAISED and not line.asks.isdisjoint(HEADROOM | {"clear", "gap"}):
+    if near and near[-1] in RAISED and not line.asks.isdisjoint(_CLEARS):
         return 0  # what stands under it, or hangs over it
     if cues:
         return cues[-1]

@@ -121,11 +121,13 @@ def comes_out(words: list[str], start: int, end: int) -> bool:
 
 def in_squares(chart: Chart, question: Question) -> None:
     """The area of a wall asked in squares: "28 wide, 8 to the plate, 7/12. Squares?" """
+    if question.topic != WALL or "squares" not in chart.words:
+        return
     words, names = [*chart.words, ""], {"length": "wall_length", "height": "wall_height", "peak": "gable_height", "faces": "area"}
     asked = any(
         word == "squares" and (words[at + 1] in ("?", "") or words[at - 1] == "many") and at for at, word in enumerate(words)
     )
-    if question.topic == WALL and asked and "over" not in question.givens:
+    if asked and "over" not in question.givens:
         question.topic = "squares"
         question.givens = {names.get(name, name): replace(heard) for name, heard in question.givens.items()}
         question.swaps = [{names.get(name, name): heard for name, heard in way.items()} for way in question.swaps]

@@ -131,6 +131,9 @@ def texted(tokens: list[Token]) -> list[Token]:
             whole = "by"
         elif token.text == "×" and words[at + 1 : at + 3] in (["/", "12"], ["in", "12"]) and not _sized(words[at - 1]):
             whole, passed = "pitch", at + 2
+        if whole == token.text:
+            found.append(token)
+            continue
         found += [Token(word, token.start, token.end) for word in whole.split()]
     return found
 

@@ -13,6 +13,7 @@ _ENDS = frozenset(("", ",", ".", ";", "!", "?", ")"))
 _ON = _ENDS | frozenset("and so but when if because".split())
 _AT = frozenset("at by around about before after until till".split())
 _WAS = frozenset("was is be it's it it'll".split())  # about 9 this morning: how cold it was
+_AT_OR_WAS = _AT | _WAS | {"a"}
 _MERIDIEM, _I = frozenset(("am", "pm")), frozenset("i we".split())  # dew point 10, am I getting frost
 _OF_DAY = frozenset("morning afternoon evening".split())
 _BUILT = frozenset(
@@ -90,7 +91,7 @@ def _hour(words: Sequence[str], at: int) -> bool:
         return after in _ON  # the heater's been going since six
     if before == "past":
         return after in _ON and (earlier in ("half", "quarter") or earlier in SMALL)
-    return before == "to" and earlier == "quarter" and after in _ON and at > 2 and words[at - 3] in _AT | _WAS | {"a"}
+    return before == "to" and earlier == "quarter" and after in _ON and at > 2 and words[at - 3] in _AT_OR_WAS
 
 
 def _quarter(words: Sequence[str], at: int) -> bool:

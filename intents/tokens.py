@@ -68,7 +68,7 @@ def tokenize(text: str) -> list[Token]:
     for match in _PIECE.finditer(plain):
         found = match.group()
         if match.lastgroup == "word" and found[-1] != "x" and found[-2:] not in _ENDINGS and found != "o":  # nearly all
-            tokens.append(Token(found, match.start(), match.end()))
+            tokens.append(Token(found, *match.span()))
         elif found == "." and (places[match.start()] if places else match.start()) in ends:
             tokens.append(Token(".", match.start(), match.end()))
         else:

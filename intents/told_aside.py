@@ -83,6 +83,9 @@ CUES = (
 )  # fmt: skip
 
 
+_STOPS = ENDS - {","}
+
+
 @once
 def told_aside(chart: Chart) -> int:
     """Mask of the quantities that the words beside them set aside."""
@@ -124,7 +127,7 @@ def _of_stuff(words: Sequence[str], reading: Reading) -> bool:
     if isinstance(reading.value, Length) and reading.value.unit in ("ft", "m") and after in (["of", "it"], ["of", "them"]):
         return not _NAILS.isdisjoint(words)
     named = words[reading.end - 1] in _METAL and (words[reading.end - 1] not in _OUNCES or not _SHEET.isdisjoint(after))
-    if named or not (_METAL | {"worth", "rule"}).isdisjoint(after[:1]):
+    if named or (after[:1] and (after[0] in _METAL or after[0] in ("worth", "rule"))):
         return True
     if before[-1:] == ["is"] and not _BUILDINGS.isdisjoint(before) and after[:1] in (["wide"], ["long"], ["deep"], ["across"]):
         return True
@@ -136,7 +139,7 @@ def _says_or_is(words: Sequence[str], reading: Reading) -> bool:
     before = words[max(0, reading.start - _BEHIND) : reading.start]
     stop = max((at + 1 for at, word in enumerate(before) if word in ENDS), default=0)
     before = [word for word in before[stop:] if word != "about"]
-    if not before or (_HEADS | _PERSON).isdisjoint(before):
+    if not before or (_HEADS.isdisjoint(before) and _PERSON.isdisjoint(before)):
         return False
     if isinstance(reading.value, Length) and before[-1] in _SAYS:
         return True
@@ -204,7 +207,7 @@ def _told_to_ignore(before: Sequence[str]) -> bool:
 def _dismissed(words: Sequence[str], reading: Reading) -> bool:
     """Whether what comes after tells that it does not matter: | 24 but that's going elsewhere."""
     after = words[reading.end : reading.end + _FAR]
-    said = next((n for n, word in enumerate(after) if word[:1].isdecimal() or word in SMALL or word in ENDS - {","}), len(after))
+    said = next((n for n, word in enumerate(after) if word[:1].isdecimal() or word in SMALL or word in _STOPS), len(after))
     if "but" in after[:said] and any(pair in _WANTS for pair in pairwise(after)):
         return True  # the front has five openings but I only want the back's
     for n, word in enumerate(after[:said]):

@@ -23,6 +23,8 @@ FILE = "encoder.npz"
 MOST = 64  # pieces of a sentence
 MOST_KEPT = 20_000  # words whose pieces are kept
 HEAD = 32  # numbers of a state that one head attends by
+SCALE, CUBE, ROOT = np.float32(HEAD**-0.5), np.float32(0.044715), np.float32(0.7978845608)  # of attention; of GELU (tanh)
+ONE, HALF, LEAST = np.float32(1), np.float32(0.5), np.float32(1e-12)
 CLS, SEP, UNKNOWN, ANY_KIND = 0, 1, 2, 3  # rows of the embedding
 Floats = np.ndarray[Any, np.dtype[np.float32]]
 
@@ -49,11 +51,16 @@ class Encoder:
                 rows += self._words_of(sign.word)
         rows = [*rows[: MOST - 1], SEP]
         a = self.arrays
-        state: Floats = a["embed"][rows] * a["embed_scale"][rows]
-        for at, unit, size, rank, fine in feats:
-            if at < MOST - 1:
-                state[at] += a["unit"][unit] + a["size"][size] + a["rank"][rank] + a["fine"][fine]
-        state = _norm(state + a["place"][: len(rows)], a["norm"], a["norm_bias"])
+        state: Floats = a["embed"].take(rows, 0) * a["embed_scale"].take(rows, 0)
+        if feats := [each for each in feats if each[0] < MOST - 1]:
+            ats, units, sizes, ranks, fines = map(list, zip(*feats, strict=True))
+            more = a["unit"].take(units, 0)
+            more += a["size"].take(sizes, 0)
+            more += a["rank"].take(ranks, 0)
+            more += a["fine"].take(fines, 0)
+            state[ats] += more
+        state += a["place"][: len(rows)]
+        state = _norm(state, a["norm"], a["norm_bias"])
         for n in range(self.layers):
             state = self._layer(state, n)
         return state, {key: at for key, at in places.items() if at < MOST - 1}
@@ -87,21 +94,30 @@ class Encoder:
 
     def _layer(self, x: Floats, n: int) -> Floats:
         a, (tall, wide) = self.arrays, x.shape
-        q, k, v = (x @ a[f"{n}.qkv"] + a[f"{n}.qkv_bias"]).reshape(tall, 3, wide // HEAD, HEAD).transpose(1, 2, 0, 3)
-        near = _shares(q @ k.transpose(0, 2, 1) * np.float32(HEAD**-0.5))
-        seen = (near @ v).transpose(1, 0, 2).reshape(tall, wide)
-        x = _norm(x + seen @ a[f"{n}.out"] + a[f"{n}.out_bias"], a[f"{n}.norm1"], a[f"{n}.norm1_bias"])
-        h = x @ a[f"{n}.up"] + a[f"{n}.up_bias"]
+        seen = x @ a[f"{n}.qkv"]
+        seen += a[f"{n}.qkv_bias"]
+        q, k, v = seen.reshape(tall, 3, wide // HEAD, HEAD).transpose(1, 2, 0, 3)
+        near = q @ k.transpose(0, 2, 1)
+        near *= SCALE
+        out = (_shares(near) @ v).transpose(1, 0, 2).reshape(tall, wide) @ a[f"{n}.out"]
+        out += x
+        out += a[f"{n}.out_bias"]
+        x = _norm(out, a[f"{n}.norm1"], a[f"{n}.norm1_bias"])
+        h = x @ a[f"{n}.up"]
+        h += a[f"{n}.up_bias"]
         cubed = h * h
         cubed *= h
-        cubed *= np.float32(0.044715)
+        cubed *= CUBE
         cubed += h
-        cubed *= np.float32(0.7978845608)
+        cubed *= ROOT
         np.tanh(cubed, out=cubed)
-        cubed += 1
+        cubed += ONE
         h *= cubed
-        h *= np.float32(0.5)
-        return _norm(x + h @ a[f"{n}.down"] + a[f"{n}.down_bias"], a[f"{n}.norm2"], a[f"{n}.norm2_bias"])
+        h *= HALF
+        out = h @ a[f"{n}.down"]
+        out += x
+        out += a[f"{n}.down_bias"]
+        return _norm(out, a[f"{n}.norm2"], a[f"{n}.norm2_bias"])
 
 
 def pieces_of(word: str, known: dict[str, int], unknown: int) -> list[int]:
@@ -133,14 +149,25 @@ def _parts(word: str) -> list[str]:
 
 
 def _norm(x: Floats, weight: Floats, bias: Floats) -> Floats:
-    x = x - x.mean(-1, keepdims=True)
-    x *= 1 / np.sqrt((x * x).mean(-1, keepdims=True) + np.float32(1e-12))
-    return x * weight + bias  # type: ignore[no-any-return]
+    """In place: each row less its mean, by its spread."""
+    wide = x.shape[-1]
+    x -= np.add.reduce(x, -1, keepdims=True) / wide
+    spread = np.add.reduce(x * x, -1, keepdims=True)
+    spread /= wide
+    spread += LEAST
+    np.sqrt(spread, out=spread)
+    x *= np.divide(ONE, spread, out=spread)
+    x *= weight
+    x += bias
+    return x
 
 
 def _shares(scores: Floats) -> Floats:
-    powers = np.exp(scores - scores.max(-1, keepdims=True))
-    return powers / powers.sum(-1, keepdims=True)  # type: ignore[no-any-return]
+    """In place: scores as shares that add up to 1 in each row."""
+    scores -= np.maximum.reduce(scores, -1, keepdims=True)
+    np.exp(scores, out=scores)
+    scores /= np.add.reduce(scores, -1, keepdims=True)
+    return scores
 
 
 @cache
@@ -159,5 +186,5 @@ def encoder(folder: Path = FOLDER) -> Encoder | None:
             if name == "embed":
                 arrays |= {name: kept[name], f"{name}_scale": scale}
             else:
-                arrays[name] = kept[name].astype(np.float32) * (scale if scale is not None else np.float32(1))
+                arrays[name] = kept[name].astype(np.float32) * (scale if scale is not None else ONE)
     return Encoder(arrays, about)

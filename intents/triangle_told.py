@@ -163,6 +163,8 @@ def out_and_up(chart: Chart, questions: list[Question], topics: Mapping[str, Any
     """Two lengths, one told out and one up, of what leans are rise and run and no sum: staked 9 ft out, tied 12 ft up."""
     words = chart.words
     first = next(iter(questions), None)
+    if LEANERS.isdisjoint(words) and (first is None or first.topic != LADDER):
+        return
     asked = "SLOPE" if _asks_long(words) else "ANGLE" if not _ANGLES.isdisjoint(words) else ""
     ladder = first is not None and first.topic == LADDER and (asked == "ANGLE" or not _ASKS_LONG.isdisjoint(pairwise(words)))
     if (LEANERS.isdisjoint(words) and not ladder) or not _SUMS.isdisjoint(words) or not (asked == "SLOPE" or (asked and ladder)):

@@ -29,7 +29,7 @@ def _to_the_nearest(tokens: list[Token]) -> list[Token]:
 def put_together(tokens: list[Token]) -> list[Token]:
     """The tokens with each such name in one word, a hyphen between or none."""
     tokens = _to_the_nearest(tokens)
-    if _FIRST.isdisjoint(token.text for token in tokens):
+    if _FIRST.isdisjoint([token.text for token in tokens]):
         return tokens
     found: list[Token] = []
     at = 0

@@ -27,8 +27,8 @@ def up_the_slope(chart: Chart, questions: list[Question], topics: Mapping[str, A
 
 def _asked_along(words: list[str]) -> bool:
     for at, word in enumerate(words):
-        rest = [other for other in words[at + 1 :] if other not in _SMALL]
-        led = word in _WAYS and not _FAR.isdisjoint(words[max(0, at - _CLOSE) : at])
-        if led and rest[:1] and rest[0] in _SLOPES:
+        if word not in _WAYS or _FAR.isdisjoint(words[max(0, at - _CLOSE) : at]):
+            continue
+        if next((other for other in words[at + 1 :] if other not in _SMALL), "") in _SLOPES:
             return True
     return False

@@ -30,8 +30,10 @@ _TWO = 2
 def wall_side(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Ask for the side of a wall, where its area and the other side are all that is told."""
     words = chart.words
+    if TOPIC not in topics or not _OTHERS.isdisjoint(words) or (_WALLS.isdisjoint(words) and _AREAS.isdisjoint(words)):
+        return
     asked = _asked(words)
-    if not asked or TOPIC not in topics or not _OTHERS.isdisjoint(words) or (_WALLS | _AREAS).isdisjoint(words):
+    if not asked:
         return
     said = [*quantities(chart, 0, len(words))]
     areas = [reading for reading in said if _is_area(words, reading)]

@@ -103,6 +103,28 @@ class Told:
             ["", *self.near(n), f"at{min(n, 4)}/{count}", f"rank{min(ranks[n], 4)}/{count}"] for n in range(len(self.sizes))
         ]
 
+    @cached_property
+    def own(self) -> list[tuple[list[str], list[str], list[str]]]:
+        """What is seen of each quantity where it does nothing, where it is a length, and where it counts."""
+        found = []
+        most = max(self.sizes)
+        for size, count, mention, beside in zip(self.sizes, self.counts, self.found, self.beside, strict=True):
+            value, bare = mention.reading.value, mention.reading.kind == "number"
+            unit, large, kind = getattr(value, "unit", ""), f"b{_step(size, most)}", "num" if bare else "len"
+            fraction = ["frac"] if value.value.denominator > 1 else []  # type: ignore[union-attr]
+            length = [*beside, f"{kind}{unit}", large, f"v{_doublings(size)}"]
+            found.append(([*beside, kind, f"u{unit}", large, *fraction], length, [*beside, f"v{min(int(count), 12)}"]))
+        return found
+
+    @cached_property
+    def neighbours(self) -> list[tuple[list[str], list[str]]]:
+        """What is seen of each two neighbours whatever they do, with the size of one to the other and without."""
+        found, last = [], len(self.sizes) - 2
+        for n, (words, (one, other)) in enumerate(zip(self.between, pairwise(self.sizes), strict=True)):
+            asked = self.marked if n == last else []
+            found.append((["", *words, f"r{_step(other, one)}", *asked], ["", *words, *asked]))
+        return found
+
     def near(self, n: int) -> list[str]:
         """The words to both sides of a quantity, up to its neighbours."""
         start, end = self.spans[n]
@@ -201,7 +223,7 @@ def shares(told: Told, found: Sequence[Candidate], weights: Mapping[str, Mapping
     return [power / every for power in powers]
 
 
-def _weighed(found: Iterator[Seen], weights: Mapping[str, Mapping[str, int]]) -> float:
+def _weighed(found: Iterable[Seen], weights: Mapping[str, Mapping[str, int]]) -> float:
     """What speaks for a piece by what is seen of it."""
     total = 0
     for part, seen in found:
@@ -211,7 +233,7 @@ def _weighed(found: Iterator[Seen], weights: Mapping[str, Mapping[str, int]]) ->
     return total / SCALE
 
 
-def parts(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[Any, ...], Iterator[Seen]]]:
+def parts(told: Told, sum_: Candidate) -> Iterator[tuple[tuple[Any, ...], Iterable[Seen]]]:
     """All that is seen of a sum: of its pieces, and of the whole."""
     yield from ((key, seen_of(told, key)) for key in keys_of(sum_))
     yield tuple(sum_), _of_all(told, sum_)
@@ -224,48 +246,35 @@ def keys_of(sum_: Candidate) -> list[tuple[Any, ...]]:
     return [*enumerate(roles), *both, *[(kind,) for kind in kinds_of(sum_)]]
 
 
-def seen_of(told: Told, key: tuple[Any, ...]) -> Iterator[Seen]:
+def seen_of(told: Told, key: tuple[Any, ...]) -> list[Seen]:
     """What is seen of a piece."""
     if len(key) == 1:
-        return iter([(key[0], told.words)])
+        return [(key[0], told.words)]
     return _of_one(told, *key) if len(key) == 2 else _of_two(told, *key)
 
 
 def kinds_of(sum_: Candidate) -> list[str]:
     """What sort of sum it is: of what is taken off, added up, done at both ends, halved, shared, counted, left out."""
     roles, half = sum_.roles, sum_.half
-    added, taken = (sum(role[0] == sign for role in roles) for sign in (ADDED, TAKEN))
+    firsts = [role[0] for role in roles]
+    added, taken = firsts.count(ADDED), firsts.count(TAKEN)
     sort = "M" if taken and added < 2 else "X" if taken else "P" if added > 1 else "1"
     kinds = [sort, "m" if taken else "nm"]
     kinds += ["TP"] * (ADDED_TWICE in roles) + ["TM"] * (TAKEN_TWICE in roles) + (["H", f"H{sort}"] if half else [])
     return kinds + ["D"] * (DIVIDES in roles) + [f"C{sort}"] * (OF_NEXT in roles or OF_LAST in roles) + ["I"] * (NOTHING in roles)
 
 
-def _of_one(told: Told, n: int, role: str) -> Iterator[Seen]:
+def _of_one(told: Told, n: int, role: str) -> list[Seen]:
     """What one quantity does: by the words beside it, its place, and its size among the others."""
-    sizes, value, bare = told.sizes, told.found[n].reading.value, told.found[n].reading.kind == "number"
-    seen = [*told.beside[n]]
-    unit = getattr(value, "unit", "")
-    if role == NOTHING:
-        seen += ["num" if bare else "len", f"u{unit}", f"b{_step(sizes[n], max(sizes))}"]
-        seen += ["frac"] if value.value.denominator > 1 else []  # type: ignore[union-attr]
-    elif role in LENGTHWAYS:
-        seen += [f"{'num' if bare else 'len'}{unit}", f"b{_step(sizes[n], max(sizes))}", f"v{_doublings(sizes[n])}"]
-    else:
-        seen.append(f"v{min(int(told.counts[n]), 12)}")
-    yield role, seen
+    nothing, length, count = told.own[n]
+    return [(role, nothing if role == NOTHING else length if role in LENGTHWAYS else count)]
 
 
-def _of_two(told: Told, n: int, role: str, after: str) -> Iterator[Seen]:
+def _of_two(told: Told, n: int, role: str, after: str) -> list[Seen]:
     """What two neighbours do: by the words between, and, of the last two, by what is asked."""
-    sizes = told.sizes
-    part = f"t{role} {after}"
-    seen = ["", *told.between[n], f"r{_step(sizes[n + 1], sizes[n])}"]
-    asked = told.marked if n == len(sizes) - 2 else []
-    yield part, [*seen, *asked]
-    if len(sizes) == 2:
-        part += ">" if sizes[0] > sizes[1] else "<"
-        yield part, ["", *told.between[n], *asked]
+    part, sizes = f"t{role} {after}", told.sizes
+    seen, words = told.neighbours[n]
+    return [(part, seen), (part + (">" if sizes[0] > sizes[1] else "<"), words)] if len(sizes) == 2 else [(part, seen)]
 
 
 def _of_all(told: Told, sum_: Candidate) -> Iterator[Seen]:
