@@ -63,6 +63,8 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
     inside = 0
     starts = [token.start for token in chart.tokens]
     spans = [(heard.start, heard.end) for heard in question.givens.values()]
+    # What is left out is no half of another number: a sixteen foot | two by four.
+    spans += [(at, at + len(text)) for text in question.left if (at := chart.text.find(text)) >= 0]
     for i, start in enumerate(starts):
         for first, last in spans:
             if first <= start < last:
