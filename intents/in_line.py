@@ -6,7 +6,7 @@ beside it: such a reader leaves it out, and says so.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from fractions import Fraction
 from functools import reduce
 from operator import or_
@@ -15,6 +15,7 @@ from typing import NamedTuple
 from intents.chart import Chart, once, quantity_word, span
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
+from intents.second_reader import tokens_of
 from solvers.quantities import Length, Money, Number, Quantity
 
 _KINDS = frozenset("number length plural percent area money pitch temperature weight volume angle".split())
@@ -26,7 +27,7 @@ _MONTHS = frozenset(
     "january february march april june july august september october november december jan feb mar apr jun jul aug sept oct nov"
     " dec".split()
 )
-_NUMBERED = frozenset("docket ticket invoice po ref wo lot plot page drawing dwg permit phone ext".split())
+_NUMBERED = frozenset("docket ticket invoice po ref wo lot plot page drawing dwg permit phone ext job bay".split())
 _NO_STUFF = frozenset(  # what is counted and is none of the job's
     "cups cup teas coffees beers lads guys men blokes helpers hands hours hour minutes minute mins days day weeks week months"
     " years year kids dogs am pm o'clock oclock degrees dollars dollar bucks buck quid euros cents pence".split()
@@ -77,6 +78,15 @@ def let_be(chart: Chart, found: list[Item], passed: int) -> bool:
     """Whether every number of a line is in an item or passed over: one that no reading takes is none to forget."""
     taken = reduce(or_, (span(item.reading.start, item.reading.end) for item in found), passed | chart.kept.get("gone", 0))
     return not any(quantity_word(word) and word[0].isdigit() and not taken >> at & 1 for at, word in enumerate(chart.words))
+
+
+def counts_unused(
+    chart: Chart, question: Question, passed: int = 0, counts: Callable[[Item], bool] = lambda item: True
+) -> list[str]:  # fmt: skip
+    """The whole numbers from two on that are in none of a question's givens, nor left out, nor of something else."""
+    passed |= aside(chart) | reduce(or_, (tokens_of(chart, heard) for heard in question.givens.values()), 0)
+    found = (item.reading for item in items(chart, passed) if item.whole > 1 and counts(item))
+    return [text for r in found if (text := chart.said(r.start, r.end)) not in question.left]
 
 
 def _in_turn(chart: Chart, passed: int, pairs: bool) -> Iterator[Reading]:

@@ -9,16 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from functools import reduce
 from itertools import pairwise
-from operator import or_
 
 from intents.chart import Chart, once, span
 from intents.from_a_stick import TOPIC, kerf_told, length_of
-from intents.in_line import PASSED, Item, aside, heard, inches, items, let_be, said_aside
+from intents.in_line import PASSED, Item, aside, counts_unused, heard, inches, items, let_be, said_aside
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
-from intents.second_reader import tokens_of
 from intents.timber_names import section
 from solvers.quantities import Count, Length, Money, Number, Percent
 from solvers.slots import Parameter
@@ -87,10 +84,7 @@ def sticks_counted(chart: Chart, question: Question, _parameters: tuple[Paramete
     """Ask about a whole number that may be how many sticks there are, and that a question without it let fall."""
     if not question.complete or "sticks" in question.givens:
         return
-    passed = _sections(chart)[0] | aside(chart) | reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0)
-    left = {*question.left}
-    texts = (chart.said(item.reading.start, item.reading.end) for item in items(chart, passed) if item.whole > 1)
-    question.unplaced += [text for text in texts if text not in left]
+    question.unplaced += counts_unused(chart, question, _sections(chart)[0])
     if not PAIRS.isdisjoint(chart.words):
         question.unplaced += [word for word in chart.words if word in PAIRS]
 

@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from intents.chart import Chart
+from intents.coil_told import coil_told, coils_counted
 from intents.in_line import goes_first
 from intents.question import Question
 from intents.sticks_told import sticks_counted, sticks_told
@@ -20,9 +21,11 @@ from solvers.slots import Parameter
 Parameters = tuple[Parameter, ...]
 TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
     "pieces from a stick": (sticks_counted,),
+    "strips from a coil": (coils_counted,),
 }
 WHOLE: dict[str, Callable[[Chart], Question | None]] = {
     "pieces from a stick": sticks_told,
+    "strips from a coil": coil_told,
 }
 MOSTLY = 0.4  # the share from which on lines like this one are mostly about a topic
 
