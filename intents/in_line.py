@@ -21,7 +21,9 @@ from solvers.quantities import Length, Money, Number, Quantity
 _KINDS = frozenset("number length plural percent area money pitch temperature weight volume angle".split())
 PASSED = "…"  # stands in the words between quantities for what is passed over
 _SURE = 0.65  # a quantity no surer than this may be two: six | 4.8, twelve | ten foot
+_SURE_PAIR = 0.6
 _UNIT_WORDS = frozenset("foot feet ft inch inches in mm cm m metre metres meter meters ' \"".split())
+_UNSAID = frozenset("foot feet ft lf".split())  # a unit alone, with no number: LF of casing?
 _ARTICLES = frozenset("one a an".split())
 _MONTHS = frozenset(
     "january february march april june july august september october november december jan feb mar apr jun jul aug sept oct nov"
@@ -99,10 +101,11 @@ def _in_turn(chart: Chart, passed: int, pairs: bool) -> Iterator[Reading]:
 
 
 def _best(chart: Chart, at: int, passed: int, pairs: bool) -> Reading | None:
-    if chart.words[at] == "one" and _one_of_feet(chart, at):
+    if chart.words[at] in _UNSAID or (chart.words[at] == "one" and _one_of_feet(chart, at)):
         return None
     fits = [r for r in chart.every[at] if not passed & span(r.start, r.end) and _is_one(r, pairs)]
-    sure = [r for r in fits if r.sure >= _SURE or (r.kind == "length" and passed >> r.end & 1)]
+    least = {"dims": _SURE_PAIR}
+    sure = [r for r in fits if r.sure >= least.get(r.kind, _SURE) or (r.kind == "length" and passed >> r.end & 1)]
     return max(sure or fits, key=lambda r: (r.end, r.kind != "number", r.sure), default=None)
 
 

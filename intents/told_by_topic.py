@@ -16,16 +16,19 @@ from intents.coil_told import coil_told, coils_counted
 from intents.in_line import goes_first
 from intents.question import Question
 from intents.sticks_told import sticks_counted, sticks_told
+from intents.trim_told import trim_counted, trim_told
 from solvers.slots import Parameter
 
 Parameters = tuple[Parameter, ...]
 TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
     "pieces from a stick": (sticks_counted,),
     "strips from a coil": (coils_counted,),
+    "trim round openings": (trim_counted,),
 }
 WHOLE: dict[str, Callable[[Chart], Question | None]] = {
     "pieces from a stick": sticks_told,
     "strips from a coil": coil_told,
+    "trim round openings": trim_told,
 }
 MOSTLY = 0.4  # the share from which on lines like this one are mostly about a topic
 
