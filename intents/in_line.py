@@ -16,7 +16,7 @@ from intents.chart import Chart, once, quantity_word, span
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
 from intents.second_reader import tokens_of
-from solvers.quantities import Length, Money, Number, Quantity
+from solvers.quantities import Length, Money, Number, Quantity, Weight
 
 _KINDS = frozenset("number length plural percent area money pitch temperature weight volume angle".split())
 PASSED = "…"  # stands in the words between quantities for what is passed over
@@ -34,6 +34,7 @@ _NO_STUFF = frozenset(  # what is counted and is none of the job's
     "cups cup teas coffees beers lads guys men blokes helpers hands hours hour minutes minute mins days day weeks week months"
     " years year kids dogs am pm o'clock oclock degrees dollars dollar bucks buck quid euros cents pence".split()
 )
+_HOLDERS, _NEAR = frozenset("trailer truck van ute pickup lorry".split()), 5
 _FAMILY = frozenset("she he she's he's lad lads son daughter kid boy girl wife lad's son's daughter's turned turns".split())
 _ENDS, _OUTSIDE = frozenset(".,;!?") | {""}, frozenset("out outside here today zero freezing this and ,".split())
 _OF_US = frozenset(("us", "tea", "coffee", "beer"))
@@ -41,7 +42,7 @@ _EACH = frozenset("a an each per apiece the every /".split())
 _PRICED = frozenset("at for cost costs are is they're theyre price paid @ was were be".split())
 _CENTS = 2  # digits of them
 _HUNDRED_FEET = 1200  # inches
-_HOURS, _MINUTES = 24, 60
+_HOURS, _MINUTES, _PITCH_OF = 24, 60, "12"  # 6:12 is a pitch
 _MARKS = frozenset(("$", "£", "€"))
 _YEARS = range(1850, 2101)
 
@@ -141,7 +142,7 @@ def aside(chart: Chart) -> int:
     for reading in (r for row in chart.every for r in row):
         counted = words[reading.end] in _NO_STUFF or words[reading.end : reading.end + 2] in (["of", us] for us in _OF_US)
         counted = counted or _age_or_weather(words, reading)
-        if isinstance(reading.value, Money) or (reading.kind == "number" and counted):
+        if isinstance(reading.value, Money | Weight) or _held(words, reading) or (reading.kind == "number" and counted):
             mask |= span(reading.start, reading.end)
     return mask
 
@@ -150,7 +151,7 @@ def _is_hour(words: list[str], at: int) -> bool:
     """Whether an hour begins there: 11:15, 13:00."""
     hour, colon, minutes = words[at : at + 3]
     told = colon == ":" and hour.isdecimal() and minutes.isdecimal() and len(minutes) == _CENTS
-    return told and int(hour) < _HOURS and int(minutes) < _MINUTES
+    return told and int(hour) < _HOURS and int(minutes) < _MINUTES and minutes != _PITCH_OF
 
 
 def _of_else(chart: Chart, words: list[str], at: int) -> bool:
@@ -163,6 +164,11 @@ def _of_else(chart: Chart, words: list[str], at: int) -> bool:
     if words[at].isdecimal() and int(words[at]) in _YEARS and before in ("in", "since") and after not in _UNIT_WORDS:
         return True
     return words[at][-1 - _CENTS] == "." and before in _PRICED and after in _EACH if len(words[at]) > _CENTS else False
+
+
+def _held(words: list[str], reading: Reading) -> bool:
+    """Whether a number is what a trailer or a van takes: I can fit maybe fifty sheets in the trailer."""
+    return reading.kind == "number" and not _HOLDERS.isdisjoint(words[reading.end : reading.end + _NEAR])
 
 
 def _age_or_weather(words: list[str], reading: Reading) -> bool:
@@ -201,6 +207,13 @@ def inches(value: object) -> Fraction:
     if isinstance(value, Length):
         return Fraction(value.to("in").value)
     return value.value if isinstance(value, Number) else Fraction(0)
+
+
+def leave_aside(chart: Chart, question: Question) -> None:
+    """Leave out, and say so, what has no place in a question and is clearly of something else."""
+    texts = {*said_aside(chart, aside(chart))}
+    question.left += [text for text in question.unplaced if text in texts]
+    question.unplaced = [text for text in question.unplaced if text not in texts]
 
 
 def goes_first(chart: Chart, questions: list[Question], told: Question) -> None:

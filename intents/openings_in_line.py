@@ -15,7 +15,7 @@ from intents.in_line import Item, items
 from intents.listed import Amount
 from intents.listed_openings import NAMES, lengths_of
 from intents.question import Heard
-from intents.reading import Dims
+from intents.reading import Dims, Reading
 from intents.stated_units import stated_metric
 from solvers.quantities import Length, Number, Quantity
 from solvers.slots import Opening
@@ -39,11 +39,12 @@ _UNITS_SAID = {"inches": "in", "millimetres": "mm", "millimeters": "mm", "mm": "
 
 
 class Sized(NamedTuple):
-    """An opening's two sides: the tokens they were said in, and width and height."""
+    """Two sides: the tokens they were said in, width and height, and each as it was read."""
 
     start: int
     end: int
     sides: tuple[Quantity, Quantity]
+    parts: tuple[Reading, Reading]
 
 
 class Openings(NamedTuple):
@@ -84,7 +85,7 @@ def _sizes(found: list[Item]) -> tuple[list[Sized], list[Item]]:
     """The sizes of two sides, said by each other or named one after another, and the other quantities."""
     sizes, singles, at = list[Sized](), list[Item](), 0
     while at < len(found):
-        size, used = _size(found, at)
+        size, used = size_at(found, at)
         if size is None:
             singles.append(found[at])
         else:
@@ -93,27 +94,32 @@ def _sizes(found: list[Item]) -> tuple[list[Sized], list[Item]]:
     return sizes, singles
 
 
-def _size(found: list[Item], at: int) -> tuple[Sized | None, int]:
+def size_at(found: list[Item], at: int, wide: frozenset[str] = _WIDE) -> tuple[Sized | None, int]:
+    """A size of two sides that begins with an item, by which word names its width, and how many items it takes."""
     item, after = found[at], found[at + 1] if at + 1 < len(found) else None
     value, start, end = item.reading.value, item.reading.start, item.reading.end
     if isinstance(value, Dims):
-        wide, high = (part.value for part in value.parts)
-        sides = (high, wide) if item.after[:1] and item.after[0] in _WIDE and _said_high(item) else (wide, high)
-        return Sized(start, end, sides), 1  # type: ignore[arg-type]
+        one, two = value.parts
+        turned = item.after[:1] and item.after[0] in wide and _said_high(item)
+        return _sized(start, end, *((two, one) if turned else (one, two))), 1
     if not isinstance(value, Length | Number):
         return None, 1
     if item.after[:2] == ("each", "way") or item.after[:1] == ("square",):
-        return Sized(start, end, (value, value)), 1
+        return _sized(start, end, item.reading, item.reading), 1
     if after is None or not isinstance(after.reading.value, Length | Number) or len(item.after) > 3:
         return None, 1
-    led = item.after[:1] and item.after[0] in _WIDE | _HIGH and {*item.after[1:]} <= _JOINS
-    first = led and item.after[0] in _WIDE
+    led = item.after[:1] and item.after[0] in wide | _HIGH and {*item.after[1:]} <= _JOINS
+    first = led and item.after[0] in wide
     other = after.after[0] if after.after else ""
-    named = other in (_HIGH if first else _WIDE) or (led and len(item.after) > 1)
+    named = other in (_HIGH if first else wide) or (led and len(item.after) > 1)
     if not led or not named:
         return None, 1
-    sides = (value, after.reading.value) if first else (after.reading.value, value)
-    return Sized(start, after.reading.end, sides), 2
+    ways = (item.reading, after.reading) if first else (after.reading, item.reading)
+    return _sized(start, after.reading.end, *ways), 2
+
+
+def _sized(start: int, end: int, one: Reading, other: Reading) -> Sized:
+    return Sized(start, end, (one.value, other.value), (one, other))  # type: ignore[arg-type]
 
 
 def _said_high(item: Item) -> bool:

@@ -15,6 +15,7 @@ from intents.chart import Chart
 from intents.coil_told import coil_told, coils_counted
 from intents.in_line import goes_first
 from intents.question import Question
+from intents.sheets_alike import sheets_left, sheets_whole
 from intents.sticks_told import sticks_counted, sticks_told
 from intents.trim_told import trim_counted, trim_told
 from solvers.slots import Parameter
@@ -22,11 +23,13 @@ from solvers.slots import Parameter
 Parameters = tuple[Parameter, ...]
 TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
     "pieces from a stick": (sticks_counted,),
+    "sheets": (sheets_left,),
     "strips from a coil": (coils_counted,),
     "trim round openings": (trim_counted,),
 }
 WHOLE: dict[str, Callable[[Chart], Question | None]] = {
     "pieces from a stick": sticks_told,
+    "sheets": sheets_whole,
     "strips from a coil": coil_told,
     "trim round openings": trim_told,
 }
