@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from intents.chart import Chart, quantities
 from intents.expressions import expression
+from intents.from_a_stick import TOPIC as PIECES
 from intents.from_a_stick import from_a_stick
 from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
@@ -135,7 +136,8 @@ def _tells_no_money(words: Sequence[str], question: Question) -> bool:
 def area_rather(chart: Chart, reading: Reading) -> None:
     """Leave out how high or long a gable is where it is asked how much ply or felt covers it, and its area is another way; and
     boards where it is asked how high courses come."""
-    if (stick := from_a_stick(chart)) is not None:
+    told = reading.questions[:1] and reading.questions[0].topic == PIECES and reading.questions[0].plain
+    if not told and (stick := from_a_stick(chart)) is not None:
         reading.questions = [stick]
         return
     reading.questions = [_rather_a_rake(chart, question) for question in reading.questions]

@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 from itertools import pairwise
 
-from intents.chart import Chart, longest
+from intents.chart import Chart
+from intents.in_line import items
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.quantities import Count, Length, Number
@@ -32,7 +33,7 @@ _ELSE = frozenset(
     "waste percent cost price each cover row rows run fence deck trim fascia angle joist joists degrees pitch height rise "
     "lap slope need order buy".split()
 )
-_KERF = frozenset(("kerf", "blade"))
+_KERF, _CUT = frozenset(("kerf", "blade")), frozenset(("cut", "cuts", "saw"))
 _KINDS = ("length", "number", "plural")
 _AND_COUNT = 3
 _PLAIN_FEET, _MM, _KERF_TO = 24, 100, Fraction(1, 2)
@@ -43,7 +44,7 @@ def from_a_stick(chart: Chart) -> Question | None:
     words = chart.words
     if ("how", "many") not in pairwise(words):
         return None
-    kerf, sizes = _kerf(chart, list(_sizes(chart)))
+    kerf, sizes = kerf_told(chart, list(_sizes(chart)))
     sticks, sizes = _so_many(chart, sizes)
     if len(sizes) != 2 or (kerf is None and not _KERF.isdisjoint(words)):
         return None
@@ -52,7 +53,7 @@ def from_a_stick(chart: Chart) -> Question | None:
     if roles is None:
         return None
     piece, stock = roles
-    givens = {"piece": _length(chart, piece, stock, False), "stock": _length(chart, stock, piece, True)}
+    givens = {"piece": length_of(chart, piece, stock, False), "stock": length_of(chart, stock, piece, True)}
     if givens["piece"].value.to("in").value > givens["stock"].value.to("in").value:
         return None
     more = {name: heard for name, heard in (("kerf", kerf), ("sticks", sticks)) if heard is not None}
@@ -66,7 +67,7 @@ def _sizes(chart: Chart) -> Iterator[Reading]:
         article = reading.end == reading.start + 1 and chart.words[reading.start] in _ARTICLES
         return isinstance(reading.value, Length | Number) and reading.kind in _KINDS and not article
 
-    return longest(chart, 0, len(chart.words), is_size)
+    return iter([item.reading for item in items(chart) if is_size(item.reading)])
 
 
 def _so_many(chart: Chart, sizes: list[Reading]) -> tuple[Heard | None, list[Reading]]:
@@ -143,10 +144,11 @@ def _said(chart: Chart, heard: Heard | None) -> set[str]:
     return set() if heard is None else {t.text for t in chart.tokens if heard.start <= t.start < heard.end}
 
 
-def _kerf(chart: Chart, sizes: list[Reading]) -> tuple[Heard | None, list[Reading]]:
+def kerf_told(chart: Chart, sizes: list[Reading]) -> tuple[Heard | None, list[Reading]]:
     """The kerf, where it is told ("kerf 1/8", "the blade takes an eighth"), and the sizes besides."""
     words = [*chart.words, "", ""]
-    at = next((i for i, word in enumerate(words) if word in _KERF), -1)
+    cuts = (r.end for r in sizes if words[r.end] in _CUT and _is_kerf(r))  # 3 mm cut
+    at = next((i for i, word in enumerate(words) if word in _KERF), next(cuts, -1))
     if at < 0:
         return None, sizes
     if words[at - 1] == "no":
@@ -169,7 +171,7 @@ def _is_kerf(reading: Reading) -> bool:
     return 0 < size <= _KERF_TO
 
 
-def _length(chart: Chart, reading: Reading, other: Reading, long: bool) -> Heard:
+def length_of(chart: Chart, reading: Reading, other: Reading, long: bool) -> Heard:
     """A size, in the unit that was said, or that it is told in beside the other: inches from so many feet."""
     value, beside = reading.value, other.value
     assert isinstance(value, Length | Number)

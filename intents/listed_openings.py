@@ -11,7 +11,7 @@ from intents.reading import Dims, Reading
 from solvers.quantities import Length, Quantity
 from solvers.slots import Opening
 
-_ONE = {
+NAMES = {
     "wdw": "window", "wdws": "window", "dor": "door",
     "window": "window", "win": "window", "wins": "window", "windows": "window", "door": "door", "doors": "door",
     "opening": "opening", "openings": "opening",
@@ -69,7 +69,7 @@ _COUNTED = frozenset((",", "each", "of", "measuring", "all"))
 _AT = frozenset(("at", "of", "@"))
 _THERE = frozenset(("it", "there", "that", "the", "this"))
 # An opening, besides numbers.
-_BEGINS = frozenset((*_ONE, *_KINDS, *_LEADS, "oh", "there", "a", "an", "one", "another", "(", *PAIRS))
+_BEGINS = frozenset((*NAMES, *_KINDS, *_LEADS, "oh", "there", "a", "an", "one", "another", "(", *PAIRS))
 _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _SIDES = _WIDE | _HIGH
@@ -83,10 +83,10 @@ _USUAL_DOOR, _NARROWEST = Fraction(36), 18  # inches
 def openings(listing: Listing) -> Iterator[Reading]:
     """The lists of openings, with shorter beginnings of each, and "no openings"."""
     for i in range(len(listing.tokens)):
-        if listing.words[i] in _NONE and listing.words[i + 1] in _ONE:
-            end = i + 2 + 2 * (listing.words[i + 2] in ("or", "and", "nor") and listing.words[i + 3] in _ONE)
+        if listing.words[i] in _NONE and listing.words[i + 1] in NAMES:
+            end = i + 2 + 2 * (listing.words[i + 2] in ("or", "and", "nor") and listing.words[i + 3] in NAMES)
             yield Reading("openings", i, end, ())
-    if _ONE.keys().isdisjoint(listing.words) and not _unnamed(listing):
+    if NAMES.keys().isdisjoint(listing.words) and not _unnamed(listing):
         return
     for chain in chains(listing, lambda i: _item(listing, i), lambda before, item, separated: separated or item.led):
         if not chain[0].what:
@@ -116,7 +116,8 @@ def _item(listing: Listing, i: int) -> Item | None:
     whole = [(at, 1)] if _door_by(listing, at) else []
     for after, count in (*whole, *listing.counts(at), (at, 1)):
         end = after + 2 * (listing.words[after : after + 2] == ["no", "."] and after > at)  # 1 no. opening
-        found = _named_first(listing, end) or _door_by(listing, end) or _sized_first(listing, end) or _pair_door(listing, end)
+        found = _named_first(listing, end, end > at) or _door_by(listing, end)
+        found = found or _sized_first(listing, end) or _pair_door(listing, end)
         if found is None and (end > at or led):
             found = _bare_size(listing, start, at, end)
         if found is not None:
@@ -148,10 +149,12 @@ def _past_place(listing: Listing, end: int) -> int:
     return at + 2 + (listing.words[at + 2] == "wall" and listing.words[at + 1] not in ("it", "there"))
 
 
-def _named_first(listing: Listing, i: int) -> Item | None:
-    """Windows 3 by 4."""
+def _named_first(listing: Listing, i: int, counted: bool = False) -> Item | None:
+    """Windows 3 by 4; after so many, of whatever kind they are: four | sash windows 3 by 4."""
     at = listing.past(i, _KINDS)
-    what = _ONE.get(listing.words[at])
+    if counted and listing.words[at] not in NAMES and listing.words[at] not in _OF_AREA:
+        at = _past_unheard_kind(listing, at)
+    what = NAMES.get(listing.words[at])
     if what is None:
         return None
     told = listing.past(at + 1, _MARKS, 1)  # windows (2) 3 by 4; openings 4 at 3 by 4
@@ -173,12 +176,12 @@ def _sized_first(listing: Listing, i: int) -> Item | None:
     found = _sizes(listing, i)
     if found is None:
         return None
-    if (door := listing.past(found[0] + 1, _KINDS)) and _ONE.get(listing.words[door]) == "door":  # six by six eight slider
+    if (door := listing.past(found[0] + 1, _KINDS)) and NAMES.get(listing.words[door]) == "door":  # six by six eight slider
         found = _and_inches(listing, *found)
     at = listing.past(found[0], _KINDS)
-    if listing.words[at] not in _ONE:
+    if listing.words[at] not in NAMES:
         at = _past_unheard_kind(listing, at)
-    what = _ONE.get(listing.words[at])
+    what = NAMES.get(listing.words[at])
     return Item(i, at + 1, found[1], what=what) if what else None
 
 
@@ -195,7 +198,7 @@ def _first_told(listing: Listing) -> int:
     """The first token that is a size or an opening."""
     if listing.first < 0:
         count = len(listing.words)
-        listing.first = next((k for k in range(count) if listing.number_at(k) or listing.words[k] in _ONE), count)
+        listing.first = next((k for k in range(count) if listing.number_at(k) or listing.words[k] in NAMES), count)
     return listing.first
 
 
@@ -219,7 +222,7 @@ def _past_unheard_kind(listing: Listing, at: int) -> int:
         kind = listing.words[end - 1]
         if not kind.isalpha() or kind in _NO_KIND or listing.number_at(end - 1):
             return at
-        if listing.words[end] in _ONE:
+        if listing.words[end] in NAMES:
             return end
     return at
 
@@ -287,7 +290,7 @@ def _and_inches(listing: Listing, end: int, sizes: tuple[Amount, ...]) -> tuple[
 def _pair_door(listing: Listing, i: int) -> Item | None:
     """A 6 8 door is 6 ft 8 in high, as the trade says it; a 2 8 6 8 door has its width as well."""
     at, digits = _digits(listing, i, 4)
-    if len(digits) not in (2, 4) or _ONE.get(listing.words[at]) != "door" or digits[-2] not in (6, 7, 8):
+    if len(digits) not in (2, 4) or NAMES.get(listing.words[at]) != "door" or digits[-2] not in (6, 7, 8):
         return None
     high = Amount(at, _feet(*digits[-2:]), "in", "ft")
     wide = Amount(at, _feet(*digits[:2]) if len(digits) == 4 else _USUAL_DOOR, "in", "ft")
@@ -354,21 +357,21 @@ def _reading(listing: Listing, items: list[Item]) -> Reading:
     sure, what = min(item.sure for item in items), "opening"
     for item in items:
         what = item.what or what
-        (width, height), doubt = _lengths(listing, item.sizes, what)
+        (width, height), doubt = lengths_of(listing.metric, item.sizes, what)
         sure *= doubt
         value.append(Opening(item.count, width, height, what, item.assumed))
     return Reading("openings", items[0].start, items[-1].end, tuple(value), sure)
 
 
-def _lengths(listing: Listing, sizes: tuple[Amount, ...], what: str) -> tuple[tuple[Length, Length], float]:
-    """Width and height with the unit people leave out, and how sure that is."""
+def lengths_of(metric: str, sizes: tuple[Amount, ...], what: str) -> tuple[tuple[Length, Length], float]:
+    """Width and height with the unit people leave out, and how sure that is; `metric` is a unit said elsewhere."""
     bare = [amount.value for amount in sizes if not amount.unit]
     unit, doubt = "ft", 1.0
     if bare and max(map(abs, bare)) >= _MM_FROM:
         unit = "mm"
     elif bare and max(map(abs, bare)) >= _INCHES_FROM:
         unit = "in"
-    elif bare and listing.metric in METRIC and max(map(abs, bare)) < 6:
+    elif bare and metric in METRIC and max(map(abs, bare)) < 6:
         unit = "m"
     elif bare and ((what == "vent" and _small_vent(bare)) or min(map(abs, bare)) >= _DOUBT_FROM):
         unit, doubt = "in", 0.8

@@ -66,6 +66,8 @@ def cut_off(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
         return []
     inside = 0
     spans = [(heard.start, heard.end) for heard in question.givens.values()]
+    # What is left out is no half of another number: a sixteen foot | two by four.
+    spans += [(at, at + len(text)) for text in question.left if (at := chart.text.find(text)) >= 0]
     for i, token in enumerate(chart.tokens):
         start = token.start
         for first, last in spans:

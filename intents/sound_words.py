@@ -93,6 +93,10 @@ def surely(word: str, before: str, after: str, following: str, then: str) -> boo
     """
     if word == "for" and (after in ("eighths", "sixteenths") or (before in SIZES and after in SIZES)):
         return True
-    if word == "for" and before == "for" and after in NAMES:
+    if word == "for" and before in ("for", "theres", "there's") and after in NAMES:
         return True
+    if after == "of" and following in ("them", "em", "those") and word in ("to", "too", "for"):
+        return True  # we got too of em
+    if word == "for" and before == "many" and after in ("inch", "foot") and following[-1:] == "s":
+        return True  # how many for inch strips
     return word == "too" and after in SIZES and following in NUMBERS and then in SIZES

@@ -2,6 +2,9 @@
 
 Each reader sees a question that is about its topic, whether a rule or what was learned says so, and gives the quantities of the
 line the places that the words leave them; where the words leave more than one, it changes nothing and the question is asked.
+
+A reader of a whole line takes every number of it or none, so that its question goes before what was read of another topic, where
+such lines are mostly about its own.
 """
 
 from __future__ import annotations
@@ -9,15 +12,39 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from intents.chart import Chart
+from intents.coil_told import coil_told, coils_counted
+from intents.in_line import goes_first
 from intents.question import Question
+from intents.sheets_alike import sheets_left, sheets_whole
+from intents.sticks_told import sticks_counted, sticks_told
+from intents.trim_told import trim_counted, trim_told
 from solvers.slots import Parameter
 
 Parameters = tuple[Parameter, ...]
-TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {}
+TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
+    "pieces from a stick": (sticks_counted,),
+    "sheets": (sheets_left,),
+    "strips from a coil": (coils_counted,),
+    "trim round openings": (trim_counted,),
+}
+WHOLE: dict[str, Callable[[Chart], Question | None]] = {
+    "pieces from a stick": sticks_told,
+    "sheets": sheets_whole,
+    "strips from a coil": coil_told,
+    "trim round openings": trim_told,
+}
+MOSTLY = 0.4  # the share from which on lines like this one are mostly about a topic
 
 
 def told_by_topic(chart: Chart, questions: list[Question], topics: Mapping[str, Parameters]) -> None:
     """Give the quantities of the first question the places that its topic's own readers find for them."""
-    first = next(iter(questions), None)
-    for reader in TOLD.get(first.topic, ()) if first is not None else ():
-        reader(chart, first, topics[first.topic])
+    likeliest = max(chart.likely, key=chart.likely.__getitem__, default="")
+    whole = WHOLE.get(likeliest) if chart.likely.get(likeliest, 0) >= MOSTLY else None
+    told = whole(chart) if whole is not None else None
+    if told is not None:
+        goes_first(chart, questions, told)
+        return
+    if not questions:
+        return
+    for reader in TOLD.get(questions[0].topic, ()):
+        reader(chart, questions[0], topics[questions[0].topic])

@@ -38,6 +38,8 @@ _COUNTING = frozenset("at @ of no nr off pcs ea each courses pieces parts sided 
 _NO_THINGS = frozenset("across less plus minus times comes goes runs leaves thats this whats".split())
 _BETWEEN = frozenset(", and & by × + wide high long deep up out down".split())  # between the numbers after "in mm:"
 _OTHERS = frozenset("length pitch angle area percent money weight volume temperature".split())
+_OPENINGS = frozenset("window windows door doors opening openings".split())
+_MOST_SIDE, _LEAST_INCHES = {"ft": 20, "m": 10}, 12  # of a side of an opening
 _LEAST_WORDS = 2  # beside the numbers: with fewer, the unit is what they are to be turned into
 _NAMING = 4  # words before a bracket
 _MOST_COUNT = 12  # "4 × 800" counts, "90 × 45" does not
@@ -115,7 +117,17 @@ def _announced(
     if "both" in clause:
         return _given(tokens, words[place], before[-2:] or after[:2], range(start, end))
     numbers = [*before, *after] if clause & _ALL else before or after
+    if not clause & _ALL and not _OPENINGS.isdisjoint(words) and _asked_in(words[place], numbers):
+        return None
     return _given(tokens, words[place], numbers, range(start, end))
+
+
+def _asked_in(unit: str, numbers: list[Reading]) -> bool:
+    """Whether a unit is what the answer is wanted in, as no opening is so big or so small in it: doors 30 x 80, trim, feet."""
+    sizes = [number.value.value for number in numbers if isinstance(number.value, Number)]
+    name = _UNITS[unit]
+    large = bool(sizes) and name in _MOST_SIDE and max(sizes) > _MOST_SIDE[name]
+    return large or (bool(sizes) and name == "inches" and max(sizes) < _LEAST_INCHES)
 
 
 def _named(tokens: list[Token], words: list[str], place: int) -> list[Token] | None:
@@ -156,6 +168,7 @@ def _is_size(words: list[str], number: Reading) -> bool:
     while before >= 0 and words[before] in _LINKS:
         before -= 1
     things = len(after) > 3 and after.endswith("s") and after not in _NO_THINGS and after not in _UNITS
+    things = things or (after in _OPENINGS and 0 < value < _MOST_COUNT)  # 1 door 32 x 80
     counts = after in _COUNTING or things
     small = isinstance(number.value, Number) and number.value.value < _MOST_COUNT
     times = after == "×" and small and literal(words[number.end + 1]) and int(float(words[number.end + 1])) >= 10 * _MOST_COUNT
