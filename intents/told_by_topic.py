@@ -9,15 +9,23 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from intents.chart import Chart
+from intents.joint_told import joint_told
 from intents.question import Question
+from intents.roof_told import roof_told
+from intents.rounded_told import rounded_told
 from solvers.slots import Parameter
 
 Parameters = tuple[Parameter, ...]
-TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {}
+TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
+    "angle off": (joint_told,), "how far open": (joint_told,),
+    "roof area": (roof_told,), "rounded pitch": (rounded_told,),
+}
 
 
 def told_by_topic(chart: Chart, questions: list[Question], topics: Mapping[str, Parameters]) -> None:
     """Give the quantities of the first question the places that its topic's own readers find for them."""
     first = next(iter(questions), None)
-    for reader in TOLD.get(first.topic, ()) if first is not None else ():
+    if first is None:
+        return
+    for reader in TOLD.get(first.topic, ()):
         reader(chart, first, topics[first.topic])
