@@ -31,6 +31,7 @@ def every_size(chart: Chart, fits: Callable[[Reading], bool]) -> list[Row]:
                 done.append((sure, row))
                 continue
             here = [r for r in (*_as_read(chart, at), *_cut_short(chart, at)) if fits(r)]
+            here += [r for n in range(so_far, at) for r in chart.readings[n] if r.end > at and fits(r)]  # foam 3 in
             if len(row) < _MOST:
                 grown += [(sure * PARTED * r.sure, r.end, (*row, r)) for r in here]
             if chart.words[at] in _ARTICLES:

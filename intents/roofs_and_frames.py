@@ -37,6 +37,7 @@ from intents.loads_told import loads_told
 from intents.money_sums import money_sums
 from intents.no_use import no_use
 from intents.not_its_answer import not_its_answer
+from intents.penetration_told import penetration_rather
 from intents.pitch_after_at import pitch_after_at
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
@@ -66,7 +67,7 @@ _WORKS = (
     legs_counted, conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at,
     two_tellers, counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told, bite_asked,
     gaps_counted, how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round,
-    circle_area, dew_at, rounded_rather, told_by_topic, not_its_answer,
+    circle_area, dew_at, rounded_rather, penetration_rather, told_by_topic, not_its_answer,
 )  # fmt: skip
 
 

@@ -9,7 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from intents.chart import Chart
+from intents.jacks_told import jacks_told
 from intents.joint_told import joint_told
+from intents.penetration_told import penetration_told
 from intents.question import Question
 from intents.roof_told import roof_told
 from intents.rounded_told import rounded_told
@@ -18,6 +20,7 @@ from solvers.slots import Parameter
 Parameters = tuple[Parameter, ...]
 TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
     "angle off": (joint_told,), "how far open": (joint_told,),
+    "fastener penetration": (penetration_told,), "jack rafters": (jacks_told,),
     "roof area": (roof_told,), "rounded pitch": (rounded_told,),
 }
 

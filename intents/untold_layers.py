@@ -19,15 +19,18 @@ _KINDS = {
         "sheathing": "sheathing sheeting plywood ply osb",
         "strapping": "strapping straping straps strap batten battens furring lath laths",
         "foam": "foam insulation polyiso styrofoam rockwool eps xps",
+        "drywall": "drywall plasterboard gypsum",
         "cladding": "siding cladding clapboard clapboards shiplap weatherboard weatherboards",
     }.items()
     for word in words.split()
 }
-_JOINS = frozenset("then over on and plus onto & + behind under".split())
-_FIRST = frozenset("with for through : got have got had is".split())  # before a list of layers
+_JOINS = frozenset("then over on and plus onto & + behind under with".split())
+_FIRST = frozenset("with for through : , got have had is".split())  # before a list of layers
 _FASTENERS = frozenset("nail nails screw screws staple staples".split())  # the siding nail
 _SMALL = frozenset("the a my our some".split())
-_AFTER = frozenset("how what whats with into build total going in to so then screw nail fastener ? . ! ;".split()) | {""}
+_AFTER = frozenset(
+    ("", *"how what whats with into build total going in to so then screw nail fastener behind beneath ? . ! ;".split())
+)
 _IS = frozenset("at is are being so ( actual actually really net".split())  # how thick it is follows
 _ON_TOP = _IS | frozenset(("on", "top", "which", "that", "thats", ",", "it"))
 _NAMED_BY = frozenset("of is are being".split())
