@@ -7,14 +7,17 @@ reader takes the first way in which each quantity has a place by the words besid
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import reduce
 from itertools import islice
+from operator import or_
 
-from intents.chart import Chart, quantity_word
-from intents.reading import Dims, Reading
+from intents.chart import Chart, once, span
+from intents.reading import SIZED, Dims, Reading
 
 Row = tuple[Reading, ...]
 WAYS, PARTED = 24, 0.8  # ways that are followed; and how much surer one reading is than the same words read as two
 _ARTICLES = frozenset("a an one for to too ate no".split())  # which may be no number
+HARDLY = 0.2  # how sure what is hardly said is
 _MOST = 9  # quantities of a line that a reader looks at
 
 
@@ -61,9 +64,17 @@ def _cut_short(chart: Chart, at: int) -> Iterator[Reading]:
 
 def _next(chart: Chart, at: int) -> int:
     """The next token that is part of a quantity."""
-    while at < len(chart.words) and not chart.numbers >> at & 1:
+    mask = _said(chart)
+    while at < len(chart.words) and not mask >> at & 1:
         at += 1
     return at
+
+
+@once
+def _said(chart: Chart) -> int:
+    """Mask of the tokens of quantities that are likely to be said: no "a square" of house."""
+    sure = (r for row in chart.readings for r in row if isinstance(r.value, SIZED) and r.sure > HARDLY)
+    return reduce(or_, (span(r.start, r.end) for r in sure), 0)
 
 
 def before(chart: Chart, reading: Reading, row: Sequence[Reading], far: int) -> list[str]:
@@ -93,8 +104,3 @@ def _up_to_stop(words: Sequence[str]) -> Iterator[str]:
 
 
 _STOPS = frozenset(".,;:?!")
-
-
-def has_digits(chart: Chart, reading: Reading) -> bool:
-    """Whether a quantity was said in figures."""
-    return any(quantity_word(word) and word[:1].isdigit() for word in chart.words[reading.start : reading.end])

@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from intents.chart import Chart
-from intents.every_size import Row, after, before, clause, every_size
+from intents.every_size import HARDLY, Row, after, before, clause, every_size
 from intents.fitting import fit
 from intents.placing import heard_as, place_of
 from intents.question import Heard, Question
@@ -20,8 +20,9 @@ from solvers.slots import Parameter
 _KINDS = frozenset("pitch angle length number plural".split())
 _SPACED = frozenset("centres centers centre center oc apart spacing spaced spacings on at every".split())
 _ONE = frozenset("first longest shortest last top".split())
+_IS = (["is"], ["at"], ["of"], ["jack"], ["rafter"], ["one"])
 _CLOSEST, _WIDEST = 8, 48  # in
-_SURE, _NEAR = 0.2, 3
+_NEAR = 3
 
 
 def jacks_told(chart: Chart, question: Question, parameters: tuple[Parameter, ...]) -> None:
@@ -29,7 +30,7 @@ def jacks_told(chart: Chart, question: Question, parameters: tuple[Parameter, ..
     if question.plain:
         return
     places = {p.name: p for p in parameters}
-    for row in every_size(chart, lambda reading: reading.kind in _KINDS and reading.sure > _SURE):
+    for row in every_size(chart, lambda reading: reading.kind in _KINDS and reading.sure > HARDLY):
         given, left = {}, list[str]()
         for reading in row:
             name = _role(chart, reading, row)
@@ -56,7 +57,7 @@ def _role(chart: Chart, reading: Reading, row: Row) -> str:
     rest = clause(after(chart, reading, row, _NEAR))
     if rest[:1] == ["pitch"] or lead[-1:] == ["pitch"]:
         return "pitch"
-    if isinstance(value, Length) and not _ONE.isdisjoint(lead) and lead[-1:] in (["is"], ["at"], ["of"]):
+    if isinstance(value, Length) and not _ONE.isdisjoint(lead) and lead[-1:] in _IS:
         return "left"  # the first jack is 22 inches
     if isinstance(value, Length | Number) and _may_space(value, reading.kind == "plural"):
         return "spacing" if reading.kind == "plural" or not _SPACED.isdisjoint((*lead[-2:], *rest[:2])) else ""

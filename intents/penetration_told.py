@@ -6,7 +6,7 @@ a 12 mm board". What stands right before a screw or nail, or right after it, is 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -32,11 +32,12 @@ _HOLDS = frozenset(
     " frame thread threads anchorage deep".split()
 )
 _ASKS_LONG = frozenset((("how", "long"), ("what", "length"), ("which", "length"), ("what", "size"), ("which", "screw")))
+_LENGTH_OF = frozenset((("what", "length", "of"), ("how", "long", "of")))
 _GAUGED = frozenset(("#", "no", "no.", "number", "gauge"))
 _ENOUGH = frozenset("enough ok okay do does will".split())
 _NEED = frozenset("need needs want wants require requires least".split())
 _ENDED = frozenset(("", ",", ".", "?"))
-_ADJECTIVES, _LIKELY = 3, 0.5
+_ADJECTIVES, _LIKELY = 3, 0.15
 
 Places = Mapping[str, Parameter]
 
@@ -75,7 +76,7 @@ def penetration_rather(chart: Chart, questions: list[Question], topics: Mapping[
     question, words = next(iter(questions), None), chart.words
     if question is None or question.topic not in (TOPIC, *_READ_AS) or _FASTENERS.isdisjoint(words) or _HOLDS.isdisjoint(words):
         return
-    if (not _ASKS_LONG.isdisjoint(pairwise(words)) and "left" not in words) or chart.likely.get(TOPIC, 0) < _LIKELY:
+    if _asks_long(words) or chart.likely.get(TOPIC, 0) < _LIKELY:
         return
     if question.topic == TOPIC and len(questions) == 1:
         return
@@ -83,6 +84,12 @@ def penetration_rather(chart: Chart, questions: list[Question], topics: Mapping[
     if told is not None and (told.wanted is None or question.topic == TOPIC):
         claim, score, manner = told.claim(chart), question.score, question.manner
         questions[:] = [Question(TOPIC, told.givens, score, words=question.words, manner=manner, claim=claim)]
+
+
+def _asks_long(words: Sequence[str]) -> bool:
+    """Whether it is asked how long one should be, and not what length of it is left or ends up in the stud."""
+    asks = any(pair in _ASKS_LONG for pair in pairwise(words))
+    return asks and "left" not in words and not any(trio in _LENGTH_OF for trio in zip(words, words[1:], words[2:], strict=False))
 
 
 def _many(givens: Mapping[str, Heard]) -> int:

@@ -12,7 +12,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import Chart
-from intents.every_size import Row, after, before, clause, every_size
+from intents.every_size import HARDLY, Row, after, before, clause, every_size
 from intents.fitting import fit
 from intents.placing import heard_as, place_of
 from intents.question import Heard, Question
@@ -23,7 +23,7 @@ from solvers.quantities import Angle, Area, Length, Number, Percent, Pitch, Quan
 from solvers.slots import Parameter
 
 TOPIC = "roof area"
-_READ_AS = frozenset(("squares", "rise over a run", "wall area", "gable area", "sloped length", "hip or valley length"))
+_READ_AS = frozenset(("squares", "rise over a run", "wall area", "sloped length", "hip or valley length"))
 _KINDS = frozenset("pitch angle percent area length number".split())
 _OVERHANGS = frozenset(
     "overhang overhangs overhanging oversail eave eaves eves rake rakes verge verges out past beyond hang hangs oh".split()
@@ -35,7 +35,7 @@ _FLAT = _PLANS - {"cover", "covers", "floor", "below"}  # told of a plan in any 
 _WIDE = frozenset("wide width across deep depth".split())
 _LONG = frozenset(("long", "length"))
 _SQUARE, _SIDES = frozenset(("square", "squared", "both", "each")), frozenset(("side", "way", "ways"))
-_ROOFS = frozenset("roof roofs roofing roofed reroofing hip hipped gable gabled pyramid slates tiles shingles tin".split())
+_ROOFS = frozenset("roof roofs roofing roofed reroofing hip hipped pyramid slates tiles tin metal steel".split())
 _WALLED = frozenset("wall walls siding cladding dormer dormers soffit rafter rafters gutter ladder rakes valley".split())
 _AREAS = frozenset("squares area sqft footage m2 m² surface".split())
 _ASKS = frozenset((
@@ -46,11 +46,14 @@ _NONE = frozenset("no zero without nil".split())
 _IN_IT = frozenset("included in already counted includes including".split())
 _WITH_THEM, _ARE = (["with", "the"], ["including", "the"]), (["it", "is"], ["it", "comes"], ["it", "measures"], [",", "it"])
 _LEAST_AREA, _LEAST_SIDE, _MOST_SIDE, _LONG_SIDE = 100, 2, 300, 4  # of a plan with no unit; ft
-_SURE, _NEAR, _FAR = 0.2, 3, 5
+_NEAR, _FAR = 3, 5
 _SQUARES = "SQUARES"
 _NO_OVERHANG = Length(Fraction(0), "in", "none")
 
 _ONE = frozenset(("one", "per", "each", "single", "half"))
+_GABLES = frozenset(
+    "gable gables gabled triangle triangles triangular peak end ends dormer dormers point under attic siding wall".split()
+)
 _WALLS = frozenset(("wall", "gable"))
 _SLOPES_OF_IT = frozenset("slope plane face".split())
 
@@ -69,10 +72,14 @@ def roof_told(chart: Chart, question: Question, parameters: tuple[Parameter, ...
     if _of_one_slope(chart.words) or _of_a_wall(chart, given):
         question.lacking = question.lacking or 1
         return
-    kept = {name: heard for name, heard in question.givens.items() if isinstance(heard.value, str)}
-    question.givens, question.swaps, question.rival = kept | given, [], False
+    question.givens, question.swaps, question.rival = _by_words_alone(question) | given, [], False
     question.unplaced, question.lacking = [], 0
     question.missing = [p.name for p in parameters if p.lacks(question.givens)]
+
+
+def _by_words_alone(question: Question) -> dict[str, Heard]:
+    """What no number tells: that squares are asked for, that there is no waste."""
+    return {name: heard for name, heard in question.givens.items() if isinstance(heard.value, str) or name == "waste"}
 
 
 def _name_what_is_over(chart: Chart, question: Question) -> None:
@@ -100,6 +107,8 @@ def _of_a_wall(chart: Chart, given: Mapping[str, Heard]) -> bool:
 def roof_rather(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Take for a roof's area what was read as squares, or as a rise, where a plan and a pitch are told and an area is asked."""
     question, words = next(iter(questions), None), chart.words
+    if question is not None and question.topic == "gable area" and "roof" in words and _GABLES.isdisjoint(words):
+        question.lacking = question.lacking or 1  # a 6/12 roof, 30 foot wide, area?
     if question is None or question.topic not in _READ_AS or TOPIC not in topics:
         return
     if not _WALLED.isdisjoint(words) or (_AREAS.isdisjoint(words) and _ASKS.isdisjoint(pairwise(words))):
@@ -107,8 +116,9 @@ def roof_rather(chart: Chart, questions: list[Question], topics: Mapping[str, tu
     if _ROOFS.isdisjoint(words) and _FLAT.isdisjoint(words):
         return
     given = _every_place(chart, {p.name: p for p in topics[TOPIC]})
-    if given is None or "pitch" not in given or not {"plan", "width"} & given.keys():
+    if given is None or "pitch" not in given or not ("plan" in given or {"length", "width"} <= given.keys()):
         return
+    given = _by_words_alone(question) | given
     questions[:] = [Question(TOPIC, given, question.score, words=question.words, manner=question.manner)]
 
 
@@ -124,7 +134,7 @@ def _every_place(chart: Chart, places: Places) -> dict[str, Heard] | None:
 def _fits(reading: Reading) -> bool:
     if isinstance(reading.value, Dims):
         return len(reading.value.parts) == 2
-    return reading.kind in _KINDS and reading.sure > _SURE
+    return reading.kind in _KINDS and reading.sure > HARDLY
 
 
 def _placed(chart: Chart, row: Row, places: Places) -> dict[str, Heard] | None:
