@@ -53,6 +53,8 @@ def _verdict(claim: Claim, answer: dict[str, Any]) -> str:
     needed = Fraction(str(answer["value"]))
     if claim.way == "enough":
         return "enough" if value >= needed else "not enough"
+    if claim.way == "wanted":
+        return "yes, it is as much" if needed >= value else "no, it is not as much"
     if claim.way == "same":
         return "yes, that is it" if abs(value - needed) <= SAME else "no, it is not that"
     passed = needed > value if claim.way == "more" else needed < value

@@ -16,7 +16,7 @@ from intents.question import Question
 from intents.untold_layers import kind_of
 from solvers.slots import Layer, Parameter
 
-HELD, LENGTH = "penetration", "fastener length"
+HELD, LENGTH, PENETRATION = "penetration", "fastener length", "fastener penetration"
 _FRAMES = frozenset("stud studs framing frame frames joist joists rafter rafters plate block blocking".split())
 _SMALL = frozenset(("the", "those", "my", "our"))
 
@@ -46,7 +46,7 @@ def held_between(chart: Chart, questions: list[Question], topics: Mapping[str, t
 def held_in(chart: Chart, question: Question) -> None:
     """Without the last layer, where the fastener goes into that and no frame is spoken of."""
     heard, words = question.givens.get("layers"), chart.words
-    if question.topic != LENGTH or heard is None or "into" not in words or not _FRAMES.isdisjoint(words):
+    if question.topic not in (LENGTH, PENETRATION) or heard is None or "into" not in words or not _FRAMES.isdisjoint(words):
         return
     layers = heard.value
     last = layers[-1] if isinstance(layers, tuple) and len(layers) > 1 else None
@@ -64,7 +64,7 @@ def length_rather(chart: Chart, questions: list[Question], _topics: Mapping[str,
     How far one should go in may ask for what is called enough, and is asked about.
     """
     question = next(iter(questions), None)
-    if question is None or question.topic != "fastener penetration":
+    if question is None or question.topic != PENETRATION:
         return
     if "fastener" in question.missing:
         question.topic, question.missing = LENGTH, [HELD, *(name for name in question.missing if name != "fastener")]

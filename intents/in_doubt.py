@@ -110,7 +110,7 @@ def in_doubt(chart: Chart, phrases: Phrases, question: Question) -> list[str]:
         found += _their_length(chart, question)
     found += _off_plumb(chart, question)
     for name in (LAYERS, LEGS):
-        found += _passed_over(chart, question.givens.get(name))
+        found += _passed_over(chart, question, question.givens.get(name))
     found += _cut_dash(chart, question.givens.get("openings"))
     found += taken_back(chart, question)
     return found + _apart(question) + _more_than_another(chart, question) + _misheard_part(chart, phrases)
@@ -286,15 +286,15 @@ def _end_of(chart: Chart, start: int) -> int:
     return max((r.end for r in chart.readings[start] if isinstance(r.value, Quantity)), default=start + 1)
 
 
-def _passed_over(chart: Chart, heard: Heard | None) -> list[str]:
-    """The numbers in the middle of a list put together size by size that are none of its sizes."""
+def _passed_over(chart: Chart, question: Question, heard: Heard | None) -> list[str]:
+    """The numbers in the middle of a list put together size by size that are none of its sizes, nor another given."""
     if heard is None or not isinstance(heard.value, tuple) or not heard.value:
         return []
     start, end = places_of(chart, heard)
     if any(r.end == end and r.value == heard.value for r in chart.readings[start]):
         return []  # it was said in a row
     lengths = [item.thickness if isinstance(item, Layer) else item for item in heard.value]
-    sizes = {size.value for size in lengths if isinstance(size, Length)}
+    sizes = {size.value for size in (*lengths, *(each.value for each in question.givens.values())) if isinstance(size, Length)}
     found, at = [], start
     while at < end:
         last = at

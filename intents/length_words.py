@@ -51,6 +51,7 @@ NOUNS = frozenset(
         "it",
         "there",
         "here",
+        *("plan", "elevation", "section"),  # 24 by 30 in plan
         *"winter summer spring fall autumn january february march june july august december sun shade winters summers".split(),
         *"september october november midsummer midwinter dog monsoon springtime summertime wintertime service".split(),
     ]

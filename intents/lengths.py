@@ -83,9 +83,10 @@ def _yards_and_feet(line: Line, i: int, head: Head) -> Iterator[Reading]:
 _YARDS = frozenset(("yard", "yards", "yd", "yds"))
 _THICK_LAYERS = frozenset(
     "bite penetration foam insulation ply plywood osb polyiso eps xps rigid sheathing strapping strap furring batten battens mesh"
-    " board boards".split()
+    " board boards siding cladding drywall decking deck shiplap plank planks trim".split()
 )
-_AFTER_LAYERS = frozenset((",", "and", "then", "plus", "over", "through", "on", "with", "&", "+"))
+_AFTER_LAYERS = frozenset((*",?.;:&+", "and", "then", "plus", "over", "through", "on", "with", "are", "is"))
+_ENDED = frozenset(("", ",", ".", ";"))
 
 
 def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
@@ -97,6 +98,9 @@ def bare_lengths(line: Line, i: int) -> Iterator[Reading]:
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # channel, inch deep
     if word == "inch" and not led and line.words[i + 1] in _THICK_LAYERS and (not i or line.words[i - 1] in _AFTER_LAYERS):
         yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # 5/8 siding, inch foam
+    after_layer = i > 1 and line.words[i - 1] == "," and line.words[i - 2] in _THICK_LAYERS
+    if word == "inch" and after_layer and line.words[i + 1] in _ENDED:
+        yield _reading(i, i + 1, Fraction(1), "in", 0.9)  # skirt board, inch.
     whose = line.words[i + 2] in _WHOSE or (line.words[i + 2] in ("a", "an") and i > 0 and line.words[i - 1] == "the")
     if word in ("foot", "inch") and not led and line.words[i + 1] == "of" and not whose:
         yield _reading(i, i + 1, Fraction(1), "ft" if word == "foot" else "in", 0.9)  # 5/12, foot of overhang

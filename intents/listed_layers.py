@@ -21,7 +21,7 @@ _ONE = (
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
     "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger "
-    "lining bargeboard rubber"
+    "lining bargeboard rubber plasterboard chipboard"
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
 _HELD_IN = frozenset("solid the stud studs wood timber framing frame my".split())  # 35 in solid wood
@@ -40,7 +40,7 @@ _ROLES = frozenset(
     "past all altogether combined thread threads wanted purchase grab draw shank head heads pilot bit drill washer washers"
     " twice".split()
 )
-_THICK = frozenset(("of", "thick", "a"))
+_THICK, _AT = frozenset(("of", "thick", "a")), frozenset(("at",))
 _NAME_ENDS = frozenset(
     "into to on over with from for behind under at and plus through then is are in how what , ; & + the".split()
 )
@@ -53,7 +53,7 @@ _RESTATES = frozenset("( that thats which actually real really true".split())
 _TRULY = frozenset("true real actual net dressed planed milled".split())
 _ACTUAL = frozenset(("thick", "actual", "actually", "really", "net", ","))
 _QUARTERS = frozenset(("5/4", "five quarter", "five quarters", "five-quarter"))  # boards that are called so are 1 in thick
-_TRIMS = frozenset("trim board boards casing fascia plank planks".split())
+_TRIMS = frozenset("trim board boards casing fascia plank planks decking".split())
 _CALLED = (Fraction(1), Fraction(5, 4), Fraction(3, 2), Fraction(2))  # in; what lumber is called by, and is less
 _OVER = frozenset(("over", "on", "onto", "through"))
 _AFTER_NAMELESS = frozenset(("and", "with", ",", ".", ";", "then"))
@@ -178,9 +178,9 @@ def _several(listing: Listing, i: int) -> Item | None:
         told = listing.words[end] in _SEVERAL
         if not told and (pieces := _pieces(listing, i, end, count)):
             return pieces
-        if not 1 < count <= MOST_ALIKE or (listing.words[i] != "double" and not told):
+        if not (told or count > 1) or not 1 <= count <= MOST_ALIKE or (listing.words[i] != "double" and not told):
             continue
-        at = listing.past(end, _SEVERAL | _THICK, 3)
+        at = listing.past(end, _SEVERAL | _THICK | _AT, 3)
         if told and (each := _each(listing, listing.past(at, _LEADS, 2))):
             return Item(i, each.end + 1, (each,), count, "layer")
         if told and "each" in listing.words[end + 1 : end + 5]:  # two thicknesses overlap, each 5/16
@@ -196,11 +196,12 @@ def _several(listing: Listing, i: int) -> Item | None:
 
 
 def _pieces(listing: Listing, i: int, end: int, count: int) -> Item | None:
-    """Two 3/4 boards, three half inch plies: so many, each under an inch, where the number is a word and the name of several."""
+    """Two 3/4 boards, three half inch plies, two 13 mm plasterboards: so many, each under an inch or told with its unit, where
+    the number is a word and the name of several."""
     if end != i + 1 or not 1 < count <= MOST_ALIKE or not listing.words[i].isalpha():
         return None
     one = _layer(listing, end)
-    if one is None or one.sizes[0].value >= 1 or not one.what.endswith("s"):
+    if one is None or not one.what.endswith("s") or (one.sizes[0].value >= 1 and one.sizes[0].unit not in ("mm", "in")):
         return None
     if any(amount.value < 1 for amount in listing.amounts(i)):
         return None  # three quarter boards

@@ -294,7 +294,7 @@ def _slashed(line: Line, i: int) -> list[Piece]:
         return []
     bottom = words[i + 2]
     size = ORDINALS.get(bottom, 0) if not bottom.isdecimal() else int(bottom) if literal(bottom) else 0
-    if not size or (words[i + 3] == "/" and words[i + 4] != "12"):
+    if not size or (words[i + 3] == "/" and literal(words[i + 4]) and words[i + 4] != "12"):
         return []
     value = Fraction(int(words[i]), size)
     if value == 1 and size not in TAPE:  # 45/45 is two settings, never a fraction

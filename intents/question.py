@@ -29,7 +29,7 @@ class Heard:
 
 @dataclass(frozen=True, slots=True)
 class Claim:
-    """A quantity to hold the answer against ("will 60 do?"): `way` is enough, more or less; tokens start to end."""
+    """A quantity to hold the answer against ("will 60 do?"): `way` is enough, more, less, same or wanted; tokens start to end."""
 
     value: Any
     text: str

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from intents.numbers import Line
 from solvers.quantities import Quantity
 
-STRESSES = frozenset("full good solid whole true actual honest".split())  # between "a" and its inch
+STRESSES = frozenset("full good solid whole true actual honest".split())  # between "a" and its inch or degree
 
 
 @dataclass(slots=True, unsafe_hash=True)
@@ -63,5 +63,5 @@ def heads(line: Line, i: int) -> Iterator[Head]:
             elif after > end:
                 yield Head(after, piece.value, piece.sure * 0.9, piece.also, form)
     if words[i] in ("a", "an"):
-        stressed = words[i + 1] in STRESSES and words[i + 2] in ("inch", "foot")
+        stressed = words[i + 1] in STRESSES and words[i + 2] in ("inch", "foot", "degree")
         yield Head(i + 1 + stressed, Fraction(1), form="one")

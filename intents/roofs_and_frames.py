@@ -37,12 +37,15 @@ from intents.loads_told import loads_told
 from intents.money_sums import money_sums
 from intents.no_use import no_use
 from intents.not_its_answer import not_its_answer
+from intents.penetration_told import penetration_rather
 from intents.pitch_after_at import pitch_after_at
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.range_told import range_told
 from intents.roof_by_heights import roof_by_heights
 from intents.roof_plan import roof_plan
+from intents.roof_told import roof_rather
+from intents.rounded_told import rounded_rather
 from intents.said_anyway import said_anyway
 from intents.sealed_round import sealed_round
 from intents.sheets_told import sheets_told
@@ -60,11 +63,11 @@ _WORKS = (
     each_leg, labels_first, diagonal_told, three_four_five, backwards_slope, rafter_and_run, slope_for, hip_backwards,
     pitch_of_grade, half_round, arc_told, out_and_up, legs_told, leaning_told, roof_by_heights, setting_told, edge_told,
     corner_by_square, how_set, out_by, parts_of_corner, to_each_other, turns_so_far, bay_of_sides, bare_pitch, bare_corner,
-    crown_told, leaning_sides, length_rather, roof_plan, wall_side, range_told, count_is_size, up_the_slope, legs_counted,
-    conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at, two_tellers,
-    counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told, bite_asked, gaps_counted,
-    how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round, circle_area,
-    dew_at, told_by_topic, not_its_answer,
+    crown_told, leaning_sides, length_rather, roof_plan, roof_rather, wall_side, range_told, count_is_size, up_the_slope,
+    legs_counted, conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at,
+    two_tellers, counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told, bite_asked,
+    gaps_counted, how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round,
+    circle_area, dew_at, rounded_rather, penetration_rather, told_by_topic, not_its_answer,
 )  # fmt: skip
 
 

@@ -20,7 +20,8 @@ AS_WRITTEN = {  # slips of words too short to be told by their letters, and word
     "pich": "pitch", "piches": "pitches", "dose": "does", "tux": "tucks", "mill": "mils", "wot": "what",
     "diagnal": "diagonal", "diagnals": "diagonals",
     "centring": "centering", "valy": "valley", "valey": "valley", "rtrn": "return", "retrn": "return", "remmber": "remember",
-    "boxs": "boxes", "boxe": "boxes", "bxs": "boxes", "firring": "furring", "firrings": "furring",
+    "boxs": "boxes", "boxe": "boxes", "bxs": "boxes", "firring": "furring", "firrings": "furring", "sqare": "square",
+    "sqares": "squares", "wast": "waste",
 }  # fmt: skip
 NAMES = frozenset(  # of people, that are no slips of trade words: Dave is no eave
     "dave gary mick steve joe bob tom jim sean liam kev kevin tony paul john johnny pete dan ben sam nick matt "

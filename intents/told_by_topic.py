@@ -14,7 +14,12 @@ from collections.abc import Callable, Mapping
 from intents.chart import Chart
 from intents.coil_told import coil_told, coils_counted
 from intents.in_line import goes_first
+from intents.jacks_told import jacks_told
+from intents.joint_told import joint_told
+from intents.penetration_told import penetration_told
 from intents.question import Question
+from intents.roof_told import roof_told
+from intents.rounded_told import rounded_told
 from intents.sheets_alike import sheets_left, sheets_whole
 from intents.sticks_told import sticks_counted, sticks_told
 from intents.trim_told import trim_counted, trim_told
@@ -22,6 +27,9 @@ from solvers.slots import Parameter
 
 Parameters = tuple[Parameter, ...]
 TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
+    "angle off": (joint_told,), "how far open": (joint_told,),
+    "fastener penetration": (penetration_told,), "jack rafters": (jacks_told,),
+    "roof area": (roof_told,), "rounded pitch": (rounded_told,),
     "pieces from a stick": (sticks_counted,),
     "sheets": (sheets_left,),
     "strips from a coil": (coils_counted,),

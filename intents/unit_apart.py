@@ -34,6 +34,7 @@ _NAMED = frozenset("pitch angle slope corner waste degrees roof spring nearest t
 _SHARED = frozenset("divided divide split multiplied multiply cut".split())  # by 3
 _FACTORS = frozenset("times into over ÷ /".split())
 _LINKS = frozenset("of is at a an : =".split())
+_ANGLES = frozenset("setting settings pitch miter mitre corner corners twelve".split())  # after a number, which has no length
 _COUNTING = frozenset("at @ of no nr off pcs ea each courses pieces parts sided in".split())  # after a number: it counts
 _NO_THINGS = frozenset("across less plus minus times comes goes runs leaves thats this whats".split())
 _BETWEEN = frozenset(", and & by × + wide high long deep up out down".split())  # between the numbers after "in mm:"
@@ -169,7 +170,7 @@ def _is_size(words: list[str], number: Reading) -> bool:
         before -= 1
     things = len(after) > 3 and after.endswith("s") and after not in _NO_THINGS and after not in _UNITS
     things = things or (after in _OPENINGS and 0 < value < _MOST_COUNT)  # 1 door 32 x 80
-    counts = after in _COUNTING or things
+    counts = after in _COUNTING | _ANGLES or things
     small = isinstance(number.value, Number) and number.value.value < _MOST_COUNT
     times = after == "×" and small and literal(words[number.end + 1]) and int(float(words[number.end + 1])) >= 10 * _MOST_COUNT
     one = words[number.start] == "one" and number.end == number.start + 1

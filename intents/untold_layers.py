@@ -19,15 +19,18 @@ _KINDS = {
         "sheathing": "sheathing sheeting plywood ply osb",
         "strapping": "strapping straping straps strap batten battens furring lath laths",
         "foam": "foam insulation polyiso styrofoam rockwool eps xps",
+        "drywall": "drywall plasterboard gypsum",
         "cladding": "siding cladding clapboard clapboards shiplap weatherboard weatherboards",
     }.items()
     for word in words.split()
 }
-_JOINS = frozenset("then over on and plus onto & + behind under".split())
-_FIRST = frozenset("with for through : got have got had is".split())  # before a list of layers
+_JOINS = frozenset("then over on and plus onto & + behind under with".split())
+_FIRST = frozenset("with for through : , got have had is".split())  # before a list of layers
 _FASTENERS = frozenset("nail nails screw screws staple staples".split())  # the siding nail
 _SMALL = frozenset("the a my our some".split())
-_AFTER = frozenset("how what whats with into build total going in to so then screw nail fastener ? . ! ;".split()) | {""}
+_AFTER = frozenset(
+    ("", *"how what whats with into build total going in to so then screw nail fastener behind beneath ? . ! ;".split())
+)
 _IS = frozenset("at is are being so ( actual actually really net".split())  # how thick it is follows
 _ON_TOP = _IS | frozenset(("on", "top", "which", "that", "thats", ",", "it"))
 _NAMED_BY = frozenset("of is are being".split())
@@ -53,6 +56,7 @@ _INCH = frozenset(("in", "inch", "mm", '"'))
 _NUMBERED = frozenset("number no wall screws nails size by".split())
 LEAST_FALLEN = 3  # two, one: counts as often as thicknesses
 MOST_NOMINAL = 8  # in; a whole number of inches said with another is a name: 1x4, 2 by 2
+MOST_SHEET = 30  # mm; battens are told wider
 LEAST_ACTUAL = 10  # what is said of a nominal size is how thick it is while it is less
 
 
@@ -167,7 +171,12 @@ def _stands_bare(listing: Listing, start: int, end: int, first: Amount, second: 
 
 
 def _by_name(listing: Listing, item: Item, first: Amount, second: Amount | None) -> Item | None:
-    """The thickness of a layer said by both its sizes, or by what lumber is called: a 1x4 is 3/4 thick, which is assumed."""
+    """The thickness of a layer said by both its sizes, or by what lumber is called: a 1x4 is 3/4 thick, which is assumed.
+
+    2 x 12 mm ply is two of them.
+    """
+    if second and not first.unit and first.value in (2, 3) and second.unit == "mm" and second.value <= MOST_SHEET:
+        return replace(item, sizes=(second,), count=int(first.value))
     if (second and second.unit in ("mm", "cm")) or first.unit in ("mm", "cm"):
         unit = first.unit or (second.unit if second else "")
         return replace(item, sizes=(replace(first, unit=unit, carries=unit),))

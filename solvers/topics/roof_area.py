@@ -12,7 +12,7 @@ from solvers.exact import Term, cos, sqrt
 from solvers.quantities import Area, Length
 from solvers.registry import topic
 from solvers.roof import rise_per_inch, theta_of
-from solvers.slots import Slot
+from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 Long = Annotated[
@@ -31,6 +31,12 @@ AllRound = Annotated[
 NONE = Length(Fraction(0), "in", "none")
 
 
+class RoofIn(Choice):
+    """What of a roof is asked for in place of its area."""
+
+    SQUARES = "squares"
+
+
 @topic("roof area", "takeoff")
 def roof_area(
     work: Working,
@@ -40,20 +46,28 @@ def roof_area(
     plan: Plan | None = None,
     overhang: AllRound = NONE,
     waste: Waste = TEN_PERCENT,
+    asked: Annotated[RoofIn, Slot("Do you want squares?", name="roof in")] | None = None,
 ) -> None:
     """Area of a roof along its slopes, ft², from the plan of the building and one pitch; gable or hip, it is the same.
 
-    The overhang is level and all round. The waste goes into the squares alone. Refuses a negative pitch. Source: geometry.
+    Where squares are asked for, those are the answer, with the waste, which goes into them alone. The overhang is level and
+    all round. Refuses a negative pitch. Source: geometry.
     """
     flat = _plan(work, length, width, plan, overhang)
     ratio = rise_per_inch(work, pitch)
     factor = work.step("slope factor", sqrt(1 + ratio**2), "so much of slope lies over each foot of plan", "none")
-    area = work.answer("roof area", flat * factor, "the plan, by that factor", "ft2")
     theta = theta_of(work, pitch)
+    why, by_hundreds = "the plan, by that factor", "a hundred square feet each, with the waste"
+    if asked is RoofIn.SQUARES:
+        area = work.step("area", flat * factor, why, "ft2")
+        work.answer("squares with the waste", area * (1 + waste / 100) / 100, by_hundreds, "square", "squares")
+        work.also("roof area", area)
+    else:
+        area = work.answer("roof area", flat * factor, why, "ft2")
+        squares = work.step("squares", area * (1 + waste / 100) / 100, by_hundreds, "square")
+        work.also("squares with the waste", squares)
     work.also("plan area", flat)
     work.also("slope factor", factor)
-    squares = work.step("squares", area * (1 + waste / 100) / 100, "a hundred square feet each, with the waste", "square")
-    work.also("squares with the waste", squares)
     work.also("roof angle", theta)
     work.check("the roof's shadow on the level is its plan", area * cos(theta), "=", flat)
     work.caution("Every slope is taken at that one pitch; dormers are not in it.", HEIGHT_CAUTION)

@@ -11,8 +11,6 @@ from tests.talking import last
     "line",
     [
         "roof is 7 1/4 in 12, 5 1/2 inch rakes, i rounded the pitch off for the peak joint, what gap",
-        "stud bite: 3-1/2 screw less 1 layer 1-1/8 trim, 1 layer 1/2 ply",  # would be added to them
-        "holding depth wanted — 120 mm screw, 60 mm PIR, 25 mm batten, 9 mm OSB",
         "A carton carries 9 soffit vents and we want 40: how many cartons?",  # nine would go into one
     ],
 )
@@ -26,6 +24,8 @@ def test_what_is_no_answer_to_it_is_asked_about(line: str) -> None:
     ("line", "topic", "value"),
     [
         ("peak joint on a 6 in 12", "peak joint", 26.565),
+        ("stud bite: 3-1/2 screw less 1 layer 1-1/8 trim, 1 layer 1/2 ply", "fastener penetration", 1.875),  # not added to them
+        ("holding depth wanted — 120 mm screw, 60 mm PIR, 25 mm batten, 9 mm OSB", "fastener penetration", 26),
         ("screw length through 3/4 siding and 1/2 sheathing, 1 1/4 into the stud", "fastener length", 2.5),
         ("how many boxes of 100 for 1340 screws", "boxes", 14),
         ("twelve flat sides all the same, what should the cut be", "polygon", 15),

@@ -70,5 +70,6 @@ def test_what_the_saw_takes_comes_off() -> None:
     assert last("3 metres less 450 mm", "and off that take 1275 mil")["answer"]["value"] == pytest.approx(1275)
 
 
-def test_a_bite_beside_a_screw_is_asked_about() -> None:
-    assert last("3/4 strp 7/16 osb scr 2 1/2 bite?")["ask"] == "Do you mean a fastener length or a fastener penetration?"
+def test_a_bite_beside_a_screw_is_what_the_screw_holds() -> None:
+    record = last("3/4 strp 7/16 osb scr 2 1/2 bite?")
+    assert (record["topic"], record["answer"]["value"]) == ("fastener penetration", 1.3125)

@@ -13,6 +13,7 @@ from solvers.registry import Worked
 from solvers.roof import Across
 from solvers.slots import Opening
 from solvers.topics.rakes import HipAsked
+from solvers.topics.roof_area import RoofIn
 from tests.working import also, work
 
 
@@ -49,6 +50,12 @@ def test_the_waste_goes_into_the_squares_alone() -> None:
     worked = work("roof area", pitch="5 in12", plan="600 ft2", waste="20 percent")
     assert answer(worked) == pytest.approx(650)
     assert also(worked, "squares with the waste") == pytest.approx(7.8)
+
+
+def test_squares_are_the_answer_where_they_are_asked_for() -> None:
+    worked = work("roof area", pitch="5 in12", plan="600 ft2", waste="20 percent", asked=RoofIn.SQUARES)
+    assert answer(worked) == pytest.approx(7.8)
+    assert also(worked, "roof area") == pytest.approx(650)
 
 
 @pytest.mark.parametrize(("openings", "net"), [((opening(2, 3),), 66), ((opening(2, 3, 2), opening(3, 4)), 48)])
