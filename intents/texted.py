@@ -101,8 +101,8 @@ def respelled(text: str) -> str:
 def texted(tokens: list[Token]) -> list[Token]:
     """The tokens with the short words among them spelled out."""
     said = {token.text for token in tokens}
-    turned = "meter" in said and not _TURNED.isdisjoint(said) and _METRIC.isdisjoint(said)
-    if not turned and _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
+    tokens = _mitered(tokens, said)
+    if _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
         return tokens
     words = ["", *(token.text for token in tokens), "", ""]
     found: list[Token] = []
@@ -113,8 +113,6 @@ def texted(tokens: list[Token]) -> list[Token]:
         whole = _whole(words, at) if token.text in _SHORT or token.text == "an" else token.text
         if token.text == "no" and words[at - 1].isdecimal() and _numbered(words[at + 1 :], int(words[at - 1])):
             whole, passed = "at", at + (words[at + 1] == ".")  # 8 no. 1150 long
-        elif turned and token.text == "meter" and _of_a_corner(words[at - 2 : at]):
-            whole = "miter"  # outside corner eighty six meter each side
         elif token.text == "w" and words[at + 1] == "/":
             whole, passed = ("without", at + 2) if words[at + 2] == "o" else ("with", at + 1)
         elif token.text == "b" and words[at + 1] == "4" and tokens[at].start == token.end:
@@ -168,6 +166,15 @@ def _whole(words: list[str], at: int) -> str:
     if word == "an":
         return "and" if after == "a" and words[at + 2] in _HALVES else word  # four an a half
     return _rare(word, before, after)
+
+
+def _mitered(tokens: list[Token], said: set[str]) -> list[Token]:
+    """With a meter that is a miter as it was heard: outside corner eighty six meter each side."""
+    if "meter" not in said or _TURNED.isdisjoint(said) or not _METRIC.isdisjoint(said):
+        return tokens
+    words = ["", "", *(token.text for token in tokens)]
+    turned = [token.text == "meter" and _of_a_corner(words[at : at + 2]) for at, token in enumerate(tokens)]
+    return [Token("miter", t.start, t.end) if is_ else t for t, is_ in zip(tokens, turned, strict=True)]
 
 
 def _of_a_corner(before: list[str]) -> bool:
