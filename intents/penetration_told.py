@@ -60,7 +60,7 @@ class _Told(NamedTuple):
 def penetration_told(chart: Chart, question: Question, parameters: tuple[Parameter, ...]) -> None:
     """Give a question of how far a fastener holds its own length and all its layers, where it lacks or lets fall any."""
     told = _every_place(chart, {p.name: p for p in parameters})
-    if told is None:
+    if told is None or "should" in chart.words:  # how far it should go in is what is called enough
         return
     mine, had = told.givens, question.givens
     alike = "fastener" in had and had["fastener"].start == mine["fastener"].start
@@ -88,6 +88,8 @@ def penetration_rather(chart: Chart, questions: list[Question], topics: Mapping[
 
 def _asks_long(words: Sequence[str]) -> bool:
     """Whether it is asked how long one should be, and not what length of it is left or ends up in the stud."""
+    if "should" in words:
+        return True
     asks = any(pair in _ASKS_LONG for pair in pairwise(words))
     return asks and "left" not in words and not any(trio in _LENGTH_OF for trio in zip(words, words[1:], words[2:], strict=False))
 

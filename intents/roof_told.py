@@ -37,7 +37,7 @@ _LONG = frozenset(("long", "length"))
 _SQUARE, _SIDES = frozenset(("square", "squared", "both", "each")), frozenset(("side", "way", "ways"))
 _ROOFS = frozenset("roof roofs roofing roofed reroofing hip hipped pyramid slates tiles tin metal steel".split())
 _WALLED = frozenset("wall walls siding cladding dormer dormers soffit rafter rafters gutter ladder rakes valley".split())
-_AREAS = frozenset("squares area sqft footage m2 m² surface".split())
+_AREAS = frozenset("squares square sq area sqft footage m2 m² surface".split())
 _ASKS = frozenset((
     ("much", "roof"), ("much", "roofing"), ("square", "feet"), ("square", "foot"), ("sq", "ft"), ("square", "metres"),
     ("square", "meters"), ("many", "squares"), ("square", "of"), ("how", "much"),
@@ -51,6 +51,7 @@ _SQUARES = "SQUARES"
 _NO_OVERHANG = Length(Fraction(0), "in", "none")
 
 _ONE = frozenset(("one", "per", "each", "single", "half"))
+_NO_AREA = frozenset("rafter rafters truss trusses volume".split())
 _GABLES = frozenset(
     "gable gables gabled triangle triangles triangular peak end ends dormer dormers point under attic siding wall".split()
 )
@@ -69,7 +70,8 @@ def roof_told(chart: Chart, question: Question, parameters: tuple[Parameter, ...
     if given is None:
         _name_what_is_over(chart, question)
         return
-    if _of_one_slope(chart.words) or _of_a_wall(chart, given):
+    other = not _NO_AREA.isdisjoint(chart.words) and _AREAS.isdisjoint(chart.words)  # what rafters, what volume
+    if other or _of_one_slope(chart.words) or _of_a_wall(chart, given):
         question.lacking = question.lacking or 1
         return
     question.givens, question.swaps, question.rival = _by_words_alone(question) | given, [], False
@@ -89,6 +91,12 @@ def _name_what_is_over(chart: Chart, question: Question) -> None:
         place = place_of(chart, size.start, size.end)
         if not any(start < place[1] and place[0] < end for start, end in taken):
             question.unplaced.append(place[2])
+
+
+def _asks_the_plan(words: Sequence[str]) -> bool:
+    """Whether the plan is what is asked for: my roof is 24 squares at 6/12, what's the footprint."""
+    places = [at for at, word in enumerate(words) if word in ("plan", "footprint")]
+    return any("what" in words[max(0, at - _NEAR) : at] for at in places)
 
 
 def _of_one_slope(words: Sequence[str]) -> bool:
@@ -162,7 +170,7 @@ def _role(chart: Chart, reading: Reading, row: Row, places: Places) -> dict[str,
     if isinstance(value, Pitch | Angle):
         return _as("pitch", chart, reading, places)
     if isinstance(value, Area):
-        if _FLAT.isdisjoint(chart.words) and not near & _PLANS:
+        if (_FLAT.isdisjoint(chart.words) and not near & _PLANS) or _asks_the_plan(chart.words):
             return None  # 1200 square feet of roof may be up the slopes
         return _as("plan", chart, reading, places)
     if isinstance(value, Length | Number):
@@ -252,7 +260,7 @@ def _besides(chart: Chart, places: Places, given: dict[str, Heard]) -> dict[str,
         with_them = words[max(0, at - 2) : at] in _WITH_THEM and words[at + 1 : at + 3] in _ARE
         if with_them or not beside.isdisjoint(_NONE | _IN_IT):
             found["overhang"] = Heard(replace(_NO_OVERHANG, text="none"), *place_of(chart, at, at + 1))
-    asked = next((i for i, word in enumerate(words) if word == "squares"), -1)
+    asked = next((i for i, word in enumerate(words) if word == "squares" and not chart.numbers >> i & 1), -1)
     if asked >= 0:
         found["asked"] = Heard(_SQUARES, *place_of(chart, asked, asked + 1))
     return found
