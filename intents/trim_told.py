@@ -28,8 +28,10 @@ _TOP = r"(?:top|head|header|over|heads|tops)"
 _JOIN = r"(?:(?:and|plus|&|\+|,|then) ?)?(?:(?:across|over|a|the|one|along) )*"
 THREE_SIDES = expression(
     rf"{_LEGS}[ ,]*{_JOIN}{_TOP}\b|{_TOP} {_JOIN}{_LEGS}|(?:three|3) (?:sides|edges)|no (?:sill|bottom|threshold)\b"
-    r"|not (?:the |along the |across the )?(?:sill|bottom|floor|threshold)|except (?:the )?(?:sill|bottom|floor)"
+    r"|(?:not|except|less|minus|without|skip(?:ping)?|leav(?:e|ing) (?:off|out)) (?:the |a |along the |across the )?"
+    r"(?:sill|bottom|floor|threshold)\b"
 )
+NO_SILL = expression(r"sill|bottom")  # which no door has that is trimmed: so it is of the windows
 ALL_SIDES = expression(
     r"all (?:the )?(?:four|4) (?:sides|edges)|\b(?:four|4) (?:sides|edges)|all round|all around|all the way (?:a)?round"
     r"|right round|all sides|all edges|all (?:of )?their edges|every (?:side|edge)|(?:full|whole) perimeter|picture frame"
@@ -53,7 +55,7 @@ _STOCK = frozenset("sticks stick lengths stock footers".split())
 _STOPS = frozenset((".", ",", ";", "?"))
 _FOUR, _NEAR = 4, 4
 _LEADS = tuple((word,) for word in "× ( there's theres are got have of off each".split())
-_TIMES = frozenset(("pair", "couple"))
+_TIMES = frozenset(("pair", "couple", "pairs", "couples"))
 
 
 def trim_told(chart: Chart) -> Question | None:
@@ -84,7 +86,9 @@ def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter,
         return
     line = " ".join(chart.words)
     three, both = THREE_SIDES.search(line), BOTH_FACES.search(line)
-    if three is not None and not _mixed(question):
+    if three is not None and _mixed(question) and not NO_SILL.search(three[0]):
+        question.unplaced.append(three[0])
+    elif three is not None:
         question.givens["sides"] = _words(chart, line, *three.span(), "THREE")
         if both is None:
             question.givens.pop("faces", None)  # up both sides and over
@@ -94,6 +98,7 @@ def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter,
         question.unplaced.append(two[0])
     passed = _sides_counted(chart) | _section(chart) | _prices(chart)
     question.unplaced += counts_unused(chart, question, passed, _may_count)
+    question.unplaced += [word for word in chart.words if word in ("pairs", "couples")]
     told = openings_in(chart, aside(chart) | passed)
     openings = question.givens["openings"].value
     if not question.unplaced and told is not None and told.uncounted and all(one.count == 1 for one in openings):
@@ -133,7 +138,8 @@ def _sides(chart: Chart, told: Openings, line: str, givens: dict[str, Heard]) ->
         mine = _in_clause(chart, told, at)
         if len(mine) == 1:  # a door 36 by 82, window 36 by 36 all round
             return ("door" in mine) == (three is not None)
-        return not mine and three is None and len(told.sizes) == 1
+        if three is None or not NO_SILL.search(three[0]):
+            return False
     givens["sides"] = _words(chart, line, *found.span(), "THREE" if three is not None else "ALL")
     return True
 
