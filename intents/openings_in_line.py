@@ -177,6 +177,12 @@ def _several(chart: Chart, sizes: list[Sized], n: int) -> str:
     return word if word.endswith("s") and not one else ""
 
 
+def several_named(chart: Chart) -> bool:
+    """Whether openings are named in the plural, and not as what is one opening: French doors."""
+    ats = (at for at, word in enumerate(chart.words) if word in NAMES and word.endswith("s"))
+    return any(_TWO_IN_ONE.isdisjoint(chart.words[max(0, at - 2) : at]) for at in ats)
+
+
 def _counted(chart: Chart, sizes: list[Sized], singles: list[Item]) -> tuple[list[int] | None, list[Item], list[int]]:
     """How many there are of each size, 0 where nothing tells, the quantities that count none, and where the counts stand; None
     where that is open.

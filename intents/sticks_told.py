@@ -83,6 +83,23 @@ def sticks_told(chart: Chart) -> Question | None:
     return Question(TOPIC, givens, SCORE, left=said_aside(chart, left), words=["how", "many", "from"])
 
 
+def sticks_not_listed(chart: Chart) -> Question | None:
+    """The same of a line like a cut list, where the sticks are counted and the other length is called that of the pieces: 4
+    boards 16 foot, pieces 21, how many.
+    """
+    words = [word for word in chart.words if word not in (",", "?", ".")]
+    at = next((k for k, pair in enumerate(pairwise(words)) if pair == ("how", "many")), -1)
+    if at < 0 or _STICKS & {*words[at + 2 : at + 3]}:
+        return None
+    told = sticks_told(chart)
+    piece = told.givens["piece"] if told is not None and "sticks" in told.givens else None
+    if piece is None:
+        return None
+    start = next(k for k, token in enumerate(chart.tokens) if token.start == piece.start)
+    end = next(k for k, token in enumerate(chart.tokens, 1) if token.end == piece.end)
+    return told if _PIECES & {*chart.words[max(0, start - 1) : start], *chart.words[end : end + 1]} else None
+
+
 def sticks_counted(chart: Chart, question: Question, _parameters: tuple[Parameter, ...]) -> None:
     """Ask about a whole number that may be how many sticks there are, and that a question without it let fall."""
     if not question.complete or "sticks" in question.givens:

@@ -16,7 +16,7 @@ from intents.coil_told import coil_told, coils_counted
 from intents.in_line import goes_first
 from intents.question import Question
 from intents.sheets_alike import sheets_left, sheets_whole
-from intents.sticks_told import sticks_counted, sticks_told
+from intents.sticks_told import sticks_counted, sticks_not_listed, sticks_told
 from intents.trim_told import trim_counted, trim_told
 from solvers.slots import Parameter
 
@@ -28,6 +28,7 @@ TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
     "trim round openings": (trim_counted,),
 }
 WHOLE: dict[str, Callable[[Chart], Question | None]] = {
+    "cut list": sticks_not_listed,
     "pieces from a stick": sticks_told,
     "sheets": sheets_whole,
     "strips from a coil": coil_told,

@@ -13,7 +13,7 @@ from intents.expressions import expression
 from intents.in_line import Item, aside, counts_unused, heard, items, let_be, said_aside
 from intents.lengths import FOOTERS
 from intents.listed_openings import NAMES
-from intents.openings_in_line import Openings, openings_in
+from intents.openings_in_line import Openings, openings_in, several_named
 from intents.placing import place_of
 from intents.question import Heard, Question
 from intents.reading import Dims
@@ -54,6 +54,10 @@ _OF = frozenset("of in with from using out".split())
 _STOCK = frozenset("sticks stick lengths stock footers".split())
 _STOPS = frozenset((".", ",", ";", "?"))
 _FOUR, _NEAR = 4, 4
+_PLACES = frozenset(
+    "units unit floors floor storeys storey stories story houses house rooms room flats flat apartments buildings building sets"
+    " jobs sheds cabins".split()
+)
 _LEADS = tuple((word,) for word in "× ( there's theres are got have of off each".split())
 _TIMES = frozenset(("pair", "couple", "pairs", "couples"))
 
@@ -99,9 +103,8 @@ def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter,
     passed = _sides_counted(chart) | _section(chart) | _prices(chart)
     question.unplaced += counts_unused(chart, question, passed, _may_count)
     question.unplaced += [word for word in chart.words if word in ("pairs", "couples")]
-    told = openings_in(chart, aside(chart) | passed)
     openings = question.givens["openings"].value
-    if not question.unplaced and told is not None and told.uncounted and all(one.count == 1 for one in openings):
+    if not question.unplaced and several_named(chart) and sum(one.count for one in openings) == 1:
         del question.givens["openings"]
         question.missing = ["openings"]
 
@@ -109,7 +112,8 @@ def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter,
 def _may_count(item: Item) -> bool:
     """Whether a number may be how many openings there are."""
     beside = not NAMES.keys().isdisjoint((*item.after[:_NEAR], *item.before[-1:]))
-    return beside or item.before[-1:] in _LEADS or item.after[:1] in _LEADS or not item.after[:1]
+    places = not _PLACES.isdisjoint(item.after[:2])  # 4 windows in each of 3 houses
+    return beside or places or item.before[-1:] in _LEADS or item.after[:1] in _LEADS or not item.after[:1]
 
 
 def _mixed(question: Question) -> bool:
