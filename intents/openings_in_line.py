@@ -8,6 +8,7 @@ several openings are named and nothing tells how many, there is no such list.
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import pairwise
 from typing import NamedTuple
 
 from intents.chart import Chart
@@ -27,7 +28,9 @@ _LINKS = frozenset(  # between how many there are and how big they are
     "at @ of off no . , : - ( ) each each's one all are is there's there more measuring that's that about they're being some"
     " little x × them alike same size the ones".split()
 )
-_THERE = frozenset("there there's theres are is of it them those and , we've got i've the have x × ( @ all so".split())
+_THERE = frozenset(
+    "i we you got there there's theres are is of it them those and , we've got i've the have x × ( @ all so".split()
+)
 _THEM = frozenset("them em 'em those these such off".split())
 _TWO_IN_ONE = frozenset("french double patio sliding bifold bi-fold barn folding garage pair saloon barn".split())  # one opening
 _TWICE = frozenset(("twice",))
@@ -73,6 +76,8 @@ def openings_in(chart: Chart, passed: int) -> Openings | None:
     openings, sure = [], 1.0
     for n, size in enumerate(sizes):
         several = _several(chart, sizes, n)
+        both = ("both", several) in pairwise(chart.words)
+        counts[n] = counts[n] or (2 if several and both else 0)
         if several and not counts[n]:
             uncounted = several
         (width, height), doubt = lengths_of(_metric(chart), _amounts(chart, size), what[n])
@@ -170,6 +175,12 @@ def _several(chart: Chart, sizes: list[Sized], n: int) -> str:
     word = chart.words[at]
     one = not _TWO_IN_ONE.isdisjoint(chart.words[max(0, at - 2) : at])
     return word if word.endswith("s") and not one else ""
+
+
+def several_named(chart: Chart) -> bool:
+    """Whether openings are named in the plural, and not as what is one opening: French doors."""
+    ats = (at for at, word in enumerate(chart.words) if word in NAMES and word.endswith("s"))
+    return any(_TWO_IN_ONE.isdisjoint(chart.words[max(0, at - 2) : at]) for at in ats)
 
 
 def _counted(chart: Chart, sizes: list[Sized], singles: list[Item]) -> tuple[list[int] | None, list[Item], list[int]]:

@@ -218,7 +218,7 @@ def _give_singles(chart: Chart, singles: list[Item], givens: dict[str, Heard]) -
         if name == "alike":
             if named:
                 return False
-            named = next(word for word in item.after[:_NEAR] if word in _ALIKE)
+            named = next((word for word in item.after[:_NEAR] if word in _ALIKE), "them")
             same = named in nouns or not nouns & _TWICE
             count = item.whole * (1 if same else times)
             given = heard(chart, item.reading, Count(Fraction(count), "count"))
@@ -269,6 +269,11 @@ def _uncounted(chart: Chart, givens: dict[str, Heard]) -> str:
     return next((word for word in chart.words if word in _BOTH or word in _SEVERAL), "")
 
 
+def _names_alike(item: Item) -> bool:
+    """Whether a number counts faces by their name, or "of them"."""
+    return not _ALIKE.isdisjoint(item.after[:_NEAR]) or item.after[:2] in (("of", "them"), ("of", "em"), ("of", "those"))
+
+
 def _role(chart: Chart, item: Item) -> str:
     """What a quantity is that is no size of two sides; "" where the words leave that open."""
     value = item.reading.value
@@ -282,7 +287,7 @@ def _role(chart: Chart, item: Item) -> str:
         if inches(value) >= _LEAST_FACE and not _GABLES.isdisjoint(chart.words) and not _WIDE.isdisjoint(item.after[:1]):
             return "wall_length"
         return "sheet_thickness" if _LEAST_THICK <= inches(value) <= _THICKEST else ""
-    if item.whole and 1 < item.whole <= _MOST_ALIKE and not _ALIKE.isdisjoint(item.after[:_NEAR]):
+    if item.whole and 1 < item.whole <= _MOST_ALIKE and _names_alike(item):
         return "alike"
     if isinstance(value, Number) and item.after[:1] and item.after[0] in _WIDE and not _GABLES.isdisjoint(chart.words):
         return "wall_length"

@@ -14,6 +14,7 @@ from itertools import pairwise
 from intents.chart import Chart, once, span
 from intents.from_a_stick import TOPIC, kerf_told, length_of
 from intents.in_line import PASSED, Item, aside, counts_unused, heard, inches, items, let_be, said_aside
+from intents.number_words import TAPE
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
 from intents.timber_names import section
@@ -45,6 +46,8 @@ _LONG_SIZES = (6, 8, 10, 12, 14, 16, 18, 20, 22, 24)  # ft, as a stick is called
 _NAME_AFTER = 3  # words from a count to the name of the sticks
 _MOST, _UNKNOWN = 10_000, 2  # sticks; words between a count and a length that are no known name
 PAIRS = frozenset(("pair", "couple", "both"))
+_MOST_METRES = 9  # of a stick
+_LEAST_MM = 100  # a bare number from there on, beside a stick in metres, is of millimetres
 _SHORTEST = 24  # in, of a stick
 
 
@@ -64,7 +67,7 @@ def sticks_told(chart: Chart) -> Question | None:
         return None
     piece, stock, count = roles
     pair = _pair(chart, stock) if count is None else None
-    if pair is None and not PAIRS.isdisjoint(chart.words):
+    if count is None and pair is None and not PAIRS.isdisjoint(chart.words):
         return None
     givens = {"piece": length_of(chart, piece, stock, False), "stock": length_of(chart, stock, piece, True)}
     if inches(givens["piece"].value) > inches(givens["stock"].value) or inches(givens["stock"].value) < _SHORTEST:
@@ -78,6 +81,23 @@ def sticks_told(chart: Chart) -> Question | None:
     beside = [piece, stock, *([count.reading] if count is not None else [])]
     left |= sections if any(sections >> size.end & 1 for size in beside) else 0  # a sixteen foot | two by four
     return Question(TOPIC, givens, SCORE, left=said_aside(chart, left), words=["how", "many", "from"])
+
+
+def sticks_not_listed(chart: Chart) -> Question | None:
+    """The same of a line like a cut list, where the sticks are counted and the other length is called that of the pieces: 4
+    boards 16 foot, pieces 21, how many.
+    """
+    words = [word for word in chart.words if word not in (",", "?", ".")]
+    at = next((k for k, pair in enumerate(pairwise(words)) if pair == ("how", "many")), -1)
+    if at < 0 or _STICKS & {*words[at + 2 : at + 3]}:
+        return None
+    told = sticks_told(chart)
+    piece = told.givens["piece"] if told is not None and "sticks" in told.givens else None
+    if piece is None:
+        return None
+    start = next(k for k, token in enumerate(chart.tokens) if token.start == piece.start)
+    end = next(k for k, token in enumerate(chart.tokens, 1) if token.end == piece.end)
+    return told if _PIECES & {*chart.words[max(0, start - 1) : start], *chart.words[end : end + 1]} else None
 
 
 def sticks_counted(chart: Chart, question: Question, _parameters: tuple[Parameter, ...]) -> None:
@@ -145,15 +165,27 @@ def _pair(chart: Chart, stock: Reading) -> Heard | None:
 
 
 def _bare_piece(chart: Chart, found: list[Item], stick: Item, bare: list[Item]) -> tuple[Reading, Reading, Item | None] | None:
-    """Piece, stick and count where the piece is told with no unit: six 12 ft lengths cut at 34."""
-    if not isinstance(stick.reading.value, Length) or len(bare) != 2:
-        return None
+    """Piece, stick and count where the piece is told with no unit: six 12 ft lengths cut at 34; a 3.6 batten into 590 packers."""
+    if len(bare) == 1:
+        size = length_of(chart, bare[0].reading, stick.reading, False).value
+        long = length_of(chart, stick.reading, bare[0].reading, True).value
+        millimetres = bare[0].whole >= _LEAST_MM and size.unit == "mm" and inches(size) < inches(long)  # nobody cuts so many
+        return (bare[0].reading, stick.reading, None) if millimetres and _in_metres(stick) and not _times(bare[0]) else None
     for count, piece in (bare, bare[::-1]):
         size = length_of(chart, piece.reading, stick.reading, False).value
+        long = length_of(chart, stick.reading, piece.reading, True).value
         other = _counts(found, piece, stick, count)
-        if _counts(found, count, stick, piece) and not other and inches(size) < inches(stick.reading.value):
+        if _counts(found, count, stick, piece) and not other and inches(size) < inches(long):
             return piece.reading, stick.reading, count
     return None
+
+
+def _in_metres(stick: Item) -> bool:
+    """Whether a stick is told in metric, or is so many metres by a decimal that no tape shows."""
+    value = stick.reading.value
+    if isinstance(value, Length):
+        return value.metric
+    return isinstance(value, Number) and value.value <= _MOST_METRES and value.value.denominator not in TAPE
 
 
 def _longer(chart: Chart, sized: Sequence[Item], long: int) -> tuple[Item | None, Item | None]:
@@ -175,9 +207,14 @@ def _counts(found: list[Item], count: Item, stick: Item, piece: Item) -> bool:
     follows = at + 1 < len(found) and found[at + 1] is stick
     if follows and _leads_to(count.after):
         return True
-    times = count.before[-1:] in (("×",), ("(",)) and {*count.before} <= {"×", "(", ","} | _STICKS
-    after_it = at > 0 and found[at - 1] is stick and times
+    after_it = at > 0 and found[at - 1] is stick and _times(count)
     return after_it or _of_them(count, stick, piece) or _names_sticks(count, stick, piece)
+
+
+def _times(count: Item) -> bool:
+    """Whether a number is how often what stands before it is there: 5.4 m skirting × 2, 16 footers (5)."""
+    said = count.before[-1:] in (("×",), ("(",)) and _CUTS.isdisjoint(count.before)
+    return said and len(count.before) <= _UNKNOWN + 1 and "." not in count.before
 
 
 def _leads_to(between: tuple[str, ...]) -> bool:

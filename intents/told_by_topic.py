@@ -21,7 +21,7 @@ from intents.question import Question
 from intents.roof_told import roof_told
 from intents.rounded_told import rounded_told
 from intents.sheets_alike import sheets_left, sheets_whole
-from intents.sticks_told import sticks_counted, sticks_told
+from intents.sticks_told import sticks_counted, sticks_not_listed, sticks_told
 from intents.trim_told import trim_counted, trim_told
 from solvers.slots import Parameter
 
@@ -36,6 +36,7 @@ TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
     "trim round openings": (trim_counted,),
 }
 WHOLE: dict[str, Callable[[Chart], Question | None]] = {
+    "cut list": sticks_not_listed,
     "pieces from a stick": sticks_told,
     "sheets": sheets_whole,
     "strips from a coil": coil_told,

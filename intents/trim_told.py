@@ -13,7 +13,7 @@ from intents.expressions import expression
 from intents.in_line import Item, aside, counts_unused, heard, items, let_be, said_aside
 from intents.lengths import FOOTERS
 from intents.listed_openings import NAMES
-from intents.openings_in_line import Openings, openings_in
+from intents.openings_in_line import Openings, openings_in, several_named
 from intents.placing import place_of
 from intents.question import Heard, Question
 from intents.reading import Dims
@@ -28,8 +28,10 @@ _TOP = r"(?:top|head|header|over|heads|tops)"
 _JOIN = r"(?:(?:and|plus|&|\+|,|then) ?)?(?:(?:across|over|a|the|one|along) )*"
 THREE_SIDES = expression(
     rf"{_LEGS}[ ,]*{_JOIN}{_TOP}\b|{_TOP} {_JOIN}{_LEGS}|(?:three|3) (?:sides|edges)|no (?:sill|bottom|threshold)\b"
-    r"|not (?:the |along the |across the )?(?:sill|bottom|floor|threshold)|except (?:the )?(?:sill|bottom|floor)"
+    r"|(?:not|except|less|minus|without|skip(?:ping)?|leav(?:e|ing) (?:off|out)) (?:the |a |along the |across the )?"
+    r"(?:sill|bottom|floor|threshold)\b"
 )
+NO_SILL = expression(r"sill|bottom")  # which no door has that is trimmed: so it is of the windows
 ALL_SIDES = expression(
     r"all (?:the )?(?:four|4) (?:sides|edges)|\b(?:four|4) (?:sides|edges)|all round|all around|all the way (?:a)?round"
     r"|right round|all sides|all edges|all (?:of )?their edges|every (?:side|edge)|(?:full|whole) perimeter|picture frame"
@@ -52,8 +54,12 @@ _OF = frozenset("of in with from using out".split())
 _STOCK = frozenset("sticks stick lengths stock footers".split())
 _STOPS = frozenset((".", ",", ";", "?"))
 _FOUR, _NEAR = 4, 4
+_PLACES = frozenset(
+    "units unit floors floor storeys storey stories story houses house rooms room flats flat apartments buildings building sets"
+    " jobs sheds cabins".split()
+)
 _LEADS = tuple((word,) for word in "× ( there's theres are got have of off each".split())
-_TIMES = frozenset(("pair", "couple"))
+_TIMES = frozenset(("pair", "couple", "pairs", "couples"))
 
 
 def trim_told(chart: Chart) -> Question | None:
@@ -84,7 +90,9 @@ def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter,
         return
     line = " ".join(chart.words)
     three, both = THREE_SIDES.search(line), BOTH_FACES.search(line)
-    if three is not None and not _mixed(question):
+    if three is not None and _mixed(question) and not NO_SILL.search(three[0]):
+        question.unplaced.append(three[0])
+    elif three is not None:
         question.givens["sides"] = _words(chart, line, *three.span(), "THREE")
         if both is None:
             question.givens.pop("faces", None)  # up both sides and over
@@ -94,9 +102,9 @@ def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter,
         question.unplaced.append(two[0])
     passed = _sides_counted(chart) | _section(chart) | _prices(chart)
     question.unplaced += counts_unused(chart, question, passed, _may_count)
-    told = openings_in(chart, aside(chart) | passed)
+    question.unplaced += [word for word in chart.words if word in ("pairs", "couples")]
     openings = question.givens["openings"].value
-    if not question.unplaced and told is not None and told.uncounted and all(one.count == 1 for one in openings):
+    if not question.unplaced and several_named(chart) and sum(one.count for one in openings) == 1:
         del question.givens["openings"]
         question.missing = ["openings"]
 
@@ -104,7 +112,8 @@ def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter,
 def _may_count(item: Item) -> bool:
     """Whether a number may be how many openings there are."""
     beside = not NAMES.keys().isdisjoint((*item.after[:_NEAR], *item.before[-1:]))
-    return beside or item.before[-1:] in _LEADS or item.after[:1] in _LEADS or not item.after[:1]
+    places = not _PLACES.isdisjoint(item.after[:2])  # 4 windows in each of 3 houses
+    return beside or places or item.before[-1:] in _LEADS or item.after[:1] in _LEADS or not item.after[:1]
 
 
 def _mixed(question: Question) -> bool:
@@ -133,7 +142,8 @@ def _sides(chart: Chart, told: Openings, line: str, givens: dict[str, Heard]) ->
         mine = _in_clause(chart, told, at)
         if len(mine) == 1:  # a door 36 by 82, window 36 by 36 all round
             return ("door" in mine) == (three is not None)
-        return not mine and three is None and len(told.sizes) == 1
+        if three is None or not NO_SILL.search(three[0]):
+            return False
     givens["sides"] = _words(chart, line, *found.span(), "THREE" if three is not None else "ALL")
     return True
 

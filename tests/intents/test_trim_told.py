@@ -22,6 +22,8 @@ from tests.talking import last
         ("window 6 ft wide 4 ft high, 3 sides only as there's a stool at the bottom, trim?", 168),
         ("Add it up for me: door 36 x 82 one side, window 36 x 36 all round. Casing in inches.", 344),
         ("12 doors 30 x 80, casing both sides of every door, feet", 4560),  # no door is 30 feet wide
+        ("trim both doors, 32 by 80, one side", 384),
+        ("two 36x48 windows and one 3-0 x 6-8 door less the sill, trim total", 460),
         ("window 36 by 48 in a 2x6 wall, trim inside", 168),
     ],
 )
@@ -51,6 +53,9 @@ def test_trim_in_metric(line: str, millimetres: int) -> None:
     [
         "The windows are all 36 by 48. What's the total trim for the whole house?",
         "door 900 x 2100 architrave two sides, how many metres",
+        "4 windows 30 by 40 per unit, 6 units, casing total",
+        "3 floors with 4 windows each, 36 by 48, trim",
+        "2 pairs of windows 36 by 42, trim all round",
         "one picture window six foot by four foot and two casements two foot by four foot, total trim",
     ],
 )
