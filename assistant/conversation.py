@@ -35,7 +35,7 @@ from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, same_answer, still_either, sureness, tape_step, ways_of, which_way
 from intents.asks_nothing import asks_nothing
-from intents.elsewhere import outside_of
+from intents.elsewhere import of_another
 from intents.matcher import read
 from intents.question import Question, Reading
 from intents.talk import Said
@@ -174,7 +174,7 @@ class Conversation:
         maybe = said is None or said.loose or said.topic in acts.CHANGES
         maybe = maybe or (said is not None and said.topic == "remember" and hearing.asks_too(text))
         plain = bool(questions) and not questions[0].missing and len(questions[0].words) >= hearing.PLAIN
-        other = outside_of(text, plain) if maybe else None
+        other = of_another(text, questions[0] if plain else None) if maybe else None
         if other is not None:
             return acts.perform(self, record, other, text)
         if said is None or said.loose or said.topic in acts.CHANGES:

@@ -15,6 +15,7 @@ from pathlib import Path
 from intents.expressions import expression
 from intents.grammars import FOLDER
 from intents.phrases import compiled
+from intents.question import Question
 from intents.talk import DENIALS, GAP, SEARCHED, Captures, Line, Said
 from intents.talk_rules import NUMBER, Part
 
@@ -24,8 +25,28 @@ BESIDE = 1  # words that may stand between two of such a rule
 MOST_BETWEEN = 12  # and where it says <anything>
 SENTENCE_ENDS = frozenset(".?!;")
 _TRADES = frozenset("electric gas plumbing fall".split())  # who may stand in the story before a question
+_COUNTED = {
+    "by the same rate": ({"length_done", "length"}, {"area_done", "area"}, {"number_done", "number"}),
+    "boxes": ({"count", "box"},),
+}
+_THINGS = frozenset("other paint plumbing structure".split())  # whose things may be counted
 _PARTS = expression(r"[,;.!]\s+|\s(?=(?:but|so) )")
 _ASKS = expression(r"\?|\b(?:how|whats?|what's|which|can(?!'t)|could|should|will|would|do i|do we|need|want)\b", re.IGNORECASE)
+
+
+def of_another(text: str, best: Question | None) -> Said | None:
+    """What in the line is another's to work out; `best` is a whole question of ours.
+
+    What is only counted by what the line tells of it is ours, whatever it is: nine bundles did three squares, how many for 14.
+    """
+    other = outside_of(text, best is not None)
+    if other is None or best is None or not best.plain:
+        return other
+    pairs = _COUNTED.get(best.topic, ())
+    counted = any(pair <= best.givens.keys() for pair in pairs) and other.words.get("who") in _THINGS
+    # What carries is not told by how many did before.
+    held = best.topic != "boxes" and other.words.get("who") == "structure"
+    return None if counted and not held else other
 
 
 @lru_cache(maxsize=4)  # asked before and after what the line comes to

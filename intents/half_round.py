@@ -10,8 +10,8 @@ from intents.chart import Chart
 from intents.question import Heard, Question
 
 ARC, CIRCLE = "arc", "circle"
-_ROUND_IT = frozenset("circumference perimeter far".split())
-_AREAS = frozenset("area square sq sqft sf ft2 m2 footage footprint".split())
+ROUND_IT = frozenset("circumference perimeter far".split())
+AREAS = frozenset("area square sq sqft sf ft2 m2 footage footprint".split())
 _HALVES = frozenset((("half", "round"), ("half", "circle"), ("half", "moon"), ("semi", "circle")))
 _NAMES = frozenset(("semicircle", "semicircular", "semicircles"))
 _TOLD = frozenset(("rise", "radius", "head"))
@@ -31,5 +31,5 @@ def half_round(chart: Chart, questions: list[Question], _topics: Mapping[str, An
 def circle_area(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Say that the area of a circle is asked, where that is named and how far round it is is not."""
     for question in questions:
-        if question.topic == CIRCLE and not _AREAS.isdisjoint(chart.words) and _ROUND_IT.isdisjoint(chart.words):
+        if question.topic == CIRCLE and not AREAS.isdisjoint(chart.words) and ROUND_IT.isdisjoint(chart.words):
             question.givens["asked"] = Heard("AREA", 0, 0, "")

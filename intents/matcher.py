@@ -63,7 +63,6 @@ from intents.phrases import Pattern, Phrases, compiled
 from intents.placing import ANYTHING
 from intents.pole_told import pole_told
 from intents.question import Question, Reading
-from intents.rates_told import told_outright
 from intents.rolls_told import rolls_told
 from intents.roofs_and_frames import roofs_and_frames
 from intents.run_told import no_pitch_asked, run_told
@@ -80,6 +79,7 @@ from intents.sum_joints import all_of_them
 from intents.sum_words import OWN
 from intents.taken_out import in_squares, taken_out
 from intents.tokens import Token, tokenize
+from intents.told_by_topic import outright
 from intents.told_over import put_over
 from intents.untold_overhang import untold_overhang
 from intents.vocabulary import NUMBER_WORDS
@@ -201,7 +201,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
     model = learned(folder) if seconds and not wanted else None
     _by_grammar(reading, chart, phrases, topics, wanted)
     reading.unaided = reading.questions
-    row = told_outright(chart) if model is not None else None
+    row = outright(chart) if model is not None else None
     if row is not None:
         reading.questions = [row]
     elif model is not None:

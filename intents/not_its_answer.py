@@ -2,10 +2,12 @@
 
 A gap is no angle of a joint; the screw that is there is no layer that a screw goes through; what one box would hold anyway
 nobody asks the boxes of; a ring whose sides are counted is not told by how somebody cut it; and a percentage of humidity is no
-waste in a rate.
+waste in a rate. Nor is a number of tubes a size of the joint; and how many more it takes may leave out what is done.
 """
 
 from __future__ import annotations
+
+from itertools import pairwise
 
 from intents.chart import Chart
 from intents.features import size_of
@@ -19,8 +21,11 @@ _GAPS = frozenset("gap gaps crack cracks daylight opens".split())
 _FASTENERS = frozenset("screw screws nail nails".split())
 _BITES = frozenset("bite bites biting embedment hold holding holds penetration penetrate left reach reaches".split())
 _WHATS = frozenset("what what's whats how".split())
+_MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge cartridges sausage sausages".split())
+_TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
-BOXES, LENGTH = "boxes", "fastener length"
+BOXES, LENGTH, SEALANT = "boxes", "fastener length", "sealant"
+FASTENERS, ARC = "fasteners", "arc"
 
 
 def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> None:
@@ -29,8 +34,42 @@ def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> 
         gap = question.topic in _JOINTS and _asks_a_gap(chart.words)
         layer = question.topic == LENGTH and _takes_it_for_a_layer(chart, question)
         damp = question.topic == RATE and "waste" in question.givens and "humidity" in chart.words
-        if gap or layer or damp or _one_holds_it(question) or _sides_let_fall(chart, question):
+        more = question.topic == RATE and _more_of_it(chart.words)
+        tubes = question.topic == SEALANT and _counted_tubes(chart, question)
+        each = question.topic == FASTENERS and _counted_each(chart, question)
+        each = each or (question.topic == ARC and _off_the_ground(chart, question))
+        if gap or layer or damp or more or tubes or each or _one_holds_it(question) or _sides_let_fall(chart, question):
             question.lacking = question.lacking or 1
+
+
+def _more_of_it(words: list[str]) -> bool:
+    """Whether it is asked how many more it takes, and nothing says that what was done is no part of what there is."""
+    return any(first == "many" and then in _MORE for first, then in pairwise(words)) and _TO_GO.isdisjoint(words)
+
+
+def _counted_tubes(chart: Chart, question: Question) -> bool:
+    """Whether a number of tubes was taken for a size of the joint: 2 tubes did 30 feet."""
+    sizes = {heard.start for name, heard in question.givens.items() if name in ("width", "depth")}
+    said = ((chart.tokens[r.start].start, r.end) for row in chart.readings for r in row if r.end < len(chart.words))
+    return any(start in sizes and chart.words[end] in _TUBES for start, end in said)
+
+
+def _counted_each(chart: Chart, question: Question) -> bool:
+    """Whether so many for each of a thing were taken for a length: 3 screws a hinge."""
+    sizes = {heard.start for name, heard in question.givens.items() if name in ("length", "spacing") and heard.bare}
+    said = ((chart.tokens[r.start].start, r.end) for row in chart.readings for r in row if r.kind == "number")
+    ends = [end for start, end in said if start in sizes]
+    return any(
+        "".join(chart.words[end : end + 1]).endswith("s") and chart.words[end + 1 : end + 2] in (["a"], ["per"], ["to"])
+        for end in ends
+    )
+
+
+def _off_the_ground(chart: Chart, question: Question) -> bool:
+    """Whether what was taken for the rise of an arc is how far something stands off the ground."""
+    rise = question.givens.get("rise")
+    after = [token.text for token in chart.tokens if rise is not None and token.start >= rise.end][:1]
+    return after == ["off"]
 
 
 def _asks_a_gap(words: list[str]) -> bool:

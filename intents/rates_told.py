@@ -14,6 +14,7 @@ from re import Match
 from typing import NamedTuple
 
 from intents.chart import Chart, longest, once, quantity_word
+from intents.counted_line import within
 from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.reading import Reading
@@ -30,7 +31,7 @@ _THING = (
     r"|sticks?|sheets?|boards?|pallets?|skids?|crates?)"
 )
 _OF = r"(?: of [a-z]+(?: [a-z]+)??)?"
-_NAMED = rf"(?: (?!of\b|and\b)[a-z]+)??(?: [a-z]+)?? {_THING}\b{_OF}"
+_NAMED = rf"(?: (?!of\b|and\b|in\b|to\b|per\b)[a-z]+)??(?: (?!an?\b|the\b)[a-z]+)?? {_THING}\b{_OF}"
 _SO_MANY = rf"(?:(?P<many>Q)|\b(?:a|an|one|each|every|per)){_NAMED}"
 _THE = rf"(?:\bthe{_NAMED}|(?:^|(?<=[,.;] )){_THING.replace('thing', 'other')}\b{_OF})"  # a tube, of which nobody says so
 _LITTLE = r"(?: (?!how\b|and\b|Q\b)[a-z']+){0,4}"  # the whole porch at
@@ -51,8 +52,9 @@ _RATES = tuple(
     )
 )
 _ELSEWHERE = frozenset(
-    "paint stain primer coat coats concrete mortar render grout insulation seed gravel centre centres center centers oc".split()
-)  # is no work of ours, or is set out
+    "paint stain primer coat coats concrete mortar render grout insulation seed gravel centre centres center centers oc"
+    " both either".split()
+)  # is no work of ours, or is set out, or is there twice
 _ASKED_FOR = frozenset("for do does will would to on is are in here now then it that this we i am should".split())
 _ENDS = frozenset("lineal linear running feet foot how and today total altogether so what but please i've of".split())
 _FIXED = r"(?:screws?|nails?|clips?|staples?|fasteners?|ties?|bolts?|lags?|anchors?|plugs?|pegs?)"
@@ -143,7 +145,7 @@ def _one_for_each(chart: Chart, line: _Line | None) -> Question | None:
 @once
 def _lettered(chart: Chart) -> _Line | None:
     """The line with a letter for each quantity; None where it holds one of another kind."""
-    found = list(longest(chart, 0, len(chart.words), lambda r: isinstance(r.value, Quantity) and not _article(chart, r)))
+    found = list(longest(chart, 0, len(chart.words), lambda r: _is_told(chart, r)))
     if any(r.kind not in _KINDS or r.value.value <= 0 for r in found):  # type: ignore[union-attr]
         return None
     words, at = list[str](), 0
@@ -152,6 +154,10 @@ def _lettered(chart: Chart) -> _Line | None:
         at = reading.end
     words += chart.words[at:]
     return None if any(quantity_word(word) and word[0].isdigit() for word in words) else _Line(" ".join(words), found)
+
+
+def _is_told(chart: Chart, reading: Reading) -> bool:
+    return isinstance(reading.value, Quantity) and not (_article(chart, reading) or within(chart.words, reading))
 
 
 def _article(chart: Chart, reading: Reading) -> bool:
@@ -168,6 +174,8 @@ def _rate(chart: Chart, line: _Line, told: Match[str]) -> Question | None:
     thing = told["thing"] or told.groupdict().get("other") or ""
     if len(rest) != 1 or not _asks(chart.words, thing) or (many is not None and not isinstance(many.value, Number)):
         return None
+    if many is not None and chart.words[many.start - 1 : many.start] in (["a"], ["an"]) and not thing.endswith("s"):
+        return None  # a 24 sheet pack
     if many is None and _stem(thing) in _CUT:
         return None  # behind the boards go at 16 inches
     name, unit = _measure(chart, done, rest[0])

@@ -79,6 +79,9 @@ CONVERSION = _words(
 GO_ON = _words("go get hold reach bite make have be give find catch clear finish swing")  # "two" before one is "to"
 WHAT_FOR = _words("screw screws nail nails fastener fasteners staple out buildout")  # and "four" after one "for"
 CUT_FOR = WHAT_FOR | _words("cut cuts angle miter mitre miters mitres bevel setting settings")
+TAKES, FIXED = _words("gets takes needs wants"), _words("screws nails anchors bolts clips staples pins hinges plugs")
+IN_A_BOX = _words("ten twelve twenty thirty forty fifty sixty seventy eighty ninety one two a")  # hundred
+MEASURED = _words("across wide tall high long deep")  # of a foot of which there are so many
 ALOFT = _words("saw set goes swings tilts turns")  # the saw, and what it does: "two" after one is "to"
 SWINGS = ALOFT - {"saw", "set"}
 LAYERS = _words(
@@ -99,4 +102,8 @@ def surely(word: str, before: str, after: str, following: str, then: str) -> boo
         return True  # we got too of em
     if word == "for" and before == "many" and after in ("inch", "foot") and following[-1:] == "s":
         return True  # how many for inch strips
+    if word == "for" and before in TAKES and after in FIXED and following in IN_A_BOX:
+        return True  # each gets for anchors twenty in a box
+    if word in ("for", "to") and after == "foot" and following in MEASURED:
+        return True  # a circle to foot across
     return word == "too" and after in SIZES and following in NUMBERS and then in SIZES

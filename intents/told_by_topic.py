@@ -5,28 +5,41 @@ line the places that the words leave them; where the words leave more than one, 
 
 A reader of a whole line takes every number of it or none, so that its question goes before what was read of another topic, where
 such lines are mostly about its own.
+
+`outright` is what makes a whole question of a line by its words alone, before it is asked what sentences like it are about.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
+from intents.boxes_told import BOXES, boxes_outright, boxes_told
 from intents.chart import Chart
+from intents.circle_told import circle_told, circumference_outright
 from intents.coil_told import coil_told, coils_counted
+from intents.half_round import CIRCLE
 from intents.in_line import goes_first
 from intents.jacks_told import jacks_told
 from intents.joint_told import joint_told
 from intents.penetration_told import penetration_told
 from intents.question import Question
+from intents.rate_by_words import rate_by_words, rate_outright
+from intents.rates_told import RATE, told_outright
 from intents.roof_told import roof_told
 from intents.rounded_told import rounded_told
 from intents.sheets_alike import sheets_left, sheets_whole
 from intents.sticks_told import sticks_counted, sticks_not_listed, sticks_told
 from intents.trim_told import trim_counted, trim_told
+from intents.wall_side import TOPIC as SIDE
+from intents.wall_side import side_told
 from solvers.slots import Parameter
 
 Parameters = tuple[Parameter, ...]
 TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
+    RATE: (rate_by_words,),
+    BOXES: (boxes_told,),
+    CIRCLE: (circle_told,),
+    SIDE: (side_told,),
     "angle off": (joint_told,), "how far open": (joint_told,),
     "fastener penetration": (penetration_told,), "jack rafters": (jacks_told,),
     "roof area": (roof_told,), "rounded pitch": (rounded_told,),
@@ -57,3 +70,8 @@ def told_by_topic(chart: Chart, questions: list[Question], topics: Mapping[str, 
         return
     for reader in TOLD.get(questions[0].topic, ()):
         reader(chart, questions[0], topics[questions[0].topic])
+
+
+def outright(chart: Chart) -> Question | None:
+    """The question of a line whose words tell it whole, whichever topic sentences like it are about."""
+    return boxes_outright(chart) or told_outright(chart) or rate_outright(chart) or circumference_outright(chart)

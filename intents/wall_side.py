@@ -10,10 +10,12 @@ from itertools import pairwise
 from typing import Any
 
 from intents.chart import Chart, quantities
+from intents.counted_line import Told, counted_line, heard, settle
 from intents.placing import heard_as
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.quantities import Area, Length, Number
+from solvers.slots import Parameter
 
 TOPIC = "side of a wall"
 _WALLS, _AREAS = frozenset("wall walls".split()), frozenset("area areas".split())
@@ -21,6 +23,7 @@ _OTHERS = frozenset(
     "gable gables roof roofs board boards exposure panels panel rolls roll pitch rake soffit courses course strapping straps"
     " window windows door doors opening openings less minus".split()
 )
+_GABLES = frozenset(("gable", "gables"))  # which are no rectangles
 _LONG, _HIGH = frozenset("long wide length width run runs".split()), frozenset("high tall height up".split())
 _IS = frozenset("is of a an the = : 's at about and it".split())
 _SCORE = 3.0  # of a reading that only these words make
@@ -49,11 +52,35 @@ def wall_side(chart: Chart, questions: list[Question], topics: Mapping[str, Any]
         questions[:] = [Question(TOPIC, givens, _SCORE, words=["how", "wall"])]  # type: ignore[arg-type]
 
 
+def side_told(chart: Chart, question: Question, parameters: tuple[Parameter, ...]) -> None:
+    """Give the area of a wall and its one side their places, where only those are told: a square and a half, twelve foot long."""
+    words = chart.words
+    several = any(r.kind == "number" and words[r.end : r.end + 1] == ["walls"] for r in quantities(chart, 0, len(words)))
+    if several or not _GABLES.isdisjoint(words):
+        question.lacking = question.lacking or 1
+        return
+    line, asked = counted_line(chart), _asked(words) or _asked_shortly(words)
+    if line is None or len(line.told) != _TWO or not asked:
+        return
+    area, side = sorted(line.told, key=lambda one: one.kind != "area")
+    if area.kind != "area" or side.kind != "length" or _side(line.words, side) == asked:
+        return
+    name = "height" if asked == "length" else "length"
+    settle(question, {"area": heard(chart, area, Area, area.unit), name: heard(chart, side, Length, side.unit)})
+
+
 def _asked(words: list[str]) -> str:
     """Which side is asked for: how long, how high."""
     after = [word for before, word in pairwise(words) if before in ("how", "what")]
     sides = {"length" if word in _LONG else "height" if word in _HIGH else "" for word in after} - {""}
     return sides.pop() if len(sides) == 1 else ""
+
+
+def _asked_shortly(words: list[str]) -> str:
+    """Which side is asked for by its name alone at the end, or by how far it goes: 450 sq ft, total length."""
+    last = next((word for word in reversed(words) if word.isalpha()), "")
+    far = ("how", "far") in pairwise(words) and "up" not in words
+    return "length" if far or last == "length" else "height" if last in ("height", "high") else ""
 
 
 def _is_area(words: list[str], reading: Reading) -> bool:
@@ -64,7 +91,7 @@ def _is_area(words: list[str], reading: Reading) -> bool:
     return isinstance(reading.value, Area) or (isinstance(reading.value, Number) and words[max(0, at - 1)] in _AREAS)
 
 
-def _side(words: list[str], reading: Reading) -> str:
+def _side(words: list[str], reading: Reading | Told) -> str:
     """Which side a number is by the word right after it, or else right before."""
     at = reading.start
     while at and words[at - 1] in _IS:

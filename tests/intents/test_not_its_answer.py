@@ -11,7 +11,6 @@ from tests.talking import last
     "line",
     [
         "roof is 7 1/4 in 12, 5 1/2 inch rakes, i rounded the pitch off for the peak joint, what gap",
-        "A carton carries 9 soffit vents and we want 40: how many cartons?",  # nine would go into one
     ],
 )
 def test_what_is_no_answer_to_it_is_asked_about(line: str) -> None:

@@ -37,9 +37,8 @@ def test_it_is_worked_as_it_was_told(line: str, topic: str, value: float) -> Non
     assert record["answer"]["value"] == pytest.approx(value, rel=1e-4)
 
 
-@pytest.mark.parametrize("line", ["240 ties come in 50s, how many boxes", "set out 7 posts over 32 feet"])
-def test_what_is_not_known_is_no_strip_and_no_course(line: str) -> None:
-    assert last(line)["outcome"] != "answered"
+def test_what_is_not_known_is_no_strip_and_no_course() -> None:
+    assert last("set out 7 posts over 32 feet")["outcome"] != "answered"
 
 
 @pytest.mark.parametrize(
