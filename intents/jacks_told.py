@@ -19,7 +19,7 @@ from solvers.slots import Parameter
 
 _KINDS = frozenset("pitch angle length number plural".split())
 _SPACED = frozenset("centres centers centre center oc apart spacing spaced spacings on at every".split())
-_ONE = frozenset("first longest shortest last top".split())
+_ONE = frozenset("first second third longest shortest last top".split())
 _IS = (["is"], ["at"], ["of"], ["jack"], ["rafter"], ["one"])
 _CLOSEST, _WIDEST = 8, 48  # in
 _NEAR = 3

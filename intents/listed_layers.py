@@ -27,7 +27,7 @@ _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters 
 _HELD_IN = frozenset("solid the stud studs wood timber framing frame my".split())  # 35 in solid wood
 LEAST_MM, MOST_MM = 9, 200  # of a layer
 SEVERAL = 2  # numbers of such a size, which tell that all are millimetres
-LAYER_WORDS = frozenset(word for one in _ONE for word in (one, one + "s"))
+LAYER_WORDS = frozenset(("plies", *(word for one in _ONE for word in (one, one + "s"))))
 _NO_PLURALS = frozenset(word for word in _ONE if not word.endswith("s"))  # through 100 insulation; 22 straps are so many
 # A thickness before one of these is of something else than a layer whose name nobody here has heard of.
 _ROLES = frozenset(

@@ -28,6 +28,7 @@ _KINDS = frozenset("pitch angle percent area length number".split())
 _OVERHANGS = frozenset(
     "overhang overhangs overhanging oversail eave eaves eves rake rakes verge verges out past beyond hang hangs oh".split()
 )
+_EAVES = frozenset("overhang overhangs eave eaves".split())
 _ROUND = frozenset((("all", "round"), ("all", "around"), ("all", "rnd"), ("every", "side"), ("all", "sides"), ("each", "side")))
 _SLOPES = frozenset("pitch pitched pitches slope slopes sloped tilt tilted tips angle".split())
 _PLANS = frozenset("plan footprint floor ground flat covers cover above down below drone beneath level".split())
@@ -121,7 +122,7 @@ def roof_rather(chart: Chart, questions: list[Question], topics: Mapping[str, tu
         return
     if not _WALLED.isdisjoint(words) or (_AREAS.isdisjoint(words) and _ASKS.isdisjoint(pairwise(words))):
         return
-    if _ROOFS.isdisjoint(words) and _FLAT.isdisjoint(words):
+    if (_ROOFS | _FLAT | _EAVES).isdisjoint(words):
         return
     given = _every_place(chart, {p.name: p for p in topics[TOPIC]})
     if given is None or "pitch" not in given or not ("plan" in given or {"length", "width"} <= given.keys()):
