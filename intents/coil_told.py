@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import Chart, span
-from intents.in_line import Item, aside, counts_unused, inches, items, let_be, said_aside
+from intents.in_line import Item, all_taken, aside, counts_unused, inches, items, said_aside
 from intents.question import Heard, Question
 from solvers.quantities import Length, Number
 from solvers.slots import Parameter
@@ -36,7 +36,7 @@ def coil_told(chart: Chart) -> Question | None:
         return None
     left = aside(chart)
     found = items(chart, left)
-    if not let_be(chart, found, left) or not all(isinstance(item.reading.value, Length | Number) for item in found):
+    if not all_taken(chart, found, left) or not all(isinstance(item.reading.value, Length | Number) for item in found):
         return None
     if any(_counts_things(item) for item in found):
         return None  # we have 4 chimneys to flash

@@ -77,7 +77,7 @@ def _gap(chart: Chart, passed: int, start: int, end: int) -> tuple[str, ...]:
     return tuple(word for at, word in enumerate(words) if word != PASSED or words[at - 1 : at] != [PASSED])
 
 
-def let_be(chart: Chart, found: list[Item], passed: int) -> bool:
+def all_taken(chart: Chart, found: list[Item], passed: int) -> bool:
     """Whether every number of a line is in an item or passed over: one that no reading takes is none to forget."""
     taken = reduce(or_, (span(item.reading.start, item.reading.end) for item in found), passed | chart.kept.get("gone", 0))
     return not any(quantity_word(word) and word[0].isdigit() and not taken >> at & 1 for at, word in enumerate(chart.words))

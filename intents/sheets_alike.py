@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from intents.chart import Chart, span
-from intents.in_line import Item, aside, counts_unused, heard, inches, items, leave_aside, let_be, said_aside
+from intents.in_line import Item, all_taken, aside, counts_unused, heard, inches, items, leave_aside, said_aside
 from intents.number_words import TAPE
 from intents.openings_in_line import Sized, size_at
 from intents.question import Heard, Question
@@ -60,7 +60,7 @@ def sheets_whole(chart: Chart) -> Question | None:
     taken = passed
     for item in found:
         taken |= span(item.reading.start, item.reading.end)
-    if not let_be(chart, [], taken):
+    if not all_taken(chart, [], taken):
         return None
     sizes, singles = _sizes(found)
     sheets = [size for size in sizes if _of_sheets(chart, size, sizes)]

@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from intents.chart import Chart, once, span
 from intents.from_a_stick import TOPIC, kerf_told, length_of
-from intents.in_line import PASSED, Item, aside, counts_unused, heard, inches, items, let_be, said_aside
+from intents.in_line import PASSED, Item, all_taken, aside, counts_unused, heard, inches, items, said_aside
 from intents.number_words import TAPE
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
@@ -58,7 +58,7 @@ def sticks_told(chart: Chart) -> Question | None:
     sections, long = _sections(chart)
     left = aside(chart) & ~sections
     found = items(chart, sections | left)
-    if not let_be(chart, found, sections | left):
+    if not all_taken(chart, found, sections | left):
         return None
     kerf, sizes = kerf_told(chart, [item.reading for item in found])
     found = [item for item in found if any(item.reading is size for size in sizes)]

@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from intents.chart import Chart, span
 from intents.expressions import expression
-from intents.in_line import Item, aside, counts_unused, heard, items, let_be, said_aside
+from intents.in_line import Item, all_taken, aside, counts_unused, heard, items, said_aside
 from intents.lengths import FOOTERS
 from intents.listed_openings import NAMES
 from intents.openings_in_line import Openings, openings_in, several_named
@@ -79,7 +79,7 @@ def trim_told(chart: Chart) -> Question | None:
     counted = [item for item in items(chart, passed, pairs=True) if item.whole]
     for item in (*told.rest, *counted):
         taken |= span(item.reading.start, item.reading.end)
-    if not let_be(chart, [], taken):
+    if not all_taken(chart, [], taken):
         return None
     return Question(TOPIC, givens, SCORE, left=said_aside(chart, left), words=["trim"])
 
