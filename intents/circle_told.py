@@ -38,7 +38,8 @@ _STRING_AFTER = expression(
 _STRINGS = frozenset("string rope cord trammel".split())
 _STAKES = frozenset("peg pegs stake stakes nail pin".split())
 _SWUNG = _STAKES | frozenset("post tree pegs stake stakes nail pin swing swung swinging center centre middle".split())
-_ACROSS_BEFORE = expression(r"\b(?:dia|diam|diameter|across|od|wide|width)" + _LINK)
+# After a comma it was told of the size before: 900 mm dia, 150 thick.
+_ACROSS_BEFORE = expression(r"\b(?:dia|diam|diameter|across|od|wide|width)" + _LINK.replace("|,", r"|\."))
 _ACROSS_AFTER = expression(
     r"(?:in )?(?:across|dia\b|diam\b|diameter|wide|od\b|outside diameter|o d\b|round\b|(?:straight )?through\b)"
 )
@@ -54,12 +55,15 @@ _NAMES = frozenset("circumference girth circumferences".split())
 def circle_told(chart: Chart, question: Question, parameters: tuple[Parameter, ...]) -> None:
     """Give the sizes said of a circle the places that the words beside them tell."""
     sizes = _sizes(chart)
-    if _asks_across(chart.words) or not _TURNS.isdisjoint(chart.words):
+    if asks_across(chart.words) or not _TURNS.isdisjoint(chart.words):
         question.lacking = question.lacking or 1
         return
     radii = [one for one in sizes if _is_radius(chart, one)]
     wide = [one for one in sizes if one not in radii and _is_across(chart.words, one)]
     told = radii + wide
+    if not told and _ACROSS in question.givens and not question.swaps:
+        given = question.givens[_ACROSS].start
+        told = [one for one in sizes if chart.tokens[one.start].start == given and not _of_else(chart.words, one)]
     rest = [one for one in sizes if one not in told]
     if len(told) != 1 or not all(_of_else(chart.words, one) for one in rest):
         _without_heights(chart, question, sizes)
@@ -110,7 +114,7 @@ def _asks_round(words: Sequence[str]) -> bool:
     return far and not _ROUNDS.isdisjoint(words)
 
 
-def _asks_across(words: Sequence[str]) -> bool:
+def asks_across(words: Sequence[str]) -> bool:
     """Whether how far across it is is what is asked for."""
     return any(
         tuple(words[at : at + 3]) in (("how", "far", "across"), ("how", "wide", "is"), ("what", "is", "across"))

@@ -10,7 +10,9 @@ from __future__ import annotations
 from itertools import pairwise
 
 from intents.chart import Chart
+from intents.circle_told import asks_across
 from intents.features import size_of
+from intents.half_round import CIRCLE
 from intents.question import Heard, Question
 from intents.rates_told import RATE
 from solvers.quantities import Count, Length, Number
@@ -25,7 +27,8 @@ _MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge ca
 _TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
 BOXES, LENGTH, SEALANT = "boxes", "fastener length", "sealant"
-FASTENERS, ARC = "fasteners", "arc"
+FASTENERS = "fasteners"
+_STANDING = {"arc": "rise", "gable area": "height"}
 
 
 def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> None:
@@ -34,12 +37,22 @@ def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> 
         gap = question.topic in _JOINTS and _asks_a_gap(chart.words)
         layer = question.topic == LENGTH and _takes_it_for_a_layer(chart, question)
         damp = question.topic == RATE and "waste" in question.givens and "humidity" in chart.words
-        more = question.topic == RATE and _more_of_it(chart.words)
-        tubes = question.topic == SEALANT and _counted_tubes(chart, question)
-        each = question.topic == FASTENERS and _counted_each(chart, question)
-        each = each or (question.topic == ARC and _off_the_ground(chart, question))
-        if gap or layer or damp or more or tubes or each or _one_holds_it(question) or _sides_let_fall(chart, question):
+        other = gap or layer or damp or _one_holds_it(question) or _sides_let_fall(chart, question)
+        if other or _counted_otherwise(chart, question) or _measured_otherwise(chart, question):
             question.lacking = question.lacking or 1
+
+
+def _counted_otherwise(chart: Chart, question: Question) -> bool:
+    """Whether what is asked for or told is counted in another way than the topic counts it."""
+    more = question.topic == RATE and _more_of_it(chart.words)
+    tubes = question.topic == SEALANT and _counted_tubes(chart, question)
+    return more or tubes or (question.topic == FASTENERS and _counted_each(chart, question))
+
+
+def _measured_otherwise(chart: Chart, question: Question) -> bool:
+    """Whether how far across a circle is is asked for, or a rise is how high something stands."""
+    across = question.topic == CIRCLE and asks_across(chart.words)
+    return across or (question.topic in _STANDING and _off_the_ground(chart, question))
 
 
 def _more_of_it(words: list[str]) -> bool:
@@ -66,8 +79,8 @@ def _counted_each(chart: Chart, question: Question) -> bool:
 
 
 def _off_the_ground(chart: Chart, question: Question) -> bool:
-    """Whether what was taken for the rise of an arc is how far something stands off the ground."""
-    rise = question.givens.get("rise")
+    """Whether what was taken for the rise of an arc, or a gable's, is how far something stands off the ground."""
+    rise = question.givens.get(_STANDING[question.topic])
     after = [token.text for token in chart.tokens if rise is not None and token.start >= rise.end][:1]
     return after == ["off"]
 

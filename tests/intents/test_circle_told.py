@@ -41,6 +41,8 @@ def test_what_is_no_size_of_it_is_left_out_and_said() -> None:
         "pipe 4 inch od, wrap twice round, how long",
         "circumference of a 12 inch circle times 3",
         "a circle is 100 inches round, how far across",
+        "circle 5 foot across, what is its radius",
+        "round deck 16 ft wide and 2 ft off the ground, area in square feet",
         "trampoline 12 ft wide 3 ft off the ground, padding round the edge",
     ],
 )
