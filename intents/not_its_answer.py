@@ -25,6 +25,7 @@ _BITES = frozenset("bite bites biting embedment hold holding holds penetration p
 _WHATS = frozenset("what what's whats how".split())
 _MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge cartridges sausage sausages".split())
 _TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
+_SET_OUT = frozenset("posts joists studs rafters balusters pickets spindles battens marks holes".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
 BOXES, LENGTH, SEALANT = "boxes", "fastener length", "sealant"
 FASTENERS = "fasteners"
@@ -44,7 +45,7 @@ def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> 
 
 def _counted_otherwise(chart: Chart, question: Question) -> bool:
     """Whether what is asked for or told is counted in another way than the topic counts it."""
-    more = question.topic == RATE and _more_of_it(chart.words)
+    more = question.topic == RATE and (_more_of_it(chart.words) or _set_out(chart.words))
     tubes = question.topic == SEALANT and _counted_tubes(chart, question)
     return more or tubes or (question.topic == FASTENERS and _counted_each(chart, question))
 
@@ -53,6 +54,11 @@ def _measured_otherwise(chart: Chart, question: Question) -> bool:
     """Whether how far across a circle is is asked for, or a rise is how high something stands."""
     across = question.topic == CIRCLE and asks_across(chart.words)
     return across or (question.topic in _STANDING and _off_the_ground(chart, question))
+
+
+def _set_out(words: list[str]) -> bool:
+    """Whether it is asked how many there are of what is set out: so many posts have one space less between them."""
+    return any(first == "many" and then in _SET_OUT for first, then in pairwise(words))
 
 
 def _more_of_it(words: list[str]) -> bool:

@@ -285,6 +285,8 @@ def learn_roles(known: list[Mentioned], before: dict[str, dict[str, int]] | None
     """
     pairs = [(m, m.told) for m in known] + [(m, None) for m in known]
     index = vocabulary([*_signs(m, m.role, told)] for m, told in pairs[: len(known)])
+    if before:  # roles that other topics have by the same name stay as they are too
+        index = {sign: n for n, sign in enumerate(sign for sign in index if "." in sign.split("|", 1)[0])}
     was = {f"{name}|{feature}": weight for name, of in (before or {}).items() for feature, weight in of.items()}
     index |= {sign: n for n, sign in enumerate(sorted(was.keys() - index.keys()), len(index))}
     start = np.array([was.get(sign, 0) / SCALE for sign in index])
