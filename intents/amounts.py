@@ -117,7 +117,7 @@ def _square(line: Line, i: int, head: Head) -> Iterator[Reading]:
     """Square feet and the like; a square on its own is 100 square feet of cladding."""
     at = head.unit
     after = line.words[at + 1]
-    if after == "in" and line.words[at + 2] in _ITS:
+    if after == "in" and line.words[at + 2] in _ITS and line.pieces(at + 3):
         return  # eleven of them 1 5/8 square in a 58 inch opening
     if after in _SQUARES:
         place = after in INCHES and after == "in" and bool(line.pieces(at + 2))

@@ -51,7 +51,7 @@ class _Told(NamedTuple):
 def joint_told(chart: Chart, question: Question, parameters: Parameters) -> None:
     """Give the angles and the face of a joint their places, where the question has not a place for each as it is."""
     first = question.givens.get("error" if question.topic == ERROR else "corner")
-    odd = first is not None and isinstance(first.value, Angle) and _odd(question.topic, first.value)
+    odd = first is not None and isinstance(first.value, Angle) and (_odd(question.topic, first.value) or _closed(question))
     if question.plain and not odd and _THICK.isdisjoint(chart.words):
         return
     places = {p.name: p for p in parameters}
@@ -71,6 +71,14 @@ def joint_told(chart: Chart, question: Question, parameters: Parameters) -> None
 def _odd(topic: str, value: Angle) -> bool:
     """Whether an angle was given a place that it can't have: out of square by 2 is no error of 92 degrees."""
     return value.value > MOST_OFF if topic == ERROR else value.value < MOST_OFF
+
+
+def _closed(question: Question) -> bool:
+    """Whether the corner is the one that the cuts make, so that nothing would be open: a 135 corner that's 1 degree out."""
+    corner, setting = (question.givens.get(name) for name in ("corner", "setting"))
+    if question.topic != CORNER or corner is None or setting is None:
+        return False
+    return bool(corner.value.value == STRAIGHT - 2 * setting.value.value)
 
 
 def _told(chart: Chart, row: Row) -> _Told | None:

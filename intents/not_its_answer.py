@@ -29,6 +29,8 @@ _SET_OUT = frozenset("posts joists studs rafters balusters pickets spindles batt
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
 BOXES, LENGTH, SEALANT = "boxes", "fastener length", "sealant"
 FASTENERS = "fasteners"
+_FLAT = frozenset(("roof area", "wall area", "gable area", "side of a wall"))
+_VOLUMES = frozenset("volume cubic cube cubed".split())
 _STANDING = {"arc": "rise", "gable area": "height"}
 
 
@@ -51,8 +53,9 @@ def _counted_otherwise(chart: Chart, question: Question) -> bool:
 
 
 def _measured_otherwise(chart: Chart, question: Question) -> bool:
-    """Whether how far across a circle is is asked for, or a rise is how high something stands."""
+    """Whether how far across a circle is is asked for, the volume under a roof, or a rise is how high something stands."""
     across = question.topic == CIRCLE and asks_across(chart.words)
+    across = across or (question.topic in _FLAT and not _VOLUMES.isdisjoint(chart.words))
     return across or (question.topic in _STANDING and _off_the_ground(chart, question))
 
 

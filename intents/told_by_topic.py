@@ -55,13 +55,15 @@ WHOLE: dict[str, Callable[[Chart], Question | None]] = {
     "strips from a coil": coil_told,
     "trim round openings": trim_told,
 }
+ENOUGH = 2  # words beside the numbers: "two windows 3 by 4" goes on from the question before
 MOSTLY = 0.4  # the share from which on lines like this one are mostly about a topic
 
 
 def told_by_topic(chart: Chart, questions: list[Question], topics: Mapping[str, Parameters]) -> None:
     """Give the quantities of the first question the places that its topic's own readers find for them."""
     likeliest = max(chart.likely, key=chart.likely.__getitem__, default="")
-    whole = WHOLE.get(likeliest) if chart.likely.get(likeliest, 0) >= MOSTLY else None
+    said = (chart.weighs & ~chart.numbers).bit_count()
+    whole = WHOLE.get(likeliest) if said >= ENOUGH and chart.likely.get(likeliest, 0) >= MOSTLY else None
     told = whole(chart) if whole is not None else None
     if told is not None:
         goes_first(chart, questions, told)

@@ -50,6 +50,11 @@ ONE_FACE = expression(
 )
 _SIDED = frozenset("sides side edges edge faces face legs leg jambs heads".split())
 _MADE = frozenset("trim casing pine cedar boards board stock flat mdf oak fir wall walls stud studs framing".split())
+_ASKED = frozenset(
+    "trim trims trimmed trimming casing casings case architrave architraves brickmould brickmold surround channel moulding"
+    " molding bead beading round around wrap how what what's whats total length lengths feet metres meters need needed much"
+    " perimeter staff reveal liner lineal linear edges edge frame frames picture j sides".split()
+)
 _OF = frozenset("of in with from using out".split())
 _STOCK = frozenset("sticks stick lengths stock footers".split())
 _STOPS = frozenset((".", ",", ";", "?"))
@@ -64,6 +69,8 @@ _TIMES = frozenset(("pair", "couple", "pairs", "couples"))
 
 def trim_told(chart: Chart) -> Question | None:
     """The question of a line whose every number is of an opening, counts them, or tells what the trim is sold in."""
+    if _ASKED.isdisjoint(chart.words):
+        return None  # two windows 3 by 4 and a door, of the wall before
     left = aside(chart) | _prices(chart)
     passed = left | _sides_counted(chart) | _section(chart) | _square_one(chart)
     told = openings_in(chart, passed)
