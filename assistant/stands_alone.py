@@ -29,7 +29,7 @@ MARGIN = 0.6  # how much better a line must stand on its own than as a change
 _ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
 _SMALL = frozenset("is at of the s now to only just really actually my our that about say were was be".split())
 _STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
-_CONVERSION = "conversion"
+_CONVERSION, _FROST = "conversion", "frost tonight"
 _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
 
@@ -91,8 +91,10 @@ def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -
 
 
 def _of_heat(best: Question, last: Asked) -> bool:
-    """Whether what is taken for the swing of a saw comes after a swing of temperature."""
-    return best.topic == SAW and any(isinstance(given.value, TemperatureChange | Temperature) for given in last.givens.values())
+    """Whether what is taken for the swing of a saw, or for frost with no dew point, comes after a temperature."""
+    cold = best.topic == _FROST and bool(best.missing)
+    heats = any(isinstance(given.value, TemperatureChange | Temperature) for given in last.givens.values())
+    return heats and (best.topic == SAW or cold)
 
 
 def _told_whole(best: Question, more: Question, last: Asked, wanted: Wanted) -> bool:

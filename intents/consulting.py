@@ -111,13 +111,14 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
         if best == OUTSIDE and likely[best] >= most and not ours_all_the_same(chart, top):
             reading.questions = []
         elif best == OUTSIDE and likely[best] >= NO_QUESTION and likely[top.topic] < DOUBTED and top.score < WHOLLY:
-            top.lacking = 1
+            top.lacking = int(not ours_all_the_same(chart, top))
         elif best != top.topic and (best in topics or best == OUTSIDE):  # talk is told by its own rules
             _other_topic(chart, reading, top, again(best), likely[top.topic], likely[best], alike)
     elif best in topics:
         other = top is not None and best != top.topic and likely.get(top.topic, 0) >= READ and likely[best] < CERTAIN
         if not (other and _lacks_only(top)):
             _read_again(chart, reading, top, again(best), likely)
+        _stands(top, best, likely)
     elif best == OUTSIDE and likely[best] >= LIKELY and not (chart.numbers and _asks_for_more(top, likely)):
         reading.questions = []
     if likely[best] >= SETTLED:
@@ -125,6 +126,12 @@ def consult(reading: Reading, chart: Chart, phrases: Phrases, topics: Topics, mo
     for question in reading.questions:
         if not question.manner and all(question is not other for other in reading.unaided):
             question.manner = manner_of(chart, phrases, reduce(or_, (tokens_of(chart, h) for h in question.givens.values()), 0))
+
+
+def _stands(top: Question | None, best: str, likely: dict[str, float]) -> None:
+    """A rule of the topic that is settled, which takes all that was said, stands though a word of it was not said."""
+    if top is not None and top.topic == best and likely[best] >= SETTLED and top.complete and not top.swaps:
+        top.lacking = 0
 
 
 def _asks_for_more(top: Question | None, likely: dict[str, float]) -> bool:

@@ -51,8 +51,8 @@ class _Told(NamedTuple):
 def joint_told(chart: Chart, question: Question, parameters: Parameters) -> None:
     """Give the angles and the face of a joint their places, where the question has not a place for each as it is."""
     first = question.givens.get("error" if question.topic == ERROR else "corner")
-    odd = first is not None and isinstance(first.value, Angle) and (_odd(question.topic, first.value) or _closed(question))
-    if question.plain and not odd and _THICK.isdisjoint(chart.words):
+    odd = first is not None and isinstance(first.value, Angle) and _odd(question.topic, first.value)
+    if question.plain and not odd and not _closed(question) and _THICK.isdisjoint(chart.words):
         return
     places = {p.name: p for p in parameters}
     for row in every_size(chart, lambda reading: reading.kind in _KINDS):
@@ -66,6 +66,7 @@ def joint_told(chart: Chart, question: Question, parameters: Parameters) -> None
         question.unplaced, question.lacking = [], 0
         question.missing = [name for name in wanted if name not in given]
         return
+    question.lacking = question.lacking or int(odd)
 
 
 def _odd(topic: str, value: Angle) -> bool:

@@ -29,6 +29,7 @@ _SET_OUT = frozenset("posts joists studs rafters balusters pickets spindles batt
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
 BOXES, LENGTH, SEALANT = "boxes", "fastener length", "sealant"
 FASTENERS = "fasteners"
+_GABLES = frozenset("gable gables end ends peak".split())
 _FLAT = frozenset(("roof area", "wall area", "gable area", "side of a wall"))
 _VOLUMES = frozenset("volume cubic cube cubed".split())
 _STANDING = {"arc": "rise", "gable area": "height"}
@@ -53,10 +54,17 @@ def _counted_otherwise(chart: Chart, question: Question) -> bool:
 
 
 def _measured_otherwise(chart: Chart, question: Question) -> bool:
-    """Whether how far across a circle is is asked for, the volume under a roof, or a rise is how high something stands."""
+    """Whether how far across a circle is is asked for, the volume under a roof, or a rise is how high something stands; a roof's
+    pitch beside a wall may be no gable's, and a saw that is off one way and the other is off by two angles."""
     across = question.topic == CIRCLE and asks_across(chart.words)
+    across = across or (question.topic == "angle off" and {"one", "other"} <= {*chart.words})
+    across = across or (question.topic == "squares" and "pitch" in question.givens and _of_a_roof(chart.words))
     across = across or (question.topic in _FLAT and not _VOLUMES.isdisjoint(chart.words))
     return across or (question.topic in _STANDING and _off_the_ground(chart, question))
+
+
+def _of_a_roof(words: list[str]) -> bool:
+    return "roof" in words and _GABLES.isdisjoint(words)
 
 
 def _set_out(words: list[str]) -> bool:

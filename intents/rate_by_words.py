@@ -68,6 +68,7 @@ _ELSE = frozenset(
 )
 _SET_OUT = frozenset(stem(word) for word in "posts joists studs rafters balusters pickets spindles battens marks holes".split())
 _FOR = frozenset("for on per every".split())
+_PANELLED = frozenset(("soffit", "soffits"))  # whose panels have a rule of their own
 _ASKED, _NEAR = 12, 8  # words before what is to do, among which it is asked what it takes
 _SIZED = frozenset("high wide deep thick tall apart centres centers".split())
 _TWICE = frozenset("both either twice double".split())
@@ -108,7 +109,7 @@ def rate_by_words(chart: Chart, question: Question, _parameters: tuple[Parameter
 def rate_outright(chart: Chart) -> Question | None:
     """The question of a line that tells a rate with its doing and asks for the same thing again, whatever it is of."""
     words = chart.words
-    if (_DOES | _TAKES | _FOR | {"eight", "rate"}).isdisjoint(words):
+    if (_DOES | _TAKES | _FOR | {"eight", "rate"}).isdisjoint(words) or not _PANELLED.isdisjoint(words):
         return None
     found = _found(chart)
     if found is None or found.rate.took is None:

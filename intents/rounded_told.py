@@ -40,7 +40,8 @@ _LEVELS = frozenset(("level", "horizontal"))
 _TOPS = frozenset((("the", "top"), ("top", "joint"), ("rake", "tops"), ("rakes", "top")))
 _IN, _TWELVE = frozenset(("in", "over", "per", ":")), 12
 _STEEPEST, _MOST_DEGREES, _FAR, _ROUND = 18, 65, 6, frozenset("rounded rounding round".split())
-_MEET = frozenset("returns rakes boards barges bargeboards pieces bits trims".split())
+_MEET = frozenset("meet meets returns rakes boards barges bargeboards pieces bits trims".split())
+_SCORE = 2.0  # of what takes every size of the line
 _PAIR, _PLAINLY = 2, Fraction(1, 4)
 
 Places = Mapping[str, Parameter]
@@ -78,7 +79,7 @@ def rounded_rather(chart: Chart, questions: list[Question], topics: Mapping[str,
     joint = _joint(chart)
     given = _every_place(chart, {p.name: p for p in topics[TOPIC]}) if joint is not None else None
     if given is not None and joint is not None:
-        score, said, manner = question.score, question.words, question.manner
+        score, said, manner = max(question.score, _SCORE), question.words, question.manner
         questions[:] = [Question(TOPIC, given | {"joint": joint}, score, words=said, manner=manner)]
 
 

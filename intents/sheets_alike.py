@@ -15,6 +15,8 @@ from intents.number_words import TAPE
 from intents.openings_in_line import Sized, size_at
 from intents.question import Heard, Question
 from intents.reading import Reading
+from intents.second_reader import places_of
+from intents.vocabulary import NUMBER_WORDS
 from solvers.quantities import Area, Count, Length, Number, Percent, Pitch, Quantity
 from solvers.slots import Parameter
 
@@ -92,6 +94,7 @@ def sheets_whole(chart: Chart) -> Question | None:
 def sheets_left(chart: Chart, question: Question, _parameters: tuple[Parameter, ...]) -> None:
     """Leave out what is of something else, and how many walls there are where they are told two and two."""
     leave_aside(chart, question)
+    _one_side_of_a_sheet(chart, question)
     if question.complete and not _MORE.isdisjoint(chart.words):  # we have 22 sheets, how many more
         question.unplaced += counts_unused(chart, question, counts=lambda item: not _SHEETS.isdisjoint(item.after[:2]))
     layers, said = _layers(chart)
@@ -111,6 +114,18 @@ def sheets_left(chart: Chart, question: Question, _parameters: tuple[Parameter, 
             ]
             if sum(counts) == many.whole and len(counts) > 1:
                 question.unplaced.remove(text)
+
+
+def _one_side_of_a_sheet(chart: Chart, question: Question) -> None:
+    """Take back a bare number that was given for one side of a sheet and is named by things: ten shelves."""
+    width = question.givens.get("sheet_width")
+    if width is None or "sheet_length" in question.givens or (not width.bare and width.text.lower() not in NUMBER_WORDS):
+        return
+    _, end = places_of(chart, width)
+    after = chart.words[end : end + 1]
+    if after and after[0].isalpha() and after[0].endswith("s") and after[0] not in _WIDE:
+        del question.givens["sheet_width"]
+        question.unplaced.append(width.text)
 
 
 def _openings(chart: Chart) -> Reading | None:

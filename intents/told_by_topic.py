@@ -60,7 +60,8 @@ MOSTLY = 0.4  # the share from which on lines like this one are mostly about a t
 
 
 def told_by_topic(chart: Chart, questions: list[Question], topics: Mapping[str, Parameters]) -> None:
-    """Give the quantities of the first question the places that its topic's own readers find for them."""
+    """Give the quantities of each question the places that its topic's own readers find for them."""
+    questions[:] = [q for q in questions if q.topic != RATE or q.givens.keys() != {"many"}]  # 8 tubes: of the question before
     likeliest = max(chart.likely, key=chart.likely.__getitem__, default="")
     said = (chart.weighs & ~chart.numbers).bit_count()
     whole = WHOLE.get(likeliest) if said >= ENOUGH and chart.likely.get(likeliest, 0) >= MOSTLY else None
@@ -68,10 +69,9 @@ def told_by_topic(chart: Chart, questions: list[Question], topics: Mapping[str, 
     if told is not None:
         goes_first(chart, questions, told)
         return
-    if not questions:
-        return
-    for reader in TOLD.get(questions[0].topic, ()):
-        reader(chart, questions[0], topics[questions[0].topic])
+    for question in questions:
+        for reader in TOLD.get(question.topic, ()):
+            reader(chart, question, topics[question.topic])
 
 
 def outright(chart: Chart) -> Question | None:

@@ -52,7 +52,7 @@ _SIDED = frozenset("sides side edges edge faces face legs leg jambs heads".split
 _MADE = frozenset("trim casing pine cedar boards board stock flat mdf oak fir wall walls stud studs framing".split())
 _ASKED = frozenset(
     "trim trims trimmed trimming casing casings case architrave architraves brickmould brickmold surround channel moulding"
-    " molding bead beading round around wrap how what what's whats total length lengths feet metres meters need needed much"
+    " molding bead beading round around wrap how what what's whats total length lengths need needed much"
     " perimeter staff reveal liner lineal linear edges edge frame frames picture j sides".split()
 )
 _OF = frozenset("of in with from using out".split())

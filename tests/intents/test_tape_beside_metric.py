@@ -105,7 +105,7 @@ def test_a_gap_under_so_much_is_the_greatest() -> None:
 
 def test_nails_at_each_joist_of_boards_that_are_counted() -> None:
     assert last("2 screws each joist 14 boards 10 joists")["answer"]["value"] == 280  # 2 × 14 × 10
-    assert last("2 nails each joist 14 boards 10 joists")["outcome"] == "asks"
+    assert last("2 nails each joist 14 boards 10 joists")["answer"]["value"] == 280
     assert last("2 nails each joist, 14 boards")["outcome"] == "asks"  # over how many joists is not said
 
 
