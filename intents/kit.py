@@ -33,6 +33,7 @@ _ASKS = frozenset(  # with one of these it may be asked whether the work fits th
 )
 _WEIGH = frozenset(("weigh", "weighs", "weight"))
 _MOST_BETWEEN = 3
+_PARTS = frozenset("gable gables roof wall walls rake rakes eave eaves end side".split())
 
 
 def of_kit(chart: Chart, topic: str) -> int:
@@ -75,8 +76,8 @@ def _before(words: list[str], start: int, end: int) -> str:
     while at >= 0 and words[at] in _BETWEEN and start - at <= _MOST_BETWEEN:
         at -= 1
     at -= at > 0 and words[at] == "," and words[at + 1] in _HOLDS  # trailer, rated 3500
-    if at < 0 or words[at] not in _KIT:
-        return ""
+    if at < 0 or words[at] not in _KIT or not _PARTS.isdisjoint(words[max(0, at - _MOST_BETWEEN) : at]):
+        return ""  # the gable on this trailer's 14 foot wide
     after = end + (words[end] in _AFTER)
     return words[at] if words[after] in _ENDS else ""
 

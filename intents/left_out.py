@@ -97,6 +97,16 @@ _CUES = (
 )  # fmt: skip
 
 
+def sums_all(chart: Chart, questions: list[Question]) -> bool:
+    """Whether the line is a sum told with "times" that takes every number of it, of which none may go."""
+    first = next(iter(questions), None)
+    if first is None or first.topic != "tape arithmetic" or not first.complete or "times" not in chart.words:
+        return False
+    heard = first.givens.get("sum")
+    inside = (heard.start <= token.start < heard.end for token in chart.tokens if token.text.isdecimal()) if heard else ()
+    return heard is not None and all(inside)
+
+
 def left_out(chart: Chart, taken: Question | None = None) -> Chart | None:
     """The sentence without the quantities that may be left out; None where there are none.
 

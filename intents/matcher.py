@@ -43,7 +43,7 @@ from intents.kicked_out import kicked_out
 from intents.known_topic import known_topic
 from intents.layers_gone import layers_gone
 from intents.learned import Learned, learned
-from intents.left_out import does_as_well, left_out, price_gone, takes_less, without
+from intents.left_out import does_as_well, left_out, price_gone, sums_all, takes_less, without
 from intents.lists import KINDS
 from intents.lumber_told import lumber_told
 from intents.measures import broken_number
@@ -259,7 +259,7 @@ def _without_remarks(
 ) -> Chart | None:  # fmt: skip
     """The sentence without what is hardly of the job, which the reading then is of; None where it is no plainer so."""
     first = reading.questions[0] if _plain(reading) and not asks_for_given(chart, reading.questions[0]) else None
-    if (less := left_out(chart, first)) is None:
+    if sums_all(chart, reading.questions) or (less := left_out(chart, first)) is None:
         return None
     again = Reading(reading.text)
     _by_grammar(again, less, phrases, topics, wanted)

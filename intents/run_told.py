@@ -51,7 +51,7 @@ _SLOPES = frozenset(("slope", "rafter", "roof", "deck"))  # 16 ft of slope, 16 f
 LEAST_WIDE, MOST_WIDE = 6, 90  # ft, of a building
 _HIPS = frozenset("hip hips valley valleys".split())
 _RAFTERS = frozenset("rafter rafters commons".split())
-_LONG = frozenset("long length lengths".split())
+_LONG, _ALONG = frozenset("long length lengths".split()), ("up", "along")  # what do I get going up along it
 _NAMES = {"RUN": frozenset(("run", "runs")), "GABLE": _WIDE | _SPANS | {"building"}, "RAFTER": _RAFTERS}
 _DECKS = frozenset("deck porch patio slab floor balcony carport".split())
 _LEAST_WIDE, _MOST_WIDE, _LEAST_ROOF = 5, 60, 12  # ft
@@ -64,6 +64,8 @@ def run_told(chart: Chart, question: Question) -> None:
     """Say what was measured where the words beside a run tell that it is none."""
     if question.topic == SLOPED and "rise" not in question.givens and _asks_the_rise(chart.words):
         question.topic = RISE
+    elif question.topic == RISE and question.givens.keys() == {"pitch", "run"} and _ALONG in pairwise(chart.words):
+        question.topic = SLOPED
     name = TOPICS.get(question.topic, "")
     run = question.givens.get(name)
     if not name or run is None or not isinstance(run.value, Length) or run.end <= run.start:
@@ -195,6 +197,8 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     after = after or [word for word in chart.words[end : end + 1] if word in _WIDE]  # read as one slope: 28 foot across, 4 foot 8
     if before[:1] and before[0] in _BUILDINGS and not _WIDE.isdisjoint(after[:1]):
         before = before[:1]  # 7 ft above the plate and the building's 24 wide
+    if before[:1] == ["out"] and "level" in before[:3]:
+        return []  # held the level out 24 inches
     near = {*before, *after}
     own = chart.words[start:end]
     if _half_is(chart.words[max(0, start - _HALF) : start]):

@@ -7,7 +7,7 @@ from intents.question import Heard, Question
 from intents.second_reader import places_of
 
 LONGEST_PANEL = 20  # ft; no panel is sold longer
-_COVERS = frozenset("cover covers covered covering coverage weather".split())
+_COVERS = frozenset("cover covers covered covering coverage weather lays lay shows".split())
 _NOT_OF_PANEL = frozenset(", . ; ? deep and for of".split())
 _DEEP = frozenset(("deep", "depth", "overhang"))
 _WIDE, _PANELS = frozenset(("wide", "width")), frozenset("panel panels piece pieces board boards ones".split())
