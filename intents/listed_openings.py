@@ -373,7 +373,7 @@ def lengths_of(metric: str, sizes: tuple[Amount, ...], what: str) -> tuple[tuple
         unit = "in"
     elif bare and metric in METRIC and max(map(abs, bare)) < 6:
         unit = "m"
-    elif bare and ((what == "vent" and _small_vent(bare)) or min(map(abs, bare)) >= _DOUBT_FROM):
+    elif bare and ((what == "vent" and _small_vent(bare)) or (what != "door" and min(map(abs, bare)) >= _DOUBT_FROM)):
         unit, doubt = "in", 0.8
     first, second = (Length(amount.value, _beside(amount.value, amount.unit or unit)) for amount in sizes)
     return (first, second), doubt

@@ -27,8 +27,9 @@ _MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge ca
 _TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
 _SET_OUT = frozenset("posts joists studs rafters balusters pickets spindles battens marks holes".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
-BOXES, LENGTH, SEALANT = "boxes", "fastener length", "sealant"
+BOXES, LENGTH, SEALANT, SUM = "boxes", "fastener length", "sealant", "tape arithmetic"
 FASTENERS = "fasteners"
+_SEVERAL = frozenset("windows doors openings wdws".split())
 _GABLES = frozenset("gable gables end ends peak".split())
 _FLAT = frozenset(("roof area", "wall area", "gable area", "side of a wall"))
 _VOLUMES = frozenset("volume cubic cube cubed".split())
@@ -41,7 +42,8 @@ def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> 
         gap = question.topic in _JOINTS and _asks_a_gap(chart.words)
         layer = question.topic == LENGTH and _takes_it_for_a_layer(chart, question)
         damp = question.topic == RATE and "waste" in question.givens and "humidity" in chart.words
-        other = gap or layer or damp or _one_holds_it(question) or _sides_let_fall(chart, question)
+        summed = question.topic == SUM and not _BITES.isdisjoint(chart.words) and not _FASTENERS.isdisjoint(chart.words)
+        other = gap or layer or damp or summed or _one_holds_it(question) or _sides_let_fall(chart, question)
         if other or _counted_otherwise(chart, question) or _measured_otherwise(chart, question):
             question.lacking = question.lacking or 1
 
@@ -56,11 +58,20 @@ def _counted_otherwise(chart: Chart, question: Question) -> bool:
 def _measured_otherwise(chart: Chart, question: Question) -> bool:
     """Whether how far across a circle is is asked for, the volume under a roof, or a rise is how high something stands; a roof's
     pitch beside a wall may be no gable's, and a saw that is off one way and the other is off by two angles."""
-    across = question.topic == CIRCLE and asks_across(chart.words)
+    across = _uncounted(question)
+    across = across or (question.topic == CIRCLE and asks_across(chart.words))
     across = across or (question.topic == "angle off" and {"one", "other"} <= {*chart.words})
     across = across or (question.topic == "squares" and "pitch" in question.givens and _of_a_roof(chart.words))
     across = across or (question.topic in _FLAT and not _VOLUMES.isdisjoint(chart.words))
     return across or (question.topic in _STANDING and _off_the_ground(chart, question))
+
+
+def _uncounted(question: Question) -> bool:
+    """Whether windows were taken for one window, and nothing says how many there are: with windows 3 by 4."""
+    openings = question.givens.get("openings")
+    if openings is None or not isinstance(openings.value, tuple) or len(openings.value) != 1 or openings.value[0].count != 1:
+        return False
+    return openings.text.lower().split()[0] in _SEVERAL
 
 
 def _of_a_roof(words: list[str]) -> bool:

@@ -8,6 +8,7 @@ from solvers.quantities import Weight
 
 _CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorner cattycorner kittycorner".split())
 _BRACED = frozenset("brace braces bracing board boards boarding siding sheathing strap straps".split())
+_FRAMED = frozenset("joist joists stud studs rafter rafters batten battens".split())
 
 
 def ours_all_the_same(chart: Chart, top: Question) -> bool:
@@ -15,7 +16,7 @@ def ours_all_the_same(chart: Chart, top: Question) -> bool:
     a weight in another unit, whatever it is that weighs so much.
     """
     if top.topic == "fasteners":
-        return {"rows", "at_each", "studs"} <= top.givens.keys()
+        return {"rows", "at_each", "studs"} <= top.givens.keys() and not _FRAMED.isdisjoint(chart.words)
     if top.topic == "square check":
         return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
     if top.topic == "conversion":

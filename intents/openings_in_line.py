@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from intents.chart import Chart
 from intents.in_line import Item, items
+from intents.lengths import METRES
 from intents.listed import Amount
 from intents.listed_openings import NAMES, lengths_of
 from intents.question import Heard
@@ -234,10 +235,14 @@ def _leads_back(gap: list[str]) -> bool:
     return bool(gap) and (gap[-1] == "×" or gap[-1] in ("are", "there's", "theres"))
 
 
+_ASKED_IN = frozenset(("many", "in", "total"))
+
+
 def _metric(chart: Chart) -> str:
     """A unit that is said of all sizes: 44 wide and 44 high, inches."""
     units = (r.value.unit for row in chart.every for r in row if isinstance(r.value, Length) and r.value.metric)
-    return stated_metric([*chart.words, "", ""]) or next(units, "")
+    asked = any(a in _ASKED_IN and b in METRES for a, b in pairwise(chart.words))  # how many metres, total in metres
+    return stated_metric([*chart.words, "", ""]) or next(units, "") or ("m" if asked else "")
 
 
 def _amounts(chart: Chart, size: Sized) -> tuple[Amount, ...]:

@@ -121,6 +121,8 @@ def in_each(chart: Chart) -> Question | None:
         for told in outline.finditer(line.words):
             each = line.reading(told, "each")
             many = next(one for one in line.found if one is not each)
+            if "or" in told[0].split():
+                continue  # four nails or six in each shingle
             if _counts(chart, many, told["place"]) and not _crossed(chart.words, told["place"]) and _whole(each) and _whole(many):
                 givens = {"things": _heard(chart, many, Count), "in_each": _heard(chart, each, Count)}
                 return Question(FASTENERS, givens, SCORE, words=told[0].split())

@@ -39,6 +39,8 @@ def square_metres(words: Sequence[str]) -> bool:
     """Whether square metres are named, given or asked for."""
     if not _SQUARE_METRES.isdisjoint(words):
         return True
+    if "squared" in words and any(b == "squared" and a in METRES for a, b in pairwise(words)):
+        return True
     return not _SQUARE.isdisjoint(words) and any(a in _SQUARE and b in METRES for a, b in pairwise(words))
 
 

@@ -39,7 +39,7 @@ _CUTS = frozenset(
 _THEM = frozenset("them em 'em those it these this that".split())
 _ELSE = frozenset(  # a row set out, a wall, a wage: no pieces of a stick
     "apart spacing spaced gap gaps every centre centres center centers exposure reveal perimeter waste percent cost price"
-    " fence".split()
+    " fence buy order".split()
 )
 _THICK, _WIDE = range(10, 101), range(15, 401)  # mm, of a section that is told in them
 _LONG_SIZES = (6, 8, 10, 12, 14, 16, 18, 20, 22, 24)  # ft, as a stick is called by: 2x12x20

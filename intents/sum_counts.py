@@ -150,8 +150,9 @@ def both_ends(reader: Parts, found: Found) -> Found:
     """A part that is added or taken twice: 3/8 each end, an eighth clearance all round."""
     if isinstance(found.part, Sum):
         return found
-    if reader.words[found.end : found.end + 3] == ["for", "each", "of"]:
-        cuts = _count(reader, found.end + 3)
+    off = found.end + (reader.words[found.end] == "off")  # 19 mm off for each of the two reveals
+    if reader.words[off : off + 3] == ["for", "each", "of"]:
+        cuts = _count(reader, off + 3)
         if cuts is not None and found.part is not None:
             return Found(Sum(TIMES, cuts.part, found.part), cuts.end)
     end = ends_said(reader, found.end)

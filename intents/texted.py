@@ -76,8 +76,7 @@ _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
 _RARE = "wst w n sq dr lvl nth oh b × deg no".split()
 _WORDS |= {
-    "rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded", "whts": "whats", "wots": "whats", "pcs": "pieces",
-    "cnr": "corner",
+    "rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded", "whts": "whats", "wots": "whats", "cnr": "corner",
 } | _without_vowels()  # fmt: skip
 _SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS, "buy"))
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
