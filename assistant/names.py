@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 from assistant.record import listed
 from intents.expressions import expression
-from intents.question import Question
+from intents.question import Heard, Question
 from solvers.quantities import Quantity
 from solvers.registry import Topic
+from solvers.slots import Opening
 
 SUM = "tape arithmetic"  # the topic whose answer, and no other, goes on as a running total
 NO_NAMES = (SUM, "conversion")  # questions whose numbers are called nothing
@@ -49,8 +51,19 @@ def _values(question: Question, topic: Topic | None) -> str:
     """rise 450, run 5.4 m: the quantities as they were said, by their roles."""
     if topic is None or question.swaps:
         return ""
-    said = [(p, heard) for p in topic.parameters if (heard := question.givens.get(p.name)) and isinstance(heard.value, Quantity)]
-    return ", ".join(f"{p.label} {heard.text}" for p, heard in said) if len(said) <= MOST_GIVENS else ""
+    said = [(p, heard) for p in topic.parameters if (heard := question.givens.get(p.name)) and _shown(heard.value)]
+    return ", ".join(f"{p.label} {_counted(heard)}" for p, heard in said) if len(said) <= MOST_GIVENS else ""
+
+
+def _shown(value: Any) -> bool:
+    return isinstance(value, Quantity) or (isinstance(value, tuple) and all(isinstance(each, Opening) for each in value))
+
+
+def _counted(heard: Heard) -> str:
+    """What was said; of openings how many of each were understood: 1 window (windows 3 by 4)."""
+    if not isinstance(heard.value, tuple):
+        return heard.text
+    return f"{' and '.join(f'{each.count} {each.what}' for each in heard.value)} ({heard.text})"
 
 
 def _named(question: Question) -> str:
