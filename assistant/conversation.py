@@ -173,7 +173,7 @@ class Conversation:
         """What no reply could be: another trade's work; marks, reading back, explaining; a value of another name."""
         maybe = said is None or said.loose or said.topic in acts.CHANGES
         maybe = maybe or (said is not None and said.topic == "remember" and hearing.asks_too(text))
-        plain = bool(questions) and not questions[0].missing and len(questions[0].words) >= hearing.PLAIN
+        plain = bool(questions) and questions[0].whole and len(questions[0].words) >= hearing.PLAIN
         other = of_another(text, questions[0] if plain else None) if maybe else None
         if other is not None:
             return acts.perform(self, record, other, text)

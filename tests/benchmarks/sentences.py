@@ -21,6 +21,7 @@ NO_MATCH = (
 WARM = (
     "miter for a 5-in-12 rake return",
     "cut 4 at 50 in and 4 at 45 in from 12 foot stock",
+    "what do the two of them come out at where they go in under there",  # which the words alone tell nothing of
 )  # loads what is loaded late
 
 
