@@ -21,7 +21,7 @@ AS_WRITTEN = {  # slips of words too short to be told by their letters, and word
     "diagnal": "diagonal", "diagnals": "diagonals",
     "centring": "centering", "valy": "valley", "valey": "valley", "rtrn": "return", "retrn": "return", "remmber": "remember",
     "boxs": "boxes", "boxe": "boxes", "bxs": "boxes", "firring": "furring", "firrings": "furring", "sqare": "square",
-    "squre": "square", "squres": "squares",
+    "squre": "square", "squres": "squares", "divded": "divided", "devided": "divided",
     "sqares": "squares", "wast": "waste",
 }  # fmt: skip
 NAMES = frozenset(  # of people, that are no slips of trade words: Dave is no eave

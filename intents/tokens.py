@@ -60,9 +60,15 @@ class Token:
     end: int
 
 
+# A comma as the decimal sign, as much of Europe writes it, where a unit of angle or of metres follows: 91,5 degrees; 2,4 m.
+_DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d ?(?:degrees?|deg|°|m|metres?|meters?|kg)\b)")
+
+
 def tokenize(text: str) -> list[Token]:
     """The tokens of a text. Commas between numbers stay as tokens; a number's thousands commas go."""
     plain, places = _plain(text)
+    if "," in plain:
+        plain = _DECIMAL_COMMA.sub(".", plain)
     tokens: list[Token] = []
     ends = {match.start() for match in _SENTENCE.finditer(text)}
     for match in _PIECE.finditer(plain):
