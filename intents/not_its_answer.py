@@ -29,6 +29,7 @@ _SET_OUT = frozenset("posts joists studs rafters balusters pickets spindles batt
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
 BOXES, LENGTH, SEALANT, SUM = "boxes", "fastener length", "sealant", "tape arithmetic"
 FASTENERS = "fasteners"
+_ROUNDED = frozenset(("rounding", "rounded"))
 _SEVERAL = frozenset("windows doors openings wdws".split())
 _GABLES = frozenset("gable gables end ends peak".split())
 _FLAT = frozenset(("roof area", "wall area", "gable area", "side of a wall"))
@@ -39,7 +40,7 @@ _STANDING = {"arc": "rise", "gable area": "height"}
 def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> None:
     """Doubt a reading whose topic does not answer what is asked."""
     for question in questions:
-        gap = question.topic in _JOINTS and _asks_a_gap(chart.words)
+        gap = question.topic in _JOINTS and (_asks_a_gap(chart.words) or not _ROUNDED.isdisjoint(chart.words))
         layer = question.topic == LENGTH and _takes_it_for_a_layer(chart, question)
         damp = question.topic == RATE and "waste" in question.givens and "humidity" in chart.words
         summed = question.topic == SUM and not _BITES.isdisjoint(chart.words) and not _FASTENERS.isdisjoint(chart.words)
@@ -58,12 +59,17 @@ def _counted_otherwise(chart: Chart, question: Question) -> bool:
 def _measured_otherwise(chart: Chart, question: Question) -> bool:
     """Whether how far across a circle is is asked for, the volume under a roof, or a rise is how high something stands; a roof's
     pitch beside a wall may be no gable's, and a saw that is off one way and the other is off by two angles."""
-    across = _uncounted(question)
+    across = _uncounted(question) or (question.topic == "divide evenly" and _marks_at(chart.words))
     across = across or (question.topic == CIRCLE and asks_across(chart.words))
     across = across or (question.topic == "angle off" and {"one", "other"} <= {*chart.words})
     across = across or (question.topic == "squares" and "pitch" in question.givens and _of_a_roof(chart.words))
     across = across or (question.topic in _FLAT and not _VOLUMES.isdisjoint(chart.words))
     return across or (question.topic in _STANDING and _off_the_ground(chart, question))
+
+
+def _marks_at(words: list[str]) -> bool:
+    """Whether marks are told by how far apart they are: marks at 16 over 40 foot."""
+    return ("marks", "at") in pairwise(words)
 
 
 def _uncounted(question: Question) -> bool:

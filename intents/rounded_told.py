@@ -34,7 +34,8 @@ _FACES = frozenset(
     "face faces wide width deep trim trims board boards barge barges bargeboards fascia facia stock rakes band frieze".split()
 )
 _GAPS = frozenset("gap gaps gape gapes gaping open opens opened opening crack cracks daylight show shows".split())
-_ROOFS = frozenset("roof gable gables rake rakes barge barges bargeboards verge verges pitch pitched slope cornice".split())
+_ROUNDED, _REAL = frozenset("rounded rounding leave leaves".split()), frozenset("actual actually real really true truly".split())
+_ROOFS = frozenset("roof roofs gable gables rake rakes barge barges bargeboards verge verges pitch pitched slope cornice".split())
 _PEAKS, _RETURNS = frozenset("peak peaks apex ridge".split()), frozenset("return returns wraps".split())
 _LEVELS = frozenset(("level", "horizontal"))
 _TOPS = frozenset((("the", "top"), ("top", "joint"), ("rake", "tops"), ("rakes", "top")))
@@ -74,7 +75,8 @@ def _of_one_kind(question: Question) -> None:
 def rounded_rather(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:
     """Take for a rounded pitch what was read as the joint itself, where two pitches are told and it is asked how it opens."""
     question, words = next(iter(questions), None), chart.words
-    if question is None or question.topic not in _READ_AS or _GAPS.isdisjoint(words) or _ROOFS.isdisjoint(words):
+    asks = not (_GAPS | _ROUNDED).isdisjoint(words) or ("cut" in words and not _REAL.isdisjoint(words))
+    if question is None or question.topic not in _READ_AS or not asks or _ROOFS.isdisjoint(words):
         return
     joint = _joint(chart)
     given = _every_place(chart, {p.name: p for p in topics[TOPIC]}) if joint is not None else None
