@@ -74,6 +74,7 @@ _NONE = ("no", "without", "zero")
 _WIDE, _HIGH = frozenset(("wide", "across", "width")), frozenset(("high", "tall", "height", "deep"))
 _SIDES = _WIDE | _HIGH
 _AND = frozenset(("by", "and", "×", ","))
+_METRES_UNDER = Fraction(5, 2)  # feet, which few openings are both ways
 _MM_FROM, _INCHES_FROM, _DOUBT_FROM = 300, 21, 12  # no opening is 21 ft wide and none 300 in
 _METRES_TO = 6  # no opening is six millimetres, or six metres, wide
 _VENT_FEET, _LONG_VENT = 3, 5  # a vent 2 by 2 is of feet, and so is one 3 by 4; one 4 by 4 or 12 by 18 is of inches
@@ -371,12 +372,17 @@ def lengths_of(metric: str, sizes: tuple[Amount, ...], what: str) -> tuple[tuple
         unit = "mm"
     elif bare and max(map(abs, bare)) >= _INCHES_FROM:
         unit = "in"
-    elif bare and metric in METRIC and max(map(abs, bare)) < 6:
+    elif bare and (metric in METRIC or _of_metres(bare)) and max(map(abs, bare)) < 6:
         unit = "m"
     elif bare and ((what == "vent" and _small_vent(bare)) or (what != "door" and min(map(abs, bare)) >= _DOUBT_FROM)):
         unit, doubt = "in", 0.8
     first, second = (Length(amount.value, _beside(amount.value, amount.unit or unit)) for amount in sizes)
     return (first, second), doubt
+
+
+def _of_metres(sides: list[Fraction]) -> bool:
+    """Whether sides with no unit are of metres by their decimals: no window is 1.05 ft wide."""
+    return len(sides) > 1 and max(sides) < _METRES_UNDER and any(side.denominator not in (1, 2, 4, 8, 16) for side in sides)
 
 
 def _small_vent(sides: list[Fraction]) -> bool:

@@ -7,7 +7,7 @@ from intents.tokens import Token
 _PAIRS = {
     ("feather", "edge"): "featheredge", ("feather", "edged"): "featheredge", ("weather", "board"): "weatherboard",
     ("weather", "boards"): "weatherboards", ("weather", "boarding"): "weatherboards", ("ship", "lap"): "shiplap",
-    ("per", "cent"): "percent",
+    ("per", "cent"): "percent", ("angle", "iron"): "iron", ("angle", "irons"): "irons",
 }  # fmt: skip
 _FIRST = frozenset(first for first, _ in _PAIRS)
 

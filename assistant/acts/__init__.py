@@ -50,6 +50,6 @@ def load() -> dict[str, Topic]:
 
 
 def perform(conversation: Conversation, record: Record, said: Said, text: str) -> bool:
-    """Do the act a line was read as; False when the line is none of its business."""
+    """Do the act a line was read as; False when the line is none of its business, or it had nothing to say of it."""
     done: bool | None = load()[said.topic].work(Talk(conversation, record, said, text))  # type: ignore[func-returns-value]
-    return done is not False
+    return done is not False and bool(record["say"] or record["ask"])

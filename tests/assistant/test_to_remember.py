@@ -36,3 +36,9 @@ def test_sheets_of_another_size_are_counted_for_the_same_wall() -> None:
     talk.answer("how many sheets of osb for a wall 32 by 9")
     assert talk.answer("4 by 9 sheets")["answer"]["value"] == pytest.approx(8)
     assert talk.answer("take out a 3 by 4 window")["answer"]["value"] == pytest.approx(8)
+
+
+def test_what_no_act_has_a_word_for_is_declined_in_a_sentence() -> None:
+    talk = Conversation()
+    talk.answer("gap 3/8 behind the cladding, drain or vent?")
+    assert talk.answer(" ".join(["a what's good beer"] * 5))["say"]
