@@ -72,6 +72,18 @@ class Chart:
         """The person's own words for tokens start to end."""
         return self.text[self.tokens[start].start : self.tokens[end - 1].end]
 
+    def said_in(self, mask: int) -> list[str]:
+        """The person's own words for each run of tokens that a mask holds."""
+        found, at = list[str](), 0
+        while mask >> at:
+            end = at
+            while mask >> end & 1:
+                end += 1
+            if end > at:
+                found.append(self.said(at, end))
+            at = end + 1
+        return found
+
     def starts(self) -> list[Row]:
         """Where quantities start, from left to right, with all that can be read there."""
         if not self.rows:

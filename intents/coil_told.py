@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import Chart, span
-from intents.in_line import Item, all_taken, aside, counts_unused, inches, items, said_aside
+from intents.in_line import Item, all_taken, aside, counts_unused, inches, items
 from intents.question import Heard, Question
 from solvers.quantities import Length, Number
 from solvers.slots import Parameter
@@ -53,7 +53,7 @@ def coil_told(chart: Chart) -> Question | None:
     width, girth = _heard(chart, [coil], _width(chart, coil, legs)), _girth(chart, legs, coil)
     if girth is None or not 0 < inches(girth.value) <= inches(width.value) <= _WIDEST:
         return None
-    return Question(TOPIC, {"girth": girth, "coil": width}, SCORE, left=said_aside(chart, left), words=["coil"])
+    return Question(TOPIC, {"girth": girth, "coil": width}, SCORE, left=chart.said_in(left), words=["coil"])
 
 
 def coils_counted(chart: Chart, question: Question, _parameters: tuple[Parameter, ...]) -> None:

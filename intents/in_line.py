@@ -182,19 +182,6 @@ def _is_may(chart: Chart, at: int) -> bool:
     return 0 <= at < len(chart.tokens) and chart.text[chart.tokens[at].start : chart.tokens[at].end] == "May"
 
 
-def said_aside(chart: Chart, mask: int) -> list[str]:
-    """What is left out, as it was said."""
-    found, at = [], 0
-    while mask >> at:
-        end = at
-        while mask >> end & 1:
-            end += 1
-        if end > at:
-            found.append(chart.said(at, end))
-        at = end + 1
-    return found
-
-
 def heard(chart: Chart, reading: Reading, value: Quantity) -> Heard:
     """A value that a reading was taken for, with the words it was said in."""
     start, end = chart.tokens[reading.start].start, chart.tokens[reading.end - 1].end
@@ -211,7 +198,7 @@ def inches(value: object) -> Fraction:
 
 def leave_aside(chart: Chart, question: Question) -> None:
     """Leave out, and say so, what has no place in a question and is clearly of something else."""
-    texts = {*said_aside(chart, aside(chart))}
+    texts = {*chart.said_in(aside(chart))}
     question.left += [text for text in question.unplaced if text in texts]
     question.unplaced = [text for text in question.unplaced if text not in texts]
 

@@ -167,12 +167,4 @@ def _counts(chart: Chart, heard: Heard) -> bool:
 def left_of(chart: Chart, less: Chart, question: Question) -> list[str]:
     """What one sentence has and the other not, as it was said, and no choice of the question took: one to one fifty."""
     gone = chart.numbers & ~less.numbers & ~reduce(or_, (tokens_of(chart, heard) for heard in question.givens.values()), 0)
-    found, at = [], 0
-    while gone >> at:
-        end = at
-        while gone >> end & 1:
-            end += 1
-        if end > at:
-            found.append(chart.said(at, end))
-        at = end + 1
-    return found
+    return chart.said_in(gone)

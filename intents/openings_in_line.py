@@ -63,7 +63,7 @@ class Openings(NamedTuple):
 
 def openings_in(chart: Chart, passed: int) -> Openings | None:
     """Every opening of a line but what the mask `passed` holds; None where it holds none, or their sizes are not told apart."""
-    sizes, singles = _sizes(items(chart, passed, pairs=True))
+    sizes, singles = sizes_in(items(chart, passed, pairs=True))
     if not sizes:
         return None
     what = [_what(chart, sizes, n) for n in range(len(sizes))]
@@ -87,11 +87,11 @@ def openings_in(chart: Chart, passed: int) -> Openings | None:
     return Openings(_heard(chart, sizes, places, tuple(openings), sure), sizes, what, rest, uncounted)
 
 
-def _sizes(found: list[Item]) -> tuple[list[Sized], list[Item]]:
-    """The sizes of two sides, said by each other or named one after another, and the other quantities."""
+def sizes_in(found: list[Item], *wide: frozenset[str]) -> tuple[list[Sized], list[Item]]:
+    """The sizes of two sides, said by each other or named one after another (by `wide`, as `size_at` has it), and the rest."""
     sizes, singles, at = list[Sized](), list[Item](), 0
     while at < len(found):
-        size, used = size_at(found, at)
+        size, used = size_at(found, at, *wide)
         if size is None:
             singles.append(found[at])
         else:

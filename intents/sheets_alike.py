@@ -10,9 +10,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from intents.chart import Chart, span
-from intents.in_line import Item, all_taken, aside, counts_unused, heard, inches, items, leave_aside, said_aside
+from intents.in_line import Item, all_taken, aside, counts_unused, heard, inches, items, leave_aside
 from intents.number_words import TAPE
-from intents.openings_in_line import Sized, size_at
+from intents.openings_in_line import Sized, sizes_in
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.second_reader import places_of
@@ -64,7 +64,7 @@ def sheets_whole(chart: Chart) -> Question | None:
         taken |= span(item.reading.start, item.reading.end)
     if not all_taken(chart, [], taken):
         return None
-    sizes, singles = _sizes(found)
+    sizes, singles = sizes_in(found, _WIDE)
     sheets = [size for size in sizes if _of_sheets(chart, size, sizes)]
     faces = [size for size in sizes if size not in sheets]
     if len(sheets) > 1 or len(faces) > 1 or (faces and _is_a_plan(chart, faces[0])):
@@ -88,7 +88,7 @@ def sheets_whole(chart: Chart) -> Question | None:
     if holes is not None:
         start, end = chart.tokens[holes.start].start, chart.tokens[holes.end - 1].end
         givens["openings"] = Heard(holes.value, start, end, chart.text[start:end], holes.sure)
-    return Question(TOPIC, givens, SCORE, left=said_aside(chart, left), words=["sheets"])
+    return Question(TOPIC, givens, SCORE, left=chart.said_in(left), words=["sheets"])
 
 
 def sheets_left(chart: Chart, question: Question, _parameters: tuple[Parameter, ...]) -> None:
@@ -134,18 +134,6 @@ def _openings(chart: Chart) -> Reading | None:
     mine = [r for r in lists if chart.words[r.end : r.end + 1] == [] or chart.words[r.end] not in _SHEETS]
     mine = [r for r in mine if _SHEETS.isdisjoint(chart.words[r.start : r.end])]
     return max(mine, key=lambda r: r.end - r.start, default=None)
-
-
-def _sizes(found: list[Item]) -> tuple[list[Sized], list[Item]]:
-    sizes, singles, at = list[Sized](), list[Item](), 0
-    while at < len(found):
-        size, used = size_at(found, at, _WIDE)
-        if size is None:
-            singles.append(found[at])
-        else:
-            sizes.append(size)
-        at += used
-    return sizes, singles
 
 
 def _of_sheets(chart: Chart, size: Sized, sizes: list[Sized]) -> bool:

@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from intents.chart import Chart, once, span
 from intents.from_a_stick import TOPIC, kerf_told, length_of
-from intents.in_line import PASSED, Item, all_taken, aside, counts_unused, heard, inches, items, said_aside
+from intents.in_line import PASSED, Item, all_taken, aside, counts_unused, heard, inches, items
 from intents.number_words import TAPE
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
@@ -80,7 +80,7 @@ def sticks_told(chart: Chart) -> Question | None:
         givens["sticks"] = heard(chart, count.reading, Count(Fraction(count.whole), "count"))
     beside = [piece, stock, *([count.reading] if count is not None else [])]
     left |= sections if any(sections >> size.end & 1 for size in beside) else 0  # a sixteen foot | two by four
-    return Question(TOPIC, givens, SCORE, left=said_aside(chart, left), words=["how", "many", "from"])
+    return Question(TOPIC, givens, SCORE, left=chart.said_in(left), words=["how", "many", "from"])
 
 
 def sticks_not_listed(chart: Chart) -> Question | None:

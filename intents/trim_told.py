@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from intents.chart import Chart, span
 from intents.expressions import expression
-from intents.in_line import Item, all_taken, aside, counts_unused, heard, items, said_aside
+from intents.in_line import Item, all_taken, aside, counts_unused, heard, items
 from intents.lengths import FOOTERS
 from intents.listed_openings import NAMES
 from intents.openings_in_line import Openings, openings_in, several_named
@@ -88,7 +88,7 @@ def trim_told(chart: Chart) -> Question | None:
         taken |= span(item.reading.start, item.reading.end)
     if not all_taken(chart, [], taken):
         return None
-    return Question(TOPIC, givens, SCORE, left=said_aside(chart, left), words=["trim"])
+    return Question(TOPIC, givens, SCORE, left=chart.said_in(left), words=["trim"])
 
 
 def trim_counted(chart: Chart, question: Question, _parameters: tuple[Parameter, ...]) -> None:
