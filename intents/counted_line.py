@@ -11,6 +11,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from intents.chart import Chart, longest, once
+from intents.placing import place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
 from solvers.quantities import Area, Length, Number, Quantity, Volume
@@ -180,8 +181,7 @@ def without_sizes(chart: Chart, told: list[Told]) -> tuple[list[Told], list[str]
 
 def heard(chart: Chart, one: Told, kind: type[Quantity], unit: str) -> Heard:
     """A quantity as a given of a question."""
-    start, end = chart.tokens[one.start].start, chart.tokens[one.end - 1].end
-    text = chart.text[start:end]
+    start, end, text = place_of(chart, one.start, one.end)
     return Heard(kind(one.value, unit, text), start, end, text)
 
 

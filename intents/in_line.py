@@ -13,6 +13,7 @@ from operator import or_
 from typing import NamedTuple
 
 from intents.chart import Chart, once, quantity_word, span
+from intents.placing import place_of
 from intents.question import Heard, Question
 from intents.reading import Dims, Reading
 from intents.second_reader import tokens_of
@@ -184,8 +185,7 @@ def _is_may(chart: Chart, at: int) -> bool:
 
 def heard(chart: Chart, reading: Reading, value: Quantity) -> Heard:
     """A value that a reading was taken for, with the words it was said in."""
-    start, end = chart.tokens[reading.start].start, chart.tokens[reading.end - 1].end
-    text = chart.text[start:end]
+    start, end, text = place_of(chart, reading.start, reading.end)
     return Heard(type(value)(Fraction(value.value), value.unit, text), start, end, text)
 
 

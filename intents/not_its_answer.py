@@ -7,6 +7,7 @@ waste in a rate. Nor is a number of tubes a size of the joint; and how many more
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from itertools import pairwise
 
 from intents.chart import Chart
@@ -14,6 +15,7 @@ from intents.circle_told import asks_across
 from intents.features import size_of
 from intents.half_round import CIRCLE
 from intents.question import Heard, Question
+from intents.rate_by_words import SET_OUT
 from intents.rates_told import RATE
 from solvers.quantities import Count, Length, Number
 from solvers.slots import Layer
@@ -25,10 +27,7 @@ _BITES = frozenset("bite bites biting embedment hold holding holds penetration p
 _WHATS = frozenset("what what's whats how".split())
 _MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge cartridges sausage sausages".split())
 _TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
-_SET_OUT = frozenset("posts joists studs rafters balusters pickets spindles battens marks holes".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
-BOXES, LENGTH, SEALANT, SUM = "boxes", "fastener length", "sealant", "tape arithmetic"
-FASTENERS = "fasteners"
 _ROUNDED = frozenset(("rounding", "rounded"))
 _SEVERAL = frozenset("windows doors openings wdws".split())
 _GABLES = frozenset("gable gables end ends peak".split())
@@ -40,39 +39,44 @@ _STANDING = {"arc": "rise", "gable area": "height"}
 def not_its_answer(chart: Chart, questions: list[Question], _topics: object) -> None:
     """Doubt a reading whose topic does not answer what is asked."""
     for question in questions:
-        gap = question.topic in _JOINTS and (_asks_a_gap(chart.words) or not _ROUNDED.isdisjoint(chart.words))
-        layer = question.topic == LENGTH and _takes_it_for_a_layer(chart, question)
-        damp = question.topic == RATE and "waste" in question.givens and "humidity" in chart.words
-        summed = question.topic == SUM and not _BITES.isdisjoint(chart.words) and not _FASTENERS.isdisjoint(chart.words)
-        other = gap or layer or damp or summed or _one_holds_it(question) or _sides_let_fall(chart, question)
-        if other or _counted_otherwise(chart, question) or _measured_otherwise(chart, question):
+        doubts = (*_DOUBTS.get(question.topic, ()), _uncounted)
+        if any(doubt(chart, question) for doubt in doubts):
             question.lacking = question.lacking or 1
 
 
-def _counted_otherwise(chart: Chart, question: Question) -> bool:
-    """Whether what is asked for or told is counted in another way than the topic counts it."""
-    more = question.topic == RATE and (_more_of_it(chart.words) or _set_out(chart.words))
-    tubes = question.topic == SEALANT and _counted_tubes(chart, question)
-    return more or tubes or (question.topic == FASTENERS and _counted_each(chart, question))
+def _asks_a_gap_or_rounds(chart: Chart, _question: Question) -> bool:
+    """Whether a gap is asked for, or what a rounded pitch does: neither is the angle of a joint."""
+    return _asks_a_gap(chart.words) or not _ROUNDED.isdisjoint(chart.words)
 
 
-def _measured_otherwise(chart: Chart, question: Question) -> bool:
-    """Whether how far across a circle is is asked for, the volume under a roof, or a rise is how high something stands; a roof's
-    pitch beside a wall may be no gable's, and a saw that is off one way and the other is off by two angles."""
-    across = _uncounted(question) or (question.topic == "divide evenly" and _marks_at(chart.words))
-    across = across or (question.topic == CIRCLE and asks_across(chart.words))
-    across = across or (question.topic == "angle off" and {"one", "other"} <= {*chart.words})
-    across = across or (question.topic == "squares" and "pitch" in question.givens and _of_a_roof(chart.words))
-    across = across or (question.topic in _FLAT and not _VOLUMES.isdisjoint(chart.words))
-    return across or (question.topic in _STANDING and _off_the_ground(chart, question))
+def _damp(chart: Chart, question: Question) -> bool:
+    return "waste" in question.givens and "humidity" in chart.words
 
 
-def _marks_at(words: list[str]) -> bool:
+def _bites(chart: Chart, _question: Question) -> bool:
+    """Whether it is of what a screw holds, which is no sum of its layers."""
+    return not (_BITES.isdisjoint(chart.words) or _FASTENERS.isdisjoint(chart.words))
+
+
+def _one_way_and_the_other(chart: Chart, _question: Question) -> bool:
+    """Whether a saw is off by two angles: one way and the other."""
+    return {"one", "other"} <= {*chart.words}
+
+
+def _a_volume(chart: Chart, _question: Question) -> bool:
+    return not _VOLUMES.isdisjoint(chart.words)
+
+
+def _marks_at(chart: Chart, _question: Question) -> bool:
     """Whether marks are told by how far apart they are: marks at 16 over 40 foot."""
-    return ("marks", "at") in pairwise(words)
+    return ("marks", "at") in pairwise(chart.words)
 
 
-def _uncounted(question: Question) -> bool:
+def _how_far_across(chart: Chart, _question: Question) -> bool:
+    return asks_across(chart.words)
+
+
+def _uncounted(_chart: Chart, question: Question) -> bool:
     """Whether windows were taken for one window, and nothing says how many there are: with windows 3 by 4."""
     openings = question.givens.get("openings")
     if openings is None or not isinstance(openings.value, tuple) or len(openings.value) != 1 or openings.value[0].count != 1:
@@ -80,17 +84,19 @@ def _uncounted(question: Question) -> bool:
     return openings.text.lower().split()[0] in _SEVERAL
 
 
-def _of_a_roof(words: list[str]) -> bool:
-    return "roof" in words and _GABLES.isdisjoint(words)
+def _pitch_of_a_roof(chart: Chart, question: Question) -> bool:
+    """Whether the pitch beside a wall is the roof's, and no gable's."""
+    return "pitch" in question.givens and "roof" in chart.words and _GABLES.isdisjoint(chart.words)
 
 
-def _set_out(words: list[str]) -> bool:
+def _set_out(chart: Chart, _question: Question) -> bool:
     """Whether it is asked how many there are of what is set out: so many posts have one space less between them."""
-    return any(first == "many" and then in _SET_OUT for first, then in pairwise(words))
+    return any(first == "many" and then in SET_OUT for first, then in pairwise(chart.words))
 
 
-def _more_of_it(words: list[str]) -> bool:
+def _more_of_it(chart: Chart, _question: Question) -> bool:
     """Whether it is asked how many more it takes, and nothing says that what was done is no part of what there is."""
+    words = chart.words
     return any(first == "many" and then in _MORE for first, then in pairwise(words)) and _TO_GO.isdisjoint(words)
 
 
@@ -136,8 +142,8 @@ def _takes_it_for_a_layer(chart: Chart, question: Question) -> bool:
     return any(isinstance(r.value, Length | Number) and size_of(r) in {float(size) for size in sizes} for r in said)
 
 
-def _one_holds_it(question: Question) -> bool:
-    if question.topic != BOXES or "each" in question.givens:
+def _one_holds_it(_chart: Chart, question: Question) -> bool:
+    if "each" in question.givens:
         return False
     count, box = (_number(question.givens.get(name)) for name in ("count", "box"))
     return count is not None and box is not None and count <= box
@@ -145,7 +151,7 @@ def _one_holds_it(question: Question) -> bool:
 
 def _sides_let_fall(chart: Chart, question: Question) -> bool:
     """Whether more sides are said than a bay has, and a ring is told by the angle of a bay, which then is what counts."""
-    if question.topic != "polygon" or "bay" not in question.givens:
+    if "bay" not in question.givens:
         return False
     many = (r.end for row in chart.readings for r in row if isinstance(r.value, Number) and r.value.value > MOST_OF_A_BAY)
     return any("sides" in chart.words[end : end + 2] for end in many)
@@ -153,3 +159,23 @@ def _sides_let_fall(chart: Chart, question: Question) -> bool:
 
 def _number(heard: Heard | None) -> float | None:
     return float(heard.value.value) if heard is not None and isinstance(heard.value, Count | Number) else None
+
+
+# What may be asked that a topic does not answer, by the topic; windows that nobody counted are any topic's.
+_DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
+    **dict.fromkeys(_JOINTS, (_asks_a_gap_or_rounds,)),
+    **dict.fromkeys(_FLAT, (_a_volume,)),
+    "gable area": (_a_volume, _off_the_ground),
+    "arc": (_off_the_ground,),
+    "fastener length": (_takes_it_for_a_layer,),
+    "tape arithmetic": (_bites,),
+    "boxes": (_one_holds_it,),
+    "polygon": (_sides_let_fall,),
+    "sealant": (_counted_tubes,),
+    "fasteners": (_counted_each,),
+    "divide evenly": (_marks_at,),
+    "angle off": (_one_way_and_the_other,),
+    "squares": (_pitch_of_a_roof,),
+    RATE: (_damp, _more_of_it, _set_out),
+    CIRCLE: (_how_far_across,),
+}

@@ -66,7 +66,8 @@ _ELSE = frozenset(
     "cost costs paid pay price worth charge bill invoice code gate po room unit year old age phone order euro euros quid dollars"
     " clock am pm".split()
 )
-_SET_OUT = frozenset(stem(word) for word in "posts joists studs rafters balusters pickets spindles battens marks holes".split())
+SET_OUT = frozenset("posts joists studs rafters balusters pickets spindles battens marks holes".split())
+_ONE_SET_OUT = frozenset(stem(word) for word in SET_OUT)
 _FOR = frozenset("for on per every".split())
 _PANELLED = frozenset(("soffit", "soffits"))  # whose panels have a rule of their own
 _ASKED, _NEAR = 12, 8  # words before what is to do, among which it is asked what it takes
@@ -143,7 +144,7 @@ def _goes_for(words: Sequence[str], rate: Rate) -> bool:
     """Whether so many are told for so far: 3 cartridges for 12 m; a spacing is none of it."""
     assert rate.took is not None
     between = words[rate.took.end : rate.done.start]
-    apart = rate.unit in ("in", "mm") or not _SET_OUT.isdisjoint(rate.took.things)
+    apart = rate.unit in ("in", "mm") or not _ONE_SET_OUT.isdisjoint(rate.took.things)
     return rate.kind in ("length", "area") and not apart and between[-1:] != [] and between[-1] in _FOR
 
 

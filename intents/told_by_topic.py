@@ -77,8 +77,11 @@ def told_by_topic(chart: Chart, questions: list[Question], topics: Mapping[str, 
 
 def outright(chart: Chart) -> Question | None:
     """The question of a line whose words tell it whole; of the newer topics, where such lines may be about them at all."""
-    likely = chart.likely
-    boxed = boxes_outright(chart) if likely.get(BOXES, 0) >= POSSIBLE else None
-    rate = rate_outright if likely.get(RATE, 0) >= POSSIBLE else None
-    round_ = circumference_outright if likely.get(CIRCLE, 0) >= POSSIBLE else None
-    return boxed or told_outright(chart) or (rate(chart) if rate else None) or (round_(chart) if round_ else None)
+
+    def may_be(topic: str) -> bool:
+        return chart.likely.get(topic, 0) >= POSSIBLE
+
+    return (
+        (may_be(BOXES) and boxes_outright(chart)) or told_outright(chart) or (may_be(RATE) and rate_outright(chart))
+        or (may_be(CIRCLE) and circumference_outright(chart)) or None
+    )  # fmt: skip

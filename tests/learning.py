@@ -46,7 +46,6 @@ PLACES = places(load_topics().values())
 LEAST_TOLD = 100  # sentences from which on a topic is known well enough not to be looked for where it is unlikely
 LEAST_SEEN = 2  # times a feature must have been seen to be learned
 TOPIC_PRIOR, ROLE_PRIOR = 0.005, 0.5  # how strongly weights are held near nothing (L2)
-NEW_PRIOR = 0.005  # the same of topics that are learned beside others
 # Held so loosely, topics are told better (5.3 of a hundred missed that were not learned from, 5.6 at 0.05; of the likeliest
 # four fifths 35 in 3,959 and not 42), but too surely: what is kept is this share of the weights, which makes as many
 # sentences as before as sure as each of the reader's limits asks.
@@ -241,7 +240,7 @@ def vocabulary(found: Iterator[set[str] | list[str]]) -> dict[str, int]:
 def learn_topics(known: list[tuple[set[str], str]], before: dict[str, Any] | None = None) -> dict[str, Any]:
     """Multinomial logistic regression of the topic on the features of the sentence; what was learned `before` stays."""
     was = before or {"topics": [], "words": {}, "bias": []}
-    held, tempered = (NEW_PRIOR, 1.0) if before else (TOPIC_PRIOR, TEMPERED)
+    tempered = 1.0 if before else TEMPERED
     labels = sorted({*(topic for _, topic in known), *was["topics"]})
     index = {f: n for n, f in enumerate(sorted({*vocabulary(features for features, _ in known), *was["words"]}))}
     rows = [[index[f] for f in sorted(features) if f in index] for features, _ in known]
@@ -265,8 +264,8 @@ def learn_topics(known: list[tuple[set[str], str]], before: dict[str, Any] | Non
         scores -= scores.max(1, keepdims=True)
         shares = np.exp(scores)
         shares /= shares.sum(1, keepdims=True)
-        slope = (seen.T @ (shares - right) + held * matrix) * free
-        cost = -np.log(shares[right == 1] + 1e-12).sum() + held / 2 * (matrix[:, free] ** 2).sum()
+        slope = (seen.T @ (shares - right) + TOPIC_PRIOR * matrix) * free
+        cost = -np.log(shares[right == 1] + 1e-12).sum() + TOPIC_PRIOR / 2 * (matrix[:, free] ** 2).sum()
         return float(cost), np.concatenate([slope.ravel(), (shares - right).sum(0) * free])
 
     best = _least(loss, start)
