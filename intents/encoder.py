@@ -103,12 +103,13 @@ def encode(chart: Chart, net: Encoder) -> Encoded:
 
 def beside(chart: Chart, folder: Path, likely: dict[str, float]) -> dict[str, float]:
     """How likely each topic is by the words alone (`likely`) and by the sentence as a whole; where that counts, both are kept."""
-    if max(likely.values()) >= OUTRIGHT or not says_enough(chart):
+    told = max(likely.values())
+    if told >= OUTRIGHT or not says_enough(chart):
         return likely
     from intents.transformer import encoder
 
     net = encoder(folder)
-    if net is None:
+    if net is None or (told >= TOLD and likely.keys() >= net.known):  # the words alone stand: no topic is news to them
         return likely
     encoded = encode(chart, net)
     found = encoded.likely_beside(likely)

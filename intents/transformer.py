@@ -34,6 +34,7 @@ class Encoder:
 
     def __init__(self, arrays: dict[str, Any], about: dict[str, Any]):
         self.arrays, self.topics, self.layers = arrays, about["topics"], about["layers"]
+        self.known = frozenset(self.topics)
         self._pieces = {piece: n for n, piece in enumerate(about["pieces"])}
         self._kinds: dict[str, int] = about["kinds"]
         self._roles = {name: n for n, name in enumerate(about["roles"])}
