@@ -16,6 +16,7 @@ from intents.second_reader import places_of
 CUT, ANGLE, LENGTH, SLOPED = "plumb cut", "roof angle", "hip or valley length", "sloped length"
 _HIPS = frozenset("hip hips valley valleys".split())
 _COMMONS = frozenset("common commons jack jacks".split())
+_NOT = frozenset("not isnt instead than nor".split())
 _ROOFS = frozenset("roof roofs roofed jack jacks".split())
 _RUNS, _RISES = frozenset(("run", "runs")), frozenset("rise rises high tall".split())
 _ASKED = _RUNS | _RISES
@@ -34,7 +35,7 @@ def hips_told(chart: Chart, question: Question) -> None:
     if question.topic not in (CUT, ANGLE) or (_HIPS.isdisjoint(words) and _BACKS.isdisjoint(words)):
         return
     if question.topic == CUT:
-        if "piece" in question.givens and not _COMMONS.isdisjoint(words):
+        if "piece" in question.givens and _cuts_commons(words):
             del question.givens["piece"]
         return
     if not _BACKS.isdisjoint(words) and not _HIPS.isdisjoint(words):
@@ -42,6 +43,12 @@ def hips_told(chart: Chart, question: Question) -> None:
         question.givens = {"pitch": question.givens["pitch"], "asked": Heard("BACKING", 0, 0, "")}
     elif any(word in _HIPS and after not in _ROOFS for word, after in pairwise((*words, ""))):
         question.lacking = question.lacking or 1
+
+
+def _cuts_commons(words: list[str]) -> bool:
+    """Whether it is a common or a jack that is cut, and not said to be none: on the hip, not the commons."""
+    ats = (at for at, word in enumerate(words) if word in _COMMONS)
+    return any(_NOT.isdisjoint(words[max(0, at - 3) : at]) for at in ats)
 
 
 def _level_now(words: list[str]) -> bool:

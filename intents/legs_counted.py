@@ -18,6 +18,7 @@ _EACH, _EDGES = frozenset("each both either".split()), frozenset("edge edges sid
 _TURNED = frozenset("hem hems hemmed hemming return returns lip lips kick kicks flange flanges turn turned dutch".split())
 _UP = frozenset("leg legs upstand upstands".split())
 _NEAR = 6  # words from a size to the edges that it is on
+_PIECES = frozenset("piece pieces pcs pc of off lengths strips blanks needed wanted".split())  # these are counted
 _COUNTED = frozenset(("leg", "legs", "sides", "bends"))
 
 
@@ -41,6 +42,20 @@ def none_out_of(chart: Chart, questions: list[Question], _topics: Mapping[str, A
         spelled = last.text.isalpha() and not any(leg.text.isalpha() for leg in legs)
         if chart.words[end : end + 2] in (["out", "of"], ["from", "a"]) and spelled:
             question.givens[_LEGS] = replace(heard, value=heard.value[:-1])
+
+
+def last_is_a_leg(chart: Chart, question: Question, _parameters: object) -> None:
+    """A number that ends the row of the legs, and has no pieces after it, counts nothing: 20, 75, 20 flat width."""
+    legs, count = question.givens.get(_LEGS), question.givens.get("count")
+    if legs is None or count is None or not isinstance(legs.value, tuple):
+        return
+    (start, _), (_, end) = places_of(chart, legs), places_of(chart, count)
+    whole = next((r for r in chart.readings[start] if r.kind == "lengths" and r.end == end), None)
+    if whole is None or not isinstance(whole.value, tuple) or len(whole.value) != len(legs.value) + 1:
+        return
+    if _PIECES.isdisjoint(chart.words[end : end + 2]):
+        del question.givens["count"]
+        question.givens[_LEGS] = replace(legs, value=whole.value, end=count.end, text=chart.text[legs.start : count.end])
 
 
 def on_each_edge(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:

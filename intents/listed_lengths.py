@@ -124,7 +124,7 @@ def _lengths_reading(listing: Listing, items: list[Item]) -> Reading:
     amounts = [item.sizes[0] for item in items]
     default = "in"
     most = max(amount.value for amount in amounts)
-    asked = most > WIDEST_LEG and any(a == "in" and b in MILLIMETRES for a, b in pairwise(listing.words))
+    asked = most > WIDEST_LEG and any(a.isalpha() and b in MILLIMETRES for a, b in pairwise(listing.words))
     plainly = most >= LEAST_PLAIN and _IMPERIAL.isdisjoint(listing.words) and not any(amount.unit for amount in amounts)
     if plainly or (listing.metric and most >= 10) or (asked and not any(amount.unit for amount in amounts)):
         default = "mm"

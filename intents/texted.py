@@ -12,6 +12,7 @@ import re
 from intents.expressions import expression
 from intents.number_words import SMALL, TENS
 from intents.penny import SIGNS, nail_of
+from intents.slashes import set_apart
 from intents.tokens import Token
 
 SCOTS = {
@@ -100,7 +101,7 @@ def respelled(text: str) -> str:
 def texted(tokens: list[Token]) -> list[Token]:
     """The tokens with the short words among them spelled out."""
     said = {token.text for token in tokens}
-    tokens = _mitered(tokens, said)
+    tokens = set_apart(_mitered(tokens, said), said)
     if _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
         return tokens
     words = ["", *(token.text for token in tokens), "", ""]

@@ -21,6 +21,8 @@ from intents.half_round import CIRCLE
 from intents.in_line import goes_first
 from intents.jacks_told import jacks_told
 from intents.joint_told import joint_told
+from intents.legs_counted import TOPIC as BENT
+from intents.legs_counted import last_is_a_leg
 from intents.penetration_told import penetration_told
 from intents.question import Question
 from intents.rate_by_words import rate_by_words, rate_outright
@@ -40,6 +42,7 @@ TOLD: dict[str, tuple[Callable[[Chart, Question, Parameters], None], ...]] = {
     BOXES: (boxes_told,),
     CIRCLE: (circle_told,),
     SIDE: (side_told,),
+    BENT: (last_is_a_leg,),
     "angle off": (joint_told,), "how far open": (joint_told,),
     "fastener penetration": (penetration_told,), "jack rafters": (jacks_told,),
     "roof area": (roof_told,), "rounded pitch": (rounded_told,),

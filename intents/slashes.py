@@ -1,0 +1,47 @@
+"""Slashes that set the pieces of a note apart, as commas do: 16 ft stock / 6 at 62 / 4 at 38; legs 20 / 75 / 240 / 75 / 20 mm.
+
+One alone may divide, or be a pitch (12'6 / 5, 6 / 12), and so may two between bare numbers: 96 / 4 / 2.
+"""
+
+from __future__ import annotations
+
+from intents.tokens import Token
+
+_UNITS = frozenset("in ft mm cm m inch inches foot feet metres meters deg degrees lb kg '".split())
+_WORKS = frozenset("+ = ÷ plus minus times divided".split())  # a line that works with its numbers
+_ASKS = frozenset("whats what is s so please quick how much work out calc".split())
+LIST = 3  # slashes from which on bare numbers are a list and no sum
+
+
+def set_apart(tokens: list[Token], said: set[str]) -> list[Token]:
+    """The tokens with a comma in the place of each slash that sets pieces apart."""
+    if "/" not in said:
+        return tokens
+    places = [at for at in range(1, len(tokens) - 1) if tokens[at].text == "/" and _stands_apart(tokens, at)]
+    if not places or not said.isdisjoint(_WORKS):
+        return tokens
+    if len(places) == 1 and not _after_a_word(tokens, places[0]):
+        return tokens
+    if 1 < len(places) < LIST and not any(_names(tokens[start:end]) for start, end in _after(places, len(tokens))):
+        return tokens
+    return [Token(",", token.start, token.end) if at in places else token for at, token in enumerate(tokens)]
+
+
+def _stands_apart(tokens: list[Token], at: int) -> bool:
+    return tokens[at - 1].end < tokens[at].start and tokens[at].end < tokens[at + 1].start
+
+
+def _after_a_word(tokens: list[Token], at: int) -> bool:
+    """Whether a slash stands between a word and a number, which divide nothing: jacks 24 oc / 9/12 hip."""
+    before, after = tokens[at - 1].text, tokens[at + 1].text
+    return before.isalpha() and before not in _UNITS and after[:1].isdigit()
+
+
+def _after(places: list[int], end: int) -> list[tuple[int, int]]:
+    """Where each piece after a slash starts and ends."""
+    return list(zip([at + 1 for at in places], [*places[1:], end], strict=True))
+
+
+def _names(piece: list[Token]) -> bool:
+    """Whether a piece says more than a number: 9/12 rake."""
+    return any(token.text.isalpha() and token.text not in _UNITS and token.text not in _ASKS for token in piece)
