@@ -78,7 +78,8 @@ def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
     word, after = words[at], words[at + 1]
     if word == "l" and head.form == "one":
         return  # an L flashing
-    if word in _WORDS:
+    twelfths = line.words[head.unit - 2 : head.unit] == ["/", "12"]  # a gable at 8/12, sq ft?
+    if word in _WORDS and not (twelfths and _WORDS[word][0] == "area"):
         kind, sort, unit, size, sure = _WORDS[word]
         if kind == "money":
             yield from _dollars(line, i, head)
@@ -86,7 +87,7 @@ def amounts(line: Line, i: int, head: Head) -> Iterator[Reading]:
             yield _reading(kind, i, at + 1, head, sort, unit, size, sure)
     elif word == "per" and after == "cent":
         yield _reading("percent", i, at + 2, head, Percent, "percent")
-    elif word in ("square", "sq") and line.words[head.unit - 2 : head.unit] != ["/", "12"]:  # a gable at 8/12, sq ft?
+    elif word in ("square", "sq") and not twelfths:
         yield from _square(line, i, head)
     elif word in ("cubic", "cu") and after in _CUBES:
         yield _reading("volume", i, at + 2, head, Volume, *_CUBES[after])

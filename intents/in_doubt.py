@@ -352,10 +352,10 @@ def _off_plumb(chart: Chart, question: Question) -> list[str]:
     start, end = places_of(chart, heard)
     after = [word for word in chart.words[end : end + 3] if word != "the"]
     off = after[:1] in (["off"], ["from"], ["to"], ["out"]) and not _UPRIGHTS.isdisjoint(after)
-    little = heard.value.value < _LEANS_LITTLE and not _LEANS.isdisjoint(chart.words[max(0, start - 2) : start])
     before = chart.words[max(0, start - 4) : start]
+    leans = not _LEANS.isdisjoint(before[-2:]) and before[-2:] != ["lean", "to"]  # a lean-to's
     off = off or (before[-1:] == ["at"] and not _UPRIGHTS.isdisjoint(before) and not _LEAVES.isdisjoint(before))
-    return [heard.text] if off or (little and "level" not in after) else []
+    return [heard.text] if off or (leans and heard.value.value < _LEANS_LITTLE and "level" not in after) else []
 
 
 def _their_length(chart: Chart, question: Question) -> list[str]:

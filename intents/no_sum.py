@@ -29,6 +29,11 @@ SAID = 0.9  # how sure a length is that was said with its unit
 _ALIKE = frozenset("each every equal even same evenly equally apiece".split())
 _PRICE = expression(r"\d{1,4}\.\d\d")
 _UNITS = frozenset("in inch inches ft feet foot m mm cm metres meters metre meter long wide".split())
+_EXPOSED = frozenset("exposure exposures exp exposed reveal weather showing".split())
+_WORKS = frozenset(
+    "+ - × ÷ = plus minus add adding added less take off from subtract times half halve double twice divide divided split over"
+    " difference sum into between".split()
+)
 _NEAR = 3  # words of the name of a thing
 
 
@@ -42,6 +47,8 @@ def no_sum(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[P
         questions += [cost] if cost.givens and asked and "last" not in chart.words else []
     if question is None or question.topic not in (SUM, "cost"):
         return
+    if question.topic == SUM and not _EXPOSED.isdisjoint(chart.words) and _WORKS.isdisjoint(chart.words):
+        question.lacking = question.lacking or 1  # 14 ft each side, 5 5/8 exposure: what shows is not put to a length
     _cost_rather(questions)
     if question.topic == "cost" and not question.swaps:
         _amount_left(chart, question, topics["cost"])

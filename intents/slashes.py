@@ -34,7 +34,7 @@ def _stands_apart(tokens: list[Token], at: int) -> bool:
 def _after_a_word(tokens: list[Token], at: int) -> bool:
     """Whether a slash stands between a word and a number, which divide nothing: jacks 24 oc / 9/12 hip."""
     before, after = tokens[at - 1].text, tokens[at + 1].text
-    return before.isalpha() and before not in _UNITS and after[:1].isdigit()
+    return before.isalpha() and before not in _UNITS | _ASKS and after[:1].isdigit()
 
 
 def _after(places: list[int], end: int) -> list[tuple[int, int]]:

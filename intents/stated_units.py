@@ -19,6 +19,9 @@ _ALL = frozenset("all everything sizes numbers measurements dimensions".split())
 _OF_AREA = frozenset("square sq cubic cu".split())
 _SQUARE, _SQUARE_METRES = frozenset(("square", "sq")), frozenset(("m2", "m²", "sqm"))
 _FEET = frozenset(("feet", "foot", "ft"))
+_IMPERIAL = _FEET | INCHES | frozenset(("/", "'", '"', "in"))
+_ASKED = frozenset("in to into of many nearest as".split())  # so many of them are asked for, of sizes in another unit
+LEAST_WORDS, LEAST_LARGE = 3, 40
 
 
 def stated_metric(words: Sequence[str]) -> str:
@@ -32,7 +35,17 @@ def stated_metric(words: Sequence[str]) -> str:
         alone = before in _STOPS and i > 0
         if after in _STOPS and (alone or (before == "in" and i > 1 and words[i - 2] in _ALL)):
             return "mm" if word in MILLIMETRES else "cm"
-    return ""
+    return _at_the_end(words)
+
+
+def _at_the_end(words: Sequence[str]) -> str:
+    """Millimetres named last, after a word or a stop, where nothing is said in feet or inches: 90 dia, circumference mm."""
+    said = [word for word in words if word not in _STOPS]
+    if len(said) < LEAST_WORDS or said[-1] not in MILLIMETRES or not _IMPERIAL.isdisjoint(said):
+        return ""
+    sizes = [float(word) for word in said if word[:1].isdecimal() and word.replace(".", "").isdecimal()]
+    led = said[-2][-1:].isdecimal() or said[-2] in _ASKED
+    return "" if (led and "," not in words[-4:]) or max(sizes, default=0) < LEAST_LARGE else "mm"
 
 
 def square_metres(words: Sequence[str]) -> bool:

@@ -12,6 +12,9 @@ import re
 from intents.expressions import expression
 from intents.number_words import SMALL, TENS
 from intents.penny import SIGNS, nail_of
+from intents.short_by_place import by_place
+from intents.short_words import WORDS as SHORT_WORDS
+from intents.short_words import signs_spelled
 from intents.slashes import set_apart
 from intents.tokens import Token
 
@@ -78,7 +81,7 @@ _LINEAL = frozenset(("lf", "lft", "lnft"))
 _RARE = "wst w n sq dr lvl nth oh b × deg no".split()
 _WORDS |= {
     "rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded", "whts": "whats", "wots": "whats", "cnr": "corner",
-} | _without_vowels()  # fmt: skip
+} | _without_vowels() | SHORT_WORDS  # fmt: skip
 _SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS, "buy"))
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
@@ -101,7 +104,7 @@ def respelled(text: str) -> str:
 def texted(tokens: list[Token]) -> list[Token]:
     """The tokens with the short words among them spelled out."""
     said = {token.text for token in tokens}
-    tokens = set_apart(_mitered(tokens, said), said)
+    tokens = by_place(set_apart(signs_spelled(_mitered(tokens, said), said), said), said)
     if _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
         return tokens
     words = ["", *(token.text for token in tokens), "", ""]

@@ -30,7 +30,7 @@ _PIECE = expression(
     r"(?P<ordinal>[0-9]{1,4}(?:ths?|nds?|rds?|sts?)(?![^\W_]))"
     rf"|(?P<comma>{_COMMA})"
     rf"|(?P<number>{_NUMBER})"
-    r"|(?P<centres>o\.c\.|o\.c|o/c)(?![^\W_])"
+    r"|(?P<centres>o\.c\.|o\.c|o/c|c/c)(?![^\W_])"
     r"|(?P<power>(?:mm|cm|m|ft|in)[23])(?![0-9/\"']|\.[0-9])"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)?)"
     r"|(?P<inches>'')"

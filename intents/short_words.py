@@ -1,0 +1,48 @@
+"""Short words of notes, whole: btm, ang, flr, lths, dwnpipe; and signs that stand for words: Ø, ∠, an arrow.
+
+Only those that are one word wherever they stand; `texted.py` has the rest, and spells them all out.
+"""
+
+from __future__ import annotations
+
+from intents.tokens import Token
+
+WORDS = {
+    short: whole
+    for whole, shorts in {
+        "angle": "ang angl ∠", "diameter": "ø diam diamtr", "circumference": "circumf circ circum circumfrence",
+        "perimeter": "perim perimtr", "downpipe": "dwnpipe dwnpp", "bottom": "botm bttm", "batten": "btn battn",
+        "battens": "btns battns", "weatherboard": "wbd wboard", "weatherboards": "wbds wboards", "lengths": "lths lgts lnths",
+        "floor": "flr floot", "rafter": "raft rftr", "height": "hieght heigth", "spring": "spr sprng", "step": "stp",
+        "cover": "cvr covr", "covers": "cvrs", "courses": "cse cses crss", "grain": "grn", "western red cedar": "wrc",
+        "footers": "ftrs", "footer": "ftr", "much": "mch", "out of": "outta outa", "stagger": "stggr", "swing": "swng",
+        "possible": "poss", "circuit": "ckt cct", "receptacles": "recepts recps", "balance": "bal balnc", "panels": "pans",
+        "inside": "insd", "outside": "otsd outsd", "horizontal": "horiz", "minimum": "minm", "fastener": "fstnr fastnr",
+        "fasteners": "fstnrs fastnrs", "straps": "strps", "temperature": "temp", "difference": "diffce", "gauge": "gge",
+        "hypotenuse": "hypot", "ridge": "rdg rdge", "ladder": "laddr", "bearing": "brg", "gutter": "guttr gttr",
+        "shingles": "shngls", "quarter": "qtr", "nothing": "nowt", "weatherboarding": "wbding", "centres": "centrs cntres",
+        "joists": "jsts jst's", "ceiling": "clng clg", "compound": "cmpd cmpnd", "miter": "mtre mtr",
+        "flashing": "flshg flashg flsh", "plate": "plt", "wall": "wl", "length": "lth", "walls": "wls",
+        "foundation": "fdn fndn", "divided": "div", "skirting": "skrtg skirtg", "aluminum": "alum", "rebate": "rbt",
+        "humidity": "humid", "moisture": "moist", "membrane": "membr", "strip": "strp",
+    }.items()
+    for short in shorts.split()
+}  # fmt: skip
+_ARROWS = frozenset("→ ⇒ ➔ ➜".split())
+_UNITS = frozenset("mm cm m in ft inches feet inch foot metres meters m2 sqm deg degrees kg lb squares litres gal f c".split())
+
+
+def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
+    """The tokens with their arrows as the words they stand for: 7'9 3/4 -> mm is in mm, and elsewhere an arrow is a stop."""
+    if said.isdisjoint(_ARROWS) and ">" not in said:
+        return tokens
+    found: list[Token] = []
+    for at, token in enumerate(tokens):
+        drawn = token.text == ">" and found and found[-1].text in ("-", "=") and found[-1].end == token.start
+        if not drawn and token.text not in _ARROWS:
+            found.append(token)
+            continue
+        start = found.pop().start if drawn else token.start
+        after = tokens[at + 1].text if at + 1 < len(tokens) else ""
+        found.append(Token("in" if after in _UNITS else ",", start, token.end))
+    return found
