@@ -18,6 +18,7 @@ from assistant.openings_told import counted_again, counted_in_words
 from assistant.plainer import plainer
 from assistant.record import Record
 from assistant.said_over import places_of
+from assistant.spelled_out import sounds_told
 from assistant.told_round import State, take_shorter
 from assistant.told_shortly import told_shortly
 from assistant.units_kept import openings
@@ -186,6 +187,7 @@ def _remembered(text: str) -> str:
 
 def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
+    text = sounds_told(text) if last is not None or waits else text
     text = told_shortly(_remembered(counted_again(counted_in_words(respelled(text)), last)), last, waits)
     text = plainer(as_decided(_without_excuse(text, last), last), last)
     text = as_it_is_now(_asked_last(text), last) if last is not None and len(text) < LONGEST else text

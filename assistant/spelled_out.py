@@ -9,8 +9,10 @@ from __future__ import annotations
 import re
 
 from intents.expressions import expression
+from intents.sound_alikes import settled
+from intents.sound_words import SOUNDS
 from intents.texted import texted
-from intents.tokens import tokenize
+from intents.tokens import Token, tokenize
 
 _LEADING_N = expression(
     r"^(\W*(?:(?:ok|so|aye)\W+)?)"
@@ -92,10 +94,25 @@ def _called(unit: str) -> str:
     return _CALLED.get(unit.lower(), unit.lower())
 
 
+def sounds_told(text: str) -> str:
+    """The line with each number that was heard as a small word in its place: "make it too percent" is "make it two percent".
+
+    What is said after a question is told by patterns over its text, which know no such words; a doubt stays as it was heard.
+    """
+    typed = tokenize(text)
+    if SOUNDS.isdisjoint(token.text for token in typed):
+        return text
+    return _retold(text, typed, settled(typed).tokens)
+
+
 def _whole_words(text: str) -> str:
     """The text with its short words as `texted` spells them out, each where it stood."""
     typed = tokenize(text)
-    spelled = texted(typed)
+    return _retold(text, typed, texted(typed))
+
+
+def _retold(text: str, typed: list[Token], spelled: list[Token]) -> str:
+    """The text with other words in the place of some of those typed."""
     if len(typed) == len(spelled) and all(one.text == two.text for one, two in zip(typed, spelled, strict=True)):
         return text
     words: dict[int, list[str]] = {}

@@ -9,11 +9,26 @@ both ways, and asks where that makes a difference. Linear in the number of words
 from __future__ import annotations
 
 from enum import Enum
+from itertools import pairwise
 from typing import NamedTuple
 
 from intents import sound_words as beside
-from intents.number_words import ORDINALS, PLURALS, POINTS, SCALES, SMALL, TENS
-from intents.sound_words import ADJECTIVES, ENDS, FEET, INCHES, JOINTS, PLURAL_UNITS, PREPOSITIONS, SINGULAR_UNITS, UNITS, WORTH
+from intents.number_words import ORDINALS, POINTS, SCALES, SMALL, TENS
+from intents.sound_words import (
+    ADJECTIVES,
+    ENDS,
+    FEET,
+    INCHES,
+    JOINTS,
+    PLURAL_UNITS,
+    PREPOSITIONS,
+    SINGULAR_UNITS,
+    UNITS,
+    WORTH,
+    number_word,
+    thing,
+    worth,
+)  # fmt: skip
 from intents.tokens import Token, literal
 
 _IT = frozenset("it that this".split())
@@ -98,7 +113,7 @@ class _Sounds:
         """Whether "an" or "n" is the and of a mixed number: nine an a half."""
         before, after, then = self.words[at - 1 : at] + self.words[at + 1 : at + 3]
         part = after in ("half", "quarter") or ((after == "a" or after in SMALL) and then in ORDINALS)
-        return part and (_number(before) or before in UNITS)
+        return part and (number_word(before) or before in UNITS)
 
     def _settle_small(self, at: int, number: str) -> None:
         means = self._means(at)
@@ -147,11 +162,13 @@ class _Sounds:
         if word == "too" and after in beside.TOO_WHAT:
             long = after in ADJECTIVES and (before in TENS or before in FEET)
             return Means.EITHER if long else Means.WORD
-        if before in JOINTS or before in beside.SIGNS or (after in JOINTS and (_number(following) or following in beside.SOUNDS)):
+        counted = after == "times" and number_word(following)
+        joined = after in JOINTS and (number_word(following) or following in beside.SOUNDS)
+        if before in JOINTS or before in beside.SIGNS or counted or joined:
             return Means.NUMBER
-        if word != "for" and (after == "thirds" or (_number(after) and following in JOINTS)):  # less to 3 x 5 windows
+        if word != "for" and (after == "thirds" or (number_word(after) and following in JOINTS)):  # less to 3 x 5 windows
             return Means.NUMBER if word == "too" or after == "thirds" or self._led(at) else Means.EITHER
-        if self._fraction_follows(at) or (after == "at" and _number(following) and before not in beside.COMING):
+        if self._fraction_follows(at) or (after == "at" and number_word(following) and before not in beside.COMING):
             return Means.NUMBER
         led = before in beside.POINTS_AT or (before == "a" and after not in ("instance", "example"))
         return Means.NUMBER if led and (after.isalnum() or after in UNITS) else None
@@ -164,7 +181,7 @@ class _Sounds:
         if words[at - 1] != "point":
             inside = words[at - 2] == "point" and words[at - 1] in SMALL and words[at + 1] in SMALL and words[at + 2] == "of"
             return Means.NUMBER if words[at] == "to" and inside else None  # point six to five of an inch
-        return Means.NUMBER if _number(words[at - 2]) and words[at - 2] not in POINTS else Means.WORD
+        return Means.NUMBER if number_word(words[at - 2]) and words[at - 2] not in POINTS else Means.WORD
 
     def _fraction_follows(self, at: int) -> bool:
         """Whether "and a half", "and five eighths", "and three quarters" comes next."""
@@ -185,12 +202,12 @@ class _Sounds:
             return Means.EITHER if word == "to" and self.converts and after in PLURAL_UNITS else Means.NUMBER
         if after in JOINTS or (after in ADJECTIVES and word != "too"):
             return Means.NUMBER
-        if _number(after):
+        if number_word(after):
             return self._between_numbers(at)
         if after in ENDS:
             doubtful = word == "too" or (word == "for" and after in beside.ASKING)
             return Means.EITHER if doubtful else Means.NUMBER
-        if _thing(after):
+        if thing(after):
             paid = word == "for" and not beside.MONEY.isdisjoint(words)
             return Means.EITHER if paid else Means.NUMBER
         return Means.NUMBER if after in beside.NO_OBJECTS else Means.EITHER
@@ -203,8 +220,8 @@ class _Sounds:
         paid = not beside.MONEY.isdisjoint(self.words)  # at fifty four ninety nine a box
         if word == "for":  # forty four foot boards, or forty for twelve foot boards
             return Means.EITHER if paid or self.words[at + 2] in SINGULAR_UNITS else Means.WORD
-        worth = _worth(after)
-        falls = paid or after in SCALES or (worth is not None and worth < TENS[before])
+        less = worth(after)
+        falls = paid or after in SCALES or (less is not None and less < TENS[before])
         return Means.EITHER if falls and not {"from", "between"} & set(self.words[:at]) else Means.WORD
 
     def _after_hundreds(self, at: int) -> Means | None:
@@ -213,15 +230,17 @@ class _Sounds:
         joined = words[at - 1] == "and" and words[at - 2] in _TIED
         if not joined and words[at - 1] not in _TIED:
             return None
+        if (words[at - 1], after) == ("thousand", "hundred"):
+            return Means.NUMBER
         if self._unit_at(at + 1) or (joined and after == "dozen"):
             return Means.EITHER if word == "to" and self.converts else Means.NUMBER
         if after in JOINTS or (after in ADJECTIVES and word != "too"):
             return Means.NUMBER
         if not joined:
             return Means.EITHER if word == "too" else Means.WORD
-        if after in ENDS or _thing(after):
+        if after in ENDS or thing(after):
             return Means.EITHER if word == "too" else Means.NUMBER
-        return Means.EITHER if _number(after) or word == "too" else Means.WORD
+        return Means.EITHER if number_word(after) or word == "too" else Means.WORD
 
     def _after_feet(self, at: int) -> Means | None:
         """Feet before it, as in "ate foot for"; "12 feet to inches" converts."""
@@ -247,7 +266,7 @@ class _Sounds:
         if after in beside.NO_OBJECTS:
             return Means.NUMBER
         part = after in SMALL and words[at + 2] in ORDINALS and word != "to"
-        noun = after.isalpha() and not _number(after) and not literal(words[at - 2])  # nine foot for wall; 9 ft is typed
+        noun = after.isalpha() and not number_word(after) and not literal(words[at - 2])  # nine foot for wall; 9 ft is typed
         if noun and word == "too" and UNITS.isdisjoint(words[: at - 1]) and not part:
             return Means.NUMBER  # wall is nine foot too siding: nothing before it that is nine foot
         return Means.EITHER if part or noun else Means.WORD
@@ -259,7 +278,7 @@ class _Sounds:
             return None
         if word == "to" and before == "up":
             return Means.WORD  # up to hundred and twenty
-        measured = _number(before) or before in UNITS
+        measured = number_word(before) or before in UNITS
         doubtful = word != "too" and (measured or (word == "for" and not self._led(at)))
         return Means.EITHER if doubtful else Means.NUMBER
 
@@ -297,22 +316,22 @@ class _Sounds:
             return Means.WORD
         if self._led(at):
             return Means.NUMBER
-        if before == "it":
-            return Means.EITHER  # lap it two inches, turn it to inches
+        if before == "it":  # make it too percent; lap it two inches, turn it to inches
+            return Means.NUMBER if word == "too" else Means.EITHER
         turned = word == "to" and (before in beside.USED or before in ORDINALS)
         turned = turned or (word == "to" and self.words[at + 1] in ("degrees", "degs", "percent"))
-        return Means.WORD if turned or _number(before) else Means.NUMBER
+        return Means.WORD if turned or number_word(before) else Means.NUMBER
 
     def _before_one_unit(self, at: int) -> Means:
         word, before, after = self.words[at], self.words[at - 1], self.words[at + 1]
         by, other = self.words[at + 2], self.words[at + 3]
-        if by in JOINTS and (_number(other) or other in beside.SOUNDS) and not _number(before):
+        if by in JOINTS and (number_word(other) or other in beside.SOUNDS) and not number_word(before):
             return Means.NUMBER  # a sheet for foot by ate foot
         if word == "too" or after in ("degree", "degrees", "deg"):
             return Means.WORD if self.converts else Means.NUMBER
-        if word == "for" and after in FEET and _number(self.words[at + 2]):  # for foot six
+        if word == "for" and after in FEET and number_word(self.words[at + 2]):  # for foot six
             return Means.NUMBER
-        if _number(before):
+        if number_word(before):
             return Means.NUMBER if word == "for" else Means.EITHER
         again = before == self.words[at + 2] != ""  # two inch leg for inch leg
         again = again or (word == "for" and before in beside.NO_OBJECTS and after in FEET)  # up seven foot and out for foot
@@ -325,7 +344,7 @@ class _Sounds:
         words, word, before = self.words, self.words[at], self.words[at - 1]
         joint = words[at + 1] in ("in", "over", "on", "and", "an", "n")
         twelve, then = words[at + 1 + joint], words[at + 2 + joint]
-        if twelve not in ("twelve", "12") or then in UNITS or _number(before):
+        if twelve not in ("twelve", "12") or then in UNITS or number_word(before):
             return None
         if joint:
             led = not before.isalpha() or before in PREPOSITIONS
@@ -333,7 +352,7 @@ class _Sounds:
             return Means.NUMBER if told else None
         if then in beside.PITCHED or words[at + 3] == "roof":  # for twelve porch roof
             return Means.NUMBER if twelve == "twelve" else Means.EITHER
-        if (before in ("pitch", ",") and then in ENDS) or (word == "for" and twelve == "twelve" != then and _number(then)):
+        if (before in ("pitch", ",") and then in ENDS) or (word == "for" and twelve == "twelve" != then and number_word(then)):
             return Means.EITHER
         told = (before in beside.ROOF_IS and then in ENDS) or (word == "too" and not before.isalpha())
         return Means.NUMBER if told else None
@@ -343,22 +362,26 @@ class _Sounds:
         words, word = self.words, self.words[at]
         before, place = words[at - 1], at + 1 + (words[at + 1] in beside.MANY)
         after, then = words[place], words[place + 1]
-        if not (_thing(after) or after == "sided"):
+        if not (thing(after) or after == "sided"):
             return None
         if word == "for":
             if before in beside.WANT and "what" in words[max(0, at - 5) : at]:
                 return Means.WORD  # what do I need for panels
-            sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or _number(then))
+            sized = not before.isalnum() and after in beside.NAMES and (then in ("at", "of", "by") or number_word(then))
             if before in beside.SPLIT or sized or after in ("quarters", "eighths", "sixteenths"):
                 return Means.NUMBER
+            if then == "at" and number_word(words[place + 2]) and any(w == "at" and thing(b) for b, w in pairwise(words[:at])):
+                return Means.NUMBER  # seven legs at 28 and for rails at 41
             if before in beside.TAKEN_OFF and after in beside.NAMES and then in SMALL:
                 return Means.NUMBER if self.heard else Means.EITHER  # take off for windows three foot by four
             told = then in ("at", "of", "too") or (not before.isalnum() and after in beside.NAMES and then in ENDS)
             return Means.EITHER if told and not beside.DETERMINERS & {words[place + 2]} else None
+        if not before and word != "for" and then == "of":
+            return Means.NUMBER  # to pails of mud did eleven sheets
         counted = before in beside.HAVING or (before in beside.CARRIERS and after in beside.NAMES)
         if counted or word == "too":
             return Means.NUMBER
-        return Means.EITHER if after in beside.NAMES and _number(then) else None
+        return Means.EITHER if after in beside.NAMES and number_word(then) else None
 
     def _unnumbered(self, at: int) -> bool:
         """Whether a number was the small word: "miter four a corner", "screw four half inch siding", "set the saw two"."""
@@ -367,11 +390,11 @@ class _Sounds:
         if after in beside.METERED:
             if before == "into":
                 return False  # split into four the same
-            return before not in FEET or not _number(words[at - 2]) or then not in beside.DIMENSIONS  # five foot four | the width
+            return before not in FEET or not number_word(words[at - 2]) or then not in beside.DIMENSIONS  # 5 foot 4 | the width
         if word == "four":
             part = after in ("half", "quarter") or (after in SMALL and then in ORDINALS)
             return (before in beside.WHAT_FOR and part) or (before in beside.CUT_FOR and after in beside.LAYERS)
-        named = len(before) >= SHORTEST_NAME and before.isalpha() and not _number(before) and before not in beside.SIGNS
+        named = len(before) >= SHORTEST_NAME and before.isalpha() and not number_word(before) and before not in beside.SIGNS
         if before == after and named:
             return True  # corner two corner
         if before in ("comes", "come") and (after in SMALL or after in TENS):
@@ -383,18 +406,3 @@ class _Sounds:
         ranged = (before in UNITS or SMALL.get(before, 0)) and (after in SMALL or after in TENS)
         same = before in ("percent", "degrees") and before in words[at + 1 : at + 4]
         return bool(ranged) and (same or "from" in words[max(0, at - 4) : at])
-
-
-def _number(word: str) -> bool:
-    return word in SMALL or word in TENS or word in SCALES or word in PLURALS or literal(word)
-
-
-def _worth(word: str) -> float | None:
-    value = SMALL.get(word, TENS.get(word))
-    return float(word) if value is None and literal(word) else value
-
-
-def _thing(word: str) -> bool:
-    """Whether a word can be what was counted: sheets, boards, walls."""
-    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss")
-    return plural and len(word) > 3 and word not in beside.NO_THINGS

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from intents.number_words import PLURALS, SCALES, SMALL, TENS
+from intents.tokens import literal
+
 
 def _words(words: str) -> frozenset[str]:
     return frozenset(words.split())
@@ -69,6 +72,7 @@ MANY = _words("more other equal even full end long short big small separate")
 NAMES = _words(
     "windows doors openings vents pieces peaces lengths boards sticks rakes ends legs walls sides panels straps posts"
 )  # fmt: skip
+LONGEST_SIGN = 3  # letters: "ins" and "lbs" are signs, and what is counted has a longer name
 NO_THINGS = _words("this hours always gets goes runs does comes looks seems makes takes whats thats yours ours theirs hers")
 PITCHED = _words("pitch pitched roof slope gable rake rafter")
 ROOF_IS = _words("is it's its thats that's at on of roof roofs")
@@ -107,3 +111,19 @@ def surely(word: str, before: str, after: str, following: str, then: str) -> boo
     if word in ("for", "to") and after == "foot" and following in MEASURED:
         return True  # a circle to foot across
     return word == "too" and after in SIZES and following in NUMBERS and then in SIZES
+
+
+def number_word(word: str) -> bool:
+    return word in SMALL or word in TENS or word in SCALES or word in PLURALS or literal(word)
+
+
+def worth(word: str) -> float | None:
+    """What a word is worth as a number; None where it is none."""
+    value = SMALL.get(word, TENS.get(word))
+    return float(word) if value is None and literal(word) else value
+
+
+def thing(word: str) -> bool:
+    """Whether a word can be what was counted: sheets, boards, walls."""
+    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss")
+    return plural and len(word) > LONGEST_SIGN and word not in NO_THINGS
