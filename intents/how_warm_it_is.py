@@ -23,7 +23,7 @@ _OUTDOORS = (
 )  # fmt: skip
 _FEET = 4  # tokens of a length before its last
 _CONVERTED = frozenset(("conversion", "tape arithmetic"))
-LEAST_SURE = 0.5
+LEAST_SURE, HOTTEST = 0.5, 125  # no air is hotter, in any degrees
 _IT = frozenset("it's it its is was hit hits hitting near nearly about at already only".split())
 
 
@@ -44,6 +44,8 @@ def _warmth(chart: Chart) -> int:
         best = max(warm, key=lambda r: (r.end, r.sure), default=None)
         if best is None or any(r.end > best.end and r.kind == "length" for _, r in row):
             continue
+        if abs(best.value.value) > HOTTEST:  # type: ignore[union-attr]
+            continue  # a corner of a hundred and thirty five degrees outside
         if any(r.end > at for row in chart.readings[max(0, at - _FEET) : at] for r in row if r.kind == "length"):
             continue  # 8 ft 3 | below
         said = words[best.end - 1]

@@ -66,7 +66,8 @@ def _sizes(chart: Chart, words: list[str]) -> Iterator[tuple[int, int, str]]:
         name = _before(words, start, best.end) or _after(words, best.end)
         if best.kind == "number" and _HOLDS.isdisjoint(words[max(0, start - 1 - _MOST_BETWEEN) : start]):
             continue
-        if name and not (name == _BLADE and _is_kerf(best.value)):
+        loaded = words[start - 1 : start] in (["at"], ["@"]) and words[best.end] == "each"  # what goes in the van at 38 kg each
+        if name and not loaded and not (name == _BLADE and _is_kerf(best.value)):
             yield start, best.end, name
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from intents.chart import Chart
 from intents.question import Question
-from solvers.quantities import Weight
+from solvers.quantities import Area, Weight
 
 _CROSS = frozenset("diagonal diag hypotenuse hypoteneuse hypotenus hyp catercorner cattycorner kittycorner".split())
 _BRACED = frozenset("brace braces bracing board boards boarding siding sheathing strap straps".split())
@@ -13,12 +13,12 @@ _FRAMED = frozenset("joist joists stud studs rafter rafters batten battens".spli
 
 def ours_all_the_same(chart: Chart, top: Question) -> bool:
     """Whether it is in litres what a channel of three sizes holds, most such lines being of paint; a diagonal; nails a joist;
-    a weight in another unit, whatever it is that weighs so much.
+    a weight or an area in another unit, whatever it is of.
     """
     if top.topic == "fasteners":
         return {"rows", "at_each", "studs"} <= top.givens.keys() and not _FRAMED.isdisjoint(chart.words)
     if top.topic == "square check":
         return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
     if top.topic == "conversion":
-        return "to" in top.givens and isinstance(top.givens["value"].value, Weight)
+        return "to" in top.givens and isinstance(top.givens["value"].value, Area | Weight)
     return top.topic == "water in a channel" and "held_in" in top.givens

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 
 from intents.tokens import Token
 
-SPELLED = frozenset("a + l r h ° × cts cc ex dp val 2 | no @ 8".split())  # what is looked at, "8" standing for any count
+SPELLED = frozenset("a + l r h ° × cts cc ex dp val 2 | no @ 8 1".split())  # what is looked at, "8" standing for any count
 _SWINGS = frozenset("saw saws stops stop swings swing mitre miter goes".split())
 _PLACES = frozenset(
     "plate ridge rdg peak corner floor flr ceiling clg centre center end wall post eave ground sill edge side face top bottom"
@@ -22,6 +22,7 @@ _WIRED = frozenset("circuit ckt cct breaker receptacle receptacles recepts outle
 _MONEY = frozenset("$ £ € cents cost costs price paid".split())
 _STOPS = frozenset(("", ".", ",", ";", "?", "/", "-", "×"))
 _SIDES, _BETWEEN = {"l": "left", "r": "right"}, {"2": "to", "+": "and"}
+_ONE_OF = frozenset("rake end side face edge hip valley slope cheek".split())
 _ASKED, _LONG = frozenset("@ at ? : =".split()), frozenset("lg len length rafter lgth".split())
 MOST_OFF, LEAST_CUT, RATIOS = 99, 200, (300,)  # 8/1250: so many at so long; 1/300 is of an attic
 LEAST_APART = 100  # mm: 600 cts are no cents
@@ -78,6 +79,9 @@ def _named(words: Sequence[str], at: int, said: set[str]) -> str:
     word, before, after = words[at], words[at - 1], words[at + 1]
     if word == "°":
         return "" if before[-1:].isdecimal() else "degrees"
+    if word == "1":
+        alone = (before.isalpha() or before in _STOPS) and (words[at + 2].isalpha() or words[at + 2] in _STOPS)
+        return "one" if after in _ONE_OF and alone else ""  # 1 rake board length
     if word in _BETWEEN:
         return _BETWEEN[word] if before in _PLACES and after in _PLACES else ""
     if word in ("cts", "cc"):
