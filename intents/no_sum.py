@@ -11,6 +11,7 @@ from intents.expressions import expression
 from intents.placing import heard_as, place_of
 from intents.question import Heard, Question
 from intents.reading import Reading
+from intents.stated_units import stated_metric
 from solvers.quantities import Count, Length, Money, Quantity
 from solvers.slots import Parameter
 
@@ -49,6 +50,8 @@ def no_sum(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[P
         return
     if question.topic == SUM and not _EXPOSED.isdisjoint(chart.words) and _WORKS.isdisjoint(chart.words):
         question.lacking = question.lacking or 1  # 14 ft each side, 5 5/8 exposure: what shows is not put to a length
+    if question.topic == SUM and "bare" not in question.givens and stated_metric(chart.words) == "mm":
+        question.givens["bare"] = Heard("MILLIMETRES", 0, 0, "")  # 2440 - 3 x 586, mm
     _cost_rather(questions)
     if question.topic == "cost" and not question.swaps:
         _amount_left(chart, question, topics["cost"])

@@ -14,21 +14,7 @@ from typing import NamedTuple
 
 from intents import sound_words as beside
 from intents.number_words import ORDINALS, POINTS, SCALES, SMALL, TENS
-from intents.sound_words import (
-    ADJECTIVES,
-    ENDS,
-    FEET,
-    INCHES,
-    JOINTS,
-    PLURAL_UNITS,
-    PREPOSITIONS,
-    SINGULAR_UNITS,
-    UNITS,
-    WORTH,
-    number_word,
-    thing,
-    worth,
-)  # fmt: skip
+from intents.sound_words import ADJECTIVES, ENDS, FEET, INCHES, JOINTS, PLURAL_UNITS, UNITS, WORTH, number_word, thing
 from intents.tokens import Token, literal
 
 _IT = frozenset("it that this".split())
@@ -219,8 +205,8 @@ class _Sounds:
             return Means.NUMBER
         paid = not beside.MONEY.isdisjoint(self.words)  # at fifty four ninety nine a box
         if word == "for":  # forty four foot boards, or forty for twelve foot boards
-            return Means.EITHER if paid or self.words[at + 2] in SINGULAR_UNITS else Means.WORD
-        less = worth(after)
+            return Means.EITHER if paid or self.words[at + 2] in beside.SINGULAR_UNITS else Means.WORD
+        less = beside.worth(after)
         falls = paid or after in SCALES or (less is not None and less < TENS[before])
         return Means.EITHER if falls and not {"from", "between"} & set(self.words[:at]) else Means.WORD
 
@@ -285,7 +271,7 @@ class _Sounds:
     def _led(self, at: int) -> bool:
         """Whether what stands before a place stands before numbers: nothing, a preposition, a verb of having."""
         before = self.words[at - 1]
-        return not before.isalnum() or before in PREPOSITIONS or before in beside.HAVING
+        return not before.isalnum() or before in beside.PREPOSITIONS or before in beside.HAVING
 
     def _before_unit(self, at: int) -> Means | None:
         """A unit after it: "for inches", "too foot on centre"."""
@@ -347,7 +333,7 @@ class _Sounds:
         if twelve not in ("twelve", "12") or then in UNITS or number_word(before):
             return None
         if joint:
-            led = not before.isalpha() or before in PREPOSITIONS
+            led = not before.isalpha() or before in beside.PREPOSITIONS
             told = word != "to" or led if words[at + 1] == "in" else led and then in beside.PITCHED
             return Means.NUMBER if told else None
         if then in beside.PITCHED or words[at + 3] == "roof":  # for twelve porch roof

@@ -118,6 +118,7 @@ def _whole(work: Working, sum: Sum, other: Term | None, bare: BareUnit | None) -
         bare = None  # said of the answer
     if not said:
         if bare and (work.metric or not _no_millimetres(bare, said, numbers)):
+            work.metric = work.metric or bare is BareUnit.MILLIMETRES
             return with_units(_in_unit(whole, UNITS[bare]), UNITS[bare])
         if work.metric and whole.operation in (PLUS, MINUS) and all(leaf.value.denominator == 1 for leaf in numbers):
             if max(leaf.value for leaf in numbers) < NO_INCHES:
