@@ -9,9 +9,8 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of
-from intents.chart import LIGHT
 from intents.expressions import expression
-from intents.phrases import compiled
+from intents.islands import light_words
 from intents.tokens import tokenize
 
 if TYPE_CHECKING:
@@ -45,6 +44,5 @@ def claimed_anew(c: Conversation, record: Record, rest: str) -> bool:
 
 def _says_more(rest: str, first: int, after: int) -> bool:
     """Whether there is a word in it beside the size."""
-    phrases = compiled()
     words = [token.text for at, token in enumerate(tokenize(rest)) if not first <= at < after and token.text.isalpha()]
-    return any(word not in phrases.fillers | phrases.ordinary | LIGHT | _ONES for word in words)
+    return any(word not in light_words() and word not in _ONES for word in words)

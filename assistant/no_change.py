@@ -13,10 +13,11 @@ from assistant.named_none import half_told
 from assistant.role_words import TIMES
 from assistant.said_over import OF_THEM, places_of, stem
 from assistant.units_kept import openings
-from intents.chart import LIGHT, chart_of
+from intents.chart import LIGHT
 from intents.expressions import expression
 from intents.fitting import STEEPEST_RISE, TAKEN
-from intents.matcher import speller
+from intents.islands import light_words
+from intents.matcher import full_chart
 from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.searching import MANNER
@@ -172,7 +173,7 @@ def left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False
     `loosely`: where one given alone can be meant, and nothing else, a word or two take nothing away.
     """
     phrases = compiled()
-    chart = chart_of(wanted.rest, phrases, speller())
+    chart = full_chart(wanted.rest)
     numbers = {i for row in chart.readings for reading in row for i in range(reading.start, reading.end)}
     chosen = bool(more.givens) and not numbers and more.missing  # "gap at both ends too": no number, and no question alone
     known = set(more.words) | set(last.topic.name.split()) if wanted.led or chosen or loosely else set(PLAIN)
@@ -183,9 +184,9 @@ def left_over(more: Question, wanted: Wanted, last: Asked, loosely: bool = False
     asked = asking_words(last.topic.name, wanted.rest)
     known |= meant_for.names_in(last.topic, wanted.rest) | asked | ({"pieces", "strips"} if asked else set())
     known |= TAKEN_OUT if any(openings(heard.value) for heard in more.givens.values()) else set()
-    light = phrases.fillers | phrases.ordinary | LIGHT
     classes = {word for i, word in enumerate(chart.words) for name, _ in chart.classes[i] if name[1:-1].split("-")[0] in known}
+    explained, light = known | classes, light_words()
     left = [word for i, word in enumerate(chart.words)
-            if word[0].isalpha() and word != "s" and i not in numbers and word not in known | light | classes]  # fmt: skip
+            if word[0].isalpha() and word != "s" and not (i in numbers or word in explained or word in light)]  # fmt: skip
     named = {stem(token.text) for token in tokenize(last.text)} & {stem(word) for word in left}  # of another number there
     return [] if loosely and len(left) <= MOST_STRANGE and not named else left

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked, Pending
 
+MOST_WORKED = 16  # ways from which on no more of what was open are worked: the question back names two of them
 # Another try, which settles nothing of the one before.
 _ANOTHER_TRY = expression(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
 
@@ -29,7 +30,10 @@ def ways_with(c: Conversation, more: Question, pending: Pending, text: str) -> t
     assert pending.asked is not None
     doubtful = _still_in_doubt(more, pending, None if _ANOTHER_TRY.match(text) else c.last, text)
     bases = [(told_together(more, one.asked, doubtful), without_them(one.asked, pending.left)) for one in doubtful]
-    ways = in_one_system(on_one_scale([way for told, base in bases for way in c.ways(told, base)]))
+    found: list[Way] = []
+    for told, base in bases:
+        found += c.ways(told, base) if len(found) < MOST_WORKED else []
+    ways = in_one_system(on_one_scale(found))
     ways = [way for way in ways if not way.worked.refused] or ways  # no low is 30 °C on a night that frost is asked of
     base = without_them(_without_doubt(pending), pending.left)
     ways = ways or in_one_system(on_one_scale(c.ways(told_together(more, base), base)))

@@ -13,9 +13,8 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.said_over import stem
 from assistant.told_round import State, take_shorter
-from intents.chart import LIGHT
 from intents.expressions import expression
-from intents.phrases import compiled
+from intents.islands import light_words
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.quantities import Length, Money
@@ -264,6 +263,5 @@ def _all_of_it(head: str, last: Asked) -> bool:
     answer = last.record.get("answer")
     named = " ".join([last.text, last.topic.name, answer["name"] if answer else "", *(p.label for p in last.topic.parameters)])
     known = {stem(token.text) for token in tokenize(named)} | _OF_ANY
-    phrases = compiled()
-    light = phrases.fillers | phrases.ordinary | LIGHT
+    light = light_words()
     return all(stem(token.text) in known or token.text in light for token in tokenize(head) if token.text.isalpha())

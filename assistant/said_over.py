@@ -14,10 +14,9 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.ways import ways_of
-from intents.chart import LIGHT
 from intents.expressions import expression
+from intents.islands import light_words
 from intents.matcher import read
-from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.reading import Reading
 from intents.talk import heard_in, numbers_in
@@ -194,8 +193,7 @@ def _beside_its_name(held: Sequence[Place], text: str, rest: str) -> list[Place]
 
     A name the question did not have is no place at all.
     """
-    phrases = compiled()
-    light = phrases.fillers | phrases.ordinary | LIGHT
+    light = light_words()
     inside = {at for place in places_of(rest) for at in range(place.first, place.after)}
     names = {stem(token.text) for at, token in enumerate(tokenize(rest))
              if at not in inside and token.text not in light and token.text.isalpha() and len(token.text) > 1}  # fmt: skip

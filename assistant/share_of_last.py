@@ -104,7 +104,7 @@ def _of_a_sum(c: Conversation, record: Record, text: str, found: re.Match[str]) 
 def share_told(c: Conversation, record: Record, text: str) -> bool:
     """Whether a line asks of a share of a wall or gable, "half a 24 by 9 wall"; then that share of the whole is worked."""
     found = _OF_A_WALL.search(text) if c.pending is None else None
-    if found is None:
+    if found is None or _OF_A_WALL.search(text, found.end()) is not None:
         return False
     state, share = state_of(c), SHARES[" ".join((found["share"] or found["more"]).lower().split())]
     trial = blank(text, record["via"], c.job, record["file"])

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from intents.fitting import STANDS_IN
 from intents.number_words import TENS
-from intents.phrases import BELOW, END, Capture, Phrases, Trie
+from intents.phrases import BELOW, END, Capture, Phrases, Trie, compiled
 from intents.reading import Reading
 
 if TYPE_CHECKING:
@@ -58,6 +58,13 @@ def islands(chart: Chart, phrases: Phrases, without: Set[str] = frozenset()) -> 
             finder.start = start
             finder.onward(phrases.trie, start, 0, MOST_SKIPS, ())
     return finder.hits
+
+
+@cache
+def light_words() -> frozenset[str]:
+    """Words that take nothing away from what a line says: fillers, ordinary words, and the smallest."""
+    phrases = compiled()
+    return phrases.fillers | phrases.ordinary | LIGHT
 
 
 @cache

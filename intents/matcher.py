@@ -117,7 +117,7 @@ def _worded(text: str, folder: Path) -> Worded:
 
 
 @lru_cache(maxsize=CHARTS)
-def _full_chart(text: str, folder: Path) -> Chart:
+def full_chart(text: str, folder: Path = FOLDER) -> Chart:
     return chart_of(text, compiled(folder), speller(folder), _worded(text, folder))
 
 
@@ -151,7 +151,7 @@ class _Lists:
 def _chart(text: str, folder: Path, lists: _Lists) -> Chart:
     model, phrases = learned(folder), compiled(folder)
     if model is None:
-        return _full_chart(text, folder)
+        return full_chart(text, folder)
 
     def guess(chart: Chart) -> Guess:
         likely = model.likely(of_sentence(chart, phrases))
@@ -172,7 +172,7 @@ def _chart(text: str, folder: Path, lists: _Lists) -> Chart:
 def _chart_for(text: str, wanted: Iterable[str], folder: Path, topics: Topics) -> Chart:
     """The sentence as it is read for one of the topics that are wanted."""
     chart = _chart(text, folder, _Lists.of(topics))
-    return chart if chart.unlikely.isdisjoint(wanted) else _full_chart(text, folder)
+    return chart if chart.unlikely.isdisjoint(wanted) else full_chart(text, folder)
 
 
 def otherwise(text: str, folder: Path = FOLDER) -> list[str]:
@@ -195,7 +195,7 @@ def read(text: str, topics: Topics, folder: Path = FOLDER, only: Iterable[str] =
         reading.too_long = TOO_LONG
         return reading
     wanted = set(only)
-    chart = _chart_for(text, wanted, folder, topics) if seconds else _full_chart(text, folder)
+    chart = _chart_for(text, wanted, folder, topics) if seconds else full_chart(text, folder)
     reading.changed = chart.changed
     reading.broken = broken_number(chart.tokens) or ""
     model = learned(folder) if seconds and not wanted else None

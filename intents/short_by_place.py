@@ -1,108 +1,191 @@
 """Short words and signs of notes that their neighbours tell: 50L 60R, 8/1250, 600 cts, 31 1/4 ||||, dp @ 64F, plate 2 ridge.
 
-Each is spelled out as a whole word (see texted.py), or stays what it is.
+Each is spelled out as a whole word (see texted.py), or stays what it is. A rule sees the words of the line with empty ones round
+it, and the place of its own; it gives the words that stand there, and how many of those said they take the place of.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from intents.tokens import Token
 
-SPELLED = frozenset("a + l r h ° × cts cc ex dp val 2 | no @ 8 1".split())  # what is looked at, "8" standing for any count
+Words = Sequence[str]
+Rule = Callable[[Words, int, set[str]], "tuple[str, int] | None"]
 _SWINGS = frozenset("saw saws stops stop swings swing mitre miter goes".split())
 _PLACES = frozenset(
     "plate ridge rdg peak corner floor flr ceiling clg centre center end wall post eave ground sill edge side face top bottom"
     " outside inside rail stud beam joist door window btm".split()
 )
-_TAPED = frozenset("tape taped tapes measure measures measured".split())
+_TAPED = frozenset("tape taped tapes measure measures measured corner corners".split())
 _SIZES = frozenset("' \" ft in mm cm m".split())
 _PIECES = frozenset("pcs pc pieces piece off lengths bits".split())
-_WIRED = frozenset("circuit ckt cct breaker receptacle receptacles recepts outlets outlet feeder".split())  # 20A
 _MONEY = frozenset("$ £ € cents cost costs price paid".split())
+_CURRENCIES = frozenset("$ £ €".split())
+_WIRED = frozenset("circuit ckt cct breaker receptacle receptacles recepts outlets outlet feeder".split())  # 20A
 _STOPS = frozenset(("", ".", ",", ";", "?", "/", "-", "×"))
-_SIDES, _BETWEEN = {"l": "left", "r": "right"}, {"2": "to", "+": "and"}
 _ONE_OF = frozenset("rake end side face edge hip valley slope cheek".split())
+_ALL_OF = frozenset("sides corners walls edges ends round".split())
 _ASKED, _LONG = frozenset("@ at ? : =".split()), frozenset("lg len length rafter lgth".split())
+_DEGREES = frozenset("deg degs degrees dg".split())
+_OPENINGS = frozenset("wdw wdws window windows dr drs door doors opg opgs opng opngs opening openings vent vents".split())
+_SPACED = frozenset("gap gaps space spaces spacing reveal reveals".split())
+_FEET, _METRIC = frozenset("' ft foot feet".split()), frozenset("mm m cm metres millimetres".split())
+_TWELVE, MOST_RISE = "12", 24
 MOST_OFF, LEAST_CUT, RATIOS = 99, 200, (300,)  # 8/1250: so many at so long; 1/300 is of an attic
-LEAST_APART = 100  # mm: 600 cts are no cents
+LEAST_APART = 100  # mm: 600 cts are no cents, and 600 crs no courses
+LEAST_CODE, MOST_CODE = 1600, 9099  # 3040: 3-0 wide and 4-0 high
 
 
 def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
     """The tokens with such words and signs spelled out."""
-    if SPELLED.isdisjoint(said) and "/" not in said:
+    if _RULES.keys().isdisjoint(said) and _OPENINGS.isdisjoint(said):
         return tokens
-    words = ["", "", *(token.text for token in tokens), "", "", ""]
+    words = ["", "", *(token.text for token in tokens), "", "", "", ""]
     found: list[Token] = []
     passed = -1
     for at, token in enumerate(tokens):
         if at <= passed:
             continue
-        whole, took = _spelled(words, at + 2, said) or (token.text, 1)
-        if took > 1:
-            passed = at + took - 1
+        rule = _RULES.get(token.text, _opening_code if token.text.isdecimal() else None)
+        whole, took = (rule(words, at + 2, said) if rule else None) or (token.text, 1)
+        passed = at + took - 1
         if whole == token.text:
             found.append(token)
             continue
-        end = tokens[at + took - 1].end
+        end = tokens[passed].end
         found += [Token(word, token.start, end) for word in whole.split()]
     return found
 
 
-def _spelled(words: Sequence[str], at: int, said: set[str]) -> tuple[str, int] | None:
-    """What the token at a place stands for, and of how many tokens; None where it is what it is."""
-    word = words[at]
-    if word == "×":
-        return _crossed(words, at)
-    if word == "|":
-        return _tallied(words, at)
-    if word == "/":
-        return _so_many(words, at)
-    whole = _sided(words, at, said) or _named(words, at, said)
-    return (whole, 1) if whole else None
+def _sized(words: Words, at: int) -> bool:
+    return words[at - 1][-1:].isdecimal() or words[at - 1] in _SIZES
 
 
-def _sided(words: Sequence[str], at: int, said: set[str]) -> str:
-    """What a letter beside a size stands for: 50L 60R, 9' H, 20A."""
-    word, before, after = words[at], words[at - 1], words[at + 1]
-    if not (before[-1:].isdecimal() or before in _SIZES):
-        return "length" if word == "l" and after == "=" else ""
-    if word in _SIDES and (_SIDES.keys() <= said or not _SWINGS.isdisjoint(said)):
-        return _SIDES[word]
-    if word == "a":
-        return "amp" if before.isdecimal() and not _WIRED.isdisjoint(said) else ""
-    return "high" if word == "h" and (after in _STOPS or after in ("l", "w")) else ""
+def _swung(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """Which way a saw swings so far: 50L 60R; L 47 / R 52."""
+    if words[at] == "l" and words[at + 1] == "=":
+        return "length", 1
+    if words[at] == "l" and words[at + 1] in (".", "f") and _sized(words, at):
+        stop = words[at + 1] == "."
+        lineal = words[at + 1 + stop] == "f"
+        return ("ft", 2 + stop + (stop and words[at + 3] == ".")) if lineal else None
+    beside = _sized(words, at) or words[at + 1][:1].isdecimal()
+    tells = {"l", "r"} <= said or not _SWINGS.isdisjoint(said)
+    return ("left" if words[at] == "l" else "right", 1) if beside and tells and not {"h", "w"} & said else None
 
 
-def _named(words: Sequence[str], at: int, said: set[str]) -> str:
-    """What a short word or a sign is by what it stands between: plate 2 ridge, 600 cts, dp @ 64F."""
-    word, before, after = words[at], words[at - 1], words[at + 1]
-    if word == "°":
-        return "" if before[-1:].isdecimal() else "degrees"
-    if word == "1":
-        alone = (before.isalpha() or before in _STOPS) and (words[at + 2].isalpha() or words[at + 2] in _STOPS)
-        return "one" if after in _ONE_OF and alone else ""  # 1 rake board length
-    if word in _BETWEEN:
-        return _BETWEEN[word] if before in _PLACES and after in _PLACES else ""
-    if word in ("cts", "cc"):
-        apart = before.isdecimal() and (word == "cc" or int(before) >= LEAST_APART)
-        return "oc" if apart and _MONEY.isdisjoint(said) else ""
-    if word == "ex":
-        return "from" if before in _PIECES and (after[:1].isdecimal() or after in ("a", "one", "the")) else ""
-    if word == "dp":
-        return "dew point" if before not in _SIZES and not before[-1:].isdecimal() and after in _ASKED else ""
-    return "valley" if word == "val" and after in _LONG else ""
+def _way(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """Which way a size goes: 9' H, 10w x 8d."""
+    word, after = words[at], words[at + 1]
+    if not _sized(words, at) or not (after in _STOPS or after in ("l", "w", "h", "d")):
+        return None
+    if word == "d" and not {"w", "wide", "wd"} & said:
+        return None  # 8d is a nail
+    return {"h": "high", "w": "wide", "d": "deep"}[word], 1
 
 
-def _crossed(words: Sequence[str], at: int) -> tuple[str, int] | None:
+def _amps(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("amp", 1) if words[at - 1].isdecimal() and not _WIRED.isdisjoint(said) else None
+
+
+def _degrees(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return None if words[at - 1][-1:].isdecimal() else ("degrees", 1)
+
+
+def _one(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """1 rake board length; but 1 1/2, and 1 end 34 long."""
+    before, then = words[at - 1], words[at + 2]
+    alone = (before.isalpha() or before in _STOPS) and (then.isalpha() or then in _STOPS)
+    return ("one", 1) if words[at + 1] in _ONE_OF and alone else None
+
+
+def _all(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("four", 1) if words[at - 1] == "all" and words[at + 1] in _ALL_OF else None
+
+
+def _between(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """From one place to another: plate 2 ridge; top+btm."""
+    if words[at - 1] not in _PLACES or words[at + 1] not in _PLACES:
+        return None
+    return ("to" if words[at] == "2" else "and"), 1
+
+
+def _apart(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """600 cts, 24 cc, @600 crs: how far apart."""
+    before = words[at - 1]
+    if not before.isdecimal() or (words[at] != "cc" and int(before) < LEAST_APART) or not _MONEY.isdisjoint(said):
+        return None
+    return ("oc", 1) if words[at] != "crs" or words[at - 2] in ("@", "at") else None
+
+
+def _from(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    taken = words[at + 1][:1].isdecimal() or words[at + 1] in ("a", "one", "the")
+    return ("from", 1) if words[at - 1] in _PIECES and taken else None
+
+
+def _dew_point(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("dew point", 1) if not _sized(words, at) and words[at + 1] in _ASKED else None
+
+
+def _valley(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("valley", 1) if words[at + 1] in _LONG else None
+
+
+def _channel(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("channel", 1) if words[at - 1] in ("f", "h", "j", "u") else None
+
+
+def _pitch(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """8 n 12; 17.5 pitch degs."""
+    before, after = words[at - 1], words[at + 1]
+    if words[at] == "pitch":
+        return ("degrees pitch", 2) if before[-1:].isdecimal() and after in _DEGREES else None
+    rise = before.isdecimal() and int(before) <= MOST_RISE
+    return ("in", 1) if rise and after == _TWELVE else None
+
+
+def _letters(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """O/hang, o/a and f/work: words that a slash shortens."""
+    if words[at + 1] != "/":
+        return None
+    whole = {("o", "hang"): "overhang", ("o", "a"): "overall", ("f", "work"): "formwork", ("o", "all"): "overall"}
+    found = whole.get((words[at], words[at + 2]))
+    return (found, 3) if found else None
+
+
+def _number_sign(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """48# are pounds; # of sticks is how many; a #8 screw stays one."""
+    if words[at - 1][-1:].isdecimal():
+        return "lb", 1
+    return None if words[at + 1][:1].isdecimal() else ("how many", 1 + (words[at + 1] == "of"))
+
+
+def _equal(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("equal", 1) if words[at + 1] in _SPACED else None
+
+
+def _up(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("up" if words[at] == "↑" else "down"), 1
+
+
+def _dash(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """A dash that is none of a sum: "--", and one before money that follows a word."""
+    if words[at + 1] == "-":
+        return ",", 2
+    return (",", 1) if words[at + 1] in _CURRENCIES and words[at - 1].isalpha() else None
+
+
+def _crossed(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """A tape pulled corner to corner, written with a cross: x-tape 40'1."""
     dash = words[at + 1] == "-"
-    return ("diagonal", 2 + dash) if words[at + 1 + dash] in _TAPED and not words[at - 1][-1:].isdecimal() else None
+    taped = words[at + 1 + dash] in _TAPED and not words[at - 1][-1:].isdecimal() and words[at - 1] not in _SIZES
+    return ("diagonal", 2 + dash) if taped else None
 
 
-def _tallied(words: Sequence[str], at: int) -> tuple[str, int] | None:
-    """Strokes of a tally after a size, four or fewer: 31 1/4 |||."""
-    if not words[at - 1][-1:].isdecimal() and words[at - 1] not in _SIZES:
+def _tallied(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """Strokes of a tally after a size: 31 1/4 |||."""
+    if not _sized(words, at):
         return None
     took = 1
     while at + took < len(words) and words[at + took] == "|":
@@ -110,9 +193,33 @@ def _tallied(words: Sequence[str], at: int) -> tuple[str, int] | None:
     return f"× {took}", took
 
 
-def _so_many(words: Sequence[str], at: int) -> tuple[str, int] | None:
+def _so_many(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """So many of a length, as a cutting list has them: 8/1250."""
     before, after = words[at - 1], words[at + 1]
     if not before.isdecimal() or not after.isdecimal() or not 1 < int(before) <= MOST_OFF:
         return None
     return ("at", 1) if int(after) >= LEAST_CUT and int(after) not in RATIOS and words[at - 2] not in _SIZES else None
+
+
+def _numbered(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """2no windows are two windows."""
+    stop = words[at + 1] == "."
+    return ("", 1 + stop) if words[at - 1].isdecimal() and words[at + 1 + stop] in _OPENINGS else None
+
+
+def _opening_code(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """An opening by its code, where feet are told besides: a 3040 window is 3-0 wide and 4-0 high."""
+    code = words[at]
+    if words[at + 1] not in _OPENINGS or len(code) != len("3040") or words[at - 1] in ("×", "by") or _FEET.isdisjoint(said):
+        return None
+    if not LEAST_CODE <= int(code) <= MOST_CODE or code[2] == "0" or not _METRIC.isdisjoint(said):
+        return None
+    return f"{code[0]} - {code[1]} × {code[2]} - {code[3]}", 1
+
+
+_RULES: dict[str, Rule] = {
+    "l": _swung, "r": _swung, "h": _way, "w": _way, "d": _way, "a": _amps, "°": _degrees, "1": _one, "4": _all,
+    "2": _between, "+": _between, "cts": _apart, "cc": _apart, "crs": _apart, "ex": _from, "dp": _dew_point, "val": _valley,
+    "ch": _channel, "n": _pitch, "pitch": _pitch, "o": _letters, "f": _letters, "#": _number_sign, "=": _equal, "↑": _up,
+    "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
+}  # fmt: skip

@@ -10,13 +10,18 @@ from intents.tokens import Token
 WORDS = {
     short: whole
     for whole, shorts in {
+        "degrees": "dg dgs degs", "marks": "mks mrks", "joist": "jst", "blocking": "blkg blkng", "kerf": "krf",
+        "casing": "csg csng", "degrees c": "degc", "degrees f": "degf",
+        "overhang": "ohang", "opening": "opg", "openings": "opgs", "pickets": "pckts", "picket": "pckt", "peak": "pk",
+        "clear": "clr", "equal": "eq", "house": "hse", "existing": "exist", "screws": "scws", "should": "shd", "net": "nett",
+        "balusters": "bals balstrs blstrs", "girth": "girht", "sticks": "stix", "fascia": "fsca", "underside": "u/s",
         "angle": "ang angl ∠", "diameter": "ø diam diamtr", "circumference": "circumf circ circum circumfrence",
         "perimeter": "perim perimtr", "downpipe": "dwnpipe dwnpp", "bottom": "botm bttm", "batten": "btn battn",
         "battens": "btns battns", "weatherboard": "wbd wboard", "weatherboards": "wbds wboards", "lengths": "lths lgts lnths",
         "floor": "flr floot", "rafter": "raft rftr", "height": "hieght heigth", "spring": "spr sprng", "step": "stp",
         "cover": "cvr covr", "covers": "cvrs", "courses": "cse cses crss", "grain": "grn", "western red cedar": "wrc",
         "footers": "ftrs", "footer": "ftr", "much": "mch", "out of": "outta outa", "stagger": "stggr", "swing": "swng",
-        "possible": "poss", "circuit": "ckt cct", "receptacles": "recepts recps", "balance": "bal balnc", "panels": "pans",
+        "possible": "poss", "circuit": "ckt cct", "receptacles": "recepts recps", "balance": "balnc", "panels": "pans",
         "inside": "insd", "outside": "otsd outsd", "horizontal": "horiz", "minimum": "minm", "fastener": "fstnr fastnr",
         "fasteners": "fstnrs fastnrs", "straps": "strps", "temperature": "temp", "difference": "diffce", "gauge": "gge",
         "hypotenuse": "hypot", "ridge": "rdg rdge", "ladder": "laddr", "bearing": "brg", "gutter": "guttr gttr",
@@ -33,7 +38,7 @@ _UNITS = frozenset("mm cm m in ft inches feet inch foot metres meters m2 sqm deg
 
 
 def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
-    """The tokens with their arrows as the words they stand for: 7'9 3/4 -> mm is in mm, and elsewhere an arrow is a stop."""
+    """The tokens with their arrows as the words they stand for: 7'9 3/4 -> mm is to mm, 7% → 11% from one to the other."""
     if said.isdisjoint(_ARROWS) and ">" not in said:
         return tokens
     found: list[Token] = []
@@ -44,5 +49,8 @@ def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
             continue
         start = found.pop().start if drawn else token.start
         after = tokens[at + 1].text if at + 1 < len(tokens) else ""
-        found.append(Token("in" if after in _UNITS else ",", start, token.end))
+        before = found[-1].text if found else ""
+        told = after[:1].isdecimal() and (before[-1:].isdecimal() or before in ("%", "°"))  # 7% → 11%
+        across = token.text == "→" and ("↑" in said or "↓" in said) and before[-1:].isdecimal()  # 2100↑ 1650→
+        found.append(Token("across" if across else "to" if after in _UNITS or told else ",", start, token.end))
     return found

@@ -5,11 +5,14 @@ One alone may divide, or be a pitch (12'6 / 5, 6 / 12), and so may two between b
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from intents.tokens import Token
 
 _UNITS = frozenset("in ft mm cm m inch inches foot feet metres meters deg degrees lb kg '".split())
 _WORKS = frozenset("+ = ÷ plus minus times divided".split())  # a line that works with its numbers
 _ASKS = frozenset("whats what is s so please quick how much work out calc".split())
+_NAMES = frozenset("run rise wide width high height long length span exp exposure deep depth stock kerf".split())
 LIST = 3  # slashes from which on bare numbers are a list and no sum
 
 
@@ -17,6 +20,7 @@ def set_apart(tokens: list[Token], said: set[str]) -> list[Token]:
     """The tokens with a comma in the place of each slash that sets pieces apart."""
     if "/" not in said:
         return tokens
+    tokens = _listed_tight(tokens)
     places = [at for at in range(1, len(tokens) - 1) if tokens[at].text == "/" and _stands_apart(tokens, at)]
     if not places or not said.isdisjoint(_WORKS):
         return tokens
@@ -27,6 +31,22 @@ def set_apart(tokens: list[Token], said: set[str]) -> list[Token]:
     return [Token(",", token.start, token.end) if at in places else token for at, token in enumerate(tokens)]
 
 
+def _listed_tight(tokens: list[Token]) -> list[Token]:
+    """With commas between whole numbers that stand in a row with slashes between, as the legs of a bend do: 25/90/150/15."""
+    row = [token.text == "/" or token.text.isdecimal() for token in tokens]
+    close = [True, *(a.end == b.start for a, b in pairwise(tokens))]  # to the one before it
+    found = list(tokens)
+    start = 0
+    while start < len(tokens):
+        end = start
+        while end < len(tokens) and row[end] and (end == start or close[end]) and (tokens[end].text == "/") == (end - start) % 2:
+            end += 1
+        if end - start > 2 * LIST:
+            found[start:end] = [Token(",", t.start, t.end) if t.text == "/" else t for t in tokens[start:end]]
+        start = max(end, start + 1)
+    return found
+
+
 def _stands_apart(tokens: list[Token], at: int) -> bool:
     return tokens[at - 1].end < tokens[at].start and tokens[at].end < tokens[at + 1].start
 
@@ -34,6 +54,8 @@ def _stands_apart(tokens: list[Token], at: int) -> bool:
 def _after_a_word(tokens: list[Token], at: int) -> bool:
     """Whether a slash stands between a word and a number, which divide nothing: jacks 24 oc / 9/12 hip."""
     before, after = tokens[at - 1].text, tokens[at + 1].text
+    if after in _NAMES:
+        return True  # rise 3-8 / run 9-2
     return before.isalpha() and before not in _UNITS | _ASKS and after[:1].isdigit()
 
 

@@ -83,6 +83,7 @@ _WORDS |= {
     "rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded", "whts": "whats", "wots": "whats", "cnr": "corner",
 } | _without_vowels() | SHORT_WORDS  # fmt: skip
 _SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS, "buy"))
+_ROOFED = frozenset("roof rake pitch slope gable rafter".split())
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
 _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
@@ -194,6 +195,8 @@ def _divides(tokens: list[Token], at: int) -> bool:
     """Whether a slash that stands apart on both sides divides: what is before it is a fraction or feet and inches already, or
     no tape and no roof has such parts."""
     before, sign, after = tokens[at - 2 : at - 1], tokens[at - 1], tokens[at : at + 1]
+    if after and after[0].text == "12" and {token.text for token in tokens[at + 1 : at + 2]} & _ROOFED:
+        return False  # 4 1/2 / 12 roof
     if not before or not after or not after[0].text.isdecimal() or not before[0].text[0].isdecimal():
         return False
     if before[0].end == sign.start or sign.end == after[0].start:

@@ -41,7 +41,7 @@ _SHORT = frozenset(
     ["ft", "in", "sq", "cu", "fl", "deg", "lb", "lbs", "oz", "gal", "yd", "yds", "approx", "mm", "cm", "m"]
 )
 _UNITS = frozenset(["ft", "in", "mm", "cm", "m", "foot", "feet", "inch", "inches", "yd"])
-_PLURAL_SIGNS = frozenset(("sq's",))  # squares, texted
+_SIGNS_OF_MANY = {"sq's": "squares", "c's": "oc"}  # texted
 _EIGHTHS, _SOME_EIGHTHS = ("ate's", "eight's", "ates"), frozenset("three five seven 3 5 7".split())
 _IS = frozenset(["one", "what", "where", "how", "who", "it", "that", "there", "here", "when", "which"])
 _HOW = frozenset("high long far wide tall deep much many steep big thick heavy".split())  # how high'd it come out
@@ -148,8 +148,8 @@ def _add_word(tokens: list[Token], word: str, start: int, plain: str) -> None:
         tokens.append(Token("eighths", start, end))
     elif word.endswith(("'d", "'ll")) and word.partition("'")[0] in _HOW:
         tokens.append(Token(word.partition("'")[0], start, start + word.index("'")))
-    elif word in _PLURAL_SIGNS:
-        tokens.append(Token("squares", start, end))
+    elif word in _SIGNS_OF_MANY:
+        tokens.append(Token(_SIGNS_OF_MANY[word], start, end))
     elif word.endswith("'s"):
         tokens.append(Token(word[:-2], start, end - 2))
         if word[:-2] in _IS and (word[:-2] != "one" or plain[end : end + 2].strip().isalpha()):  # one's ninety, and no 190

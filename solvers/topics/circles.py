@@ -23,7 +23,7 @@ class CirclePart(Choice):
 def circle(
     work: Working,
     across: Annotated[
-        Length, Slot("How far across is the circle?", bare=("in",), above=0, most=12_000, name="across", usual=(1, 480))
+        Length, Slot("How far across is the circle?", bare=("in",), above=0, most=12_000, name="across", usual=(1, 240))
     ]
     | None = None,
     circle_radius: Annotated[

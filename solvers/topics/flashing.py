@@ -15,6 +15,7 @@ from solvers.slots import Slot
 from solvers.story_pole import Mark, draw_strip, put_marks, refuse_crowd
 from solvers.working import Working
 
+MOST_STRIPS_MARKED = 60  # more are on no coil that is sold
 METAL_CAUTION = "Cut metal is sharp: gloves and eyes; it holds the sun's heat too."
 MOST_MARKS = 60
 WIDEST_LEG = 60  # in; no coil is as wide
@@ -162,6 +163,10 @@ def strips_from_a_coil(
     strips = work.answer("strips", _strips(work, girth, coil))
     _left_of_width(work, girth, coil, strips)
     work.caution(METAL_CAUTION)
-    marks = [Mark(f"strip {number}", number * Fraction(work.value(girth))) for number in range(1, int(work.value(strips)) + 1)]
+    count = int(work.value(strips))
+    if count > MOST_STRIPS_MARKED:
+        work.caution(f"More than {MOST_STRIPS_MARKED} strips: the marks are not listed.")
+        return
+    marks = [Mark(f"strip {number}", number * Fraction(work.value(girth))) for number in range(1, count + 1)]
     put_marks(work, marks)
     draw_strip(work, marks, float(work.value(coil)), "across the coil")

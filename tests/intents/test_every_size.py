@@ -7,7 +7,7 @@ import pytest
 from assistant.conversation import Conversation
 from intents.every_size import every_size
 from intents.grammars import FOLDER
-from intents.matcher import _full_chart
+from intents.matcher import full_chart
 
 
 @pytest.mark.parametrize(
@@ -20,6 +20,6 @@ from intents.matcher import _full_chart
 )
 def test_no_number_is_let_fall(line: str, said: list[str]) -> None:
     Conversation()  # whose grammars are read
-    chart = _full_chart(line, FOLDER)
+    chart = full_chart(line, FOLDER)
     row = every_size(chart, lambda reading: reading.kind in ("dims", "pitch", "length", "number"))[0]
     assert [chart.said(reading.start, reading.end) for reading in row] == said
