@@ -28,6 +28,7 @@ _WHATS = frozenset("what what's whats how".split())
 _MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge cartridges sausage sausages".split())
 _TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
+_MEMBERS = frozenset("lintel lintels girder girders".split())
 _ROUNDED = frozenset(("rounding", "rounded"))
 _SEVERAL = frozenset("windows doors openings wdws".split())
 _GABLES = frozenset("gable gables end ends peak".split())
@@ -162,6 +163,11 @@ def _number(heard: Heard | None) -> float | None:
 
 
 # What may be asked that a topic does not answer, by the topic; windows that nobody counted are any topic's.
+def _holds_up(chart: Chart, _question: Question) -> bool:
+    """Whether it is of what carries a wall over an opening, which nothing here sizes."""
+    return not _MEMBERS.isdisjoint(chart.words)
+
+
 _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     **dict.fromkeys(_JOINTS, (_asks_a_gap_or_rounds,)),
     **dict.fromkeys(_FLAT, (_a_volume,)),
@@ -169,6 +175,7 @@ _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     "arc": (_off_the_ground,),
     "fastener length": (_takes_it_for_a_layer,),
     "tape arithmetic": (_bites,),
+    "air gap": (_holds_up,),
     "boxes": (_one_holds_it,),
     "polygon": (_sides_let_fall,),
     "sealant": (_counted_tubes,),

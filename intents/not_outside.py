@@ -21,7 +21,8 @@ def ours_all_the_same(chart: Chart, top: Question) -> bool:
     if top.topic == "square check":
         return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
     if top.topic == "conversion":
-        return "to" in top.givens and isinstance(top.givens["value"].value, Area | Weight)
+        told = top.givens["value"].value if "to" in top.givens else None
+        return isinstance(getattr(told, "quantity", told), Area | Weight)
     if top.topic == "tape arithmetic":
         heard = top.givens.get("sum")
         return heard is not None and isinstance(heard.value, Sum) and top.complete and _measured(heard.value)

@@ -25,6 +25,7 @@ _CURRENCIES = frozenset("$ £ €".split())
 _WIRED = frozenset("circuit ckt cct breaker receptacle receptacles recepts outlets outlet feeder".split())  # 20A
 _STOPS = frozenset(("", ".", ",", ";", "?", "/", "-", "×"))
 _ONE_OF = frozenset("rake end side face edge hip valley slope cheek".split())
+_OVERHANGS = frozenset("overhang oh ovhg ohang o/hang eaves soffit".split())
 _ALL_OF = frozenset("sides corners walls edges ends round".split())
 _ASKED, _LONG = frozenset("@ at ? : =".split()), frozenset("lg len length rafter lgth".split())
 _DEGREES = frozenset("deg degs degrees dg".split())
@@ -54,6 +55,9 @@ def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
             found.append(token)
             continue
         end = tokens[passed].end
+        if rule is _opening_code:  # each digit stands where it was written
+            found += [Token(word, token.start + (n + 1) // 2, token.start + n // 2 + 1) for n, word in enumerate(whole.split())]
+            continue
         found += [Token(word, token.start, end) for word in whole.split()]
     return found
 
@@ -101,7 +105,13 @@ def _one(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
 
 
 def _all(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
-    return ("four", 1) if words[at - 1] == "all" and words[at + 1] in _ALL_OF else None
+    if words[at - 1] != "all" or words[at + 1] not in _ALL_OF:
+        return None
+    return ("round", 2) if not _OVERHANGS.isdisjoint(said) else ("four", 1)
+
+
+def _first(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    return ("first", 1) if words[at + 1] in ("@", "at", "mark", "one", "stud") else None
 
 
 def _between(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
@@ -218,7 +228,7 @@ def _opening_code(words: Words, at: int, said: set[str]) -> tuple[str, int] | No
 
 
 _RULES: dict[str, Rule] = {
-    "l": _swung, "r": _swung, "h": _way, "w": _way, "d": _way, "a": _amps, "°": _degrees, "1": _one, "4": _all,
+    "l": _swung, "r": _swung, "h": _way, "w": _way, "d": _way, "a": _amps, "°": _degrees, "1": _one, "4": _all, "1st": _first,
     "2": _between, "+": _between, "cts": _apart, "cc": _apart, "crs": _apart, "ex": _from, "dp": _dew_point, "val": _valley,
     "ch": _channel, "n": _pitch, "pitch": _pitch, "o": _letters, "f": _letters, "#": _number_sign, "=": _equal, "↑": _up,
     "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,

@@ -10,7 +10,7 @@ from intents.tokens import Token
 WORDS = {
     short: whole
     for whole, shorts in {
-        "degrees": "dg dgs degs", "marks": "mks mrks", "joist": "jst", "blocking": "blkg blkng", "kerf": "krf",
+        "degrees": "dg dgs degs", "marks": "mks mrks", "joist": "jst", "blocking": "blkg blkng", "kerf": "krf", "rise": "rse",
         "casing": "csg csng", "degrees c": "degc", "degrees f": "degf",
         "overhang": "ohang", "opening": "opg", "openings": "opgs", "pickets": "pckts", "picket": "pckt", "peak": "pk",
         "clear": "clr", "equal": "eq", "house": "hse", "existing": "exist", "screws": "scws", "should": "shd", "net": "nett",
@@ -33,12 +33,13 @@ WORDS = {
     }.items()
     for short in shorts.split()
 }  # fmt: skip
+_TURNED, _ENDS = frozenset("f c sf sqft m2 sqm squares".split()), frozenset("= ? . , please pls".split())
 _ARROWS = frozenset("→ ⇒ ➔ ➜".split())
 _UNITS = frozenset("mm cm m in ft inches feet inch foot metres meters m2 sqm deg degrees kg lb squares litres gal f c".split())
 
 
 def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
-    """The tokens with their arrows as the words they stand for: 7'9 3/4 -> mm is to mm, 7% → 11% from one to the other."""
+    """The tokens with their arrows as the words they stand for: 7'9 3/4 -> mm is in mm, 7% → 11% from one to the other."""
     if said.isdisjoint(_ARROWS) and ">" not in said:
         return tokens
     found: list[Token] = []
@@ -51,6 +52,8 @@ def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
         after = tokens[at + 1].text if at + 1 < len(tokens) else ""
         before = found[-1].text if found else ""
         told = after[:1].isdecimal() and (before[-1:].isdecimal() or before in ("%", "°"))  # 7% → 11%
+        last = [each.text for each in tokens[at + 2 : at + 3]]
+        unit = after in _UNITS and (not last or last[0] in _ENDS)
         across = token.text == "→" and ("↑" in said or "↓" in said) and before[-1:].isdecimal()  # 2100↑ 1650→
-        found.append(Token("across" if across else "to" if after in _UNITS or told else ",", start, token.end))
+        found.append(Token("across" if across else "to" if told or after in _TURNED else "in" if unit else ",", start, token.end))
     return found

@@ -32,6 +32,7 @@ from intents.rounded_told import rounded_told
 from intents.sheets_alike import sheets_left, sheets_whole
 from intents.sticks_told import sticks_counted, sticks_not_listed, sticks_told
 from intents.trim_told import trim_counted, trim_told
+from intents.unit_wanted import unit_wanted
 from intents.wall_side import TOPIC as SIDE
 from intents.wall_side import side_told
 from solvers.slots import Parameter
@@ -86,5 +87,5 @@ def outright(chart: Chart) -> Question | None:
 
     return (
         (may_be(BOXES) and boxes_outright(chart)) or told_outright(chart) or (may_be(RATE) and rate_outright(chart))
-        or (may_be(CIRCLE) and circumference_outright(chart)) or None
+        or (may_be(CIRCLE) and circumference_outright(chart)) or unit_wanted(chart)
     )  # fmt: skip
