@@ -143,7 +143,7 @@ def _by_words(names: tuple[str, ...]) -> tuple[tuple[str, tuple[str, ...]], ...]
     return tuple((name, _plain(name)) for name in names)
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=32)
 def heard_in(text: str) -> tuple[list[Token], list[list[Reading]]]:
     """The tokens of a text and their readings, each quantity as it was meant in the end."""
     return said_once(settled(tokenize(text)).tokens)
@@ -381,6 +381,12 @@ def readings_in(text: str) -> tuple[Reading, ...]:
 
 def numbers_in(text: str) -> list[Reading]:
     """The quantities of a text, one after the other, the longest reading of each."""
+    return list(_numbers(text))
+
+
+@lru_cache(maxsize=32)
+def _numbers(text: str) -> tuple[Reading, ...]:
+    """The same, kept for a while: what a line may change is asked of the same few texts a hundred times."""
     rows = heard_in(text)[1]
     found: list[Reading] = []
     at = 0
@@ -391,4 +397,4 @@ def numbers_in(text: str) -> list[Reading]:
             at = found[-1].end
         else:
             at += 1
-    return found
+    return tuple(found)
