@@ -263,12 +263,12 @@ def _ratio(question: Question) -> None:
 def legs_in_millimetres(question: Question) -> None:
     """Bare legs of which one is too great for inches are all in millimetres: 75 30 12; 100 up, 60 out, 25 down."""
     heard = question.givens.get("lengths")
-    if heard is None or not isinstance(heard.value, tuple) or any(mark in "'\"/" for mark in heard.text):
+    if heard is None or not isinstance(heard.value, tuple) or any(mark in "'\"" for mark in heard.text):
         return
     if not UNITS.isdisjoint(heard.text.lower().split()) or not _PARTS_OF_INCH.isdisjoint(heard.text.lower().split()):
         return
     legs = [leg for leg in heard.value if isinstance(leg, Length)]
-    inches = len(legs) == len(heard.value) and all(leg.unit == "in" for leg in legs)
+    inches = len(legs) == len(heard.value) and all(leg.unit == "in" and leg.value.denominator == 1 for leg in legs)
     if legs and inches and max(leg.value for leg in legs) > WIDEST_LEG:
         question.givens["lengths"] = replace(heard, value=tuple(Length(leg.value, "mm", leg.text) for leg in legs))
 

@@ -38,4 +38,5 @@ def unit_wanted(chart: Chart) -> Question | None:
         return None
     start, end, text = place_of(chart, told[0].start, told[0].end)
     heard = Heard(Measure(replace(told[0].value, text=text)), start, end, text)
-    return Question(TOPIC, {"value": heard, "to": Heard(unit, *place_of(chart, said[-1], said[-1] + 1))}, SCORE, words=[chart.words[said[-1]]])
+    wanted = Heard(unit, *place_of(chart, said[-1], said[-1] + 1))
+    return Question(TOPIC, {"value": heard, "to": wanted}, SCORE, words=[chart.words[said[-1]]])

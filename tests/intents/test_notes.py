@@ -106,3 +106,38 @@ def test_a_number_heard_as_a_small_word_changes_what_was_said(lines: tuple[str, 
     talk = Conversation()
     found = [talk.answer(line) for line in lines][-1]
     assert found["answer"]["value"] == pytest.approx(value, rel=2e-2)
+
+
+@pytest.mark.parametrize(
+    ("said", "topic", "value"),
+    [
+        ("hse 14 squares, m2?", "conversion", 14 * 100 / 10.7639104),
+        ("40 kg bag, lbs", "conversion", 40 * 2.20462262),
+        ("34 m2 → sf ?", "conversion", 34 * 10.7639104),
+        ("how many kilos is a fifty five pound bag", "conversion", 55 / 2.20462262),
+        ("34' x 9' wall less (2) 3040 wdw, (1) 3068 dr: net SF", "wall area", 34 * 9 - 2 * 12 - 20),
+        ("wall 9.6x2.4m less 2no wdw 1.2x1.05, sqm nett", "wall area", 9.6 * 2.4 - 2 * 1.2 * 1.05),
+        ("46 shts @ 48# ea, ttl lbs", "weight", 46 * 48),
+        ("brace: 2100↑ 1650→ hyp?", "right triangle", (2100**2 + 1650**2) ** 0.5),
+        ("fold 25/90/150/15 flashing girth", "bent flashing", 280),
+        ("red oak 5 1/4 flat grn, 7% → 11% MC. swells by ?", "wood movement", None),
+    ],
+)
+def test_a_unit_a_code_and_an_arrow_are_what_they_stand_for(said: str, topic: str, value: float | None) -> None:
+    found = Conversation().answer(said)
+    assert (found["outcome"], found["topic"]) == ("answered", topic)
+    assert value is None or found["answer"]["value"] == pytest.approx(value, rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    "said", ["a 900 x 2100 door in a 4.2 m by 2.4 m wall, net area", "wall 4.2 m by 2.4, a 2100 by 900 door, net area"]
+)
+def test_a_door_in_millimetres_is_no_code(said: str) -> None:
+    assert Conversation().answer(said)["answer"]["value"] == pytest.approx(4.2 * 2.4 - 0.9 * 2.1, rel=1e-3)
+
+
+def test_a_hundred_strips_of_a_coil_are_not_marked_one_by_one() -> None:
+    talk = Conversation()
+    found = [talk.answer(line) for line in ("strips from a 40 inch coil, 1/4 inch girth, how many across", "yes")][-1]
+    assert found["answer"]["value"] == 160
+    assert any("not listed" in each for each in found["cautions"])
