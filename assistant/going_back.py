@@ -1,23 +1,33 @@
-"""Back to a question asked before: "back to the rake length", "go back to the first one", "back to the wall, but 40 long".
+"""Back to a question asked before: "back to the rake length", "go back to the first one", "back to the wall, but 40 long",
+"ok back to the arch what radius if it's forty eight wide", "anyway, that rake again, but 9/12".
 
-It becomes the last question again, and is said again with its answer; what else the line says changes it. A name that is of
-two questions, or of none, goes back to nothing.
+It is told by its topic, or by the things it was about in the words it was asked in, and becomes the last question again. It is
+said again with its answer; what else the line says changes it, or asks something of it. A name that is of two questions goes
+to the one whose own words the rest of the line has, or else to the later; one that is of none goes back to nothing.
 """
 
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
+from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant import changes
+from assistant.heard_all import unheard
 from assistant.line_apart import without_opening
-from assistant.record import become, blank
-from assistant.said_over import stem
+from assistant.record import become, blank, put_asked
+from assistant.said_over import places_of, stem
 from assistant.several import told_of
 from assistant.speech import spoken
 from assistant.spelled_out import spelled_out
+from assistant.tail_clauses import GONE_BACK, look_past_remarks
+from assistant.told_round import put_back, state_of
+from intents.chart import LIGHT
 from intents.expressions import expression
+from intents.phrases import compiled
 from intents.question import Question
+from intents.tokens import tokenize
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -25,76 +35,205 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 MOST = 12  # questions that can be gone back to, the last of each topic
-LONGEST = 90  # characters of such a line
-_LINE = expression(
-    r"\W*(?:(?:ok|okay|right|so|now|and|then|let['’]?s|can we|could we|please|we|i|take me|jump|go|going|get)[ ,]+)*"
-    r"back to (?:that |the |my |our |this )?(?P<what>[a-z][a-z ]*?)"
-    r"(?P<rest>(?:[,;]| but\b| only\b| at\b| with\b| for\b| make it\b).*)?",
-    re.IGNORECASE,
+LONGEST = 180  # characters of such a line
+LONGEST_NAME = 4  # words of what is gone back to
+_SO = r"(?:ok|okay|right|so|now|and|then|well|but|alright|all right|anyway|anyways|anyhow|sorry|thanks|cheers|good|great|fine)"
+_GO = (
+    r"(?:let['’]?s|can we|could we|please|we|i|take me|jump|go|going|get|getting|want to|need to|if we|if i|"
+    r"where was i|where were we)"
 )
-_ASKS = expression(  # back to that gable, what's the rake at 10
-    r"\W*(?:(?:ok|okay|right|so|now|and|then)[ ,]+)*back to (?:that|the|this) (?P<what>[a-z]+(?: [a-z]+)?)[ ,:]+"
-    r"(?P<rest>(?:what|how)(?:['’]?s)?\b.*)",
+_THAT = r"(?:that|the|this|those|these|my|our)"
+_LEAD = rf"\W*(?:(?:{_SO}|{_GO})[ ,.:;/–—-]+)*"
+_LINE = expression(
+    rf"{_LEAD}(?:back|returning|return) (?:on ?to|on|to|at|with) (?:(?P<that>{_THAT}) )?(?P<line>.+)", re.IGNORECASE
+)
+_ANYWAY = expression(
+    rf"\W*(?:{_SO}[ ,.:;/–—-]+)*(?:anyway|anyways|anyhow|right then|as i was saying|where (?:was|were) (?:i|we))[ ,.:;/–—-]+"
+    rf"(?:so |and |now )?(?:about |for |on |with )?(?P<that>{_THAT}) (?P<line>.+)",
     re.IGNORECASE,
 )
 _AGAIN = expression(
-    r"\W*(?:(?:ok|okay|so|now|and|then)[ ,]+)*(?:the|that|my) (?P<what>[a-z]+(?: [a-z]+)?) again(?P<rest>)", re.IGNORECASE
+    rf"{_LEAD}(?:about |for |on )?(?P<that>{_THAT}) (?P<line>[a-z]+(?: [a-z]+)? "
+    r"(?:again|from (?:before|earlier)|earlier|before|a minute ago|(?:we|i) (?:did|asked|had)(?: about)?(?: before| earlier)?)"
+    r"(?:\W.*)?)",
+    re.IGNORECASE,
+)
+_NAMED = expression(  # so that flashing, make the 3 1/2 a 4
+    rf"{_LEAD}(?P<that>that|those|this|these) (?P<line>[a-z]+(?: [a-z]+)?(?:[,:;/]|\s[–—-]) ?\S.*)", re.IGNORECASE
+)
+_REST = expression(
+    r"\W*(?:(?:again|from (?:before|earlier)|earlier|before|a minute ago|(?:we|i) (?:did|asked|had)(?: about)?|now|please|then"
+    r"|but|only|question|one|job|bit|sum|problem|thing)\b[ ,.:;/–—-]*)*",
+    re.IGNORECASE,
+)
+_ENDS = frozenset(
+    "what whats how if at with for but only make and is was are it its use using on in to where which again".split()
 )
 _FIRST = frozenset(("first", "beginning", "start", "original"))
-_SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again then before".split())
+_SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again then before earlier from".split())
+_AS_A_WORD = expression(r"[A-Za-z][A-Za-z'’-]*[,.:;/–—-]*")
+_AS_NAME = expression(r"[A-Za-z]+(?: [A-Za-z]+){0,2}")
+_OF_IT = expression(r"['’]s$", re.IGNORECASE)  # the corner's 94
+_STOPS = expression(r"[,.:;/–—-]+$")
 
 
 def remember(c: Conversation, asked: Asked) -> None:
-    """Keep a question that was answered, the last of its topic; its words in full, as lines after it are told by them."""
+    """Keep a question that was answered, the last of its topic; its words in full, as lines after it are told by them.
+
+    One of the same topic that it does not change (the other deck) is kept beside it, and so are the things it was about.
+    """
     asked.text = spelled_out(asked.text)
+    same = [old for old in c.earlier if old.topic is asked.topic and old is not asked]
+    known = [each for old in same for each in (old, *old.siblings)]
+    was = [{name: given.value for name, given in asked.givens.items()}, *asked.past[-1:]]  # said again, or changed
+    base = next((old for old in known if {name: given.value for name, given in old.givens.items()} in was), None)
+    said = takewhile(lambda line: line["outcome"] == "asks" and line["topic"] == asked.topic.name, reversed(c.records))
+    lines = [asked.text, str(asked.record.get("heard", "")), *(str(line["heard"]) for line in said)]
+    lines = [line for line in lines if not any(pattern.match(line.strip()) for pattern in (_LINE, _ANYWAY))]
+    asked.things |= {stem(token.text) for line in lines for token in tokenize(line) if token.text.isalpha()}
+    asked.things |= base.things if base is not None else frozenset()
+    gone = base if base is not None else same[-1] if asked.past and same else None
+    asked.siblings = tuple(old for old in known if old is not gone)[:MOST]
     c.earlier = [*(old for old in c.earlier if old.topic is not asked.topic), asked][-MOST:]
 
 
 def goes_back(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes back to a question before; then that is answered again, changed by what else is said."""
     said = text.strip(" .!?") if len(text) <= LONGEST and c.pending is None else ""
-    if (asks := _ASKS.fullmatch(said)) is not None:
-        return _asks_of_it(c, record, asks["what"], asks["rest"])
-    found = _LINE.fullmatch(said) or _AGAIN.fullmatch(said)
-    asked = _meant(c, found["what"]) if found else None
-    if asked is None or found is None:
+    for pattern in (_LINE, _ANYWAY, _AGAIN, _NAMED) if said and c.earlier else ():
+        found = pattern.fullmatch(said)
+        if found is None:
+            continue
+        for what, rest in _parted(found["line"]):
+            named = _meant(c, what, rest, bool(found["that"]))
+            if pattern in (_ANYWAY, _NAMED) and c.last in named:
+                return False
+            if named:
+                return _back_to(c, record, named, rest, sure=pattern in (_LINE, _ANYWAY))
+        if pattern is _LINE and found["that"]:
+            return _to_none(c, record, found["line"])
+    return False
+
+
+def _to_none(c: Conversation, record: Record, line: str) -> bool:
+    """Whether a line goes back to a thing that nothing was asked about, and tells a number of it: that changes nothing else."""
+    words, stop, rest = line.partition(",")
+    if not stop:
+        words, stop, rest = line.partition(":")
+    known = {stem(p.label) for p in c.last.topic.parameters} if c.last is not None else set()
+    if not places_of(rest) or places_of(words) or not _AS_NAME.fullmatch(words) or known & {stem(w) for w in words.split()}:
         return False
-    c.last = asked
-    if found["rest"] and changes.change(c, record, re.sub(r"^\W*(?:but|only)?\W*", "", found["rest"]), None, []):
+    put_asked(record, "follow-up", f"{GONE_BACK}{words}: nothing was asked of it before. Say the whole question.")
+    return True
+
+
+def _parted(line: str) -> Iterator[tuple[str, str]]:
+    """The words of a line that may name what is gone back to, the most first, and what is left."""
+    words = line.split()
+    most = 0
+    for at, word in enumerate(words[:LONGEST_NAME]):
+        if not _AS_A_WORD.fullmatch(word) or (at and _STOPS.sub("", word).lower().replace("'", "") in _ENDS):
+            break
+        most = at + 1
+        if _STOPS.search(word):
+            break
+    for count in range(most, 0, -1):
+        name, rest = " ".join(_STOPS.sub("", word) for word in words[:count]), _without_joints(" ".join(words[count:]))
+        yield _OF_IT.sub("", name), f"it's {rest}" if _OF_IT.search(name) and places_of(rest) else rest
+
+
+def _without_joints(rest: str) -> str:
+    found = _REST.match(rest)
+    return rest[found.end() :].strip(" ,.:;/–—") if found is not None else rest
+
+
+def _back_to(c: Conversation, record: Record, named: list[Asked], rest: str, sure: bool) -> bool:
+    """Whether one of the questions that a line may go back to is answered by it; where the line is sure to go back, what is
+    left of it changes no other question: it is asked about."""
+    before, earlier = state_of(c), list(c.earlier)
+    if not rest:
+        _again(c, record, named[0])
         return True
+    for asked in named:
+        trial = blank(record["heard"], record["via"], c.job, record["file"])
+        c.last = asked
+        if changes.change(c, trial, rest, None, []) and _heard_whole(c, trial, asked, rest):
+            return _take(c, record, trial)
+        put_back(c, before)
+        c.earlier, c.last = list(earlier), asked
+        state = state_of(c)
+        line = without_opening(rest, asked)
+        c.take(trial, line)
+        look_past_remarks(c, trial, rest, state)
+        if _heard_whole(c, trial, asked, rest):
+            return _take(c, record, trial)
+        put_back(c, before)
+        c.earlier = list(earlier)
+    if not sure or named[0] is c.last:
+        return False
+    c.last = named[0]
+    given = [f"the {named[0].topic.parameter(name).label}" for name in told_of(named[0])]
+    put_asked(record, "follow-up", f"{GONE_BACK}{named[0].topic.name}. What is “{rest}”: {' or '.join(given)}?")
+    return True
+
+
+def _heard_whole(c: Conversation, trial: Record, asked: Asked, rest: str) -> bool:
+    """Whether what was left of a line was answered, no number of it let fall; or read off the page that is gone back to."""
+    if trial["outcome"] == "noted":
+        return trial["topic"] == "explain" and bool(trial["also"]) and not places_of(rest)
+    if trial["outcome"] != "answered" or c.last is None:
+        return False
+    known = [*c.last.givens.values(), *asked.givens.values()]  # 94, not 92: what it was is of the question as it was
+    return not unheard(rest, known) or (trial["topic"] != asked.topic.name and not places_of(rest))
+
+
+def _take(c: Conversation, record: Record, trial: Record) -> bool:
+    become(record, trial)
+    if trial["outcome"] == "answered" and c.last is not None:
+        c.last.record = record
+        record["say"] = spoken(f"{GONE_BACK}{record['topic']}. ") + record["say"]
+    return True
+
+
+def _again(c: Conversation, record: Record, asked: Asked) -> None:
+    """The answer of a question gone back to, once more."""
+    c.last = asked
     c.finish(record, [c.worked(asked, told_of(asked))], Question(asked.topic.name))
     if c.last is not None:
         c.last.text = asked.text
-    record["say"] = spoken(f"Back to the {asked.topic.name}. ") + record["say"]
-    return True
+    record["say"] = spoken(f"{GONE_BACK}{asked.topic.name}. ") + record["say"]
 
 
-def _asks_of_it(c: Conversation, record: Record, what: str, rest: str) -> bool:
-    """Whether a line asks something of the thing that the last question of its name was about; then that is answered."""
-    word = stem(what.lower().split()[0])
-    of_it = [asked for asked in c.earlier if word in {stem(each) for each in asked.topic.name.split()} | _told_of(asked)]
-    if not of_it:
-        return False
-    before, c.last = c.last, of_it[-1]
-    trial = blank(record["heard"], record["via"], c.job, record["file"])
-    c.take(trial, without_opening(rest, c.last))
-    if trial["outcome"] != "answered":
-        c.last, c.pending = before, None
-        return False
-    become(record, trial)
-    return True
+def _meant(c: Conversation, words: str, rest: str, article: bool) -> list[Asked]:
+    """The questions answered before that these words may name, the likeliest first: by the name of the topic, or by their
+    things where an article says that it is one ("back to plumb" is a choice)."""
+    said = {stem(word) for word in words.lower().split()} - _SMALL
+    if said <= _FIRST:
+        return c.earlier[:1] if said and (not rest or not places_of(rest)) else []
+    if places_of(words):
+        return []
+    named = [asked for asked in c.earlier if said <= _topic_words(asked)]
+    phrases = compiled()
+    plain = {stem(word) for word in phrases.fillers | LIGHT}
+    every = [each for asked in c.earlier for each in (*reversed(asked.siblings), asked)] if article and said - plain else []
+    about = [asked for asked in every if said <= asked.things | _topic_words(asked) | _kept_words(asked)]
+    whole = [*(asked for asked in about if asked not in named), *named]
+    told = {stem(token.text) for token in tokenize(rest)}
+    order = {id(asked): at for at, asked in enumerate([*every, *named])}
+    return sorted(whole, key=lambda asked: (len(told & _asks_words(asked)), order[id(asked)]), reverse=True)
 
 
-def _told_of(asked: Asked) -> set[str]:
+def _topic_words(asked: Asked) -> set[str]:
+    return {stem(word) for word in asked.topic.name.split()}
+
+
+def _asks_words(asked: Asked) -> set[str]:
+    """The words of what a question answers."""
+    answer = asked.record.get("answer") or {}
+    return _topic_words(asked) | {stem(word) for word in str(answer.get("name", "")).lower().split()}
+
+
+def _kept_words(asked: Asked) -> set[str]:
     """What a question was about, by the names of what it was given."""
     kept = (asked.topic.parameter(name).slot.kept or "" for name, given in asked.givens.items() if given.source != "assumed")
     return {stem(word) for name in kept for word in name.split()}
-
-
-def _meant(c: Conversation, words: str) -> Asked | None:
-    """The one question that was answered before of which these words are."""
-    said = {stem(word) for word in words.lower().split()} - _SMALL
-    if said <= _FIRST:
-        return c.earlier[0] if said else None
-    named = [asked for asked in c.earlier if said <= {stem(word) for word in asked.topic.name.split()}]
-    return named[0] if len(named) == 1 else None

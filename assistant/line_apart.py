@@ -113,7 +113,7 @@ _OUT = (
         rf"\b(?:leave|take|keep) out (?:the |that |those |both )?{_PART}\b(?!\W*(?:is|are|was|'s|by|\d))", re.IGNORECASE
     ),
     expression(
-        rf"\b(?:leave|take|drop|lose|forget|scrap|ditch|skip|bin) (?:the |that |those )?{_PART}(?: out)?\W*(?:$|[,.;])",
+        rf"\b(?:leave|take|drop|lose|forget|scrap|ditch|skip|bin|without) (?:the |that |those )?{_PART}(?: out)?\W*(?:$|[,.;])",
         re.IGNORECASE,
     ),
     expression(

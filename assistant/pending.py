@@ -34,6 +34,8 @@ class Asked:
     joint: Asked | None = None  # what is set on the saw that is asked about
     saw: dict[str, Given] | None = None  # what was told of that saw in the same line
     past: tuple[dict[str, Any], ...] = ()  # what the givens were before they were changed, the oldest first
+    things: frozenset[str] = frozenset()  # the words it was told in, and so what it is about
+    siblings: tuple[Asked, ...] = ()  # others of its topic that were answered before, and that it does not change
 
 
 @dataclass(slots=True)

@@ -29,7 +29,7 @@ LONGEST = 240  # characters of a line that is looked at so
 _TURNS_OUT = expression(r"\W*\b(?:as )?(?:it )?turns out\b(?! to\b)(?: that)?\W*", re.IGNORECASE)
 _BACK_TO = expression(
     r"\W*(?:(?:no|nah|ok|right|actually|so|and|can we|could we|let'?s|lets|we'?ll|i'?ll|we)\b\W*)*(?:just )?"
-    r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?:the )?"
+    r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?!the [a-z]+(?: [a-z]+)?\s*[,:;/])(?:the )?"
     r"(?!(?:steps?|marks?|line)\b)(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )

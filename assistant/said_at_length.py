@@ -27,7 +27,7 @@ _SUPPOSES = r"(?:what if|what about|how about|if|say|suppose|let['’]?s|can (?:
 _WHO = r"(?:(?:i|we|you|they|he|she)(?:['’](?:ll|d))?\s+(?:(?:were|was|have|had) to\s+)?)?"
 _MOVES = (
     "flatten|steepen|drop|raise|lift|lower|bring|pull|push|move|kick|shorten|lengthen|stretch|widen|narrow|bump|ease|knock|shove"
-    "|slide|open|close|take|cut|trim|put"
+    "|slide|open|close|take|cut|trim|put|let|carry|extend"
 )
 _TO_SO_MUCH = expression(
     rf"(?P<lead>{_LEAD})(?:{_SUPPOSES}\s+)?{_WHO}(?:{_MOVES})\s+"
@@ -38,6 +38,8 @@ _TO_SO_MUCH = expression(
 _ASKS_AFTER = expression(
     r"[,;.]?\s+(?:and |so |then )*(?:what(?:['’]?s| is| would| will)?|how (?:much|many|long|high|tall|wide|deep|far))"
     r"(?: the| my| it| that| does| do| i| is| be)*(?P<what>(?: [a-z]+){0,3}?)"
+    r"(?: (?:am i|are we) (?:after|looking for|chasing)| (?:do|would|will|should) (?:i|we|it) (?:want|need|get|have|see|be)"
+    r"| (?:does|would) (?:that|it) (?:give|make)(?: (?:me|us))?)?"
     r"(?: (?:then|now|there|on that|with that|of it|be))*\W*$",
     re.IGNORECASE,
 )

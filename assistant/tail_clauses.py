@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 LONGEST = 400  # characters of a line that is looked at so
+GONE_BACK = "Back to the "  # as what is asked of a question begins that a line goes back to
 TOLD = frozenset(("remember", "recall", "explain", "review"))  # talk that a line may be without its remarks
 _WHO = (
     r"(?:i|we|he|she|they|you|it|that|this|there|somebody|someone|nobody|everybody"
@@ -68,6 +69,8 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
     """Take a line that came to nothing without its reasons and remarks, where it is whole without them."""
     if record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or outside_of(text) is not None:
         return
+    if str(record["ask"]).startswith(GONE_BACK):
+        return  # which is of the question that the line went back to, and of no other
     last: Asked | None = before[1]  # type: ignore[assignment]
     if not take_shorter(c, record, text, before, _shorter(text, last), lambda trial, left: _good(c, trial, left, last)):
         look_between(c, record, text, before)

@@ -15,6 +15,6 @@ from assistant.share_of_last import share_told
 from assistant.shown import of_the_shown
 
 TAKEN_FIRST = (
-    share_told, what_stays, priced_in_one, of_the_shown, both_together, disputed, added_to_it, so_many, back_and_change,
-    goes_back, goes_on,
+    goes_back, share_told, what_stays, priced_in_one, of_the_shown, both_together, disputed, added_to_it, so_many,
+    back_and_change, goes_on,
 )  # fmt: skip
