@@ -23,7 +23,8 @@ _ALIKE = 6  # times as long as another piece, at most
 _LEAD = r"\W*(?:(?:and|then|ok|okay|no|oh|sorry|actually|now|so|but|also|plus|add|i need|need|we need|put in|cut)[ ,]+)*"
 _N = r"\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve"
 _MORE = expression(
-    rf"{_LEAD}(?:another(?: (?P<n>{_N})(?: (?:at|of|pieces at|pieces of)))?|(?P<few>{_N}) more(?: (?:at|of))?) (?P<size>[^,;]+?)"
+    rf"{_LEAD}(?:another(?: (?P<n>{_N})(?: (?:at|of|pieces at|pieces of)))?|(?P<few>{_N})"
+    r" more(?: (?:pieces|lengths|cuts|bits|ones))?(?: (?:at|of))?) (?P<size>[^,;]+?)"
     r"(?: (?:too|as well|piece|one|long))*\W*",
     re.IGNORECASE,
 )

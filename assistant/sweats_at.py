@@ -54,7 +54,10 @@ def air_told(wanted: Wanted, last: Asked) -> list[Question]:
     if last.topic.name != "dew point" or parameter is None or found is None or parameter.name not in last.givens:
         return []
     text = found["n"]
-    rows = numbers_in(text)
+    rows, whole = numbers_in(text), numbers_in(f"{text} degrees")
+    if len(rows) == len(whole) == 1 and rows[0].value.value != whole[0].value.value:  # type: ignore[union-attr]
+        text = str(whole[0].value.value)  # type: ignore[union-attr]  # twenty too degrees, of which twenty is half
+        rows = numbers_in(text)
     heard = _heard(rows[0], parameter, text) if len(rows) == 1 and rows[0].kind == "number" else None
     if heard is None:
         return []

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.line_apart import look_between
+from assistant.look_for_change import look_for_change
 from assistant.plainer import look_past_telling
 from assistant.record import Record
 from assistant.told_round import State, take_shorter
@@ -50,7 +51,8 @@ _DO_AGAIN = expression(
     re.I,
 )
 _ASKS = expression(
-    r"\?|\b(?:how|what|what's|whats|which|need|want|wants|where|can|could|would|should|give|tell|work|figure|make|use|try|check)\b",
+    r"\?|\b(?:how|what|what's|whats|which|need|want|wants|where|can|could|would|should|give|tell|work|figure|make|use|try"
+    r"|check)\b",
     re.I,
 )
 _WOOD = expression(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
@@ -66,7 +68,12 @@ _TURNS = expression(
 
 
 def look_past_remarks(c: Conversation, record: Record, text: str, before: State) -> None:
-    """Take a line that came to nothing without its reasons and remarks, where it is whole without them."""
+    """Take a line that came to nothing without its reasons and remarks, where it is whole without them; or as a plain change."""
+    _look_past(c, record, text, before)
+    look_for_change(c, record, text, before)
+
+
+def _look_past(c: Conversation, record: Record, text: str, before: State) -> None:
     if record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or outside_of(text) is not None:
         return
     if str(record["ask"]).startswith(GONE_BACK):

@@ -13,8 +13,10 @@ from assistant import two_sizes
 from assistant.choice_told import choice_told
 from assistant.lap_told import lap_told
 from assistant.layer_changes import for_old, in_there
+from assistant.legs_told import leg_left_off, leg_put_on
 from assistant.nth_one import nth_of_sum
 from assistant.of_its_noun import of_its_noun
+from assistant.of_them import of_them
 from assistant.opening_sized import side_told
 from assistant.pieces_added import leg_changed
 from assistant.pieces_changed import openings_counted, piece_changed
@@ -36,7 +38,9 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     sweats_at,  # would it sweat at 9
     lap_told,  # lap of an inch and a half
     two_sizes.again,  # the other wall is 24 by 9
-    leg_changed,  # make the 150 180, of a bent flashing
+    leg_put_on,  # put a half inch hem on it, of a bent flashing
+    leg_left_off,  # lose the hem
+    leg_changed,  # make the 150 180
     piece_changed,  # the 41s are 43
     choice_told,  # flat grain
     rather_than,  # the strap is 1 1/2, not 3/4
@@ -44,6 +48,7 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     for_old,  # 25 foam, not 50
     in_a_row,  # 30, 35 and 40, of as many that were told
     side_told,  # the door is two metres high
+    of_them,  # make it six of them
     of_its_noun,  # seventy skirting
     openings_counted,  # three windows
     sheets_changed,  # 4 by 9 sheets

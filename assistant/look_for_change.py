@@ -1,0 +1,139 @@
+"""A line after an answer that came to nothing, or only read a value off the page though it tells a new number, taken as the plain
+change that it tells (`plain_change.py`, `lists_in_talk.py`). Where it tells none, a number it supposes is asked about."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import replace
+from itertools import chain
+from typing import TYPE_CHECKING
+
+from assistant.heard_all import unheard
+from assistant.lists_in_talk import list_cores
+from assistant.plain_change import FAR_OFF, LONGEST, Core, cores
+from assistant.record import put_asked
+from assistant.said_over import Place, places_of, same_value, times_apart
+from assistant.several import told_of
+from assistant.told_round import State, take_shorter
+from assistant.who_says_so import WHO, as_said, opened, told_in
+from intents.elsewhere import outside_of
+from solvers.quantities import Quantity
+from solvers.sums import Sum
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+    from assistant.record import Record
+
+
+def look_for_change(c: Conversation, record: Record, text: str, before: State) -> None:
+    """Take a line that came to nothing as the plain change that it tells, where it tells one; a new number is never let fall."""
+    last: Asked | None = before[1]  # type: ignore[assignment]
+    if last is None or before[0] is not None or not last.record.get("answer") or len(text) > LONGEST:
+        return
+    if not fell(record, text, last) or outside_of(text) is not None:
+        return
+
+    def good(trial: Record, core: Core) -> bool:
+        return is_that_change(c, trial, core, without(last, core.gone) if core.gone else last)
+
+    line = as_said(text)
+    rests = list(dict.fromkeys(told_in(line, last)))
+    every = list(chain(cores(rests, last), list_cores(c, line, rests, last)))
+    found = any(_taken(c, record, text, before, core, good) for core in every)
+    if not found and record["outcome"] == "noted" and record["topic"] == "explain" and supposes(text, last):
+        c.pending, c.last = None, last
+        names = " or ".join(f"the {last.topic.parameter(name).label}" for name in told_of(last))
+        put_asked(record, "follow-up", f"What is “{text.strip()}”: {names}?")
+
+
+def _taken(
+    c: Conversation, record: Record, text: str, before: State, core: Core, good: Callable[[Record, Core], bool]
+) -> bool:  # fmt: skip
+    """Whether a line was good in the words of one plain change, what it says is gone taken out first."""
+    last: Asked = before[1]  # type: ignore[assignment]
+    state = (before[0], without(last, core.gone), *before[2:]) if core.gone else before
+    return take_shorter(c, record, text, state, [(core.line, core)], good)
+
+
+def without(last: Asked, gone: str) -> Asked:
+    """A question without the one given that is of the number of these words."""
+    left = {name: given for name, given in last.givens.items() if unheard(gone, [given])}
+    return replace(last, givens=left) if len(left) == len(last.givens) - 1 else last
+
+
+def fell(record: Record, text: str, last: Asked) -> bool:
+    """Whether a line came to nothing: asked about, declined; or read off the page, or held against it, though it tells a number
+    that is new."""
+    if record["outcome"] in ("asks", "declined"):
+        return True
+    if record["outcome"] != "noted":
+        return False
+    fresh = [place for place in places_of(text) if _shown_nowhere(place, last)]
+    if record["topic"] == "explain":
+        return bool(fresh)
+    who = WHO.match(opened(text))
+    return record["topic"] == "compare" and bool(fresh) and who is not None and _lets(text)
+
+
+def _lets(text: str) -> bool:
+    """Whether somebody says what is to be, and not what it comes to: says I can stretch to 7 3/8, is making us go to 12."""
+    return bool(
+        {*re.findall(r"[a-z]+", text.lower())}
+        & {"can", "could", "stretch", "go", "making", "make", "let", "lets", "wants", "use"}
+    )
+
+
+def _shown_nowhere(place: Place, last: Asked) -> bool:
+    """Whether a number is neither of the question before nor on the page of its answer."""
+    record = last.record
+    shown = [record["answer"], *record["also"], *record["givens"], *record["marks"]]
+    known = {round(float(line["value"]), 2) for line in shown if isinstance(line.get("value"), int | float)}
+    if round(float(place.value.value), 2) in known or place.words in (("one",), ("a",)):
+        return False
+    words = " ".join(place.words)
+    return bool(unheard(words, last.givens.values())) and words not in str(record.get("say", "")) and not _in_steps(place, record)
+
+
+def _in_steps(place: Place, record: Record) -> bool:
+    number = f"{float(place.value.value):g}"
+    return any(re.search(rf"(?<![\d.]){re.escape(number)}(?![\d.])", str(step)) for step in record["steps"])
+
+
+def supposes(text: str, last: Asked) -> bool:
+    """Whether a line supposes something of the question before: "what's the pitch if it only climbs 35"."""
+    return re.search(r"\bif\b", text, re.IGNORECASE) is not None and len(told_of(last)) > 0
+
+
+def is_that_change(c: Conversation, trial: Record, core: Core, last: Asked) -> bool:
+    """Whether a trial is the question before with the one given other that the line tells of."""
+    if trial["outcome"] != "answered" or trial["topic"] != last.topic.name or c.last is None or c.pending is not None:
+        return False
+    now, was = c.last.givens, last.givens
+    whole = any(
+        core.told.lower() == str(getattr(given.value, "text", "")).lower() for given in now.values()
+    )  # one over one fifty
+    if core.told and not whole and unheard(core.told, now.values()):
+        return False
+    other = [name for name in now if name not in was or not same_value(now[name].value, was[name].value)]
+    other = [name for name in other if now[name].source != "assumed" or name not in was]
+    told = [name for name in other if now[name].source != "assumed"]
+    if len(told) != 1:
+        return False
+    name = told[0]
+    if core.gone and not unheard(core.gone, now.values()):
+        return False
+    if core.listed:
+        return True
+    if core.label:
+        return last.topic.parameter(name).label == core.label
+    old, new = was[name].value if name in was else None, now[name].value
+    if old is None and whole and told_of(last).keys() - now.keys():
+        return True  # one in sixty, of a slope in percent
+    if core.was is not None:
+        return isinstance(old, Quantity) and old.value == core.was.value
+    if not (isinstance(old, Quantity) and isinstance(new, Quantity)) or isinstance(old, Sum):
+        return False
+    same = new.to(old.unit) if new.unit in old.units else new
+    return same.value <= 0 or old.value <= 0 or times_apart(same.value, old.value) <= FAR_OFF

@@ -1,0 +1,171 @@
+"""A change that was not understood as one, in the plain words it stands for: "inspector's making us go 1/150" is "make it 1/150",
+"yard's only got the ones that cover twelve" is "panel cover twelve", "18 ft pc" a length of 18 ft.
+
+Tried (`look_for_change.py`) where a line after an answer came to nothing, or only read a value off the page though it tells a
+new number. What is left of it (`who_says_so.py`) must be one number and words that name a given or were said before: the number
+is for that given, and all else stays.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from assistant.said_over import Place, places_of, stem, times_apart
+from assistant.several import told_of
+from assistant.who_says_so import SMALL
+from intents.expressions import expression
+from intents.matcher import speller
+from intents.tokens import tokenize
+from solvers.quantities import Length, Quantity
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+LONGEST = 140  # characters of such a line
+MOST_WORDS = 8  # beside its number, once who says it is left out
+LIKE = 2  # times as large as the one size in metres, which a bare number with decimals is for
+_ENDS = expression(
+    r"(?:[\s,]+(?:now|then|instead|please|today|this time|after all|though|again|actually|mate|for me|if that helps|per piece"
+    r"|out of (?:it|that|them|one)|from (?:it|that)|there|in there|here|ones?))+\W*$",
+    re.IGNORECASE,
+)
+# What a word or two beside the number names, in the order in which a topic's givens are looked through.
+_ROLES: tuple[tuple[re.Pattern[str], tuple[str, ...]], ...] = tuple(
+    (expression(rf"\b(?:{words})\b", re.IGNORECASE), labels)
+    for words, labels in (
+        (r"(?:the day|when|by the time|time) (?:we|i|they) (?:fix|fit|hang|put|install|nail|go)\w*(?: (?:it|them|that))?(?:"
+         r" up| on)?"
+         r"|on the day|at (?:fixing|fitting)(?: time)?", ("temperature now", "temperature")),
+        (r"hottest|warmest|top temperature|in (?:the )?summer", ("hottest",)),
+        (r"coldest|in (?:the )?winter", ("coldest",)),
+        (r"climbs?|climbing|rises?|rising|comes up|goes up|springs?", ("rise", "height")),
+        (r"runs? (?:out|over)|goes out|comes out|out from", ("run",)),
+        (r"cover(?:s|ing|age)?", ("panel cover", "exposure")),
+        (r"footers?|lengths|sticks?|stock", ("stick", "stock", "stock length", "board length", "panel length")),
+        (r"pcs?|pieces?", ("piece", "width of a piece")),
+        (r"legs?", ("leg",)),
+        (r"tails?|overhangs?|eaves?|soffit", ("overhang", "overhang all round")),
+        (r"reveal|exposure|gauge|weather|showing|exposed", ("exposure", "greatest exposure")),
+        (r"laps?|overlaps?", ("lap", "membrane lap")),
+        (r"waste", ("waste",)),
+        (r"corners?", ("corner",)),
+        (r"oc|o\.c\.?|on cent(?:re|er)s?|cent(?:re|er)s", ("spacing", "stud spacing", "centres")),
+        (r"courses|rows", ("courses", "courses or straps")),
+        (r"humidity|rh", ("humidity",)),
+        (r"faces?|boards? width", ("face width",)),
+        (r"deep|depth", ("depth", "joint depth")),
+        (r"wide|width|across", ("width", "gable width", "joint width", "across", "panel cover")),
+        (r"high|tall|height", ("height", "rise", "height of the bearing point", "wall height")),
+        (r"long|length", ("length", "slope", "board length", "run", "total length")),
+    )
+)  # fmt: skip
+_COUNTS_PIECES = expression(r"\b(?:pcs?|pieces?|sticks?|lengths)\b", re.IGNORECASE)
+FAR_OFF = 4  # times as large as what it takes the place of, where no word names that
+
+
+@dataclass(frozen=True, slots=True)
+class Core:
+    """A plain change: its words, what it must hold, the given that its words name, and the value that its noun had.
+
+    `listed`: it is of a list or a choice. `gone`: what must be nowhere in the question any more.
+    """
+
+    line: str
+    told: str
+    label: str = ""
+    was: Quantity | None = None
+    listed: bool = False
+    gone: str = ""
+
+
+def cores(rests: list[str], last: Asked) -> Iterator[Core]:
+    """The plain changes that a line may stand for, the likeliest first; `rests`: what it tells."""
+    for rest in rests:
+        yield from _core(rest, last)
+
+
+def _core(rest: str, last: Asked) -> Iterator[Core]:
+    """The plain change that a number and the words beside it stand for; none where they name what the question does not have."""
+    rest = _ENDS.sub("", rest)
+    places = places_of(rest)
+    if len(places) != 1:
+        return
+    place = places[0]
+    number = rest[place.start : place.end]
+    plural = re.match(r"['’]?s\b", rest[place.end :])
+    left = f"{rest[: place.start]} {rest[place.end + (plural.end() if plural else 0) :]}"
+    if len(left.split()) > MOST_WORDS:
+        return
+    labels, named = _named(left, last)
+    if named is not None:
+        left = named
+    words = [re.sub(r"'s$", "", word) for word in re.findall(r"[a-z']+", left.lower())]
+    known = {stem(word) for parameter in last.topic.parameters for word in parameter.label.split()} | last.things
+    if any(word not in SMALL and stem(word) not in known and speller().read(word) not in SMALL for word in words):
+        return
+    if labels is not None:
+        counted = place.value.unit == "none" and place.value.value.denominator == 1 and _COUNTS_PIECES.search(rest)
+        if labels and not (counted and labels[0] == "piece"):
+            yield Core(f"{labels[0]} {_with_unit(number, place, labels[0], last)}", number, labels[0])
+        return
+    was = _noun_of(left, last)
+    yield from _in_metres(number, place, last)
+    yield Core(f"make it {number}", number, was=was)
+
+
+def _in_metres(number: str, place: Place, last: Asked) -> Iterator[Core]:
+    """A bare number with decimals for the one size in metres that it is like, where the others are millimetres: and a 5.4."""
+    if place.value.unit != "none" or place.value.value.denominator == 1 or "." not in number:
+        return
+    told = [(name, given.value) for name, given in told_of(last).items() if isinstance(given.value, Length)]
+    metres = [name for name, value in told if value.unit == "m" and times_apart(value.value, place.value.value) <= LIKE]
+    if len(metres) == 1 and all(value.unit in ("m", "mm") for _, value in told) and sum(v.unit == "m" for _, v in told) == 1:
+        label = last.topic.parameter(metres[0]).label
+        yield Core(f"{label} {number} m", number, label)
+
+
+def _with_unit(number: str, place: Place, label: str, last: Asked) -> str:
+    """The number with the unit of the given that it is for, where it was said without one and that one was metric."""
+    given = next((g for name, g in last.givens.items() if last.topic.parameter(name).label == label), None)
+    value = given.value if given is not None else None
+    bare = place.value.unit == "none" and isinstance(value, Length) and value.unit in ("m", "mm", "cm")
+    far = bare and isinstance(value, Length) and times_apart(place.value.value, value.value) > FAR_OFF
+    return f"{number} {value.unit}" if bare and not far and isinstance(value, Length) else number
+
+
+def _named(left: str, last: Asked) -> tuple[list[str] | None, str | None]:
+    """The labels of the question's givens that a word beside the number names, and the words without it.
+
+    None for no such word; no labels where it names what the question does not have.
+    """
+    own = {parameter.label for parameter in last.topic.parameters}
+    told = {last.topic.parameter(name).label for name in told_of(last)}
+    for pattern, labels in _ROLES:
+        found = pattern.search(left)
+        if found is None:
+            continue
+        mine = [label for label in labels if label in told] or [label for label in labels if label in own]
+        rest = f"{left[: found.start()]} {left[found.end() :]}"
+        if not mine and pattern.search("pc") and "piece" not in own and last.topic.name in ("thermal movement", "end gap"):
+            mine = ["length"]  # of the one piece that moves
+        if not mine and pattern.search("stick") and last.topic.name in ("thermal movement", "end gap"):
+            mine = ["length"]
+        return mine, rest
+    return None, None
+
+
+def _noun_of(left: str, last: Asked) -> Quantity | None:
+    """The value of the one number that a word of the change stood beside, in the words of the question before."""
+    words = {stem(word) for word in re.findall(r"[a-z]+", left.lower()) if word not in SMALL}
+    found = []
+    tokens = tokenize(last.text)
+    for place in places_of(last.text) if words else ():
+        around = {
+            stem(token.text) for token in tokens[max(0, place.first - 1) : place.first] + tokens[place.after : place.after + 2]
+        }
+        if words & around:
+            found.append(place.value)
+    return found[0] if len(found) == 1 else None
