@@ -59,7 +59,7 @@ _DIAGONAL = expression(r"\b(?:the )?(?:diagonal|corner to corner)(?:'s|’s| is|
 _WALL = expression(r"\b(?:the |my |our |this |that )?wall(?:'s|’s| is| at)?(?=\s)", re.IGNORECASE)
 _ON_A = expression(r"\b(?:on|for|with|at|is|about|what's)\s+an?\s*$", re.IGNORECASE)
 _ONE = expression(r"\b(short\w*|long\w*|small\w*|big\w*|wid\w+|narrow\w*|tall\w*) one(?:'s|’s| is)\b", re.IGNORECASE)
-_SPARE = expression(r"\b(?:spares?|for luck)\b", re.IGNORECASE)
+_SPARE = expression(r"\b(?:spares?|for luck|in stock|on hand)\b", re.IGNORECASE)
 _ADDS = expression(r"\W*(?:add|sum|total)(?: (?:it|them|these|those|this|up|together))+\b", re.IGNORECASE)
 _ONE_THATS = expression(r"(?:an?other )?one (?:that['’]?s|that is)\s+(?=\d)", re.IGNORECASE)
 _WARMS = expression(

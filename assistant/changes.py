@@ -388,7 +388,7 @@ def _lets_fall(wanted: Wanted, more: Question, last: Asked, now: Asked) -> bool:
 def of_numbers_alone(c: Conversation, record: Record, text: str, questions: list[Question]) -> bool:
     """Whether a line after an answer is a question of another topic by its numbers alone; then what they are is asked."""
     best = questions[0] if questions else None
-    if c.last is None or best is None or best.words or best.topic in (c.last.topic.name, SUM) or not c.last.givens:
+    if c.last is None or best is None or {*best.words} - {"only"} or best.topic in (c.last.topic.name, SUM) or not c.last.givens:
         return False
     _ask_where(c, record, Wanted(text), c.last)
     return True

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
 from assistant.heard_all import unheard
+from assistant.lists_in_talk import forgotten
 from assistant.openings_told import counted_again, counted_in_words
 from assistant.plainer import plainer
 from assistant.record import Record
@@ -188,6 +189,7 @@ def _remembered(text: str) -> str:
 def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
     text = sounds_told(text) if last is not None or waits else text
+    text = forgotten(text, last) if last is not None and not waits else text
     text = told_shortly(_remembered(counted_again(counted_in_words(respelled(text)), last)), last, waits)
     text = plainer(as_decided(_without_excuse(text, last), last), last)
     text = as_it_is_now(_asked_last(text), last) if last is not None and len(text) < LONGEST else text

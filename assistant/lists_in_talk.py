@@ -1,6 +1,6 @@
-"""Changes of lists and choices as they are told in talk, in the plain words that they stand for: "forgot there's a window too, 1200
-by 1050" is "less a window 1200 by 1050", "make the 4 1/4 leg a 5" "make the 4 1/4 5", "client wants nine of the 34s now" "nine
-of the 34s", "scrap the 7, just give me 14 courses" the courses and no 7, "do me white ash instead" white ash.
+"""Changes of lists and choices as they are told in talk, in the plain words that they stand for: "forgot there's a window too,
+1200 by 1050" is "less a window 1200 by 1050", "make the 4 1/4 leg a 5" "make the 4 1/4 5", "client wants nine of the 34s now"
+"nine of the 34s", "scrap the 7, just give me 14 courses" the courses and no 7, "do me white ash instead" white ash.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from assistant.of_them import COUNTED
 from assistant.plain_change import Core
 from assistant.said_over import places_of
 from assistant.units_kept import openings
@@ -38,6 +39,9 @@ _SIZED_OPENING = expression(
     r"(?: (?:foot|feet|ft|mm|m|inch))?) (?P<what>(?:[a-z]+ )?(?:window|door|opening|vent|hatch|slider)s?)" + _AS_WELL + r"\W*",
     re.IGNORECASE,
 )
+_MISSED = expression(  # said so, it is no other question
+    r"\b(?:forgot|forgotten|missed|didn['’]t (?:say|tell|mention|count)|never (?:said|mentioned))\b", re.IGNORECASE
+)
 _FORGOT = expression(
     r"\b(?:forgot|forgotten|missed|didn['’]t (?:say|tell|mention|count)|never (?:said|mentioned)|there['’]?s|there (?:is"
     r"|are)|theres"
@@ -61,11 +65,12 @@ _SCRAP = expression(
     re.IGNORECASE,
 )
 _MORE = expression(
-    rf"(?:(?:plus|and|add|also|need|i need|we need|with|another)\s+)*(?P<n>{_N}) (?:more |extra |other |further )?(?:pieces?"
-    rf"|lengths?|bits?|cuts?"
-    r"|ones?) (?:at|of) (?P<size>[^,;]+?)(?: (?:as well|too|each|long))*",
+    rf"(?:(?:plus|and|add|also|need|i need|we need|with)\s+)*(?:another )?(?P<n>{_N}) (?:more |extra |other |further )?"
+    r"(?:(?:pieces?|lengths?|bits?|cuts?|ones?) )?(?:at|of) (?P<size>[^,;]+?)(?: (?:as well|too|each|long))*",
     re.IGNORECASE,
 )
+_AND_MORE = expression(r"\b(?:plus|add|also|more|another|extra|other|further|as well|too)\b", re.IGNORECASE)
+_OF_THEM = expression(r"\b(?P<n>\d+|[a-z]+) of (?:them|those|these|em)\W*$", re.IGNORECASE)  # inspector says ten of em
 _ONE_EACH_END = expression(
     r"(?:(?:yeah|yes|put|leave|add|with|have|want|and|i|we|a|the|same)\s+)*(?:one|gaps?|it|spaces?)(?: the same)? (?:at|on) "
     r"(?:both|each|either|the) (?:ends?|sides?)\b.*",
@@ -73,10 +78,9 @@ _ONE_EACH_END = expression(
 )
 _ASKED_FOR = expression(
     r"(?:(?:the|my|our) )?[a-z]+(?:['’]s)? (?:wants?|wanted|says?|said|asked for|asking for|prefers?|calls? for|going with"
-    r"|gone with|specs?"
-    r"|specified|changed (?:it )?to|switched to|swapped (?:it )?(?:to|for)|likes|decided on|going for|rather have)(?: (?:it"
-    r"|the|to|in|us|go"
-    r"|with|use))*\s+(?P<new>.+)",
+    r"|gone with|(?:can )?only (?:got|gets?|has|have|carr(?:y|ies)|stocks?|sells?|does?)|specs?|specified|changed (?:it )?to"
+    r"|switched to"
+    r"|swapped (?:it )?(?:to|for)|likes|decided on|going for|rather have)(?: (?:it|the|to|in|us|go|with|use))*\s+(?P<new>.+)",
     re.IGNORECASE,
 )
 _DO_ME = expression(
@@ -101,17 +105,26 @@ def list_cores(c: Conversation, line: str, rests: list[str], last: Asked) -> Ite
         if into is not None and not unheard(into["old"], last.givens.values()):
             yield Core(f"make the {into['old'].strip()} {into['new']}", into["new"], listed=True)
             yield Core(f"no, {into['new']}, not {into['old'].strip()}", into["new"], listed=True)
-        if more is not None and len(places_of(more["size"])) == 1:
+        if more is not None and _AND_MORE.search(line) and "pieces" in last.givens and len(places_of(more["size"])) == 1:
             yield Core(f"add {more['n']} at {more['size']}", more["size"], listed=True)
         scrap = _SCRAP.fullmatch(rest)
         if scrap is not None and places_of(scrap["old"]) and not unheard(scrap["old"], last.givens.values()):
             yield Core(f"{scrap['new']} instead", scrap["new"], listed=True, gone=scrap["old"])
+        them = _OF_THEM.search(rest)
+        if them is not None and last.topic.name in COUNTED:
+            yield Core(f"make it {them['n']} of them", them["n"], listed=True)
         if last.topic.name == "equal spacing" and _ONE_EACH_END.fullmatch(rest) and len(numbers_in(rest)) <= 1:
             yield Core("gaps at both ends", "", listed=True)
         if rest != line and len(places_of(rest)) > 1:
             yield Core(rest, rest, listed=True)
     if not numbers_in(line):
         yield from _choices(c, line, last)
+
+
+def forgotten(text: str, last: Asked) -> str:
+    """A line that says an opening was forgotten, as what takes it out of the wall; the line as it is where it says none."""
+    core = next(_openings(text.strip(" .!?"), last), None) if _MISSED.search(text) else None
+    return core.line if core is not None else text
 
 
 def _openings(line: str, last: Asked) -> Iterator[Core]:

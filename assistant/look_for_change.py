@@ -74,7 +74,8 @@ def fell(record: Record, text: str, last: Asked) -> bool:
     if record["topic"] == "explain":
         return bool(fresh)
     who = WHO.match(opened(text))
-    return record["topic"] == "compare" and bool(fresh) and who is not None and _lets(text)
+    counts = re.search(r"\bof (?:them|those|em)\b", text, re.IGNORECASE) is not None
+    return record["topic"] == "compare" and who is not None and (counts or (bool(fresh) and _lets(text)))
 
 
 def _lets(text: str) -> bool:

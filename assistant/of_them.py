@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _SCORE = 3.0  # of a change that only these words make
-_TOPICS = ("equal spacing", "divide evenly", "height of courses")  # in which a count of them is no multiple of the answer
+COUNTED = ("equal spacing", "divide evenly", "height of courses")  # in which a count of them is no multiple of the answer
 _OF_THEM = expression(
     r"\W*(?:(?:and|so|ok|no|but|then|now|what if|if|make it|make that|say|with|only|just|try|there['’]?s|there are|there"
     r" were|we have|i have"
@@ -27,7 +27,7 @@ _OF_THEM = expression(
 
 def of_them(wanted: Wanted, last: Asked) -> list[Question]:
     """The last question with as many of what it counts as the line says; none where it counts no one thing."""
-    found = _OF_THEM.fullmatch(wanted.line or f"{wanted.lead}{wanted.rest}") if last.topic.name in _TOPICS else None
+    found = _OF_THEM.fullmatch(wanted.line or f"{wanted.lead}{wanted.rest}") if last.topic.name in COUNTED else None
     counts = [name for name, given in last.givens.items() if isinstance(given.value, Count) and given.source != "assumed"]
     said = places_of(found["n"]) if found is not None else []
     if len(counts) != 1 or len(said) != 1 or not isinstance(said[0].value, Number) or said[0].value.value.denominator != 1:

@@ -19,13 +19,14 @@ from assistant.who_says_so import SMALL
 from intents.expressions import expression
 from intents.matcher import speller
 from intents.tokens import tokenize
-from solvers.quantities import Length, Quantity
+from solvers.quantities import Count, Length, Money, Quantity
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
 LONGEST = 140  # characters of such a line
 MOST_WORDS = 8  # beside its number, once who says it is left out
+ALIKE = 1.3  # times as large, to be as near to one as to another
 LIKE = 2  # times as large as the one size in metres, which a bare number with decimals is for
 _ENDS = expression(
     r"(?:[\s,]+(?:now|then|instead|please|today|this time|after all|though|again|actually|mate|for me|if that helps|per piece"
@@ -112,8 +113,17 @@ def _core(rest: str, last: Asked) -> Iterator[Core]:
             yield Core(f"{labels[0]} {_with_unit(number, place, labels[0], last)}", number, labels[0])
         return
     was = _noun_of(left, last)
+    if was is None and place.value.unit == "none" and _either(place, last):
+        return
     yield from _in_metres(number, place, last)
     yield Core(f"make it {number}", number, was=was)
+
+
+def _either(place: Place, last: Asked) -> bool:
+    """Whether a bare number is as near to one given of the question as to another: 20, of 22 boards at 19.50."""
+    given = [one.value for one in told_of(last).values() if isinstance(one.value, Money | Count) and one.value.value > 0]
+    near = sorted(times_apart(place.value.value, value.value) for value in given) if place.value.value > 0 else []
+    return len(near) > 1 and near[1] <= ALIKE and near[1] <= ALIKE * near[0]
 
 
 def _in_metres(number: str, place: Place, last: Asked) -> Iterator[Core]:

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted, targets_of
 from assistant.said_over import Place, places_of, stem
-from assistant.told_values import elsewhere, holds_now, in_its_place, labelled_so, likely, size_named, told_anew
+from assistant.told_values import as_near, elsewhere, holds_now, in_its_place, labelled_so, likely, size_named, told_anew
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question
@@ -108,6 +108,9 @@ def told_changes(c: Conversation, text: str, wanted: Wanted | None, last: Asked)
         yield from _plainly(text, place, last)
         if targets:
             return
+    if len(targets) == 1 and as_near(place, targets[0], last):
+        yield Wanted(text, led=True, untold=True)  # the client only wants 20, of 22 boards at 19.50: it is asked which
+        return
     if len(targets) == 1 or (not targets and place.value.unit != "none"):  # 15 percent can only be the waste
         yield told
 

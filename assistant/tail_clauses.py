@@ -30,6 +30,7 @@ if TYPE_CHECKING:
 
 LONGEST = 400  # characters of a line that is looked at so
 GONE_BACK = "Back to the "  # as what is asked of a question begins that a line goes back to
+WHOLE = (GONE_BACK, "How wide is each leg")  # and what else is asked of a whole line, none of which may be let fall
 TOLD = frozenset(("remember", "recall", "explain", "review"))  # talk that a line may be without its remarks
 _WHO = (
     r"(?:i|we|he|she|they|you|it|that|this|there|somebody|someone|nobody|everybody"
@@ -76,8 +77,8 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
 def _look_past(c: Conversation, record: Record, text: str, before: State) -> None:
     if record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or outside_of(text) is not None:
         return
-    if str(record["ask"]).startswith(GONE_BACK):
-        return  # which is of the question that the line went back to, and of no other
+    if str(record["ask"]).startswith(WHOLE):
+        return
     last: Asked | None = before[1]  # type: ignore[assignment]
     if not take_shorter(c, record, text, before, _shorter(text, last), lambda trial, left: _good(c, trial, left, last)):
         look_between(c, record, text, before)

@@ -9,6 +9,7 @@ from assistant.disputed import disputed
 from assistant.goes_on import goes_on
 from assistant.going_back import goes_back
 from assistant.gone_from_it import gone_from_it
+from assistant.legs_told import leg_more_or_less
 from assistant.other_leg import what_stays
 from assistant.priced_in_one import priced_in_one
 from assistant.said_to_be import said_to_be
@@ -17,6 +18,6 @@ from assistant.share_of_last import share_told
 from assistant.shown import of_the_shown
 
 TAKEN_FIRST = (
-    goes_back, said_to_be, share_told, what_stays, priced_in_one, of_the_shown, both_together, disputed, added_to_it, so_many,
-    back_and_change, gone_from_it, goes_on,
+    goes_back, said_to_be, leg_more_or_less, share_told, what_stays, priced_in_one, of_the_shown, both_together, disputed,
+    added_to_it, so_many, back_and_change, gone_from_it, goes_on,
 )  # fmt: skip

@@ -13,7 +13,6 @@ from assistant import two_sizes
 from assistant.choice_told import choice_told
 from assistant.lap_told import lap_told
 from assistant.layer_changes import for_old, in_there
-from assistant.legs_told import leg_left_off, leg_put_on
 from assistant.nth_one import nth_of_sum
 from assistant.of_its_noun import of_its_noun
 from assistant.of_them import of_them
@@ -38,9 +37,7 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     sweats_at,  # would it sweat at 9
     lap_told,  # lap of an inch and a half
     two_sizes.again,  # the other wall is 24 by 9
-    leg_put_on,  # put a half inch hem on it, of a bent flashing
-    leg_left_off,  # lose the hem
-    leg_changed,  # make the 150 180
+    leg_changed,  # make the 150 180, of a bent flashing
     piece_changed,  # the 41s are 43
     choice_told,  # flat grain
     rather_than,  # the strap is 1 1/2, not 3/4

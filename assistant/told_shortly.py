@@ -108,6 +108,12 @@ _FULL = expression(
     re.IGNORECASE,
 )
 _FROM = expression(r"\W*(?:(?:and|so|ok|but|or|then)\W+)*from (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*", re.IGNORECASE)
+_CUT = ("pieces from a stick", "cut list", "trim sticks", "strapping")
+_OUT_OF_A = expression(  # which is from one
+    r"^(\W*(?:(?:and|or|so|ok|then|what about|how about|if it['’]?s)\W+)*)out of an? "
+    r"(?=\S+(?: (?:foot(?:er)?|ft|met(?:re|er)|m|inch))?\W*$)",
+    re.IGNORECASE,
+)
 _AFTER_ALL = expression(r",? after all\W*$", re.IGNORECASE)
 _FROM_TO = expression(  # of exposures, which take nothing off one another
     r"\W*(?:(?:and|so|ok|no|sorry|make it|anything|exposure)\W+)*between (?P<least>[^,;?]+?) and (?P<most>[^,;?]+?)\W*",
@@ -181,7 +187,7 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
         return text
     text = in_figures(pounds_as_money(_respelt(spelled_out(_in_one_spelling(text, last))), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
-    text = _AT_ALL.sub(r"\1", _HOUSE.sub(r"\1 \2", text))
+    text = _AT_ALL.sub(r"\1", _HOUSE.sub(r"\1 \2", _OUT_OF_A.sub(r"\1from a ", text) if last.topic.name in _CUT else text))
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
     if waits:

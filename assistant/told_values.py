@@ -17,7 +17,7 @@ from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Angle, Money, Percent, Pitch, Quantity
+from solvers.quantities import Angle, Count, Money, Percent, Pitch, Quantity
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -182,6 +182,8 @@ def likely(text: str, place: Place, name: str, last: Asked) -> bool:
         return False
     others = [given.value for key, given in last.givens.items()
               if key != name and given.source != "assumed" and isinstance(given.value, type(old))]  # fmt: skip
+    if as_near(place, name, last):
+        return False  # the client only wants 20, of 22 boards at 19.50
     if any(times(place.value, other) * FAR < times(place.value, old) for other in others if isinstance(other, Quantity)):
         return False
     answer = last.record.get("answer")
@@ -192,6 +194,14 @@ def likely(text: str, place: Place, name: str, last: Asked) -> bool:
             return False  # checked again and got 42, near an answer of 42.5
     bare_it = place.value.unit == "none" and re.search(r"\b(?:it|that)\b", text[: place.start], re.IGNORECASE)
     return times(place.value, old) <= (NEAR if bare_it else FAR_OFF)
+
+
+def as_near(place: Place, name: str, last: Asked) -> bool:
+    """Whether a bare number may as well be what things cost as how many there are."""
+    if place.value.unit != "none" or not isinstance(last.givens[name].value, Money | Count):
+        return False
+    others = (given.value for key, given in last.givens.items() if key != name and given.source != "assumed")
+    return any(isinstance(other, Money | Count) and times(place.value, other) <= NEARER for other in others)
 
 
 def size_named(text: str, last: Asked) -> str:

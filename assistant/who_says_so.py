@@ -57,9 +57,14 @@ _GOES_ON = frozenset(
     " be has have only just now really actually after all up down out back far as with for on at in of about his her their"
     " my mind"
     " minds the a an ones one some those these already today instead i'd we'd he'd she'd they'd s d ll ve re not than more least"
-    " rather today's there which".split()
+    " rather today's there which they you he she here round roundabouts".split()
 )
 _DENIES = frozenset("not than more least rather no never without nothing less over under except".split())
+_STOCKED = expression(  # supplier has 40 in stock; he wants 4 of them
+    r"\b(?:in stock|left over|on hand|in the (?:yard|shed|van|truck)|available|of (?:them|those|these|em|the lot))\b",
+    re.IGNORECASE,
+)
+_TELLS = expression(r"code|specs?|plans?|drawings?|label|instructions", re.IGNORECASE)  # which say by what they are
 _TURNS = expression(r"\b(?:not|no|never|forget|without|instead|how|what)\b", re.IGNORECASE)
 _SUPPOSES = expression(
     r"(?:(?:what|and|so) )*(?:if|suppose|supposing|say|imagine|assume|assuming|let['’]?s say|pretend|how about if|what about"
@@ -124,10 +129,10 @@ def told_in(line: str, last: Asked) -> Iterator[str]:
     stays = _STAYS.search(line)
     if stays is not None and stays.start() > 0 and not unheard(stays["what"], last.givens.values()):
         line = line[: stays.start()]
-    if not places_of(line):
+    if not places_of(line) or _STOCKED.search(line):
         return
     who = WHO.match(line)
-    if who is not None and (rest := _said_by(line[who.end() :], bool(who["short"]))):
+    if who is not None and (rest := _said_by(line[who.end() :], bool(who["short"] or _TELLS.fullmatch(who["who"])))):
         yield rest
     supposed = _SUPPOSES.match(line)
     if supposed is not None:
