@@ -109,7 +109,13 @@ def _is_spacing(label: str, last: Asked) -> bool:
 
 
 def say_what_it_is(more: Question, text: str, last: Asked) -> None:
-    """Say what a new length is where the words do: "make the run 14", after a hip worked from the building's width."""
+    """Say what a new length is where the words do: "make the run 14", after a hip worked from the building's width.
+
+    What is told is not what is asked for: the run's got to be 3.4, after the angle of a triangle.
+    """
+    wanted = more.givens.get("wanted")
+    if wanted is not None and isinstance(wanted.value, str) and wanted.value.lower() in more.givens:
+        del more.givens["wanted"]
     if "meant" in last.givens and "exposure" in more.givens and "meant" not in more.givens and AT_MOST.search(text):
         more.givens["meant"] = Heard("GREATEST", 0, 0, "")
     if "change" in more.givens and "swing" in last.givens and "swing" not in more.givens and _WARMS.search(text):

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked
 
-_N = r"an?|one|another|two|three|four|five|six|seven|eight|nine|ten|\d+"
+_N = r"the|an?|one|another|two|three|four|five|six|seven|eight|nine|ten|\d+"
 _AS_WELL = (
     r"(?:[ ,]+(?:too|as well|an all|and all|in (?:it|there|that(?: wall)?)|there|on (?:it|that wall)|also|(?:that )?i"
     r" (?:missed|forgot)"
@@ -54,6 +54,12 @@ _INTO = expression(
     rf" (?P<old>\d[^a-z]*?)['’]?s?"
     rf"(?: (?:inch|in|mm|foot|ft))?(?: {_NOUN})? (?:(?:to|into|for|be|at) )?(?:an? )?(?P<new>\d[^a-z,;]*?"
     r"(?: ?(?:inch(?:es)?|in|mm|foot|ft|feet|m|cm))?)(?: (?:instead|now|then))*",
+    re.IGNORECASE,
+)
+_IS_NOW = expression(  # the 3's a 3 1/2; the 140 at 160
+    r"(?:the |that )?(?P<old>\d[\d./ ]*?)(?: (?:leg|one|piece|layer))?(?:['’]s| is| at| to| as)(?: now| really)?"
+    r"(?: (?:at|an?))* "
+    r"(?P<new>\d[\d./ ]*?(?: ?(?:inch(?:es)?|in|mm|m))?)",
     re.IGNORECASE,
 )
 _SCRAP = expression(
@@ -107,6 +113,9 @@ def list_cores(c: Conversation, line: str, rests: list[str], last: Asked) -> Ite
             yield Core(f"no, {into['new']}, not {into['old'].strip()}", into["new"], listed=True)
         if more is not None and _AND_MORE.search(line) and "pieces" in last.givens and len(places_of(more["size"])) == 1:
             yield Core(f"add {more['n']} at {more['size']}", more["size"], listed=True)
+        is_now = _IS_NOW.fullmatch(rest)
+        if is_now is not None and not unheard(is_now["old"], last.givens.values()) and _in_a_list(last):
+            yield Core(f"no, {is_now['new']}, not {is_now['old']}", is_now["new"], listed=True)
         scrap = _SCRAP.fullmatch(rest)
         if scrap is not None and places_of(scrap["old"]) and not unheard(scrap["old"], last.givens.values()):
             yield Core(f"{scrap['new']} instead", scrap["new"], listed=True, gone=scrap["old"])
@@ -127,6 +136,10 @@ def forgotten(text: str, last: Asked) -> str:
     return core.line if core is not None else text
 
 
+def _in_a_list(last: Asked) -> bool:
+    return any(isinstance(given.value, tuple) for given in last.givens.values())
+
+
 def _openings(line: str, last: Asked) -> Iterator[Core]:
     """An opening that was forgotten, taken out besides."""
     if not any(parameter.name == "openings" for parameter in last.topic.parameters) or not _FORGOT.search(line):
@@ -135,7 +148,7 @@ def _openings(line: str, last: Asked) -> Iterator[Core]:
     found = _OPENING.fullmatch(line) or _SIZED_OPENING.fullmatch(line)
     if found is None or len(places_of(found["size"])) not in (1, 2) or not (known or "area" in last.topic.name):
         return
-    many = "a" if found["n"].lower() in ("an", "another", "one", "1") else found["n"]
+    many = "a" if found["n"].lower() in ("the", "an", "another", "one", "1") else found["n"]
     yield Core(f"less {many} {found['what']} {found['size']}", found["size"], listed=True)
 
 

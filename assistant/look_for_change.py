@@ -18,6 +18,7 @@ from assistant.several import told_of
 from assistant.told_round import State, take_shorter
 from assistant.who_says_so import WHO, as_said, opened, told_in
 from intents.elsewhere import outside_of
+from intents.expressions import expression
 from solvers.quantities import Quantity
 from solvers.sums import Sum
 
@@ -25,6 +26,8 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked
     from assistant.record import Record
+
+_SOLD = expression(r"\d['’]?s\b|\bfooters\b|\blengths\b", re.IGNORECASE)  # all they have is 12s
 
 
 def look_for_change(c: Conversation, record: Record, text: str, before: State) -> None:
@@ -75,14 +78,30 @@ def fell(record: Record, text: str, last: Asked) -> bool:
         return bool(fresh)
     who = WHO.match(opened(text))
     counts = re.search(r"\bof (?:them|those|em)\b", text, re.IGNORECASE) is not None
-    return record["topic"] == "compare" and who is not None and (counts or (bool(fresh) and _lets(text)))
+    return (
+        record["topic"] == "compare"
+        and who is not None
+        and (counts or ((bool(fresh) or bool(_SOLD.search(text))) and _lets(text)))
+    )
 
 
 def _lets(text: str) -> bool:
     """Whether somebody says what is to be, and not what it comes to: says I can stretch to 7 3/8, is making us go to 12."""
     return bool(
         {*re.findall(r"[a-z]+", text.lower())}
-        & {"can", "could", "stretch", "go", "making", "make", "let", "lets", "wants", "use"}
+        & {
+            *"got only all carry carries stock stocks sell sells has does".split(),
+            "can",
+            "could",
+            "stretch",
+            "go",
+            "making",
+            "make",
+            "let",
+            "lets",
+            "wants",
+            "use",
+        }
     )
 
 
@@ -115,8 +134,8 @@ def is_that_change(c: Conversation, trial: Record, core: Core, last: Asked) -> b
     whole = any(
         core.told.lower() == str(getattr(given.value, "text", "")).lower() for given in now.values()
     )  # one over one fifty
-    if core.told and not whole and unheard(core.told, now.values()):
-        return False
+    if core.told and not (whole or core.label) and unheard(core.told, now.values()):
+        return False  # what is named went to that, in its own unit: 600 of a tube are 0.6 L
     other = [name for name in now if name not in was or not same_value(now[name].value, was[name].value)]
     other = [name for name in other if now[name].source != "assumed" or name not in was]
     told = [name for name in other if now[name].source != "assumed"]

@@ -22,7 +22,7 @@ from intents.phrases import compiled
 from intents.question import Heard, Question
 from intents.searching import MANNER
 from intents.tokens import tokenize
-from solvers.quantities import Area, Count, Expansion, Money, Pitch, Quantity
+from solvers.quantities import Area, Count, Expansion, Length, Money, Pitch, Quantity
 from solvers.sums import Sum
 
 if TYPE_CHECKING:
@@ -46,6 +46,7 @@ _SHARE_OF_A_THING = expression(  # half the rail is no half an inch
     r"(?!(?:sum|answer|total|lot|difference|rest|one|other|first|second|last|width|length)\b)[a-z]+",
     re.IGNORECASE,
 )
+_OPENINGS_AFTER = expression(r"\s+(?:windows|doors|openings|vents)\b", re.IGNORECASE)
 _SIZE_AFTER = expression(r"\s*(?:wide|across|high|tall|deep|thick|long)\b", re.IGNORECASE)
 _EACH = expression(r"\s*(?:an?|per|each|for each)\s+([a-z]+)", re.IGNORECASE)
 
@@ -104,7 +105,7 @@ def told_nothing(more: Question, rest: str, last: Asked) -> bool:
 
 def amiss(more: Question, rest: str, last: Asked) -> bool:
     """Whether a number was taken as what its words say it is not: a size as a count, a share of waste as a roof's pitch."""
-    return _size_as_count(more, rest) or _share_as_pitch(more, rest, last)
+    return _size_as_count(more, rest) or _count_as_size(more, rest) or _share_as_pitch(more, rest, last)
 
 
 def _share_as_pitch(more: Question, rest: str, last: Asked) -> bool:
@@ -115,6 +116,12 @@ def _share_as_pitch(more: Question, rest: str, last: Asked) -> bool:
         if shared and isinstance(was, Pitch):
             return "percent" not in was.text.lower() and "%" not in was.text and not _SLOPES.search(rest)
     return False
+
+
+def _count_as_size(more: Question, rest: str) -> bool:
+    """Whether how many openings there are was taken as a size: three windows are no height of 3."""
+    sizes = [heard for heard in more.givens.values() if isinstance(heard.value, Length)]
+    return any(_OPENINGS_AFTER.match(rest.partition(heard.text)[2]) for heard in sizes if heard.text)
 
 
 def _size_as_count(more: Question, rest: str) -> bool:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, stem, times_apart
+from assistant.who_says_so import opened, told_in
 from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Quantity
@@ -64,7 +65,8 @@ def piece_changed(wanted: Wanted, last: Asked) -> list[Question]:
 
 def openings_counted(wanted: Wanted, last: Asked) -> list[Question]:
     """The last question with as many of one kind of opening as the line counts: five windows, of six."""
-    said = _COUNTED.fullmatch(f"{wanted.lead}{wanted.rest}")
+    text = f"{wanted.lead}{wanted.rest}"
+    said = next((found for line in (text, *told_in(opened(text), last)) if (found := _COUNTED.fullmatch(line))), None)
     lists = {name: given.value for name, given in last.givens.items() if isinstance(given.value, tuple) and given.value}
     lists = {name: value for name, value in lists.items() if isinstance(value[0], Opening)}
     places = places_of(said["n"]) if said is not None else []

@@ -63,6 +63,14 @@ _ROLES: tuple[tuple[re.Pattern[str], tuple[str, ...]], ...] = tuple(
         (r"long|length", ("length", "slope", "board length", "run", "total length")),
     )
 )  # fmt: skip
+STOCK = (
+    "stick",
+    "stock",
+    "stock length",
+    "board length",
+    "panel length",
+    "tube",
+)  # what is told by a plural: all they have is 12s
 _COUNTS_PIECES = expression(r"\b(?:pcs?|pieces?|sticks?|lengths)\b", re.IGNORECASE)
 FAR_OFF = 4  # times as large as what it takes the place of, where no word names that
 
@@ -105,6 +113,7 @@ def _core(rest: str, last: Asked) -> Iterator[Core]:
         left = named
     words = [re.sub(r"'s$", "", word) for word in re.findall(r"[a-z']+", left.lower())]
     known = {stem(word) for parameter in last.topic.parameters for word in parameter.label.split()} | last.things
+    known |= {"wall"} if known & {"height", "course"} else set()  # what courses are laid on, named or not
     if any(word not in SMALL and stem(word) not in known and speller().read(word) not in SMALL for word in words):
         return
     if labels is not None:
@@ -112,7 +121,12 @@ def _core(rest: str, last: Asked) -> Iterator[Core]:
         if labels and not (counted and labels[0] == "piece"):
             yield Core(f"{labels[0]} {_with_unit(number, place, labels[0], last)}", number, labels[0])
         return
+    stock = [label for label in STOCK if plural and label in {last.topic.parameter(name).label for name in told_of(last)}]
+    if stock:
+        yield Core(f"{stock[0]} {_with_unit(number, place, stock[0], last)}", number, stock[0])
     was = _noun_of(left, last)
+    if was is not None and was.value.denominator == 1:
+        yield Core(f"no, {number}, not {was.value}", number, was=was)
     if was is None and place.value.unit == "none" and _either(place, last):
         return
     yield from _in_metres(number, place, last)

@@ -70,14 +70,14 @@ _TURNS = expression(
 
 def look_past_remarks(c: Conversation, record: Record, text: str, before: State) -> None:
     """Take a line that came to nothing without its reasons and remarks, where it is whole without them; or as a plain change."""
+    if str(record["ask"]).startswith(WHOLE):
+        return
     _look_past(c, record, text, before)
     look_for_change(c, record, text, before)
 
 
 def _look_past(c: Conversation, record: Record, text: str, before: State) -> None:
     if record["outcome"] not in ("asks", "declined") or len(text) > LONGEST or outside_of(text) is not None:
-        return
-    if str(record["ask"]).startswith(WHOLE):
         return
     last: Asked | None = before[1]  # type: ignore[assignment]
     if not take_shorter(c, record, text, before, _shorter(text, last), lambda trial, left: _good(c, trial, left, last)):

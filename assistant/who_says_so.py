@@ -37,7 +37,7 @@ WHO = expression(
     r"|guys?|man"
     r"|surveyor|manufacturer|maker|instructions|label|they|he|she|we|somebody|someone|partner|brother|dad|crew|landlord"
     r"|planner|depot)"
-    r"(?:['’](?P<short>s|re|ve|ll|d))?(?=[\s,])",
+    r"(?:['’]?(?P<short>s|re|ve|ll|d))?(?=[\s,])",
     re.IGNORECASE,
 )
 _SAYING = frozenset(
@@ -56,8 +56,10 @@ _GOES_ON = frozenset(
     "me us it it's its that this them i we you i've we've they're is are was will would can could should must may might ought to"
     " be has have only just now really actually after all up down out back far as with for on at in of about his her their"
     " my mind"
-    " minds the a an ones one some those these already today instead i'd we'd he'd she'd they'd s d ll ve re not than more least"
-    " rather today's there which they you he she here round roundabouts".split()
+    " minds the a an ones one some those these already today instead i'd we'd he'd she'd they'd s d ll ve re not than more"
+    " least"
+    " rather today's there which they you he she here round em theyre theyve its hes shes they've he's she's he'll they'll"
+    " looking after".split()
 )
 _DENIES = frozenset("not than more least rather no never without nothing less over under except".split())
 _STOCKED = expression(  # supplier has 40 in stock; he wants 4 of them
