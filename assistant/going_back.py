@@ -102,8 +102,8 @@ def goes_back(c: Conversation, record: Record, text: str) -> bool:
     said = text.strip(" .!?") if len(text) <= LONGEST and c.pending is None else ""
     for pattern in (_LINE, _ANYWAY, _AGAIN, _NAMED) if said and c.earlier else ():
         found = pattern.fullmatch(said)
-        if found is None:
-            continue
+        if found is None or [place.start for place in places_of(found["line"])][:1] == [0]:
+            continue  # back to a value
         for what, rest in _parted(found["line"]):
             named = _meant(c, what, rest, bool(found["that"]))
             if pattern in (_ANYWAY, _NAMED) and c.last in named:

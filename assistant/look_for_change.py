@@ -9,12 +9,14 @@ from dataclasses import replace
 from itertools import chain
 from typing import TYPE_CHECKING
 
+from assistant.also_asked import said_so
 from assistant.heard_all import unheard
 from assistant.lists_in_talk import list_cores
 from assistant.plain_change import FAR_OFF, LONGEST, Core, cores
 from assistant.record import put_asked
 from assistant.said_over import Place, places_of, same_value, times_apart
 from assistant.several import told_of
+from assistant.speech import spoken
 from assistant.told_round import State, take_shorter
 from assistant.who_says_so import WHO, as_said, opened, told_in
 from intents.elsewhere import outside_of
@@ -27,6 +29,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
     from assistant.record import Record
 
+_HOW_MANY = expression(r"\bhow many\b", re.IGNORECASE)
 _SOLD = expression(r"\d['’]?s\b|\bfooters\b|\blengths\b", re.IGNORECASE)  # all they have is 12s
 
 
@@ -35,7 +38,8 @@ def look_for_change(c: Conversation, record: Record, text: str, before: State) -
     last: Asked | None = before[1]  # type: ignore[assignment]
     if last is None or before[0] is not None or not last.record.get("answer") or len(text) > LONGEST:
         return
-    if not fell(record, text, last) or outside_of(text) is not None:
+    refused = record["outcome"] == "declined" and c.last is not last and c.last is not None and c.last.topic is last.topic
+    if refused or not fell(record, text, last) or outside_of(text) is not None:
         return
 
     def good(trial: Record, core: Core) -> bool:
@@ -44,11 +48,33 @@ def look_for_change(c: Conversation, record: Record, text: str, before: State) -
     line = as_said(text)
     rests = list(dict.fromkeys(told_in(line, last)))
     every = list(chain(cores(rests, last), list_cores(c, line, rests, last)))
+    if _between_two(c, record, last):
+        every = [core for core in every if core.label]  # it was asked between two readings of it: only a name tells which
     found = any(_taken(c, record, text, before, core, good) for core in every)
     if not found and record["outcome"] == "noted" and record["topic"] == "explain" and supposes(text, last):
         c.pending, c.last = None, last
         names = " or ".join(f"the {last.topic.parameter(name).label}" for name in told_of(last))
         put_asked(record, "follow-up", f"What is “{text.strip()}”: {names}?")
+
+
+def say_what_was_read(c: Conversation, record: Record, text: str) -> None:
+    """Say with a changed answer the count that the line before read off the page, where this one asks how many again: how many
+    courses is that | and how many if the wall was ten foot three."""
+    before = c.records[-1] if c.records else None
+    if before is None or record["outcome"] != "answered" or (before["outcome"], before["topic"]) != ("noted", "explain"):
+        return
+    read = before["also"][0] if len(before["also"]) == 1 else None
+    if read is None or read["unit"] != "count" or not _HOW_MANY.search(text) or record["answer"]["unit"] == "count":
+        return
+    now = next((line for line in record["also"] if line["name"] == read["name"]), None)
+    if now is not None and said_so(now) not in record["say"]:
+        record["say"] = spoken(f"{said_so(now)[:1].upper()}{said_so(now)[1:]}. ") + record["say"]
+
+
+def _between_two(c: Conversation, record: Record, last: Asked) -> bool:
+    """Whether it was asked between readings of a change, or whether a number is meant; and not for a piece that is known."""
+    pending = c.pending if record["topic"] == last.topic.name else None
+    return pending is not None and pending.asked is not None and (bool(pending.ways) or pending.wanted not in last.givens)
 
 
 def _taken(
@@ -146,6 +172,8 @@ def is_that_change(c: Conversation, trial: Record, core: Core, last: Asked) -> b
         return False
     if core.listed:
         return True
+    if core.names and core.names not in f" {last.topic.parameter(told[0]).label} ":
+        return False
     if core.label:
         return last.topic.parameter(name).label == core.label
     old, new = was[name].value if name in was else None, now[name].value

@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
 LONGEST = 140  # characters of such a line
 MOST_WORDS = 8  # beside its number, once who says it is left out
+EITHER = "either"  # the name of no given: the words are of several
 ALIKE = 1.3  # times as large, to be as near to one as to another
 LIKE = 2  # times as large as the one size in metres, which a bare number with decimals is for
 _ENDS = expression(
@@ -88,6 +89,7 @@ class Core:
     was: Quantity | None = None
     listed: bool = False
     gone: str = ""
+    names: str = ""  # the name of a given, or a word of one, that the line has
 
 
 def cores(rests: list[str], last: Asked) -> Iterator[Core]:
@@ -126,11 +128,23 @@ def _core(rest: str, last: Asked) -> Iterator[Core]:
         yield Core(f"{stock[0]} {_with_unit(number, place, stock[0], last)}", number, stock[0])
     was = _noun_of(left, last)
     if was is not None and was.value.denominator == 1:
-        yield Core(f"no, {number}, not {was.value}", number, was=was)
+        yield Core(f"no, {number}, not {was.value}", number, was=was, names=_name_in(left, last))
     if was is None and place.value.unit == "none" and _either(place, last):
         return
     yield from _in_metres(number, place, last)
-    yield Core(f"make it {number}", number, was=was)
+    yield Core(f"make it {number}", number, was=was, names=_name_in(left, last))
+
+
+def _name_in(left: str, last: Asked) -> str:
+    """The longest name of a given that the words beside a number have, or else the one word of such names; "" for none."""
+    labels = sorted((parameter.label for parameter in last.topic.parameters), key=len, reverse=True)
+    said = f" {' '.join(re.findall(r'[a-z]+', left.lower()))} "
+    whole = next((label for label in labels if f" {label} " in said), "")
+    words = [word for word in said.split() if word not in SMALL and any(word in label.split() for label in labels)]
+    told = [last.topic.parameter(name).label.split() for name in told_of(last)]
+    if not whole and any(sum(word in label for label in told) > 1 for word in words):
+        return EITHER  # what went over, and what is to go over
+    return f" {whole or words[0]} " if whole or len(words) == 1 else ""
 
 
 def _either(place: Place, last: Asked) -> bool:

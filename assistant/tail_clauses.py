@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.line_apart import look_between
-from assistant.look_for_change import look_for_change
+from assistant.look_for_change import look_for_change, say_what_was_read
 from assistant.plainer import look_past_telling
 from assistant.record import Record
 from assistant.told_round import State, take_shorter
@@ -74,6 +74,7 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
         return
     _look_past(c, record, text, before)
     look_for_change(c, record, text, before)
+    say_what_was_read(c, record, text)
 
 
 def _look_past(c: Conversation, record: Record, text: str, before: State) -> None:

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _OPENS = expression(
-    r"\W*(?:(?:and|but|so|ok|okay|right|no|oh|ah|well|then|now|actually|sorry|wait|hang on|hold on|hm+|also|plus|or|ok so"
+    r"\W*(?:(?:and|but|so|ok|okay|right|no|oh|ah|well|then|now|actually|sorry|wait|hang on|hold on|hm+|or|ok so"
     r"|just|yeah"
     r"|turns out|apparently|looks like|i see|hey|mind you|damn|great)\b[\s,.:;/–—-]*)+",
     re.IGNORECASE,
