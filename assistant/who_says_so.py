@@ -61,6 +61,8 @@ _GOES_ON = frozenset(
     " rather today's there which they you he she here round em theyre theyve its hes shes they've he's she's he'll they'll"
     " looking after".split()
 )
+_OWNS = frozenset("has have had got gets".split())  # the owner has a 24, which is a ladder; a yard has what it sells
+_SELLS = expression(r"supplier|yard|lumberyard|merchants?|store|shop|mill|depot|they|we", re.IGNORECASE)
 _DENIES = frozenset("not than more least rather no never without nothing less over under except".split())
 _STOCKED = expression(  # supplier has 40 in stock; he wants 4 of them
     r"\b(?:in stock|left over|on hand|in the (?:yard|shed|van|truck)|available|of (?:them|those|these|em|the lot))\b",
@@ -134,7 +136,11 @@ def told_in(line: str, last: Asked) -> Iterator[str]:
     if not places_of(line) or _STOCKED.search(line):
         return
     who = WHO.match(line)
-    if who is not None and (rest := _said_by(line[who.end() :], bool(who["short"] or _TELLS.fullmatch(who["who"])))):
+    if who is not None and (
+        rest := _said_by(
+            line[who.end() :], bool(who["short"] or _TELLS.fullmatch(who["who"])), _SELLS.fullmatch(who["who"]) is not None
+        )
+    ):
         yield rest
     supposed = _SUPPOSES.match(line)
     if supposed is not None:
@@ -146,7 +152,7 @@ def told_in(line: str, last: Asked) -> Iterator[str]:
         yield tail.strip()  # just re-measured, wall's really 8 foot 11 and a half
 
 
-def _said_by(rest: str, short: bool) -> str:
+def _said_by(rest: str, short: bool, sells: bool) -> str:
     """What somebody says, after the words that say that they do; "" where nothing says so."""
     words = list(re.finditer(r"[^\s,;:]+", rest))
     said = short
@@ -159,7 +165,7 @@ def _said_by(rest: str, short: bool) -> str:
             return rest[word.start() :] if said else ""
         if plain not in _SAYING and plain not in _GOES_ON:
             return rest[word.start() :] if said else ""
-        said = said or plain in _SAYING
+        said = said or (plain in _SAYING and (sells or plain not in _OWNS)) or plain == "only"
     return ""
 
 
