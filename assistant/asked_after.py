@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 A_NAME = 2  # words that only name a value on the page: height?
 _WORD = expression(r"[A-Za-z]{4,}")
-LONGEST = 11  # words of such a line
+LONGEST = 13  # words of such a line
 # Another thing than the last answer is of, or a change of it.
 _ANOTHER = expression(
     r"\b(?:other(?! (?:corner|cut|joint|setting))|another|next(?! (?:size|length))|different|new|north|south|east|west|lake|ramp"
@@ -31,6 +31,13 @@ _ANOTHER = expression(
 )
 _SETTING = expression(
     r"\W*(?:(?:and|so|what['’]?s|what is|whats|the|my)\W+)*(?:miter|mitre|saw setting|setting)\W*", re.IGNORECASE
+)
+_ANY_ONE = (  # which are no numbers of anything
+    (expression(r"\b(?:each|every) one\b|\bone of (?:them|em|those|these)\b", re.IGNORECASE), "each"),
+    (
+        expression(r"\bbetween (?:any )?(?:two|2) (?=(?:of the )?(?:sides|pieces|legs|boards|members)\b)", re.IGNORECASE),
+        "between the ",
+    ),
 )
 _HALF_THERE = expression(r"\bhalf (?=(?:at|in|on|low|high|up|down|goes)\b)", re.IGNORECASE)  # no half of the answer
 _TRIANGLE = expression(r"\b3.4.5\b|\bthree four five\b|\bper foot\b|\ba per ?cent(?:age)?\b", re.IGNORECASE)  # which is a name
@@ -57,7 +64,7 @@ def asked_after(c: Conversation, record: Record, text: str) -> bool:
     last = c.last.record
     if not last.get("answer") or len(text.split()) > LONGEST:
         return False
-    text = _WORD.sub(lambda word: speller().read(word[0].lower()), text)  # the lenght
+    text = said_of_any(_WORD.sub(lambda word: speller().read(word[0].lower()), text))  # the lenght
     if _ANOTHER.search(text):
         return False
     squares = _SQUARES.search(text) and last["answer"]["unit"] in ("ft2", "m2")
@@ -106,6 +113,13 @@ def _of_its_own(c: Conversation, record: Record, last: Record, lines: list[str])
         return False
     c.finish(record, ways, question)
     return True
+
+
+def said_of_any(text: str) -> str:
+    """The line without numbers that tell none: how far does one of them go, the corner between two sides."""
+    for pattern, words in _ANY_ONE:
+        text = pattern.sub(words, text)
+    return text
 
 
 def lines_of(last: Record) -> list[dict[str, Any]]:

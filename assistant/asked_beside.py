@@ -29,6 +29,7 @@ _EDGE = (
 _TURN = (r"\b(?:what|how much|how far)\b[^.;?]*\bturns?\b|^\W*(?:the )?turn\b|, turn\b", ("turn",))
 _CORNER = (
     r"\b(?:full|whole|included|what) angle\b[^.;?]*\bbetween\b|\bcorner between\b|\bcorner\b[^.;?]*\b(?:inside|between the)\b"
+    r"|\b(?:corner|angle|degrees)\b[^.;?]*\bbetween (?:any |the |each )?(?:sides|pieces|legs|boards|members)\b"
     r"|\bcorner angle\b|\bangle (?:of the corner|between (?:the|them|those|both|these))\b"
     r"|\bwhat corner\b|\bdegrees in (?:the|that|each) corner\b"
     r"|^\W*(?:(?:and|so|then|the|what'?s|what is|what are)\W+)*corners?(?: (?:there|then|of (?:it|that|the \w+)))?\W*$",
@@ -38,8 +39,10 @@ _CORNER = (
 ASKED: dict[str, Asks] = {
     # fastening and reach
     "ladder footing": (
+        (r"\balong (?:the|my|its) (?:ladder|rails?)\b", ("working length",)),
         (
-            rf"\b(?:{_LONG})\b[^.;?]*\bladder|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
+            rf"^(?!.*\balong the (?:ladder|rails?)\b).*\b(?:{_LONG})\b[^.;?]*\bladder"
+            r"|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
             r"|\blanding,? (?:what )?length|^\W*(?:and )?(?:how long|(?:the )?length(?: of it)?)\W*$"
             r"|\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
@@ -54,7 +57,11 @@ ASKED: dict[str, Asks] = {
     # courses and spacing
     "course layout": (
         (_COURSES, ("courses",)),
-        (r"\bhow much of each (?:board|one|course)\b|\bleft showing\b|\b(?:board|one|course)s? shows?\b", ("exposure",)),
+        (
+            r"\bhow much of each (?:board|one|course)\b|\bleft showing\b|\b(?:board|one|course)s? shows?\b"
+            r"|\bhow (?:big|high|deep|tall|wide) (?:is|are|does) (?:each|every|the course)|\b(?:big|high|deep|tall) each\b",
+            ("exposure",),
+        ),
     ),
     "courses to openings": (
         (_COURSES, ("courses",)),
@@ -97,6 +104,7 @@ ASKED: dict[str, Asks] = {
             ("sticks",),
         ),
     ),
+    "divide evenly": ((r"\bhow (?:big|long|wide|much) (?:is|are) (?:each|every|one)\b|\b(?:big|long|wide) each\b", ("part",)),),
     "staggered joints": (
         (r"\bhow many rows|\brepeat|\bcomes? round", ("rows until the pattern comes round",)),
         (r"\boffcut|\bcut to|\bwaste|\bscrap", ("board cut to", "offcut of each board")),

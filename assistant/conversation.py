@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies, to_remember
+from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies, taken_over, to_remember
 from assistant.claims import hold_against
 from assistant.facts import Facts, places
 from assistant.going_back import remember
@@ -104,6 +104,7 @@ class Conversation:
         if waited is None and before is None:
             look_past_story(self, record, text)
         ask_their_size(self, record, text)
+        taken_over.taken_over(self, record, text, waited)
         told_in_parts(self, record, text, waited)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
@@ -114,8 +115,7 @@ class Conversation:
 
     def strike(self, record: Record) -> None:
         """Take a record out of what "that" means; the one before it is meant next."""
-        if self.last and self.last.record is record:
-            self.last = None
+        self.last = None if self.last and self.last.record is record else self.last
         self.records = [kept for kept in self.records if kept is not record]
         self.target = next((kept for kept in reversed(self.records) if markable(kept)), None)
 

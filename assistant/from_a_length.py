@@ -20,7 +20,15 @@ _AND = r"\W*(?:(?:and|so|ok|okay|then|now)\W+)*"
 _GET = expression(
     rf"{_AND}how many(?: of (?:them|those|these))?(?: (?:do|can|will|would|could) (?:i|we|you) (?:get|cut|make))?"
     r"(?: comes?)? (?:from|out of|off) (?:an?|each|one|every) (?P<n>[^,;?]+?)"
-    r"(?:[ -]?(?P<unit>m|metres?|meters?|ft|foot|feet|mm))?[ -]?(?:length|lengths|stick|board|piece|stock)\W*",
+    r"(?:[ -]?(?P<unit>m|metres?|meters?|ft|foot|feet|mm))?(?:[ -]?(?:length|lengths|stick|board|piece|stock)|er)\W*",
+    re.IGNORECASE,
+)
+_NEED = expression(  # need ten of em, how many 16s
+    rf"{_AND}(?:(?:i|we)(?:['’]ll)? )?(?:need|want|got to make|have to make|make|for)"
+    r" (?P<count>\d+|[a-z]+) of (?:them|em|'em|those|these)[ ,]+(?:so |then )?how many"
+    r" (?P<n>\d+(?:\.\d+)?|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)[ -]?"
+    r"(?:(?:(?P<unit>m|metres?|meters?|ft|foot|feet)|'|er|s)s?)+(?: (?:lengths|sticks|boards|pieces))?"
+    r"(?: (?:do|will|would|should) (?:i|we) (?:need|load|buy|get|take|order|want)| is that| does that take)?\W*",
     re.IGNORECASE,
 )
 _SO_MANY = (
@@ -45,6 +53,8 @@ def from_a_length(text: str, last: Asked) -> str:
         return f"what is {asked['n']} m in {asked['unit']}"
     if sticks := _sticks_for(text, last):
         return sticks
+    if pieces := _so_many_of_it(text, last, metric):
+        return pieces
     found, answer = _GET.fullmatch(text), last.record.get("answer")
     if found is None or not answer or last.topic.name not in _CUT or answer["unit"] not in Length.units:
         return text
@@ -53,6 +63,30 @@ def from_a_length(text: str, last: Asked) -> str:
         return text
     unit = found["unit"] or ("mm" if said[0].value.value >= 100 else "m")  # type: ignore[union-attr]
     return f"how many {float(answer['value']):.2f} {answer['unit']} pieces from a {found['n']} {unit} length"
+
+
+def _so_many_of_it(text: str, last: Asked, metric: bool) -> str:
+    """The line as a cut list of so many of the piece just worked; "" where it is no such line."""
+    found, size = _NEED.fullmatch(text), _piece_of(last)
+    count, stock = (numbers_in(found["count"]), numbers_in(found["n"])) if found is not None else ([], [])
+    if found is None or size is None or len(count) != 1 or len(stock) != 1:
+        return ""
+    many, long = (float(rows[0].value.value) for rows in (count, stock))  # type: ignore[union-attr]
+    return (
+        f"cut {many:g} at {float(size.value):.2f} {size.unit} from {long:g} {found['unit'] or ('m' if metric else 'ft')} lengths,"
+        " how many lengths"
+    )
+
+
+def _piece_of(last: Asked) -> Length | None:
+    """How long the piece is that was just worked, or asked out of a stick."""
+    if last.topic.name == "pieces from a stick":
+        piece = last.givens["piece"].value
+        return piece if isinstance(piece, Length) else None
+    answer = last.record.get("answer")
+    if not answer or last.topic.name not in _CUT or answer["unit"] not in Length.units:
+        return None
+    return Length(Fraction(str(answer["value"])), answer["unit"])
 
 
 def _sticks_for(text: str, last: Asked) -> str:

@@ -16,6 +16,7 @@ from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_o
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
+from assistant.roles_alike import SEVERAL
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
@@ -369,6 +370,8 @@ def _covering(
     parameter = parameters.get("area") if area else parameters.get("count") if count else None
     if parameter is None or parameter.name in question.givens or question.missing or question.unplaced:
         return None
+    if area and c.last is not None and c.last.times == 1 and SEVERAL.search(text):
+        return None  # the squares for both of them, where the area is of one
     asks = c.ways(question)[0].worked.asks
     if not _ASKS_AREA.match(asks) if area else not asks.startswith("How many"):
         return None  # it lacks something else

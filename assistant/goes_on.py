@@ -75,13 +75,18 @@ _PUTS_RIGHT = expression(
     r"(?:\b(?:no|nope|sorry|i meant|i said|make (?:it|that)|should be|wrong|oops|actually)[ ,]+)+|[ ,]+(?:instead|sorry)$",
     re.IGNORECASE,
 )
+_NO_KERF = expression(  # which nothing takes off what is divided evenly
+    r"[ ,]+(?:(?:and|but) )?(?:ignor(?:e|ing)|forget(?:ting)?(?: about)?|never ?mind|not counting|leav(?:e|ing) out|no|without)"
+    r"(?: the| any)? (?:saw )?(?:kerfs?|blades?|cuts)$",
+    re.IGNORECASE,
+)
 _FOR_WHAT = expression(r"\b(?:for|as)\b", re.IGNORECASE)  # add 10 for waste
 _FIRST = expression(r"\s+(?:first|beforehand|before that|to start with)$", re.IGNORECASE)
 _TAKES_AWAY = expression(r"\b(?:less|minus|off|from|out of|shy|under|take|lose|left|remain\w*)\b|\s[-−]\s", re.IGNORECASE)
 _ARTICLES = ("", "a", "an", "the")
 _SHARE = expression(r"(?:half|quarter|third|eighth|sixteenth)\b", re.IGNORECASE)
 _UNIT = expression(r"inch|foot|mil|millimet(?:re|er)", re.IGNORECASE)
-_DIVIDES = expression(r"\b(?:divid\w*|split|into|in (?:half|thirds|quarters))\b|[/÷]", re.IGNORECASE)
+_DIVIDES = expression(r"\b(?:divid\w*|split|into|in (?:half|thirds|quarters))\b|÷|\s/|/(?!(?:2|4|8|16|32|64)\b)", re.IGNORECASE)
 _FROM = expression(rf"{_LEAD}(?:from|off|out of) (?:a |the )?(?P<n>.+)", re.IGNORECASE)
 _EACH = expression(r"\b(?:each|apiece)$", re.IGNORECASE)  # of a total, that is so many
 _OTHER_END = expression(
@@ -102,7 +107,7 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     last = c.last
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return False
-    said = text.strip(" .!?").replace("’", "'")
+    said = _NO_KERF.sub("", text.strip(" .!?").replace("’", "'"))
     line = _PUTS_RIGHT.sub("", said)
     first = _FIRST.search(line)
     operation, number, found = _what(line[: first.start()] if first else line)

@@ -55,8 +55,11 @@ _LEAD = (
 _ENDS = (
     "added together|added up|together|altogether|in all|all told|in total|total|please|then|now|though|all up|combined|so|the lot"
 )
+_SAME_AS = "exactly|just|all|both|the|that|which|alike|identical|how|what"
 _OF_THEM = (
-    rf"(?:the )?{_N} (?:of )?(?:(?:all )?(?:of )?(?:them|those|these|that|it|em)(?: (?!(?:{_ENDS})\b)(?P<thing>[a-z]+))?"
+    rf"(?:the )?{_N} (?:of )?(?:(?:all )?(?:of )?(?:them|those|these|that|it|em)"
+    rf"(?: (?!(?:{_ENDS}|{_SAME_AS})\b)(?P<thing>[a-z]+))?"
+    r"(?:,? (?:that are |which are |they['’]?re )?(?:all |both )?(?:exactly |just )?(?:the same|alike|identical)(?: size)?)?"
     r"|the same|(?:such|identical) (?P<such>[a-z]+)"
     r"|(?P<alone>[a-z]+s)(?: of (?:it|them|that|those|these))?"
     r"|(?P<like>[a-z]+)? ?(?:(?:exactly |just )?(?:like|the same as) (?:that|it|this|those|them)(?: one)?|the same|alike))"
@@ -71,7 +74,9 @@ _PAIR = (
     r"|(?P<ends>one (?:at |on |for )?(?:each|either) (?P<end>end|side))"
     r"|(?P<twice>double|twice|triple)(?: (?:it|that|them))?"
 )
-_TAIL = rf"(?:[ ,]+(?:{_ENDS}))*"
+_ASKED = r"(?:how much|what)(?:['’]?s| is| are| do| does)?(?: (?:that|it|they|them))?(?: (?:come|comes) to)?"
+_TAIL = rf"(?:[ ,]+(?:{_ENDS}|both together|the two together|{_ASKED}))*"
+_TOO = expression(r"\b(?:too|to)(?= of (?:them|em|those|these)\b)", re.IGNORECASE)  # two, as it was heard
 _LINE = expression(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
 _NAMED = ("thing", "such", "alone", "like", "pair", "end", "every")  # groups of _LINE for what is counted
@@ -98,7 +103,7 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
     if last.times > 1 and _OPENED.fullmatch(text.strip(" .!?")) and numbers_in(text):
         put_asked(record, last.topic.name, f"Is that in each of the {last.times}, or one in all? Ask it of one alone.")
         return True
-    found = _LINE.fullmatch(text.strip(" .!?").replace("’", "'"))
+    found = _LINE.fullmatch(_TOO.sub("two", text.strip(" .!?").replace("’", "'")))
     count = _count(found) if found else 0
     if found is None or not 2 <= count <= MOST or not _of_these(found, last):
         return False
