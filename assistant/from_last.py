@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
+from assistant.asked_of_it import angle_of_it, bite_of, boxed, pitch_of_it
 from assistant.counted_anew import counted_again, counted_anew
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
@@ -113,8 +114,8 @@ _OF_AREA = {
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    works = (goes_on, put_to_it, last_in_unit, asked_after, priced, openings_told, sticks_of_it, _taped_across, _another_frame,
-             counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
+    works = (goes_on, put_to_it, last_in_unit, asked_after, angle_of_it, pitch_of_it, boxed, bite_of, priced, openings_told,
+             sticks_of_it, _taped_across, _another_frame, counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
     return goes_on_from(c, record, text, works)
 
 

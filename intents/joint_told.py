@@ -21,6 +21,7 @@ from solvers.slots import Parameter
 ERROR, CORNER = "angle off", "how far open"
 _KINDS = frozenset("angle number length plural".split())
 MOST_OFF, FURTHEST, STRAIGHT, SQUARE = 15, 60, 180, 90  # degrees: off, on a saw, of a corner
+LEAST_CORNER = 40  # degrees: what is less is what a piece was cut at
 _OFF = frozenset(
     "off out wrong error fat fatter shy askew adrift over under tight slack slop open skewed racked twisted missed misses missing"
     " proud short lean leans racking deviates".split()
@@ -57,7 +58,7 @@ def joint_told(chart: Chart, question: Question, parameters: Parameters) -> None
     places = {p.name: p for p in parameters}
     for row in every_size(chart, lambda reading: reading.kind in _KINDS):
         told = _told(chart, row)
-        given = _placed(chart, told, places) if told is not None else None
+        given = _placed(chart, told, places, question.topic == CORNER) if told is not None else None
         if given is None:
             continue
         topic = ERROR if "error" in given else CORNER
@@ -71,7 +72,7 @@ def joint_told(chart: Chart, question: Question, parameters: Parameters) -> None
 
 def _odd(topic: str, value: Angle) -> bool:
     """Whether an angle was given a place that it can't have: out of square by 2 is no error of 92 degrees."""
-    return value.value > MOST_OFF if topic == ERROR else value.value < MOST_OFF
+    return value.value > MOST_OFF if topic == ERROR else value.value < LEAST_CORNER
 
 
 def _closed(question: Question) -> bool:
@@ -111,7 +112,7 @@ def _kind(chart: Chart, reading: Reading, lead: Sequence[str], rest: Sequence[st
             return ""  # two cuts at 22.5
         if _is_face(size, lead, rest):
             return "faces"
-    if size > FURTHEST:
+    if size > FURTHEST or (size > MOST_OFF and "corner" in (*rest[:1], *lead[-1:])):
         return "corners" if size < STRAIGHT else None
     if size > MOST_OFF:
         return "settings"
@@ -137,13 +138,18 @@ def _from_square(chart: Chart, reading: Reading) -> bool:
     return not {"square", "ninety", "90", "right"}.isdisjoint(words) and len(words) > _FEW
 
 
-def _placed(chart: Chart, told: _Told, places: dict[str, Parameter]) -> dict[str, Heard] | None:
-    """The places of the quantities of a joint; None where two differ that should be one, or one has none."""
+def _placed(chart: Chart, told: _Told, places: dict[str, Parameter], opens: bool) -> dict[str, Heard] | None:
+    """The places of the quantities of a joint; None where two differ that should be one, or one has none.
+
+    `opens`: how far it is open is asked, of a corner that may have been told before: the pair was cut at 20.
+    """
     errors, settings, faces = (_once(group) for group in (told.errors, told.settings, told.faces))
     if errors is None or settings is None or faces is None:
         return None
     corners = _corners(chart, told.corners, settings, errors)
-    if corners is None or (errors and corners) or not (errors or corners) or (not settings and told.corners and errors):
+    if corners is None or (errors and corners) or not (errors or corners or (opens and settings)):
+        return None
+    if not settings and told.corners and errors:
         return None
     given: dict[str, Heard] = {}
     for name, group in (("error", errors), ("corner", corners), ("setting", settings), ("face", faces)):

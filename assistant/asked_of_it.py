@@ -1,0 +1,129 @@
+"""What is asked next of the thing just worked, by another topic: the angle of that roof, its boxes, what a screw bites.
+
+"And the angle with that?" after a rake, "boxes of 500, how many boxes" after nails, "what does a 3 inch screw leave in the stud"
+after layers: read as changes they would be a pitch, a box or a penetration of the question before.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.pending import Asked
+from assistant.record import blank, the_same
+from assistant.said_over import places_of
+from assistant.several import told_of
+from intents.expressions import expression
+from intents.matcher import read_as
+from intents.question import Question
+from solvers.quantities import Count, Length, Number, Pitch
+from solvers.slots import Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.record import Record
+
+_LEAD = r"\W*(?:(?:and|so|ok|okay|then|now|right|but|well|also)\W+)*"
+_THAT = r"(?:it|that|this|them|those|(?:the|that|this) (?:roof|rake|rafters?|gable|slope|hip|pitch|one))"
+_ANGLE = expression(
+    _LEAD + r"(?:which is |that['’]?s )?(?:(?:what about|how about|what['’]?s|what is|give me|and) )?"
+    r"(?:the |its )?(?:roof )?angle"
+    rf"(?: in degrees)?(?: (?:of|on|for|with|at|to|from level))?(?: {_THAT})?(?: (?:then|again|now|in degrees))*\W*"
+    rf"|{_LEAD}(?:what|which) angle (?:is|does|would|are|will) {_THAT}(?: (?:make|at|be|come to|in degrees))*\W*"
+    rf"|{_LEAD}(?:how many|what(?:['’]?s)?(?: is)?) (?:that in )?degrees(?: (?:is|are|of))?(?: {_THAT})?\W*",
+    re.IGNORECASE,
+)
+_PITCH = expression(
+    _LEAD + r"(?:which is |that['’]?s |which makes (?:it|that) )?what(?:['’]?s)? (?:the )?pitch(?: (?:is|in|of|for|on))*"
+    rf"(?: {_THAT})?(?: in)?(?: (?:12|twelve))?(?: (?:then|again|now))*\W*",
+    re.IGNORECASE,
+)
+_MANY_BOXES = expression(r"\bhow many (?:boxes|packs|packets|cartons|cases|bags|bundles|tubs|pails)\b", re.IGNORECASE)
+_SCREW = expression(
+    r"[\s-]*(?:inch(?:es)?|in|mm|\"|”)?[\s-]*(?:long )?(?:[a-z]+ )?(?:screws?|nails?|fasteners?|lags?|spikes?)\b", re.IGNORECASE
+)
+_BITES = expression(
+    r"\b(?:bites?|biting|leaves?|purchase|penetrat\w+|hold|holds|grabs?|sinks?|embed\w*"
+    r"|(?:gets?|goes?|go|left|end up|ends up|be|is) (?:in|into)(?: the)? (?:stud|studs|wood|framing|timber|post|joist))\b"
+    r"|\bin(?:to)? the (?:stud|studs|framing)\b",
+    re.IGNORECASE,
+)
+_ASKS = expression(r"\b(?:what|how (?:much|far|deep)|whats)\b", re.IGNORECASE)
+_WANTED = expression(r"\b(?:want|need|must|at least|minimum|how long|enough|what length|what size)\b", re.IGNORECASE)
+_OTHER = expression(r"\b(?:other|another|next|different|new|second)\b", re.IGNORECASE)
+_ROOF_ANGLE, _BY_LEGS, _TRIANGLE = "roof angle", "pitch from rise and run", "right triangle"
+
+
+def angle_of_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for the angle of the slope that the last question was told; then that is worked."""
+    last = c.last if c.pending is None else None
+    if last is None or not last.record.get("answer") or not _ANGLE.fullmatch(text) or last.topic.name == _ROOF_ANGLE:
+        return False
+    pitch = next((g for g in last.givens.values() if isinstance(g.value, Pitch) and g.source != "assumed"), None)
+    if last.topic.name == "hip or valley length" and "roof" not in text.lower():
+        return False  # the hip lies flatter than the roof
+    if pitch is None or last.record["answer"]["unit"] == "deg":  # what the saw is set to is an angle too
+        return False
+    return _worked(c, record, _ROOF_ANGLE, {"pitch": Given("pitch", pitch.value, "earlier", pitch.sure)})
+
+
+def pitch_of_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks for the pitch of the rise and run that the last question was told; then that is worked."""
+    last = c.last if c.pending is None else None
+    if last is None or last.topic.name != _TRIANGLE or not _PITCH.fullmatch(text):
+        return False
+    legs: dict[str, Given] = {name: last.givens[name] for name in ("rise", "run") if name in last.givens}
+    return legs.keys() == {"rise", "run"} and _worked(c, record, _BY_LEGS, legs)
+
+
+def boxed(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how many boxes of so many the things just counted take; then those are worked."""
+    last = c.last if c.pending is None else None
+    answer = last.record.get("answer") if last is not None else None
+    if last is None or not answer or answer["unit"] != "count" or last.topic.name in ("boxes", "take-off"):
+        return False
+    if not _MANY_BOXES.search(record["heard"]) or _OTHER.search(text) or len(places_of(text)) != 1:
+        return False
+    more = read_as(text, "boxes", c.parameters, wanted="box")
+    if more.givens.keys() != {"box"} or more.unplaced:
+        return False
+    count = Given("count", Count(Fraction(str(answer["value"])), "count", answer["text"]), "earlier")
+    box = Given("box", more.givens["box"].value, "asked")
+    _worked(c, record, "boxes", {"count": count, "box": box})
+    if record["outcome"] == "answered" and last.topic.name == "fasteners":  # and 18 battens is a change of the screws
+        counted, boxes = blank(record["heard"], record["via"], c.job, record["file"]), c.last
+        c.finish(counted, [c.worked(last, {**told_of(last), "box": box})], Question(last.topic.name))
+        if counted["outcome"] != "answered":
+            c.last, c.pending = boxes, None
+        elif c.last is not None:
+            c.last.text = last.text
+    return True
+
+
+def bite_of(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks what a screw of such a length bites behind the layers just told; then that is worked."""
+    last = c.last if c.pending is None else None
+    layers = last.givens.get("layers") if last is not None else None
+    places = places_of(text) if layers is not None else []
+    if layers is None or len(places) != 1 or not isinstance(places[0].value, Length | Number) or _WANTED.search(text):
+        return False
+    if not _SCREW.match(text[places[0].end :]) or not _BITES.search(text) or not _ASKS.search(text) or _OTHER.search(text):
+        return False
+    more = read_as(text, "fastener penetration", c.parameters, wanted="fastener")
+    long = more.givens.get("fastener")
+    if long is None or more.unplaced or more.givens.keys() != {"fastener"}:
+        return False
+    given = Given("fastener", long.value, "asked", long.sure)
+    return _worked(c, record, "fastener penetration", {"layers": Given("layers", layers.value, "earlier"), "fastener": given})
+
+
+def _worked(c: Conversation, record: Record, topic: str, known: dict[str, Given]) -> bool:
+    """Work a topic with what is known, saying what is as before; what was told with it is of the question before."""
+    before = {name: given if given.source == "asked" and name in ("box", "fastener") else Given(name, given.value, "earlier")
+              for name, given in known.items()}  # fmt: skip
+    metric = c.last.metric if c.last is not None else None
+    c.finish(record, [c.worked(Asked(c.topics[topic], {}, metric=metric), before)], Question(topic))
+    if record["outcome"] == "answered":
+        record["say"] = the_same(record) + record["say"]
+    return True
