@@ -11,13 +11,15 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.pending import Asked
+from assistant.piece_before import piece
 from assistant.record import blank, the_same
 from assistant.said_over import places_of
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question
-from solvers.quantities import Count, Length, Number, Pitch
+from intents.talk import numbers_in
+from solvers.quantities import Angle, Count, Length, Number, Pitch
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -40,6 +42,16 @@ _PITCH = expression(
     re.IGNORECASE,
 )
 _MANY_BOXES = expression(r"\bhow many (?:boxes|packs|packets|cartons|cases|bags|bundles|tubs|pails)\b", re.IGNORECASE)
+_BOX_OF = expression(r"\b(?:box|case|pack|packet|carton|bag|tub|pail)(?:es|s)? of $", re.IGNORECASE)
+_TO_A_BOX = expression(
+    r" (?:[a-z]+ )?(?:to|in|per|a|each) (?:an? |the |each )?(?:box|case|pack|packet|carton|bag|tub|pail)\b", re.IGNORECASE
+)
+_COME_UP = expression(  # how high do the bottom six of those come up
+    rf"{_LEAD}how (?:high|tall|far up) (?:do|does|will|would|are|is) (?:the )?(?:(?:first|bottom|lowest) )?"
+    r"(?P<n>\d{1,2}|[a-z]+)(?: (?:courses|rows))?(?: of (?:those|them|these|'?em|the courses))?"
+    r"(?: (?:come|go|get|reach|be|stand|take me|bring me|make))?(?: (?:up|to|up to|high|then|now))*\W*",
+    re.IGNORECASE,
+)
 _SCREW = expression(
     r"[\s-]*(?:inch(?:es)?|in|mm|\"|”)?[\s-]*(?:long )?(?:[a-z]+ )?(?:screws?|nails?|fasteners?|lags?|spikes?)\b", re.IGNORECASE
 )
@@ -52,6 +64,9 @@ _BITES = expression(
 _ASKS = expression(r"\b(?:what|how (?:much|far|deep)|whats)\b", re.IGNORECASE)
 _WANTED = expression(r"\b(?:want|need|must|at least|minimum|how long|enough|what length|what size)\b", re.IGNORECASE)
 _OTHER = expression(r"\b(?:other|another|next|different|new|second)\b", re.IGNORECASE)
+_TOLD = ("box", "fastener", "count", "spring")  # what these lines tell themselves
+_CROWN = expression(r"\bcrown\b", re.IGNORECASE)
+_OF_ONE_CORNER = ("miter for a corner", "corner in several pieces", "polygon")
 _ROOF_ANGLE, _BY_LEGS, _TRIANGLE = "roof angle", "pitch from rise and run", "right triangle"
 
 
@@ -86,10 +101,13 @@ def boxed(c: Conversation, record: Record, text: str) -> bool:
     if not _MANY_BOXES.search(record["heard"]) or _OTHER.search(text) or len(places_of(text)) != 1:
         return False
     more = read_as(text, "boxes", c.parameters, wanted="box")
-    if more.givens.keys() != {"box"} or more.unplaced:
+    heard = more.givens.get("box") or more.givens.get("count")  # a box of 12 tubes
+    place = places_of(text)[0]
+    of_a_box = _BOX_OF.search(text[: place.start]) or _TO_A_BOX.match(text[place.end :])
+    if heard is None or len(more.givens) > 1 or more.unplaced or ("box" not in more.givens and not of_a_box):
         return False
     count = Given("count", Count(Fraction(str(answer["value"])), "count", answer["text"]), "earlier")
-    box = Given("box", more.givens["box"].value, "asked")
+    box = Given("box", heard.value, "asked")
     _worked(c, record, "boxes", {"count": count, "box": box})
     if record["outcome"] == "answered" and last.topic.name == "fasteners":  # and 18 battens is a change of the screws
         counted, boxes = blank(record["heard"], record["via"], c.job, record["file"]), c.last
@@ -99,6 +117,39 @@ def boxed(c: Conversation, record: Record, text: str) -> bool:
         elif c.last is not None:
             c.last.text = last.text
     return True
+
+
+def height_of_some(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how high so many of the courses just laid out come; then that is worked, at their own exposure."""
+    last = c.last if c.pending is None else None
+    found = _COME_UP.fullmatch(text) if last is not None and last.record.get("answer") else None
+    if last is None or found is None or last.topic.name not in ("course layout", "height of courses"):
+        return False
+    said = [row.value for row in numbers_in(found["n"])]
+    lines = [last.record["answer"], *last.record["also"]]
+    each = next((line for line in lines if line["name"] == "exposure" and line["value"] is not None), None)
+    given = last.givens.get("exposure")
+    exposure = Length(Fraction(str(each["value"])), each["unit"], each["text"]) if each else given.value if given else None
+    if len(said) != 1 or not isinstance(said[0], Number) or exposure is None:
+        return False
+    known = {
+        "count": Given("count", Count(said[0].value, "count", found["n"]), "asked"),
+        "exposure": Given("exposure", exposure, "earlier"),
+    }
+    return _worked(c, record, "height of courses", known)
+
+
+def crown_on_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks of a crown lying flat on the corner just worked, by its spring; then that is worked."""
+    last = c.last if c.pending is None else None
+    places = places_of(text) if last is not None and last.topic.name in _OF_ONE_CORNER and _CROWN.search(text) else []
+    if len(places) != 1 or not isinstance(places[0].value, Angle | Number) or _OTHER.search(text):
+        return False
+    topic = c.topics["compound cut"]
+    spring = Angle(places[0].value.value, "deg", text[places[0].start : places[0].end])
+    known = {"spring": Given("spring", spring, "asked")}
+    corner = piece(c, topic, "corner", known, text)
+    return bool(corner) and _worked(c, record, topic.name, {**known, **corner})
 
 
 def bite_of(c: Conversation, record: Record, text: str) -> bool:
@@ -119,9 +170,9 @@ def bite_of(c: Conversation, record: Record, text: str) -> bool:
 
 
 def _worked(c: Conversation, record: Record, topic: str, known: dict[str, Given]) -> bool:
-    """Work a topic with what is known, saying what is as before; what was told with it is of the question before."""
-    before = {name: given if given.source == "asked" and name in ("box", "fastener") else Given(name, given.value, "earlier")
-              for name, given in known.items()}  # fmt: skip
+    """Work a topic with what the line tells and what is as before, saying that."""
+    own = {name for name, given in known.items() if given.source == "asked" and name in _TOLD}
+    before = {name: given if name in own else Given(name, given.value, "earlier") for name, given in known.items()}
     metric = c.last.metric if c.last is not None else None
     c.finish(record, [c.worked(Asked(c.topics[topic], {}, metric=metric), before)], Question(topic))
     if record["outcome"] == "answered":

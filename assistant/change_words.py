@@ -132,7 +132,16 @@ def one_for_another(text: str) -> re.Match[str] | None:
 
 
 _MEMBERS = expression(  # of a roof, which are no part of a question that does not name them
-    r"\bjacks?\b|\bbird'?s?[ -]?mouths?\b|\bcollar ties?\b|\bcripples?\b|\bking posts?\b|\bridge (?:beam|board)\b", re.IGNORECASE
+    r"\bcommon rafters?\b(?! (?:run|is|are|runs|has)\b|['’]s)|\bjacks?\b"
+    r"|\bbird'?s?[ -]?mouths?\b|\bcollar ties?\b|\bcripples?\b|\bking posts?\b|\bridge (?:beam|board)\b", re.IGNORECASE
+)
+
+
+_CROWN = expression(r"\bcrown\b|\bspring\b|\blying flat\b|\bflat on the saw\b|\bcompound\b", re.IGNORECASE)
+_OF_ONE_CORNER = ("miter for a corner", "corner in several pieces", "polygon", "how far open")
+_COSTS = expression(  # what they come to is asked of a price
+    r"\b(?:dollars?|bucks|quid|pounds a|euros?|cents|costs?|price|run (?:me|us)|set (?:me|us) back|c[ao]mes? too?|how much)\b",
+    re.IGNORECASE,
 )
 
 
@@ -143,12 +152,15 @@ def is_no_change(text: str, questions: list[Question], last: Asked) -> bool:
         return True  # and one spare is no new size, nor is the ladder that is asked about: is 24 foot long enough
     if (member := _MEMBERS.search(text)) and member[0].lower() not in last.text.lower():
         return True  # and the jacks at 24, after a hip
+    if _CROWN.search(text) and numbers_in(text) and last.topic.name in _OF_ONE_CORNER:
+        return True  # 38 degrees of spring are no corner
     if last.topic.name in ("cost", "weight") and _of_another_thing(text, last):
         return True
     if best is None or best.topic == last.topic.name:
         return False
     priced = any(parameter.kind is Money for parameter in last.topic.parameters)
-    money = any(isinstance(heard.value, Money) and heard.value.text[:1] in "$£€" for heard in best.givens.values())
+    prices = [heard.value for heard in best.givens.values() if isinstance(heard.value, Money)]
+    money = any(price.text[:1] in "$£€" or _COSTS.search(text) for price in prices)
     sums = best.complete and "sum" in best.givens and bool(_ADDS.match(text))
     return sums or (money and not priced)
 

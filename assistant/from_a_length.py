@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 _CUT = ("sloped length", "rake length", "hip or valley length", "right triangle", "tape arithmetic", "square check", "arc")
 _AND = r"\W*(?:(?:and|so|ok|okay|then|now)\W+)*"
 _GET = expression(
-    rf"{_AND}how many(?: of (?:them|those|these))?(?: (?:do|can|will|would|could) (?:i|we|you) (?:get|cut|make))?"
+    rf"{_AND}how many(?: of (?:them|those|these|'?em))?(?: (?:do|can|will|would|could) (?:i|we|you) (?:get|cut|make))?"
     r"(?: comes?)? (?:from|out of|off) (?:an?|each|one|every) (?P<n>[^,;?]+?)"
     r"(?:[ -]?(?P<unit>m|metres?|meters?|ft|foot|feet|mm))?(?:[ -]?(?:length|lengths|stick|board|piece|stock)|er)\W*",
     re.IGNORECASE,

@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
-from assistant.asked_of_it import angle_of_it, bite_of, boxed, pitch_of_it
+from assistant.asked_of_it import angle_of_it, bite_of, boxed, crown_on_it, height_of_some, pitch_of_it
 from assistant.counted_anew import counted_again, counted_anew
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
@@ -114,8 +114,9 @@ _OF_AREA = {
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    works = (goes_on, put_to_it, last_in_unit, asked_after, angle_of_it, pitch_of_it, boxed, bite_of, priced, openings_told,
-             sticks_of_it, _taped_across, _another_frame, counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
+    works = (goes_on, put_to_it, last_in_unit, asked_after, angle_of_it, pitch_of_it, boxed, bite_of, height_of_some, crown_on_it,
+             priced, openings_told, sticks_of_it, _taped_across, _another_frame, counted_anew, nails_of_it, courses_of_it,
+             of_the_coil)  # fmt: skip
     return goes_on_from(c, record, text, works)
 
 
@@ -242,6 +243,9 @@ def carried(base: Asked, parameters: Sequence[Parameter]) -> dict[str, Given]:
         kept = base.topic.parameter(name).slot.kept
         if kept and given.source != "assumed":
             known[kept] = given
+    even = base.record.get("answer") if base.topic.name == "course layout" else None
+    if even and even["name"] == "exposure":  # which the courses have, and not the most that was allowed
+        known["exposure"] = Given("exposure", Length(Fraction(str(even["value"])), even["unit"], even["text"]), "earlier")
     found = {
         p.name: Given(p.name, known[p.slot.kept].value, known[p.slot.kept].source)
         for p in parameters

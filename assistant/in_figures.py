@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from assistant.metric_talk import told_in_metric
 from assistant.said_over import Place, places_of
+from intents.expressions import expression
 from intents.number_words import SMALL, TENS
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
+_OF_EACH = expression(r"\s+(?:each|apiece|(?:an?|per) [a-z]+)\b", re.IGNORECASE)
 _PARTS = frozenset("halves thirds quarters eighths eights sixteenths sixteens thirty-seconds".split())
 
 
@@ -21,6 +24,8 @@ def in_figures(text: str, last: Asked) -> str:
         return text
     place = places[0]
     after = text[place.end :].lower().split()[:1]
+    if _OF_EACH.match(text[place.end :]):
+        return text  # seven forty nine a tube is a price
     if place.value.unit != "none" or _PARTS & set(after) or not (_hundreds(place) or (_digits(place) and told_in_metric(last))):
         return text
     return f"{text[: place.start]}{place.value.value}{text[place.end :]}"

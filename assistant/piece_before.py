@@ -105,7 +105,7 @@ def _ways(c: Conversation, topic: Topic, wanted: str, known: dict[str, Given], a
         if value is not None:
             yield {name: Given(name, value, "earlier")}
             return
-        if asked.times == 1:
+        if asked.times == 1 or role not in (*_FACE, *_AMOUNTS, "count"):
             yield from _of_givens(c, topic, parameter, role, asked)
 
 

@@ -37,7 +37,8 @@ MOST = 6  # pieces of one question that are taken so
 _ANOTHER = expression(r"\b(?:another|different|new|next|second|(?<!each )other(?! (?:side|end|way|corner|cut)))\b", re.IGNORECASE)
 _PLACES = expression(
     r"\b(?:garage|shed|dormer|porch|house|barn|cabin|deck|floor|fence|roof|gable|wall|soffit|attic|window|door|addition|carport"
-    r"|kitchen|bathroom|hall|bedroom|north|south|east|west|front|back(?! to\b)|bay|(?:left|right)(?=[ -](?:side|wall|hand|end)))"
+    r"|kitchen|bathroom|hall|bedroom|north|south|east|west|bay"
+    r"|(?:front|back)(?= (?:wall|side|gable|roof|porch|one|half))|(?:left|right)(?=[ -](?:side|wall|hand|end)))"
     r"(?:['’]s|s)?\b",
     re.IGNORECASE,
 )
