@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 from assistant.at_the_saw import JOINTS, SAW
 from assistant.pending import Asked
 from assistant.roles_alike import ANSWERS, OF_ONE_THING, ROLES, SEVERAL
+from assistant.said_over import stem
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.matcher import read_as
@@ -31,6 +32,14 @@ _AREAS = ("ft2", "m2")
 _FACE = ("wall length", "wall height", "openings")  # which tell an area together
 _LOADS = ("cost", "weight")
 _ON_SOFAR = (*_LOADS, "conversion", "boxes", SAW)  # which go on from what is before them
+_THING = expression(
+    r"\b(?:an?|per) (?P<each>[a-z]+)"
+    r"|\b(?:cost|price|weight) (?:of|for) (?:(?:the|my|some|all|of|those|these|that) )*(?P<of>[a-z]+)"
+)
+_ANY_THING = frozenset(  # which are no things of their own
+    "piece one unit pop go throw bit lot it that them those these this all everything each dollar buck quid pound kilo lb kg foot"
+    " square sq ft metre meter m hundred thousand couple".split()
+)
 _AT_THAT_PITCH = expression(r"\b(?:that|this|same|the same) (?:pitch|slope|angle)\b", re.IGNORECASE)  # and of nothing else of it
 _AGAIN = expression(r"\b(?:again|back to|same|anyway|that|those)\b", re.IGNORECASE)
 _AMOUNTS = frozenset(("area", "total", "cost length", "joint length"))  # of which there is more where there are several
@@ -52,7 +61,7 @@ def piece(c: Conversation, topic: Topic, wanted: str, known: dict[str, Given], t
         if asked.topic is topic:
             told = {name: Given(name, given.value, "earlier") for name, given in told_of(asked).items() if name not in known}
             return told if _AGAIN.search(text) and wanted in told and asked.times == 1 else {}
-        ways = [way for way in _ways(c, topic, wanted, known, asked) if way]
+        ways = [way for way in _ways(c, topic, wanted, known, asked, text) if way]
         if not ways:
             if _differs(topic, known, asked):
                 return {}  # it is of another roof, or wall
@@ -91,9 +100,13 @@ def legs_of(c: Conversation, asked: Asked) -> tuple[Given, Given] | None:
     return Given("rise", parts["rise"].value, "earlier"), Given("run", parts["run"].value, "earlier")
 
 
-def _ways(c: Conversation, topic: Topic, wanted: str, known: dict[str, Given], asked: Asked) -> Iterator[dict[str, Given]]:
+def _ways(
+    c: Conversation, topic: Topic, wanted: str, known: dict[str, Given], asked: Asked, text: str
+) -> Iterator[dict[str, Given]]:  # fmt: skip
     """Each way in which an earlier question tells what is wanted."""
-    for name in _instead(topic, wanted, known, asked):
+    if topic.name in _LOADS and _of_another_thing(text, asked):
+        return
+    for name in _instead(topic, wanted, known):
         parameter = next((p for p in topic.parameters if p.name == name), None)
         if parameter is None or name in known:
             continue
@@ -106,10 +119,21 @@ def _ways(c: Conversation, topic: Topic, wanted: str, known: dict[str, Given], a
             yield {name: Given(name, value, "earlier")}
             return
         if asked.times == 1 or role not in (*_FACE, *_AMOUNTS, "count"):
-            yield from _of_givens(c, topic, parameter, role, asked)
+            found = [*_of_givens(c, topic, parameter, role, asked)]
+            yield from found
+            if found:
+                return
 
 
-def _instead(topic: Topic, wanted: str, known: dict[str, Given], asked: Asked) -> list[str]:
+def _of_another_thing(text: str, asked: Asked) -> bool:
+    """Whether a price or a weight is of a thing that the earlier question was not about: at 30 a box, the cost of trim."""
+    answer = asked.record.get("answer") or {}
+    words = {stem(word) for word in re.findall(r"[a-z]+", f"{asked.text} {answer.get('name', '')} {asked.topic.name}".lower())}
+    named = (found["of"] or found["each"] for found in _THING.finditer(text.lower()))
+    return any(stem(noun) not in words and noun not in _ANY_THING for noun in named)
+
+
+def _instead(topic: Topic, wanted: str, known: dict[str, Given]) -> list[str]:
     """What is wanted, and what tells the same another way, by what the earlier question came to."""
     names = {p.name for p in topic.parameters}
     if topic.name in _LOADS:
@@ -118,8 +142,9 @@ def _instead(topic: Topic, wanted: str, known: dict[str, Given], asked: Asked) -
         return ["count"] if counted else ["area"] if per in ("FT2", "M2", "SQUARE") else ["length"]
     if wanted in ("area", "wall_length") and "area" in names and "wall_length" in names:
         return ["area", "courses"] if "courses" in names else ["area"]
-    alike = {"corner": "sides" if topic.name == "compound cut" else "turn"}
-    return [wanted, alike[wanted]] if wanted in alike else [wanted]
+    if wanted == "corner":  # of an octagon, its sides tell the corner
+        return ["sides", "corner"] if topic.name == "compound cut" else ["corner", "turn"]
+    return [wanted]
 
 
 def _role(topic: Topic, parameter: Parameter) -> str:

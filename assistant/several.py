@@ -45,11 +45,13 @@ TOGETHER = {
     "cladding boards": ("area", "wall"),
     "membrane rolls": ("area", "wall"), "sheets": ("area", "wall"), "soffit panels": ("run", "eave soffit side"),
 }  # fmt: skip
+_STICK = "pieces from a stick"  # of which so many give so many pieces
+_STICKS = ("stick", "batten", "length", "board", "footer", "plank", "bar")
 _ALIKE = {"them", "those", "these", "that", "it", "this", "em", "one", "ones", "same"}
 _N = r"(?P<n>\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a dozen|a pair|a couple)"
 _LEAD = (
     r"(?:(?:and|so|ok|well|but|now|then|also|oh|yes|yeah|no|sorry|(?:what|how) about|what if"
-    r"|make (?:it|that)|say|if|for|that'?s|with"
+    r"|make (?:it|that)|say|if|for|that'?s|with|got|have"
     r"|(?:actually )?(?:there(?:'?s| are| is| will be| were)|(?:we|i)(?:'?ve| have| need))(?: got)?)[ ,]+)*"
 )
 _ENDS = (
@@ -75,7 +77,8 @@ _PAIR = (
     r"|(?P<twice>double|twice|triple)(?: (?:it|that|them))?"
 )
 _ASKED = r"(?:how much|what)(?:['’]?s| is| are| do| does)?(?: (?:that|it|they|them))?(?: (?:come|comes) to)?"
-_TAIL = rf"(?:[ ,]+(?:{_ENDS}|both together|the two together|{_ASKED}))*"
+_PIECES = r"how many(?: pieces| pcs)?(?: (?:is|are) (?:that|there))?|total (?:pieces|pcs)"
+_TAIL = rf"(?:[ ,]+(?:{_ENDS}|both together|the two together|{_ASKED}|{_PIECES}))*"
 _TOO = expression(r"\b(?:too|to)(?= of (?:them|em|those|these)\b)", re.IGNORECASE)  # two, as it was heard
 _LINE = expression(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
@@ -112,6 +115,9 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
         before = last.givens[name].value
         more = replace(before, value=before.value * count, text="")
         c.finish(record, [c.worked(last, {**told_of(last), name: Given(name, more, "asked")})], Question(last.topic.name))
+    elif last.topic.name == _STICK and "sticks" not in last.givens:
+        sticks = Given("sticks", Count(Fraction(count), "count", str(count)), "asked")
+        c.finish(record, [c.worked(last, {**told_of(last), "sticks": sticks})], Question(last.topic.name))
     elif last.topic.name in _TIMES:
         stays = not (found["times"] or found["over"] or found["twice"])  # two walls are two, whatever is changed of them
         times = count if stays else Fraction(count)
@@ -219,6 +225,8 @@ def _of_these(found: re.Match[str], last: Asked) -> bool:
     named = next((found[name] for name in _NAMED if found[name]), "")
     if not named:
         return True
+    if last.topic.name == _STICK:
+        return named.lower() in _ALIKE or stem(named.lower()) in _STICKS
     words = {*(_TIMES.get(last.topic.name) or TOGETHER.get(last.topic.name, ("", ""))[1]).split()}
     said = {stem(token.text) for token in tokenize(last.text)}
     if found["alone"]:  # four rakes; two gables are none of a wall's

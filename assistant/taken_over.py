@@ -21,6 +21,7 @@ from assistant.record import Record, put_noted, the_same
 from assistant.said_over import Place, places_of
 from assistant.several import told_of
 from assistant.still_open import let_fall
+from intents.chart import LIGHT
 from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
@@ -43,6 +44,8 @@ _PLACES = expression(
     re.IGNORECASE,
 )
 _POINTED = expression(r"\b(?:that|this|those|these|same)\W+(?:\w+\W+)?$", re.IGNORECASE)
+_WHICH = expression(r"\b([a-z]+)\s+$")
+_NO_OTHER = frozenset("that this those these the a an same whole all my our your his their its each per every as is so".split())
 _ASKS = expression(r"\?|\b(?:how|what|whats|which|where|is it|are they|do i|will it|length of|number of)\b", re.IGNORECASE)
 _CHANGES = expression(  # which tells another value of what was asked before, and asks nothing else
     r"\b(?:now|changed?|instead|actually|really|sorry|wait|no|nope|make (?:it|that)|should|meant|only|wrong|after all)\b",
@@ -192,7 +195,12 @@ def _of_another(c: Conversation, text: str) -> bool:
     if _ANOTHER.search(text):
         return True
     before = " ".join(kept["heard"] for kept in c.records if kept["heard"] != text).lower()
-    named = [found for found in _PLACES.finditer(text) if not _POINTED.search(text[: found.start()])]
-    return any(found[0].lower().rstrip("s").rstrip("'’") not in before for found in named)
+    for found in _PLACES.finditer(text):
+        which = _WHICH.search(text[: found.start()].lower())
+        if which is not None and which[1] not in LIGHT | _NO_OTHER and which[1] not in before:
+            return True  # the lake wall
+        if not _POINTED.search(text[: found.start()]) and found[0].lower().rstrip("s").rstrip("'’") not in before:
+            return True
+    return False
 
 
