@@ -10,9 +10,11 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.bite_words import asks_its_bite
 from assistant.pending import Asked
 from assistant.piece_before import piece
 from assistant.record import blank, the_same
+from assistant.roles_alike import ALTERED
 from assistant.said_over import places_of
 from assistant.several import told_of
 from intents.expressions import expression
@@ -52,21 +54,13 @@ _COME_UP = expression(  # how high do the bottom six of those come up
     r"(?: (?:come|go|get|reach|be|stand|take me|bring me|make))?(?: (?:up|to|up to|high|then|now))*\W*",
     re.IGNORECASE,
 )
-_SCREW = expression(
-    r"[\s-]*(?:inch(?:es)?|in|mm|\"|”)?[\s-]*(?:long )?(?:[a-z]+ )?(?:screws?|nails?|fasteners?|lags?|spikes?)\b", re.IGNORECASE
-)
-_BITES = expression(
-    r"\b(?:bites?|biting|leaves?|purchase|penetrat\w+|hold|holds|grabs?|sinks?|embed\w*"
-    r"|(?:gets?|goes?|go|left|end up|ends up|be|is) (?:in|into)(?: the)? (?:stud|studs|wood|framing|timber|post|joist))\b"
-    r"|\bin(?:to)? the (?:stud|studs|framing)\b",
-    re.IGNORECASE,
-)
-_ASKS = expression(r"\b(?:what|how (?:much|far|deep)|whats)\b", re.IGNORECASE)
-_WANTED = expression(r"\b(?:want|need|must|at least|minimum|how long|enough|what length|what size)\b", re.IGNORECASE)
 _OTHER = expression(r"\b(?:other|another|next|different|new|second)\b", re.IGNORECASE)
 _TOLD = ("box", "fastener", "count", "spring")  # what these lines tell themselves
 _CROWN = expression(r"\bcrown\b", re.IGNORECASE)
 _OF_ONE_CORNER = ("miter for a corner", "corner in several pieces", "polygon")
+_SUPPOSES = expression(  # the peak joint alone is another question
+    r"\b(?:instead|rather|(?:say|suppose|if|what if) (?:it|that) (?:was|were|is)|make (?:it|that)|call it)\b", re.IGNORECASE
+)
 _ROOF_ANGLE, _BY_LEGS, _TRIANGLE = "roof angle", "pitch from rise and run", "right triangle"
 
 
@@ -152,14 +146,27 @@ def crown_on_it(c: Conversation, record: Record, text: str) -> bool:
     return bool(corner) and _worked(c, record, topic.name, {**known, **corner})
 
 
+def joint_instead(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line supposes another joint of a gable that was cut for another pitch; then that is worked."""
+    last = c.last if c.pending is None else None
+    if last is None or last.topic.name != "rounded pitch" or numbers_in(text) or not _SUPPOSES.search(text):
+        return False
+    kind = last.topic.parameter("joint").kind
+    named = [joint for joint in kind if str(joint.value) in text.lower()]  # type: ignore[attr-defined]
+    if len(named) != 1:
+        return False
+    c.finish(record, [c.worked(last, {**told_of(last), "joint": Given("joint", named[0], "asked")})], Question(last.topic.name))
+    return True
+
+
 def bite_of(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks what a screw of such a length bites behind the layers just told; then that is worked."""
     last = c.last if c.pending is None else None
     layers = last.givens.get("layers") if last is not None else None
     places = places_of(text) if layers is not None else []
-    if layers is None or len(places) != 1 or not isinstance(places[0].value, Length | Number) or _WANTED.search(text):
+    if layers is None or len(places) != 1 or not isinstance(places[0].value, Length | Number):
         return False
-    if not _SCREW.match(text[places[0].end :]) or not _BITES.search(text) or not _ASKS.search(text) or _OTHER.search(text):
+    if not asks_its_bite(text, places[0]) or _OTHER.search(text) or ALTERED.search(text):
         return False
     more = read_as(text, "fastener penetration", c.parameters, wanted="fastener")
     long = more.givens.get("fastener")
@@ -178,3 +185,6 @@ def _worked(c: Conversation, record: Record, topic: str, known: dict[str, Given]
     if record["outcome"] == "answered":
         record["say"] = the_same(record) + record["say"]
     return True
+
+
+OF_IT = (angle_of_it, pitch_of_it, boxed, bite_of, height_of_some, crown_on_it, joint_instead)  # tried in this order

@@ -10,6 +10,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from assistant.bite_words import asks_its_bite
 from assistant.meant_for import AT_MOST, Wanted
 from assistant.said_over import Place, places_of
 from intents.expressions import expression
@@ -152,6 +153,8 @@ def is_no_change(text: str, questions: list[Question], last: Asked) -> bool:
         return True  # and one spare is no new size, nor is the ladder that is asked about: is 24 foot long enough
     if (member := _MEMBERS.search(text)) and member[0].lower() not in last.text.lower():
         return True  # and the jacks at 24, after a hip
+    if "layers" in last.givens and "fastener" not in last.givens and any(asks_its_bite(text, place) for place in places_of(text)):
+        return True  # a 3 inch nail is no layer of 3 inches
     if _CROWN.search(text) and numbers_in(text) and last.topic.name in _OF_ONE_CORNER:
         return True  # 38 degrees of spring are no corner
     if last.topic.name in ("cost", "weight") and _of_another_thing(text, last):

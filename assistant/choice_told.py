@@ -21,10 +21,6 @@ _SAID = expression(
     r"(?:,? (?:then|again|instead|i should (?:say|have said)|i meant|i mean|now|actually|rather))*\W*",
     re.IGNORECASE,
 )
-JOINT = "joint"  # which of a gable's joints was cut for another pitch
-_SUPPOSES = expression(
-    r"\b(?:instead|rather|(?:say|suppose|if|what if) (?:it|that) (?:was|were|is)|make (?:it|that)|call it)\b", re.IGNORECASE
-)
 _HERE = expression(  # of this one, and not from here on: the fascia's square to the rake on this one
     r"^(?:and |but |so )*(?:the )?[a-z]+(?:['’]s| is) (?P<choice>[a-z ]+?) (?:on (?:this|that) one|this time|here)\W*$",
     re.IGNORECASE,
@@ -35,9 +31,7 @@ def choice_alone(text: str, last: Asked) -> str:
     """The choice that a line names and nothing else, where another was taken before; "" for any other line."""
     said = _SAID.fullmatch(_HERE.sub(r"\g<choice>", text))
     words = said["choice"].lower() if said else ""
-    joint = _SUPPOSES.search(text) is not None  # the peak joint alone is another question
-    found = (name for name, choice in _others(last) if words == str(choice.value))
-    return words if any(name != JOINT or joint for name in found) else ""
+    return words if any(words == str(choice.value) for _, choice in _others(last)) else ""
 
 
 def choice_told(wanted: Wanted, last: Asked) -> list[Question]:
@@ -53,5 +47,5 @@ def _others(last: Asked) -> Iterator[tuple[str, Choice]]:
     for parameter in last.topic.parameters:
         given = last.givens.get(parameter.name)
         taken = given.value if given is not None else parameter.default
-        if issubclass(parameter.kind, Choice) and parameter.name in (*BUILT, JOINT):  # and not what is asked, or in which unit
+        if issubclass(parameter.kind, Choice) and parameter.name in BUILT:  # and not what is asked, or in which unit
             yield from ((parameter.name, one) for one in parameter.kind if one is not taken)

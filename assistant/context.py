@@ -55,6 +55,7 @@ _SAYS = expression(
     re.IGNORECASE,
 )
 _ONE_NUMBER = expression(r"\W*(?:(?:and|no|at|so|ok|then|or|make it)\W+)*[\d./ -]+\W*", re.IGNORECASE)
+_PUTS_ON = expression(r"\W*(?:(?:and|ok|now|then|so)\W+)*(?:put|add|stick|fold|give (?:it|them)|change|make)\b", re.IGNORECASE)
 _OF_A_SIZE = expression(r"\W*(?:cover|exposure|wide|long|high|tall|deep|thick|centres|apart|gap|kerf|lap)\b", re.IGNORECASE)
 _ASKS = expression(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
@@ -179,7 +180,8 @@ def keep_in_mind(c: Conversation, record: Record, text: str, waited: Pending | N
     replied = asked is not None and asked.topic.name == record["topic"]
     stated = _states(text) and not replied and record["outcome"] != "noted"
     stated = stated and (record["outcome"] != "answered" or bool(_SAYS.search(text)))
-    stated = stated and not (c.last is not None and _ONE_NUMBER.fullmatch(text))  # which was asked about, and is no fact yet
+    asks_a_change = _ONE_NUMBER.fullmatch(text) or _PUTS_ON.match(text)  # which was asked about, and is no fact yet
+    stated = stated and not (c.last is not None and asks_a_change)
     if stated or (record["topic"] == "remember" and record["outcome"] == "noted"):
         c.told = [*c.told, text][-MOST:]
     elif record["outcome"] == "answered" and not any(given["from"] == "earlier" for given in record["givens"]):

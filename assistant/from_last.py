@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
-from assistant.asked_of_it import angle_of_it, bite_of, boxed, crown_on_it, height_of_some, pitch_of_it
+from assistant.asked_of_it import OF_IT
 from assistant.counted_anew import counted_again, counted_anew
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
@@ -17,7 +17,7 @@ from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_o
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
-from assistant.roles_alike import SEVERAL
+from assistant.roles_alike import ALTERED, NO_OPENINGS, SEVERAL
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
@@ -114,9 +114,8 @@ _OF_AREA = {
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    works = (goes_on, put_to_it, last_in_unit, asked_after, angle_of_it, pitch_of_it, boxed, bite_of, height_of_some, crown_on_it,
-             priced, openings_told, sticks_of_it, _taped_across, _another_frame, counted_anew, nails_of_it, courses_of_it,
-             of_the_coil)  # fmt: skip
+    works = (goes_on, put_to_it, last_in_unit, asked_after, *OF_IT, priced, openings_told, sticks_of_it, _taped_across,
+             _another_frame, counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
     return goes_on_from(c, record, text, works)
 
 
@@ -315,7 +314,7 @@ def _same_named(c: Conversation, topic: Topic, question: Question, text: str) ->
     named |= {"run"} & told.keys() if _COMMON.search(text) else set()  # of a hip, and then of the common rafter
     same = {p.name: told[p.label] for p in topic.parameters if p.label in named}
     layers = c.last.givens.get("layers")
-    if layers is not None and question.missing == ["layers"] and not _ANOTHER.search(text):
+    if layers is not None and question.missing == ["layers"] and not _ANOTHER.search(text) and not ALTERED.search(text):
         same["layers"] = layers
     known = carried(c.last, topic.parameters) if same else {}
     if not same or not set(question.missing) <= {*same, *known}:
@@ -375,7 +374,7 @@ def _covering(
     parameter = parameters.get("area") if area else parameters.get("count") if count else None
     if parameter is None or parameter.name in question.givens or question.missing or question.unplaced:
         return None
-    if area and c.last is not None and c.last.times == 1 and SEVERAL.search(text):
+    if area and c.last is not None and ((c.last.times == 1 and SEVERAL.search(text)) or NO_OPENINGS.search(text)):
         return None  # the squares for both of them, where the area is of one
     asks = c.ways(question)[0].worked.asks
     if not _ASKS_AREA.match(asks) if area else not asks.startswith("How many"):

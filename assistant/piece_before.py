@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Any
 
 from assistant.at_the_saw import JOINTS, SAW
 from assistant.pending import Asked
-from assistant.roles_alike import ANSWERS, OF_ONE_THING, ROLES, SEVERAL
+from assistant.roles_alike import ALTERED, ANSWERS, NO_OPENINGS, OF_ONE_THING, ROLES, SEVERAL
 from assistant.said_over import stem
 from assistant.several import told_of
 from intents.expressions import expression
@@ -53,7 +53,7 @@ def piece(c: Conversation, topic: Topic, wanted: str, known: dict[str, Given], t
     """What is wanted, from the last question that has it; nothing where two values could be it, or it is of another thing."""
     if _AT_THAT_PITCH.search(text) and ROLES.get((topic.name, wanted), wanted) not in ("pitch", "setting"):
         return {}
-    if wanted == "total" and _WHOLE.search(text):
+    if (wanted == "total" and _WHOLE.search(text)) or (wanted == "layers" and ALTERED.search(text)) or NO_OPENINGS.search(text):
         return {}
     for asked in [*reversed(c.earlier)][:BACK]:
         if stale(c, asked):

@@ -88,3 +88,14 @@ ANSWERS: dict[str, tuple[tuple[str, str], ...]] = {
 SEVERAL = expression(
     r"\b(?:both|the (?:pair|two)|all (?:two|three|four|five|six|\d+))\b(?! (?:ways|legs|ends|together))", re.IGNORECASE
 )
+# What is taken off, put on or put in another's place of what was told before, which then is no more as it was.
+ALTERED = expression(
+    r"\b(?:without|except|minus|less|skip\w*|leav\w+ (?:out|off)|drop\w*|tak(?:e|ing) (?:out|off)|lose|instead|extra|on top"
+    r"|added?|not counting|ignor\w+)\b",
+    re.IGNORECASE,
+)
+NO_OPENINGS = expression(
+    r"\b(?:without|except|minus|less|ignor\w+|forget\w*|not counting|leav\w+ (?:out|off)|no) (?:the |any |those |all )*"
+    r"(?:windows?|doors?|openings?)\b",
+    re.IGNORECASE,
+)

@@ -31,12 +31,12 @@ SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done ma
 
 def state_of(c: Conversation) -> State:
     """What a line may change of a conversation, besides the values of the job."""
-    return c.pending, c.last, c.points, c.just_kept, c.statements, c.waiting
+    return c.pending, c.last, c.points, c.just_kept, c.statements, c.waiting, c.earlier
 
 
 def put_back(c: Conversation, state: State) -> None:
     """Make a conversation what it was."""
-    c.pending, c.last, c.points, c.just_kept, c.statements, c.waiting = state  # type: ignore[assignment]
+    c.pending, c.last, c.points, c.just_kept, c.statements, c.waiting, c.earlier = state  # type: ignore[assignment]
 
 
 def take_shorter(
