@@ -180,7 +180,7 @@ def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:
         return False
     topic, shown = c.topics["trim sticks"], c.shown
     answer = shown if shown is not None and shown["unit"] in Length.units else answer  # both rakes, read off before it
-    if found["both"]:
+    if found["both"] or SEVERAL.search(record["heard"]):
         answer = next((line for line in c.last.record["also"] if line["name"].startswith("both ")), None)  # type: ignore[union-attr]
     if answer is None:
         return False

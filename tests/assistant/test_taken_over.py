@@ -54,6 +54,7 @@ def test_what_a_question_lacks_is_taken_over(lines: tuple[str, ...], topic: str 
         (WALL, "squares for the north wall"),
         (WALL, "how many squares on the other wall"),
         (WALL, "squares for both of them"),
+        ("hip on 9/12 run 14", "how many 16s for both"),
         (HIP, "now the shed roof, common rafter at 4/12"),
         (LAYERS, "on the other wall what does a 3 inch screw bite"),
         (LAYERS, "without the osb what does a 3 inch nail bite"),
@@ -80,6 +81,7 @@ def test_a_change_that_came_to_nothing_lets_nothing_be_taken() -> None:
     ("lines", "topic", "value"),
     [
         (("rake length, gable 24 wide, 8/12, no overhang", "what about the angle of it"), "roof angle", 33.69),
+        (("rake length, gable 24 wide, 8/12, 1 ft overhang", "how many 16 footers for both"), "trim sticks", 2),
         (("brace rises 900 mm over 2.9 m, how long", "which is what pitch in 12"), "pitch from rise and run", 3.724),
         ((NAILS, "boxes of 200, how many boxes"), "boxes", 3),
         ((NAILS, "boxes of 200, how many boxes", "12 courses"), "fasteners", 336),
