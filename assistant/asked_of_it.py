@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from assistant.bite_words import asks_its_bite
 from assistant.pending import Asked
-from assistant.piece_before import piece
+from assistant.piece_before import piece, stale
 from assistant.record import blank, the_same
 from assistant.roles_alike import ALTERED
 from assistant.said_over import places_of
@@ -102,7 +102,8 @@ def boxed(c: Conversation, record: Record, text: str) -> bool:
         return False
     count = Given("count", Count(Fraction(str(answer["value"])), "count", answer["text"]), "earlier")
     box = Given("box", heard.value, "asked")
-    _worked(c, record, "boxes", {"count": count, "box": box})
+    if not _worked(c, record, "boxes", {"count": count, "box": box}):
+        return False
     if record["outcome"] == "answered" and last.topic.name == "fasteners":  # and 18 battens is a change of the screws
         counted, boxes = blank(record["heard"], record["via"], c.job, record["file"]), c.last
         c.finish(counted, [c.worked(last, {**told_of(last), "box": box})], Question(last.topic.name))
@@ -177,11 +178,12 @@ def bite_of(c: Conversation, record: Record, text: str) -> bool:
 
 
 def _worked(c: Conversation, record: Record, topic: str, known: dict[str, Given]) -> bool:
-    """Work a topic with what the line tells and what is as before, saying that."""
+    """Work a topic with what the line tells and what is as before, saying that; not where that may be so no more."""
+    if c.last is None or stale(c, c.last):
+        return False
     own = {name for name, given in known.items() if given.source == "asked" and name in _TOLD}
     before = {name: given if name in own else Given(name, given.value, "earlier") for name, given in known.items()}
-    metric = c.last.metric if c.last is not None else None
-    c.finish(record, [c.worked(Asked(c.topics[topic], {}, metric=metric), before)], Question(topic))
+    c.finish(record, [c.worked(Asked(c.topics[topic], {}, metric=c.last.metric), before)], Question(topic))
     if record["outcome"] == "answered":
         record["say"] = the_same(record) + record["say"]
     return True
