@@ -13,10 +13,11 @@ from typing import TYPE_CHECKING
 from assistant.bite_words import asks_its_bite
 from assistant.pending import Asked
 from assistant.piece_before import piece, stale
-from assistant.record import blank, the_same
+from assistant.record import blank, put_asked, the_same
 from assistant.roles_alike import ALTERED
 from assistant.said_over import places_of
 from assistant.several import told_of
+from assistant.still_open import let_fall
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question
@@ -179,8 +180,11 @@ def bite_of(c: Conversation, record: Record, text: str) -> bool:
 
 def _worked(c: Conversation, record: Record, topic: str, known: dict[str, Given]) -> bool:
     """Work a topic with what the line tells and what is as before, saying that; not where that may be so no more."""
-    if c.last is None or stale(c, c.last):
+    if c.last is None:
         return False
+    if stale(c, c.last) and let_fall(c) is None:  # a line right before is asked about by whoever tries these
+        put_asked(record, "follow-up", "A number told since the last answer came to nothing: say all of that question in one go.")
+        return True
     own = {name for name, given in known.items() if given.source == "asked" and name in _TOLD}
     before = {name: given if name in own else Given(name, given.value, "earlier") for name, given in known.items()}
     c.finish(record, [c.worked(Asked(c.topics[topic], {}, metric=c.last.metric), before)], Question(topic))
