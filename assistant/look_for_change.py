@@ -21,7 +21,7 @@ from assistant.told_round import State, take_shorter
 from assistant.who_says_so import WHO, as_said, opened, told_in
 from intents.elsewhere import outside_of
 from intents.expressions import expression
-from solvers.quantities import Quantity
+from solvers.quantities import Money, Quantity
 from solvers.sums import Sum
 
 if TYPE_CHECKING:
@@ -29,7 +29,11 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
     from assistant.record import Record
 
+_PRICED = expression(r"[£$€]|\b(?:dollars|bucks|quid|euros?|cents)\b", re.IGNORECASE)
 _HOW_MANY = expression(r"\bhow many\b", re.IGNORECASE)
+_LETTING = frozenset(
+    "got only all carry carries stock stocks sell sells has does can could stretch go making make let lets wants use".split()
+)
 _SOLD = expression(r"\d['’]?s\b|\bfooters\b|\blengths\b", re.IGNORECASE)  # all they have is 12s
 
 
@@ -38,6 +42,8 @@ def look_for_change(c: Conversation, record: Record, text: str, before: State) -
     last: Asked | None = before[1]  # type: ignore[assignment]
     if last is None or before[0] is not None or not last.record.get("answer") or len(text) > LONGEST:
         return
+    if _PRICED.search(text) and not any(issubclass(parameter.kind, Money) for parameter in last.topic.parameters):
+        return  # £24.50 each is no weight
     refused = record["outcome"] == "declined" and c.last is not last and c.last is not None and c.last.topic is last.topic
     if refused or not fell(record, text, last) or outside_of(text) is not None:
         return
@@ -113,22 +119,7 @@ def fell(record: Record, text: str, last: Asked) -> bool:
 
 def _lets(text: str) -> bool:
     """Whether somebody says what is to be, and not what it comes to: says I can stretch to 7 3/8, is making us go to 12."""
-    return bool(
-        {*re.findall(r"[a-z]+", text.lower())}
-        & {
-            *"got only all carry carries stock stocks sell sells has does".split(),
-            "can",
-            "could",
-            "stretch",
-            "go",
-            "making",
-            "make",
-            "let",
-            "lets",
-            "wants",
-            "use",
-        }
-    )
+    return not _LETTING.isdisjoint(re.findall(r"[a-z]+", text.lower()))
 
 
 def _shown_nowhere(place: Place, last: Asked) -> bool:
