@@ -61,6 +61,8 @@ def _level_now(words: list[str]) -> bool:
 def _roofs_meet(words: list[str]) -> bool:
     """Whether the rafter is a hip or a valley by where it lies: the inside corner where two roofs meet."""
     roofs = [at for at, word in enumerate(words) if word == "roofs"]
+    if "rafter" in words and {"diagonal", "diagonally"} & {*words} and "corner" in words and "roof" not in words:
+        return True  # the rafter that goes diagonally to the corner
     return any({"meet", "meets", "join", "come"} & {*words[at + 1 : at + 3]} for at in roofs)
 
 

@@ -28,6 +28,7 @@ _WHATS = frozenset("what what's whats how".split())
 _MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge cartridges sausage sausages".split())
 _TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
+_CROWNS = frozenset("crown coving cove cornice cornices".split())
 _MEMBERS = frozenset("lintel lintels girder girders".split())
 _ROUNDED = frozenset(("rounding", "rounded"))
 _SEVERAL = frozenset("windows doors openings wdws".split())
@@ -168,6 +169,11 @@ def _holds_up(chart: Chart, _question: Question) -> bool:
     return not _MEMBERS.isdisjoint(chart.words)
 
 
+def _sprung(chart: Chart, _question: Question) -> bool:
+    """Whether trim that stands off the wall lies flat on the saw: then what it springs at tells the miter."""
+    return not _CROWNS.isdisjoint(chart.words) and "flat" in chart.words
+
+
 _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     **dict.fromkeys(_JOINTS, (_asks_a_gap_or_rounds,)),
     **dict.fromkeys(_FLAT, (_a_volume,)),
@@ -175,7 +181,7 @@ _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     "arc": (_off_the_ground,),
     "fastener length": (_takes_it_for_a_layer,),
     "tape arithmetic": (_bites,),
-    "air gap": (_holds_up,),
+    "air gap": (_holds_up,), "miter for a corner": (_sprung,),
     "boxes": (_one_holds_it,),
     "polygon": (_sides_let_fall,),
     "sealant": (_counted_tubes,),

@@ -197,8 +197,9 @@ def _told(chart: Chart, question: Question, run: Heard) -> list[str]:
     after = after or [word for word in chart.words[end : end + 1] if word in _WIDE]  # read as one slope: 28 foot across, 4 foot 8
     if before[:1] and before[0] in _BUILDINGS and not _WIDE.isdisjoint(after[:1]):
         before = before[:1]  # 7 ft above the plate and the building's 24 wide
-    if before[:1] == ["out"] and "level" in before[:3]:
-        return []  # held the level out 24 inches
+    to_ridge = chart.words[end : end + 2] == ["across", "to"] and not _RIDGES.isdisjoint(chart.words[end + 2 : end + 5])
+    if to_ridge or (before[:1] == ["out"] and "level" in before[:3]):
+        return []  # 9 foot 4 across to under the ridge; held the level out 24 inches
     near = {*before, *after}
     own = chart.words[start:end]
     if _half_is(chart.words[max(0, start - _HALF) : start]):

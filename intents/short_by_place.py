@@ -155,6 +155,11 @@ def _pitch(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     return ("in", 1) if rise and after == _TWELVE else None
 
 
+def _so_many_in_twelve(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """A question mark in the place of a rise: ?:12, ?/12."""
+    return ("what pitch in 12", 3) if words[at + 1] in (":", "/") and words[at + 2] == _TWELVE else None
+
+
 def _letters(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """O/hang, o/a and f/work: words that a slash shortens."""
     if words[at + 1] != "/":
@@ -230,6 +235,6 @@ def _opening_code(words: Words, at: int, said: set[str]) -> tuple[str, int] | No
 _RULES: dict[str, Rule] = {
     "l": _swung, "r": _swung, "h": _way, "w": _way, "d": _way, "a": _amps, "°": _degrees, "1": _one, "4": _all, "1st": _first,
     "2": _between, "+": _between, "cts": _apart, "cc": _apart, "crs": _apart, "ex": _from, "dp": _dew_point, "val": _valley,
-    "ch": _channel, "n": _pitch, "pitch": _pitch, "o": _letters, "f": _letters, "#": _number_sign, "=": _equal, "↑": _up,
-    "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
+    "ch": _channel, "n": _pitch, "pitch": _pitch, "?": _so_many_in_twelve, "o": _letters, "f": _letters,
+    "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
 }  # fmt: skip

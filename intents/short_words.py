@@ -12,9 +12,10 @@ WORDS = {
     for whole, shorts in {
         "degrees": "dg dgs degs", "marks": "mks mrks", "joist": "jst", "blocking": "blkg blkng", "kerf": "krf", "rise": "rse",
         "casing": "csg csng", "degrees c": "degc", "degrees f": "degf",
-        "overhang": "ohang", "opening": "opg", "openings": "opgs", "pickets": "pckts", "picket": "pckt", "peak": "pk",
+        "overhang": "ohang o'hang o'hng", "opening": "opg", "openings": "opgs", "pickets": "pckts", "picket": "pckt",
+        "peak": "pk", "crown": "coving covings",
         "clear": "clr", "equal": "eq", "house": "hse", "existing": "exist", "screws": "scws", "should": "shd", "net": "nett",
-        "balusters": "bals balstrs blstrs", "girth": "girht", "sticks": "stix", "fascia": "fsca", "underside": "u/s",
+        "balusters": "bals balstrs blstrs", "girth": "girht strtchout", "sticks": "stix", "fascia": "fsca", "underside": "u/s",
         "angle": "ang angl ∠", "diameter": "ø diam diamtr", "circumference": "circumf circ circum circumfrence",
         "perimeter": "perim perimtr", "downpipe": "dwnpipe dwnpp", "bottom": "botm bttm", "batten": "btn battn",
         "battens": "btns battns", "weatherboard": "wbd wboard", "weatherboards": "wbds wboards", "lengths": "lths lgts lnths",

@@ -31,6 +31,7 @@ _BOXES = frozenset("cabinet cupboard box carcass carcase bookcase drawer crate c
 _INSIDE = frozenset("shelf shelves inside between divider bottom clear internal".split())
 _STANDS = frozenset("tall high".split())
 _ON = frozenset("sill base slab floor counter bench plinth ledge step plate worktop".split())
+_IN_ALL, _TRIM = frozenset("altogether overall total".split()), frozenset("trim trims casing casings architrave board".split())
 _TOPS = frozenset("head top".split())
 
 
@@ -62,6 +63,17 @@ def around_it(line: Line) -> Told | None:
     of_it = right[:1] == ["of"] and right[1:2] != [] and right[1] in line.asks and right[1] not in line.beside(0)
     lid = not own.isdisjoint(STICKS) and not line.asks.isdisjoint(_LIDS) and bool(line.left[0]) and _LIDS.isdisjoint(line.left[0])
     return ((ADDED, ADDED_TWICE), False) if of_it or lid else None
+
+
+def trimmed(line: Line) -> Told | None:
+    """How wide a thing is with what is put on either side of it: trim 3 1/4 either side of a 35 7/8 window, altogether."""
+    if len(line.spans) != 2 or any(line.counts()) or line.twice(0) == line.twice(1) or line.asks.isdisjoint(_IN_ALL):
+        return None
+    trim = 0 if line.twice(0) else 1
+    own, right = line.beside(trim), line.right[trim]
+    of_it = {"of", "round"} & {*right[:4]} and not own.isdisjoint(_TRIM) and (LESS | PLAY).isdisjoint(own - _TRIM)
+    smaller = line.sizes[trim] * 2 < line.sizes[1 - trim]
+    return (tuple(ADDED_TWICE if n == trim else ADDED for n in (0, 1)), False) if of_it and smaller else None
 
 
 def within(line: Line) -> Told | None:

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from intents.sum_cues import Line
-from intents.sum_fitted import around_it, fitted, stands_on, within
+from intents.sum_fitted import around_it, fitted, stands_on, trimmed, within
 from intents.sum_listed import all_of_it, inside_out, listed
 from intents.sum_told import (
     Told,
@@ -39,7 +39,8 @@ _MIDDLE = frozenset("middle centre center centred centered".split())
 _BLADE = frozenset("blade kerf saw".split())
 _SHARED = frozenset("divide divided split third thirds quarter times twice double same".split())
 _SHAPES = (  # each tells a whole sum
-    halved, at_centres, centred, listed, difference, fitted, around_it, within, inside_out, stands_on, all_of_it, middle_of_rest,
+    trimmed, halved, at_centres, centred, listed, difference, fitted, around_it, within, inside_out, stands_on, all_of_it,
+    middle_of_rest,
 )  # fmt: skip
 
 

@@ -14,7 +14,7 @@ from itertools import pairwise
 
 from intents.sum_counts import BOTH as EACH
 from intents.sum_cues import QUESTIONS, STOPS, Line
-from intents.sum_fitted import around_it, fitted, left_of, stands_on, within
+from intents.sum_fitted import around_it, fitted, left_of, stands_on, trimmed, within
 from intents.sum_listed import all_of_it, inside_out, listed
 from intents.sum_outer import cut_off, far_side, missed_by, opening_for, outside_of_it
 from intents.sum_rules import RULES, both, from_to
@@ -336,6 +336,6 @@ def is_left(asked: Sequence[str]) -> bool:
 
 
 _SHAPES: tuple[Callable[[Line], Told | None], ...] = (
-    halved, at_centres, centred, listed, outside_of_it, opening_for, missed_by, far_side, cut_off, difference, fitted, around_it,
-    within, inside_out, left_of, stands_on, all_of_it, middle_of_rest, _story,
+    trimmed, halved, at_centres, centred, listed, outside_of_it, opening_for, missed_by, far_side, cut_off, difference, fitted,
+    around_it, within, inside_out, left_of, stands_on, all_of_it, middle_of_rest, _story,
 )  # fmt: skip
