@@ -15,7 +15,7 @@ Rule = Callable[[Words, int, set[str]], "tuple[str, int] | None"]
 _SWINGS = frozenset("saw saws stops stop swings swing mitre miter goes".split())
 _PLACES = frozenset(
     "plate ridge rdg peak corner floor flr ceiling clg centre center end wall post eave ground sill edge side face top bottom"
-    " outside inside rail stud beam joist door window btm".split()
+    " outside inside rail stud beam joist door window btm hd head legs".split()
 )
 _TAPED = frozenset("tape taped tapes measure measures measured corner corners".split())
 _SIZES = frozenset("' \" ft in mm cm m".split())
@@ -31,6 +31,8 @@ _ASKED, _LONG = frozenset("@ at ? : =".split()), frozenset("lg len length rafter
 _DEGREES = frozenset("deg degs degrees dg".split())
 _OPENINGS = frozenset("wdw wdws window windows dr drs door doors opg opgs opng opngs opening openings vent vents".split())
 _SPACED = frozenset("gap gaps space spaces spacing reveal reveals".split())
+_FOOTED = frozenset("gable gbl wall wl run span wide long roof plate deck board boards stock eave eaves rake ridge".split())
+_DIAGONAL = frozenset("diag diags diagonal diagonals corners x-corners".split())
 _FEET, _METRIC = frozenset("' ft foot feet".split()), frozenset("mm m cm metres millimetres".split())
 _TWELVE, MOST_RISE = "12", 24
 MOST_OFF, LEAST_CUT, RATIOS = 99, 200, (300,)  # 8/1250: so many at so long; 1/300 is of an attic
@@ -49,6 +51,8 @@ def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
         if at <= passed:
             continue
         rule = _RULES.get(token.text, _opening_code if token.text.isdecimal() else None)
+        if token.text == "-" and _tight(tokens, at):
+            rule = None  # 6-8
         whole, took = (rule(words, at + 2, said) if rule else None) or (token.text, 1)
         passed = at + took - 1
         if whole == token.text:
@@ -60,6 +64,12 @@ def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
             continue
         found += [Token(word, token.start, end) for word in whole.split()]
     return found
+
+
+def _tight(tokens: list[Token], at: int) -> bool:
+    """Whether a sign stands close to what is before and after it."""
+    inside = 0 < at < len(tokens) - 1
+    return inside and tokens[at - 1].end == tokens[at].start and tokens[at].end == tokens[at + 1].start
 
 
 def _sized(words: Words, at: int) -> bool:
@@ -118,7 +128,7 @@ def _between(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """From one place to another: plate 2 ridge; top+btm."""
     if words[at - 1] not in _PLACES or words[at + 1] not in _PLACES:
         return None
-    return ("to" if words[at] == "2" else "and"), 1
+    return ("and" if words[at] == "+" else "to"), 1
 
 
 def _apart(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
@@ -161,7 +171,9 @@ def _so_many_in_twelve(words: Words, at: int, said: set[str]) -> tuple[str, int]
 
 
 def _letters(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
-    """O/hang, o/a and f/work: words that a slash shortens."""
+    """O/hang, o/a and f/work: words that a slash shortens; 26f is so many feet."""
+    if words[at] == "f" and words[at - 1].isdecimal() and words[at + 1] in _FOOTED:
+        return "ft", 1
     if words[at + 1] != "/":
         return None
     whole = {("o", "hang"): "overhang", ("o", "a"): "overall", ("f", "work"): "formwork", ("o", "all"): "overall"}
@@ -185,14 +197,19 @@ def _up(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
 
 
 def _dash(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
-    """A dash that is none of a sum: "--", and one before money that follows a word."""
+    """A dash that is none of a sum: "--", and one before money that follows a word; openings are taken off a wall."""
     if words[at + 1] == "-":
         return ",", 2
+    taken = words[at + 1] in _OPENINGS or (words[at + 1].isdecimal() and words[at + 2] in _OPENINGS)
+    if taken and {"wall", "gable", "wl"} & said:
+        return "less", 1
     return (",", 1) if words[at + 1] in _CURRENCIES and words[at - 1].isalpha() else None
 
 
 def _crossed(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
-    """A tape pulled corner to corner, written with a cross: x-tape 40'1."""
+    """A tape pulled corner to corner, written with a cross: x-tape 40'1; and so many at a price: 38 bds x $21.75."""
+    if words[at + 1] in _CURRENCIES:
+        return "at", 1
     dash = words[at + 1] == "-"
     taped = words[at + 1 + dash] in _TAPED and not words[at - 1][-1:].isdecimal() and words[at - 1] not in _SIZES
     return ("diagonal", 2 + dash) if taped else None
@@ -209,8 +226,11 @@ def _tallied(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
 
 
 def _so_many(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
-    """So many of a length, as a cutting list has them: 8/1250."""
+    """So many of a length, as a cutting list has them: 8/1250; or the two sides of what is square: 4.8m/3.3m."""
     before, after = words[at - 1], words[at + 1]
+    sides = _sized(words, at) and after[:1].isdecimal() and not _DIAGONAL.isdisjoint(said)
+    if sides and after not in ("2", "4", "8", "12", "16", "32", "64"):
+        return "×", 1
     if not before.isdecimal() or not after.isdecimal() or not 1 < int(before) <= MOST_OFF:
         return None
     return ("at", 1) if int(after) >= LEAST_CUT and int(after) not in RATIOS and words[at - 2] not in _SIZES else None
@@ -234,7 +254,8 @@ def _opening_code(words: Words, at: int, said: set[str]) -> tuple[str, int] | No
 
 _RULES: dict[str, Rule] = {
     "l": _swung, "r": _swung, "h": _way, "w": _way, "d": _way, "a": _amps, "°": _degrees, "1": _one, "4": _all, "1st": _first,
-    "2": _between, "+": _between, "cts": _apart, "cc": _apart, "crs": _apart, "ex": _from, "dp": _dew_point, "val": _valley,
+    "2": _between, "+": _between, ">": _between, "cts": _apart, "cc": _apart, "crs": _apart, "ex": _from,
+    "dp": _dew_point, "val": _valley,
     "ch": _channel, "n": _pitch, "pitch": _pitch, "?": _so_many_in_twelve, "o": _letters, "f": _letters,
     "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
 }  # fmt: skip

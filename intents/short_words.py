@@ -13,7 +13,7 @@ WORDS = {
         "degrees": "dg dgs degs", "marks": "mks mrks", "joist": "jst", "blocking": "blkg blkng", "kerf": "krf", "rise": "rse",
         "casing": "csg csng", "degrees c": "degc", "degrees f": "degf",
         "overhang": "ohang o'hang o'hng", "opening": "opg", "openings": "opgs", "pickets": "pckts", "picket": "pckt",
-        "peak": "pk", "crown": "coving covings",
+        "peak": "pk", "crown": "coving covings", "windows": "wins", "heads": "hds", "head": "hd",
         "clear": "clr", "equal": "eq", "house": "hse", "existing": "exist", "screws": "scws", "should": "shd", "net": "nett",
         "balusters": "bals balstrs blstrs", "girth": "girht strtchout", "sticks": "stix", "fascia": "fsca", "underside": "u/s",
         "angle": "ang angl ∠", "diameter": "ø diam diamtr", "circumference": "circumf circ circum circumfrence",

@@ -82,7 +82,7 @@ _RARE = "wst w n sq dr lvl nth oh b × deg no".split()
 _WORDS |= {
     "rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded", "whts": "whats", "wots": "whats", "cnr": "corner",
 } | _without_vowels() | SHORT_WORDS  # fmt: skip
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, *_RARE, *SIGNS, "buy"))
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "lm", *_RARE, *SIGNS, "buy"))
 _ROOFED = frozenset("roof rake pitch slope gable rafter".split())
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
@@ -152,6 +152,8 @@ def _whole(words: list[str], at: int) -> str:
         return word if led or after == ":" else "how many"
     if word in _LINEAL:
         return "ft" if sized else "foot"
+    if word == "lm":
+        return "m" if sized else "metre"
     if word == "dr":
         few = before.isdecimal() and int(before) <= MOST_DOORS
         return "door" if few or after in _DOORS or led else word
