@@ -26,7 +26,7 @@ from solvers.slots import Given, Parameter
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
-BACK = 6  # questions that are looked at
+BACK = 2  # questions that are looked at: of 677 lines of talk none wanted one before them
 BY_RISE_AND_RUN = "pitch from rise and run"
 _AREAS = ("ft2", "m2")
 _FACE = ("wall length", "wall height", "openings")  # which tell an area together

@@ -42,7 +42,7 @@ LEAST_CODE, MOST_CODE = 1600, 9099  # 3040: 3-0 wide and 4-0 high
 
 def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
     """The tokens with such words and signs spelled out."""
-    if _RULES.keys().isdisjoint(said) and _OPENINGS.isdisjoint(said):
+    if said.isdisjoint(_CUES) and (_WIRED.isdisjoint(said) or "a" not in said):
         return tokens
     words = ["", "", *(token.text for token in tokens), "", "", "", ""]
     found: list[Token] = []
@@ -259,3 +259,4 @@ _RULES: dict[str, Rule] = {
     "ch": _channel, "n": _pitch, "pitch": _pitch, "?": _so_many_in_twelve, "o": _letters, "f": _letters,
     "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
 }  # fmt: skip
+_CUES = frozenset(_RULES.keys() - {"a"} | _OPENINGS)  # an article is a cue where a circuit is spoken of alone
