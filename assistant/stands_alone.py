@@ -16,6 +16,7 @@ from intents.phrases import compiled
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.quantities import Temperature, TemperatureChange
+from solvers.sums import Sum
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -27,6 +28,9 @@ MISSING = 0.35  # what the matcher charges for a piece that was not said; the la
 LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
 _ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
+_WHAT_IS = expression(
+    r"\W*(?:[a-z']+\W+){0,6}?what(?:['’]?s| is| does)\W+(?:(?:come|work out) to)?\W*(?:(?:come|work out) to)?\W*", re.IGNORECASE
+)
 _SMALL = frozenset("is at of the s now to only just really actually my our that about say were was be".split())
 _STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
 _CONVERSION, _FROST = "conversion", "frost tonight"
@@ -35,8 +39,9 @@ _OTHERWISE = "asked"  # the choice to have an answer told in another way
 
 def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wanted) -> bool:
     """Whether the line is rather a question of its own."""
-    if best is None or not best.words:
-        return False
+    summed = best is not None and last.topic.name != SUM and _sum_asked(best, wanted)
+    if best is None or summed or not best.words:
+        return summed
     into = best.topic == _CONVERSION and best.whole and _ASKS.search(wanted.rest)  # what's 5/16 in mm, after a gap of 5/16
     if into or _told_whole(best, more, last, wanted):
         return True
@@ -66,6 +71,15 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
+
+
+def _sum_asked(best: Question, wanted: Wanted) -> bool:
+    """Whether a line asks what a sum of all its numbers is, and nothing else: what's 5 foot 7 minus 10 1/4."""
+    heard = best.givens.get("sum") if best.topic == SUM and best.whole else None
+    if heard is None or not isinstance(heard.value, Sum) or not heard.value.all_said or wanted.led:
+        return False
+    rest = f"{wanted.lead}{wanted.rest}".replace(heard.text, " ", 1)
+    return rest != wanted.rest and not numbers_in(rest) and _WHAT_IS.fullmatch(rest) is not None
 
 
 def of_another_topic(c: Conversation, best: Question | None) -> bool:
