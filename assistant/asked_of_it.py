@@ -57,6 +57,7 @@ _COME_UP = expression(  # how high do the bottom six of those come up
 )
 _OTHER = expression(r"\b(?:other|another|next|different|new|second)\b", re.IGNORECASE)
 _TOLD = ("box", "fastener", "count", "spring")  # what these lines tell themselves
+_SQUARE = expression(r"\b(?:square|right[- ]angled?|normal)\b|\ban? (?:inside |outside )?corner\b", re.IGNORECASE)  # another
 _CROWN = expression(r"\bcrown\b", re.IGNORECASE)
 _OF_ONE_CORNER = ("miter for a corner", "corner in several pieces", "polygon")
 _SUPPOSES = expression(  # the peak joint alone is another question
@@ -139,7 +140,7 @@ def crown_on_it(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks of a crown lying flat on the corner just worked, by its spring; then that is worked."""
     last = c.last if c.pending is None else None
     places = places_of(text) if last is not None and last.topic.name in _OF_ONE_CORNER and _CROWN.search(text) else []
-    if len(places) != 1 or not isinstance(places[0].value, Angle | Number) or _OTHER.search(text):
+    if len(places) != 1 or not isinstance(places[0].value, Angle | Number) or _OTHER.search(text) or _SQUARE.search(text):
         return False
     topic = c.topics["compound cut"]
     spring = Angle(places[0].value.value, "deg", text[places[0].start : places[0].end])
