@@ -11,6 +11,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.bite_words import asks_its_bite
+from assistant.in_its_terms import counted_to
 from assistant.pending import Asked
 from assistant.piece_before import piece, stale
 from assistant.record import blank, put_asked, the_same
@@ -52,7 +53,10 @@ _TO_A_BOX = expression(
 _COME_UP = expression(  # how high do the bottom six of those come up
     rf"{_LEAD}how (?:high|tall|far up) (?:do|does|will|would|are|is) (?:the )?(?:(?:first|bottom|lowest) )?"
     r"(?P<n>\d{1,2}|[a-z]+)(?: (?:courses|rows))?(?: of (?:those|them|these|'?em|the courses))?"
-    r"(?: (?:come|go|get|reach|be|stand|take me|bring me|make))?(?: (?:up|to|up to|high|then|now))*\W*",
+    r"(?: (?:come|go|get|reach|be|stand|take me|bring me|make))?(?: (?:up|to|up to|high|then|now))*\W*"
+    rf"|{_LEAD}how (?:high|far up)(?: up)?(?:['’]?s| is| will| would"
+    rf"| does)?(?: the)? top (?:edge )?of (?:the )?(?P<nth>\d{{1,2}}(?:st|nd|rd|th)"
+    r"|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course|row))?(?: (?:be|come|come to|from the bottom))*\W*",
     re.IGNORECASE,
 )
 _OTHER = expression(r"\b(?:other|another|next|different|new|second)\b", re.IGNORECASE)
@@ -122,7 +126,8 @@ def height_of_some(c: Conversation, record: Record, text: str) -> bool:
     found = _COME_UP.fullmatch(text) if last is not None and last.record.get("answer") else None
     if last is None or found is None or last.topic.name not in ("course layout", "height of courses"):
         return False
-    said = [row.value for row in numbers_in(found["n"])]
+    words = found["n"] or counted_to(found["nth"])
+    said = [row.value for row in numbers_in(words)]
     lines = [last.record["answer"], *last.record["also"]]
     each = next((line for line in lines if line["name"] == "exposure" and line["value"] is not None), None)
     given = last.givens.get("exposure")
@@ -130,7 +135,7 @@ def height_of_some(c: Conversation, record: Record, text: str) -> bool:
     if len(said) != 1 or not isinstance(said[0], Number) or exposure is None:
         return False
     known = {
-        "count": Given("count", Count(said[0].value, "count", found["n"]), "asked"),
+        "count": Given("count", Count(said[0].value, "count", words), "asked"),
         "exposure": Given("exposure", exposure, "earlier"),
     }
     return _worked(c, record, "height of courses", known)

@@ -23,7 +23,8 @@ if TYPE_CHECKING:
 
 _LEAD = r"(?:(?:and|so|ok|now|then|what(?:'?s| is| are| about)|how much (?:is|are)|the total (?:of|for)|total (?:of|for))[ ,]+)*"
 _TWO = (
-    r"(?:(?:the|those|these) two|both|them both|them|the two of them|both of (?:them|those)"
+    r"(?:(?:the|those|these) two(?: lots| loads)?|both(?: (?:the )?(?:lots|loads))?|them both|them|the two of them"
+    r"|both of (?:them|those)"
     r"|both (?:the )?(?:walls|sides|ends|gables|rakes))"
 )
 _UNIT = r"(?: in (?P<unit>feet and inches|inches|feet|metric|mil|mm|millimet(?:re|er)s|met(?:re|er)s))?"
@@ -47,7 +48,9 @@ _MORE = expression(
     re.IGNORECASE,
 )
 _ANOTHER = expression(
-    r"\b(?:other|another|beside|next|second|lake|ramp|north|south|east|west|front|back|left|right|gable|one)\b", re.IGNORECASE
+    r"\b(?:other|another|beside|next|second|lake|ramp|north|south|east|west|front|back|left|right|gable|one"
+    r"|same (?:number|amount|count|again)(?: of)?)\b",
+    re.IGNORECASE,
 )
 _NO_SUM = ("deg", "in12", "percent", "degC", "degF", "yesno", "word", "ratio")  # which nobody adds
 _PAIR, _EACH_ITS_OWN = "rake length", "conversion"

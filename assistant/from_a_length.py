@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from math import ceil
 from typing import TYPE_CHECKING
 
 from assistant.metric_talk import told_in_metric
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
 
 # What is worked there is how long a piece is.
 _CUT = ("sloped length", "rake length", "hip or valley length", "right triangle", "tape arithmetic", "square check", "arc")
+_ROUND = "circle"
 _AND = r"\W*(?:(?:and|so|ok|okay|then|now)\W+)*"
 _GET = expression(
     rf"{_AND}how many(?: of (?:them|those|these|'?em))?(?: (?:do|can|will|would|could) (?:i|we|you) (?:get|cut|make))?"
@@ -89,13 +91,23 @@ def _piece_of(last: Asked) -> Length | None:
     return Length(Fraction(str(answer["value"])), answer["unit"])
 
 
+def _round_in_sticks(last: Asked, size: Length, many: int, stick: Length, words: str) -> str:
+    """The line as sticks of trim round the circle just worked, or so many; not where how they are cut makes other ones."""
+    count = Fraction(last.times) * many
+    whole, long = size.to("in").value * many, stick.to("in").value
+    each = whole / count
+    if count > 1 and (each > long or ceil(count / (long // each)) != ceil(whole / long)):
+        return ""
+    return f"trim sticks for {float(many * size.value):.2f} {size.unit}, {words} lengths"
+
+
 def _sticks_for(text: str, last: Asked) -> str:
     """The line as a whole question of so many of the piece just worked, where it asks how many sticks they take; "" otherwise.
 
     A piece that is longer than a stick is joined, and so is told by how much it comes to.
     """
     found, answer = _STICKS_FOR.fullmatch(text), last.record.get("answer")
-    if found is None or not answer or last.topic.name not in _CUT[:3] or answer["unit"] not in Length.units:
+    if found is None or not answer or last.topic.name not in (*_CUT[:3], _ROUND) or answer["unit"] not in Length.units:
         return ""
     said = numbers_in(f"{found['n']} {found['unit']}")
     if len(said) != 1 or not isinstance(said[0].value, Length):
@@ -103,6 +115,9 @@ def _sticks_for(text: str, last: Asked) -> str:
     them = (found["them"] or "one").lower().split()
     many = next((_MANY.get(word) or int(word) for word in them if word in _MANY or word.isdecimal()), 1)
     size = Length(Fraction(str(answer["value"])), answer["unit"])
+    if last.topic.name == _ROUND:
+        round_it = answer["name"].startswith("circumf")
+        return _round_in_sticks(last, size, many, said[0].value, f"{found['n']} {found['unit']}") if round_it else ""
     if size.to("in").value <= said[0].value.to("in").value:
         return f"cut {many} at {float(size.value):.2f} {size.unit} from {found['n']} {found['unit']} lengths, how many lengths"
     return f"trim sticks for {float(many * size.value):.2f} {size.unit}, {found['n']} {found['unit']} lengths"

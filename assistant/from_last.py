@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from assistant.asked_after import asked_after
+from assistant.asked_next import ASKED_NEXT
 from assistant.asked_of_it import OF_IT
 from assistant.counted_anew import counted_again, counted_anew
 from assistant.goes_on import goes_on
@@ -114,8 +115,8 @@ _OF_AREA = {
 
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
-    works = (goes_on, put_to_it, last_in_unit, asked_after, *OF_IT, priced, openings_told, sticks_of_it, _taped_across,
-             _another_frame, counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
+    works = (goes_on, put_to_it, last_in_unit, asked_after, *OF_IT, *ASKED_NEXT, priced, openings_told, sticks_of_it,
+             _taped_across, _another_frame, counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
     return goes_on_from(c, record, text, works)
 
 
@@ -277,6 +278,7 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
     if _POINTS & set(text.lower().strip("?.! ").split()):
         for parameter in (topic.parameter(name) for name in question.missing):
             is_that = set(parameter.label.split()) <= set(answer["name"].lower().split())
+            is_that = is_that and not answer["name"].startswith("change of ")  # how much longer it gets is no length of it
             if is_that and issubclass(parameter.kind, Quantity) and answer["unit"] in parameter.kind.units:
                 return _with(topic, parameter, parameter.kind(value, answer["unit"], answer["text"]))
     return (

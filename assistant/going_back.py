@@ -37,7 +37,8 @@ if TYPE_CHECKING:
 MOST = 12  # questions that can be gone back to, the last of each topic
 LONGEST = 180  # characters of such a line
 LONGEST_NAME = 4  # words of what is gone back to
-_SO = r"(?:ok|okay|right|so|now|and|then|well|but|alright|all right|anyway|anyways|anyhow|sorry|thanks|cheers|good|great|fine)"
+_SO = r"(?:ok|okay|right|so|now|and|then|well|but|alright|all right|anyway|anyways|anyhow|sorry|thanks|cheers|good|great"
+_SO += r"|grand|lovely|perfect|brilliant|fine)"
 _GO = (
     r"(?:let['’]?s|can we|could we|please|we|i|take me|jump|go|going|get|getting|want to|need to|if we|if i|"
     r"where was i|where were we)"
@@ -68,6 +69,11 @@ _REST = expression(
 )
 _ENDS = frozenset(
     "what whats how if at with for but only make and is was are it its use using on in to where which again".split()
+)
+_ASKED_HOW = expression(
+    r"(?P<how>how (?:much|far|long|high|many|wide|deep|big))(?: [a-z'’]+){0,6}?"
+    r"(?:[ ,]+(?P<rest>(?:on|with|at|for|if|but) .+))?",
+    re.IGNORECASE,
 )
 _FIRST = frozenset(("first", "beginning", "start", "original"))
 _SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again then before earlier from".split())
@@ -110,9 +116,20 @@ def goes_back(c: Conversation, record: Record, text: str) -> bool:
                 return False
             if named:
                 return _back_to(c, record, named, rest, sure=pattern in (_LINE, _ANYWAY))
+        by_ask = _by_what_it_asked(c, found["line"]) if pattern is _LINE else None
+        if by_ask is not None:
+            return _back_to(c, record, [by_ask[0]], by_ask[1], sure=True)
         if pattern is _LINE and found["that"]:
             return _to_none(c, record, found["line"])
     return False
+
+
+def _by_what_it_asked(c: Conversation, line: str) -> tuple[Asked, str] | None:
+    """The one earlier question that asked how much, or how far, as the line does, and what else that says: back to how much each
+    one loses on that ten in twelve."""
+    found = _ASKED_HOW.fullmatch(line.strip(" .!?"))
+    asked = [each for each in c.earlier if found is not None and f"{found['how']} ".lower() in f"{each.text} ".lower()]
+    return (asked[0], found["rest"] or "") if found is not None and len(asked) == 1 else None
 
 
 def _to_none(c: Conversation, record: Record, line: str) -> bool:

@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
 BACK = 2  # questions that are looked at: of 677 lines of talk none wanted one before them
 BY_RISE_AND_RUN = "pitch from rise and run"
+_BOTH_ENDS, _ENDS_OF_YEAR = ("end gap", "thermal movement"), {"hottest", "coldest", "extreme", "opposite"}
 _AREAS = ("ft2", "m2")
 _FACE = ("wall length", "wall height", "openings")  # which tell an area together
 _LOADS = ("cost", "weight")
@@ -105,6 +106,10 @@ def _ways(
 ) -> Iterator[dict[str, Given]]:  # fmt: skip
     """Each way in which an earlier question tells what is wanted."""
     if topic.name in _LOADS and _of_another_thing(text, asked):
+        return
+    ends = told_of(asked) if (topic.name, asked.topic.name) == _BOTH_ENDS and wanted in _ENDS_OF_YEAR else {}
+    if {"start", "end"} <= ends.keys() and not known.keys() & _ENDS_OF_YEAR:
+        yield {name: Given(name, ends[end].value, "earlier") for name, end in (("extreme", "start"), ("opposite", "end"))}
         return
     for name in _instead(topic, wanted, known):
         parameter = next((p for p in topic.parameters if p.name == name), None)

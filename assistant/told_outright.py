@@ -20,6 +20,7 @@ from assistant.opening_sized import side_told
 from assistant.pieces_added import leg_changed
 from assistant.pieces_changed import openings_counted, piece_changed
 from assistant.rather_than import rather_than
+from assistant.ratio_told import ratio_told
 from assistant.sheets_changed import sheets_changed
 from assistant.should_be import in_a_row
 from assistant.sweats_at import air_told, sweats_at
@@ -40,6 +41,7 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     leg_changed,  # make the 150 180, of a bent flashing
     piece_changed,  # the 41s are 43
     choice_told,  # flat grain
+    ratio_told,  # inspector wants 1/150
     rather_than,  # the strap is 1 1/2, not 3/4
     in_there,  # with 60 insulation in there
     for_old,  # 25 foam, not 50

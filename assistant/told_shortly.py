@@ -14,6 +14,7 @@ from assistant.at_a_pitch import at_a_pitch
 from assistant.choice_told import choice_alone
 from assistant.from_a_length import from_a_length
 from assistant.in_figures import in_figures
+from assistant.in_its_terms import in_its_terms
 from assistant.meant_for import said_bare
 from assistant.metric_talk import pounds_as_money
 from assistant.names import SUM
@@ -84,7 +85,7 @@ _WORD = expression(r"[A-Za-z]{4,}")
 _MENDED = frozenset(
     "degrees inches millimetres millimeters centimetres centimeters metres meters percent celsius fahrenheit metric nearest"
     " high wide long deep thick length width height area many much without instead about waste overhang exposure centres centers"
-    " square times third fourth fifth sixth seventh eighth window windows opening openings corner corners".split()
+    " square times hundred third fourth fifth sixth seventh eighth window windows opening openings corner corners".split()
 )
 _THEN_ASKS = expression(
     r"[,;.]?\s+(?:and |so |then )*(?:how (?:much|many|long|far|high|tall|heavy)|what(?:['’]?s| is)?(?: the)?) .*$", re.IGNORECASE
@@ -190,8 +191,11 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = _AT_ALL.sub(r"\1", _HOUSE.sub(r"\1 \2", _OUT_OF_A.sub(r"\1from a ", text) if last.topic.name in _CUT else text))
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
-    if waits:
-        return text
+    return text if waits else in_its_terms(text, last) or _in_fuller_words(text, last)
+
+
+def _in_fuller_words(text: str, last: Asked) -> str:
+    """The line after an answer in fuller words, where nothing waits for a reply."""
     if "overhang" in {parameter.label for parameter in last.topic.parameters} and "overhang" in text.lower():
         text = _LEVELLY.sub("", text)
     text = sum_in_talk(said_at_length(_without_the_ask(text, last), last), last)

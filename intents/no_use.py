@@ -13,11 +13,18 @@ from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Length
 
+_THICK = 4  # inches, at most, that sheets and slabs are
 _LOOSE = frozenset(("gable_height", "wall_length", "wall_height"))  # of a wall, where its area is told already
 # Of a topic: what has no use in it, told with the words to its left and right; @ is the quantity.
 _NO_USE = {
     "squares": expression(
         r"@ (?:of )?(?:exposure|exposed|showing|to the weather|reveal)\b|\b(?:exposure|showing)(?: of| is| at)? @"
+    ),
+    "weight": expression(  # whose own weight is told
+        r"@ (?:thick )?(?:mdf|ply(?:wood)?|osb|chipboard|particle ?board|plasterboard|drywall|gyprock|glass|slabs?"
+        r"|slates?|steel|marble"
+        r"|granite|cement ?board|fibre ?cement|fiber ?cement|sheathing|sheets?|boards?|panels?|hardboard|melamine"
+        r"|tiles?|pavers?)\b"
     ),
     "fall": expression(
         r"@ (?:of )?(?:flat |long |length |run )?(?:copper|flashing|metal|sill|gutter|lead|zinc|long)\b|@ (?:of )?flat\b"
@@ -33,10 +40,20 @@ def no_use(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) 
         return
     text = chart.text.lower()
     loose = {n: h.text for n, h in first.givens.items() if isinstance(h.value, Length) and n in _LOOSE}
+    told = {"count", "weight", "per"} <= first.givens.keys()
+    if first.topic == "weight" and told:
+        loose |= {n: h.text for n, h in first.givens.items() if n == "piece" and _thin(h.value)}
     idle = [one for one in {*first.unplaced, *loose.values()} if text.count(one.lower()) == 1]
     idle = [one for one in idle if words.search(text.replace(one.lower(), "@"))]
-    if len(idle) != 1 or not {*first.unplaced} <= {*idle} or (idle[0] in loose.values() and "area" not in first.givens):
+    if len(idle) != 1 or not {*first.unplaced} <= {*idle}:
+        return
+    if idle[0] in loose.values() and "area" not in first.givens and not (first.topic == "weight" and told):
         return
     first.givens = {n: h for n, h in first.givens.items() if loose.get(n) != idle[0]}
     first.unplaced, first.swaps, first.rival = [], [], False
     first.left = [*first.left, idle[0]]
+
+
+def _thin(value: object) -> bool:
+    """Whether a length is how thick a sheet or a slab may be."""
+    return isinstance(value, Length) and value.to("in").value <= _THICK

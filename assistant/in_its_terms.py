@@ -1,0 +1,283 @@
+"""What a line tells of the question before in words of the job, in the terms of its topic: "what if the pickets were 2 inch" is
+how wide a piece is, "inspector wants 1/150" the ratio, "I was reading the tape wrong, it's 2208" the diagonal as measured.
+
+Each is of one topic, or of those with one given, and tells one number alone; what tells more is read as it is.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.ratio_told import ratio_in
+from assistant.said_over import Place, places_of, stem, times_apart
+from intents.expressions import expression
+from intents.talk import numbers_in
+from solvers.quantities import Area, Length, Number, Temperature, Weight
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_LEAD = (
+    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|sorry|grand|great|wait|hang on|hold on|actually|also|what if"
+    r"|what about|how about|say|suppose|supposing|if)\W+)*"
+)
+_SO_WIDE = expression(  # of pieces in a row: what if the pickets were 2 inch
+    rf"{_LEAD}(?:(?:the|those|these|my|our|all the) )?(?P<thing>[a-z]+?)(?: (?:were|was|are|is|came(?: in)?|come)|['’]s|['’]re)"
+    r" (?:only |actually |really )?(?P<n>[^,;?]+?)(?: (?:wide|across|thick))?(?: (?:instead|then|each))?\W*",
+    re.IGNORECASE,
+)
+_PIECES = frozenset("picket slat baluster spindle board piece bar rail batten upright louver louvre".split())
+_ASKS_EXPOSURE = expression(  # what would the exposure be with twenty two
+    rf"{_LEAD}(?:what|how (?:much|big|large))(?:['’]?s|['’]?d| is| would| will| does| do)?(?: (?:the|my|each|i|we))?"
+    r" (?:exposure|reveal|gauge|course)s?(?: (?:be|come to|come out at|work out(?: at)?|get|is|have))*"
+    r" (?:with|at|for|on|in|using|if (?:there (?:were|was|are)|it (?:were|was)|i (?:did|do|had|have|went|go)(?: with| to)?))"
+    r" (?P<n>[^,;?]+?)(?: of (?:them|those|'?em)| courses| rows)?(?: (?:instead|then))?\W*",
+    re.IGNORECASE,
+)
+_IN_IT = expression(  # theres a patio door in it 6 foot by 6 foot 8, take that out
+    rf"{_LEAD}(?:there(?:['’]?s|['’]?ll be| is| are| was| will be)(?: also)?|(?:it|that|the|that wall"
+    rf"|the wall)(?:['’]s| has)(?: got)?"
+    r"|it['’]?s got|(?:i|we)['’]?(?:ve| have)?(?: got| have)?|(?:i |we )?forgot(?: about)?|got)"
+    r" (?P<n>an?|the|one|two|three|four|\d) (?:[a-z]+ ){0,2}?(?P<what>doors?|windows?|openings?|sliders?)"
+    r"(?: (?:in|on)(?: (?:it|there|that(?: one| wall)?|the wall|this wall))?)?,?(?: (?:that['’]?s|which is|is|at|of))? "
+    r"(?P<size>[^,;]*?(?:by|x|×)[^,;]*?)(?: each)?(?P<each>,? each)?(?: in (?:it|there))?"
+    r"[,;.]? (?:(?:and|so) )?(?:(?:can you |please )?(?:take|leave|knock|deduct|drop|subtract|lose)(?: (?:it|that|them|those))?"
+    r"(?: (?:out|off|away))?(?: (?:of|from) (?:it|that))?|(?:it|that|they|them)(?:['’]?s| comes?| has| have| needs?)? (?:to )?"
+    r"(?:come |comes |coming )?(?:out|off)|less (?:that|it|them))\W*",
+    re.IGNORECASE,
+)
+_READ_WRONG = expression(  # I was reading the tape wrong, it's 2208
+    r"(?P<wrong>[^\d]*?\b(?:tape|misread|read|reading|hooked|measured|measuring|pulled|pulling)\b[^\d]*?)[,;.–—-]+\s*"
+    r"(?:(?:and|so|it['’]?s|its|it is|it was|that['’]?s|make it|make that|call it|should be|it should be|it reads|i get|now"
+    r"|really|actually)\s+)*(?P<n>[^,;?]*\d[^,;?]*?)\W*",
+    re.IGNORECASE,
+)
+_ERRED = expression(
+    r"\b(?:wrong|misread|mistake|upside down|backwards|off the (?:burn|wrong)|wrong (?:end|side|edge|mark))\b", re.I
+)
+_OF_A_SIDE = expression(r"\b(?:height|width|side|sides|wide|high|tall|long|length|opening|jamb|head|leg)\b", re.IGNORECASE)
+_ONLY_SO_MUCH = expression(
+    r"\W*(?:(?:no|nope|sorry|oops|wait|hang on|hold on|ah|oh|actually|i meant?|it['’]?s|its|it is|make (?:it|that)|call it)\W+)+"
+    r"(?P<n>[\d.]+ ?(?:mm|cm|m)?)\W*",
+    re.IGNORECASE,
+)
+_STICKS = expression(  # got five of those, so how many bars altogether
+    rf"{_LEAD}(?:(?:i|we)(?:['’]?(?:ve|d)| have| had)? )?(?:got|have|with|there(?:['’]?s| are)) (?P<n>\d{{1,2}}|[a-z]+) of"
+    r" (?:those|them|these|'?em)(?: (?:lengths|sticks|bars|battens|boards))?[, ]+(?:and |so |then )*how many (?P<what>[a-z]+)"
+    r"(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
+    r"(?: (?:altogether|in all|all told|in total|total|all up|then))*\W*",
+    re.IGNORECASE,
+)
+_EASED = expression(  # ease it to 7 degrees
+    rf"{_LEAD}(?:(?:i|we)(?:['’]ll|['’]d)? )?(?:ease|knock|slacken|steepen|flatten|lay|tip|tilt|trim|nudge|bump|wind|back|shift)"
+    r" (?:it|that)(?: (?:off|down|up|back|out|over|in))? to (?P<n>[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
+_SAME_COUNT = expression(  # and the same number of 12 mil at 25 and a half kilo
+    rf"{_LEAD}(?:the )?same (?:number|amount|count|again|quantity|many)(?: again)? (?:of|in) [^,;?]*? at (?P<n>[^,;?]+?)"
+    r"(?: (?:each|apiece|a (?:sheet|board|piece|bag|length)))?\W*",
+    re.IGNORECASE,
+)
+_ONLY_PART = expression(  # we're only counting 900 sq ft of it
+    rf"{_LEAD}(?:(?:i|we|they|you)(?:['’](?:re|m|ll))?(?: are| am| will)?) (?:only |just )?(?:be )?(?:counting|doing"
+    rf"|covering|venting"
+    r"|cladding|siding|boarding|count|do|cover)(?: only| just)? (?P<n>[^,;?]+?) (?:of (?:it|that|them)|in the end|after all)\W*",
+    re.IGNORECASE,
+)
+_ALL_ROUND = expression(  # with a one foot overhang all the way around
+    rf"{_LEAD}(?:(?:with|at|allow|add|give it|there(?:['’]?s| is)|it['’]?s got"
+    rf"|it has) )?(?:an? )?(?P<n>[^,;?]+?) (?:of )?(?:overhang|eaves?)"
+    r"(?: all)?(?: the way)? (?:around|round|both ways)(?: (?:it|the roof|the house))?\W*",
+    re.IGNORECASE,
+)
+_PLACES = {
+    word: at
+    for at, word in enumerate(
+        "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth"
+        " sixteenth seventeenth eighteenth nineteenth twentieth".split(),
+        1,
+    )
+}
+_NTH = expression(  # and the twenty first course
+    rf"{_LEAD}(?:to |for |at )?(?:the )?(?:top of )?(?:the )?(?P<nth>\d{{1,3}}(?:st|nd|rd|th)"
+    rf"|(?:[a-z]+[ -])?(?:{'|'.join(_PLACES)}))"
+    r"(?: (?:one|course|row))?\W*",
+    re.IGNORECASE,
+)
+_CLIMBS = expression(  # if the humidity climbs to 80
+    rf"{_LEAD}(?:when )?the (?P<what>[a-z]+)(?:['’]s)? (?:climb(?:s|ed)?|ris(?:es|en)|rose|drop(?:s|ped)?|f[ae]ll(?:s"
+    rf"|en)?|go(?:es|ne)?"
+    r"|went|gets?|got|come|comes|came|creeps?|crept)(?: (?:up|down|back|out))? to (?P<n>[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
+_DOWN_THERE = expression(r"[ ,]+(?:down|up) (?:there|here)(?=\W*$)", re.IGNORECASE)
+_WHAT_ABOUT = expression(
+    r"\W*(?:(?:and|so|ok|then|now|or)\W+)*(?:what about|how about|what if it['’]?s|and if it['’]?s|if it was|make it|and|with)"
+    r" (?:an? |one )?(?P<n>[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
+_SIDES = ("side", "other_side")
+_BESIDE, _APART = 1.25, 1.5  # times as large: a size that is of one side, and of the other not
+_NEAR, _FAR = 1.02, 1.04  # of a diagonal, times as large; and of a side, which it is none of
+
+
+def in_its_terms(text: str, last: Asked) -> str:
+    """The line in the terms of the topic before it; "" where it stands for nothing else."""
+    ways = _BY_TOPIC.get(last.topic.name, ())
+    if fuller := next((fuller for way in ways if (fuller := way(text, last))), ""):
+        return fuller
+    eased = _EASED.fullmatch(text)
+    if eased is not None and _whole(eased["n"]):
+        return f"make it {eased['n']}"
+    climbs = _CLIMBS.fullmatch(text)
+    labels = {stem(word) for parameter in last.topic.parameters for word in parameter.label.split()}
+    if climbs is not None and _whole(climbs["n"]) and stem(climbs["what"].lower()) in labels:
+        return f"with the {climbs['what']} at {climbs['n']}"
+    opened = _IN_IT.fullmatch(text) if "openings" in {p.name for p in last.topic.parameters} else None
+    if opened is not None and numbers_in(opened["size"]):
+        many = "a" if opened["n"].lower() in ("the", "an", "one") else opened["n"]
+        return f"less {many} {opened['what']} {opened['size']}{' each' if opened['each'] else ''}"
+    part = _ONLY_PART.fullmatch(text)
+    areas = [given for given in last.givens.values() if isinstance(given.value, Area)]
+    place = _whole(part["n"]) if part is not None else None
+    if part is not None and place is not None and isinstance(place.value, Area) and len(areas) == 1:
+        return f"make it {part['n']}"
+    warm = [given for given in last.givens.values() if isinstance(given.value, Temperature)]
+    if len(warm) == 1 and len(numbers_in(text)) == 1:
+        return _DOWN_THERE.sub("", text) if _DOWN_THERE.search(text) else ""
+    return ""
+
+
+def _whole(words: str) -> Place | None:
+    """The one number that these words are, and nothing else."""
+    places = places_of(words)
+    return places[0] if len(places) == 1 and (places[0].start, places[0].end) == (0, len(words)) else None
+
+
+def _so_wide(text: str, last: Asked) -> str:
+    """How wide a piece is: a whole number with no unit may be how many there are."""
+    found = _SO_WIDE.fullmatch(text)
+    place = _whole(found["n"]) if found is not None else None
+    thing = stem(found["thing"].lower()) if found is not None else ""
+    if found is None or place is None or "width" not in last.givens or (thing not in last.things and thing not in _PIECES):
+        return ""
+    sized = isinstance(place.value, Length) or place.value.value.denominator != 1
+    return f"pieces {found['n']} wide" if sized and thing in _PIECES else ""
+
+
+def _so_many_courses(text: str, last: Asked) -> str:
+    """How many courses there are to be, where the exposure is what is asked."""
+    found = _ASKS_EXPOSURE.fullmatch(text)
+    place = _whole(found["n"]) if found is not None else None
+    if found is None or place is None or place.value.unit != "none" or place.value.value.denominator != 1:
+        return ""
+    return f"what with {found['n']} courses" if place.value.value > 1 else ""
+
+
+def _by_ratio(text: str, last: Asked) -> str:
+    """The ratio that a line tells, whoever wants it."""
+    told = ratio_in(text)
+    return f"make it {told}" if told else ""
+
+
+def _as_measured(text: str, last: Asked) -> str:
+    """The diagonal as it really measures: said to have been read wrong, or so near to it that it is nothing else."""
+    found = _READ_WRONG.fullmatch(text)
+    if found is not None and _ERRED.search(found["wrong"]) and _whole(found["n"]):
+        if _OF_A_SIDE.search(found["wrong"]):
+            return _of_the_near_side(found["n"], last) or f"no, {found['n']}"
+        return f"the diagonal is {found['n']}"
+    only, given = _ONLY_SO_MUCH.fullmatch(text), last.givens.get("diagonal")
+    place = _whole(only["n"].strip()) if only is not None else None
+    was = given.value if given is not None else None
+    if only is None or place is None or not isinstance(was, Length):
+        return ""
+    value = Length(place.value.value, place.value.unit if isinstance(place.value, Length) else was.unit).to("in").value
+    sides = [last.givens[name].value.to("in").value for name in ("side", "other_side") if name in last.givens]
+    if value <= 0 or times_apart(value, was.to("in").value) > _NEAR or any(times_apart(value, side) < _FAR for side in sides):
+        return ""
+    return f"the diagonal is {only['n']}"
+
+
+def _of_the_near_side(words: str, last: Asked) -> str:
+    """A size as that of the one side it is near to, and of which the other is far."""
+    place = _whole(words)
+    was = {name: given.value for name, given in last.givens.items() if name in _SIDES and isinstance(given.value, Length)}
+    if place is None or len(was) != len(_SIDES) or place.value.value <= 0:
+        return ""
+    unit = place.value.unit if isinstance(place.value, Length) else ""
+    apart = {
+        name: times_apart(Length(place.value.value, unit or side.unit).to("in").value, side.to("in").value)
+        for name, side in was.items()
+    }
+    near = min(apart, key=apart.__getitem__)
+    if apart[near] > _BESIDE or any(times < _APART for name, times in apart.items() if name != near):
+        return ""
+    told = {name: f"{float(side.value):g} {side.unit}" for name, side in was.items()}
+    told[near] = f"{words}{'' if unit else f' {was[near].unit}'}"
+    if last.topic.name == "square check":
+        return f"make it {told['side']} by {told['other_side']}"
+    return f"other side {told[near]}" if near == "other_side" else ""
+
+
+def _other_frame(text: str, last: Asked) -> str:
+    """Another size of one side: what about 3 foot, of one 3 foot 6 by 8."""
+    found = _WHAT_ABOUT.fullmatch(text)
+    return _of_the_near_side(found["n"], last) if found is not None else ""
+
+
+def _sticks_in_all(text: str, last: Asked) -> str:
+    """So many of the sticks, whose pieces are asked for; not where it is sticks that are asked."""
+    found = _STICKS.fullmatch(text)
+    count = _whole(found["n"]) if found is not None else None
+    if found is None or count is None or stem(found["what"].lower()) in ("stick", "length"):
+        return ""
+    return f"{found['n']} of those sticks"
+
+
+def counted_to(nth: str) -> str:
+    """How many there are up to the one that a word of its place tells: the seventh, the 7th, the twenty first."""
+    tens, _, one = nth.lower().replace("-", " ").rpartition(" ")
+    digits = re.match(r"\d+", one)
+    counted = int(digits[0]) if digits else _PLACES.get(one, 0)
+    more = numbers_in(tens)
+    if tens and (len(more) != 1 or not isinstance(more[0].value, Number) or not counted):
+        return ""
+    return str(int(more[0].value.value) + counted if tens else counted) if counted else ""  # type: ignore[union-attr]
+
+
+def _up_to_the_nth(text: str, last: Asked) -> str:
+    """How many courses there are up to the one told: and the twenty first."""
+    found = _NTH.fullmatch(text)
+    count = counted_to(found["nth"]) if found is not None else ""
+    return f"make it {count} courses" if count else ""
+
+
+def _overhang_round(text: str, last: Asked) -> str:
+    """The overhang of a roof, all round as it is taken."""
+    found = _ALL_ROUND.fullmatch(text)
+    return f"with {found['n']} overhang" if found is not None and _whole(found["n"]) else ""
+
+
+def _each_otherwise(text: str, last: Asked) -> str:
+    """What each weighs or costs of as many others."""
+    found = _SAME_COUNT.fullmatch(text) if "count" in last.givens else None
+    place = _whole(found["n"]) if found is not None else None
+    if found is None or place is None:
+        return ""
+    return f"and at {found['n']}" if last.topic.name != "weight" or isinstance(place.value, Weight) else ""
+
+
+_BY_TOPIC = {
+    "equal spacing": (_so_wide,),
+    "course layout": (_so_many_courses,),
+    "vent area": (_by_ratio,),
+    "out of square": (_as_measured,),
+    "square check": (_other_frame,),
+    "pieces from a stick": (_sticks_in_all,),
+    "roof area": (_overhang_round,),
+    "height of courses": (_up_to_the_nth,),
+    "weight": (_each_otherwise,),
+    "cost": (_each_otherwise,),
+}
