@@ -49,6 +49,12 @@ _BOXES = (  # at 32 screws a sheet how many boxes of a hundred is that
         re.IGNORECASE,
     ),
 )
+_EACH_IN_ALL = expression(  # at 32 screws a sheet how many screws is that
+    rf"{_LEAD}(?:at |with |using |if (?:it['’]?s|i use|we use) |it['’]?s |allow(?:ing)? |say )?(?P<each>\d+|[a-z -]+?)"
+    rf" {_FIXINGS} {_FOR_EACH} (?P<thing>[a-z]+)[, ]+(?:and |so |then )*how many(?: {_FIXINGS})?{_IS_THAT}"
+    r"(?:(?:altogether|in all|all told|in total|total)\W*)?",
+    re.IGNORECASE,
+)
 _SHOULD = expression(  # and what should it measure
     rf"{_LEAD}what (?:should|ought|would|must) (?:it|that|the (?:diagonal|tape|frame|lining|corner to corner)|they"
     rf"|(?P<one>(?:an?|one|the)"
@@ -101,13 +107,14 @@ _MATCHING = expression(
     re.IGNORECASE,
 )
 _BESIDE, _APART = 1.25, 1.5  # times as large: a size that is of one side, and of the other not
+LONGEST = 160  # characters of such a line
 _OTHER = expression(r"\b(?:other|another|next|different|second)\b", re.IGNORECASE)
 _FRAMES = ("out of square", "square check")
 
 
 def boxes_of_each(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks how many boxes it takes at so many for each of what was just counted; then those are worked."""
-    last = c.last if c.pending is None else None
+    last = c.last if _short(c, text) else None
     answer = last.record.get("answer") if last is not None else None
     found = next((match for shape in _BOXES if (match := shape.fullmatch(text))), None) if answer else None
     if last is None or not answer or found is None or answer["unit"] != "count" or _OTHER.search(text):
@@ -120,9 +127,24 @@ def boxes_of_each(c: Conversation, record: Record, text: str) -> bool:
     return _worked(c, record, "boxes", {"count": count}, told)
 
 
+def fixings_in_all(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how many screws it takes at so many for each of what was just counted; then those are worked."""
+    last = c.last if _short(c, text) else None
+    answer = last.record.get("answer") if last is not None else None
+    found = _EACH_IN_ALL.fullmatch(text) if answer else None
+    if last is None or not answer or found is None or answer["unit"] != "count":
+        return False
+    each = _number(found["each"])
+    if each is None or stem(found["thing"].lower()) not in {stem(word) for word in answer["name"].lower().split()}:
+        return False
+    count = Count(Fraction(str(answer["value"])), "count", answer["text"])
+    told = {"many": Number(each, "none", found["each"]), "number_done": Count(Fraction(1), "count", "1")}
+    return _worked(c, record, "by the same rate", {"number": count}, told)
+
+
 def should_measure(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks what a frame that was measured, or one with one side other, should be corner to corner."""
-    last = c.last if c.pending is None else None
+    last = c.last if _short(c, text) else None
     found = _SHOULD.fullmatch(text) or _TO_BE.fullmatch(text) if last is not None and last.topic.name in _FRAMES else None
     if last is None or found is None or not {"side", "other_side"} <= last.givens.keys():
         return False
@@ -149,7 +171,7 @@ def should_measure(c: Conversation, record: Record, text: str) -> bool:
 
 def vents_of_a_size(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks how many vents of a free area make up what was just worked; then that is read off it."""
-    last = c.last if c.pending is None and c.last is not None and c.last.topic.name == "vent area" else None
+    last = c.last if c.last is not None and c.last.topic.name == "vent area" and _short(c, text) else None
     found = _VENTS.fullmatch(text) if last is not None and last.record.get("answer") else None
     number = _number(found["n"]) if found is not None else None
     if last is None or found is None or number is None:
@@ -163,7 +185,7 @@ def vents_of_a_size(c: Conversation, record: Record, text: str) -> bool:
 
 def straps_in_all(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line tells how high the wall is, and asks how much strapping that is in all."""
-    last = c.last if c.pending is None and c.last is not None and c.last.topic.name == "strapping" else None
+    last = c.last if c.last is not None and c.last.topic.name == "strapping" and _short(c, record["heard"]) else None
     found = _STRAPS_LONG.fullmatch(record["heard"]) if last is not None and last.record.get("answer") else None
     places = places_of(found["n"]) if found is not None else []
     if last is None or found is None or len(places) != 1 or (places[0].start, places[0].end) != (0, len(found["n"])):
@@ -180,7 +202,7 @@ def straps_in_all(c: Conversation, record: Record, text: str) -> bool:
 
 def pitch_of_degrees(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for the slope that was told in degrees as so many in twelve; then that is worked."""
-    last = c.last if c.pending is None else None
+    last = c.last if _short(c, text) else None
     answer = last.record.get("answer") if last is not None else None
     if last is None or not answer or not _IN_TWELVE.fullmatch(text):
         return False
@@ -192,7 +214,7 @@ def pitch_of_degrees(c: Conversation, record: Record, text: str) -> bool:
 
 def roof_at_that_pitch(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks the roof area of a plan at the pitch that was just told, or worked; then that is worked."""
-    last = c.last if c.pending is None else None
+    last = c.last if _short(c, text) else None
     answer = last.record.get("answer") if last is not None else None
     if last is None or not answer or not (_SAME_PITCH.search(text) and _ROOF_AREA.search(text)):
         return False
@@ -206,6 +228,11 @@ def roof_at_that_pitch(c: Conversation, record: Record, text: str) -> bool:
     if record["outcome"] == "answered":
         record["say"] = the_same(record) + record["say"]
     return True
+
+
+def _short(c: Conversation, text: str) -> bool:
+    """Whether nothing waits for a reply, and the line is no longer than such a line is."""
+    return c.pending is None and len(text) <= LONGEST
 
 
 def _number(words: str) -> Fraction | None:
@@ -256,6 +283,7 @@ def _read_with(c: Conversation, record: Record, told: dict[str, Given], name: st
 
 ASKED_NEXT = (
     boxes_of_each,
+    fixings_in_all,
     should_measure,
     vents_of_a_size,
     straps_in_all,

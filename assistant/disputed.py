@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant import acts
@@ -44,6 +45,15 @@ _RATHER = expression(  # ah no not half i want three equal bits out of it
     r" (?:bits|parts|pieces|lengths|sections|shares)(?: (?:out of|from|of) (?:it|that))?\W*",
     re.IGNORECASE,
 )
+_PART = expression(  # no not half, a third
+    r"\W*(?:(?:ah|oh|no|nope|nah|wait|sorry|actually|well)\W+)*not (?:in |a |into )?(?:half|halves|two|thirds?"
+    r"|quarters?|2|3|4)[ ,]+"
+    r"(?:(?:and|but|so|i (?:want|meant|need|said)|it['’]?s|make it)\W+)*(?:an? |one |in(?:to)? )?(?P<part>half|halves"
+    r"|thirds?|quarters?"
+    r"|fifths?|sixths?)(?: (?:of (?:it|that)))?\W*",
+    re.IGNORECASE,
+)
+_PARTS = {"hal": 2, "thi": 3, "qua": 4, "fif": 5, "six": 6}
 _WAITS = expression(r"\W*(?:wait|oops)\b", re.IGNORECASE)  # which may go on
 _DOES = {"plus": PLUS, "add": PLUS, "minus": MINUS, "less": MINUS, "times": TIMES, "x": TIMES, "×": TIMES, "over": DIVIDED}
 
@@ -80,6 +90,8 @@ def _shared_otherwise(c: Conversation, record: Record, text: str, last: Asked, w
     divides = other is not None and other["does"].lower().startswith(("div", "over")) and not _WAITS.match(text)
     found = rather or (other if divides else None)
     said = [row.value for row in numbers_in(found["n"])] if found is not None else []
+    if part := _PART.fullmatch(text):
+        said = [Number(Fraction(_PARTS[part["part"].lower()[:3]]), "none", str(_PARTS[part["part"].lower()[:3]]))]
     if len(said) != 1 or not isinstance(said[0], Number) or said[0].value.denominator != 1 or said[0].value < 1:
         return False
     if not shared and whole.operation != DIVIDED:

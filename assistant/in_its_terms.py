@@ -7,6 +7,7 @@ Each is of one topic, or of those with one given, and tells one number alone; wh
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.ratio_told import ratio_in
@@ -117,6 +118,15 @@ _WHAT_ABOUT = expression(
     r" (?:an? |one )?(?P<n>[^,;?]+?)\W*",
     re.IGNORECASE,
 )
+_WITH_SO_MANY = expression(
+    r"\W*(?:(?:and|so|ok|then|now|or|but)\W+)*(?:(?:what|how much)(?:['’]?s| is| would| will)? (?:it|that|they"
+    r"|each)(?: be| come to)? )?"
+    r"(?:(?:what about|how about|what if (?:it['’]?s|there (?:were|was|are)|i (?:did|do))|with|at|for|if (?:it was"
+    r"|i did|i do)|make it)"
+    r" )?(?P<n>[^,;?]+?)(?: (?:instead|then))?\W*",
+    re.IGNORECASE,
+)
+_TWICE, _MOST_EXPOSED = 2, 16  # times as large as an exposure is; inches that one is at most
 _SIDES = ("side", "other_side")
 _BESIDE, _APART = 1.25, 1.5  # times as large: a size that is of one side, and of the other not
 _NEAR, _FAR = 1.02, 1.04  # of a diagonal, times as large; and of a side, which it is none of
@@ -168,11 +178,28 @@ def _so_wide(text: str, last: Asked) -> str:
 
 def _so_many_courses(text: str, last: Asked) -> str:
     """How many courses there are to be, where the exposure is what is asked."""
-    found = _ASKS_EXPOSURE.fullmatch(text)
+    found = _ASKS_EXPOSURE.fullmatch(text) or _WITH_SO_MANY.fullmatch(text)
     place = _whole(found["n"]) if found is not None else None
     if found is None or place is None or place.value.unit != "none" or place.value.value.denominator != 1:
         return ""
+    if found.re.pattern == _WITH_SO_MANY.pattern and not _more_like_courses(place.value.value, last):
+        return ""
     return f"what with {found['n']} courses" if place.value.value > 1 else ""
+
+
+def _more_like_courses(number: Fraction, last: Asked) -> bool:
+    """Whether a bare number is near to how many courses there were, and twice as large as any of them is in inches."""
+    lines = [last.record["answer"], *last.record["also"]]
+    courses = [float(line["value"]) for line in lines if line["name"] == "courses" and line["value"]]
+    given = last.givens.get("exposure")
+    inches = [float(given.value.to("in").value)] if given is not None and isinstance(given.value, Length) else []
+    inches += [float(line["value"]) for line in lines if line["name"] == "exposure" and line["unit"] == "in" and line["value"]]
+    return (
+        len(courses) == 1
+        and bool(inches)
+        and times_apart(number, Fraction(courses[0])) <= _APART
+        and float(number) > max(_MOST_EXPOSED, _TWICE * max(inches))
+    )
 
 
 def _by_ratio(text: str, last: Asked) -> str:

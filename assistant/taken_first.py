@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from assistant.added_to_it import added_to_it
+from assistant.asked_next import pitch_of_degrees
 from assistant.back_and_change import back_and_change
 from assistant.both_together import both_together
 from assistant.disputed import disputed
@@ -19,5 +20,5 @@ from assistant.shown import of_the_shown
 
 TAKEN_FIRST = (
     goes_back, said_to_be, leg_more_or_less, share_told, what_stays, priced_in_one, of_the_shown, both_together, disputed,
-    added_to_it, so_many, back_and_change, gone_from_it, goes_on,
+    added_to_it, so_many, back_and_change, gone_from_it, pitch_of_degrees, goes_on,
 )  # fmt: skip

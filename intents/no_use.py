@@ -45,6 +45,8 @@ def no_use(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) 
         loose |= {n: h.text for n, h in first.givens.items() if n == "piece" and _thin(h.value)}
     idle = [one for one in {*first.unplaced, *loose.values()} if text.count(one.lower()) == 1]
     idle = [one for one in idle if words.search(text.replace(one.lower(), "@"))]
+    if first.topic == "weight":
+        idle = [one for one in idle if one in loose.values()]  # 12 sheets may be a count of them
     if len(idle) != 1 or not {*first.unplaced} <= {*idle}:
         return
     if idle[0] in loose.values() and "area" not in first.givens and not (first.topic == "weight" and told):
