@@ -55,6 +55,11 @@ _EACH_IN_ALL = expression(  # at 32 screws a sheet how many screws is that
     r"(?:(?:altogether|in all|all told|in total|total)\W*)?",
     re.IGNORECASE,
 )
+_AT_SO_MANY = expression(
+    rf"{_LEAD}(?:(?:what about|how about|if it['’]?s|make it) )?(?:at |with )?(?P<each>\d+|[a-z -]+?)(?: {_FIXINGS})? {_FOR_EACH}"
+    r" (?P<thing>[a-z]+)\W*",
+    re.IGNORECASE,
+)
 _SHOULD = expression(  # and what should it measure
     rf"{_LEAD}what (?:should|ought|would|must) (?:it|that|the (?:diagonal|tape|frame|lining|corner to corner)|they"
     rf"|(?P<one>(?:an?|one|the)"
@@ -127,6 +132,20 @@ def boxes_of_each(c: Conversation, record: Record, text: str) -> bool:
     return _worked(c, record, "boxes", {"count": count}, told)
 
 
+def each_again(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line tells another number for each of what was counted, after its boxes: and at 36 a sheet, no price."""
+    last = c.last if _short(c, text) and c.last is not None and c.last.topic.name == "boxes" else None
+    found = _AT_SO_MANY.fullmatch(text) if last is not None and "each" in last.givens else None
+    each = _number(found["each"]) if found is not None else None
+    if last is None or found is None or each is None or stem(found["thing"].lower()) not in last.things:
+        return False
+    told = {**told_of(last), "each": Given("each", Count(each, "count", found["each"]), "asked")}
+    c.finish(record, [c.worked(last, told)], Question(last.topic.name))
+    if record["outcome"] == "answered":
+        record["say"] = spoken(f"With {found['each']} for each. ") + record["say"]
+    return True
+
+
 def fixings_in_all(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks how many screws it takes at so many for each of what was just counted; then those are worked."""
     last = c.last if _short(c, text) else None
@@ -155,6 +174,10 @@ def should_measure(c: Conversation, record: Record, text: str) -> bool:
             return False
         value = places[0].value
         near = [name for name, was in sides.items() if _apart(value, was) <= _BESIDE]
+        if len(near) > 1:
+            was = " or ".join(f"the {side.text}" for side in sides.values())
+            put_asked(record, "follow-up", f"Which side is {found['n']}, {was}? Say both sides.")
+            return True
         if len(near) != 1 or any(_apart(value, was) < _APART for name, was in sides.items() if name not in near):
             return False
         new = (
@@ -283,6 +306,7 @@ def _read_with(c: Conversation, record: Record, told: dict[str, Given], name: st
 
 ASKED_NEXT = (
     boxes_of_each,
+    each_again,
     fixings_in_all,
     should_measure,
     vents_of_a_size,

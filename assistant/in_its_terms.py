@@ -24,7 +24,8 @@ _LEAD = (
     r"|what about|how about|say|suppose|supposing|if)\W+)*"
 )
 _SO_WIDE = expression(  # of pieces in a row: what if the pickets were 2 inch
-    rf"{_LEAD}(?:(?:the|those|these|my|our|all the) )?(?P<thing>[a-z]+?)(?: (?:were|was|are|is|came(?: in)?|come)|['’]s|['’]re)"
+    rf"{_LEAD}(?:(?:the|those|these|my|our|all the) )?(?P<thing>[a-z]+?)(?: (?:were|was|are|is|came(?: in)?(?: at)?"
+    rf"|come)|['’]s|['’]re)"
     r" (?:only |actually |really )?(?P<n>[^,;?]+?)(?: (?:wide|across|thick))?(?: (?:instead|then|each))?\W*",
     re.IGNORECASE,
 )
@@ -67,7 +68,7 @@ _STICKS = expression(  # got five of those, so how many bars altogether
     rf"{_LEAD}(?:(?:i|we)(?:['’]?(?:ve|d)| have| had)? )?(?:got|have|with|there(?:['’]?s| are)) (?P<n>\d{{1,2}}|[a-z]+) of"
     r" (?:those|them|these|'?em)(?: (?:lengths|sticks|bars|battens|boards))?[, ]+(?:and |so |then )*how many (?P<what>[a-z]+)"
     r"(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
-    r"(?: (?:altogether|in all|all told|in total|total|all up|then))*\W*",
+    r"(?: (?:altog[a-z]+|in all|all told|in total|total|all up|then))*\W*",
     re.IGNORECASE,
 )
 _EASED = expression(  # ease it to 7 degrees
@@ -126,6 +127,7 @@ _WITH_SO_MANY = expression(
     r" )?(?P<n>[^,;?]+?)(?: (?:instead|then))?\W*",
     re.IGNORECASE,
 )
+_OF_A_FACE = ("ft2", "m2", "square")  # and not what one vent lets through
 _TWICE, _MOST_EXPOSED = 2, 16  # times as large as an exposure is; inches that one is at most
 _SIDES = ("side", "other_side")
 _BESIDE, _APART = 1.25, 1.5  # times as large: a size that is of one side, and of the other not
@@ -149,7 +151,7 @@ def in_its_terms(text: str, last: Asked) -> str:
         many = "a" if opened["n"].lower() in ("the", "an", "one") else opened["n"]
         return f"less {many} {opened['what']} {opened['size']}{' each' if opened['each'] else ''}"
     part = _ONLY_PART.fullmatch(text)
-    areas = [given for given in last.givens.values() if isinstance(given.value, Area)]
+    areas = [g for g in last.givens.values() if isinstance(g.value, Area) and g.value.unit in _OF_A_FACE]
     place = _whole(part["n"]) if part is not None else None
     if part is not None and place is not None and isinstance(place.value, Area) and len(areas) == 1:
         return f"make it {part['n']}"

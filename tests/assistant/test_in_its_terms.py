@@ -58,6 +58,8 @@ STEP = "six inch exposure under an eight in twelve rake, how much shorter is eve
             7.2,
         ),
         (("fourteen sheets of 18 mil MDF at 38 kilo each, what's the load",), "weight", 532),
+        ((SHEETS, "at 28 screws a sheet how many boxes of 100", "and at 36 a sheet"), "boxes", 3),
+        ((VENTS, "how many 60 sq in vents is that", "we're only doing 600 square feet of it"), "vent area", 288),
         (("strip round a circular window 600 mm across", "how many 2.4 metre lengths is that"), "trim sticks", 1),
     ],
 )
@@ -89,6 +91,7 @@ def test_what_it_asks_of_the_change_is_read_off(lines: tuple[str, ...], value: f
         ("diagonal of 12 by 14", "what about 13"),
         (FRAME, "sorry, 2045"),
         (FRAME, "what should one 1500 wide measure"),
+        ("frame 1200 by 1500, diagonal", "what should a 1250 wide one measure"),
         (SHEETS, "40 nails a stud, how many boxes of 500"),
         ("miter for a 35 degree corner", "what's that as so many in twelve"),
         ("rake return at 40 degrees plumb", "what's that as so many in twelve"),
