@@ -16,6 +16,7 @@ from assistant.facts import Facts, places
 from assistant.going_back import remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
+from assistant.kind_asked import hold_to_what_is_asked
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
@@ -40,7 +41,7 @@ from intents.matcher import read
 from intents.question import Question, Reading
 from intents.talk import Said
 from solvers.quantities import Quantity
-from solvers.registry import Worked, load_topics
+from solvers.registry import load_topics
 from solvers.slots import Given, said_anew
 
 NEAR = 0.3  # two topics this near in score are both likely
@@ -106,6 +107,7 @@ class Conversation:
         ask_their_size(self, record, text)
         taken_over.taken_over(self, record, text, waited)
         told_in_parts(self, record, text, waited)
+        hold_to_what_is_asked(self, record, text, state)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -365,7 +367,7 @@ class Conversation:
         worked = first.worked
         if len(ways) > 1 and not same_answer([way.worked for way in ways]):
             self.pending = Pending(first.asked, ways=ways)
-            put_asked(record, worked.topic.name, which_way(ways), self._lines(first.worked))
+            put_asked(record, worked.topic.name, which_way(ways), given_lines(first.worked.topic, first.worked.givens))
         elif worked.refused:
             self.last, self.just_kept = first.asked, {}
             first.asked.record = record
@@ -374,15 +376,15 @@ class Conversation:
             sure = replace(first, asked=replace(first.asked, meant=first.asked.meant | {name}))
             self.pending = Pending(first.asked, wanted=name, ways=[sure])
             sentence = is_it_meant(worked.topic.parameter(name), first.asked.givens[name])
-            put_asked(record, worked.topic.name, sentence, self._lines(worked))
+            put_asked(record, worked.topic.name, sentence, given_lines(worked.topic, worked.givens))
         elif worked.asks:
             left = [*question.unplaced, *question.left]  # which is said once the answer comes
             self.pending = Pending(first.asked, worked.wanted, alike=still_either(ways), left=left)
-            put_asked(record, worked.topic.name, worked.asks, self._lines(worked))
+            put_asked(record, worked.topic.name, worked.asks, given_lines(worked.topic, worked.givens))
         elif unplaced := question.unplaced or of_no_effect(first.asked, worked):
             self.pending = Pending(first.asked, ways=ways, left=unplaced)
             doubt = f"What is the {listed(unplaced, 'and')}? I have no place for it in {article(worked.topic.name)}."
-            put_asked(record, worked.topic.name, doubt, self._lines(worked))
+            put_asked(record, worked.topic.name, doubt, given_lines(worked.topic, worked.givens))
         else:
             self._answered(record, first, question)
 
@@ -395,6 +397,3 @@ class Conversation:
         way.asked.text = way.asked.text or record["heard"]
         self.last, self.step_shown, self.mark_called, self.just_kept = way.asked, -1, -1, {}
         remember(self, way.asked)
-
-    def _lines(self, worked: Worked) -> list[dict[str, Any]]:
-        return given_lines(worked.topic, worked.givens)

@@ -84,7 +84,7 @@ _PRICED_AT = expression(
 _SAYS_COST = expression(r"\b(?:cost|price)", re.IGNORECASE)
 _WHAT_COST = expression(  # at 1.90 a foot | what's it cost
     r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run)(?: me| us)?"
-    r"|how much(?: is (?:it|that))?|what['’]?s that(?: cost)?(?: me| us)?)$",
+    r"|how much(?: is (?:it|that))?|what['’]?s (?:that(?: cost)?(?: me| us)?|the (?:total|whole )?(?:cost|damage|bill)))$",
     re.IGNORECASE,
 )
 _STICKS = expression(
@@ -143,7 +143,8 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
         answer = next((line for line in c.last.record["also"] if line["name"] == "total length"), answer)
     answer = _packed(c.last.record, noun) or answer
     long = by_length and answer["unit"] in Length.units
-    if noun in _PACKS and noun not in answer["name"]:
+    counts = answer["name"] == "needed" and {noun, f"{noun}s"} & c.last.things  # so many tubes, by the same rate
+    if noun in _PACKS and noun not in answer["name"] and not counts:
         return False  # how many boxes was never asked
     if (answer["unit"] != "count" and not area and not long) or noun in ("hour", "day"):
         return False

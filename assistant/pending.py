@@ -31,6 +31,7 @@ class Asked:
     piece: str = ""  # the given that was asked for and told last
     meant: frozenset[str] = frozenset()  # the givens that are unusual and were said to be meant
     record: dict[str, Any] = field(default_factory=dict)
+    asked_for: str = ""  # the number beside its answer that was asked for, and made the answer
     joint: Asked | None = None  # what is set on the saw that is asked about
     saw: dict[str, Given] | None = None  # what was told of that saw in the same line
     past: tuple[dict[str, Any], ...] = ()  # what the givens were before they were changed, the oldest first

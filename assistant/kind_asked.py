@@ -1,0 +1,199 @@
+"""A changed or carried-on answer held to what the line itself asks for: an angle is no length, and no length a count or money.
+
+"What angle if it only goes up 1050", of a brace whose length was asked, changes its rise and asks for another part of it. Where
+what was worked is of another kind than the words ask for, the one number of the page that is of it becomes the answer; where
+none is, it is asked about, and nothing is changed.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from assistant.also_asked import beside, said_so
+from assistant.record import KEPT, blank, listed, put_asked
+from assistant.several import told_of
+from assistant.speech import spoken
+from assistant.told_round import State, put_back, state_of
+from intents.expressions import expression
+from intents.question import Question
+from solvers.slots import Choice, Given
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+    from assistant.record import Record
+
+_LENGTHS = frozenset(("in", "ft", "mm", "cm", "m", "yd"))
+_AREAS = frozenset(("ft2", "m2", "in2", "square"))
+_WHAT = r"\b(?:what(?:['’]?s| is| are| was| would| will)?|which|and)(?: be)?(?: (?:the|its|my|that|their|a|an))?"
+_MEASURED = (  # how many of these are no count
+    r"(?:degrees?|inch\w*|in|feet|foot|ft|mm|mil|mils|millimet\w+|cm|met(?:re|er)s?|m|yards?|squares?|square \w+|sq\w*|percent"
+    r"|pounds?|lbs?|kilos?|kgs?|kilograms?|lit(?:re|er)s?|gallons?|cubic \w+|dollars|times|more|of|twelfths?|hours?|days?"
+    r"|line(?:al|ar) \w+|bucks|quid|for|to|in|if|is|are|at|per|each)"
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """A kind of number that a line may ask for: as it is said, the words, the units, and what it must be called."""
+
+    said: str
+    asks: re.Pattern[str]
+    units: frozenset[str]
+    called: str = ""  # words of which its name has one, where other numbers have its units
+    first: tuple[str, ...] = ()  # of several on a page, the one that is meant
+
+    def fits(self, line: dict[str, Any]) -> bool:
+        """Whether a number of the page is of this kind."""
+        named = not self.called or re.search(rf"\b(?:{self.called})", line["name"], re.IGNORECASE)
+        return line["value"] is not None and line["unit"] in self.units and bool(named)
+
+
+def _kind(said: str, asks: str, units: frozenset[str], called: str = "", first: tuple[str, ...] = ()) -> Kind:
+    return Kind(said, expression(asks, re.IGNORECASE), units, called, first)
+
+
+KINDS = (
+    _kind(
+        "an angle",
+        rf"{_WHAT} (?:\w+ )?angle\b(?! (?:gauge|iron|cut))|\bhow many degrees\b|\bwhat degrees?\b|\bin degrees\b",
+        frozenset(("deg",)), first=("angle", "roof angle", "saw setting"),
+    ),
+    _kind("the radius", rf"{_WHAT} (?:\w+ )?(?:radius|raduis|radious)\b", _LENGTHS, "radius"),
+    _kind(
+        "the length of the curve",
+        r"\bhow long(?:['’]?s| is| are|)(?: the)? (?:curve|arc|bend)\b|\b(?:length of|along|round|around) the (?:curve|arc)\b"
+        r"|^(?!.*\b(?:what|which|whats|how|radius|raduis|if)\b).*\bthe (?:curve|arc)(?: itself)?(?: (?:with|for|at|on)\b.*)?\?",
+        _LENGTHS, "arc|curve|length",
+    ),
+    _kind("the pitch", rf"{_WHAT} (?:\w+ )?pitch\b|\b(?:how|so) many in (?:12|twelve)\b", frozenset(("in12",))),
+    _kind(
+        "what it costs",
+        r"\b(?:what(?:['’]?s)?|how much)\b[^.;?]*\b(?:costs?|damage|owe|to pay|set (?:me|us) back)\b|\bhow much money\b"
+        r"|\b(?:the|whats the|total) (?:cost|bill|damage)\s*\?",
+        frozenset(("money",)),
+    ),
+    _kind(
+        "an area",
+        rf"{_WHAT} (?:\w+ )?area\b|\bhow much (?:\w+ )?area\b|\bhow many (?:squares?|sq\.?)(?: \w+)?\b|\bsquare footage\b",
+        _AREAS, first=("net area", "area", "roof area"),
+    ),
+    _kind("how many", rf"\bhow many (?!{_MEASURED}\b)[a-z]", frozenset(("count",))),
+    _kind("how high", r"\bhow (?:high|tall)\b(?! (?:can|should) )", _LENGTHS),
+    _kind(
+        "a length",
+        r"\bhow long(?! (?:does|do|did|will|would|ago|before|until|till) )|\b(?:what|which) length\b"
+        r"|^\W*(?:(?:and|so|then|ok|now|what['’]?s|whats|what is)\W+)*(?:the|its) length\b",
+        _LENGTHS, first=("slope", "sloped length"),
+    ),
+    _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),
+)
+_ASKS = expression(r"\b(?:how|what|whats|which|where)\b", re.IGNORECASE)
+
+
+def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: State) -> None:
+    """Make the answer to a line that changed the question before, or went on from it, be of the kind that the line asks for."""
+    last: Asked | None = before[1]  # type: ignore[assignment]
+    now = c.last
+    if record["outcome"] != "answered" or last is None or now is None or before[0] is not None or not last.record.get("answer"):
+        return
+    if now.record is not record or not _goes_on(now, last):
+        return
+    asked = [kind for kind in KINDS if kind.asks.search(text)]
+    named = [kind for kind in asked if kind.called]
+    asked = named or asked  # how long the curve is, is no other length
+    if not asked and not _ASKS.search(text):
+        _as_it_was_asked(record, now, last, text)
+        return
+    if not asked or any(kind.fits(record["answer"]) for kind in asked):
+        other = _by_its_words(record, asked, text)
+        if other is not None:
+            _answer_with(c, record, now, other)
+        return
+    kind = asked[0]
+    found = _of_the_page(record, kind, text)
+    if found is not None:
+        _answer_with(c, record, now, found)
+        return
+    if now.topic is not last.topic:
+        return  # which was read from its own words
+    c.earlier = [old for old in c.earlier if old.record is not record]
+    kept, answer = {name: record[name] for name in KEPT}, record["answer"]
+    put_back(c, (None, last, *before[2:-1], c.earlier))
+    names = listed(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in told_of(last)))
+    record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
+    put_asked(record, "follow-up", f"You ask for {kind.said}, and what I have gives the {answer['name']}: what is the number, "
+              f"{names}, or of another question?")  # fmt: skip
+
+
+def _goes_on(now: Asked, last: Asked) -> bool:
+    """Whether a question was made of the one before."""
+    return bool(now.changed) or now.past != () or any(given.source == "earlier" for given in now.givens.values())
+
+
+def _of_the_page(record: Record, kind: Kind, text: str) -> dict[str, Any] | None:
+    """The one number beside the answer that is of the kind asked for: by its own words, or the only one; None where there is
+    none, or more than one."""
+    found = [line for line in record["also"] if kind.fits(line)]
+    named = beside(record, record["topic"] or "", text)
+    by_name = [line for line in found if said_so(line) in named]
+    meant = by_name if len(by_name) == 1 else found
+    if len(meant) > 1:
+        meant = next(([line] for name in kind.first for line in meant if line["name"] == name), [])
+    return meant[0] if len(meant) == 1 else None
+
+
+def _by_its_words(record: Record, asked: list[Kind], text: str) -> dict[str, Any] | None:
+    """The one number beside the answer that the words ask for, where they ask for one thing: how high does it rise at 8 in 12."""
+    if len(asked) > 1 or len(_ASKS.findall(text)) != 1 or record["answer"]["name"].lower() in text.lower():
+        return None
+    named = beside(record, record["topic"] or "", text)
+    found = [line for line in record["also"] if said_so(line) in named]
+    return found[0] if len(found) == len(named) == 1 and all(kind.fits(found[0]) for kind in asked) else None
+
+
+def _answer_with(c: Conversation, record: Record, now: Asked, line: dict[str, Any]) -> None:
+    """Make a number of the page the answer: by the topic's own choice of what is asked, where it has one."""
+    choice = next(
+        (Given(p.name, member, "asked") for p in now.topic.parameters if issubclass(p.kind, Choice)
+         for member in p.kind if member.value == line["name"]),
+        None,
+    )  # fmt: skip
+    if choice is None:
+        _say_first(record, line)
+        now.asked_for = line["name"]
+        return
+    said, state = record["say"].partition(f"{record['answer']['name'].capitalize()}: ")[0], state_of(c)
+    trial = blank(record["heard"], record["via"], record["job"], record["file"])
+    way = c.worked(now, {**told_of(now), choice.name: choice})
+    c.finish(trial, [way], Question(now.topic.name))
+    if trial["outcome"] != "answered" or c.last is None or trial["answer"]["name"] != line["name"]:
+        put_back(c, state)
+        _say_first(record, line)
+        return
+    record.update({name: value for name, value in trial.items() if name not in KEPT})
+    record["say"] = said + record["say"]
+    c.last.record, c.last.changed, c.last.text = record, now.changed, now.text
+
+
+def _say_first(record: Record, line: dict[str, Any]) -> None:
+    """Make a number of the page the answer, said before what was the answer."""
+    was = record["answer"]
+    record["also"] = [was, *(other for other in record["also"] if other is not line)]
+    record["answer"] = line
+    told = spoken(said_so(line))
+    told = f"{told[:1].upper()}{told[1:]}."
+    record["say"] = re.sub(r" {2,}", " ", f"{told} {record['say'].replace(told, '')}").strip()
+
+
+def _as_it_was_asked(record: Record, now: Asked, last: Asked, text: str) -> None:
+    """Answer a plain change with the number that was asked for before it, where the topic's own answer could be taken for it:
+    the curve with a 280 rise | and 300 (the radius is a length too)."""
+    if not last.asked_for or last.topic is not now.topic:
+        return
+    lines = [line for line in record["also"] if line["name"] == last.asked_for and line["unit"] == record["answer"]["unit"]]
+    if len(lines) == 1:
+        _say_first(record, lines[0])
+        now.asked_for = last.asked_for
