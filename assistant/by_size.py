@@ -41,10 +41,11 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     for name in places:
         was = last.givens[name].value
         value = new.to(was.unit).value if new.unit in was.units else new.value
-        if was.unit == "m" and new.unit == "none" and new.value >= LEAST_MM:
-            value = new.value / 1000  # 2040, in place of 2.1 m, is told in millimetres
         if was.value <= 0:
             continue
+        in_mm = was.unit == "m" and new.unit == "none" and new.value >= LEAST_MM
+        if in_mm and times_apart(value / 1000, was.value) < times_apart(value, was.value):
+            value = value / 1000  # 2040, in place of 2.1 m, is told in millimetres; 155, in place of 140 m, is not
         ratios.append((max(value / was.value, was.value / value), name))
     ratios.sort()
     if len(ratios) < len(places):  # a waste of none is not what 815 is for, where there is an area near it

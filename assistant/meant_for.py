@@ -73,7 +73,6 @@ END = expression(  # the long side is 17, 17 the long; 3/8 wide is no end
     rf"\b(?:{_LESS}|{_MORE}) (?:side|one|leg|way|end|is)\b|\bthe (?:{_LESS}|{_MORE})$", re.IGNORECASE
 )
 
-
 _NOT_THAT = expression(r"\s*,?\s+(?:and )?not\s+((?:an? |the )?[^,;?]+?)\W*$", re.IGNORECASE)
 
 
@@ -323,6 +322,7 @@ def _tests(wanted: Wanted, last: Asked, new: Quantity) -> list[Callable[[Given],
         lambda given: wanted.corrects and twins(given.value.value, new.value),
         lambda given: wanted.corrects and bool(places) and given.name == _begun_alike(places[0].words, last),
         lambda given: given.name == by_size,
+        lambda given: not far_from(given, last, new),  # 155 metres, after 140 for 7 tubes
         said_alike,
         lambda given: new.unit != "none" and not (said_bare(given.value) and not shared_unit(given.value.text, heard)),
         led_alike,

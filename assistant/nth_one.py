@@ -17,6 +17,7 @@ from assistant.said_over import Place, places_of, times_apart
 from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length, Number, Quantity
+from solvers.slots import Piece
 from solvers.sums import DIVIDED, TIMES, Part, Sum, in_millimetres
 
 if TYPE_CHECKING:
@@ -25,7 +26,7 @@ if TYPE_CHECKING:
 _LEAD = r"\W*(?:(?:and|no|sorry|but|oh|so|ok|now|actually|wait|hang on|then|right)\W+)*"
 _NTH = expression(
     rf"{_LEAD}(?:(?:what(?:['’]?s| is) (?:it|that)(?: now| then)?|what|how about)\W+)?(?:if |make |say |call )?the "
-    r"(?P<nth>first|second|third|fourth|fifth|last)(?: (?:one|number|length|piece|side|bit|figure))?"
+    r"(?P<nth>first|second|third|fourth|fifth|last)(?: (?:one|number|length|piece|side|bit|figure|leg|fold|layer|cut))?"
     r"(?:['’]s| is| was|(?= ))(?: (?:to|at|really|actually|meant to be|supposed to be|should be|should have been|only|now))*\s+"
     r"(?P<new>(?!one\b)[^,;?]+?)(?:,? (?:and )?not (?P<not>[^,;?]+?))?(?: (?:instead|though|then|now))*\W*",
     re.IGNORECASE,
@@ -75,6 +76,32 @@ def nth_of_sum(wanted: Wanted, last: Asked) -> list[Question]:
         return []
     now = replace(now, text=str(now))  # whose words are those of the question from here on
     return [Question(last.topic.name, {"sum": Heard(now, 0, len(wanted.line), str(now))}, _SCORE)]
+
+
+def nth_of_list(wanted: Wanted, last: Asked) -> list[Question]:
+    """The legs, layers or single pieces of the question before with the first, second or last other than it was, a bare number in
+    the unit that one had; none where the line tells no such thing, or there is none so far down the list."""
+    found = _NTH.fullmatch(wanted.line) if wanted.untold else None
+    new = _one(found["new"]) if found is not None else None
+    lists = [(name, given.value) for name, given in last.givens.items() if isinstance(given.value, tuple)]
+    if found is None or new is None or len(lists) != 1 or not isinstance(new.value, Length | Number):
+        return []
+    name, listed = lists[0]
+    at = _at(found["nth"], len(listed))
+    if not 0 <= at < len(listed):
+        return []
+    was = listed[at]
+    size = was if isinstance(was, Length) else getattr(was, "length", None) or getattr(was, "thickness", None)
+    if not isinstance(size, Length) or getattr(was, "count", 1) != 1 or new.value.value <= 0:
+        return []
+    bare = new.value.unit == "none"
+    if bare and times_apart(new.value.value, size.value) > _FAR_OFF:
+        return []  # 3, of a leg of 25 mm
+    unit = size.unit if bare else new.value.unit
+    told = Length(new.value.value, unit, found["new"] if unit == new.value.unit else "")
+    now = told if isinstance(was, Length) else replace(was, **{"length" if isinstance(was, Piece) else "thickness": told})
+    heard = Heard((*listed[:at], now, *listed[at + 1 :]), 0, len(wanted.line), found["new"])
+    return [Question(last.topic.name, {name: heard}, _SCORE)]
 
 
 def _terms(part: Part | None) -> Iterator[Length | Number]:

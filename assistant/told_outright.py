@@ -13,7 +13,7 @@ from assistant import two_sizes
 from assistant.choice_told import choice_told
 from assistant.lap_told import lap_told
 from assistant.layer_changes import for_old, in_there
-from assistant.nth_one import nth_of_sum
+from assistant.nth_one import nth_of_list, nth_of_sum
 from assistant.of_its_noun import of_its_noun
 from assistant.of_them import of_them
 from assistant.opening_sized import side_told
@@ -33,6 +33,7 @@ if TYPE_CHECKING:
 
 READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     nth_of_sum,  # the second one's 9 7/8
+    nth_of_list,  # make the last leg an inch and three eighths
     unit_only,  # in metres, of numbers that had no unit
     air_told,  # it's only 12 degrees in there
     sweats_at,  # would it sweat at 9
