@@ -6,6 +6,7 @@ from assistant.added_to_it import added_to_it
 from assistant.asked_next import pitch_of_degrees
 from assistant.back_and_change import back_and_change
 from assistant.both_together import both_together
+from assistant.by_own_name import by_own_name
 from assistant.disputed import disputed
 from assistant.end_told import end_told
 from assistant.goes_on import goes_on
@@ -20,6 +21,6 @@ from assistant.share_of_last import share_told
 from assistant.shown import of_the_shown
 
 TAKEN_FIRST = (
-    goes_back, said_to_be, leg_more_or_less, end_told, share_told, what_stays, priced_in_one, of_the_shown, both_together,
-    disputed, added_to_it, so_many, back_and_change, gone_from_it, pitch_of_degrees, goes_on,
+    goes_back, said_to_be, leg_more_or_less, end_told, by_own_name, share_told, what_stays, priced_in_one, of_the_shown,
+    both_together, disputed, added_to_it, so_many, back_and_change, gone_from_it, pitch_of_degrees, goes_on,
 )  # fmt: skip
