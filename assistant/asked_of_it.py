@@ -59,6 +59,9 @@ _COME_UP = expression(  # how high do the bottom six of those come up
     r"|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course|row))?(?: (?:be|come|come to|from the bottom))*\W*",
     re.IGNORECASE,
 )
+_NO_NUMBER = expression(  # a 4 inch one
+    r"(?<=inch )one(?=\W*(?:,|$| (?:leave|bite|get|go|hold|be|give|have|sit)))", re.IGNORECASE
+)
 _OTHER = expression(r"\b(?:other|another|next|different|new|second)\b", re.IGNORECASE)
 _TOLD = ("box", "fastener", "count", "spring")  # what these lines tell themselves
 _SQUARE = expression(r"\b(?:square|right[- ]angled?|normal)\b|\ban? (?:inside |outside )?corner\b", re.IGNORECASE)  # another
@@ -171,6 +174,7 @@ def bite_of(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks what a screw of such a length bites behind the layers just told; then that is worked."""
     last = c.last if c.pending is None else None
     layers = last.givens.get("layers") if last is not None else None
+    text = _NO_NUMBER.sub("screw", text)
     places = places_of(text) if layers is not None else []
     if layers is None or len(places) != 1 or not isinstance(places[0].value, Length | Number):
         return False

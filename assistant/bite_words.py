@@ -8,7 +8,8 @@ from assistant.said_over import Place
 from intents.expressions import expression
 
 _SCREW = expression(
-    r"[\s-]*(?:inch(?:es)?|in|mm|\"|”)?[\s-]*(?:long )?(?:[a-z]+ )?(?:screws?|nails?|fasteners?|lags?|spikes?)\b", re.IGNORECASE
+    r"[\s-]*(?:inch(?:es)?|in|mm|\"|”)?[\s-]*(?:long )?(?:[a-z]+ )?(?:screws?|nails?|fasteners?|lags?|spikes?|ones?)\b",
+    re.IGNORECASE,
 )
 _BITES = expression(
     r"\b(?:bites?|biting|leaves?|purchase|penetrat\w+|hold|holds|grabs?|sinks?|embed\w*"

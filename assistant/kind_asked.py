@@ -18,6 +18,7 @@ from assistant.speech import spoken
 from assistant.told_round import State, put_back, state_of
 from intents.expressions import expression
 from intents.question import Question
+from solvers.quantities import Length, Number
 from solvers.slots import Choice, Given
 
 if TYPE_CHECKING:
@@ -90,6 +91,7 @@ KINDS = (
     ),
     _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),
 )
+_OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
 _ASKS = expression(r"\b(?:how|what|whats|which|where)\b", re.IGNORECASE)
 
 
@@ -100,6 +102,9 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     if record["outcome"] != "answered" or last is None or now is None or before[0] is not None or not last.record.get("answer"):
         return
     if now.record is not record or not _goes_on(now, last):
+        return
+    if counted := _so_many_as_a_size(now, text):
+        _ask(c, record, before, f"What is “{counted}”: how many of that, or a size of it?")
         return
     asked = [kind for kind in KINDS if kind.asks.search(text)]
     named = [kind for kind in asked if kind.called]
@@ -119,13 +124,26 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
         return
     if now.topic is not last.topic:
         return  # which was read from its own words
-    c.earlier = [old for old in c.earlier if old.record is not record]
-    kept, answer = {name: record[name] for name in KEPT}, record["answer"]
-    put_back(c, (None, last, *before[2:-1], c.earlier))
     names = listed(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in told_of(last)))
+    _ask(c, record, before, f"You ask for {kind.said}, and what I have gives the {record['answer']['name']}: what is the number, "
+         f"{names}, or of another question?")  # fmt: skip
+
+
+def _ask(c: Conversation, record: Record, before: State, question: str) -> None:
+    """Ask rather than answer, with the question before as it was."""
+    earlier = [old for old in c.earlier if old.record is not record]
+    put_back(c, before)
+    c.earlier = earlier
+    kept = {name: record[name] for name in KEPT}
     record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
-    put_asked(record, "follow-up", f"You ask for {kind.said}, and what I have gives the {answer['name']}: what is the number, "
-              f"{names}, or of another question?")  # fmt: skip
+    put_asked(record, "follow-up", question)
+
+
+def _so_many_as_a_size(now: Asked, text: str) -> str:
+    """The words that count what was worked, where their number was taken for a size of it: two of those, no two metres."""
+    found = _OF_THOSE.search(text)
+    sizes = [given.value for given in now.givens.values() if given.source == "asked" and isinstance(given.value, Length | Number)]
+    return found[0] if found and any(size.text.lower().split(",")[0] == found["n"].lower() for size in sizes) else ""
 
 
 def _goes_on(now: Asked, last: Asked) -> bool:

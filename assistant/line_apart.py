@@ -188,6 +188,7 @@ def _remembered(text: str) -> str:
 
 def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
+    text = _not_where(text) if last is not None else text
     text = sounds_told(text) if last is not None or waits else text
     text = forgotten(text, last) if last is not None and not waits else text
     text = told_shortly(_remembered(counted_again(counted_in_words(respelled(text)), last)), last, waits)
@@ -201,8 +202,15 @@ def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     return text
 
 
+_WHERE = expression(r"(?<=[\w%°]) (?:down|up|out|over|back) (?:there|here)(?: (?:now|today|though|mind))?[\s.!]*$", re.IGNORECASE)
 _BY = expression(r"\bby\b|[x×]", re.IGNORECASE)
 _SIZE = expression(r"\b(?:wide|high|tall|long|deep|across|up|out)\b")
+
+
+def _not_where(text: str) -> str:
+    """A line that tells a value, without where that is: it's dropped to 15 down there."""
+    where = _WHERE.search(text)
+    return text[: where.start()] if where and len(places_of(text)) == 1 and not _ASKS.search(text) else text
 
 
 def as_it_is_now(text: str, last: Asked) -> str:

@@ -39,7 +39,7 @@ _TIMES: dict[str, str] = {
     "height of courses": "", "step flashing": "rake side wall", "weight": "", "cost": "",
     "fasteners": "wall", "vent opening": "wall", "squares": "wall roof gable",
     "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
-    "circle": "circle window ring porthole",
+    "circle": "circle window ring porthole vent hole",
 }  # fmt: skip
 TOGETHER = {
     "trim sticks": ("total", "wall run corner side gable"), "sealant": ("length", "joint window bead wall side"),
@@ -56,8 +56,8 @@ _LEAD = (
     r"|(?:actually )?(?:there(?:'?s| are| is| will be| were)|(?:we|i)(?:'?ve| have| need))(?: got)?)[ ,]+)*"
 )
 _ENDS = (
-    "to (?:do|make|bend|cut|cover)|added together|added up|together|altogether|in all|all told|in total|total|please|then|now"
-    "|though|all up|combined|so|the lot"
+    "to (?:do|make|bend|cut|cover|fit|build)|added together|added up|together|altogether|in all|all told|in total|total|please"
+    "|then|now|though|all up|combined|so|the lot"
 )
 _SAME_AS = "exactly|just|all|both|the|that|which|alike|identical|how|what"
 _OF_THEM = (

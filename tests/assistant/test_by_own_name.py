@@ -16,7 +16,7 @@ PIECES = "miter round a 90 degree corner in 3 pieces"
         ([PIECES, "hmm the corner really measures ninety six"], "corner in several pieces", 21),
         ([PIECES, "the corner reads 100"], "corner in several pieces", 20),
         ([ROOF, "with a one foot overhang all the way around"], "roof area", 429),
-        ([ROOF, "with a one foot overhang all the way around", "with a 10 inch overhang"], "roof area", 414.74),
+        ([ROOF, "with a one foot overhang all the way around", "with a 10 inch overhang"], "roof area", 414.68),
         (["rake length on a 24 foot gable at 8 in 12", "the overhang measures 14 inches"], "rake length", 189.89),
         (["brace 4 foot out and 5 foot up, how long", "run comes out at 4 foot 1"], "right triangle", 77.47),
     ],

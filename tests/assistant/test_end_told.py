@@ -28,6 +28,7 @@ LEGS = "bending drip cap, legs of 3/4, 2 1/4 and 1 1/2, what's the girth"
         ([VINYL, "it only gets up to 80"], "temperature after", 80),
         ([VINYL, "starts at 20"], "temperature before", 20),
         ([TUBES, "call it 155"], "to go over", 155),
+        (["dew point at 18 c and 70 percent", "it's dropped to 15 down there"], "temperature", 15),
     ],
 )
 def test_it_is_that_given(lines: list[str], name: str, value: float) -> None:
