@@ -16,7 +16,7 @@ from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Angle, Length, Percent
+from solvers.quantities import Angle, Length
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -38,7 +38,7 @@ _WITH = expression(
     rf" N (?:of )?(?P<name>[a-z]+)(?: {_ROUND})?(?: (?:too|now|then|as well))*\W*",
     re.IGNORECASE,
 )
-_KINDS = (Angle, Length, Percent)
+_KINDS = (Angle, Length)
 
 
 def by_own_name(c: Conversation, record: Record, text: str) -> bool:

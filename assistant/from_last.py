@@ -143,7 +143,7 @@ def priced(c: Conversation, record: Record, text: str) -> bool:
         answer = next((line for line in c.last.record["also"] if line["name"] == "total length"), answer)
     answer = _packed(c.last.record, noun) or answer
     long = by_length and answer["unit"] in Length.units
-    counts = answer["name"] == "needed" and {noun, f"{noun}s"} & c.last.things  # so many tubes, by the same rate
+    counts = answer.get("name") == "needed" and {noun, f"{noun}s"} & c.last.things  # so many tubes, by the same rate
     if noun in _PACKS and noun not in answer["name"] and not counts:
         return False  # how many boxes was never asked
     if (answer["unit"] != "count" and not area and not long) or noun in ("hour", "day"):

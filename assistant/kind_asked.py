@@ -86,6 +86,7 @@ KINDS = (
     _kind(
         "a length",
         r"\bhow long(?! (?:does|do|did|will|would|ago|before|until|till) )|\b(?:what|which) length\b"
+        r"|\bhow many (?:feet|foot|met(?:re|er)s|line(?:al|ar) (?:feet|foot|met(?:re|er)s))\b"
         r"|^\W*(?:(?:and|so|then|ok|now|what['’]?s|whats|what is)\W+)*(?:the|its) length\b",
         _LENGTHS, first=("slope", "sloped length"),
     ),
@@ -109,10 +110,10 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     asked = [kind for kind in KINDS if kind.asks.search(text)]
     named = [kind for kind in asked if kind.called]
     asked = named or asked  # how long the curve is, is no other length
-    if not asked and not _ASKS.search(text):
+    if not asked:
         _as_it_was_asked(record, now, last, text)
         return
-    if not asked or any(kind.fits(record["answer"]) for kind in asked):
+    if any(kind.fits(record["answer"]) for kind in asked):
         other = _by_its_words(record, asked, text)
         if other is not None:
             _answer_with(c, record, now, other)
@@ -165,7 +166,7 @@ def _of_the_page(record: Record, kind: Kind, text: str) -> dict[str, Any] | None
 
 def _by_its_words(record: Record, asked: list[Kind], text: str) -> dict[str, Any] | None:
     """The one number beside the answer that the words ask for, where they ask for one thing: how high does it rise at 8 in 12."""
-    if len(asked) > 1 or len(_ASKS.findall(text)) != 1 or record["answer"]["name"].lower() in text.lower():
+    if len(asked) != 1 or len(_ASKS.findall(text)) != 1 or record["answer"]["name"].lower() in text.lower():
         return None
     named = beside(record, record["topic"] or "", text)
     found = [line for line in record["also"] if said_so(line) in named]
@@ -209,7 +210,7 @@ def _say_first(record: Record, line: dict[str, Any]) -> None:
 def _as_it_was_asked(record: Record, now: Asked, last: Asked, text: str) -> None:
     """Answer a plain change with the number that was asked for before it, where the topic's own answer could be taken for it:
     the curve with a 280 rise | and 300 (the radius is a length too)."""
-    if not last.asked_for or last.topic is not now.topic:
+    if not last.asked_for or last.topic is not now.topic or _ASKS.search(text):
         return
     lines = [line for line in record["also"] if line["name"] == last.asked_for and line["unit"] == record["answer"]["unit"]]
     if len(lines) == 1:

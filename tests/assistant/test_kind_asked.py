@@ -31,7 +31,7 @@ ARCH = ["arch 36 wide rising 9, what radius"]
         (["pitch with 6 foot rise and 12 foot run", "what angle with 7 foot rise"], 30.26, "deg"),
         (["nails for 20 courses 16 foot long every 16", "how many boxes of 500 if it's 24 courses"], 1, "count"),
         (["three tubes did 40 foot of joint, how many for 160", "at 9.50 a tube whats the damage?"], 114, "money"),
-        (["screw for 3/4 siding over 1 inch strapping, 1 1/2 into the stud", "a 4 inch one, how much of it would be in the stud?"],
+        (["screw for 3/4 siding over 1 inch strapping, 1 1/2 into the stud", "a 4 inch one, how much of it is in the stud?"],
          2.25, "in"),
         (["circle 30 inches across, how far round", "I've two of those to do, so how much all told?"], 188.5, "in"),
         (["pitch is 5 in 12", "16 by 20 feet in plan, how much roof area?"], 346.67, "ft2"),

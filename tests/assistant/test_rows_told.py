@@ -31,7 +31,7 @@ def test_courses_are_of_the_height_just_worked(line: str) -> None:
 
 
 def test_an_exposure_told_with_it_is_used() -> None:
-    assert last(GABLE, "how many courses in that at 6")["also"][0]["value"] == 14
+    assert last(GABLE, "how many courses in that at 6")["answer"]["value"] == 14
 
 
 def test_courses_after_a_rake_are_of_its_gable() -> None:
