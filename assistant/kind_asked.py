@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 
 _LENGTHS = frozenset(("in", "ft", "mm", "cm", "m", "yd"))
 _AREAS = frozenset(("ft2", "m2", "in2", "square"))
-_WHAT = r"\b(?:what(?:['’]?s| is| are| was| would| will)?|which|and)(?: be)?(?: (?:the|its|my|that|their|a|an))?"
+_WHAT = r"\b(?:what(?:['’]?s| is| are| was| would| will)?|which)(?: be)?(?: (?:the|its|my|that|their|a|an))?"
 _MEASURED = (  # how many of these are no count
     r"(?:degrees?|inch\w*|in|feet|foot|ft|mm|mil|mils|millimet\w+|cm|met(?:re|er)s?|m|yards?|squares?|square \w+|sq\w*|percent"
     r"|pounds?|lbs?|kilos?|kgs?|kilograms?|lit(?:re|er)s?|gallons?|cubic \w+|dollars|times|more|of|twelfths?|hours?|days?"

@@ -34,6 +34,7 @@ ARCH = ["arch 36 wide rising 9, what radius"]
         (["screw for 3/4 siding over 1 inch strapping, 1 1/2 into the stud", "a 4 inch one, how much of it is in the stud?"],
          2.25, "in"),
         (["circle 30 inches across, how far round", "I've two of those to do, so how much all told?"], 188.5, "in"),
+        (["common slope run 13 ft 6, pitch 8", "and 4 pitch"], 170.76, "in"),
         (["pitch is 5 in 12", "16 by 20 feet in plan, how much roof area?"], 346.67, "ft2"),
     ],
 )
