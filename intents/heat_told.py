@@ -229,6 +229,9 @@ def _in_turn(chart: Chart, question: Question, topics: Topics) -> None:
         _than_before(chart, question, longer)
     if both and (longer == shorter or not _against(chart, question, longer)):
         return
+    if both and not question.swaps:  # 5 C at dawn up to 45 C by noon: told the one way, and asked the other
+        question.givens = {**question.givens, "start": question.givens["end"], "end": question.givens["start"]}
+        return
     warm = list(_temperatures(chart))
     if longer == shorter and not _one_let_fall(question, warm, chart):
         return

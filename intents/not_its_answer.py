@@ -17,7 +17,7 @@ from intents.half_round import CIRCLE
 from intents.question import Heard, Question
 from intents.rate_by_words import SET_OUT
 from intents.rates_told import RATE
-from solvers.quantities import Count, Length, Number
+from solvers.quantities import Count, Length, Number, Weight
 from solvers.slots import Layer
 
 _JOINTS = frozenset(("peak joint", "rake return", "rake to level joint", "plumb cut"))
@@ -29,6 +29,8 @@ _MORE, _TUBES = frozenset(("more", "extra")), frozenset("tube tubes cartridge ca
 _TO_GO = frozenset("left remaining remain remains still next further rest go coming other".split())
 LAST, MOST_OF_A_BAY = 3, 5  # words; sides
 _CROWNS = frozenset("crown coving cove cornice cornices".split())
+_MORE_THAN_TWO = frozenset("3 4 5 6 three four five six several".split())
+_PIECES = frozenset("pcs pc pieces piece bits segments facets".split())
 _MEMBERS = frozenset("lintel lintels girder girders".split())
 _ROUNDED = frozenset(("rounding", "rounded"))
 _SEVERAL = frozenset("windows doors openings wdws".split())
@@ -174,6 +176,21 @@ def _sprung(chart: Chart, _question: Question) -> bool:
     return not _CROWNS.isdisjoint(chart.words) and "flat" in chart.words
 
 
+def _in_pieces(chart: Chart, _question: Question) -> bool:
+    """Whether a corner is gone round in so many pieces, more than the two that any corner has: 90 corner, 3 pcs."""
+    pairs = pairwise(chart.words)
+    return any(word in _MORE_THAN_TWO and after in _PIECES for word, after in pairs)
+
+
+def _another_lot(chart: Chart, question: Question) -> bool:
+    """Whether another weight is put to the lot that was taken: 16 bundles at 20 lb, plus a 45 lb roll."""
+    if "plus" not in chart.words:
+        return False
+    heard = question.givens.get("weight")
+    told = [(chart.tokens[r.start].start, r) for row in chart.readings for r in row if isinstance(r.value, Weight)]
+    return heard is not None and any(start > heard.end and chart.words[max(0, r.start - 2)] == "plus" for start, r in told)
+
+
 _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     **dict.fromkeys(_JOINTS, (_asks_a_gap_or_rounds,)),
     **dict.fromkeys(_FLAT, (_a_volume,)),
@@ -181,7 +198,7 @@ _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     "arc": (_off_the_ground,),
     "fastener length": (_takes_it_for_a_layer,),
     "tape arithmetic": (_bites,),
-    "air gap": (_holds_up,), "miter for a corner": (_sprung,),
+    "air gap": (_holds_up,), "miter for a corner": (_sprung, _in_pieces), "weight": (_another_lot,),
     "boxes": (_one_holds_it,),
     "polygon": (_sides_let_fall,),
     "sealant": (_counted_tubes,),

@@ -24,6 +24,7 @@ _MONEY = frozenset("$ £ € cents cost costs price paid".split())
 _CURRENCIES = frozenset("$ £ €".split())
 _WIRED = frozenset("circuit ckt cct breaker receptacle receptacles recepts outlets outlet feeder".split())  # 20A
 _STOPS = frozenset(("", ".", ",", ";", "?", "/", "-", "×"))
+_ENDS, MOST_WASTE = frozenset(("", ".", ",", ";", "?")), 30
 _ONE_OF = frozenset("rake end side face edge hip valley slope cheek".split())
 _OVERHANGS = frozenset("overhang oh ovhg ohang o/hang eaves soffit".split())
 _ALL_OF = frozenset("sides corners walls edges ends round".split())
@@ -50,7 +51,7 @@ def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
     for at, token in enumerate(tokens):
         if at <= passed:
             continue
-        rule = _RULES.get(token.text, _opening_code if token.text.isdecimal() else None)
+        rule = _RULES.get(token.text, _bare_number if token.text.isdecimal() else None)
         if token.text == "-" and _tight(tokens, at):
             rule = None  # 6-8
         whole, took = (rule(words, at + 2, said) if rule else None) or (token.text, 1)
@@ -59,7 +60,7 @@ def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
             found.append(token)
             continue
         end = tokens[passed].end
-        if rule is _opening_code:  # each digit stands where it was written
+        if len(whole.split()) == len("3-0x4-0"):  # an opening's code: each digit stands where it was written
             found += [Token(word, token.start + (n + 1) // 2, token.start + n // 2 + 1) for n, word in enumerate(whole.split())]
             continue
         found += [Token(word, token.start, end) for word in whole.split()]
@@ -242,6 +243,13 @@ def _numbered(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     return ("", 1 + stop) if words[at - 1].isdecimal() and words[at + 1 + stop] in _OPENINGS else None
 
 
+def _bare_number(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """Waste that is told by its number alone: 14 footers, waste 8."""
+    if words[at - 1] in ("waste", "wst", "wast") and words[at + 1] in _ENDS and int(words[at]) <= MOST_WASTE:
+        return f"{words[at]} percent", 1
+    return _opening_code(words, at, said)
+
+
 def _opening_code(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """An opening by its code, where feet are told besides: a 3040 window is 3-0 wide and 4-0 high."""
     code = words[at]
@@ -259,4 +267,5 @@ _RULES: dict[str, Rule] = {
     "ch": _channel, "n": _pitch, "pitch": _pitch, "?": _so_many_in_twelve, "o": _letters, "f": _letters,
     "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
 }  # fmt: skip
-_CUES = frozenset(_RULES.keys() - {"a"} | _OPENINGS)  # an article is a cue where a circuit is spoken of alone
+# An article is a cue where a circuit is spoken of alone.
+_CUES = frozenset(_RULES.keys() - {"a"} | _OPENINGS | {"waste", "wst", "wast"})

@@ -141,3 +141,20 @@ def test_a_hundred_strips_of_a_coil_are_not_marked_one_by_one() -> None:
     found = [talk.answer(line) for line in ("strips from a 40 inch coil, 1/4 inch girth, how many across", "yes")][-1]
     assert found["answer"]["value"] == 160
     assert any("not listed" in each for each in found["cautions"])
+
+
+@pytest.mark.parametrize(
+    ("said", "value"),
+    [
+        ("412 linear feet in 14 footers, waste 8", 32),
+        ("uPVC guttering, 4 m, 5 C at dawn up to 45 C by noon, how much does it lengthen", 4000 * 40 * 67e-6),
+        ("uPVC guttering, 4 m, 5 C at dawn up to 45 C by noon, how much does it shorten", -4000 * 40 * 67e-6),
+    ],
+)
+def test_what_is_told_by_its_place_is_not_let_fall(said: str, value: float) -> None:
+    assert Conversation().answer(said)["answer"]["value"] == pytest.approx(value, rel=1e-3)
+
+
+@pytest.mark.parametrize("said", ["galv 20 lb a bundle, 16 bundles, plus a 45 lb roll, weight", "90 corner 3 pcs miter each"])
+def test_what_was_not_taken_is_asked_about(said: str) -> None:
+    assert Conversation().answer(said)["outcome"] == "asks"
