@@ -36,14 +36,13 @@ def back_and_change(c: Conversation, record: Record, text: str) -> bool:
 
 def _both(c: Conversation, record: Record, back: str, rest: str, last: Asked) -> bool:
     """Whether both parts of a line are changes of the last question, which is then answered with both."""
-    before, earlier = state_of(c), list(c.earlier)
+    before = state_of(c)
     trial = record
     for part in (back, rest):
         trial = blank(part, record["via"], c.job, record["file"])
         c.take(trial, without_opening(part, c.last))
         if trial["outcome"] != "answered" or trial["topic"] != last.topic.name or c.pending is not None:
             put_back(c, before)
-            c.earlier = earlier
             return False
     become(record, trial)
     if c.last is not None:

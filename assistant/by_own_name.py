@@ -55,12 +55,11 @@ def by_own_name(c: Conversation, record: Record, text: str) -> bool:
     heard = _value(text, place, name, last) if name else None
     if heard is None:
         return False
-    state, earlier, more = state_of(c), list(c.earlier), Question(last.topic.name, {name: heard}, 1.0)
+    state, more = state_of(c), Question(last.topic.name, {name: heard}, 1.0)
     c.finish(record, c.ways(more, last), more)
     now = c.last.givens.get(name) if c.last is not None and record["outcome"] == "answered" else None
     if c.last is None or now is None or not same_value(now.value, heard.value):
         put_back(c, state)
-        c.earlier = earlier
         return False
     c.last.changed, c.last.text = frozenset(more.givens), last.text
     record["say"] = with_what(c.last, more) + record["say"]

@@ -167,7 +167,7 @@ def _without_joints(rest: str) -> str:
 def _back_to(c: Conversation, record: Record, named: list[Asked], rest: str, sure: bool) -> bool:
     """Whether one of the questions that a line may go back to is answered by it; where the line is sure to go back, what is
     left of it changes no other question: it is asked about."""
-    before, earlier = state_of(c), list(c.earlier)
+    before = state_of(c)
     if not rest:
         _again(c, record, named[0])
         return True
@@ -177,7 +177,7 @@ def _back_to(c: Conversation, record: Record, named: list[Asked], rest: str, sur
         if changes.change(c, trial, rest, None, []) and _heard_whole(c, trial, asked, rest):
             return _take(c, record, trial)
         put_back(c, before)
-        c.earlier, c.last = list(earlier), asked
+        c.last = asked
         state = state_of(c)
         line = without_opening(rest, asked)
         c.take(trial, line)
@@ -185,7 +185,6 @@ def _back_to(c: Conversation, record: Record, named: list[Asked], rest: str, sur
         if _heard_whole(c, trial, asked, rest):
             return _take(c, record, trial)
         put_back(c, before)
-        c.earlier = list(earlier)
     if not sure or named[0] is c.last:
         return False
     c.last = named[0]

@@ -48,7 +48,7 @@ def gone_from_it(c: Conversation, record: Record, text: str) -> bool:
     dropped = next((p for p in last.topic.parameters if p.label == _CALLED.get(name, name) and p.name in last.givens), None)
     if dropped is None or not _there_or_not(dropped) or last.givens[dropped.name].source == "assumed":
         return False
-    before, earlier = state_of(c), list(c.earlier)
+    before = state_of(c)
     kept = {key: given for key, given in told_of(last).items() if key not in (dropped.name, HOW)}
     again = replace(last, past=(*last.past, {key: given.value for key, given in last.givens.items()}), text="", record={})
     trial = blank(record["heard"], record["via"], c.job, record["file"])
@@ -60,7 +60,6 @@ def gone_from_it(c: Conversation, record: Record, text: str) -> bool:
         c.take(trial, without_opening(rest, c.last))
     if trial["outcome"] not in ("answered", "noted") or (trial["outcome"] == "noted" and trial["topic"] != "explain"):
         put_back(c, before)
-        c.earlier = earlier
         return False
     become(record, trial)
     if c.last is not None and trial["outcome"] == "answered":

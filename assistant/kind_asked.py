@@ -132,9 +132,7 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
 
 def _ask(c: Conversation, record: Record, before: State, question: str) -> None:
     """Ask rather than answer, with the question before as it was."""
-    earlier = [old for old in c.earlier if old.record is not record]
     put_back(c, before)
-    c.earlier = earlier
     kept = {name: record[name] for name in KEPT}
     record.update(blank(record["heard"], record["via"], record["job"], record["file"]), **kept)
     put_asked(record, "follow-up", question)

@@ -64,14 +64,8 @@ _ROLES: tuple[tuple[re.Pattern[str], tuple[str, ...]], ...] = tuple(
         (r"long|length", ("length", "slope", "board length", "run", "total length")),
     )
 )  # fmt: skip
-STOCK = (
-    "stick",
-    "stock",
-    "stock length",
-    "board length",
-    "panel length",
-    "tube",
-)  # what is told by a plural: all they have is 12s
+# What is told by a plural: all they have is 12s.
+STOCK = ("stick", "stock", "stock length", "board length", "panel length", "tube")
 _COUNTS_PIECES = expression(r"\b(?:pcs?|pieces?|sticks?|lengths)\b", re.IGNORECASE)
 FAR_OFF = 4  # times as large as what it takes the place of, where no word names that
 

@@ -50,13 +50,12 @@ def said_to_be(c: Conversation, record: Record, text: str) -> bool:
     kept = {name: one for name, one in told.items() if name != old and not isinstance(one.value, Choice)}
     kept |= {old: Given(old, told[new].value, "asked")} if new in told else {}  # each number stays, in the other's place
     kept[new] = Given(new, given.value, "asked")
-    state, earlier = state_of(c), list(c.earlier)
+    state = state_of(c)
     trial = blank(record["heard"], record["via"], c.job, record["file"])
     c.finish(trial, [c.worked(last, kept)], Question(last.topic.name))
     now = c.last.givens.get(new) if c.last is not None else None
     if trial["outcome"] != "answered" or now is None or not same_value(now.value, given.value):
         put_back(c, state)
-        c.earlier = earlier
         names = f"the {last.topic.parameter(new).label} or the {last.topic.parameter(old).label}"
         put_asked(record, "correct", f"What is {said}: {names}? Say the whole question.")
         return True

@@ -29,7 +29,7 @@ LEVEL = 0.12  # topics this near in score are equally likely
 MARGIN = 0.6  # how much better a line must stand on its own than as a change
 _ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are they)\b", re.IGNORECASE)
 _WHAT_IS = expression(
-    r"\W*(?:[a-z']+\W+){0,6}?what(?:['’]?s| is| does)\W+(?:(?:come|work out) to)?\W*(?:(?:come|work out) to)?\W*", re.IGNORECASE
+    r"\W*(?:[a-z']+\W+){0,6}?what(?:['’]?s| is| does)\W+(?:(?:come|work out) to)?\W*", re.IGNORECASE
 )
 _SMALL = frozenset("is at of the s now to only just really actually my our that about say were was be".split())
 _STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())

@@ -165,7 +165,6 @@ def _number(heard: Heard | None) -> float | None:
     return float(heard.value.value) if heard is not None and isinstance(heard.value, Count | Number) else None
 
 
-# What may be asked that a topic does not answer, by the topic; windows that nobody counted are any topic's.
 def _holds_up(chart: Chart, _question: Question) -> bool:
     """Whether it is of what carries a wall over an opening, which nothing here sizes."""
     return not _MEMBERS.isdisjoint(chart.words)
@@ -191,6 +190,7 @@ def _another_lot(chart: Chart, question: Question) -> bool:
     return heard is not None and any(start > heard.end and chart.words[max(0, r.start - 2)] == "plus" for start, r in told)
 
 
+# What may be asked that a topic does not answer, by the topic; windows that nobody counted are any topic's.
 _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     **dict.fromkeys(_JOINTS, (_asks_a_gap_or_rounds,)),
     **dict.fromkeys(_FLAT, (_a_volume,)),

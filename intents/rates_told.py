@@ -23,7 +23,6 @@ from solvers.quantities import Area, Count, Length, Number, Percent, Quantity
 
 SCORE = 9.0  # as of a rule that fits whole
 RATE, FASTENERS = "by the same rate", "fasteners"
-MOST_IN_EACH = 500
 _KINDS = ("number", "plural", "length", "area", "percent")
 _ARTICLES = frozenset("a an one each every per the".split())
 _THING = (

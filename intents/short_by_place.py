@@ -24,16 +24,17 @@ _MONEY = frozenset("$ £ € cents cost costs price paid".split())
 _CURRENCIES = frozenset("$ £ €".split())
 _WIRED = frozenset("circuit ckt cct breaker receptacle receptacles recepts outlets outlet feeder".split())  # 20A
 _STOPS = frozenset(("", ".", ",", ";", "?", "/", "-", "×"))
+_WASTES = frozenset(("waste", "wst", "wast"))
 _ENDS, MOST_WASTE = frozenset(("", ".", ",", ";", "?")), 30
 _ONE_OF = frozenset("rake end side face edge hip valley slope cheek".split())
-_OVERHANGS = frozenset("overhang oh ovhg ohang o/hang eaves soffit".split())
+_OVERHANGS = frozenset("overhang oh ovhg ohang eaves soffit".split())
 _ALL_OF = frozenset("sides corners walls edges ends round".split())
 _ASKED, _LONG = frozenset("@ at ? : =".split()), frozenset("lg len length rafter lgth".split())
 _DEGREES = frozenset("deg degs degrees dg".split())
 _OPENINGS = frozenset("wdw wdws window windows dr drs door doors opg opgs opng opngs opening openings vent vents".split())
 _SPACED = frozenset("gap gaps space spaces spacing reveal reveals".split())
 _FOOTED = frozenset("gable gbl wall wl run span wide long roof plate deck board boards stock eave eaves rake ridge".split())
-_DIAGONAL = frozenset("diag diags diagonal diagonals corners x-corners".split())
+_DIAGONAL = frozenset("diag diags diagonal diagonals corners".split())
 _FEET, _METRIC = frozenset("' ft foot feet".split()), frozenset("mm m cm metres millimetres".split())
 _TWELVE, MOST_RISE = "12", 24
 MOST_OFF, LEAST_CUT, RATIOS = 99, 200, (300,)  # 8/1250: so many at so long; 1/300 is of an attic
@@ -51,7 +52,7 @@ def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
     for at, token in enumerate(tokens):
         if at <= passed:
             continue
-        rule = _RULES.get(token.text, _bare_number if token.text.isdecimal() else None)
+        rule = _rule_of(words, at + 2)
         if token.text == "-" and _tight(tokens, at):
             rule = None  # 6-8
         whole, took = (rule(words, at + 2, said) if rule else None) or (token.text, 1)
@@ -60,11 +61,19 @@ def by_place(tokens: list[Token], said: set[str]) -> list[Token]:
             found.append(token)
             continue
         end = tokens[passed].end
-        if len(whole.split()) == len("3-0x4-0"):  # an opening's code: each digit stands where it was written
+        if rule is _opening_code:  # each digit stands where it was written
             found += [Token(word, token.start + (n + 1) // 2, token.start + n // 2 + 1) for n, word in enumerate(whole.split())]
             continue
         found += [Token(word, token.start, end) for word in whole.split()]
     return found
+
+
+def _rule_of(words: Words, at: int) -> Rule | None:
+    """What looks at the word of a place: a number after waste is of that, and else may be an opening's code."""
+    word = words[at]
+    if word.isdecimal() and words[at - 1] in _WASTES:
+        return _waste
+    return _RULES.get(word, _opening_code if word.isdecimal() else None)
 
 
 def _tight(tokens: list[Token], at: int) -> bool:
@@ -243,11 +252,9 @@ def _numbered(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     return ("", 1 + stop) if words[at - 1].isdecimal() and words[at + 1 + stop] in _OPENINGS else None
 
 
-def _bare_number(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+def _waste(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """Waste that is told by its number alone: 14 footers, waste 8."""
-    if words[at - 1] in ("waste", "wst", "wast") and words[at + 1] in _ENDS and int(words[at]) <= MOST_WASTE:
-        return f"{words[at]} percent", 1
-    return _opening_code(words, at, said)
+    return (f"{words[at]} percent", 1) if words[at + 1] in _ENDS and int(words[at]) <= MOST_WASTE else None
 
 
 def _opening_code(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
@@ -268,4 +275,4 @@ _RULES: dict[str, Rule] = {
     "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
 }  # fmt: skip
 # An article is a cue where a circuit is spoken of alone.
-_CUES = frozenset(_RULES.keys() - {"a"} | _OPENINGS | {"waste", "wst", "wast"})
+_CUES = frozenset(_RULES.keys() - {"a"} | _OPENINGS | _WASTES)

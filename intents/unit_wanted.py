@@ -19,11 +19,12 @@ _LAST: dict[str, tuple[type[Quantity], str]] = {
 }  # fmt: skip
 _STOPS, _ASKS = frozenset(".,?!:;="), frozenset("in to as is".split())
 MOST_WORDS, SURE = 2, 0.9  # what it is of (a bag; ply); more words may ask for something else
+LONGEST = 10  # tokens of such a line
 
 
 def unit_wanted(chart: Chart) -> Question | None:
     """The conversion of a line that says nothing but a quantity, what it is of, and another unit."""
-    if len(chart.words) > 4 * MOST_WORDS + MOST_WORDS:
+    if len(chart.words) > LONGEST:
         return None
     said = [at for at, word in enumerate(chart.words) if word not in _STOPS]
     kind, unit = _LAST.get(chart.words[said[-1]], (None, "")) if said else (None, "")
