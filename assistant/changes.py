@@ -58,16 +58,15 @@ if TYPE_CHECKING:
     from assistant.ways import Way
 
 LEVEL = 0.12  # topics this near in score are equally likely
+MOST_WORDS, MOST_SAME = 60, 24  # of a change, of which the sets have 35; and of one that says what is as before
 _NONE_OF = expression(
     r"\W*(?:no|zero|without)\s+[a-z]+(?:\s[a-z]+){0,2}(?: (?:at|on) (?:the |either |both |each )?(?:ends?|sides?))?\W*", re.I
 )
 _NO_GAPS = expression(r"\W*(?:and |with )?no (?:end )?(?:gaps?|spaces?)\b", re.IGNORECASE)  # which puts nothing right
 _SOUNDS = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight"}
 _FOR_TWELVE = expression(r"\W*(for|fore|to|too|ate) (?:in )?(?:twelve|12)\b", re.IGNORECASE)
-MOST_WORDS = 60  # of a change; the longest of the sets has 35
 _ASKS = expression(r"\bhow (?:long|high|tall|many|much|far|wide|deep)\b|\bwhat(?:'s| is)\b", re.IGNORECASE)
 _SPLIT = expression(r"\s*[,;:]\s*|\s+(?:but|it's|its|it is)\s+")
-
 
 def change(c: Conversation, record: Record, text: str, said: Said | None, questions: list[Question]) -> bool:
     """Whether the line changes the question (or the value kept) before it; if so that is worked again."""
@@ -91,7 +90,7 @@ def change(c: Conversation, record: Record, text: str, said: Said | None, questi
     for told in told_changes(c, text, _wanted(text, said), c.last):
         if isinstance(told, Question):
             say_what_it_is(told, text, c.last)
-            _work_again(c, record, Wanted(text, led=True), [told])
+            work_again(c, record, Wanted(text, led=True), [told])
         if isinstance(told, Question) or _ask_again(c, record, text, told, questions):
             return True
     return False
@@ -115,7 +114,7 @@ def _of_the_joint(c: Conversation, record: Record, text: str, said: Said | None,
 
 def _without_what_stays(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line changes the question once the words that name what is as before are left out."""
-    less = without_same(text, c.last) if c.last is not None else text
+    less = without_same(text, c.last) if c.last is not None and text.count(" ") <= MOST_SAME else text
     gone = frozenset(re.findall(r"[a-z]+", text.lower())) - frozenset(re.findall(r"[a-z]+", less.lower()))
     stays = gone if gone.isdisjoint(("no", "without", "not")) else frozenset()  # with no kerf, zero
     return less != text and _change_less(c, record, less, sure=True, stays=stays)
@@ -195,12 +194,12 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
     if claimed_anew(c, record, wanted.rest):
         return True
     if pieces := so_many_of(wanted.rest, c.last) or so_many_pieces(wanted.rest, c.last):
-        _work_again(c, record, wanted, [pieces])
+        work_again(c, record, wanted, [pieces])
         return True
     bare = c.last.topic.name == "cut list" and wanted.rest.strip(" .!?").isdecimal() and not wanted.old
     more = [] if bare else by_so_much(wanted, c.last)  # so many pieces, or the stock
     if more is not None:
-        _work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
+        work_again(c, record, wanted, more) if more else _ask_where(c, record, wanted, c.last)
         return True
     outright = told_outright(wanted, c.last)
     strange = two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last) or no_change.share_of_a_thing(wanted, c.last)
@@ -219,7 +218,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         return True
     for each in found:
         each.givens = wanted.none | each.givens
-    _work_again(c, record, wanted, found, text_now)
+    work_again(c, record, wanted, found, text_now)
     return True
 
 
@@ -330,7 +329,8 @@ def _tells_more(questions: list[Question], last: Asked, more: Question, text: st
     return best.topic == last.topic.name and alone and bool(best.missing) and own_words(best).isdisjoint(best.words)
 
 
-def _work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Question], text: str = "") -> None:
+def work_again(c: Conversation, record: Record, wanted: Wanted, found: list[Question], text: str = "") -> None:
+    """Work the last question again with what each of these changes of it; the record is of what comes of them."""
     last = c.last
     assert last is not None
     if other_leg(c, record, found, last):

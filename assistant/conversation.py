@@ -17,6 +17,7 @@ from assistant.going_back import remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
 from assistant.kind_asked import hold_to_what_is_asked
+from assistant.likely_change import as_is_likely
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
@@ -44,8 +45,7 @@ from solvers.quantities import Quantity
 from solvers.registry import load_topics
 from solvers.slots import Given, said_anew
 
-NEAR = 0.3  # two topics this near in score are both likely
-LEVEL = 0.12  # and this near, they are equally so
+NEAR, LEVEL = 0.3, 0.12  # two topics this near in score are both likely; and equally so
 STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
 
@@ -107,6 +107,7 @@ class Conversation:
         ask_their_size(self, record, text)
         taken_over.taken_over(self, record, text, waited)
         told_in_parts(self, record, text, waited)
+        as_is_likely(self, record, text, state)
         hold_to_what_is_asked(self, record, text, state)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from assistant.record import Record, become, blank, leave_out
 from intents.elsewhere import outside_of
-from intents.matcher import share_of, shorter
+from intents.matcher import likely_topics, shorter
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -28,7 +28,7 @@ def look_past_clauses(c: Conversation, record: Record, text: str) -> None:
     found: list[tuple[Record, Asked]] = []
     for used in shorter(text, c.parameters):
         questions = [question for question in c.read(used.text).questions if question.score > 0]
-        likely = share_of(used.text, used.topic, c.parameters) >= LIKELY
+        likely = likely_topics(used.text, c.parameters).get(used.topic, 0.0) >= LIKELY
         if not likely or not questions or questions[0].topic != used.topic or any(question.claim for question in questions):
             continue
         trial = blank(text, record["via"], c.job, record["file"])

@@ -355,9 +355,9 @@ def shorter(text: str, topics: Topics, folder: Path = FOLDER) -> list[Used]:
     return [] if model is None else list(clauses_used(_chart(text, folder, _Lists.of(topics)), compiled(folder), topics, model))
 
 
-def share_of(text: str, topic: str, topics: Topics, folder: Path = FOLDER) -> float:
-    """How likely it is, by its words, that a line is about a topic."""
-    return _chart(text, folder, _Lists.of(topics)).likely.get(topic, 0.0)
+def likely_topics(text: str, topics: Topics, folder: Path = FOLDER) -> Mapping[str, float]:
+    """How likely it is, by its words, that a line is about each topic; those that are hardly likely may be left out."""
+    return _chart(text, folder, _Lists.of(topics)).likely
 
 
 def read_as(text: str, topic: str, topics: Topics, folder: Path = FOLDER, wanted: str = "") -> Question:

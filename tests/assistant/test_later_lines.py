@@ -69,7 +69,7 @@ def test_the_line_is_of_what_was_meant(lines: tuple[str, ...], value: float, uni
 @pytest.mark.parametrize(
     ("lines", "word"),
     [
-        (("gap behind cladding 10 mm", "8 mm", "nineteen mill", "in inches"), "nineteen mill"),
+        (("gap behind cladding 10 mm", "8 mm", "nineteen by eleven", "in inches"), "nineteen by eleven"),
         (("rake 24 foot gable 8/12", "flurble 88", "half of that"), "flurble 88"),
         (("deck 4.8 by 3.6 diagonal",), "ft"),
         (("90 corner in 3 pieces", "miter for an 11 degree corner"), "corner"),
@@ -83,7 +83,7 @@ def test_what_is_in_doubt_is_asked(lines: tuple[str, ...], word: str) -> None:
 
 
 def test_an_older_answer_is_taken_up_once_that_is_said() -> None:
-    record = last("gap behind cladding 10 mm", "8 mm", "nineteen mill", "in inches", "yes")
+    record = last("gap behind cladding 10 mm", "8 mm", "nineteen by eleven", "in inches", "yes")
     assert record["outcome"] == "noted"
     assert "5/16" in record["say"]
 

@@ -1,0 +1,190 @@
+"""A line that came to nothing, taken as the change of the question before it that lines like it are: "better allow ten percent".
+
+What is learned of talk (`change_learned.py`) tells whether such a line stays with its question, and which given each of its
+numbers is of. Where both are all but sure, the question is asked again with those; where they are likely, it is asked whether
+that is meant. Where a line was answered as a change of one given, and such lines change another, it is asked which.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant import changes
+from assistant.change_learned import Model, model, numbers_of, of_line, roles_in, told_apart, words_of
+from assistant.meant_for import SOLD_IN, Wanted, labelled, of_stock, stock_told
+from assistant.pending import Asked, Pending
+from assistant.record import Record, become, blank, given_lines, listed, put_asked, value_line
+from assistant.said_over import same_value
+from assistant.told_outright import told_outright
+from assistant.told_round import State, put_back, state_of
+from assistant.units_kept import in_its_unit
+from assistant.ways import same_answer, which_way
+from intents.expressions import expression
+from intents.learned import NOTHING
+from intents.question import Heard, Question
+from intents.talk import talk_of
+from solvers.quantities import Count, Percent, Temperature
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+
+STAYS, SURE = 0.65, 0.9  # how likely a line must stay with its question, and a number be of a given, to be taken so
+REPLIES = 0.4  # how likely it must stay with one that waits for such a number
+LIKELY = 0.7  # and to be asked about
+DOUBTED = 0.95  # how likely another given must be for one to be doubted
+MOST_WORDS, MOST_NUMBERS = 24, 3
+ALL = 100  # percent
+ODD = "It is mostly"  # as `usual` says of what no such given is
+AGAIN = "I can't make that fit. "
+_TO_NOTHING = expression(  # what is said of a line that came to nothing, and of a number that is odd where it went
+    r"I understood |I don.t know what to make of |That is not something I work out|What should I change about |.*It is mostly "
+)
+_ASKS = expression(  # another thing may be asked with the number: how many of those, from a 12 footer
+    r"\?|\b(?:how|what|whats|which)\b|^\W*(?:(?:and|so|then|ok)\W+)*(?:is|are|can|will|would|does|do|where|when)\b", re.IGNORECASE
+)
+_SUPPOSES = expression(r"\b(?:what if|how about|what about|say)\b", re.IGNORECASE)  # which asks for the same again
+_THINGS = expression(r"\s+(?!inches\b|degrees\b|metres\b|meters\b|mils?\b|twelves?\b)[a-z]{2,}s\b", re.IGNORECASE)
+_BACK = expression(r"\bback\b", re.IGNORECASE)  # to a question before the last
+
+
+def as_is_likely(c: Conversation, record: Record, text: str, before: State) -> None:
+    """Take a line that came to nothing as the change it likely is, or ask whether it is; doubt one that likely is another."""
+    known, waited = model(), before[0]
+    if known is None or text.count(" ") > MOST_WORDS:
+        return
+    nothing = record["outcome"] in ("asks", "declined") and not _BACK.search(text)
+    if isinstance(waited, Pending):
+        vain = waited.question in (record["ask"], record["ask"].removeprefix(AGAIN)) or _TO_NOTHING.match(record["say"])
+        if nothing and vain and waited.asked is not None and waited.wanted and not waited.ways and not _more_told(c, waited):
+            _reply(c, record, text, waited, known, before)
+    elif isinstance(before[1], Asked) and record["outcome"] == "answered":
+        _doubt(c, record, text, before[1], known)
+    elif isinstance(before[1], Asked) and nothing and _TO_NOTHING.match(record["say"]):
+        _take(c, record, text, before[1], known, before)
+
+
+def _more_told(c: Conversation, waited: Pending) -> bool:
+    """Whether the line told another piece of the question that waits: how wide the posts are, where their row was wanted."""
+    now = c.pending.asked if c.pending is not None else None
+    before = waited.asked
+    return now is not None and before is not None and now.topic is before.topic and now.givens.keys() > before.givens.keys()
+
+
+def _told(c: Conversation, text: str, last: Asked, known: Model, wanted: str = "") -> tuple[dict[str, Heard], float]:
+    """What such a line tells of the question before it, and how sure that is at the least; nothing where it is not likely."""
+    found = numbers_of(text, last)
+    stays = known.stay(of_line(text, last, len(found), c.parameters, wanted)) if 0 < len(found) <= MOST_NUMBERS else 0
+    if stays < (REPLIES if wanted else STAYS) or of_stock(text, last):
+        return {}, 0
+    givens: dict[str, Heard] = {}
+    least, words = 1.0, words_of(text)
+    for number, shares in roles_in(text, last, found, known, wanted):
+        name = max(shares, key=shares.__getitem__)
+        if name == NOTHING or shares[name] < LIKELY or name in givens:
+            return {}, 0
+        if _of_else(text, number.heard[name]):
+            return {}, 0
+        givens[name] = in_its_unit(number.heard[name], last.givens.get(name), last)
+        least = min(least, shares[name] if name == wanted or told_apart(number, name, last, words) else LIKELY)
+    return givens, least
+
+
+def _reply(c: Conversation, record: Record, text: str, waited: Pending, known: Model, before: State) -> None:
+    """Take a line that was no reply as what it likely tells of the question that waits, where that gets it further."""
+    asked = waited.asked
+    assert asked is not None
+    givens, least = _told(c, text, asked, known, waited.wanted)
+    if not givens or least < SURE or _asks(text) or any(isinstance(heard.value, Temperature) for heard in givens.values()):
+        return  # how warm it is may be at another time than is asked
+    after = state_of(c)
+    put_back(c, before)
+    c.pending = None
+    trial = blank(text, record["via"], c.job, record["file"])
+    question = Question(asked.topic.name, givens)
+    c.finish(trial, c.ways(question, asked), question)
+    further = trial["outcome"] == "asks" and trial["ask"] != waited.question and ODD not in trial["ask"]
+    if trial["outcome"] != "answered" and not further:
+        put_back(c, after)
+        return
+    become(record, trial)
+    if trial["outcome"] == "answered" and c.last is not None:
+        c.last.record = record
+
+
+def _of_else(text: str, heard: Heard) -> bool:
+    """Whether a number counts other things (9 rafters are no pitch), or only agrees (100 percent)."""
+    value, said = heard.value, text[heard.start : heard.end]
+    counts = _THINGS.match(text[heard.end :]) is not None and said.isalnum() and not isinstance(value, Count)
+    return counts or (isinstance(value, Percent) and value.value == ALL)
+
+
+def _asks(text: str) -> bool:
+    return bool(_ASKS.search(text)) and not _SUPPOSES.search(text)
+
+
+def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model, before: State) -> None:
+    givens, least = _told(c, text, last, known)
+    if not givens or (least < SURE and len(givens) > 1):
+        return
+    sure = least >= SURE and not _asks(text)
+    if not sure and ODD in record["ask"]:
+        return
+    after = state_of(c)
+    put_back(c, before)
+    trial = blank(text, record["via"], c.job, record["file"])
+    changes.work_again(c, trial, Wanted(text, corrects=_corrects(c, text), led=True), [Question(last.topic.name, givens)])
+    now = c.last
+    if trial["outcome"] != "answered" or now is None or now is last:
+        put_back(c, after)
+        return
+    if not sure:
+        trial = blank(text, record["via"], c.job, record["file"])
+        put_back(c, before)
+        c.pending = Pending(last, wanted=next(iter(givens)), ways=[c.worked(now, now.givens)])
+        put_asked(trial, last.topic.name, _whether(last, givens), given_lines(last.topic, last.givens.values()))
+    become(record, trial)
+    if sure:
+        now.record = record
+
+
+def _whether(last: Asked, givens: dict[str, Heard]) -> str:
+    """The question whether a line changes these givens of the one before it."""
+    changed = [f"the {last.topic.parameter(name).label} {value_line(heard.value)[2]}" for name, heard in givens.items()]
+    return f"Do you mean the {last.topic.name} again, with {listed(changed, 'and')}? Say yes, or ask it in full."
+
+
+def _corrects(c: Conversation, text: str) -> bool:
+    said = talk_of(text, c.places)
+    return said is not None and said.topic == "correct"
+
+
+def _doubt(c: Conversation, record: Record, text: str, last: Asked, known: Model) -> None:
+    """Ask which given a number is of, where it went to one and such lines tell another."""
+    now = c.last
+    if now is None or now is last or now.topic is not last.topic or record["topic"] != last.topic.name or not now.changed:
+        return
+    found = numbers_of(text, last)
+    if len(found) != 1 or found[0].parts or len(now.changed) != 1:
+        return
+    ((number, shares),) = roles_in(text, last, found, known)
+    (name,) = now.changed
+    likely = max(shares, key=shares.__getitem__)
+    if likely in (name, NOTHING) or name not in number.heard or shares[likely] < DOUBTED:
+        return
+    if name in (labelled(Wanted(text), last), stock_told(text, last)) or SOLD_IN.fullmatch(text) or number.kind == "plural":
+        return  # it is told by its name, or as what sticks are sold in
+    if name in number.hinted and likely not in number.hinted:
+        return
+    if told_outright(Wanted(text, led=True), last):
+        return
+    heard = in_its_unit(number.heard[likely], last.givens.get(likely), last)
+    if likely in last.givens and same_value(last.givens[likely].value, heard.value):
+        return
+    ways = [c.worked(now, now.givens), *c.ways(Question(last.topic.name, {likely: heard}), last)]
+    if ways[1].worked.refused or ways[1].worked.asks or same_answer([way.worked for way in ways]):
+        return
+    c.pending, c.last = Pending(now, ways=ways), last
+    asked = blank(text, record["via"], c.job, record["file"])
+    put_asked(asked, last.topic.name, which_way(ways), given_lines(last.topic, last.givens.values()))
+    become(record, asked)

@@ -1,0 +1,26 @@
+"""What is said between two lines to the tool, with a number in it, that asks nothing and changes nothing: for learning alone."""
+
+CHAT = (
+    "two of the lads are off sick", "I'll be back in ten minutes", "it was 38 degrees up on that roof yesterday",
+    "we broke three blades this week", "lunch is at half twelve", "the van does 30 to the gallon",
+    "give me two minutes", "there's 40 dollars in the tin", "that's the third time today", "one of the dogs got out",
+    "we've 9 bundles left over from the last job", "the other house had 5 inch gutters",
+    "grab me two of those clamps", "leave the sixteen footers on the rack", "hold the four foot level for me",
+    "he charged me 85 for the lot", "the neighbour wants 12 foot of fence", "took me 6 hours last time",
+    "the yard shuts at 5", "we're 50 percent done here", "I'm 99 percent certain it was the tape",
+    "fifty fifty at best", "my first boss had nine fingers", "the scaffold is 6 metres high",
+    "that ladder weighs 60 pounds", "there were 14 of us on that site", "you owe me 20", "he lives 30 miles out",
+    "used 3 tubes already this morning", "eight boards were warped", "5 of those were cracked",
+    "the delivery is 2 days late", "it rained an inch last night", "it might hit 90 on Sunday",
+    "they say minus 10 tonight", "we did 400 feet of this last year", "put the 10 foot plank over there",
+    "that truck is 8 feet wide", "ring him at 7", "job number 412", "page 9 of the drawings",
+    "pass the 3 inch screws", "cut my thumb on the second one", "the last crew left 12 offcuts", "two coffees please",
+    "I'm 6 foot 2 and still can't reach", "channel 4 had it on", "there's a 20 foot drop on the far side",
+    "we're at number 25", "the inspector comes on the 14th", "got 3 quotes and they were all silly",
+    "it's about a 1 in 10 chance", "the kids are 8 and 10", "the radio has been on for 3 hours",
+    "hundred percent mate", "ten four", "one more and I'm going home", "the compressor runs at 90 psi",
+    "take the 2x4s round the back", "somebody sat on the six inch ones", "the 9 inch grinder is dead",
+    "my back is good for another 5 years", "I paid 32 for that hammer", "there's 4 inches of snow on the deck",
+    "watch that 2 foot gap by the stairs", "the old one was 7 foot and rotten", "we lost 15 percent on that job",
+    "the boss wants it done by 4", "stack those eight high", "the skip is 6 yards",
+)  # fmt: skip
