@@ -6,18 +6,16 @@ it, and the place of its own; it gives the words that stand there, and how many 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-
+from intents import short_by_line as by_line
+from intents.short_by_line import Rule, Words
 from intents.tokens import Token
 
-Words = Sequence[str]
-Rule = Callable[[Words, int, set[str]], "tuple[str, int] | None"]
 _SWINGS = frozenset("saw saws stops stop swings swing mitre miter goes".split())
 _PLACES = frozenset(
     "plate ridge rdg peak corner floor flr ceiling clg centre center end wall post eave ground sill edge side face top bottom"
     " outside inside rail stud beam joist door window btm hd head legs".split()
 )
-_TAPED = frozenset("tape taped tapes measure measures measured corner corners".split())
+_TAPED = frozenset("tape taped tapes measure measures measured meas measd corner corners".split())
 _SIZES = frozenset("' \" ft in mm cm m".split())
 _PIECES = frozenset("pcs pc pieces piece off lengths bits".split())
 _MONEY = frozenset("$ £ € cents cost costs price paid".split())
@@ -73,6 +71,8 @@ def _rule_of(words: Words, at: int) -> Rule | None:
     word = words[at]
     if word.isdecimal() and words[at - 1] in _WASTES:
         return _waste
+    if word.isdecimal() and (words[at + 1] == "max" or words[at + 4] in by_line.KERFS):
+        return by_line.number
     return _RULES.get(word, _opening_code if word.isdecimal() else None)
 
 
@@ -102,7 +102,8 @@ def _swung(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
 def _way(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """Which way a size goes: 9' H, 10w x 8d."""
     word, after = words[at], words[at + 1]
-    if not _sized(words, at) or not (after in _STOPS or after in ("l", "w", "h", "d")):
+    inside = after == "in" and words[at + 2][:1].isdecimal()  # 5-1/2 w in 72
+    if not _sized(words, at) or not (after in _STOPS or after in ("l", "w", "h", "d") or inside):
         return None
     if word == "d" and not {"w", "wide", "wd"} & said:
         return None  # 8d is a nail
@@ -213,6 +214,8 @@ def _dash(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     taken = words[at + 1] in _OPENINGS or (words[at + 1].isdecimal() and words[at + 2] in _OPENINGS)
     if taken and {"wall", "gable", "wl"} & said:
         return "less", 1
+    if by_line.dash(words, at, said):
+        return ",", 1
     return (",", 1) if words[at + 1] in _CURRENCIES and words[at - 1].isalpha() else None
 
 
@@ -267,12 +270,22 @@ def _opening_code(words: Words, at: int, said: set[str]) -> tuple[str, int] | No
     return f"{code[0]} - {code[1]} × {code[2]} - {code[3]}", 1
 
 
-_RULES: dict[str, Rule] = {
+def _either(first: Rule, then: Rule) -> Rule:
+    """What a rule tells, or where it tells nothing another one."""
+    return lambda words, at, said: first(words, at, said) or then(words, at, said)
+
+
+_OWN: dict[str, Rule] = {
     "l": _swung, "r": _swung, "h": _way, "w": _way, "d": _way, "a": _amps, "°": _degrees, "1": _one, "4": _all, "1st": _first,
     "2": _between, "+": _between, ">": _between, "cts": _apart, "cc": _apart, "crs": _apart, "ex": _from,
     "dp": _dew_point, "val": _valley,
     "ch": _channel, "n": _pitch, "pitch": _pitch, "?": _so_many_in_twelve, "o": _letters, "f": _letters,
-    "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many, "no": _numbered,
+    "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many,
+    "no": _numbered,
 }  # fmt: skip
+_RULES = {
+    word: _either(_OWN[word], by_line.RULES[word]) if word in _OWN and word in by_line.RULES else rule
+    for word, rule in (_OWN | by_line.RULES).items()
+}
 # An article is a cue where a circuit is spoken of alone.
-_CUES = frozenset(_RULES.keys() - {"a"} | _OPENINGS | _WASTES)
+_CUES = frozenset(_OWN.keys() - {"a"} | by_line.CUES | _OPENINGS | _WASTES)

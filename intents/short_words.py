@@ -30,11 +30,12 @@ WORDS = {
         "joists": "jsts", "ceiling": "clng clg", "compound": "cmpd cmpnd", "miter": "mtre mtr",
         "flashing": "flshg flashg flsh", "plate": "plt", "wall": "wl", "length": "lth", "walls": "wls",
         "foundation": "fdn fndn", "divided": "div", "skirting": "skrtg skirtg", "aluminum": "alum", "rebate": "rbt",
+        "brace": "brc", "pieces": "pces", "piece": "pce", "frost": "frst", "gazebo": "gzbo",
         "humidity": "humid", "moisture": "moist", "membrane": "membr", "strip": "strp",
     }.items()
     for short in shorts.split()
 }  # fmt: skip
-_TURNED, _ENDS = frozenset("f c sf sqft m2 sqm squares".split()), frozenset("= ? . , please pls".split())
+_TURNED, _ENDS = frozenset("f c sf sqft m2 sqm".split()), frozenset("= ? . , please pls".split())
 _ARROWS = frozenset("→ ⇒ ➔ ➜".split())
 _UNITS = frozenset("mm cm m in ft inches feet inch foot metres meters m2 sqm deg degrees kg lb squares litres gal f c".split())
 
@@ -43,7 +44,7 @@ def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
     """The tokens with their arrows as the words they stand for: 7'9 3/4 -> mm is in mm, 7% → 11% from one to the other."""
     if said.isdisjoint(_ARROWS) and ">" not in said:
         return tokens
-    found: list[Token] = []
+    tokens, found = [*tokens], list[Token]()
     for at, token in enumerate(tokens):
         drawn = token.text == ">" and found and found[-1].text in ("-", "=") and found[-1].end == token.start
         if not drawn and token.text not in _ARROWS:
@@ -55,6 +56,8 @@ def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
         told = after[:1].isdecimal() and (before[-1:].isdecimal() or before in ("%", "°"))  # 7% → 11%
         last = [each.text for each in tokens[at + 2 : at + 3]]
         unit = after in _UNITS and (not last or last[0] in _ENDS)
+        if unit and after == "in":
+            tokens[at + 1] = Token("inches", tokens[at + 1].start, tokens[at + 1].end)  # 1830mm -> in
         across = token.text == "→" and ("↑" in said or "↓" in said) and before[-1:].isdecimal()  # 2100↑ 1650→
         found.append(Token("across" if across else "to" if told or after in _TURNED else "in" if unit else ",", start, token.end))
     return found

@@ -13,6 +13,11 @@ _UNITS = frozenset("in ft mm cm m inch inches foot feet metres meters deg degree
 _WORKS = frozenset("+ = ÷ plus minus times divided".split())  # a line that works with its numbers
 _ASKS = frozenset("whats what is s so please quick how much work out calc".split())
 _NAMES = frozenset("run rise wide width high height long length span exp exposure deep depth stock kerf".split())
+_BENT = frozenset(
+    "girth girht bent bend fold folded folds flashing flashng flshng flshg flashg flsh flash apron drip strtchout stretchout"
+    " strchout legs".split()
+)
+LEAST_LEG = 5  # mm, of a bend of three; 1/2/3 may hold a part of an inch
 LIST = 3  # slashes from which on bare numbers are a list and no sum
 
 
@@ -20,7 +25,7 @@ def set_apart(tokens: list[Token], said: set[str]) -> list[Token]:
     """The tokens with a comma in the place of each slash that sets pieces apart."""
     if "/" not in said:
         return tokens
-    tokens = _listed_tight(tokens)
+    tokens = _listed_tight(tokens, LIST if _BENT.isdisjoint(said) else LIST - 1)
     places = [at for at in range(1, len(tokens) - 1) if tokens[at].text == "/" and _stands_apart(tokens, at)]
     if not places or not said.isdisjoint(_WORKS):
         return tokens
@@ -31,7 +36,7 @@ def set_apart(tokens: list[Token], said: set[str]) -> list[Token]:
     return [Token(",", token.start, token.end) if at in places else token for at, token in enumerate(tokens)]
 
 
-def _listed_tight(tokens: list[Token]) -> list[Token]:
+def _listed_tight(tokens: list[Token], least: int) -> list[Token]:
     """With commas between whole numbers that stand in a row with slashes between, as the legs of a bend do: 25/90/150/15."""
     row = [token.text == "/" or token.text.isdecimal() for token in tokens]
     close = [True, *(a.end == b.start for a, b in pairwise(tokens))]  # to the one before it
@@ -41,7 +46,8 @@ def _listed_tight(tokens: list[Token]) -> list[Token]:
         end = start
         while end < len(tokens) and row[end] and (end == start or close[end]) and (tokens[end].text == "/") == (end - start) % 2:
             end += 1
-        if end - start > 2 * LIST:
+        parts = least < LIST and any(int(token.text) < LEAST_LEG for token in tokens[start:end:2])
+        if end - start > 2 * (LIST if parts else least):
             found[start:end] = [Token(",", t.start, t.end) if t.text == "/" else t for t in tokens[start:end]]
         start = max(end, start + 1)
     return found

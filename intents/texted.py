@@ -12,6 +12,7 @@ import re
 from intents.expressions import expression
 from intents.number_words import SMALL, TENS
 from intents.penny import SIGNS, nail_of
+from intents.short_by_line import with_parts
 from intents.short_by_place import by_place
 from intents.short_words import WORDS as SHORT_WORDS
 from intents.short_words import signs_spelled
@@ -105,7 +106,7 @@ def respelled(text: str) -> str:
 def texted(tokens: list[Token]) -> list[Token]:
     """The tokens with the short words among them spelled out."""
     said = {token.text for token in tokens}
-    tokens = by_place(set_apart(signs_spelled(_mitered(tokens, said), said), said), said)
+    tokens = by_place(set_apart(signs_spelled(_mitered(with_parts(tokens, said), said), said), said), said)
     if _SHORT.isdisjoint(said) and "/" not in said and not ("a" in said and ("an" in said or "piece" in said)):
         return tokens
     words = ["", *(token.text for token in tokens), "", ""]

@@ -1,0 +1,32 @@
+"""Short words of notes that the rest of the line tells: cor, c/l, lvl ct, 4 wall 48x9, 3-9 in 9-0, four inch three eighths."""
+
+from __future__ import annotations
+
+from math import atan, degrees, radians, tan
+
+import pytest
+
+from assistant.conversation import Conversation
+
+
+@pytest.mark.parametrize(
+    ("said", "topic", "value"),
+    [
+        ("cor 87.5 - ea pc at?", "miter for a corner", 46.25),
+        ("90 cor done in 4 pcs incl both legs, ea jt?", "corner in several pieces", 15),
+        ("lvl cut, com rftr, 4/12, saw deg", "plumb cut", 90 - degrees(atan(4 / 12))),
+        ("up 4-6 in 9-0, ptch?", "pitch from rise and run", 6),
+        ("6 pkts 5-1/2 w in 72, gaps b/w only", "equal spacing", 7.8),
+        ("osb 4x8 shts 4 wall 48x9, no wst", "sheets", 14),
+        ("c/l from 16 footers - 6 @ 70\", 6 @ 44\", kerf 1/8", "cut list", 4),
+        ("drip edge bent 75/60/15 mm, girth?", "bent flashing", 150),
+        ("1830mm -> in", "conversion", 1830 / 25.4),
+        ("12.5deg pitch, 1800 run, rise = ", "rise over a run", 1800 * tan(radians(12.5))),
+        ("ten foot two and a half less four inch three eighths", "tape arithmetic", 118.125),
+        ("pk over plt - 28 w - 5/12", "gable height", 70),
+    ],
+)  # fmt: skip
+def test_a_short_word_is_told_by_its_line(said: str, topic: str, value: float) -> None:
+    found = Conversation().answer(said)
+    assert (found["outcome"], found["topic"]) == ("answered", topic)
+    assert found["answer"]["value"] == pytest.approx(value, rel=1e-3)
