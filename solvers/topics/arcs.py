@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Annotated
 
-from sympy import pi, sqrt
+from sympy import Pow, S, pi, sqrt
 
 from solvers.common import DUST_CAUTION
 from solvers.errors import NeedMore
@@ -129,7 +129,7 @@ def _offsets(work: Working, width: Term, radius: Term, drop: Term, every: Term |
         places.append(wide)
     heights = [_height(wide / 2 - place, radius.value, drop.value) for place in places]
     x = work.term("along", places[1], "in")
-    first = sqrt(radius**2 - (width / 2 - x) ** 2) - drop
+    first = Pow(radius**2 - (width / 2 - x) ** 2, S.Half, evaluate=False) - drop  # nothing to simplify, and that takes long
     up = work.step("height at the first mark", first, f"the curve over the spring line, {work.text(x)} along", "in")
     work.check("the first mark as it is listed", work.term("mark", heights[1], "in"), "=", up)
     for place, height in zip(places, heights, strict=True):
