@@ -113,6 +113,7 @@ _CLIMBS = expression(  # if the humidity climbs to 80
     r"|went|gets?|got|come|comes|came|creeps?|crept)(?: (?:up|down|back|out))? to (?P<n>[^,;?]+?)\W*",
     re.IGNORECASE,
 )
+_ROLL = expression(r"\broll\b", re.IGNORECASE)
 _DOWN_THERE = expression(r"[ ,]+(?:down|up) (?:there|here)(?=\W*$)", re.IGNORECASE)
 _WHAT_ABOUT = expression(
     r"\W*(?:(?:and|so|ok|then|now|or)\W+)*(?:what about|how about|what if it['’]?s|and if it['’]?s|if it was|make it|and|with)"
@@ -298,7 +299,14 @@ def _each_otherwise(text: str, last: Asked) -> str:
     return f"and at {found['n']}" if last.topic.name != "weight" or isinstance(place.value, Weight) else ""
 
 
+def _off_a_coil(text: str, last: Asked) -> str:
+    """What a bend is cut from, called a roll: how many of those across a 24 inch roll."""
+    return _ROLL.sub("coil", text) if len(_ROLL.findall(text)) == 1 and len(places_of(text)) == 1 else ""
+
+
 _BY_TOPIC = {
+    "bent flashing": (_off_a_coil,),
+    "strips from a coil": (_off_a_coil,),
     "equal spacing": (_so_wide,),
     "course layout": (_so_many_courses,),
     "vent area": (_by_ratio,),

@@ -65,7 +65,7 @@ KINDS = (
     _kind("the radius", rf"{_WHAT} (?:\w+ )?(?:radius|raduis|radious)\b", _LENGTHS, "radius"),
     _kind(
         "the length of the curve",
-        r"\bhow long(?:['’]?s| is| are|)(?: the)? (?:curve|arc|bend)\b|\b(?:length of|along|round|around) the (?:curve|arc)\b"
+        r"\bhow long(?:['’]?s| is| are| would| will|)(?: the)? (?:curve|arc|bend)\b|\b(?:length of|along|round|around) the (?:curve|arc)\b"
         r"|^(?!.*\b(?:what|which|whats|how|radius|raduis|if)\b).*\bthe (?:curve|arc)(?: itself)?(?: (?:with|for|at|on)\b.*)?\?",
         _LENGTHS, "arc|curve|length",
     ),
@@ -87,7 +87,7 @@ KINDS = (
         "a length",
         r"\bhow long(?! (?:does|do|did|will|would|ago|before|until|till) )|\b(?:what|which) length\b"
         r"|\bhow many (?:feet|foot|met(?:re|er)s|line(?:al|ar) (?:feet|foot|met(?:re|er)s))\b"
-        r"|^\W*(?:(?:and|so|then|ok|now|what['’]?s|whats|what is)\W+)*(?:the|its) length\b",
+        r"|^\W*(?:(?:and|so|then|ok|now|what['’]?s|whats|what is)\W+)*(?:the|its) length\b|\btotal length\b",
         _LENGTHS, first=("slope", "sloped length"),
     ),
     _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),
@@ -210,7 +210,9 @@ def _as_it_was_asked(record: Record, now: Asked, last: Asked, text: str) -> None
     the curve with a 280 rise | and 300 (the radius is a length too)."""
     if not last.asked_for or last.topic is not now.topic or _ASKS.search(text):
         return
-    lines = [line for line in record["also"] if line["name"] == last.asked_for and line["unit"] == record["answer"]["unit"]]
-    if len(lines) == 1:
+    lines = [line for line in record["also"] if line["name"] == last.asked_for]
+    own = [line for line in (last.record["answer"], *last.record["also"]) if line["name"] == record["answer"]["name"]]
+    stays = any(line["value"] == record["answer"]["value"] for line in own)  # another coil makes no other girth
+    if len(lines) == 1 and (stays or lines[0]["unit"] == record["answer"]["unit"]):
         _say_first(record, lines[0])
         now.asked_for = last.asked_for

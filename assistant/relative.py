@@ -50,7 +50,8 @@ _ONE_MORE = expression(
 _ADDED = expression(
     r"(?:(?:and|so|then|now|but|also|oh|actually|we|i|need|want|we['’]ll|i['’]ll|have|with|can|you|please)[ ,]+)*"
     r"(?P<add>(?:(?:add(?: on| in)?|plus|throw in|put on)\s+)?(?:another|an extra)?)\s*(?P<n>\d+|[a-z]+(?:[ -][a-z]+)??)"
-    r"(?P<more> (?:more|extra|another|additional))? (?P<noun>[a-z]+)(?: to (?:it|that))?",
+    r"(?P<more> (?:more|extra|another|additional))? (?P<noun>[a-z]+)"
+    r"(?: to (?:it|that)| than (?:that|it|this|before))?",
     re.IGNORECASE,
 )
 _TAKEN_AWAY = expression(  # if I take away 14 of the boards; 4 fewer boards; leave 3 of them out
@@ -91,7 +92,7 @@ _PART_CHANGED = expression(  # the overhang's lost 3 inches, the run has grown b
 _ANOTHER_SIZE = expression(  # plus another 40 foot for the porch; I forgot the garage, another 240
     r"(?:(?:oh |and |ah |damn )*(?:i|we|you)(?:['’]ve)? (?:forgot|missed|left out|left off|didn['’]?t count|never counted)"
     r"[^,;\d]*[,;]\s*)?"
-    r"(?:(?:and|so|then|now|but|also|plus|add|with|there['’]?s|we|i|need|have|got|forgot|on|in)[ ,]+)*"
+    r"(?:(?:and|so|then|now|but|also|plus|add|throw|chuck|put|with|there['’]?s|we|i|need|have|got|forgot|on|in)[ ,]+)*"
     r"(?:(?:another|an extra|a further)\s+|(?<=plus )(?=.* (?:for|on|round|along) (?:the|that|my|our) ))"
     r"(?P<n>[^,;]+?)(?:\s+(?:for|on|in|of|at|round|along)\s+(?P<what>.*))?",
     re.IGNORECASE,
@@ -179,11 +180,17 @@ def _so_many_more(text: str, last: Asked) -> Question | None:
     said, (name, count) = places_of(n), counts[0]
     counted = [tokenize(last.text[place.end :])[:1] for place in places_of(last.text) if place.value.value == count.value]
     named = [token[0].text.removesuffix("s") for token in counted if token] == [noun.removesuffix("s")]
+    named = named or noun in last.topic.parameter(name).label.split() or _in_its_words(noun, last)
     whole = len(said) == 1 and isinstance(said[0].value, Number) and said[0].value.value.denominator == 1
     if not whole or not (named or (taken and noun in ("", "them", "those"))):
         return None
     value = replace(count, value=count.value + said[0].value.value * (-1 if taken else 1), text="")
     return Question(last.topic.name, {name: Heard(value, 0, len(text), text)}, 1.0) if value.value > 0 else None
+
+
+def _in_its_words(noun: str, last: Asked) -> bool:
+    """Whether a question was told in words with this thing among them, which it counts: one less spindle."""
+    return noun != "" and not {noun, f"{noun}s", noun.removesuffix("s")}.isdisjoint(last.things)
 
 
 def _so_many_of(found: re.Match[str] | None) -> tuple[str, str]:

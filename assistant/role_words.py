@@ -27,7 +27,7 @@ _TOLD = {
         r"^(?!.*\b(?:side|leg|long|wide)\b)"
         r".*(?:\bif it['’]?s\b|\bmeasures?\b|\bmeasured\b|\breads?\b|\bdiagonal\b|\bcorner to corner\b)"
     ),
-    "temperature": r"\b(?:out|outside|inside|indoors|degrees|warm|cold|hot)\b",
+    "temperature": r"\b(?:out|outside|inside|indoors|degrees|warm|cold|hot|heat(?:ing|er)?|thermostat)\b",
     "setting": r"\bneed\b(?! the saw)",
     "rise": r"\b(?:up|rises?|climbs?|tall)\b(?! (?:to|at|from))",
     "run": r"\b(?:over|across|along|out|runs?)\b",

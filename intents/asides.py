@@ -70,6 +70,8 @@ def _points_back(words: Sequence[str], at: int) -> bool:
         return words[at + 2].isalpha() and words[at + 2] not in SMALL and words[at + 2] not in TENS
     if before in _POINTING:
         return after not in _MEASURES and after not in ORDINALS  # that one's 815, that one's done
+    if at > 1 and words[at - 2] in ("a", "an") and before.isalpha() and before not in _MEASURES:
+        return after not in _MEASURES and before not in SMALL and before not in TENS  # what about a vinyl one
     named = at > 1 and words[at - 2] in ("the", "my", "your", "our") and before.isalpha() and before not in _GOES_ON
     return named and ends and before not in SMALL and before not in TENS
 

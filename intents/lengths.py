@@ -281,12 +281,17 @@ def fraction_after(line: Line, at: int) -> Piece | None:
     return None
 
 
+_MIDDLE = frozenset("middle centre center".split())
+
+
 def _inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
     end = head.unit + 1
     if head.form == "one" and line.words[end] in _RULES:
         return
     if line.words[end] in DEGREES and line.words[head.unit - 2 : end] == ["/", "12", "in"]:
         return  # 7/12 in degrees: no tape has twelfths
+    if line.words[head.unit : head.unit + 2] == ["in", "the"] and line.words[head.unit + 2] in _MIDDLE:
+        return  # it rises 150 in the middle
     others = tuple(Length(other, "in") for other in head.also)
     after = fraction_after(line, end) if head.form in ("whole", "one") else None
     sure = head.sure * _inch_word_sure(line, head)
