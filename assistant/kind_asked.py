@@ -65,7 +65,8 @@ KINDS = (
     _kind("the radius", rf"{_WHAT} (?:\w+ )?(?:radius|raduis|radious)\b", _LENGTHS, "radius"),
     _kind(
         "the length of the curve",
-        r"\bhow long(?:['’]?s| is| are| would| will|)(?: the)? (?:curve|arc|bend)\b|\b(?:length of|along|round|around) the (?:curve|arc)\b"
+        r"\bhow long(?:['’]?s| is| are| would| will|)(?: the)? (?:curve|arc|bend)\b"
+        r"|\b(?:length of|along|round|around) the (?:curve|arc)\b"
         r"|^(?!.*\b(?:what|which|whats|how|radius|raduis|if)\b).*\bthe (?:curve|arc)(?: itself)?(?: (?:with|for|at|on)\b.*)?\?",
         _LENGTHS, "arc|curve|length",
     ),

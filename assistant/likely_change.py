@@ -59,7 +59,10 @@ def as_is_likely(c: Conversation, record: Record, text: str, before: State) -> N
         if nothing and vain and waited.asked is not None and waited.wanted and not waited.ways and not _more_told(c, waited):
             _reply(c, record, text, waited, known, before)
     elif isinstance(before[1], Asked) and record["outcome"] == "answered":
-        _doubt(c, record, text, before[1], known)
+        if record["topic"] == before[1].topic.name:
+            _doubt(c, record, text, before[1], known)
+        elif not _asks(text) and not _BACK.search(text):
+            _take(c, record, text, before[1], known, before)
     elif isinstance(before[1], Asked) and nothing and _TO_NOTHING.match(record["say"]):
         _take(c, record, text, before[1], known, before)
 

@@ -28,7 +28,8 @@ _OUT = expression(
 )
 _COUNTED = expression(
     rf"{_LEAD}(?:(?:make (?:it|that)|it['’]?s|there['’]?s|there are|we['’]?ve got|got|only|just|say|with|it is|they['’]?re) )*"
-    r"(?P<n>\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: of)?(?: the| those| these| my)? (?P<what>windows?|doors?|vents?|openings?)"
+    r"(?P<n>\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: of)?(?: the| those| these| my)?"
+    r" (?P<what>windows?|doors?|vents?|openings?)"
     r"(?: (?:of )?(?:that size|the same size|the same|like that(?: one)?|alike|that big))?"
     r"(?: (?:now|actually|after all|instead|in all|not \w+))*"
     r"(?:,? (?:so )?(?:what(?:['’]?s| is)|how much(?: is| wall is)?)(?: the)? (?:area|net|total|that|it|left)"

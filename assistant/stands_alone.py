@@ -73,6 +73,13 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
 
 
+_ANOTHER_CORNER = expression(
+    r"\b(?:another|next|different|new|second|casing|baseboard|base|skirting|trim|box|frame)\b|\b(?:the|an) other\b"
+    r"|\ban? [a-z0-9. °]{1,24}corner\b",
+    re.IGNORECASE,
+)
+
+
 def _sum_asked(best: Question, wanted: Wanted) -> bool:
     """Whether a line asks what a sum of all its numbers is, and nothing else: what's 5 foot 7 minus 10 1/4."""
     heard = best.givens.get("sum") if best.topic == SUM and best.whole else None
@@ -94,6 +101,8 @@ def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -
     """Whether what the line could be on its own is plainly a value of the question before."""
     if best.topic == SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
         return True  # less a 3 by 7 door
+    if _same_corner(best, last, wanted):
+        return True
     said = set(wanted.rest.lower().split())
     other = own_words(best).isdisjoint(said)  # nothing names another topic
     if more.givens and (_of_heat(best, last) or (other and asking_words(last.topic.name, wanted.rest))):
@@ -102,6 +111,13 @@ def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -
         return True  # rise 4 foot 8
     heats = bool(more.givens) and all(isinstance(heard.value, Temperature) for heard in more.givens.values())
     return best.topic == SUM and heats  # minus 10 now
+
+
+def _same_corner(best: Question, last: Asked, wanted: Wanted) -> bool:
+    """Whether a line that could ask the plain miter of a corner tells that of the crown before it: it's really 92, so what's
+    the miter now."""
+    crown = last.topic.name == "compound cut" and best.topic == "miter for a corner" and best.givens.keys() == {"corner"}
+    return crown and not _ANOTHER_CORNER.search(f"{wanted.lead} {wanted.rest}")
 
 
 def _of_heat(best: Question, last: Asked) -> bool:
