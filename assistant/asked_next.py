@@ -95,7 +95,8 @@ _IN_TWELVE = expression(  # what's that as so many in twelve
     r"(?:in|over|per|to) (?:12|twelve|the foot|a foot)(?: (?:of run|run|pitch))*\W*"
     rf"|{_LEAD}(?:what(?:['’]?s| is)?|how much is) (?:that|it|this) (?:as|in) (?:an? )?(?:roof )?pitch(?: in (?:12|twelve))?\W*"
     rf"|{_LEAD}(?:what['’]?s that |which is |that['’]?s )?(?:how many|what) in (?:12|twelve)(?: is (?:that|it))?\W*"
-    rf"|{_LEAD}what(?:['’]?s| is|s) (?:that|it|this) (?:in|over) (?:12|twelve)\W*",
+    rf"|{_LEAD}what(?:['’]?s| is|s) (?:that|it|this) (?:in|over) (?:12|twelve)\W*"
+    r"|[a-z'’ ]{0,40}\b(?:that|the|this|it)(?: (?:angle|slope|roof|pitch))? (?:as|in|to) (?:a )?rise in (?:12|twelve)[^\d]*",
     re.IGNORECASE,
 )
 _SAME_PITCH = expression(

@@ -113,6 +113,10 @@ _CLIMBS = expression(  # if the humidity climbs to 80
     r"|went|gets?|got|come|comes|came|creeps?|crept)(?: (?:up|down|back|out))? to (?P<n>[^,;?]+?)\W*",
     re.IGNORECASE,
 )
+_BOX_OF = expression(
+    r"\b(?:tub|box|bag|pack|packet|bucket|pail|carton|jar|tin|case|bundle|sack|drum)(?:e?s)? of (?P<n>\d+|[a-z]+(?: [a-z]+)?)\b",
+    re.IGNORECASE,
+)
 _ROLL = expression(r"\broll\b", re.IGNORECASE)
 _DOWN_THERE = expression(r"[ ,]+(?:down|up) (?:there|here)(?=\W*$)", re.IGNORECASE)
 _WHAT_ABOUT = expression(
@@ -304,7 +308,14 @@ def _off_a_coil(text: str, last: Asked) -> str:
     return _ROLL.sub("coil", text) if len(_ROLL.findall(text)) == 1 and len(places_of(text)) == 1 else ""
 
 
+def _so_many_a_box(text: str, last: Asked) -> str:
+    """How many a box holds, by what it is called: the big tubs of 350."""
+    found = _BOX_OF.search(text) if len(places_of(text)) == 1 else None
+    return f"they come {found['n']} to a box" if found is not None and "box" in last.givens else ""
+
+
 _BY_TOPIC = {
+    "boxes": (_so_many_a_box,),
     "bent flashing": (_off_a_coil,),
     "strips from a coil": (_off_a_coil,),
     "equal spacing": (_so_wide,),

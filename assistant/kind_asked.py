@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside, said_so
+from assistant.puts_more import replaced_by_more
 from assistant.record import KEPT, blank, listed, put_asked
 from assistant.several import told_of
 from assistant.speech import spoken
@@ -107,6 +108,9 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
         return
     if counted := _so_many_as_a_size(now, text):
         _ask(c, record, before, f"What is “{counted}”: how many of that, or a size of it?")
+        return
+    if put := replaced_by_more(now, last, text):
+        _ask(c, record, before, f"Is “{put}” put to what there was, or in its place? Say that line again with the whole size.")
         return
     asked = [kind for kind in KINDS if kind.asks.search(text)]
     named = [kind for kind in asked if kind.called]

@@ -44,6 +44,7 @@ _ASKS = expression(  # another thing may be asked with the number: how many of t
     r"\?|\b(?:how|what|whats|which)\b|^\W*(?:(?:and|so|then|ok)\W+)*(?:is|are|can|will|would|does|do|where|when)\b", re.IGNORECASE
 )
 _SUPPOSES = expression(r"\b(?:what if|how about|what about|say)\b", re.IGNORECASE)  # which asks for the same again
+_ALIKE = frozenset((("compound cut", "miter for a corner"),))  # questions that tell one thing alike: it is really 92
 _THINGS = expression(r"\s+(?!inches\b|degrees\b|metres\b|meters\b|mils?\b|twelves?\b)[a-z]{2,}s\b", re.IGNORECASE)
 _BACK = expression(r"\bback\b", re.IGNORECASE)  # to a question before the last
 
@@ -61,7 +62,7 @@ def as_is_likely(c: Conversation, record: Record, text: str, before: State) -> N
     elif isinstance(before[1], Asked) and record["outcome"] == "answered":
         if record["topic"] == before[1].topic.name:
             _doubt(c, record, text, before[1], known)
-        elif not _asks(text) and not _BACK.search(text):
+        elif (before[1].topic.name, record["topic"]) in _ALIKE and not _asks(text) and not _BACK.search(text):
             _take(c, record, text, before[1], known, before)
     elif isinstance(before[1], Asked) and nothing and _TO_NOTHING.match(record["say"]):
         _take(c, record, text, before[1], known, before)

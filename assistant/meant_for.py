@@ -56,7 +56,7 @@ _THING = expression(
     r"|\b(?P<c>corner)(?:['’]s| of| is| at) (?=\d)|\d(?: degrees?|°)? (?P<d>corner)\b",
     re.IGNORECASE,
 )
-_FOOTER = expression(r"\bfooters?\b", re.IGNORECASE)
+_FOOTER, _LEG = expression(r"\bfooters?\b", re.IGNORECASE), expression(r"\blegs?\b", re.IGNORECASE)
 _ONE_SIZE = expression(r"^(?:wall )?(?:length|height|width|area)$|gable")  # which a wall has one of
 _BY_UNIT = r"(?:by|x|×)\s*[\d./ ]+\s*(?:feet|foot|ft|inch|in\b|mm|cm|m\b|['\"′″])"
 FEET = expression(r"\b(?:feet|foot|ft)\b|['′’]", re.IGNORECASE)
@@ -194,7 +194,7 @@ def named_else(rest: str, last: Asked) -> bool:
     labels |= {"run"} if any(parameter.name == "across" for parameter in last.topic.parameters) else set()  # half of the width
     name = next(name for name in found.groups() if name).lower() if found is not None else ""
     named = found is not None and name not in labels and re.search(rf"\b{name}\b", last.text, re.IGNORECASE) is None
-    return named or counts_pieces(rest, last)
+    return named or counts_pieces(rest, last) or (_LEG.search(rest) is not None and labels.isdisjoint(("leg", "legs", "side")))
 
 
 def called_alike(rest: str, targets: list[str], last: Asked) -> bool:

@@ -188,9 +188,14 @@ def _so_many_more(text: str, last: Asked) -> Question | None:
     return Question(last.topic.name, {name: Heard(value, 0, len(text), text)}, 1.0) if value.value > 0 else None
 
 
+_UNITS = frozenset(
+    " dollars bucks quid pounds euros cents feet foot inches inch mm mil metres meters percent degrees squares kilos".split(" ")
+)
+
+
 def _in_its_words(noun: str, last: Asked) -> bool:
     """Whether a question was told in words with this thing among them, which it counts: one less spindle."""
-    return noun != "" and not {noun, f"{noun}s", noun.removesuffix("s")}.isdisjoint(last.things)
+    return noun not in _UNITS and not {noun, f"{noun}s", noun.removesuffix("s")}.isdisjoint(last.things)
 
 
 def _so_many_of(found: re.Match[str] | None) -> tuple[str, str]:

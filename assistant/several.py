@@ -92,6 +92,7 @@ _COUNTED = expression(
 MOST_ADDED = 2  # times as much, from which on nobody says it in percent
 _PLAIN_SHARE = 10  # parts of a share that is said as one: a tenth; 0.87 of it is less 13 percent
 LONGEST = 120  # characters of such a line
+_OF_A_WALL = frozenset(map(stem, ("window", "door", "opening")))
 _OPENED = expression(
     r"(?:(?:and|but|ok|now|then|so)[ ,]+)*(?:less|minus|with|take|plus|there'?s|it'?s got|got|has|an?|one|two|three|forgot)\b"
     r"(?!.*\b(?:walls?|area|squares?)\b).*\b(?:windows?|doors?|openings?)\b.*",
@@ -227,6 +228,9 @@ def _of_these(found: re.Match[str], last: Asked) -> bool:
     named = next((found[name] for name in _NAMED if found[name]), "")
     if not named:
         return True
+    holds = any(isinstance(given.value, tuple) and given.value for given in last.givens.values())
+    if holds and stem(named.lower()) in _OF_A_WALL:
+        return False  # two of those windows, of a wall with one: no two walls
     if last.topic.name == _STICK:
         return named.lower() in _ALIKE or stem(named.lower()) in _STICKS
     words = {*(_TIMES.get(last.topic.name) or TOGETHER.get(last.topic.name, ("", ""))[1]).split()}

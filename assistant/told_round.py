@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 State = tuple[object, ...]
 Left = TypeVar("Left")
 MOST_TRIALS = 2  # shorter ways in which a line is taken again
-MOST_READ = 170  # signs that were read for a line, from which on no shorter one is: each way takes as long as a question does
+MOST_READ = 240  # signs that are read for a line at the most, its shorter ways included: each takes as long as a question does
 SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done may be what is asked
 
 
@@ -51,7 +51,7 @@ def take_shorter(
     """
     after = state_of(c)
     for less, left in islice(ways, MOST_TRIALS):
-        if less not in c.reads and sum(map(len, c.reads)) >= MOST_READ:
+        if less not in c.reads and sum(map(len, c.reads)) + len(less) > MOST_READ:
             break
         put_back(c, before)
         trial = blank(text, record["via"], c.job, record["file"])

@@ -1,0 +1,52 @@
+"""What a line puts to what there was, or takes off it, is never in its place: "plus an inch and a half", "add one door"."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.pending import Asked
+from assistant.said_over import places_of, same_value
+from intents.expressions import expression
+from solvers.quantities import Percent, Quantity, Temperature
+from solvers.slots import Opening, Piece
+
+_PUTS = expression(
+    r"\W*(?:(?:and|so|then|ok|okay|oh|also|now|but|right|we|i|can you|please|let['’]?s)\W+)*"
+    r"(?P<put>plus|add(?: on| in)?|(?:throw|chuck|stick|put|toss) in|put on|minus|(?:take|knock) off)\b",
+    re.IGNORECASE,
+)
+
+
+def replaced_by_more(now: Asked, last: Asked, text: str) -> str:
+    """The words of what a line puts to what there was, where it took the place of a value that was told; "" where it did not.
+
+    A percentage is a value of its own: add ten percent waste, after five.
+    """
+    found = _PUTS.match(text)
+    if found is None or now.topic is not last.topic or now.plus:
+        return ""
+    said = [place for place in places_of(text) if place.value.unit != "percent"]
+    for name, given in now.givens.items():
+        before = last.givens.get(name)
+        if before is None or before.source == "assumed" or given.source != "asked" or same_value(given.value, before.value):
+            continue
+        if isinstance(given.value, tuple) and isinstance(before.value, tuple):
+            if _all_others(given.value, before.value):
+                return text[found.start("put") :].strip(" .!?")
+        elif isinstance(given.value, Quantity) and not isinstance(given.value, Percent | Temperature):
+            here = next((place for place in said if place.value.value == given.value.value), None)
+            if here is not None:
+                return text[found.start("put") : here.end]
+    return ""
+
+
+def _all_others(now: tuple[object, ...], before: tuple[object, ...]) -> bool:
+    """Whether no opening or piece of those before is left."""
+    sizes = {_size(one) for one in before}
+    return bool(sizes) and None not in sizes and sizes.isdisjoint(_size(one) for one in now)
+
+
+def _size(one: object) -> object:
+    if isinstance(one, Opening):
+        return (one.width, one.height)
+    return one.length if isinstance(one, Piece) else None
