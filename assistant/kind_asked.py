@@ -60,7 +60,8 @@ def _kind(said: str, asks: str, units: frozenset[str], called: str = "", first: 
 KINDS = (
     _kind(
         "an angle",
-        rf"{_WHAT} (?:\w+ )?angle\b(?! (?:gauge|iron|cut))|\bhow many degrees\b|\bwhat degrees?\b|\bin degrees\b",
+        rf"{_WHAT} (?:\w+ )?angle\b(?! (?:gauge|iron|cut))|\bhow many degrees\b"
+        r"|^\W*(?:and|so|then) the angle (?:if|at|with|for)\b|\bwhat degrees?\b|\bin degrees\b",
         frozenset(("deg",)), first=("angle", "roof angle", "saw setting"),
     ),
     _kind("the radius", rf"{_WHAT} (?:\w+ )?(?:radius|raduis|radious)\b", _LENGTHS, "radius"),
@@ -95,6 +96,7 @@ KINDS = (
     _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),
 )
 _OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
+_WHAT_IS = r"\bwhat(?:['’]?s| is| would| does| will)?(?: be)? the {}\b"
 _ASKS = expression(r"\b(?:how|what|whats|which|where)\b", re.IGNORECASE)
 
 
@@ -116,7 +118,11 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     named = [kind for kind in asked if kind.called]
     asked = named or asked  # how long the curve is, is no other length
     if not asked:
-        _as_it_was_asked(record, now, last, text)
+        line = _called_so(record, text)
+        if line is not None:
+            _answer_with(c, record, now, line)
+        else:
+            _as_it_was_asked(record, now, last, text)
         return
     if any(kind.fits(record["answer"]) for kind in asked):
         other = _by_its_words(record, asked, text)
@@ -174,6 +180,13 @@ def _by_its_words(record: Record, asked: list[Kind], text: str) -> dict[str, Any
     named = beside(record, record["topic"] or "", text)
     found = [line for line in record["also"] if said_so(line) in named]
     return found[0] if len(found) == len(named) == 1 and all(kind.fits(found[0]) for kind in asked) else None
+
+
+def _called_so(record: Record, text: str) -> dict[str, Any] | None:
+    """The one number beside the answer that the line asks for by its name: what's the bevel if that corner is 89 1/2."""
+    lines = [line for line in record["also"] if line["unit"] != "word"]
+    names = [line for line in lines if re.search(_WHAT_IS.format(re.escape(line["name"])), text, re.IGNORECASE)]
+    return names[0] if len(names) == 1 and record["answer"]["name"].lower() not in text.lower() else None
 
 
 def _answer_with(c: Conversation, record: Record, now: Asked, line: dict[str, Any]) -> None:

@@ -33,9 +33,11 @@ _COUNT = expression(
     rf" (?:not|instead of|rather than) (?P<old>{_N})\W*",
     re.IGNORECASE,
 )
+_NUMBER, _UNIT = r"\d[\d.]*(?:[ -]\d+/\d+|/\d+)?", r"(?: ?(?:in|inch|inches|mm|mil)\b)?"
 _LEG = expression(
-    r"\W*(?:(?:no|sorry|ok|and|then|so|now|actually|but)[ ,]+)*(?:make|change|turn) the (?P<old>\d[\d.]*)(?: leg| one)?"
-    r" (?:to |into |an? )?(?P<new>\d[\d.]*)\W*|\W*(?:the )?(?P<was>\d[\d.]*)(?: leg)?['’]?s (?:now )?(?P<now>\d[\d.]*)\W*",
+    rf"\W*(?:(?:no|sorry|ok|and|then|so|now|actually|but)[ ,]+)*(?:make|change|turn) the (?P<old>{_NUMBER}){_UNIT}(?: leg| one)?"
+    rf" (?:to |into |an? )?(?P<new>{_NUMBER}{_UNIT})\W*"
+    rf"|\W*(?:the )?(?P<was>{_NUMBER})(?: leg)?['’]?s (?:now )?(?P<now>{_NUMBER})\W*",
     re.IGNORECASE,
 )
 
@@ -69,11 +71,12 @@ def leg_changed(wanted: Wanted, last: Asked) -> list[Question]:
     said = _LEG.fullmatch(wanted.line or f"{wanted.lead}{wanted.rest}")
     if not name or said is None or wanted.old:
         return []
-    old, new = (places_of(said[one] or said[two])[0].value.value for one, two in (("old", "was"), ("new", "now")))
-    alike = [leg for leg in legs if leg.value == old]
-    if len(alike) != 1:
+    old, new = (places_of(said[one] or said[two]) for one, two in (("old", "was"), ("new", "now")))
+    alike = [leg for leg in legs if len(old) == 1 and leg.value == old[0].value.value]
+    if len(alike) != 1 or len(new) != 1:
         return []
-    now = tuple(replace(leg, value=new, text="") if leg is alike[0] else leg for leg in legs)
+    size = new[0].value.to(alike[0].unit).value if isinstance(new[0].value, Length) else new[0].value.value
+    now = tuple(replace(leg, value=size, text="") if leg is alike[0] else leg for leg in legs)
     return [Question(last.topic.name, {name: Heard(now, 0, len(wanted.rest), wanted.rest)}, _SCORE)]
 
 

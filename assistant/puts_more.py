@@ -7,8 +7,8 @@ import re
 from assistant.pending import Asked
 from assistant.said_over import places_of, same_value
 from intents.expressions import expression
-from solvers.quantities import Percent, Quantity, Temperature
-from solvers.slots import Opening, Piece
+from solvers.quantities import Length, Percent, Quantity, Temperature
+from solvers.slots import Given, Opening, Piece
 
 _PUTS = expression(
     r"\W*(?:(?:and|so|then|ok|okay|oh|also|now|but|right|we|i|can you|please|let['’]?s)\W+)*"
@@ -16,14 +16,20 @@ _PUTS = expression(
     re.IGNORECASE,
 )
 
+_CHANGES = expression(r"\b(?:make|change|turn|swap|now|instead|should be)\b", re.IGNORECASE)
+
 
 def replaced_by_more(now: Asked, last: Asked, text: str) -> str:
     """The words of what a line puts to what there was, where it took the place of a value that was told; "" where it did not.
 
     A percentage is a value of its own: add ten percent waste, after five.
     """
+    if now.topic is not last.topic or now.plus:
+        return ""
+    if _CHANGES.search(text) and any(_some_left(given, last.givens.get(name)) for name, given in now.givens.items()):
+        return text.strip(" .!?")
     found = _PUTS.match(text)
-    if found is None or now.topic is not last.topic or now.plus:
+    if found is None:
         return ""
     said = [place for place in places_of(text) if place.value.unit != "percent"]
     for name, given in now.givens.items():
@@ -38,6 +44,15 @@ def replaced_by_more(now: Asked, last: Asked, text: str) -> str:
             if here is not None:
                 return text[found.start("put") : here.end]
     return ""
+
+
+def _some_left(given: Given, before: Given | None) -> bool:
+    """Whether a list is some of what it was and something new, where one of it was to be changed: make the 5 1/2 leg 6 1/2."""
+    if before is None or given.source != "asked" or not (isinstance(given.value, tuple) and isinstance(before.value, tuple)):
+        return False
+    sizes = [(one.value, one.unit) for one in given.value if isinstance(one, Length)]
+    were = [(one.value, one.unit) for one in before.value if isinstance(one, Length)]
+    return 1 < len(sizes) < len(were) and len([size for size in sizes if size in were]) == len(sizes) - 1
 
 
 def _all_others(now: tuple[object, ...], before: tuple[object, ...]) -> bool:

@@ -101,8 +101,8 @@ def _changes_only(best: Question, more: Question, last: Asked, wanted: Wanted) -
     """Whether what the line could be on its own is plainly a value of the question before."""
     if best.topic == SUM and best.lacking and any(isinstance(heard.value, tuple) for heard in more.givens.values()):
         return True  # less a 3 by 7 door
-    if _same_corner(best, last, wanted):
-        return True
+    if _same_corner(best, last, wanted) or (best.topic == "circle" and "overhang" in wanted.rest.lower()):
+        return True  # an eighteen inch overhang all the way round is no circle
     said = set(wanted.rest.lower().split())
     other = own_words(best).isdisjoint(said)  # nothing names another topic
     if more.givens and (_of_heat(best, last) or (other and asking_words(last.topic.name, wanted.rest))):
