@@ -15,7 +15,7 @@ from assistant.change_learned import Model, model, numbers_of, of_line, roles_in
 from assistant.meant_for import SOLD_IN, Wanted, labelled, of_stock, stock_told
 from assistant.pending import Asked, Pending
 from assistant.record import Record, become, blank, given_lines, listed, put_asked, value_line
-from assistant.said_over import same_value
+from assistant.said_over import OF_THEM, same_value
 from assistant.told_outright import told_outright
 from assistant.told_round import State, put_back, state_of
 from assistant.units_kept import in_its_unit
@@ -38,7 +38,8 @@ ALL = 100  # percent
 ODD = "It is mostly"  # as `usual` says of what no such given is
 AGAIN = "I can't make that fit. "
 _TO_NOTHING = expression(  # what is said of a line that came to nothing, and of a number that is odd where it went
-    r"I understood |I don.t know what to make of |That is not something I work out|What should I change about |.*It is mostly "
+    r"I understood |I don.t know what to make of |That is not something I work out|What should I change about "
+    r"|Do you mean (?!.* or )|.*It is mostly "
 )
 _ASKS = expression(  # another thing may be asked with the number: how many of those, from a 12 footer
     r"\?|\b(?:how|what|whats|which)\b|^\W*(?:(?:and|so|then|ok)\W+)*(?:is|are|can|will|would|does|do|where|when)\b", re.IGNORECASE
@@ -79,7 +80,7 @@ def _told(c: Conversation, text: str, last: Asked, known: Model, wanted: str = "
     """What such a line tells of the question before it, and how sure that is at the least; nothing where it is not likely."""
     found = numbers_of(text, last)
     stays = known.stay(of_line(text, last, len(found), c.parameters, wanted)) if 0 < len(found) <= MOST_NUMBERS else 0
-    if stays < (REPLIES if wanted else STAYS) or of_stock(text, last):
+    if stays < (REPLIES if wanted else STAYS) or of_stock(text, last) or OF_THEM.search(text):
         return {}, 0
     givens: dict[str, Heard] = {}
     least, words = 1.0, words_of(text)

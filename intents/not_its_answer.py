@@ -80,6 +80,11 @@ def _how_far_across(chart: Chart, _question: Question) -> bool:
     return asks_across(chart.words)
 
 
+def _hangs_over(chart: Chart, _question: Question) -> bool:
+    """Whether what goes all the way round is the overhang of a roof."""
+    return not {"overhang", "overhangs", "oversail", "eaves", "eave"}.isdisjoint(chart.words)
+
+
 def _uncounted(_chart: Chart, question: Question) -> bool:
     """Whether windows were taken for one window, and nothing says how many there are: with windows 3 by 4."""
     openings = question.givens.get("openings")
@@ -207,5 +212,5 @@ _DOUBTS: dict[str, tuple[Callable[[Chart, Question], bool], ...]] = {
     "angle off": (_one_way_and_the_other,),
     "squares": (_pitch_of_a_roof,),
     RATE: (_damp, _more_of_it, _set_out),
-    CIRCLE: (_how_far_across,),
+    CIRCLE: (_how_far_across, _hangs_over),
 }

@@ -19,6 +19,8 @@ SPACED = ("nine balusters 1 1/2 wide in 5 foot 4",)
     [
         ((*SKIRTING, "better allow ten percent for mistakes"), "waste", "ten percent"),
         ((*STRAPS, "boss reckons every twenty four inches is plenty"), "stud spacing", "twenty four inches"),
+        (("roof area 42 by 36 feet at 7/12", "thats bare walls theres an eighteen inch overhang all the way round"),
+         "overhang all round", "eighteen inch"),
         (("patio 3.6 m out from the house falls 1 in 60", "we might only go 3.2 metres out in the end"), "width", "3.2 metres"),
     ],
 )
