@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from assistant.leans_on_it import leans_on_it
 from assistant.line_apart import look_between
 from assistant.look_for_change import look_for_change, say_what_was_read
 from assistant.plainer import look_past_telling
@@ -74,6 +75,7 @@ def look_past_remarks(c: Conversation, record: Record, text: str, before: State)
         return
     _look_past(c, record, text, before)
     look_for_change(c, record, text, before)
+    leans_on_it(c, record, text, before)
     say_what_was_read(c, record, text)
 
 

@@ -1,0 +1,72 @@
+"""A line that leans on what was said before and came to nothing, in the plain words it stands for: "how long a screw through all
+three with 32 mm into the stud" is one for 32 mm into the stud, "I'd like two more of the 31 inch ones" adds two at 31.
+
+Each row tells the plain line and what must be so of its answer: its topic, and which one given it has other. Where that is not
+so, or the words leave two readings, the line stays what it came to.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from assistant.heard_all import unheard
+from assistant.leans_rows import ROWS, Plain
+from assistant.others_say import others_say
+from assistant.reply_of_rest import rest_told
+from assistant.said_over import same_value
+from assistant.several import told_of
+from assistant.told_round import State, take_shorter
+from assistant.who_says_so import opened
+from intents.elsewhere import outside_of
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from assistant.pending import Asked
+    from assistant.record import Record
+
+LONGEST = 160  # characters of such a line
+
+
+def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> None:
+    """Take a line that came to nothing as the plain line it stands for."""
+    if record["outcome"] not in ("asks", "declined") and record["topic"] not in ("compare", "remember"):
+        return
+    if len(text) > LONGEST or (outside_of(text) is not None and record["outcome"] == "declined"):
+        return
+    if before[0] is not None:
+        rest_told(c, record, text, before)
+        return
+    last: Asked | None = before[1]  # type: ignore[assignment]
+    if last is None or not last.record.get("answer") or record["topic"] == "remember":
+        return
+    line = opened(text.strip(" .!?").replace("’", "'"))
+    rows = others_say(line, last) if record["topic"] == "compare" and record["outcome"] == "noted" else _by_rows(line, last)
+    take_shorter(
+        c, record, text, before, [(plain.line, plain) for plain in rows], lambda trial, plain: _good(c, trial, plain, last)
+    )
+
+
+def _by_rows(line: str, last: Asked) -> Iterator[Plain]:
+    for row in ROWS:
+        yield from row(line, last)
+    yield from others_say(line, last)
+
+
+def _good(c: Conversation, trial: Record, plain: Plain, last: Asked) -> bool:
+    """Whether a plain line was answered as it must be, with every number that was said."""
+    now = c.last
+    if trial["outcome"] != "answered" or now is None or c.pending is not None or now is last:
+        return False
+    if trial["topic"] not in (plain.topics or (last.topic.name,)):
+        return False
+    if plain.topics:
+        return plain.holds(now, last)
+    was = told_of(last)
+    other = [name for name, given in told_of(now).items() if name not in was or not same_value(given.value, was[name].value)]
+    other += [name for name in was if name not in now.givens]
+    if plain.changes != len(other):
+        return False
+    if plain.told and unheard(plain.told, now.givens.values()):
+        return False
+    return plain.holds(now, last)
