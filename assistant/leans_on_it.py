@@ -7,16 +7,19 @@ so, or the words leave two readings, the line stays what it came to.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
-from assistant.leans_rows import ROWS, Plain
+from assistant.leans_rows import FIRST, ROWS, asked_instead
 from assistant.others_say import others_say
+from assistant.plain_lines import Plain
+from assistant.record import become, blank, put_asked
 from assistant.reply_of_rest import rest_told
 from assistant.said_over import same_value
 from assistant.several import told_of
-from assistant.told_round import State, take_shorter
+from assistant.told_round import MOST_TRIALS, State, take_shorter
 from assistant.who_says_so import opened
 from intents.elsewhere import outside_of
 
@@ -30,9 +33,10 @@ LONGEST = 160  # characters of such a line
 
 def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> None:
     """Take a line that came to nothing as the plain line it stands for."""
-    if record["outcome"] not in ("asks", "declined") and record["topic"] not in ("compare", "remember"):
+    nothing = record["outcome"] in ("asks", "declined") or record["topic"] in ("compare", "remember")
+    if len(text) > LONGEST or not (nothing or record["outcome"] == "answered"):
         return
-    if len(text) > LONGEST or (outside_of(text) is not None and record["outcome"] == "declined"):
+    if record["outcome"] == "declined" and outside_of(text) is not None:
         return
     if before[0] is not None:
         rest_told(c, record, text, before)
@@ -41,16 +45,21 @@ def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> No
     if last is None or not last.record.get("answer") or record["topic"] == "remember":
         return
     line = opened(text.strip(" .!?").replace("’", "'"))
-    rows = others_say(line, last) if record["topic"] == "compare" and record["outcome"] == "noted" else _by_rows(line, last)
-    take_shorter(
-        c, record, text, before, [(plain.line, plain) for plain in rows], lambda trial, plain: _good(c, trial, plain, last)
-    )
+    rows = [(plain.line, plain) for plain in islice(_by_rows(line, last, ROWS if nothing else FIRST), MOST_TRIALS)]
+    if take_shorter(c, record, text, before, rows, lambda trial, plain: _good(c, trial, plain, last)):
+        return
+    if ask := asked_instead(line, last):
+        c.pending, c.last = None, last
+        asked = blank(text, record["via"], c.job, record["file"])
+        put_asked(asked, last.topic.name, ask)
+        become(record, asked)
 
 
-def _by_rows(line: str, last: Asked) -> Iterator[Plain]:
-    for row in ROWS:
+def _by_rows(line: str, last: Asked, rows: tuple[Callable[[str, Asked], Iterator[Plain]], ...]) -> Iterator[Plain]:
+    for row in rows:
         yield from row(line, last)
-    yield from others_say(line, last)
+    if rows is ROWS:
+        yield from others_say(line, last)
 
 
 def _good(c: Conversation, trial: Record, plain: Plain, last: Asked) -> bool:

@@ -5,35 +5,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from assistant.leans_given import at_centres, by_radius, eave_long, in_fact, layer_not, on_its_scale
+from assistant.plain_lines import Plain
 from assistant.said_over import places_of, stem
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
-from solvers.quantities import Count, Length, Quantity, Temperature
+from intents.tokens import tokenize
+from solvers.quantities import Count, Quantity
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
-
-
-def anything(now: Asked, last: Asked) -> bool:
-    """What is so of every answer."""
-    return True
-
-
-@dataclass(frozen=True, slots=True)
-class Plain:
-    """A plain line: its words, its topics (none: that of the question before), how many givens it changes, a number that must be
-    in them, and what else must be so of the question it makes."""
-
-    line: str
-    topics: tuple[str, ...] = ()
-    changes: int = 1
-    told: str = ""
-    holds: Callable[[Asked, Asked], bool] = anything
 
 
 _STRIPS = expression(  # how many strips of that will I get across a 24 inch coil
@@ -44,15 +29,13 @@ _STRIPS = expression(  # how many strips of that will I get across a 24 inch coi
     re.IGNORECASE,
 )
 _NONE_OF = expression(  # what if there's no overhang; leave the tail off
-    r"(?:(?:what if|if|with|say|suppose|how about|what about|make it) )*(?:(?:there(?:'?s| is| are| was"
-    r"| were)|it(?:'?s| has| had)"
-    r"|(?:we|i|they) (?:have|had|do|did)(?:n't)?|we've|i've|it has) (?:got )?)?(?:no|zero|without(?: any| the| an?)?)"
-    r" (?P<what>[a-z]+(?: [a-z]+)?)(?: (?:at all|on (?:it|that|them)|there|this time|then|now|instead|please|whatsoever))*"
-    r"|(?:leave|take|knock|keep) (?:the |that |any |all the )?(?P<off>[a-z]+) (?:off|out)(?: (?:of it|it"
-    r"|that|of that|then|now"
-    r"|please))*"
-    r"|(?:skip|forget|lose|ditch|ignore|drop|leave off|leave out|never mind|forget about) (?:the |that "
-    r"|any )?(?P<lose>[a-z]+)"
+    r"(?:(?:what if|if|with|say|suppose|how about|what about|make it) )*"
+    r"(?:(?:there(?:'?s| is| are| was| were)|it(?:'?s| has| had)|(?:we|i|they)(?:'ve| have| had| do| did)) (?:got )?)?"
+    r"(?:no|zero|without(?: any| the| an?)?) (?P<what>[a-z]+(?: [a-z]+)?)"
+    r"(?: (?:at all|on (?:it|that|them)|there|this time|then|now|instead|please|whatsoever))*"
+    r"|(?:leave|take|knock|keep) (?:the |that |any |all the )?(?P<off>[a-z]+) (?:off|out)"
+    r"(?: (?:of it|it|that|of that|then|now|please))*"
+    r"|(?:skip|forget|lose|ditch|ignore|drop|leave off|leave out|never mind|forget about) (?:the |that |any )?(?P<lose>[a-z]+)"
     r"(?: (?:then|now|please|altogether))*",
     re.IGNORECASE,
 )
@@ -85,12 +68,12 @@ _OPENING_OF = expression(  # chuck a door in as well, 900 by 2100
     re.IGNORECASE,
 )
 _ONE_LESS = expression(
-    r"(?:(?:what (?:if|about)|how about|if|with|say|do|use|try|make (?:it|that)|we|i|i'd|we'd|go|put|have"
-    r"|had|did|went|use|used"
-    rf"|lose|add|for|there's|in) )*(?P<n>{_SMALL}) (?P<how>less|fewer|more|extra|additional) (?P<what>[a-z]+)"
+    r"(?:(?:what (?:if|about)|how about|if|with|say|do|use|try|make (?:it|that)|we|i|i'd|we'd|go|put|have|had|did|went|used"
+    rf"|lose|add|for|there's|in|just) )*(?P<n>{_SMALL}) (?:(?P<how>less|fewer|more|extra|additional) (?P<what>[a-z]+)|fewer)"
     r"(?: (?:in(?: it| there)?|then|instead|now|please))*",
     re.IGNORECASE,
 )
+_PIECES = frozenset("picket slat baluster spindle board piece bar rail batten upright louver louvre".split())
 _THROUGH = expression(
     r"\bthrough (?:(?P<all>all|both)(?: (?:of )?(?:the |those |these |them |that )?(?P<n>two|three|four|five|\d)?"
     r"(?: ?(?:layers|of them))?)?|(?:all )?(?:the|that) (?:whole )?lot|all that|it all|everything"
@@ -130,38 +113,12 @@ _LEFT = expression(  # how many tins if there's only 90 square metres left
     r" (?:left|remaining|to go|to do|still to do)(?: (?:to do|to go|now|then))*",
     re.IGNORECASE,
 )
-_DEGREES = expression(  # and say it's nine degrees
-    r"(?:(?:say|if|what if|when|suppose|now|make) )*(?:it'?s|it is|it was|it|it goes to"
-    r"|it drops to)? ?(?P<n>\S+(?: \S+)?) degrees?"
-    r"(?: (?:with|at) (?:the|that) same humidity| (?:in here|outside|out|instead|then|now))*",
-    re.IGNORECASE,
-)
-_IN_FACT = expression(r",? in (?:fact|truth|reality|the end|actual fact)\b", re.IGNORECASE)
-_LAYER = expression(
-    r"(?:the )?(?P<what>[a-z]+)(?:'s| is| are| was|s)? (?:only |really "
-    r"|actually )?(?P<n>[\d/ ]+?)(?P<unit> ?[a-z]+)?,? not (?P<old>[\d/ ]+)",
-    re.IGNORECASE,
-)
-_CENTRES = expression(
-    r"(?:(?:do|make|put|set|go|try|use|what if) ?(?:it|them|that|they're|we)?(?: go)? ?)?(?:at|to|on"
-    r"|with)? ?(?P<n>.+?) ?(?:inch )?"
-    r"(?:cent(?:er|re)s?|on cent(?:er|re)|o\.?c\.?)(?: instead| then| now)?",
-    re.IGNORECASE,
-)
-_RADIUS = expression(
-    r"(?:(?:what about|how about|what if|and|for|one|make|it's|it) )*(?:with |of "
-    r"|has )*(?:an? )?(?P<n>.+?) radius(?: (?:one|instead))?",
-    re.IGNORECASE,
-)
 _WALL_UNDER = expression(
     r"(?:the |that )?wall (?:under|underneath|below|beneath)(?: (?:it|that|there))?(?:'s| is)? (?P<n>.+?) (?:high|tall)[,;]?"
     r"(?: (?:so |and )*(?P<ask>.+))?",
     re.IGNORECASE,
 )
 _BOTH = expression(r"\b(?:two|both|together|altogether|total|all|whole|combined|add)\b", re.IGNORECASE)
-_EAVE = expression(
-    r"(?:the )?(?:eaves?)(?:'s| is| are| comes to)? (?P<n>.+?)(?:,? (?:re-?measured|measured again|now|actually))*", re.I
-)
 _WORTH = {"a": 1, "an": 1, "another": 1}
 
 
@@ -194,7 +151,9 @@ def none_of_it(line: str, last: Asked) -> Iterator[Plain]:
             given = now.givens.get(key)
             return given is None or getattr(given.value, "value", None) == 0
 
+        unit = getattr(last.givens[key].value, "unit", "")
         yield Plain(f"no {name}", holds=none)
+        yield Plain(f"make the {name} 0 {unit}", holds=none)
 
 
 def nth_one(line: str, last: Asked) -> Iterator[Plain]:
@@ -209,7 +168,18 @@ def more_of_them(line: str, last: Asked) -> Iterator[Plain]:
     found = _MORE_OF.fullmatch(line) if last.topic.name == "cut list" else None
     size = re.sub(r"(?<=\d)'?s\b|\bones?\b", "", found["x"]).strip() if found is not None else ""
     count = _count(found["n"]) if found is not None else None
-    if count and len(places_of(size)) == 1 and not unheard(size, [last.givens["pieces"]] if "pieces" in last.givens else ()):
+    places = places_of(size)
+    if (
+        not count
+        or len(places) != 1
+        or "pieces" not in last.givens
+        or numbers_in(size[: places[0].start] + size[places[0].end :])
+    ):
+        return
+    if places[0].value.unit == "none":
+        units = [unit for unit in ("mm", "in", "ft", "m") if not unheard(f"{size} {unit}", [last.givens["pieces"]])]
+        size = f"{size} {units[0]}" if len(units) == 1 else size
+    if not unheard(size, [last.givens["pieces"]]):
         yield Plain(f"add {count} more at {size}", told=size)
 
 
@@ -232,14 +202,24 @@ def one_less(line: str, last: Asked) -> Iterator[Plain]:
     if found is None or len(counts) != 1 or not isinstance(counts[0][1], Count):
         return
     key, old = counts[0]
-    by = _count(found["n"])
-    labels = {stem(word) for word in last.topic.parameter(key).label.split()}
-    if not by or stem(found["what"].lower()) not in labels | last.things:
+    label, by = last.topic.parameter(key).label, _count(found["n"])
+    said = found["what"].lower() if found["what"] else ""
+    if not by or (said and stem(said) not in _counted(label, old, last)):
         return
-    new = old.value - by if found["how"].lower() in ("less", "fewer") else old.value + by
+    new = old.value + by if (found["how"] or "fewer").lower() not in ("less", "fewer") else old.value - by
     if new > 0 and new.denominator == 1:
-        for plain in (f"{new} {found['what'].rstrip('s')}s", f"make it {new} {last.topic.parameter(key).label}"):
+        for plain in (f"{new} {stem(said)}s" if said else f"{new} {label}", f"make it {new} {label}"):
             yield Plain(plain, holds=lambda now, before: getattr(now.givens[key].value, "value", None) == new)
+
+
+def _counted(label: str, old: Quantity, last: Asked) -> set[str]:
+    """The words for what a question counts: those of its name, what stood after the number, and what is spaced in a row."""
+    tokens = tokenize(last.text)
+    after = [
+        tokens[place.after].text for place in places_of(last.text) if place.value.value == old.value and place.after < len(tokens)
+    ]
+    words = {stem(word) for word in (*label.split(), *after)}
+    return words | (_PIECES if label == "pieces" else set())
 
 
 def through_all(line: str, last: Asked) -> Iterator[Plain]:
@@ -285,6 +265,8 @@ def still_to_do(line: str, last: Asked) -> Iterator[Plain]:
     done = next((key for key in last.givens if key.endswith("_done")), "")
     now = last.givens.get(done.removesuffix("_done")) if done else None
     many, before = last.givens.get("many"), last.givens.get(done)
+    if "waste" in told_of(last):
+        return
     if found is None or now is None or many is None or before is None or len(places_of(found["n"])) != 1:
         return
     kind = places_of(found["n"])[0].value
@@ -302,60 +284,6 @@ def still_to_do(line: str, last: Asked) -> Iterator[Plain]:
 
 def _unit(value: Quantity) -> str:
     return {"m2": "square metres", "ft2": "square feet", "m": "metres", "ft": "feet", "in": "inches"}.get(value.unit, value.unit)
-
-
-def on_its_scale(line: str, last: Asked) -> Iterator[Plain]:
-    """So many degrees, of the scale that the one temperature told before was on."""
-    told = [given.value for given in told_of(last).values() if isinstance(given.value, Temperature)]
-    found = _DEGREES.fullmatch(line) if len(told) == 1 else None
-    if found is not None and len(places_of(f"{found['n']} C")) == 1:
-        yield Plain(f"temperature {found['n']} {'F' if 'f' in told[0].unit.lower() else 'C'}")
-
-
-def in_fact(line: str, last: Asked) -> Iterator[Plain]:
-    """What is so in fact is no number of inches: batten's 38 in fact."""
-    if _IN_FACT.search(line):
-        rest = _IN_FACT.sub("", line)
-        yield Plain(rest, told=rest)
-
-
-def layer_not(line: str, last: Asked) -> Iterator[Plain]:
-    """A layer put right by its name and what it was: the cladding is 22, not 18."""
-    found = _LAYER.fullmatch(line) if "layers" in last.givens else None
-    if found is None:
-        return
-    metric = [one.thickness.unit for one in last.givens["layers"].value if getattr(one, "thickness", None) is not None]
-    named = [one for one in last.givens["layers"].value if found["what"].lower() in getattr(one, "what", "").lower()]
-    old = _number(found["old"])
-    if len(named) == 1 and len(set(metric)) == 1 and old is not None and getattr(named[0].thickness, "value", None) == old:
-        yield Plain(
-            f"{found['n'].strip()} {found['unit'] or metric[0]} {found['what']}, not {found['old']}",
-            told=f"{found['n']} {metric[0]}",
-        )
-
-
-def _number(words: str) -> object:
-    said = numbers_in(words)
-    return getattr(said[0].value, "value", None) if len(said) == 1 else None
-
-
-def at_centres(line: str, last: Asked) -> Iterator[Plain]:
-    """How far apart, told by the word for it: do it at 16 centers."""
-    found = _CENTRES.fullmatch(line) if any(last.topic.parameter(key).label == "centres" for key in last.givens) else None
-    places = places_of(found["n"]) if found is not None else []
-    if found is not None and len(places) == 1 and places[0].value.unit == "none" and places[0].value.value.denominator == 1:
-        old = next(given.value for key, given in last.givens.items() if last.topic.parameter(key).label == "centres")
-        unit = "mm" if getattr(old, "unit", "") in ("mm", "m", "cm") else "inches"
-        yield Plain(f"centres {places[0].value.value} {unit}", told=f"{places[0].value.value} {unit}")
-
-
-def by_radius(line: str, last: Asked) -> Iterator[Plain]:
-    """Another circle told by its radius, where the last was told by how far across it is."""
-    found = _RADIUS.fullmatch(line) if last.topic.name == "circle" and "across" in " ".join(last.givens) else None
-    places = places_of(found["n"]) if found is not None else []
-    if len(places) == 1 and isinstance(places[0].value, Length):
-        across = f"{float(2 * places[0].value.value):g} {places[0].value.unit}"
-        yield Plain(f"make it {across} across", told=across)
 
 
 def wall_under(line: str, last: Asked) -> Iterator[Plain]:
@@ -379,15 +307,17 @@ def wall_under(line: str, last: Asked) -> Iterator[Plain]:
     )
 
 
-def eave_long(line: str, last: Asked) -> Iterator[Plain]:
-    """How long the eave is, of soffit panels, where the number is no depth."""
-    found = _EAVE.fullmatch(line) if last.topic.name == "soffit panels" and "run" in last.givens else None
-    places = places_of(found["n"]) if found is not None else []
-    if found is not None and len(places) == 1 and places[0].value.unit in ("ft", "m", "in"):
-        yield Plain(f"run {found['n']}", told=found["n"], holds=lambda now, before: now.givens["depth"] == before.givens["depth"]
-                    if "depth" in before.givens else True)  # fmt: skip
+def asked_instead(line: str, last: Asked) -> str:
+    """What to ask where a line names what there is too much of, or leaves open what is wanted of it; "" for nothing."""
+    through, under = _THROUGH.search(line), _WALL_UNDER.fullmatch(line)
+    if through is not None and "layers" in last.givens and not any(through_all(line, last)):
+        return f"Which of the {len(last.givens['layers'].value)} layers does it go through? Say them, or all of them."
+    if under is not None and last.topic.name == "gable area" and not under["ask"]:
+        return "Do you want the wall alone, or the gable and the wall together? Ask it with how wide and how high the wall is."
+    return ""
 
 
+FIRST = (one_less, more_of_them, wall_under)  # which hold though the line was answered: as another number, or a sum
 ROWS: tuple[Callable[[str, Asked], Iterator[Plain]], ...] = (
     strips, none_of_it, nth_one, more_of_them, opening_with_them, one_less, through_all, all_of_them, sticks_for, still_to_do,
     on_its_scale, in_fact, layer_not, at_centres, by_radius, wall_under, eave_long,

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.acts.comparing import in_unit
-from assistant.leans_rows import Plain
+from assistant.plain_lines import Plain
 from assistant.said_over import places_of, same_value, stem
 from assistant.several import told_of
 from intents.expressions import expression
