@@ -7,6 +7,7 @@ so, or the words leave two readings, the line stays what it came to.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator
 from itertools import islice
 from typing import TYPE_CHECKING
@@ -22,12 +23,14 @@ from assistant.several import told_of
 from assistant.told_round import MOST_TRIALS, State, take_shorter
 from assistant.who_says_so import opened
 from intents.elsewhere import outside_of
+from intents.expressions import expression
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked
     from assistant.record import Record
 
+_MADE_OF = {"strips from a coil": ("bent flashing", expression(r"\b(?:legs?|girth|bend|hem)\b", re.IGNORECASE))}
 LONGEST = 160  # characters of such a line
 
 
@@ -48,11 +51,25 @@ def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> No
     rows = [(plain.line, plain) for plain in islice(_by_rows(line, last, ROWS if nothing else FIRST), MOST_TRIALS)]
     if take_shorter(c, record, text, before, rows, lambda trial, plain: _good(c, trial, plain, last)):
         return
+    if nothing and last.topic.name in _MADE_OF and _of_before(c, record, text, before, last):
+        return
     if ask := asked_instead(line, last):
         c.pending, c.last = None, last
         asked = blank(text, record["via"], c.job, record["file"])
         put_asked(asked, last.topic.name, ask)
         become(record, asked)
+
+
+def _of_before(c: Conversation, record: Record, text: str, before: State, last: Asked) -> bool:
+    """Whether a line is of what the last question was asked of: a leg, after how many strips of that girth a coil gives."""
+    topic, words = _MADE_OF[last.topic.name]
+    made = next((asked for asked in reversed(c.earlier) if asked is not last), None)
+    if made is None or made.topic.name != topic or not words.search(text):
+        return False
+    state: State = (None, made, *before[2:])
+    return take_shorter(
+        c, record, text, state, [(text, topic)], lambda trial, name: (trial["outcome"], trial["topic"]) == ("answered", name)
+    )
 
 
 def _by_rows(line: str, last: Asked, rows: tuple[Callable[[str, Asked], Iterator[Plain]], ...]) -> Iterator[Plain]:

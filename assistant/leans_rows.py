@@ -15,7 +15,7 @@ from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
 from intents.tokens import tokenize
-from solvers.quantities import Count, Quantity
+from solvers.quantities import Count, Length, Quantity
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -26,6 +26,11 @@ _STRIPS = expression(  # how many strips of that will I get across a 24 inch coi
     r"|that (?:wide|size)|like that))?(?: (?:will|can|could|do|would|should|am) (?:i|we|you|it))?"
     r"(?: (?:get|getting|cut|rip|slit|have|make))?(?: (?:out of|off of|off|across|from|of|in|out))+ (?:an?|one|the|my)"
     r" (?P<n>.+?) (?:coil|roll)(?: stock| of .+)?",
+    re.IGNORECASE,
+)
+_ACROSS = expression(  # and across a fourteen inch one
+    r"(?:(?:what about|how about|and|or|how many) )*(?:out of|across|from|off|with) an? (?P<n>.+?)"
+    r" (?:one|coil|roll)(?: then| instead)?",
     re.IGNORECASE,
 )
 _NONE_OF = expression(  # what if there's no overhang; leave the tail off
@@ -132,10 +137,13 @@ def _count(words: str) -> int | None:
 
 
 def strips(line: str, last: Asked) -> Iterator[Plain]:
-    """How many strips of the girth just worked a coil gives: a question, and nothing to hold against it."""
+    """How many strips of the girth just worked a coil gives: a question, and nothing to hold against it; or of another coil."""
     found = _STRIPS.fullmatch(line) if last.topic.name == "bent flashing" else None
+    found = _ACROSS.fullmatch(line) if last.topic.name == "strips from a coil" else found
     if found is not None and len(places_of(found["n"])) == 1:
-        yield Plain(f"how many strips from a {found['n']} coil", ("strips from a coil",))
+        girth = last.record["answer"] if last.topic.name == "bent flashing" else {}
+        wide = f"{girth['value']:g} {girth['unit']} " if girth.get("unit") in Length.units else ""
+        yield Plain(f"how many {wide}strips from a {found['n']} coil", ("strips from a coil",))
 
 
 def none_of_it(line: str, last: Asked) -> Iterator[Plain]:
@@ -166,7 +174,7 @@ def nth_one(line: str, last: Asked) -> Iterator[Plain]:
 def more_of_them(line: str, last: Asked) -> Iterator[Plain]:
     """More of a piece of a cut list, where there are such pieces."""
     found = _MORE_OF.fullmatch(line) if last.topic.name == "cut list" else None
-    size = re.sub(r"(?<=\d)'?s\b|\bones?\b", "", found["x"]).strip() if found is not None else ""
+    size = re.sub(r"(?<=\d)'?s\b|\bones?\b", "", found["x"]).strip(" ,") if found is not None else ""
     count = _count(found["n"]) if found is not None else None
     places = places_of(size)
     if (
@@ -176,11 +184,12 @@ def more_of_them(line: str, last: Asked) -> Iterator[Plain]:
         or numbers_in(size[: places[0].start] + size[places[0].end :])
     ):
         return
-    if places[0].value.unit == "none":
-        units = [unit for unit in ("mm", "in", "ft", "m") if not unheard(f"{size} {unit}", [last.givens["pieces"]])]
-        size = f"{size} {units[0]}" if len(units) == 1 else size
-    if not unheard(size, [last.givens["pieces"]]):
-        yield Plain(f"add {count} more at {size}", told=size)
+    number, lengths = places[0].value, [getattr(piece, "length", None) for piece in last.givens["pieces"].value]
+    if number.unit == "none":
+        units = {length.unit for length in lengths if length is not None and length.value == number.value}
+        size = f"{size} {units.pop()}" if len(units) == 1 else ""
+    if size and not unheard(size, [last.givens["pieces"]]):
+        yield Plain(f"add {count} at {size}", told=size)
 
 
 def opening_with_them(line: str, last: Asked) -> Iterator[Plain]:
@@ -312,6 +321,8 @@ def asked_instead(line: str, last: Asked) -> str:
     through, under = _THROUGH.search(line), _WALL_UNDER.fullmatch(line)
     if through is not None and "layers" in last.givens and not any(through_all(line, last)):
         return f"Which of the {len(last.givens['layers'].value)} layers does it go through? Say them, or all of them."
+    if any(more_of_them(line, last)):
+        return "How many of which piece more is that? Say the number and the length, with its unit."
     if under is not None and last.topic.name == "gable area" and not under["ask"]:
         return "Do you want the wall alone, or the gable and the wall together? Ask it with how wide and how high the wall is."
     return ""
