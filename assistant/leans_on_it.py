@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
     from assistant.record import Record
 
-_MADE_OF = {"strips from a coil": ("bent flashing", expression(r"\b(?:legs?|girth|bend|hem)\b", re.IGNORECASE))}
+_MADE_OF = {"strips from a coil": ("bent flashing", expression(r"\b(?:legs?|bend|hem)\b", re.IGNORECASE))}
 LONGEST = 160  # characters of such a line
 
 
@@ -47,11 +47,12 @@ def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> No
     last: Asked | None = before[1]  # type: ignore[assignment]
     if last is None or not last.record.get("answer") or record["topic"] == "remember":
         return
+    own = nothing or record["topic"] == last.topic.name
+    if own and last.topic.name in _MADE_OF and _of_before(c, record, text, before, last):
+        return
     line = opened(text.strip(" .!?").replace("’", "'"))
     rows = [(plain.line, plain) for plain in islice(_by_rows(line, last, ROWS if nothing else FIRST), MOST_TRIALS)]
     if take_shorter(c, record, text, before, rows, lambda trial, plain: _good(c, trial, plain, last)):
-        return
-    if nothing and last.topic.name in _MADE_OF and _of_before(c, record, text, before, last):
         return
     if ask := asked_instead(line, last):
         c.pending, c.last = None, last
@@ -63,7 +64,7 @@ def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> No
 def _of_before(c: Conversation, record: Record, text: str, before: State, last: Asked) -> bool:
     """Whether a line is of what the last question was asked of: a leg, after how many strips of that girth a coil gives."""
     topic, words = _MADE_OF[last.topic.name]
-    made = next((asked for asked in reversed(c.earlier) if asked is not last), None)
+    made = next((asked for asked in reversed(c.earlier) if asked.topic is not last.topic), None)
     if made is None or made.topic.name != topic or not words.search(text):
         return False
     state: State = (None, made, *before[2:])

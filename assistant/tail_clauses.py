@@ -72,6 +72,8 @@ _TURNS = expression(
 def look_past_remarks(c: Conversation, record: Record, text: str, before: State) -> None:
     """Take a line that came to nothing without its reasons and remarks, where it is whole without them; or as a plain change."""
     if str(record["ask"]).startswith(WHOLE):
+        if not str(record["ask"]).startswith(GONE_BACK):
+            leans_on_it(c, record, text, before)
         return
     _look_past(c, record, text, before)
     look_for_change(c, record, text, before)

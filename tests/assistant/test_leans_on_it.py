@@ -27,6 +27,8 @@ STICK = ("how many 16 inch blocks from a 12 footer",)
         ((*BENT, "how many of those can I get out of a 20 inch roll"), 4, "count"),
         ((*BENT, "how many strips from a 24 inch coil", "and across a fourteen inch one"), 3, "count"),
         ((*BENT, "how many strips from a 24 inch coil", "if I make the first leg two and a half what's the girth"), 4.625, "in"),
+        ((*BENT, "how many strips from a 24 inch coil", "make the first leg 2 1/2"), 4.625, "in"),
+        ((*BENT, "how many strips from a 24 inch coil", "if the girth was 5 inches"), 4, "count"),
         ((*RAKE, "what if there is no overhang at all"), 201.25, "in"),
         ((*RAKE, "leave the overhang off"), 201.25, "in"),
         ((*ROW, "what about one less slat"), 75.56, "mm"),
