@@ -134,7 +134,10 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
 
 def worked_out(asked: Asked, givens: dict[str, Given]) -> Worked:
     """The question worked, as many times over as was said."""
-    topic = _with_another(_of_several(asked.topic, Fraction(asked.times)), asked.plus, asked.apart)
+    sides = givens.get("sides")
+    twice = sides is not None and sides.source == "asked" and getattr(sides.value, "value", 0) == asked.times
+    times = 1 if twice else asked.times  # two of those, and then both sides are 23 foot: no four of them
+    topic = _with_another(_of_several(asked.topic, Fraction(times)), asked.plus, asked.apart)
     return work_out(topic, givens, asked.tape_step, asked.metric)
 
 

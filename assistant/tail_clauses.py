@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
+from assistant.leans_on_it import leans_on_it
 from assistant.line_apart import look_between
 from assistant.look_for_change import look_for_change, say_what_was_read
 from assistant.plainer import look_past_telling
@@ -71,9 +72,12 @@ _TURNS = expression(
 def look_past_remarks(c: Conversation, record: Record, text: str, before: State) -> None:
     """Take a line that came to nothing without its reasons and remarks, where it is whole without them; or as a plain change."""
     if str(record["ask"]).startswith(WHOLE):
+        if not str(record["ask"]).startswith(GONE_BACK):
+            leans_on_it(c, record, text, before)
         return
     _look_past(c, record, text, before)
     look_for_change(c, record, text, before)
+    leans_on_it(c, record, text, before)
     say_what_was_read(c, record, text)
 
 
