@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from assistant.record import Record
 
 _MADE_OF = {"strips from a coil": ("bent flashing", expression(r"\b(?:legs?|bend|hem)\b", re.IGNORECASE))}
+_BY_WAY = expression(r"\b(?:up|down|out|in|over|vertical|flat|wall) legs?\b", re.IGNORECASE)  # which leg that is, no list tells
 LONGEST = 160  # characters of such a line
 
 
@@ -65,7 +66,7 @@ def _of_before(c: Conversation, record: Record, text: str, before: State, last: 
     """Whether a line is of what the last question was asked of: a leg, after how many strips of that girth a coil gives."""
     topic, words = _MADE_OF[last.topic.name]
     made = next((asked for asked in reversed(c.earlier) if asked.topic is not last.topic), None)
-    if made is None or made.topic.name != topic or not words.search(text):
+    if made is None or made.topic.name != topic or not words.search(text) or _BY_WAY.search(text):
         return False
     state: State = (None, made, *before[2:])
     return take_shorter(
