@@ -180,22 +180,12 @@ def _so_many_more(text: str, last: Asked) -> Question | None:
     said, (name, count) = places_of(n), counts[0]
     counted = [tokenize(last.text[place.end :])[:1] for place in places_of(last.text) if place.value.value == count.value]
     named = [token[0].text.removesuffix("s") for token in counted if token] == [noun.removesuffix("s")]
-    named = named or noun in last.topic.parameter(name).label.split() or _in_its_words(noun, last)
+    named = named or noun in last.topic.parameter(name).label.split()
     whole = len(said) == 1 and isinstance(said[0].value, Number) and said[0].value.value.denominator == 1
     if not whole or not (named or (taken and noun in ("", "them", "those"))):
         return None
     value = replace(count, value=count.value + said[0].value.value * (-1 if taken else 1), text="")
     return Question(last.topic.name, {name: Heard(value, 0, len(text), text)}, 1.0) if value.value > 0 else None
-
-
-_UNITS = frozenset(
-    " dollars bucks quid pounds euros cents feet foot inches inch mm mil metres meters percent degrees squares kilos".split(" ")
-)
-
-
-def _in_its_words(noun: str, last: Asked) -> bool:
-    """Whether a question was told in words with this thing among them, which it counts: one less spindle."""
-    return noun not in _UNITS and not {noun, f"{noun}s", noun.removesuffix("s")}.isdisjoint(last.things)
 
 
 def _so_many_of(found: re.Match[str] | None) -> tuple[str, str]:
