@@ -144,6 +144,12 @@ def words_of(text: str) -> frozenset[str]:
     return frozenset(word for word in of_sentence(full_chart(text), compiled()) if word.isalpha())
 
 
+def strange_words(text: str) -> int:
+    """How many words of a line the grammars know nothing of; those that mean little are none."""
+    chart = full_chart(text)
+    return (chart.weighs & ~chart.numbers & ~chart.known).bit_count()
+
+
 def of_role(number: Number, name: str, last: Asked, words: frozenset[str], count: int, wanted: str = "") -> Seen:
     """What is seen of a number of a line as one given of the question before it, or as NOTHING of it."""
     if name == NOTHING:

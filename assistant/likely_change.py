@@ -11,7 +11,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant import changes
-from assistant.change_learned import Model, model, numbers_of, of_line, roles_in, told_apart, words_of
+from assistant.change_learned import Model, model, numbers_of, of_line, roles_in, strange_words, told_apart, words_of
 from assistant.meant_for import SOLD_IN, Wanted, labelled, of_stock, stock_told
 from assistant.pending import Asked, Pending
 from assistant.record import Record, become, blank, given_lines, listed, put_asked, value_line
@@ -32,6 +32,7 @@ if TYPE_CHECKING:
 STAYS, SURE = 0.65, 0.9  # how likely a line must stay with its question, and a number be of a given, to be taken so
 REPLIES = 0.4  # how likely it must stay with one that waits for such a number
 LIKELY = 0.7  # and to be asked about
+STRANGE = 2  # words that no grammar knows, from which on a line may be of other things: eleven feet of snow in the hills
 DOUBTED = 0.95  # how likely another given must be for one to be doubted
 MOST_WORDS, MOST_NUMBERS = 24, 3
 ALL = 100  # percent
@@ -132,7 +133,7 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
     givens, least = _told(c, text, last, known)
     if not givens or (least < SURE and len(givens) > 1):
         return
-    sure = least >= SURE and not _asks(text)
+    sure = least >= SURE and not _asks(text) and strange_words(text) < STRANGE
     if not sure and ODD in record["ask"]:
         return
     after = state_of(c)

@@ -17,8 +17,8 @@ SPACED = ("nine balusters 1 1/2 wide in 5 foot 4",)
 @pytest.mark.parametrize(
     ("lines", "name", "text"),
     [
-        ((*SKIRTING, "better allow ten percent for mistakes"), "waste", "ten percent"),
-        ((*STRAPS, "boss reckons every twenty four inches is plenty"), "stud spacing", "twenty four inches"),
+        ((*SKIRTING, "allow five percent for cuts"), "waste", "five percent"),
+        ((*STRAPS, "every twenty four inches is plenty"), "stud spacing", "twenty four inches"),
         (("roof area 42 by 36 feet at 7/12", "thats bare walls theres an eighteen inch overhang all the way round"),
          "overhang all round", "eighteen inch"),
         (("patio 3.6 m out from the house falls 1 in 60", "we might only go 3.2 metres out in the end"), "width", "3.2 metres"),
@@ -48,11 +48,15 @@ def test_what_is_less_sure_is_asked_and_a_yes_settles_it() -> None:
     asked = last("how many 27 inch blocks outta a 16 footer", "make em 14 and a half long")
     assert asked["outcome"] == "asks"
     assert "Do you mean the pieces from a stick again, with the" in asked["ask"]
+    asked = last(*SKIRTING, "better allow ten percent for mistakes")  # of other things too, by its words
+    assert asked["ask"] == "Do you mean the trim sticks again, with the waste ten percent? Say yes, or ask it in full."
     settled = last("how many 27 inch blocks outta a 16 footer", "make em 14 and a half long", "yes")
     assert settled["outcome"] == "answered"
 
 
-@pytest.mark.parametrize("line", ["100 percent agree", "leave the 8 footers by the door", "the radio says 31 tomorrow"])
+@pytest.mark.parametrize(
+    "line", ["100 percent agree", "leave the 8 footers by the door", "the radio says 31 tomorrow", "eleven feet of snow in the hills"]
+)
 @pytest.mark.parametrize("question", [SKIRTING, WALL, STRAPS, SPACED])
 def test_chat_is_no_change(question: tuple[str, ...], line: str) -> None:
     record = last(*question, line)
