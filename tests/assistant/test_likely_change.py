@@ -55,7 +55,8 @@ def test_what_is_less_sure_is_asked_and_a_yes_settles_it() -> None:
 
 
 @pytest.mark.parametrize(
-    "line", ["100 percent agree", "leave the 8 footers by the door", "the radio says 31 tomorrow", "eleven feet of snow in the hills"]
+    "line",
+    ["100 percent agree", "leave the 8 footers by the door", "the radio says 31 tomorrow", "eleven feet of snow in the hills"],
 )
 @pytest.mark.parametrize("question", [SKIRTING, WALL, STRAPS, SPACED])
 def test_chat_is_no_change(question: tuple[str, ...], line: str) -> None:
