@@ -10,14 +10,14 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
-from functools import cache
+from functools import cache, lru_cache
 from math import exp, log, log2
 from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
 from intents.features import mentions, of_mentions, of_sentence
 from intents.grammars import FOLDER
-from intents.learned import NOTHING, SCALE, learned
+from intents.learned import NOTHING, SCALE, learned, shares_of
 from intents.matcher import Topics, full_chart, likely_topics
 from intents.phrases import compiled
 from intents.question import Heard
@@ -35,6 +35,7 @@ MOST_WORDS, MOST_NUMBERS = 20, 4  # of a line: more are all one
 BARE = ("none", "count", "")  # units of what was said without one
 FAR = (0.15, 0.35, 0.7, 1.2, 2.0, 3.0, 5.0)  # doublings from what a given was, by which numbers are told apart
 FARTHEST = 6.0
+LATELY = 8  # lines whose words are kept as they were seen
 PLAINLY = 1.0  # doublings by which another given is farther where it is plainly not meant
 
 Seen = dict[str, float]  # what is seen, and how much of it
@@ -66,10 +67,7 @@ class Model(NamedTuple):
 
     def roles(self, each: Sequence[Seen]) -> list[float]:
         """How likely each of the roles is that a number could have; adds up to 1."""
-        scores = [_score(self.given, seen) for seen in each]
-        most = max(scores)
-        shares = [exp(score - most) for score in scores]
-        return [share / sum(shares) for share in shares]
+        return shares_of([_score(self.given, seen) for seen in each])
 
 
 def _score(weights: Mapping[str, float], seen: Seen) -> float:
@@ -110,15 +108,19 @@ def numbers_of(text: str, last: Asked) -> list[Number]:
         names = [*heard, NOTHING]
         scores = known.roles_of(topic, names, features, set(hinted.intersection(heard)))
         place = (chart.tokens[mention.start].start, chart.tokens[mention.end - 1].end)
-        unit, logs = getattr(reading.value, "unit", ""), _logs(names, scores)
+        unit, logs = getattr(reading.value, "unit", ""), dict(zip(names, map(_log, shares_of(scores)), strict=True))
         numbers.append(Number(*place, text[slice(*place)], reading.kind, unit, mention.parts, heard, logs, hinted))
     return numbers
 
 
-def _logs(names: Sequence[str], scores: Sequence[float]) -> dict[str, float]:
-    most = max(scores)
-    whole = most + log(sum(exp(score - most) for score in scores))
-    return {name: max(score - whole, LEAST_LOG) for name, score in zip(names, scores, strict=True)}
+def _log(share: float) -> float:
+    return max(log(share), LEAST_LOG) if share > 0 else LEAST_LOG
+
+
+@lru_cache(maxsize=LATELY)
+def _signs(text: str) -> frozenset[str]:
+    """What is seen of the words of a line, found once for the line and each of its numbers."""
+    return frozenset(of_sentence(full_chart(text), compiled()))
 
 
 def of_line(text: str, last: Asked, count: int, topics: Topics, wanted: str = "") -> Seen:
@@ -126,7 +128,7 @@ def of_line(text: str, last: Asked, count: int, topics: Topics, wanted: str = ""
 
     `wanted` is the given that was asked for, where the question before waits for one.
     """
-    seen = dict.fromkeys(of_sentence(full_chart(text), compiled()), 1.0)
+    seen = dict.fromkeys(_signs(text), 1.0)
     likely, before = likely_topics(text, topics), last.topic.name
     best = max(likely, key=likely.__getitem__)
     own, other = likely.get(before, 0.0), max((share for topic, share in likely.items() if topic != before), default=0.0)
@@ -141,7 +143,7 @@ def of_line(text: str, last: Asked, count: int, topics: Topics, wanted: str = ""
 
 def words_of(text: str) -> frozenset[str]:
     """The words of a line, and the classes of words they are of."""
-    return frozenset(word for word in of_sentence(full_chart(text), compiled()) if word.isalpha())
+    return frozenset(word for word in _signs(text) if word.isalpha())
 
 
 def strange_words(text: str) -> int:
@@ -183,10 +185,8 @@ def _beside_before(number: Number, heard: Heard, was: Quantity, source: str) -> 
     """How far a number is from what the given was, and whether it is said as that was."""
     told = number.unit not in BARE
     seen: Seen = {}
-    values = [one for one in (heard.value, *heard.others) if type(one) is type(was)]
-    values += [replace(one, unit=was.unit) for one in values if not told]  # it takes the unit of what it comes in place of
-    if values:
-        far = min(_doublings(one, was) for one in values)
+    far = _from(number, heard, was)
+    if far is not None:
         step = "the same" if far == 0 else next((str(step) for step in FAR if far <= step), "far")
         seen[f"{step} from it"] = seen[f"{step} from it, {'unit' if told else 'bare'}"] = 1.0
         if source == "asked":
@@ -206,19 +206,25 @@ def told_apart(number: Number, name: str, last: Asked, words: frozenset[str]) ->
         given = last.givens.get(other)
         if other == name or given is None or given.source == "assumed" or type(given.value) is not type(number.heard[name].value):
             continue
-        farther = was is not None and _from(number, other, given) - _from(number, name, was) >= PLAINLY
+        farther = was is not None and _far(number, other, given) - _far(number, name, was) >= PLAINLY
         named = not (mine - set(last.topic.parameter(other).label.split())).isdisjoint(words)
         if not (farther or named or (name in number.hinted and other not in number.hinted)):
             return False
     return True
 
 
-def _from(number: Number, name: str, given: Given) -> float:
-    """How many doublings a number is from what a given was."""
-    heard = number.heard[name]
-    values = [one for one in (heard.value, *heard.others) if type(one) is type(given.value)]
-    values += [replace(one, unit=given.value.unit) for one in values if number.unit in BARE]
-    return min((_doublings(one, given.value) for one in values), default=FARTHEST)
+def _far(number: Number, name: str, given: Given) -> float:
+    """How many doublings a number is from what a given was; what is of another kind is as far as any."""
+    far = _from(number, number.heard[name], given.value)
+    return FARTHEST if far is None else far
+
+
+def _from(number: Number, heard: Heard, was: Quantity) -> float | None:
+    """How many doublings a number is from what a given was, by the nearest it could be; None where it is of another kind."""
+    values = [one for one in (heard.value, *heard.others) if type(one) is type(was)]
+    if number.unit in BARE:
+        values += [replace(one, unit=was.unit) for one in values]  # it takes the unit of what it comes in place of
+    return min((_doublings(one, was) for one in values), default=None)
 
 
 def _doublings(one: Quantity, was: Quantity) -> float:

@@ -15,10 +15,9 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.leans_rows import FIRST, ROWS, asked_instead
 from assistant.others_say import others_say
-from assistant.plain_lines import Plain
+from assistant.plain_lines import Plain, told_otherwise
 from assistant.record import become, blank, put_asked
 from assistant.reply_of_rest import rest_told
-from assistant.said_over import same_value
 from assistant.several import told_of
 from assistant.told_round import MOST_TRIALS, State, take_shorter
 from assistant.who_says_so import opened
@@ -91,7 +90,7 @@ def _good(c: Conversation, trial: Record, plain: Plain, last: Asked) -> bool:
     if plain.topics:
         return plain.holds(now, last)
     was = told_of(last)
-    other = [name for name, given in told_of(now).items() if name not in was or not same_value(given.value, was[name].value)]
+    other = told_otherwise(now, last)
     other += [name for name in was if name not in now.givens]
     if plain.changes != len(other):
         return False

@@ -145,13 +145,20 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
         put_back(c, after)
         return
     if not sure:
-        trial = blank(text, record["via"], c.job, record["file"])
         put_back(c, before)
-        c.pending = Pending(last, wanted=next(iter(givens)), ways=[c.worked(now, now.givens)])
-        put_asked(trial, last.topic.name, _whether(last, givens), given_lines(last.topic, last.givens.values()))
+        waits = Pending(last, wanted=next(iter(givens)), ways=[c.worked(now, now.givens)])
+        _ask(c, record, text, last, waits, _whether(last, givens))
+        return
     become(record, trial)
-    if sure:
-        now.record = record
+    now.record = record
+
+
+def _ask(c: Conversation, record: Record, text: str, last: Asked, waits: Pending, question: str) -> None:
+    """Ask a question about a line, with the question before it as it was; `waits` is what a reply settles."""
+    c.pending, c.last = waits, last
+    asked = blank(text, record["via"], c.job, record["file"])
+    put_asked(asked, last.topic.name, question, given_lines(last.topic, last.givens.values()))
+    become(record, asked)
 
 
 def _whether(last: Asked, givens: dict[str, Heard]) -> str:
@@ -168,10 +175,10 @@ def _corrects(c: Conversation, text: str) -> bool:
 def _doubt(c: Conversation, record: Record, text: str, last: Asked, known: Model) -> None:
     """Ask which given a number is of, where it went to one and such lines tell another."""
     now = c.last
-    if now is None or now is last or now.topic is not last.topic or record["topic"] != last.topic.name or not now.changed:
+    if now is None or now is last or now.topic is not last.topic or len(now.changed) != 1:
         return
     found = numbers_of(text, last)
-    if len(found) != 1 or found[0].parts or len(now.changed) != 1:
+    if len(found) != 1 or found[0].parts:
         return
     ((number, shares),) = roles_in(text, last, found, known)
     (name,) = now.changed
@@ -190,7 +197,4 @@ def _doubt(c: Conversation, record: Record, text: str, last: Asked, known: Model
     ways = [c.worked(now, now.givens), *c.ways(Question(last.topic.name, {likely: heard}), last)]
     if ways[1].worked.refused or ways[1].worked.asks or same_answer([way.worked for way in ways]):
         return
-    c.pending, c.last = Pending(now, ways=ways), last
-    asked = blank(text, record["via"], c.job, record["file"])
-    put_asked(asked, last.topic.name, which_way(ways), given_lines(last.topic, last.givens.values()))
-    become(record, asked)
+    _ask(c, record, text, last, Pending(now, ways=ways), which_way(ways))

@@ -11,8 +11,8 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.acts.comparing import in_unit
-from assistant.plain_lines import Plain
-from assistant.said_over import places_of, same_value, stem
+from assistant.plain_lines import Plain, told_otherwise
+from assistant.said_over import places_of, stem
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -71,11 +71,7 @@ def others_say(line: str, last: Asked) -> Iterator[Plain]:
 
     def holds(now: Asked, before: Asked) -> bool:
         before_all = told_of(before)
-        other = [
-            key
-            for key, given in told_of(now).items()
-            if key not in before_all or not same_value(given.value, before_all[key].value)
-        ]
+        other = told_otherwise(now, before)
         label = {stem(word) for key in other for word in before.topic.parameter(key).label.split()}
         took = [getattr(before_all[key].value, "value", None) for key in other if key in before_all]
         if was:

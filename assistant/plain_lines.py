@@ -6,6 +6,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from assistant.said_over import same_value
+from assistant.several import told_of
+
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
@@ -13,6 +16,12 @@ if TYPE_CHECKING:
 def anything(now: Asked, last: Asked) -> bool:
     """What is so of every answer."""
     return True
+
+
+def told_otherwise(now: Asked, last: Asked) -> list[str]:
+    """The givens that a question tells and the one before it did not, or told otherwise."""
+    was = told_of(last)
+    return [name for name, given in told_of(now).items() if name not in was or not same_value(given.value, was[name].value)]
 
 
 @dataclass(frozen=True, slots=True)

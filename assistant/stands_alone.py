@@ -31,6 +31,11 @@ _ASKS = expression(r"\?|\b(?:how|what|what['’]?s|whats|which|where|is it|are t
 _WHAT_IS = expression(
     r"\W*(?:[a-z']+\W+){0,6}?what(?:['’]?s| is| does)\W+(?:(?:come|work out) to)?\W*", re.IGNORECASE
 )
+_ANOTHER_CORNER = expression(
+    r"\b(?:another|next|different|new|second|casing|baseboard|base|skirting|trim|box|frame)\b|\b(?:the|an) other\b"
+    r"|\ban? [a-z0-9. °]{1,24}corner\b",
+    re.IGNORECASE,
+)
 _SMALL = frozenset("is at of the s now to only just really actually my our that about say were was be".split())
 _STICKS = frozenset("how many sticks stick lengths length boards pieces from stock footers out".split())
 _CONVERSION, _FROST = "conversion", "frost tonight"
@@ -71,13 +76,6 @@ def stands_alone(best: Question | None, more: Question, last: Asked, wanted: Wan
         return False
     change_score = more.score + MISSING * len(more.missing)
     return best.score > change_score + (MARGIN if wanted.led else LEVEL)
-
-
-_ANOTHER_CORNER = expression(
-    r"\b(?:another|next|different|new|second|casing|baseboard|base|skirting|trim|box|frame)\b|\b(?:the|an) other\b"
-    r"|\ban? [a-z0-9. °]{1,24}corner\b",
-    re.IGNORECASE,
-)
 
 
 def _sum_asked(best: Question, wanted: Wanted) -> bool:

@@ -28,6 +28,7 @@ _METRIC = METRES | {word for word, (unit, size, _) in PLAIN.items() if unit in (
 _WARM = frozenset("f fahrenheit c celsius centigrade k kelvin kelvins".split())  # 5 m | 30 K
 DEGREES = frozenset(("deg", "degs", "degree", "degrees"))
 UNITS = FEET | INCHES | METRES | frozenset(PLAIN)
+_MIDDLE = frozenset("middle centre center".split())  # it rises 150 | in the middle
 _JOINED = frozenset(("and", "&", ","))  # between feet and inches, these need the word inches
 _JOINTS = _JOINED | {"-"}
 _PARTED = frozenset(("equal", "even", "parts", "pieces", "bays"))  # after how many
@@ -279,9 +280,6 @@ def fraction_after(line: Line, at: int) -> Piece | None:
         ):
             return part
     return None
-
-
-_MIDDLE = frozenset("middle centre center".split())
 
 
 def _inches(line: Line, i: int, head: Head) -> Iterator[Reading]:
