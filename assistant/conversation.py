@@ -7,7 +7,7 @@ never picks one. Talk about the job goes to its act, a reply to replies.py, a ch
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies, taken_over, to_remember
@@ -23,12 +23,12 @@ from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
 from assistant.openings_told import ask_their_size
 from assistant.outside import in_other_words, outside_the_job
-from assistant.pending import Asked, Pending
+from assistant.pending import Asked, Pending, Points
 from assistant.record import Record, blank, given_lines, leave_out, listed, put_asked, put_declined, put_worked, said_as, the_same
 from assistant.running import running
 from assistant.several import worked_out
 from assistant.shown import shows
-from assistant.still_open import goes_on_from
+from assistant.still_open import goes_on_from, hold_to_what_fell
 from assistant.tail_clauses import look_past_remarks
 from assistant.taken_first import TAKEN_FIRST
 from assistant.told_in_parts import told_in_parts
@@ -48,14 +48,6 @@ from solvers.slots import Given, said_anew
 NEAR, LEVEL = 0.3, 0.12  # two topics this near in score are both likely; and equally so
 STATED = frozenset(("remember", "compare"))  # talk that a story is taken for
 NOTHING_ASKED = "I hear nothing to work out in that: ask me for something, as in “what is the miter for a 92 degree corner”"
-
-
-@dataclass(slots=True)
-class Points:
-    """How the notebook files the record being made: its kind, and the entry it points at."""
-
-    kind: str = "question"
-    at: str | None = None
 
 
 class Conversation:
@@ -109,6 +101,7 @@ class Conversation:
         told_in_parts(self, record, text, waited)
         as_is_likely(self, record, text, state)
         hold_to_what_is_asked(self, record, text, state)
+        hold_to_what_fell(self, record, text, state)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -347,9 +340,10 @@ class Conversation:
 
     def _each_way(self, question: Question, base: Asked | None = None) -> Iterator[Way]:
         asked = self.asked(question, base)
-        earlier = {name: replace(given, source="earlier" if base else "asked") for name, given in asked.givens.items()
-                   if given.source in ("asked", "earlier")}  # fmt: skip
-        for givens in ways_of(on_known_scale(question, earlier, asked.topic, self.facts.values), asked.topic.parameters, earlier):
+        source, told = "earlier" if base else "asked", ("asked", "earlier")
+        earlier = {name: replace(given, source=source) for name, given in asked.givens.items() if given.source in told}
+        known = on_known_scale(question, earlier, asked.topic, self.facts.values, self.earlier)
+        for givens in ways_of(known, asked.topic.parameters, earlier):
             yield self.worked(asked, running(asked.topic, said_anew(asked.topic.parameters, earlier, givens), self.last))
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:

@@ -65,6 +65,14 @@ class Pending:
     repeated: bool = False  # put once more already
 
 
+@dataclass(slots=True)
+class Points:
+    """How the notebook files the record being made: its kind, and the entry it points at."""
+
+    kind: str = "question"
+    at: str | None = None
+
+
 def told_quantities(asked: Asked) -> list[Quantity]:
     """Every plain quantity that a question was given, and each part of a sum."""
     told = [given.value for given in asked.givens.values() if given.source != "assumed"]

@@ -11,10 +11,11 @@ from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
 from assistant.asked_back import asked_back, left_for_another
-from assistant.pending import Pending
-from assistant.record import Record, blank, put_asked
+from assistant.change_learned import model, numbers_of, of_line
+from assistant.pending import Asked, Pending
+from assistant.record import Record, become, blank, put_asked
 from assistant.said_over import places_of
-from assistant.told_round import put_back, state_of
+from assistant.told_round import State, put_back, state_of
 from assistant.waits import back_to_it
 from intents.elsewhere import outside_of
 from intents.expressions import expression
@@ -24,6 +25,7 @@ if TYPE_CHECKING:
 
     Work = Callable[[Conversation, Record, str], bool]
 
+STAYS = 0.5  # how likely a line that was let fall must be about the question before it, for its loss to be asked about
 _FIRST = "I did not take"
 _CHANGES = expression(r"\W*(?:and an?|and the|less|minus|plus|add|take|without|with an?)\b", re.IGNORECASE)  # less the lap
 _SHARES = expression(r"\b(?:half|third|quarter|twice|double) (?:of )?(?:that|it|them)\b", re.IGNORECASE)
@@ -50,12 +52,45 @@ def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Wor
     c.shown = kept
     if (took is None and not _IN_UNIT.fullmatch(text)) or (took is not None and took.__name__ in _EXPLICIT):
         return took is not None and took(c, record, text)
-    answer = c.last.record["answer"]
-    said, shown = before["heard"].strip(), f"{answer['name']} {answer['text']}"
-    whose = f"Is this of the answer before it, {shown}? Say yes, or say that line again in other words."
-    put_asked(record, "follow-up", f"{_FIRST} “{said}”. {whose}")
-    c.pending = Pending(lines=[text])
+    _ask_whose(c, record, text, before, c.last)
     return True
+
+
+def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State) -> None:
+    """Ask whose change a line is that changed the answer before, where the line between was let fall though such lines are
+    mostly of that answer: "put two at every spot", and then "open it out to 16 inches". A correction says that line over."""
+    pending, last = before[:2]
+    if pending is not None or not isinstance(last, Asked) or c.last is None or record["outcome"] != "answered":
+        return
+    fell = let_fall(c, last)
+    if fell is None or c.last is last or record["topic"] != last.topic.name or not c.last.changed or _said_over(fell, text):
+        return
+    if _stays(c, fell["heard"], last) < STAYS:
+        return  # chat, or of another thing
+    put_back(c, before)
+    asked = blank(text, record["via"], c.job, record["file"])
+    _ask_whose(c, asked, text, fell, last)
+    become(record, asked)
+
+
+def _ask_whose(c: Conversation, record: Record, text: str, fell: Record, last: Asked) -> None:
+    """Ask whether a line is of the last answer, though the one between was not taken; a yes takes it so."""
+    answer = last.record["answer"]
+    whose = f"Is this of the answer before it, {answer['name']} {answer['text']}? Say yes, or say that line again in other words."
+    put_asked(record, "follow-up", f"{_FIRST} “{fell['heard'].strip()}”. {whose}")
+    c.pending = Pending(lines=[text])
+
+
+def _said_over(fell: Record, text: str) -> bool:
+    """Whether a line says a number of the one between again, and so what that was to tell."""
+    said = {place.value.value for place in places_of(text)}
+    return any(place.value.value in said for place in places_of(fell["heard"]))
+
+
+def _stays(c: Conversation, text: str, last: Asked) -> float:
+    """How likely a line is about the question before it, as lines like it are; as likely as any where nothing was learned."""
+    known = model()
+    return known.stay(of_line(text, last, len(numbers_of(text, last)), c.parameters)) if known else 1.0
 
 
 def _asked_of_another(c: Conversation, text: str) -> Record | None:
@@ -67,12 +102,14 @@ def _asked_of_another(c: Conversation, text: str) -> Record | None:
     return last if other and _IN_UNIT.fullmatch(text) else None
 
 
-def let_fall(c: Conversation) -> Record | None:
-    """The line right before, where it told a number, came to nothing, and nothing waits for a reply to it."""
+def let_fall(c: Conversation, asked: Asked | None = None) -> Record | None:
+    """The line right before, where it told a number, came to nothing, and nothing waits for a reply to it; `asked` is the
+    question that was answered before it, once another is."""
     last = c.records[-1] if c.records else None
-    if last is None or c.pending is not None or c.last is None or not c.last.record.get("answer"):
+    whose = asked or c.last
+    if last is None or (c.pending is not None and asked is None) or whose is None or not whose.record.get("answer"):
         return None
-    if outside_of(last["heard"]) is not None or all(kept is not c.last.record for kept in c.records):
+    if outside_of(last["heard"]) is not None or all(kept is not whose.record for kept in c.records):
         return None  # or this very line told which it was
     told = bool(places_of(last["heard"]) or _CHANGES.match(last["heard"]) or _SHARES.search(last["heard"]))
     told = told or last["topic"] in CHANGES  # now only once: what was to be changed is still asked

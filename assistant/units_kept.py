@@ -83,11 +83,16 @@ def _odd_in(unit: str, heard: Heard, slot: Slot) -> bool:
     return not is_usual(slot, Length(heard.value.value, unit), 1) and is_usual(slot, heard.value, 1)
 
 
-def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, facts: Mapping[str, object]) -> Question:
+def on_known_scale(
+    question: Question, known: dict[str, Given], topic: Topic, facts: Mapping[str, object], before: Sequence[Asked] = ()
+) -> Question:  # fmt: skip
     """The question with its temperatures of no scale on that of those already given (low of 2 C, and then a dew point of -1),
-    and its bare lengths metric beside metric ones, or beside a roof that is known in degrees."""
+    and its bare lengths metric beside metric ones (those of the talk, where it has none itself: panels of 1.2 m, then a flue
+    150 across), or beside a roof that is known in degrees."""
     slots = {parameter.name: parameter.slot for parameter in topic.parameters}
     values = [given.value for given in known.values()]
+    if not any(isinstance(value, Length | Area) for value in values):
+        values += [] if _tells_inches(question) else _told_in(before)
     roof = next((p.name for p in topic.parameters if p.kind is Pitch and p.slot.kept == "pitch"), "")
     pitch = known[roof].value if roof in known else facts.get("pitch")
     if roof and roof not in question.givens and isinstance(pitch, Pitch) and pitch.unit == "deg":
@@ -103,6 +108,17 @@ def on_known_scale(question: Question, known: dict[str, Given], topic: Topic, fa
     sure = max(given.sure for given in warm.values())
     ways = [{name: _on_scale(heard, scale, sure) for name, heard in way.items()} for way in (question.givens, *question.swaps)]
     return replace(question, givens=ways[0], swaps=ways[1:])
+
+
+def _told_in(before: Sequence[Asked]) -> list[object]:
+    """The sizes that were told in the questions before."""
+    return [given.value for asked in before for given in asked.givens.values() if given.source == "asked"]
+
+
+def _tells_inches(question: Question) -> bool:
+    """Whether one of a question's own lengths was told in feet or inches."""
+    lengths = [heard for heard in question.givens.values() if isinstance(heard.value, Length)]
+    return any(heard.value.unit in IMPERIAL and not no_unit(heard) for heard in lengths)
 
 
 def told_together(more: Question, asked: Asked, alike: Sequence[Way] = ()) -> Question:
