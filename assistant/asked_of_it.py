@@ -101,7 +101,7 @@ def boxed(c: Conversation, record: Record, text: str) -> bool:
     answer = last.record.get("answer") if last is not None else None
     if last is None or not answer or answer["unit"] != "count" or last.topic.name in ("boxes", "take-off"):
         return False
-    if not _MANY_BOXES.search(record["heard"]) or _OTHER.search(text) or len(places_of(text)) != 1:
+    if not (_MANY_BOXES.search(record["heard"]) or _MANY_BOXES.search(text)) or _OTHER.search(text) or len(places_of(text)) != 1:
         return False
     more = read_as(text, "boxes", c.parameters, wanted="box")
     heard = more.givens.get("box") or more.givens.get("count")  # a box of 12 tubes

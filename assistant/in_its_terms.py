@@ -10,6 +10,15 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.counts_in_its_terms import (
+    at_each_place,
+    boxes_of,
+    other_sticks,
+    so_long,
+    so_many_rows,
+    so_many_sticks,
+    sticks_for_so_many,
+)
 from assistant.ratio_told import ratio_in
 from assistant.said_over import Place, places_of, stem, times_apart
 from intents.expressions import expression
@@ -323,7 +332,9 @@ _BY_TOPIC = {
     "vent area": (_by_ratio,),
     "out of square": (_as_measured,),
     "square check": (_other_frame,),
-    "pieces from a stick": (_sticks_in_all,),
+    "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
+    "cut list": (other_sticks,),
+    "fasteners": (at_each_place, so_many_rows, boxes_of),
     "roof area": (_overhang_round,),
     "height of courses": (_up_to_the_nth,),
     "weight": (_each_otherwise,),

@@ -8,6 +8,7 @@ that is meant. Where a line was answered as a change of one given, and such line
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from assistant import changes
@@ -15,11 +16,12 @@ from assistant.change_learned import Model, model, numbers_of, of_line, roles_in
 from assistant.meant_for import SOLD_IN, Wanted, labelled, of_stock, stock_told
 from assistant.pending import Asked, Pending
 from assistant.record import Record, become, blank, given_lines, listed, put_asked, value_line
-from assistant.said_over import OF_THEM, same_value
+from assistant.said_over import OF_THEM, same_value, stem
 from assistant.told_outright import told_outright
 from assistant.told_round import State, put_back, state_of
 from assistant.units_kept import in_its_unit
 from assistant.ways import same_answer, which_way
+from assistant.who_says_so import SMALL
 from intents.expressions import expression
 from intents.learned import NOTHING
 from intents.question import Heard, Question
@@ -45,9 +47,17 @@ _TO_NOTHING = expression(  # what is said of a line that came to nothing, and of
 _ASKS = expression(  # another thing may be asked with the number: how many of those, from a 12 footer
     r"\?|\b(?:how|what|whats|which)\b|^\W*(?:(?:and|so|then|ok)\W+)*(?:is|are|can|will|would|does|do|where|when)\b", re.IGNORECASE
 )
+_ASKED = expression(
+    r"\b(?:how (?:much|many|long|far|high|wide|deep|tall|big)|what(?:['’]?s)?|which)\b(?P<what>[^.;?]*)", re.IGNORECASE
+)
+_SAME = frozenset("that those there then be would come comes read have does will now each need needs if get leave give".split())
 _SUPPOSES = expression(r"\b(?:what if|how about|what about|say)\b", re.IGNORECASE)  # which asks for the same again
 _ALIKE = frozenset((("compound cut", "miter for a corner"),))  # questions that tell one thing alike: it is really 92
 _THINGS = expression(r"\s+(?!inches\b|degrees\b|metres\b|meters\b|mils?\b|twelves?\b)[a-z]{2,}s\b", re.IGNORECASE)
+_CLAUSE = expression(r"[.;!?]+\s+|,\s+")
+_REDO = expression(
+    r"\s*[,;.–—-]?\s+(?:so |and )?(?:re-?)?(?:do|run|work|figure) (?:it|that|them)(?: again| over)?\W*$", re.IGNORECASE
+)
 _BACK = expression(r"\bback\b", re.IGNORECASE)  # to a question before the last
 
 
@@ -133,7 +143,8 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
     givens, least = _told(c, text, last, known)
     if not givens or (least < SURE and len(givens) > 1):
         return
-    sure = least >= SURE and not _asks(text) and strange_words(text) < STRANGE
+    sure = least >= SURE and (not _asks(text) or _asks_the_same(text, last))
+    sure = sure and strange_words(_told_in(text, givens, last)) < STRANGE
     if not sure and ODD in record["ask"]:
         return
     after = state_of(c)
@@ -151,6 +162,28 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
         return
     become(record, trial)
     now.record = record
+
+
+def _told_in(text: str, givens: Mapping[str, Heard], last: Asked) -> str:
+    """A line without what goes before the clause of its numbers (that feels steep to me) and a bare “redo it” after it.
+
+    What goes before and ends with no sentence is left out only where the clause names a given: Luke, your battery's on 40.
+    """
+    line = _REDO.sub("", text)
+    first = min(heard.start for heard in givens.values())
+    ends = [found for found in _CLAUSE.finditer(line) if found.end() <= first]
+    named = any(last.topic.parameter(name).label.split()[0] in line.lower() for name in givens)
+    whole = [found.end() for found in ends if named or not found[0].startswith(",")]
+    return line[whole[-1] :] if whole else line
+
+
+def _asks_the_same(text: str, last: Asked) -> bool:
+    """Whether all that a line asks is what the question before it did, by its words: how long is the slope then."""
+    known = SMALL | _SAME | last.things | {stem(word) for p in last.topic.parameters for word in p.label.split()}
+    known |= {stem(word) for word in f"{last.topic.name} {last.record['answer']['name']}".lower().split()}
+    asked = [found["what"] for found in _ASKED.finditer(text)]
+    words = [word for what in asked for word in re.findall(r"[a-z]+", re.sub(r"['’](?:s|re|ve|ll|d)\b", "", what.lower()))]
+    return bool(asked) and all(word in known or stem(word) in known for word in words)
 
 
 def _ask(c: Conversation, record: Record, text: str, last: Asked, waits: Pending, question: str) -> None:

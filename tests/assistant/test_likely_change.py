@@ -21,6 +21,14 @@ SPACED = ("nine balusters 1 1/2 wide in 5 foot 4",)
         ((*STRAPS, "every twenty four inches is plenty"), "stud spacing", "twenty four inches"),
         (("roof area 42 by 36 feet at 7/12", "thats bare walls theres an eighteen inch overhang all the way round"),
          "overhang all round", "eighteen inch"),
+        (("roof area 42 by 36 feet at 7/12", "forgot the eaves, chuck an eighteen inch overhang on all the way round"),
+         "overhang all round", "eighteen inch"),
+        (("how many 12 ft boards for 900 square feet at 6 inch exposure", "boss wants a 7 inch reveal on it, redo that"),
+         "exposure", "7 inch"),
+        (("dew point at 20 C and 60 percent", "the meter upstairs says seventy percent, what is it up there"),
+         "humidity", "seventy percent"),
+        (("a ramp rises 21 inches over 14 feet of run, how long is the slope",
+          "hmm, that feels steep to me. Bring it out to 16 feet, how long is the slope then"), "run", "16 feet"),
         (("patio 3.6 m out from the house falls 1 in 60", "we might only go 3.2 metres out in the end"), "width", "3.2 metres"),
     ],
 )
@@ -45,13 +53,12 @@ def test_a_reply_in_words_of_nobodys_rule_is_taken(lines: tuple[str, ...], value
 
 
 def test_what_is_less_sure_is_asked_and_a_yes_settles_it() -> None:
-    asked = last("how many 27 inch blocks outta a 16 footer", "make em 14 and a half long")
-    assert asked["outcome"] == "asks"
-    assert "Do you mean the pieces from a stick again, with the" in asked["ask"]
+    spaced = (*STRAPS, "my father in law says every twenty four inches is plenty")
+    asked = last(*spaced)
+    assert asked["ask"] == "Do you mean the strapping again, with the stud spacing twenty four inches? Say yes, or ask it in full."
     asked = last(*SKIRTING, "better allow ten percent for mistakes")  # of other things too, by its words
     assert asked["ask"] == "Do you mean the trim sticks again, with the waste ten percent? Say yes, or ask it in full."
-    settled = last("how many 27 inch blocks outta a 16 footer", "make em 14 and a half long", "yes")
-    assert settled["outcome"] == "answered"
+    assert last(*spaced, "yes")["outcome"] == "answered"
 
 
 @pytest.mark.parametrize(

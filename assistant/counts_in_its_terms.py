@@ -1,0 +1,243 @@
+"""What a line tells of things that are counted, in the terms of the topic before it: "two at every spot" is how many fixings go
+in each place, "got six of them 3.6s, how many nogs all up" so many of the sticks, "need 30 of those, how many 16s do I pull" a
+cut list.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.said_over import Place, places_of, stem
+from assistant.several import told_of
+from intents.expressions import expression
+from intents.talk import numbers_in
+from solvers.quantities import Length, Number
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_LEAD = (
+    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|nah|sorry|wait|hang on|hold on|actually|also|what if|how about"
+    r"|what about|say|suppose|if|i meant|i mean|he|she|they|it|we|i|you|the|boss|inspector|engineer|says|said|wants|want|needs"
+    r"|need|came back|just|and said|put|make|made|use|do|go|with|should|be|that|that['’]s|there['’]s|it['’]s|them|['’]ll|to"
+    r"|have|got|gotta|allow|call|for)\b\W*)*"
+)
+_FIXING = r"(?:screws?|nails?|clips?|staples?|fixings?|fasteners?|brads?|of (?:them|those|'?em))"
+_PLACE = r"(?:spots?|places?|points?|crossings?|positions?|marks?|holes?|fixings?|locations?|time)"
+_AT_EACH = expression(  # put two at every spot; two nails every spot, not one
+    rf"{_LEAD}(?:(?P<n>two|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?|(?P<up>double|pair)(?:ed)?(?: them| those"
+    rf"| the (?:screws|nails))?(?: up)?)(?: (?:at|in|per|to|on|into))?(?: (?:the|an?))? ?(?:each|every|per|all the|a)? {_PLACE}"
+    r"(?:[, ]+not (?:one|1|just one|the one))?(?:[, ]+(?:instead|now|then|please))*\W*",
+    re.IGNORECASE,
+)
+_ROWS = expression(  # how many screws if there's 22 courses
+    r"\W*(?:(?:and|so|ok|then|now|but)\W+)*how many (?:screws|nails|fixings|fasteners|clips|staples)?[a-z' ]*?\b(?:if|with|for"
+    r"|on|at) (?:there(?:['’]?s| is| are| were| was) |it(?:['’]?s| is| was) |i (?:do|did|have|had) |we (?:do|did|have|had) )?"
+    r"(?P<n>[^,;?]+?) (?P<what>courses|rows|straps|battens|boards|strips)(?: instead| then)?\W*",
+    re.IGNORECASE,
+)
+_BOXES_OF = expression(  # no wait, these ones are boxes of 75
+    rf"{_LEAD}(?:(?:these|those|this|the) (?:ones?|lot|screws|nails)? ?)?(?:(?:are|is|come|comes|came)(?: in)? )?(?:an? )?"
+    r"(?:boxe?s?|packs?|packets?|tubs?|pails?|cartons?) of (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*",
+    re.IGNORECASE,
+)
+_SO_LONG = expression(  # make em 14 and a half long; the blocks gotta be 22 1/2; nogs are 350 not 410
+    rf"{_LEAD}(?:(?:the|these|those|my|all)\W+)?(?P<thing>[a-z]+)(?:['’]?s| are| is| at| to be| gotta be| have to be| need to be"
+    r"| has to be| have got to be| be| come out at| should be| should've been| were)? (?P<n>[^,;?]*?\d[^,;?]*?|[a-z -]+?)"
+    r"(?P<long> (?:long|each|apiece))?(?:,? (?:and )?not (?P<old>[^,;?]+?))?(?:[, ]+(?:instead|now|then))?\W*",
+    re.IGNORECASE,
+)
+_BOTH = expression(  # make it a 16 and the blocks are 14 1/2 not 22 1/2
+    r"\W*(?:(?:no|sorry|wait|ok|and|so|actually|now)\W+)*(?:(?:make|call|say) it|it['’]?s|out of|from|with|use|go with) "
+    r"(?:an? )?(?P<stock>[^,;?]+?)(?: footer| foot)?(?:,? and|,) (?P<rest>.+)",
+    re.IGNORECASE,
+)
+_SO_MANY = expression(  # got six of them 3.6s, how many nogs all up; i got 11 of those sticks
+    r"\W*(?:(?:and|so|ok|then|now|but|well|say|if)\W+)*(?:(?:i|we)(?:['’]?(?:ve|d)| have| had| only)? ?)?(?:just )?"
+    r"(?:got|have|has|with|there(?:['’]s|s| are)|take|grab|buy|bought|use|from|out of|off) (?P<n>\d{1,3}|[a-z]+) of"
+    r" (?:those|them|these|the|'?em)(?: (?P<size>[\d.]+(?:['’]?s| foot(?:ers?)?)?|[a-z]+?(?:s|es)|[a-z]+ foot(?:ers?)?))?"
+    r"(?: (?:lengths|sticks|bars|battens|boards|ones))?(?:[, ]+(?:and |so |then )*how many (?P<what>[a-z]+)"
+    r"(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
+    r"(?: (?:in all|altog[a-z]+|all told|in total|total|all up|then))*)?\W*",
+    re.IGNORECASE,
+)
+_OF_THEM = r"(?: of (?:them|'?em|those|these)| blocks| pieces| pcs| (?P<thing>[a-z]+s))"
+_SIZE = r"(?:of (?:those|these|them|the) )?(?P<size>[a-z0-9./' -]*?)"
+_DO_I = r"(?: (?:do|should|would|will|must|does)(?: (?:i|we|that|it))?"
+_DO_I += r"(?: (?:need|take|pull|buy|get|grab|order|want|load|use|pick up|be|is))?"
+_DO_I += r"(?: (?:up|in|off))?| is (?:that|it))"
+_FOR_SO_MANY = (
+    expression(  # need 30 of those, how many 16s do I pull
+        r"\W*(?:(?:and|so|ok|then|now|but|well|if)\W+)*(?:(?:i|we)(?:['’]?ll)? ?)?(?:need|want|have to have|gotta have|must have"
+        r"|got to have|to get|for) (?P<n>[^\s,;]+(?: [a-z]+){0,3}?)(?: more)?"
+        rf"{_OF_THEM}?[,;. ]+(?:and |so |then )*how many {_SIZE}{_DO_I}?\W*",
+        re.IGNORECASE,
+    ),
+    expression(  # how many 8 footers for 20 of them
+        rf"\W*(?:(?:and|so|ok|then|now|but|well)\W+)*how many {_SIZE}{_DO_I}? (?:for|to get|to make|to cut)(?: me)?"
+        rf" (?P<n>[^\s,;]+(?: [a-z]+){{0,3}}?){_OF_THEM}\W*",
+        re.IGNORECASE,
+    ),
+)
+_FOR_THEM = expression(  # what if it's all 12s for the 33
+    r"(?:[^,;]*[,;] )?\W*(?:(?:and|so|ok|then|now|but)\W+)*(?:what if (?:it['’]?s|they['’]?re|i use|we use)|how about|what about"
+    r"|with|using|how many)(?: all| just| only)? (?P<size>[a-z0-9./' ]+?s)(?: (?:do i need|instead|then))*"
+    r"(?: (?:for|to get|to make) (?:the|those|all|all the) (?P<n>[a-z0-9]+))?\W*",
+    re.IGNORECASE,
+)
+_OFF_THE = expression(  # how many off the 11 now
+    r"[,;.]? (?:so |and )?how many(?: [a-z]+)? (?:off|from|out of|across|with|in)(?: (?:of|all))? (?:the|those|them|my|all)"
+    r" (?P<n>[a-z0-9]+)"
+    r"(?: (?:of them|sticks|lengths))?(?: (?:now|then|in all))*\W*$",
+    re.IGNORECASE,
+)
+_THEM = frozenset("them em they it those these piece block pcs".split())
+_NO_SIZE = frozenset(("", "sticks", "lengths", "bars", "boards", "battens", "footers"))
+_HEARD = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight", "won": "one"}
+_WORDS = {2: "two", 3: "three", 4: "four"}
+_LONGEST = 48  # feet of a stick that a bare whole number tells
+
+
+def at_each_place(text: str, last: Asked) -> str:
+    """How many fixings go in at each place."""
+    found = _AT_EACH.fullmatch(text)
+    if found is None:
+        return ""
+    count = _count("two" if (found["n"] or "").lower() in ("", "double") else found["n"])
+    return f"{_WORDS[count]} screws at each place" if count in _WORDS else ""
+
+
+def so_many_rows(text: str, last: Asked) -> str:
+    """How many courses or straps there are, where their fixings are asked for."""
+    found = _ROWS.fullmatch(text) if "rows" in last.givens else None
+    return f"make it {found['n']} courses" if found is not None and _count(found["n"]) else ""
+
+
+def boxes_of(text: str, last: Asked) -> str:
+    """Other boxes, after how many it took of some: these ones are boxes of 75."""
+    found = _BOXES_OF.fullmatch(text) if "box" in last.givens else None
+    return f"how many boxes of {found['n']}" if found is not None and _count(found["n"]) else ""
+
+
+def so_long(text: str, last: Asked) -> str:
+    """How long each of the pieces is that are cut from a stick, alone or with another stick."""
+    both = _BOTH.fullmatch(text)
+    stock = _length(both["stock"], last, "stock") if both is not None else None
+    told = _each_long(both["rest"], last) if both is not None else None
+    if stock is not None and told is not None:
+        return _pieces_from(told, stock, last)
+    off = _OFF_THE.search(text)
+    sticks = last.givens.get("sticks")
+    if off is not None and _count(off["n"]) != (sticks.value.value if sticks is not None else last.times):  # type: ignore[union-attr]
+        return ""
+    alone = _each_long(text[: off.start()] if off is not None else text, last)
+    return f"the pieces are {_said(alone)} long" if alone is not None else ""
+
+
+def _each_long(text: str, last: Asked) -> Length | None:
+    """How long each piece is to be, by what it is called, or as what they are to be: what says “long” too, or what it was."""
+    found = _SO_LONG.fullmatch(text) if "piece" in last.givens else None
+    if found is None:
+        return None
+    thing, was = stem(found["thing"].lower()), last.givens["piece"].value
+    old = _length(found["old"], last, "piece") if found["old"] else None
+    named = thing in last.things - {"stick", "length", "footer", "foot"} or thing in ("piece", "block")
+    if not (named or (thing in _THEM and (found["long"] or old is not None))):
+        return None
+    if old is not None and isinstance(was, Length) and old.to("in").value != was.to("in").value:
+        return None
+    return _length(found["n"], last, "piece")
+
+
+def so_many_sticks(text: str, last: Asked) -> str:
+    """So many of the sticks, whose pieces are asked for; not where it is sticks that are asked."""
+    found = _SO_MANY.fullmatch(text) if "stock" in last.givens else None
+    if found is None or stem((found["what"] or "").lower()) in ("stick", "length", "bar"):
+        return ""
+    count, stock = _count(_HEARD.get(found["n"].lower(), found["n"])), last.givens["stock"].value
+    size = (found["size"] or "").lower()
+    if not count or not isinstance(stock, Length):
+        return ""
+    if size not in _NO_SIZE:
+        said = _length(size, last, "stock")
+        if said is None or said.to("in").value != stock.to("in").value:
+            return ""
+    return f"{count} of those sticks"
+
+
+def sticks_for_so_many(text: str, last: Asked) -> str:
+    """How many sticks give so many of the pieces just worked: a cut list."""
+    if {"piece", "stock"} - last.givens.keys():
+        return ""
+    found = next((match for shape in _FOR_SO_MANY if (match := shape.fullmatch(text))), None)
+    count = _count(found["n"]) if found is not None else None
+    if found is None or not count or (found["thing"] and stem(found["thing"].lower()) not in last.things):
+        return ""
+    size = re.sub(r"(?:sticks|lengths|boards)$", "", found["size"].strip().lower()).strip()
+    stock = _length(size, last, "stock") if size else last.givens["stock"].value
+    piece = last.givens["piece"].value
+    return _list_of(count, piece, stock, last) if isinstance(stock, Length) and isinstance(piece, Length) else ""
+
+
+def other_sticks(text: str, last: Asked) -> str:
+    """A cut list of one piece from other sticks: what if it's all 12s for the 33."""
+    pieces = last.givens["pieces"].value if "pieces" in last.givens else ()
+    found = _FOR_THEM.fullmatch(text) if len(pieces) == 1 and "stock_length" in last.givens else None
+    stock = _length(found["size"].strip(), last, "stock_length") if found is not None else None
+    if found is None or stock is None or (found["n"] and _count(found["n"]) != pieces[0].count):
+        return ""
+    return _list_of(pieces[0].count, pieces[0].length, stock, last)
+
+
+def _pieces_from(piece: Length, stock: Length, last: Asked) -> str:
+    return f"how many {_said(piece)} pieces from a {_said(stock)} stick{_with_kerf(last)}"
+
+
+def _list_of(count: int, piece: Length, stock: Length, last: Asked) -> str:
+    return f"how many {_said(stock)} sticks for {count} pieces at {_said(piece)}{_with_kerf(last)}"
+
+
+def _with_kerf(last: Asked) -> str:
+    kerf = told_of(last).get("kerf")
+    return f", kerf {_said(kerf.value)}" if kerf is not None and isinstance(kerf.value, Length) else ""
+
+
+def _said(value: Length) -> str:
+    """A length in words that are read as that very length."""
+    whole, part = divmod(value.value, 1)
+    of_tape = value.unit == "in" and part and part.denominator in (2, 4, 8, 16, 32)
+    number = f"{whole} {part}" if of_tape and whole else f"{part}" if of_tape else f"{float(value.value):g}"
+    return f"{number} {value.unit}"
+
+
+def _count(words: str) -> int | None:
+    """How many these words say, and nothing else; None where it is no whole number."""
+    said = [row.value for row in numbers_in(words)]
+    places = places_of(words)
+    whole = len(said) == 1 and isinstance(said[0], Number) and said[0].value.denominator == 1 and len(places) == 1
+    return int(said[0].value) if whole and (places[0].start, places[0].end) == (0, len(words)) else None  # type: ignore[union-attr]
+
+
+def _length(words: str, last: Asked, name: str) -> Length | None:
+    """The one length that these words are, a bare number in the unit that the given of this name has."""
+    given = last.givens.get(name)
+    bare = re.sub(r"(?<=\d)['’]?s$|(?: ?footers?| ?foots?)$", "", words.strip())
+    feet = bare != words.strip() and re.search(r"foot", words)
+    bare = re.sub(r"(?<=[a-z])s$", "", bare) if not places_of(bare) else bare
+    place = _whole(f"{bare} foot" if feet else bare)
+    if place is None or given is None or not isinstance(given.value, Length):
+        return None
+    if isinstance(place.value, Length):
+        return place.value
+    unit = given.value.unit
+    if unit == "in" and name != "piece" and place.value.value <= _LONGEST:
+        unit = "ft"
+    return Length(Fraction(place.value.value), unit)
+
+
+def _whole(words: str) -> Place | None:
+    """The one number that these words are, and nothing else."""
+    places = places_of(words)
+    return places[0] if len(places) == 1 and (places[0].start, places[0].end) == (0, len(words)) else None
