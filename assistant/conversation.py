@@ -33,6 +33,7 @@ from assistant.tail_clauses import look_past_remarks
 from assistant.taken_first import TAKEN_FIRST
 from assistant.told_in_parts import told_in_parts
 from assistant.told_round import look_past_story, state_of
+from assistant.two_changes import two_changes
 from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
 from assistant.ways import Way, adds, same_answer, still_either, sureness, tape_step, ways_of, which_way
@@ -100,6 +101,7 @@ class Conversation:
         taken_over.taken_over(self, record, text, waited)
         told_in_parts(self, record, text, waited)
         as_is_likely(self, record, text, state)
+        two_changes(self, record, text, state)
         hold_to_what_is_asked(self, record, text, state)
         hold_to_what_fell(self, record, text, state)
         context.keep_in_mind(self, record, text, waited)

@@ -23,6 +23,7 @@ from assistant.speech import spoken
 from assistant.spelled_out import spelled_out
 from assistant.tail_clauses import GONE_BACK, look_past_remarks
 from assistant.told_round import put_back, state_of
+from assistant.two_changes import in_two
 from intents.chart import LIGHT
 from intents.expressions import expression
 from intents.phrases import compiled
@@ -185,6 +186,11 @@ def _back_to(c: Conversation, record: Record, named: list[Asked], rest: str, sur
         if _heard_whole(c, trial, asked, rest):
             return _take(c, record, trial)
         put_back(c, before)
+    for asked in named:
+        c.last, trial = asked, blank(record["heard"], record["via"], c.job, record["file"])
+        if in_two(c, trial, rest, asked):
+            return _take(c, record, trial)
+    put_back(c, before)
     if not sure or named[0] is c.last:
         return False
     c.last = named[0]
