@@ -214,10 +214,10 @@ def _said(value: Length) -> str:
 
 def _count(words: str) -> int | None:
     """How many these words say, and nothing else; None where it is no whole number."""
-    said = [row.value for row in numbers_in(words)]
-    places = places_of(words)
-    whole = len(said) == 1 and isinstance(said[0], Number) and said[0].value.denominator == 1 and len(places) == 1
-    return int(said[0].value) if whole and (places[0].start, places[0].end) == (0, len(words)) else None  # type: ignore[union-attr]
+    place, said = _whole(words), [row.value for row in numbers_in(words)]
+    if place is None or len(said) != 1 or not isinstance(said[0], Number) or said[0].value.denominator != 1:
+        return None
+    return int(said[0].value)
 
 
 def _length(words: str, last: Asked, name: str) -> Length | None:
