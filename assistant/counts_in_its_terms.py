@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from assistant.said_over import Place, places_of, stem
 from assistant.several import told_of
@@ -183,7 +183,7 @@ def sticks_for_so_many(text: str, last: Asked) -> str:
 
 def other_sticks(text: str, last: Asked) -> str:
     """A cut list of one piece from other sticks: what if it's all 12s for the 33."""
-    pieces = last.givens["pieces"].value if "pieces" in last.givens else ()
+    pieces: tuple[Any, ...] = last.givens["pieces"].value if "pieces" in last.givens else ()
     found = _FOR_THEM.fullmatch(text) if len(pieces) == 1 and "stock_length" in last.givens else None
     stock = _length(found["size"].strip(), last, "stock_length") if found is not None else None
     if found is None or stock is None or (found["n"] and _count(found["n"]) != pieces[0].count):

@@ -31,6 +31,10 @@ LONGEST = 120  # characters of such a line
 MOST = 2  # places at which it is parted
 _PARTS = expression(r"\s*[,;.]?\s+(?:and|but|with|also|plus|then|n)\s+(?:then |also |now )?|\s*[,;.]\s+", re.IGNORECASE)
 _NOT = expression(r"(?:not|no|instead|rather)\b", re.IGNORECASE)
+_DROPS = expression(
+    r"\b(?:forget|no|without|skip|drop|lose|losing|leave|leaving|gone|just|scrap|ditch|never mind|take|taking|isn['’]?t|not)\b",
+    re.IGNORECASE,
+)
 _BACK = expression(r"\W*(?:(?:ok|okay|so|right|anyway)\W+)*back\b", re.IGNORECASE)
 
 
@@ -74,6 +78,8 @@ def _lacks(c: Conversation, record: Record, text: str, last: Asked) -> bool:
         return False
     if unheard(text, [*now.givens.values(), *last.givens.values()]):  # which 18 was, of 22 and not 18
         return True
+    if _DROPS.search(text):
+        return False
     lists = [(given.value, now.givens[name].value) for name, given in told_of(last).items() if name in now.givens]
     return any(isinstance(was, tuple) and isinstance(is_, tuple) and len(is_) < len(was) for was, is_ in lists)
 
