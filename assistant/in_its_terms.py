@@ -19,6 +19,18 @@ from assistant.counts_in_its_terms import (
     so_many_sticks,
     sticks_for_so_many,
 )
+from assistant.given_in_its_terms import (
+    cools_to,
+    cut_at,
+    each_vent,
+    first_mark,
+    left_of_the_coil,
+    most_exposed,
+    openings_out,
+    past_the_landing,
+    taped_at,
+    was_right,
+)
 from assistant.ratio_told import ratio_in
 from assistant.said_over import Place, places_of, stem, times_apart
 from intents.expressions import expression
@@ -164,6 +176,10 @@ def in_its_terms(text: str, last: Asked) -> str:
     if opened is not None and numbers_in(opened["size"]):
         many = "a" if opened["n"].lower() in ("the", "an", "one") else opened["n"]
         return f"less {many} {opened['what']} {opened['size']}{' each' if opened['each'] else ''}"
+    if "openings" in {p.name for p in last.topic.parameters} and (out := openings_out(text, last)):
+        return out
+    if right := was_right(text, last):
+        return right
     part = _ONLY_PART.fullmatch(text)
     areas = [g for g in last.givens.values() if isinstance(g.value, Area) and g.value.unit in _OF_A_FACE]
     place = _whole(part["n"]) if part is not None else None
@@ -326,10 +342,14 @@ def _so_many_a_box(text: str, last: Asked) -> str:
 _BY_TOPIC = {
     "boxes": (_so_many_a_box,),
     "bent flashing": (_off_a_coil,),
-    "strips from a coil": (_off_a_coil,),
+    "strips from a coil": (left_of_the_coil, _off_a_coil),
     "equal spacing": (_so_wide,),
-    "course layout": (_so_many_courses,),
-    "vent area": (_by_ratio,),
+    "course layout": (_so_many_courses, most_exposed, taped_at),
+    "vent area": (each_vent, _by_ratio),
+    "marks on centre": (first_mark,),
+    "ladder footing": (past_the_landing,),
+    "dew point": (cools_to,),
+    "how far open": (cut_at,),
     "out of square": (_as_measured,),
     "square check": (_other_frame,),
     "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),

@@ -7,6 +7,7 @@ import re
 from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING
 
+from assistant.given_in_its_terms import past_otherwise
 from assistant.heard_all import unheard
 from assistant.leans_given import at_centres, by_radius, eave_long, in_fact, layer_not, on_its_scale
 from assistant.plain_lines import Plain
@@ -325,7 +326,7 @@ def asked_instead(line: str, last: Asked) -> str:
         return "How many of which piece more is that? Say the number and the length, with its unit."
     if under is not None and last.topic.name == "gable area" and not under["ask"]:
         return "Do you want the wall alone, or the gable and the wall together? Ask it with how wide and how high the wall is."
-    return ""
+    return past_otherwise(line, last)
 
 
 FIRST = (one_less, more_of_them, wall_under)  # which hold though the line was answered: as another number, or a sum

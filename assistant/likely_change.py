@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from assistant import changes
 from assistant.change_learned import Model, model, numbers_of, of_line, roles_in, strange_words, told_apart, words_of
+from assistant.in_its_terms import in_its_terms
 from assistant.meant_for import SOLD_IN, Wanted, labelled, of_stock, stock_told
 from assistant.pending import Asked, Pending
 from assistant.record import Record, become, blank, given_lines, listed, put_asked, value_line
@@ -222,7 +223,7 @@ def _doubt(c: Conversation, record: Record, text: str, last: Asked, known: Model
         return  # it is told by its name, or as what sticks are sold in
     if name in number.hinted and likely not in number.hinted:
         return
-    if told_outright(Wanted(text, led=True), last):
+    if told_outright(Wanted(text, led=True), last) or in_its_terms(text, last):
         return
     heard = in_its_unit(number.heard[likely], last.givens.get(likely), last)
     if likely in last.givens and same_value(last.givens[likely].value, heard.value):

@@ -31,6 +31,7 @@ if TYPE_CHECKING:
 
 _PRICED = expression(r"[£$€]|\b(?:dollars|bucks|quid|euros?|cents)\b", re.IGNORECASE)
 _HOW_MANY = expression(r"\bhow many\b", re.IGNORECASE)
+READ_WITH = "With the "  # as it is said of a value that was read with what the line tells
 _LETTING = frozenset(
     "got only all carry carries stock stocks sell sells has does can could stretch go making make let lets wants use".split()
 )
@@ -57,6 +58,8 @@ def look_for_change(c: Conversation, record: Record, text: str, before: State) -
     if _between_two(c, record, last):
         every = [core for core in every if core.label]  # it was asked between two readings of it: only a name tells which
     found = any(_taken(c, record, text, before, core, good) for core in every)
+    if record["say"].startswith(READ_WITH):
+        return
     if not found and record["outcome"] == "noted" and record["topic"] == "explain" and supposes(text, last):
         c.pending, c.last = None, last
         names = " or ".join(f"the {last.topic.parameter(name).label}" for name in told_of(last))

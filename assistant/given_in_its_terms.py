@@ -1,0 +1,221 @@
+"""One given of a question told in words of the job, in the terms of its topic: "start them at 15 1/4" is the first mark, "if it
+cools to fifteen with the humidity still the same" the temperature, "could I stretch it to 7 1/2 at the most" the greatest
+exposure.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from assistant.heard_all import unheard
+from assistant.said_over import places_of
+from intents.expressions import expression
+from intents.talk import numbers_in
+from solvers.quantities import Length
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_LEAD = (
+    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|sorry|wait|hang on|hold on|actually|also|what if|what about|say"
+    r"|how about|suppose|if|when|we|i|they|you|he|she|could|can|would|should|let['’]?s|please|just|did|do|had"
+    r"|have)\b\W*|['’]d\b\W*)*"
+)
+_AGAIN = r"(?:[, ]+(?:instead|then|now|please|after all|again))*\W*"
+_FIRST_MARK = expression(  # start em at 15 1/4 instead
+    rf"{_LEAD}(?:start|starting|begin|beginning|kick off|pull|lay (?:it|them|'?em) out)(?:ing)?"
+    r"(?: (?:it|them|'?em|that|those|the (?:layout|marks|row|first (?:one|mark|stud))|off|out))* (?:at|from|on|with)"
+    rf" (?P<n>[^,;?]+?){_AGAIN}",
+    re.IGNORECASE,
+)
+_PAST = expression(  # how long a ladder gets me 3 ft past the edge there
+    r"\W*(?:(?:and|so|ok|then|now|but)\W+)*(?:how long(?:['’]?s| is| of)? (?:an?|the|my) ladder|what (?:size |length )?ladder"
+    r"|which ladder)(?: [a-z']+){0,6}? (?P<n>\S+(?: ?(?:foot|feet|ft|['’]|yards?|met(?:re|er)s?|mm?))?)"
+    r" (?:past|above|over|beyond|up past|proud of|clear of)(?: [a-z']+){0,4}\W*",
+    re.IGNORECASE,
+)
+_AS_WORKED = 36  # inches past the landing, for which the page tells how long the ladder is
+_COOLS = expression(  # and if it cools to fifteen up there with the humidity still the same
+    rf"{_LEAD}(?:it|that|the (?:air|room|temperature|place|hall)|upstairs|downstairs|outside|things)(?:['’]s)?"
+    r" (?:cools?|cooled|drops?|dropped|warms?|warmed|falls?|fell|goes|went|gets?|got|comes?|came|climbs?|climbed|rises?"
+    r"|rose|heats?)"
+    r"(?: (?:off|down|up|back))* to (?P<n>[^,;?]+?)(?: degrees)?(?: (?:up|down|in|out) (?:there|here)| outside| inside| tonight)*"
+    r"(?:,? (?:with|and|but|at) (?:the )?(?:humidity|same humidity|damp|rh)(?: (?:still|is|stays|staying|being|the same|as before"
+    rf"|unchanged))*)?{_AGAIN}",
+    re.IGNORECASE,
+)
+_CUT_AT = expression(  # and if I'd cut the two of them at 44, how far open then
+    rf"{_LEAD}cut(?: (?:the )?(?:two|both|pair|boards|pieces|lot|them|it|each)(?: (?:of them|boards|pieces"
+    rf"|of those))?)? (?:at|to|on)"
+    r" (?P<n>[^,;?]+?)(?: degrees)?(?:[,;]? (?:and )?how (?:far|wide|much)(?: (?:open|apart|is it|would it be|gap|off|of a gap))*"
+    r"(?: (?:then|now|would that be|is that|be))*)?"
+    rf"{_AGAIN}",
+    re.IGNORECASE,
+)
+_STRETCH = expression(  # could I stretch it to 7 1/2 at the most on that wall, what would it come to
+    rf"{_LEAD}(?:stretch|go|run|push|open|let|take)(?: (?:it|them|that|the (?:exposure|reveal|courses)))?(?: (?:out|up|on))?"
+    r" (?:to|as (?:far|much|big) as|up to) (?P<n>[^,;?]+?)"
+    r"(?: (?:at (?:the )?most|at max|max(?:imum)?|tops|exposure|reveal|on (?:that|this|the) (?:wall|one|side)|there))*"
+    rf"{_AGAIN}(?:(?:and |so )?what(?:['’]?s| is| would| does| do| will)?(?: (?:it|that|i|they|the (?:exposure|reveal|courses)))?"
+    r"(?: (?:be|come|comes|work|works|get|end|out|to|up|at|with|then|even))*)?\W*",
+    re.IGNORECASE,
+)
+_TAPED = expression(  # tape says 9'1" on this side. exposure there
+    rf"{_LEAD}(?:hm+\W+)?(?:the |my )?(?:tape|wall|that side|this side|other side)(?:['’]s)?(?: (?:says?|reads?|taped?|measures?"
+    r"|measured|came|comes|comes out|taped out|is|at|only|really|to|out))* (?P<n>[^,;?.]*?\d[^,;?.]*?)(?: (?:on|over|at"
+    r"|for) (?:this|that|the)"
+    r"(?: (?:other|far|back|front))? (?:side|wall|end|one))?[,;.]? (?:so |and )?(?:what(?:['’]?s"
+    r"| is)? )?(?:the )?(?:exposure|reveal)"
+    r"(?: (?:there|here|then|now|on it|for that|on that|is that))*\W*",
+    re.IGNORECASE,
+)
+_IS_THE_MOST = expression(  # what exposure do I end up with if 7 is the max
+    r"[^\d]*?\bif (?P<n>[^,;?]+?)(?:['’]s| is| was) (?:the |my |our )?(?:max(?:imum)?|most|greatest|limit"
+    r"|biggest)(?: [a-z']+){0,3}\W*",
+    re.IGNORECASE,
+)
+_WAS_RIGHT = expression(  # ok 8'11 was right, keep the 7 1/4
+    rf"{_LEAD}(?:the )?(?P<n>[^,;?]*?\d[^,;?]*?|[a-z -]+?) (?:was|is|were) (?:right|correct|ok|fine"
+    rf"|good)(?: (?:all along|after all|the first"
+    r" time))?(?:,? (?:and |but )?(?:keep|leave|with|still) (?:the |that |it at |at )?(?P<keep>[^,;?]+?))?\W*",
+    re.IGNORECASE,
+)
+_TAKEN_OUT = expression(  # take out two 3x5 windows n a 6-0 x 6-8 slider
+    r"\W*(?:(?:and|so|ok|then|now|but|oh|sorry|well|also)\W+)*(?:(?:i|we)(?:['’]ll| need to| have to| should)? )?(?:forgot to )?"
+    r"(?:take|knock|leave|deduct|subtract|lose|drop|cut|pull)(?: me)?(?: (?:out|off|away))? (?P<what>(?:an?|the|one|two"
+    r"|three|four|\d) .+?)"
+    r"(?: (?:out|off|away))?(?: of (?:that|it))?\W*",
+    re.IGNORECASE,
+)
+_COME_OUT = expression(  # sorry, two windows have to come out of that, each 1.2 by 1.1 metres
+    r"\W*(?:(?:and|so|ok|then|now|but|oh|sorry|well|also|wait)\W+)*(?:(?:there(?:['’]s| are| is)|i forgot(?: about)?) )?"
+    r"(?P<what>(?:an?|the|one|two|three|four|\d) (?:[a-z]+ ){0,2}?(?P<thing>windows?|doors?|openings?|sliders?))(?: that)?"
+    r" (?:(?:has|have|need|needs|ought|got|gotta)(?: got)? (?:to )?(?:come|be taken|be left|go)|comes?|goes?|must come)"
+    r" (?:out|off)(?: of (?:that|it|there|the (?:wall|area)))?[,;.]? (?:(?:and |that['’]s |it['’]s |they['’]re "
+    r"|which (?:is|are) |at )"
+    r"?(?P<each>each )?)(?P<size>.+?)(?P<all> each| apiece)?\W*",
+    re.IGNORECASE,
+)
+_AS_WELL = expression(  # and then the front door as well, that's 900 by 2100 mm
+    r"\W*(?:(?:and|so|ok|then|now|but|oh|sorry|also|plus)\W+)*(?P<what>(?:an?|the|one) (?:[a-z]+ )?(?:window|door"
+    r"|opening|slider))"
+    r" (?:as well|too|also)[,;.]? (?:that['’]s |it['’]s |which is |at |is )?(?P<size>.+?)\W*",
+    re.IGNORECASE,
+)
+_OPENING = expression(r"\b(?:windows?|doors?|sliders?|openings?|vents?)\b", re.IGNORECASE)
+_SIZED = expression(r"\d ?['’\"]?\s*(?:x|by|×)\s*\d|\bby\b", re.IGNORECASE)
+_AND = expression(r"\s+(?:n|&|\+)\s+", re.IGNORECASE)
+_EACH_VENT = (  # how many vents is that if each has 50 square inches free; vents are 65 square inches apiece, how many
+    expression(
+        r"[^\d]*\bhow many\b[^\d]*\b(?:each|one|they|every one|it)(?: (?:one|vent|of them))?"
+        r"(?:['’]s| has| have| had| lets?| gives?| is| are| were| was| gets?)?(?: (?:got|through|about|only|just|me|you))*"
+        r" (?P<n>[^,;?]+?) (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm)(?: [a-z]+){0,5}\W*",
+        re.IGNORECASE,
+    ),
+    expression(
+        r"[^\d]*?\bvents?\b[^\d]*?(?:are|is|at|give|gives|let|lets|have|has|come at) (?P<n>[^,;?]+?)"
+        r" (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm)(?: [a-z]+){0,3}?[,;.] (?:so "
+        r"|and )?how many\b[^\d]*",
+        re.IGNORECASE,
+    ),
+)
+_LEFT_OF_IT = expression(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:what(?:['’]?s| is| do i have)?|how much(?:['’]?s| is| of (?:the|that|it))?)"
+    r"(?: (?:a|the|coil|is|bit|of))* left(?: over)?(?: (?:of|on|from|off) (?:the |that )?(?:coil|it|roll|width))?"
+    r"(?: (?:after|once|when) (?:those|that|them|the strips|i (?:cut|take) (?:those|them)))?(?: then| out)?\W*",
+    re.IGNORECASE,
+)
+
+
+def first_mark(text: str, last: Asked) -> str:
+    """Where the first mark of a row is to be."""
+    found = _FIRST_MARK.fullmatch(text)
+    return f"first mark at {found['n']}" if found is not None and _one(found["n"]) else ""
+
+
+def past_the_landing(text: str, last: Asked) -> str:
+    """How long a ladder is that stands three feet over the landing, which the page tells."""
+    return "how long a ladder do I need" if _far_past(text) == _AS_WORKED else ""
+
+
+def past_otherwise(line: str, last: Asked) -> str:
+    """What to ask where a ladder is to stand over its landing by what the page does not tell; "" for nothing."""
+    far = _far_past(line) if last.topic.name == "ladder footing" else None
+    if far in (None, _AS_WORKED):
+        return ""
+    return "The ladder I work out stands 3 feet past the landing. Say “how long a ladder” for that, or tell me how high it bears."
+
+
+def _far_past(text: str) -> Fraction | None:
+    """How far past its landing a ladder is to stand, in inches: a bare number is of feet."""
+    found = _PAST.fullmatch(text)
+    places = places_of(found["n"]) if found is not None and _one(found["n"]) else []
+    value = places[0].value if places else None
+    return value.to("in").value if isinstance(value, Length) else value.value * 12 if value is not None else None
+
+
+def cools_to(text: str, last: Asked) -> str:
+    """How warm the air is to be, with as much water in it for that."""
+    found = _COOLS.fullmatch(text)
+    return f"temperature {found['n']}" if found is not None and _one(found["n"]) else ""
+
+
+def cut_at(text: str, last: Asked) -> str:
+    """What the saw was set to for both pieces of a joint: the two of them at 44 are no 2 degrees."""
+    found = _CUT_AT.fullmatch(text)
+    return f"cut at {found['n']} degrees" if found is not None and _one(found["n"]) else ""
+
+
+def most_exposed(text: str, last: Asked) -> str:
+    """The greatest exposure there may be."""
+    found = _STRETCH.fullmatch(text) or _IS_THE_MOST.fullmatch(text)
+    return f"no more than {found['n']}" if found is not None and _one(found["n"]) else ""
+
+
+def taped_at(text: str, last: Asked) -> str:
+    """How high a wall to be laid in courses was taped."""
+    found = _TAPED.fullmatch(text)
+    return f"height {found['n']}" if found is not None and _one(found["n"]) else ""
+
+
+def was_right(text: str, last: Asked) -> str:
+    """Back to what a given was, where a number told to be kept is what it is."""
+    found = _WAS_RIGHT.fullmatch(text)
+    if found is None or not _one(found["n"]) or (found["keep"] and unheard(found["keep"], last.givens.values())):
+        return ""
+    return f"back to {found['n']}" if isinstance(numbers_in(found["n"])[0].value, Length) else ""
+
+
+def openings_out(text: str, last: Asked) -> str:
+    """What is taken out of a wall, each with its sizes."""
+    found = _TAKEN_OUT.fullmatch(text)
+    if found is not None:
+        sized = _OPENING.search(found["what"]) and _SIZED.search(found["what"])
+        return f"less {_AND.sub(' and ', found['what'])}" if sized else ""
+    come, well = _COME_OUT.fullmatch(text), _AS_WELL.fullmatch(text)
+    if come is not None and _SIZED.search(come["size"]):
+        each = " each" if come["each"] or come["all"] else ""
+        return f"less {re.sub(r'^the ', 'a ', come['what'], flags=re.IGNORECASE)} {come['size']}{each}"
+    if well is not None and _SIZED.search(well["size"]):
+        what = re.sub(r"^(?:the|one|an?) (?:[a-z]+ )?", "a ", well["what"], flags=re.IGNORECASE)
+        return f"and {what} {well['size']}"
+    return ""
+
+
+def each_vent(text: str, last: Asked) -> str:
+    """How many vents make up the free area, by what each lets through."""
+    found = next((match for shape in _EACH_VENT if (match := shape.fullmatch(text))), None)
+    return f"how many {found['n']} {found['unit']} vents is that" if found is not None and _one(found["n"]) else ""
+
+
+def left_of_the_coil(text: str, last: Asked) -> str:
+    """What is left of a coil's width once its strips are cut."""
+    return "what's left over" if _LEFT_OF_IT.fullmatch(text) else ""
+
+
+def _one(words: str) -> bool:
+    """Whether these words are one number, and nothing else."""
+    places = places_of(words)
+    return len(places) == 1 and (places[0].start, places[0].end) == (0, len(words))
