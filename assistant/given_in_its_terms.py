@@ -36,6 +36,7 @@ _PAST = expression(  # how long a ladder gets me 3 ft past the edge there
     r" (?:past|above|over|beyond|up past|proud of|clear of)(?: [a-z']+){0,4}\W*",
     re.IGNORECASE,
 )
+_SIDES = ("left", "right")
 _AS_WORKED = 36  # inches past the landing, for which the page tells how long the ladder is
 _COOLS = expression(  # and if it cools to fifteen up there with the humidity still the same
     rf"{_LEAD}(?:it|that|the (?:air|room|temperature|place|hall)|upstairs|downstairs|outside|things)(?:['’]s)?"
@@ -106,6 +107,7 @@ _AS_WELL = expression(  # and then the front door as well, that's 900 by 2100 mm
 )
 _OPENING = expression(r"\b(?:windows?|doors?|sliders?|openings?|vents?)\b", re.IGNORECASE)
 _SIZED = expression(r"\d ?['’\"]?\s*(?:x|by|×)\s*\d|\bby\b", re.IGNORECASE)
+_ASIDE = expression(r"\bout of\b|\bas well\b|\btoo\b|['’]s\b", re.IGNORECASE)
 _AND = expression(r"\s+(?:n|&|\+)\s+", re.IGNORECASE)
 _EACH_VENT = (  # how many vents is that if each has 50 square inches free; vents are 65 square inches apiece, how many
     expression(
@@ -120,6 +122,15 @@ _EACH_VENT = (  # how many vents is that if each has 50 square inches free; vent
         r"|and )?how many\b[^\d]*",
         re.IGNORECASE,
     ),
+)
+_BOTH_AS_TOLD = expression(  # both sides but only 19 ft each, where both are told already; it's 13'4" each, still the pair
+    rf"(?:{_LEAD}(?:both(?: sides| cheeks| of them)?|(?:the|that) pair|two sides)[, ]+(?:but |and )?(?:(?:they['’]re"
+    rf"|it['’]s|at) )?"
+    r"(?:(?:only|just|really) )*(?P<n>[^,;?]+?) (?:each|a side|per side|apiece)"
+    r"|(?:[^,;?]*? was wrong,? )?(?:(?:it['’]s|they['’]re|make it|no) )*(?P<m>[^,;?]+?) (?:each|a side|per side"
+    r"|apiece)[, ]+(?:but |and )?"
+    r"(?:still )?(?:both(?: sides| cheeks| of them)?|(?:the|for the|for both) ?(?:pair|two)?))\W*",
+    re.IGNORECASE,
 )
 _LEFT_OF_IT = expression(
     r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:what(?:['’]?s| is| do i have)?|how much(?:['’]?s| is| of (?:the|that|it))?)"
@@ -189,10 +200,12 @@ def was_right(text: str, last: Asked) -> str:
 
 
 def openings_out(text: str, last: Asked) -> str:
-    """What is taken out of a wall, each with its sizes."""
+    """What is taken out of a wall told by its sizes, each with its own; of an area that was told it may be out already."""
+    if "area" in last.givens:
+        return ""
     found = _TAKEN_OUT.fullmatch(text)
     if found is not None:
-        sized = _OPENING.search(found["what"]) and _SIZED.search(found["what"])
+        sized = _OPENING.search(found["what"]) and _SIZED.search(found["what"]) and not _ASIDE.search(found["what"])
         return f"less {_AND.sub(' and ', found['what'])}" if sized else ""
     come, well = _COME_OUT.fullmatch(text), _AS_WELL.fullmatch(text)
     if come is not None and _SIZED.search(come["size"]):
@@ -202,6 +215,13 @@ def openings_out(text: str, last: Asked) -> str:
         what = re.sub(r"^(?:the|one|an?) (?:[a-z]+ )?", "a ", well["what"], flags=re.IGNORECASE)
         return f"and {what} {well['size']}"
     return ""
+
+
+def each_side(text: str, last: Asked) -> str:
+    """How long each of two sides is, where it was told that there are two."""
+    found = _BOTH_AS_TOLD.fullmatch(text) if "sides" in last.givens or last.times == len(_SIDES) else None
+    said = (found["n"] or found["m"]) if found is not None else ""
+    return f"length {said}" if said and _one(said) else ""
 
 
 def each_vent(text: str, last: Asked) -> str:

@@ -15,7 +15,9 @@ from typing import TYPE_CHECKING
 
 from assistant import changes
 from assistant.heard_all import unheard
+from assistant.likely_change import ALIKE, asks_something, asks_the_same
 from assistant.line_apart import without_opening
+from assistant.look_for_change import READ_WITH
 from assistant.record import become, blank, put_asked
 from assistant.said_over import places_of, stem
 from assistant.several import told_of
@@ -24,6 +26,7 @@ from assistant.spelled_out import spelled_out
 from assistant.tail_clauses import GONE_BACK, look_past_remarks
 from assistant.told_round import put_back, state_of
 from assistant.two_changes import in_two
+from assistant.who_says_so import as_said, told_in
 from intents.chart import LIGHT
 from intents.expressions import expression
 from intents.phrases import compiled
@@ -44,7 +47,7 @@ _GO = (
     r"(?:let['’]?s|can we|could we|please|we|i|take me|jump|go|going|get|getting|want to|need to|if we|if i|"
     r"where was i|where were we)"
 )
-_THAT = r"(?:that|the|this|those|these|my|our)"
+_THAT = r"(?:that|the|this|those|these|them|my|our)"
 _LEAD = rf"\W*(?:(?:{_SO}|{_GO})[ ,.:;/–—-]+)*"
 _LINE = expression(
     rf"{_LEAD}(?:back|returning|return) (?:on ?to|on|to|at|with) (?:(?P<that>{_THAT}) )?(?P<line>.+)", re.IGNORECASE
@@ -56,15 +59,24 @@ _ANYWAY = expression(
 )
 _AGAIN = expression(
     rf"{_LEAD}(?:about |for |on )?(?P<that>{_THAT}) (?P<line>[a-z]+(?: [a-z]+)? "
-    r"(?:again|from (?:before|earlier)|earlier|before|a minute ago|(?:we|i) (?:did|asked|had)(?: about)?(?: before| earlier)?)"
+    r"(?:again|agin|from (?:before|earlier)|earlier|before|a minute ago|(?:we|i) (?:did|asked|had)(?: about)?(?: before"
+    r"| earlier)?)"
     r"(?:\W.*)?)",
     re.IGNORECASE,
 )
+_AGAIN_BARE = expression(  # crown again. corner checked out at 92
+    rf"{_LEAD}(?P<line>(?!(?:measured?|check|try|do|did|say|read|cut|run|count|go|work|figure|come|ask|tell|try|once"
+    rf"|here|now|it)\b)"
+    r"(?P<that>[a-z]+) (?:again|agin)(?:[.,:;]|\s[–—-])\s.*)",
+    re.IGNORECASE,
+)
+_SAID_AGAIN = expression(r"\b(?:again|agin)\b", re.IGNORECASE)
 _NAMED = expression(  # so that flashing, make the 3 1/2 a 4
     rf"{_LEAD}(?P<that>that|those|this|these) (?P<line>[a-z]+(?: [a-z]+)?(?:[,:;/]|\s[–—-]) ?\S.*)", re.IGNORECASE
 )
 _REST = expression(
-    r"\W*(?:(?:again|from (?:before|earlier)|earlier|before|a minute ago|(?:we|i) (?:did|asked|had)(?: about)?|now|please|then"
+    r"\W*(?:(?:again|agin|from (?:before|earlier)|earlier|before|a minute ago|(?:we|i) (?:did|asked|had)(?: about)?|now"
+    r"|please|then"
     r"|but|only|question|one|job|bit|sum|problem|thing)\b[ ,.:;/–—-]*)*",
     re.IGNORECASE,
 )
@@ -77,7 +89,7 @@ _ASKED_HOW = expression(
     re.IGNORECASE,
 )
 _FIRST = frozenset(("first", "beginning", "start", "original"))
-_SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again then before earlier from".split())
+_SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again agin then before earlier from".split())
 _AS_A_WORD = expression(r"[A-Za-z][A-Za-z'’-]*[,.:;/–—-]*")
 _AS_NAME = expression(r"[A-Za-z]+(?: [A-Za-z]+){0,2}")
 _OF_IT = expression(r"['’]s$", re.IGNORECASE)  # the corner's 94
@@ -107,8 +119,10 @@ def remember(c: Conversation, asked: Asked) -> None:
 def goes_back(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes back to a question before; then that is answered again, changed by what else is said."""
     said = text.strip(" .!?") if len(text) <= LONGEST and c.pending is None else ""
-    for pattern in (_LINE, _ANYWAY, _AGAIN, _NAMED) if said and c.earlier else ():
-        found = pattern.fullmatch(said)
+    heard = record["heard"].strip(" .!?")  # as it was, with “again” in it, of which this line is no part
+    heard = heard if said and _SAID_AGAIN.search(heard) and _began(heard) == _began(said) else said
+    for pattern in (_LINE, _ANYWAY, _AGAIN, _AGAIN_BARE, _NAMED) if said and c.earlier else ():
+        found = pattern.fullmatch(said) or (pattern.fullmatch(heard) if pattern in (_AGAIN, _AGAIN_BARE) else None)
         if found is None or [place.start for place in places_of(found["line"])][:1] == [0]:
             continue  # back to a value
         for what, rest in _parted(found["line"]):
@@ -116,13 +130,18 @@ def goes_back(c: Conversation, record: Record, text: str) -> bool:
             if pattern in (_ANYWAY, _NAMED) and c.last in named:
                 return False
             if named:
-                return _back_to(c, record, named, rest, sure=pattern in (_LINE, _ANYWAY))
+                sure = pattern in (_LINE, _ANYWAY) or (pattern in (_AGAIN, _AGAIN_BARE) and bool(places_of(rest)))
+                return _back_to(c, record, named, rest, sure)
         by_ask = _by_what_it_asked(c, found["line"]) if pattern is _LINE else None
         if by_ask is not None:
             return _back_to(c, record, [by_ask[0]], by_ask[1], sure=True)
         if pattern is _LINE and found["that"]:
             return _to_none(c, record, found["line"])
     return False
+
+
+def _began(line: str) -> list[str]:
+    return re.findall(r"[a-z]+", line.lower())[:2]
 
 
 def _by_what_it_asked(c: Conversation, line: str) -> tuple[Asked, str] | None:
@@ -172,25 +191,12 @@ def _back_to(c: Conversation, record: Record, named: list[Asked], rest: str, sur
     if not rest:
         _again(c, record, named[0])
         return True
-    for asked in named:
-        trial = blank(record["heard"], record["via"], c.job, record["file"])
-        c.last = asked
-        if changes.change(c, trial, rest, None, []) and _heard_whole(c, trial, asked, rest):
-            return _take(c, record, trial)
-        put_back(c, before)
-        c.last = asked
-        state = state_of(c)
-        line = without_opening(rest, asked)
-        c.take(trial, line)
-        look_past_remarks(c, trial, rest, state)
-        if _heard_whole(c, trial, asked, rest):
-            return _take(c, record, trial)
-        put_back(c, before)
-    for asked in named:
-        c.last, trial = asked, blank(record["heard"], record["via"], c.job, record["file"])
-        if in_two(c, trial, rest, asked):
-            return _take(c, record, trial)
-    put_back(c, before)
+    for way in (_change_of, _line_of, _change_told_in, _two_of):
+        for asked in named:
+            c.last, trial = asked, blank(record["heard"], record["via"], c.job, record["file"])
+            if way(c, trial, asked, rest):
+                return _take(c, record, trial)
+            put_back(c, before)
     if not sure or named[0] is c.last:
         return False
     c.last = named[0]
@@ -199,10 +205,46 @@ def _back_to(c: Conversation, record: Record, named: list[Asked], rest: str, sur
     return True
 
 
+def _change_of(c: Conversation, trial: Record, asked: Asked, rest: str) -> bool:
+    return changes.change(c, trial, rest, None, []) and _heard_whole(c, trial, asked, rest)
+
+
+def _line_of(c: Conversation, trial: Record, asked: Asked, rest: str) -> bool:
+    """Whether what is left is a line of its own after the question gone back to, and lets nothing of that fall."""
+    state = state_of(c)
+    c.take(trial, without_opening(rest, asked))
+    look_past_remarks(c, trial, rest, state)
+    return _heard_whole(c, trial, asked, rest) and not _let_go(c, trial, asked)
+
+
+def _change_told_in(c: Conversation, trial: Record, asked: Asked, rest: str) -> bool:
+    """Whether what is left is a change with words that say what stays, or ask for the same again: still 100 long."""
+    plain = next(told_in(as_said(rest), asked), rest)
+    if plain == rest or (asks_something(rest) and not asks_the_same(rest, asked)):
+        return False
+    return changes.change(c, trial, plain, None, []) and _heard_whole(c, trial, asked, rest)
+
+
+def _two_of(c: Conversation, trial: Record, asked: Asked, rest: str) -> bool:
+    return in_two(c, trial, rest, asked)
+
+
+def _let_go(c: Conversation, trial: Record, asked: Asked) -> bool:
+    """Whether a line that was read as a question of its own has not what was told of the one gone back to."""
+    if (asked.topic.name, trial["topic"]) in ALIKE:
+        return True  # a plain corner, of one with a crown
+    now = c.last
+    if now is None or now is asked or now.topic is not asked.topic or trial["outcome"] != "answered" or now.changed:
+        return False
+    instead = {name for told in told_of(now) for name in now.topic.parameter(told).slot.instead}
+    return bool(told_of(asked).keys() - told_of(now).keys() - instead)
+
+
 def _heard_whole(c: Conversation, trial: Record, asked: Asked, rest: str) -> bool:
     """Whether what was left of a line was answered, no number of it let fall; or read off the page that is gone back to."""
     if trial["outcome"] == "noted":
-        return trial["topic"] == "explain" and bool(trial["also"]) and not places_of(rest)
+        read = trial["say"].startswith(READ_WITH)  # with each vent at 50: so many
+        return trial["topic"] == "explain" and bool(trial["also"]) and (read or not places_of(rest))
     if trial["outcome"] != "answered" or c.last is None:
         return False
     known = [*c.last.givens.values(), *asked.givens.values()]  # 94, not 92: what it was is of the question as it was

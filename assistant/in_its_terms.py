@@ -22,6 +22,7 @@ from assistant.counts_in_its_terms import (
 from assistant.given_in_its_terms import (
     cools_to,
     cut_at,
+    each_side,
     each_vent,
     first_mark,
     left_of_the_coil,
@@ -347,6 +348,7 @@ _BY_TOPIC = {
     "course layout": (_so_many_courses, most_exposed, taped_at),
     "vent area": (each_vent, _by_ratio),
     "marks on centre": (first_mark,),
+    "step flashing": (each_side,),
     "ladder footing": (past_the_landing,),
     "dew point": (cools_to,),
     "how far open": (cut_at,),

@@ -53,7 +53,7 @@ _ASKED = expression(
 )
 _SAME = frozenset("that those there then be would come comes read have does will now each need needs if get leave give".split())
 _SUPPOSES = expression(r"\b(?:what if|how about|what about|say)\b", re.IGNORECASE)  # which asks for the same again
-_ALIKE = frozenset((("compound cut", "miter for a corner"),))  # questions that tell one thing alike: it is really 92
+ALIKE = frozenset((("compound cut", "miter for a corner"),))  # questions that tell one thing alike: it is really 92
 _THINGS = expression(r"\s+(?!inches\b|degrees\b|metres\b|meters\b|mils?\b|twelves?\b)[a-z]{2,}s\b", re.IGNORECASE)
 _CLAUSE = expression(r"[.;!?]+\s+|,\s+")
 _REDO = expression(
@@ -75,7 +75,7 @@ def as_is_likely(c: Conversation, record: Record, text: str, before: State) -> N
     elif isinstance(before[1], Asked) and record["outcome"] == "answered":
         if record["topic"] == before[1].topic.name:
             _doubt(c, record, text, before[1], known)
-        elif (before[1].topic.name, record["topic"]) in _ALIKE and not _asks(text) and not _BACK.search(text):
+        elif (before[1].topic.name, record["topic"]) in ALIKE and not asks_something(text) and not _BACK.search(text):
             _take(c, record, text, before[1], known, before)
     elif isinstance(before[1], Asked) and nothing and _TO_NOTHING.match(record["say"]):
         _take(c, record, text, before[1], known, before)
@@ -112,7 +112,8 @@ def _reply(c: Conversation, record: Record, text: str, waited: Pending, known: M
     asked = waited.asked
     assert asked is not None
     givens, least = _told(c, text, asked, known, waited.wanted)
-    if not givens or least < SURE or _asks(text) or any(isinstance(heard.value, Temperature) for heard in givens.values()):
+    warm = any(isinstance(heard.value, Temperature) for heard in givens.values())
+    if not givens or least < SURE or asks_something(text) or warm:
         return  # how warm it is may be at another time than is asked
     after = state_of(c)
     put_back(c, before)
@@ -136,7 +137,8 @@ def _of_else(text: str, heard: Heard) -> bool:
     return counts or (isinstance(value, Percent) and value.value == ALL)
 
 
-def _asks(text: str) -> bool:
+def asks_something(text: str) -> bool:
+    """Whether a line asks for something, and does not only suppose."""
     return bool(_ASKS.search(text)) and not _SUPPOSES.search(text)
 
 
@@ -144,7 +146,7 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
     givens, least = _told(c, text, last, known)
     if not givens or (least < SURE and len(givens) > 1):
         return
-    sure = least >= SURE and (not _asks(text) or _asks_the_same(text, last))
+    sure = least >= SURE and (not asks_something(text) or asks_the_same(text, last))
     sure = sure and strange_words(_told_in(text, givens, last)) < STRANGE
     if not sure and ODD in record["ask"]:
         return
@@ -178,7 +180,7 @@ def _told_in(text: str, givens: Mapping[str, Heard], last: Asked) -> str:
     return line[whole[-1] :] if whole else line
 
 
-def _asks_the_same(text: str, last: Asked) -> bool:
+def asks_the_same(text: str, last: Asked) -> bool:
     """Whether all that a line asks is what the question before it did, by its words: how long is the slope then."""
     known = SMALL | _SAME | last.things | {stem(word) for p in last.topic.parameters for word in p.label.split()}
     known |= {stem(word) for word in f"{last.topic.name} {last.record['answer']['name']}".lower().split()}

@@ -47,8 +47,8 @@ def two_changes(c: Conversation, record: Record, text: str, before: State) -> No
         return
     if record["outcome"] not in ("asks", "declined") and not _lacks(c, record, text, last):
         return
-    if str(record["ask"]).startswith("Is the "):
-        return  # both are taken, on one scale or the other
+    if "°" in str(record["ask"]):
+        return  # all of it is taken, on one scale or the other
     after = state_of(c)
     put_back(c, before)
     if not in_two(c, record, text, last):
