@@ -56,7 +56,11 @@ _COME_UP = expression(  # how high do the bottom six of those come up
     r"(?: (?:come|go|get|reach|be|stand|take me|bring me|make))?(?: (?:up|to|up to|high|then|now))*\W*"
     rf"|{_LEAD}how (?:high|far up)(?: up)?(?:['’]?s| is| will| would"
     rf"| does)?(?: the)? top (?:edge )?of (?:the )?(?P<nth>\d{{1,2}}(?:st|nd|rd|th)"
-    r"|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course|row))?(?: (?:be|come|come to|from the bottom))*\W*",
+    r"|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course|row))?(?: (?:be|come|come to|from the (?:bottom|starter|start)"
+    r"|at (?:that|those)|then))*\W*"
+    r"|(?:the )?top (?:edge )?of (?:the )?(?P<nth_one>\d{1,2}(?:st|nd|rd|th)|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course"
+    r"|row))?(?:['’]?s| is)?"
+    r" how (?:far|high)(?: up)?(?: (?:from|off|over|above) (?:the )?(?:bottom|starter|start|floor))?\W*",
     re.IGNORECASE,
 )
 _NO_NUMBER = expression(  # a 4 inch one
@@ -129,7 +133,7 @@ def height_of_some(c: Conversation, record: Record, text: str) -> bool:
     found = _COME_UP.fullmatch(text) if last is not None and last.record.get("answer") else None
     if last is None or found is None or last.topic.name not in ("course layout", "height of courses"):
         return False
-    words = found["n"] or counted_to(found["nth"])
+    words = found["n"] or counted_to(found["nth"] or found["nth_one"])
     said = [row.value for row in numbers_in(words)]
     lines = [last.record["answer"], *last.record["also"]]
     each = next((line for line in lines if line["name"] == "exposure" and line["value"] is not None), None)

@@ -194,6 +194,8 @@ def _put_to(c: Conversation, record: Record, last: Asked, number: Length | Numbe
     more = replace(amount, value=amount.value + number.to(amount.unit).value, text="")
     givens = {**told_of(last), name: Given(name, more, "asked")}
     c.finish(record, [c.worked(last, givens)], Question(last.topic.name))
+    if record["outcome"] == "answered" and c.last is not None:
+        c.last.changed = frozenset((name,))
     record["say"] = spoken(f"With {last.topic.parameter(name).label} {reading(more.value, more.unit)}. ") + record["say"]
     return True
 

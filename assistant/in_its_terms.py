@@ -32,6 +32,19 @@ from assistant.given_in_its_terms import (
     taped_at,
     was_right,
 )
+from assistant.next_in_its_terms import (
+    bite_of,
+    end_to_end,
+    member_of,
+    more_of_it,
+    nicer_with,
+    no_layer,
+    retaped,
+    so_far_apart,
+    so_many_courses,
+    so_many_openings,
+    tail_of,
+)
 from assistant.ratio_told import ratio_in
 from assistant.said_over import Place, places_of, stem, times_apart
 from intents.expressions import expression
@@ -179,8 +192,10 @@ def in_its_terms(text: str, last: Asked) -> str:
         return f"less {many} {opened['what']} {opened['size']}{' each' if opened['each'] else ''}"
     if "openings" in {p.name for p in last.topic.parameters} and (out := openings_out(text, last)):
         return out
-    if right := was_right(text, last):
-        return right
+    if "openings" in last.givens and (many := so_many_openings(text, last)):
+        return many
+    if fuller := next((fuller for way in _OF_ANY if (fuller := way(text, last))), ""):
+        return fuller
     part = _ONLY_PART.fullmatch(text)
     areas = [g for g in last.givens.values() if isinstance(g.value, Area) and g.value.unit in _OF_A_FACE]
     place = _whole(part["n"]) if part is not None else None
@@ -340,12 +355,21 @@ def _so_many_a_box(text: str, last: Asked) -> str:
     return f"they come {found['n']} to a box" if found is not None and "box" in last.givens else ""
 
 
+_OF_ANY = (was_right, more_of_it, retaped, end_to_end)
 _BY_TOPIC = {
     "boxes": (_so_many_a_box,),
     "bent flashing": (_off_a_coil,),
     "strips from a coil": (left_of_the_coil, _off_a_coil),
-    "equal spacing": (_so_wide,),
-    "course layout": (_so_many_courses, most_exposed, taped_at),
+    "equal spacing": (_so_wide, so_far_apart),
+    "rake length": (tail_of, member_of),
+    "sloped length": (tail_of, member_of),
+    "gable height": (member_of,),
+    "gable area": (member_of,),
+    "hip or valley length": (member_of,),
+    "fastener length": (bite_of, no_layer),
+    "build-out": (no_layer,),
+    "polygon": (nicer_with,),
+    "course layout": (so_many_courses, _so_many_courses, most_exposed, taped_at),
     "vent area": (each_vent, _by_ratio),
     "marks on centre": (first_mark,),
     "step flashing": (each_side,),

@@ -1,0 +1,244 @@
+"""What is told or asked next of a roof, a screw or a row, in the terms of its topic: "stick an eighteen inch tail on it measured
+level" is how long the tail is, "what's the rake on it" the rake of that gable, "guy only has 3 inch ones, what's my bite" how
+deep that screw goes, "that's only the front, there's another 13.5 m at the back" so much more of it.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.said_over import places_of, stem
+from assistant.several import TOGETHER
+from intents.expressions import expression
+from intents.talk import numbers_in
+from solvers.quantities import Length, Number
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_LEAD = (
+    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|nah|sorry|wait|hang on|actually|also|what if|what about"
+    r"|say|how about"
+    r"|suppose|if|when|with)\b\W*)*"
+)
+_TAILS = r"(?:tails?|overhangs?|oversails?|eaves?)"
+_LEVEL = r"(?:,? (?:measured |taken |told )?(?:on the )?(?:level|flat|horizontal(?:ly)?))?"
+_TAIL = (
+    expression(  # stick an eighteen inch tail on it measured level
+        rf"{_LEAD}(?:(?:i|we)(?:['’]ll)? )?(?:put|stick|add|give (?:it|them)|throw|chuck|leave|have|there['’]?s"
+        rf"|it['’]?s got|it has|got)?"
+        rf" ?(?:an? |one )?(?P<n>[^,;?]+?) (?:of )?{_TAILS}(?: on(?: (?:it|that|there|them))?| (?:to|at) (?:it"
+        rf"|that))?{_LEVEL}\W*",
+        re.IGNORECASE,
+    ),
+    expression(  # nah make that tail a foot
+        rf"{_LEAD}(?:make|call|put) (?:that|the|those|my) {_TAILS}(?: to| at)? (?P<n>[^,;?]+?){_LEVEL}(?: instead| then)?\W*",
+        re.IGNORECASE,
+    ),
+    expression(  # and if it runs past the wall by 300 measured level
+        rf"{_LEAD}(?:it|they|that|the (?:board|rafter|rake|barge)s?)(?:['’]s)? (?:runs?|goes|go|sticks?|hangs?|sails?"
+        rf"|comes?|oversails?)"
+        r"(?: (?:out|on))?(?: (?:past|over|beyond|by|the|wall|wall line|plate|it))* (?P<n>[^,;?]+?)"
+        rf"(?: (?:past|over|beyond)(?: the)? (?:wall|plate|it))?{_LEVEL}\W*",
+        re.IGNORECASE,
+    ),
+)
+_NO_TAIL = expression(
+    rf"{_LEAD}(?:there(?:['’]?s| is| was| were| are)|it(?:['’]?s| has| had)|they(?:['’]ve)?)?(?: got)? ?(?:no"
+    rf"|without(?: an?| the)?) {_TAILS}"
+    r"(?: (?:at all|on it|then|there))*\W*",
+    re.IGNORECASE,
+)
+_ALONG = expression(r"\b(?:along|up|down) the (?:slope|rafter|rake)\b", re.IGNORECASE)
+_MEMBER = expression(  # whats the rake on it; so what's a common on that same run
+    r"\W*(?:(?:and|so|ok|then|now|well)\W+)*(?:what(?:['’]?s| is| about)?|how long(?:['’]?s| is| are"
+    r"| would)?)(?: (?:the|teh|a|an|each|one))?"
+    r" (?P<what>rakes?(?: length| board)?|commons?(?: rafters?)?)(?: be)?(?: (?:on|for|of|over|at|to) (?:it|that|there"
+    r"|them|the same"
+    r"|that same|this)(?: (?:one|same|run|roof|gable|pitch))*)?(?: then| no tail| no overhang|,)*\W*",
+    re.IGNORECASE,
+)
+_OF_A_ROOF = ("gable height", "gable area", "hip or valley length", "rake length", "sloped length")
+_BOTH = expression(
+    r"\W*(?:(?:and|so|ok|then|now|well)\W+)*(?:(?:what(?:['’]?s| is| about)?|how long(?:['’]?s| is| are)?) )?(?:both"
+    r"|the pair|the two)"
+    r"(?: of (?:them|those)| sides| rakes)?(?: (?:together|altogether|in total|total|combined|at that pitch|then|now))+\W*",
+    re.IGNORECASE,
+)
+_BITE = expression(r"\b(?:bite|penetration|(?:goes?|gets?|going) in(?:to)?(?: the stud)?|in(?:to)? the studs?)\b", re.IGNORECASE)
+_HAS = expression(r"\b(?:got|have|has|only|is|are|use|used|using|with|ones?)\b", re.IGNORECASE)
+_ASKS = expression(r"\b(?:how much|what|whats|what['’]?s|how far|how deep)\b", re.IGNORECASE)
+_NO_LAYER = expression(
+    rf"{_LEAD}(?:there['’]?s )?no (?P<what>[a-z]+) (?:on|in|at) (?:this|that|the) (?:wall|one|side|job|house|end)\W*",
+    re.IGNORECASE,
+)
+_NICER = expression(  # my daughter says eight would look nicer
+    r"[^\d]*?\b(?P<n>\d{1,2}|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: sides)?(?: of them)?(?: would"
+    r"|['’]d| might| will"
+    r"| is| looks)?(?: (?:look|be|suit|do))? (?:nicer|better|prettier|easier|fancier|best|fine|grand)(?: [a-z]+){0,2}\W*",
+    re.IGNORECASE,
+)
+_ONE_SIDE = expression(  # that's one side, do both sides of the dormer
+    r"\W*(?:(?:and|so|ok|well|sorry|no)\W+)*(?:that|this|it)(?:['’]?s| is| was)(?: only| just)* (?:the )?one (?:side"
+    r"|cheek|end|half|slope)"
+    r"(?: only)?[,;.]? (?:(?:and|so|now|but) )?(?:do|i need|we need|what about|how about|make it|give me|need"
+    r"|what['’]?s|how many for)?"
+    r" ?(?:it for )?(?:both|the two|the pair)(?: of them| sides| cheeks| ends)?(?: (?:of|on) (?:the|that) [a-z]+)?\W*",
+    re.IGNORECASE,
+)
+_ANOTHER = expression(  # that's only the front, there's another 13.5 m at the back, so both
+    r"\W*(?:(?:and|so|ok|well|sorry|no|oh)\W+)*(?:(?:that|this|it)(?:['’]?s| is| was)(?: only"
+    r"| just)* (?:for )?(?:the )?[a-z]+(?: side)?[,;.]? )?"
+    r"(?:and |but )?there(?:['’]?s| is) another (?P<n>[^,;?]+?) (?:at|on|round|around|along|down) (?:the )?"
+    r"(?:back|front|rear|other (?:side|end)|far (?:side|end)|side|end)(?:[,;.]? (?:so )?(?:both|the two|all of it|the lot)"
+    r"(?: of them| together| sides)?)?\W*",
+    re.IGNORECASE,
+)
+_SO_MANY_OPENINGS = expression(  # forgot one, make it three windows; there's seven of em actually
+    r"\W*(?:(?:and|so|ok|well|sorry|no|oh|wait|actually)\W+)*(?:(?:i )?(?:forgot|missed|miscounted)(?: one| some| it)?[,;.]? )?"
+    r"(?:how many [a-z]+ )?(?:if )?(?:make (?:it|that)|there(?:['’]?s| are| is| were)|it['’]?s|we['’]?ve(?: got)?"
+    r"|i['’]?ve(?: got)?|call it)"
+    r" (?P<n>\d{1,2}|[a-z]+)(?: of (?:them|those|'?em|these))?(?: (?P<what>windows?|doors?|openings?))?(?: (?:actually"
+    r"|now|then|in all))*\W*",
+    re.IGNORECASE,
+)
+_APART = expression(
+    rf"{_LEAD}(?:the )?(?:posts|newels|walls|jambs|columns)(?:['’]re| are| were| is| come)?(?: (?:really|only|actually"
+    rf"|just|more like))*"
+    r" (?P<n>[^,;?]+?) apart(?: (?:instead|then|now))?\W*",
+    re.IGNORECASE,
+)
+_RETAPED = expression(  # I put the tape on it again and it's 10 5/8 across
+    r"[^\d,;]*?\b(?:tape|taped|measured?|re-?measured|checked|gauge)\b[^\d,;]*?\b(?:again|over|twice|properly"
+    r"|right)\b[^\d]*?\b(?:it['’]?s|it is"
+    r"|it was|reads?|says?|got|get) (?:really |actually |only )*(?P<n>[^,;?]+?) (?P<how>across|wide|high|tall|long|deep"
+    r"|apart)\W*",
+    re.IGNORECASE,
+)
+_END_TO_END = expression(  # four of those differences end to end
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:what(?:['’]?s| is| are)? )?(?P<n>\d{1,2}|[a-z]+) of (?:those|them|these"
+    r"|'?em)(?: [a-z]+)?"
+    r" (?:end to end|laid end to end|in a row|butted up|one after (?:another|the other))(?P<unit> in (?:inches|mm|feet"
+    r"|met(?:re|er)s))?\W*",
+    re.IGNORECASE,
+)
+_STRETCH_SO = expression(  # I can stretch to 6 5/8, so make it 17 courses
+    rf"{_LEAD}(?:i|we)? ?(?:can|could|['’]ll)? ?(?:stretch|go|push|open)(?: (?:it|them))?(?: up"
+    rf"| out)? to (?P<n>[^,;?]+?)[,;.]? (?:so )?"
+    r"(?:make it|call it|go(?: for| with)?|do|use|that['’]?s|say) (?P<count>\d{1,2}|[a-z]+) (?:courses|rows)\W*",
+    re.IGNORECASE,
+)
+_MOST_METRES = 10  # that a bare number beside metres tells of a tail; more are millimetres
+
+
+def tail_of(text: str, last: Asked) -> str:
+    """How long the tail of a rafter or a rake is, measured level; or that there is none."""
+    called = "overhang" if last.topic.name == "rake length" else "tail"
+    if _NO_TAIL.fullmatch(text):
+        return f"no {called}"
+    found = next((match for shape in _TAIL if (match := shape.fullmatch(text))), None)
+    if found is None or not _one(found["n"]) or _ALONG.search(text):
+        return ""
+    place = places_of(found["n"])[0]
+    metric = any(isinstance(g.value, Length) and g.value.unit in ("mm", "m", "cm") for g in last.givens.values())
+    unit = " mm" if metric and place.value.unit == "none" and place.value.value > _MOST_METRES else ""
+    return f"with {found['n']}{unit} {called}{'' if called == 'overhang' else ' measured level'}"
+
+
+def member_of(text: str, last: Asked) -> str:
+    """How long the rake or the common rafter of the roof just worked is: its pitch is no answer to that."""
+    found = _MEMBER.fullmatch(text) if last.topic.name in _OF_A_ROOF else None
+    if found is not None:
+        return "how long is the rake" if found["what"].lower().startswith("rake") else "how long is the common rafter"
+    return "two of those" if last.topic.name == "rake length" and last.times == 1 and _BOTH.fullmatch(text) else ""
+
+
+def bite_of(text: str, last: Asked) -> str:
+    """How deep a screw goes that there is, through the layers just told."""
+    line = re.sub(r"(?<=\d)['’]?s\b", "", text)
+    places = [place for place in places_of(line) if place.words != ("one",)]
+    if len(places) != 1 or not (_BITE.search(line) and _HAS.search(line) and _ASKS.search(line)):
+        return ""
+    place = places[0]
+    layers = last.givens["layers"].value if "layers" in last.givens else ()
+    if not layers or re.search(r"\bif (?:it|the \w+) (?:was|were|is)\b", line, re.IGNORECASE):
+        return ""
+    metric = all(getattr(one, "thickness", None) is not None and one.thickness.unit == "mm" for one in layers)
+    unit = "" if isinstance(place.value, Length) else " mm" if metric else " inch"
+    return f"how much bite does a {line[place.start : place.end]}{unit} screw get"
+
+
+def no_layer(text: str, last: Asked) -> str:
+    """That a layer is not there: no strapping on this wall."""
+    found = _NO_LAYER.fullmatch(text) if "layers" in last.givens else None
+    if found is None:
+        return ""
+    named = [one for one in last.givens["layers"].value if found["what"].lower() in getattr(one, "what", "").lower()]
+    return f"no {found['what']}" if len(named) == 1 else ""
+
+
+def nicer_with(text: str, last: Asked) -> str:
+    """How many sides somebody would rather have."""
+    found = _NICER.fullmatch(text)
+    return f"{found['n']} sides" if found is not None else ""
+
+
+def more_of_it(text: str, last: Asked) -> str:
+    """Both sides, where one was worked; or so much more of what was asked for, at the back."""
+    if _ONE_SIDE.fullmatch(text):
+        return "two of those" if last.times == 1 and "sides" not in last.givens else ""
+    found = _ANOTHER.fullmatch(text) if last.topic.name in TOGETHER else None
+    return f"add {found['n']}" if found is not None and _one(found["n"]) else ""
+
+
+def so_many_openings(text: str, last: Asked) -> str:
+    """How many openings there are, of one kind or of the kind that is named."""
+    found = _SO_MANY_OPENINGS.fullmatch(text)
+    said = numbers_in(found["n"]) if found is not None else []
+    if found is None or len(said) != 1 or not isinstance(said[0].value, Number):
+        return ""
+    whats = {one.what for one in last.givens["openings"].value} if "openings" in last.givens else set()
+    named = (found["what"] or "").lower()
+    mine = [what for what in whats if what and (not named or stem(named) == stem(what))]
+    of_them = named or re.search(r"\bof (?:them|those|'?em|these)\b", text, re.IGNORECASE)
+    return f"{found['n']} {mine[0]}s" if len(mine) == 1 and of_them else ""
+
+
+def so_far_apart(text: str, last: Asked) -> str:
+    """How far apart the posts are between which pieces stand."""
+    found = _APART.fullmatch(text)
+    return f"length {found['n']}" if found is not None and _one(found["n"]) else ""
+
+
+def retaped(text: str, last: Asked) -> str:
+    """A size that was taped again."""
+    found = _RETAPED.fullmatch(text)
+    labels = {word for name in last.givens for word in last.topic.parameter(name).label.split()}
+    near = {"wide": "width", "high": "height", "tall": "height", "long": "length", "deep": "depth"}
+    if found is None or not _one(found["n"]):
+        return ""
+    how = found["how"].lower()
+    return f"make it {found['n']} {how}" if {how, near.get(how, how)} & labels else ""
+
+
+def end_to_end(text: str, last: Asked) -> str:
+    """So many of the length just worked in a row."""
+    found = _END_TO_END.fullmatch(text)
+    answer = last.record.get("answer") or {}
+    said = numbers_in(found["n"]) if found is not None else []
+    if found is None or len(said) != 1 or not isinstance(said[0].value, Number) or answer.get("unit") not in Length.units:
+        return ""
+    return f"{said[0].value.value} times {answer['value']:g} {answer['unit']}{found['unit'] or ''}"
+
+
+def so_many_courses(text: str, last: Asked) -> str:
+    """How many courses there are to be, the exposure being allowed to be more for it."""
+    found = _STRETCH_SO.fullmatch(text)
+    return f"what with {found['count']} courses" if found is not None and _one(found["n"]) and _one(found["count"]) else ""
+
+
+def _one(words: str) -> bool:
+    """Whether these words are one number, and nothing else."""
+    places = places_of(words)
+    return len(places) == 1 and (places[0].start, places[0].end) == (0, len(words))
