@@ -18,10 +18,12 @@ from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_o
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
+from assistant.record import become, blank
 from assistant.roles_alike import ALTERED, NO_OPENINGS, SEVERAL
 from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
+from assistant.two_sizes import frame_of
 from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Area, Count, Length, Money, Number, Pitch, Quantity
@@ -101,6 +103,7 @@ _OF_BOTH = expression(  # how many 16 footers for both sides
     r"\bhow many (\d+)[ -]?(?:foot|ft|')?(?:er)?s?(?: sticks)? (?:for|to do|in|do) (?:both (?:sides|rakes|of them)|the two)$",
     re.IGNORECASE,
 )
+_MEASURED_TOO = expression(r"\b(?:pull|pulled|pulling|taped?|how far|square|off)\b", re.IGNORECASE)
 _METRIC = ("mm", "cm", "m", "m2")
 _THINGS_AT = expression(
     r"^\W*(?:(?:and|so|ok|the|if|say)\W+)*(?:boards|sticks|tubes|panels|rolls|sheets|planks|lengths|pieces|they)"
@@ -230,10 +233,16 @@ def _another_frame(c: Conversation, record: Record, text: str) -> bool:
     true = next((line for line in last.record["also"] if line["name"] == "true diagonal"), None)
     frame = Asked(topic, sides, last.tape_step, last.metric, record={**last.record, "topic": topic.name, "answer": true})
     frame.text = last.text
-    before, c.last = c.last, frame
-    c.take(record, _ACROSS.sub("", text))
-    if record["outcome"] != "answered":
-        c.last = before
+    c.last, trial = frame, blank(record["heard"], record["via"], c.job, record["file"])
+    c.take(trial, _ACROSS.sub("", text))
+    c.last = c.last if trial["outcome"] == "answered" else last
+    if c.last is last and not _MEASURED_TOO.search(text):
+        c.pending = None
+        way = c.worked(Asked(topic, {}, last.tape_step, last.metric), frame_of(places, last))
+        c.finish(trial, [way], Question(topic.name))
+    become(record, trial)
+    if c.last is not None and c.last.record is trial:
+        c.last.record = record
     return True
 
 

@@ -39,10 +39,13 @@ from assistant.next_in_its_terms import (
     more_of_it,
     nicer_with,
     no_layer,
+    other_laps,
+    other_moisture,
     retaped,
     so_far_apart,
     so_many_courses,
     so_many_openings,
+    step_again,
     tail_of,
 )
 from assistant.ratio_told import ratio_in
@@ -369,6 +372,9 @@ _BY_TOPIC = {
     "fastener length": (bite_of, no_layer),
     "build-out": (no_layer,),
     "polygon": (nicer_with,),
+    "end cut along the rake": (step_again,),
+    "membrane rolls": (other_laps,),
+    "wood movement": (other_moisture,),
     "course layout": (so_many_courses, _so_many_courses, most_exposed, taped_at),
     "vent area": (each_vent, _by_ratio),
     "marks on centre": (first_mark,),

@@ -43,6 +43,30 @@ _EAVE = expression(
     r"(?:the )?(?:eaves?)(?:'s| is| are| comes to)? (?P<n>.+?)(?:,? (?:re-?measured|measured again|now|actually))*", re.I
 )
 
+_END_ANGLE = expression(  # and what angle do i mark on the ends
+    r"[^\d]*\bangle\b[^\d]*\b(?:ends?|end cuts?|edge)\b[^\d]*|[^\d]*\b(?:ends?|end cuts?)\b[^\d]*\bangle\b[^\d]*", re.IGNORECASE
+)
+_SAWN = expression(
+    r"[^\d]*?\b(?P<grain>(?:quarter|flat|plain|rift)[ -]?sawn|(?:vertical|flat|edge) grain)(?P<wood> [a-z]+)?\b[^\d]*",
+    re.IGNORECASE,
+)
+_WOODS = frozenset("walnut cherry maple ash poplar mahogany teak oak cedar pine fir".split())
+
+
+def end_angle(line: str, last: Asked) -> Iterator[Plain]:
+    """The angle that the ends of the courses are cut at along the rake just worked: and what angle do i mark on the ends."""
+    pitch = last.givens.get("pitch") if last.topic.name == "step at the rake" else None
+    if pitch is not None and _END_ANGLE.fullmatch(line):
+        yield Plain(f"end cut along the rake at {getattr(pitch.value, 'text', '')}", ("end cut along the rake",))
+
+
+def other_grain(line: str, last: Asked) -> Iterator[Plain]:
+    """How the same board is sawn, and its wood where that is told with it."""
+    found = _SAWN.fullmatch(line) if "grain" in last.givens else None
+    if found is not None:
+        wood = (found["wood"] or "").strip().lower()
+        yield Plain(f"{found['grain']} {wood}" if wood in _WOODS else found["grain"])
+
 
 def on_its_scale(line: str, last: Asked) -> Iterator[Plain]:
     """So many degrees, of the scale that the one temperature told before was on."""

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.given_in_its_terms import past_otherwise
 from assistant.heard_all import unheard
-from assistant.leans_given import at_centres, by_radius, eave_long, in_fact, layer_not, on_its_scale
+from assistant.leans_given import at_centres, by_radius, eave_long, end_angle, in_fact, layer_not, on_its_scale, other_grain
 from assistant.plain_lines import Plain
 from assistant.said_over import places_of, stem
 from assistant.several import told_of
@@ -332,5 +332,5 @@ def asked_instead(line: str, last: Asked) -> str:
 FIRST = (one_less, more_of_them, wall_under)  # which hold though the line was answered: as another number, or a sum
 ROWS: tuple[Callable[[str, Asked], Iterator[Plain]], ...] = (
     strips, none_of_it, nth_one, more_of_them, opening_with_them, one_less, through_all, all_of_them, sticks_for, still_to_do,
-    on_its_scale, in_fact, layer_not, at_centres, by_radius, wall_under, eave_long,
+    on_its_scale, in_fact, layer_not, at_centres, by_radius, wall_under, eave_long, end_angle, other_grain,
 )  # fmt: skip

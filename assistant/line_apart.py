@@ -58,6 +58,11 @@ _PIECES = expression(
     re.IGNORECASE,
 )
 _EXCUSE = expression(r"\s*[,;.–—]\s*(?:i|we|he|she|they|my \w+)\b[^,;.?]*\W*$", re.IGNORECASE)
+_MEASURED_ONE = expression(  # I just went up and measured one: which is no number of the reply
+    r"\s*[,;.–—]\s*(?:and )?(?:i|we|he|she)\b[^,;.?\d]*\b(?:measured|checked|pulled|tried|looked at|found|saw|taped)"
+    r" (?:one|it|them)(?: of them| up there| myself| just now| again)*\W*$",
+    re.IGNORECASE,
+)
 _SO_AT = expression(
     r"[,;.]\s+(?:and |then )?(so (?:how (?:many|much|long|far|high|wide)|what)\b[^,;.]*\b(?:at|with|on|for)\s+[^,;]+?)\W*$",
     re.IGNORECASE,
@@ -190,7 +195,7 @@ def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
     text = _not_where(text) if last is not None else text
     text = sounds_told(text) if last is not None or waits else text
-    text = forgotten(text, last) if last is not None and not waits else text
+    text = forgotten(text, last) if last is not None and not waits else _MEASURED_ONE.sub("", text) if waits else text
     text = told_shortly(_remembered(counted_again(counted_in_words(respelled(text)), last)), last, waits)
     text = plainer(as_decided(_without_excuse(text, last), last), last)
     text = as_it_is_now(_asked_last(text), last) if last is not None and len(text) < LONGEST else text

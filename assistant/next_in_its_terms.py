@@ -129,6 +129,20 @@ _STRETCH_SO = expression(  # I can stretch to 6 5/8, so make it 17 courses
     r"(?:make it|call it|go(?: for| with)?|do|use|that['’]?s|say) (?P<count>\d{1,2}|[a-z]+) (?:courses|rows)\W*",
     re.IGNORECASE,
 )
+_STEPS = expression(r"(?=.*\bexposure\b).*\b(?:how much|what)\b.*\bsteps?\b", re.IGNORECASE)
+_LAPS = expression(  # boss wants foot laps
+    rf"{_LEAD}(?:(?:the )?[a-z]+ )?(?:wants?|needs?|says?|said|use|do|make it|make the|go(?:es)? with|reckons?|specs?) "
+    r"(?P<n>foot|[^,;?]+?) (?:end |side )?laps?(?: (?:instead|now|then|please))?\W*",
+    re.IGNORECASE,
+)
+_DRIES = expression(  # and if that one dries from 15 down to 8
+    rf"{_LEAD}(?:it|that|that one|they|the (?:board|panel|wood|piece))(?:['’]s)? (?:dries|dried|goes|went|drops?|comes"
+    rf"|came|gets|got|swells"
+    r"|shrinks|moves|climbs)(?: (?:out|up|down|back))? from (?P<n>[^,;?]+?)(?: (?:percent|%))? (?:down |up "
+    r"|back )?to (?P<m>[^,;?]+?)"
+    r"(?: (?:percent|%))?(?: moisture)?\W*",
+    re.IGNORECASE,
+)
 _MOST_METRES = 10  # that a bare number beside metres tells of a tail; more are millimetres
 
 
@@ -230,6 +244,26 @@ def end_to_end(text: str, last: Asked) -> str:
     if found is None or len(said) != 1 or not isinstance(said[0].value, Number) or answer.get("unit") not in Length.units:
         return ""
     return f"{said[0].value.value} times {answer['value']:g} {answer['unit']}{found['unit'] or ''}"
+
+
+def step_again(text: str, last: Asked) -> str:
+    """How much each course steps in at another exposure, after the angle its end is cut at."""
+    places = places_of(text) if _STEPS.search(text) else []
+    said = text[places[0].start : places[0].end] if len(places) == 1 else ""
+    return f"step at the rake with {said} exposure" if said else ""
+
+
+def other_laps(text: str, last: Asked) -> str:
+    """Another lap, whoever wants it: foot laps."""
+    found = _LAPS.fullmatch(text)
+    said = "one foot" if found is not None and found["n"].lower() == "foot" else found["n"] if found is not None else ""
+    return f"lap {said}" if said and _one(said) else ""
+
+
+def other_moisture(text: str, last: Asked) -> str:
+    """From what moisture to what the same board goes."""
+    found = _DRIES.fullmatch(text)
+    return f"from {found['n']} to {found['m']}" if found is not None and _one(found["n"]) and _one(found["m"]) else ""
 
 
 def so_many_courses(text: str, last: Asked) -> str:

@@ -10,13 +10,15 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.meant_for import Wanted
-from assistant.said_over import of_feet
+from assistant.said_over import Place, of_feet
 from assistant.usual import is_usual
 from intents.expressions import expression
 from intents.question import Heard, Question
 from intents.talk import numbers_in
 from intents.tokens import tokenize
 from solvers.quantities import Length, Number
+from solvers.rounding import reading
+from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -66,6 +68,16 @@ def _size(said: str) -> Length | Number | None:
     rows = numbers_in(said)
     whole = len(rows) == 1 and (rows[0].start, rows[0].end) == (0, len(tokenize(said)))
     return rows[0].value if whole and isinstance(rows[0].value, Length | Number) else None
+
+
+def frame_of(places: list[Place], last: Asked) -> dict[str, Given]:
+    """Both sides of a frame as a line tells them, a bare number in the unit that the one before it had."""
+    sides = {}
+    for name, place in zip(("side", "other_side"), places, strict=True):
+        unit = last.givens[name].value.unit
+        value = place.value if isinstance(place.value, Length) else Length(place.value.value, unit)
+        sides[name] = Given(name, replace(value, text=reading(value.value, value.unit)), "asked")
+    return sides
 
 
 def _told(last: Asked, name: str) -> bool:
