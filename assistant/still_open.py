@@ -35,6 +35,7 @@ _IN_UNIT = expression(  # could you give me that in feet and inches
     r"|kilos|kilograms|kg|pounds|square (?:feet|met(?:re|er)s)|fahrenheit|celsius)(?: please| too| instead)?\W*",
     re.IGNORECASE,
 )
+_BACK = expression(r"\bback\b", re.IGNORECASE)  # to the panels: it says itself whose it is
 _EXPLICIT = ("goes_back", "back_and_change")  # which say what they go on from
 
 
@@ -65,8 +66,8 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     fell = let_fall(c, last)
     if fell is None or c.last is last or record["topic"] != last.topic.name or not c.last.changed or _said_over(fell, text):
         return
-    if _stays(c, fell["heard"], last) < STAYS:
-        return  # chat, or of another thing
+    if _BACK.search(text) or _stays(c, fell["heard"], last) < STAYS:
+        return  # or what fell was chat, or of another thing
     put_back(c, before)
     asked = blank(text, record["via"], c.job, record["file"])
     _ask_whose(c, asked, text, fell, last)

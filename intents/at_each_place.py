@@ -23,6 +23,7 @@ _FIXED = frozenset("nails nail screws screw staples clips fasteners fixings tack
 _EACH = frozenset(("every", "per", "each", "a", "at", "to", "in", "into", "on"))
 _PLACES = frozenset("every per each a stud joist batten strap rafter point place support bearer".split())
 _ROWS = frozenset("boards planks straps battens courses rows strips sheets furring".split())
+_APART = frozenset("oc o.c o.c. centres centers centre center".split())
 _MOST = 6
 
 
@@ -70,7 +71,13 @@ def _of_each(words: list[str], reading: Reading) -> bool:
         return True  # nails for 16 courses 32 foot every 16, 2 each
     if not few or _FIXED.isdisjoint(after[:1]):
         return False
-    return not _EACH.isdisjoint(after[1:2]) and not _PLACES.isdisjoint(after[1:3])
+    return (not _EACH.isdisjoint(after[1:2]) and not _PLACES.isdisjoint(after[1:3])) or _spaced(words[reading.end + 1 :])
+
+
+def _spaced(after: list[str]) -> bool:
+    """Whether it is told right there how far apart they are: 1 nail | 16 oc, two screws | @ 600 centres."""
+    after = after[1:] if after[:1] in (["@"], ["at"]) else after
+    return after[:1] != [] and after[0].isdecimal() and not _APART.isdisjoint(after[1:2])
 
 
 def vents_told(chart: Chart, questions: list[Question], topics: Mapping[str, tuple[Parameter, ...]]) -> None:

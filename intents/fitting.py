@@ -247,6 +247,8 @@ def _bare_pitch(value: Fraction, text: str, sure: float, others: tuple[Fraction,
 def _bare_length(value: Fraction, slot: Slot, text: str, sure: float) -> Fit:
     """A bare length takes the unit people leave out for it; where two are likely, both are kept."""
     units = slot.bare or ("in",)
+    if 0 < value < 1 and "/" in text:
+        return Fit(Length(value, "in", text), sure)  # nobody says 5/8 of a foot so
     first = units[0]
     size = value if value.numerator >= 0 else -value
     if len(units) > 1 and slot.plain is not None and size > slot.plain:

@@ -42,14 +42,18 @@ _PLAIN_FEET, _MM, _KERF_TO = 24, 100, Fraction(1, 2)
 def from_a_stick(chart: Chart) -> Question | None:
     """The question of how many pieces a stick gives; None where the words do not ask that."""
     words = chart.words
-    if ("how", "many") not in pairwise(words):
+    asked = ("how", "many") in pairwise(words)
+    if not asked and "per" not in words:
         return None
     kerf, sizes = kerf_told(chart, list(_sizes(chart)))
     sticks, sizes = _so_many(chart, sizes)
     if len(sizes) != 2 or (kerf is None and not _KERF.isdisjoint(words)):
         return None
     one, other = sizes
-    roles = (one, other) if sticks else _in_order(chart, one, other, kerf) or _by_the_words(chart, one, other)
+    if asked:
+        roles = (one, other) if sticks else _in_order(chart, one, other, kerf) or _by_the_words(chart, one, other)
+    else:
+        roles = (one, other) if _per_stick(words, one, other) else None
     if roles is None:
         return None
     piece, stock = roles
@@ -95,6 +99,14 @@ def _in_order(chart: Chart, piece: Reading, stock: Reading, kerf: Heard | None) 
         return None
     rest = set(words[stock.end :]) - _ANY - {"kerf", "no", "with"} - _said(chart, kerf)
     return (piece, stock) if rest <= _STICK | _STICKS | _FEET | {"s"} else None
+
+
+def _per_stick(words: list[str], piece: Reading, stock: Reading) -> bool:
+    """Whether nothing is told but so many pieces of a size in one stick: 14 1/2 blocks per 8' stick."""
+    between, after = words[piece.end : stock.start], words[stock.end : stock.end + 1]
+    units = _FEET | {"in", "inch", "inches", '"', "'"}
+    pieces = [word for word in between if word not in units]
+    return len(pieces) == 2 and pieces[0] in _PIECES and pieces[1] == "per" and not _STICK.isdisjoint(after)
 
 
 def _by_the_words(chart: Chart, one: Reading, other: Reading) -> tuple[Reading, Reading] | None:

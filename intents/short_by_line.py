@@ -15,10 +15,11 @@ Words = Sequence[str]
 Rule = Callable[[Words, int, set[str]], "tuple[str, int] | None"]
 _ENDS = frozenset(("", ".", ",", ";", "?", "="))
 _CUTS = frozenset("cut ct cuts".split())
-_CUT_OF = frozenset("lvl level plumb plmb seat heel".split())
+_CUT_OF = frozenset("lvl level plumb plmb plm seat heel".split())
 _RAFTERS = frozenset("rafter rafters raft rftr rftrs rft raftr run".split())
 _INSIDE = frozenset("s is os i/s inside outside insd otsd o/s".split())
 _RISES = frozenset("run rise rises up climbs pitch ptch pch goes".split())
+_RUNS = frozenset(("run", "runs"))
 _TWELVES, MOST_INCHES = "12", 11
 _LISTED = frozenset("kerf krf blade sticks stx stix stk stks stock lengths lths lgths footers ftrs".split())
 _FROM = frozenset("from frm out outta ex : pls please for - @".split())
@@ -168,7 +169,13 @@ def _over_the_plate(words: Words, at: int, said: set[str]) -> tuple[str, int] | 
 def _rise_asked(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """Pitch 12.5 deg, 1800 run, rise =: how much it rises."""
     asked = (words[at - 1] in (",", ";", "/", "-", "→") or not words[at - 1]) and words[at + 1] in ("=", "?", "")
-    return ("how much rise", 1) if asked and "run" in said else None
+    return ("how much rise", 1) if asked and not _RUNS.isdisjoint(said) else None
+
+
+def _goes_up(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """Runs 9ft 4, goes up?: how much it rises."""
+    asked = words[at + 1] == "up" and words[at + 2] in ("=", "?")
+    return ("how much rise", 2) if asked and not _RUNS.isdisjoint(said) else None
 
 
 def _height_asked(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
@@ -216,6 +223,7 @@ RULES: dict[str, Rule] = {
     "b": _between, "in": _in, "inn": _inn, "4": _for, "no": _no_off, "sq": _squares, "$": _money, "count": _count,
     "peak": _over_the_plate, "pk": _over_the_plate, "rise": _rise_asked, "rse": _rise_asked, "hgt": _height_asked,
     "ht": _height_asked, "hght": _height_asked, "inc": _including, "oct": _octagon, "ins": _inches,
+    "goes": _goes_up, "comes": _goes_up, "climbs": _goes_up,
 }  # fmt: skip
 # What is in every other line is looked at where the line holds a dash or another cue besides.
 CUES = frozenset((*RULES.keys() - {"in", "rise", "peak", "c"}, "max", *KERFS))

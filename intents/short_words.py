@@ -31,13 +31,16 @@ WORDS = {
         "flashing": "flshg flashg flsh", "plate": "plt", "wall": "wl", "length": "lth", "walls": "wls",
         "foundation": "fdn fndn", "divided": "div", "skirting": "skrtg skirtg", "aluminum": "alum", "rebate": "rbt",
         "brace": "brc", "pieces": "pces", "piece": "pce", "frost": "frst", "gazebo": "gzbo",
-        "humidity": "humid", "moisture": "moist", "membrane": "membr", "strip": "strp",
+        "humidity": "humid", "moisture": "moist", "membrane": "membr", "strip": "strp", "decimal": "dec decml",
+        "plasterboard": "pb pbd plstrbd plasterbd",
     }.items()
     for short in shorts.split()
 }  # fmt: skip
 _TURNED, _ENDS = frozenset("f c sf sqft m2 sqm".split()), frozenset("= ? . , please pls".split())
 _ARROWS = frozenset("→ ⇒ ➔ ➜".split())
-_UNITS = frozenset("mm cm m in ft inches feet inch foot metres meters m2 sqm deg degrees kg lb squares litres gal f c".split())
+_UNITS = frozenset(
+    "mm cm m in ft inches feet inch foot metres meters m2 sqm sf sqft deg degrees kg lb squares litres gal f c".split()
+)
 
 
 def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
@@ -47,7 +50,8 @@ def signs_spelled(tokens: list[Token], said: set[str]) -> list[Token]:
     tokens, found = [*tokens], list[Token]()
     for at, token in enumerate(tokens):
         drawn = token.text == ">" and found and found[-1].text in ("-", "=") and found[-1].end == token.start
-        if not drawn and token.text not in _ARROWS:
+        alone = token.text == ">" and not drawn and {each.text for each in tokens[at + 1 : at + 2]} <= _UNITS  # 83 m2 > sf
+        if not (drawn or alone) and token.text not in _ARROWS:
             found.append(token)
             continue
         start = found.pop().start if drawn else token.start

@@ -27,13 +27,20 @@ def set_apart(tokens: list[Token], said: set[str]) -> list[Token]:
         return tokens
     tokens = _listed_tight(tokens, LIST if _BENT.isdisjoint(said) else LIST - 1)
     places = [at for at in range(1, len(tokens) - 1) if tokens[at].text == "/" and _stands_apart(tokens, at)]
-    if not places or not said.isdisjoint(_WORKS):
+    works = said & _WORKS
+    if not places or (works and not (works == {"+"} and _waste_only(tokens))):
         return tokens
     if len(places) == 1 and not _after_a_word(tokens, places[0]):
         return tokens
     if 1 < len(places) < LIST and not any(_names(tokens[start:end]) for start, end in _after(places, len(tokens))):
         return tokens
     return [Token(",", token.start, token.end) if at in places else token for at, token in enumerate(tokens)]
+
+
+def _waste_only(tokens: list[Token]) -> bool:
+    """Whether each plus is of a percentage, which is added to no number: / +10% /."""
+    signs = [[each.text for each in tokens[at + 1 : at + 3]] for at, token in enumerate(tokens) if token.text == "+"]
+    return all(len(after) > 1 and after[0].isdecimal() and after[1] in ("%", "percent", "pct") for after in signs)
 
 
 def _listed_tight(tokens: list[Token], least: int) -> list[Token]:

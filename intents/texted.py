@@ -8,6 +8,7 @@ tell stays as it is.
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 from intents.expressions import expression
 from intents.number_words import SMALL, TENS
@@ -18,6 +19,7 @@ from intents.short_words import WORDS as SHORT_WORDS
 from intents.short_words import signs_spelled
 from intents.slashes import set_apart
 from intents.tokens import Token
+from intents.vowelless import without_vowels
 
 SCOTS = {
     "whit": "what", "hoo": "how", "fae": "from", "frae": "from", "oot": "out", "doon": "down", "noo": "now", "mak": "make",
@@ -35,9 +37,9 @@ _WORDS = SCOTS | {
         "centres": "ctrs cntrs", "including": "incl", "needed": "reqd", "square feet": "sqf", "cladding": "cldg cladg",
         "strapping": "strpg", "gable": "gbl", "weight": "wgt", "doors": "drs", "squares": "sqs", "joint": "jnt", "joints": "jnts",
         "corner": "crnr cornr", "corners": "crnrs cornrs", "board": "bd brd", "boards": "bds brds", "clapboard": "clapbd",
-        "channel": "chnl", "flashing": "flashng flshng", "shingle": "shngl", "plumb": "plmb", "building": "bldg",
+        "channel": "chnl", "flashing": "flashng flshng", "shingle": "shngl", "plumb": "plmb plm", "building": "bldg",
         "ceiling": "ceil", "weather": "wthr", "stock": "stk", "sticks": "stks", "bottom": "btm", "what": "wht",
-        "how": "hw", "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv",
+        "how": "hw hwo", "each": "ea", "from": "frm", "under": "undr", "against": "agnst", "over": "ovr", "above": "abv",
         "about": "abt", "layers": "lyrs", "layer": "lyr", "plates": "plts", "studs": "stds", "posts": "psts", "less": "lss",
         "across": "acrs acrss", "between": "betw btwn twn tween", "through": "thru", "round": "rnd", "another": "anothr",
         "other": "othr", "overall": "oal ovrl ovrall", "ladder": "ldr laddr", "header": "hdr", "every": "evry",
@@ -45,29 +47,6 @@ _WORDS = SCOTS | {
     }.items()
     for short in shorts.split()
 }  # fmt: skip
-# Texted without their vowels: shts, rftr, trm. Those that two words come to stay as they are.
-_VOWELLESS = (
-    "rafter rafters ridge pitch fascia soffit siding trim casing window door sheet sheets osb batten battens joist joists "
-    "bracket brackets piece pieces girth miter mitre bevel angle square squares rounded return many much from with what long "
-    "wide high deep area circle circumference diameter radius sealant tubes rolls width length height spacing equal layout "
-    "depth thick plywood foam insulation drywall slope metal screws boxes nails waste courses shingles wrap membrane roof "
-    "gables valley peak joint gaps level wall walls board boards panels face stud studs between around total need"
-).split()
-_UNSAID = frozenset("wth wst lvl lng".split())  # with, worth; waste, west: told by others
-
-
-def _without_vowels() -> dict[str, str]:
-    """Words by what is left of them without their vowels after the first letter, where that is one word's."""
-    found: dict[str, list[str]] = {}
-    for word in _VOWELLESS:
-        short = word[0] + "".join(letter for letter in word[1:] if letter not in "aeiou")
-        for each in {short, re.sub(r"(.)\1", r"\1", short)} - {word}:
-            found.setdefault(each, []).append(word)
-    alike = {"miter": "mitre"}
-    one = {short: words[0] for short, words in found.items() if len({alike.get(word, word) for word in words}) == 1}
-    return {short: word for short, word in one.items() if len(short) > 2 and short not in _UNSAID and short not in _WORDS}
-
-
 # After a size they tell what way it goes, else they name it; one with no name of its own is let be there.
 _AFTER_SIZE = dict.fromkeys("hgt hght ht hi".split(), "high") | {"lg": "long", "thk": "thick", "dp": "deep", "wd": "wide"}
 _ELSEWHERE = {"hgt": "height", "hght": "height", "ht": "height"}
@@ -77,13 +56,18 @@ _DOORS = frozenset("opening opng opn head trim n and jamb sill".split())
 _BEAMS = frozenset("beam beams header headers joist joists ridge girder size span post plate".split())  # an lvl is one
 _NORTH = frozenset("wall side gable end elevation".split())
 _NAMED_N = frozenset("= : is sides sided pieces parts wall".split())  # n is a number yet to be told, or the north
+_IN_TWO = {  # frost 2nite, cut b4 noon, 10'ers
+    ("2", "nite"): "tonight", ("2", "night"): "tonight", ("2", "day"): "today", ("2", "moro"): "tomorrow",
+    ("2", "morrow"): "tomorrow", ("b", "4"): "before", ("'", "ers"): "footers", ("'", "er"): "footer",
+}  # fmt: skip
 _HOW_MANY = frozenset(("qty", "cnt"))
 _LINEAL = frozenset(("lf", "lft", "lnft"))
-_RARE = "wst w n sq dr lvl nth oh b × deg no".split()
+_RARE = "wst w n sq dr lvl nth oh b × deg no mtrs bx".split()
 _WORDS |= {
     "rf": "roof", "vly": "valley", "mny": "many", "rndd": "rounded", "whts": "whats", "wots": "whats", "cnr": "corner",
-} | _without_vowels() | SHORT_WORDS  # fmt: skip
-_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "lm", *_RARE, *SIGNS, "buy"))
+} | SHORT_WORDS  # fmt: skip
+_WORDS |= without_vowels(frozenset(_WORDS))
+_SHORT = frozenset((*_WORDS, *_AFTER_SIZE, *_HOW_MANY, *_LINEAL, "lm", *_RARE, *SIGNS, "buy", *(first for first, _ in _IN_TWO)))
 _ROOFED = frozenset("roof rake pitch slope gable rafter".split())
 _PARTS_OF = frozenset((2, 4, 8, 12, 16, 32, 64, 150, 300))  # of an inch, of a roof's run, of an attic
 _HALVES = frozenset("half quarter third".split())
@@ -120,8 +104,8 @@ def texted(tokens: list[Token]) -> list[Token]:
             whole, passed = "at", at + (words[at + 1] == ".")  # 8 no. 1150 long
         elif token.text == "w" and words[at + 1] == "/":
             whole, passed = ("without", at + 2) if words[at + 2] == "o" else ("with", at + 1)
-        elif token.text == "b" and words[at + 1] == "4" and tokens[at].start == token.end:
-            whole, passed = "before", at + 1
+        elif (token.text, words[at + 1]) in _IN_TWO and tokens[at].start == token.end:
+            whole, passed = _IN_TWO[token.text, words[at + 1]], at + 1
         elif token.text == "piece" and words[at + 1] != "of" and _each(words[at - 2], words[at - 1]) and len(found) > 1:
             whole = "apiece"  # 17.85 a piece
             found.pop()
@@ -165,7 +149,7 @@ def _whole(words: list[str], at: int) -> str:
     if word == "sq" and after in _SQUARED:
         return "square"
     if word == "sq":
-        few = before.isdecimal() and 0 < int(before) <= MOST_DOORS and after in _PRICED
+        few = before.isdecimal() and 0 < int(before) <= MOST_DOORS and (after in _PRICED or _by_the_square(words[at + 1 :]))
         if few:
             return "squares"  # 17 sq @ 412.50
         squares = before in _BEFORE_SQUARES and (after == "of" or after in _STOPS)
@@ -187,6 +171,11 @@ def _mitered(tokens: list[Token], said: set[str]) -> list[Token]:
 def _of_a_corner(before: list[str]) -> bool:
     """Whether a corner can have so many degrees, and no board so many metres: eighty six meter."""
     return not TENS.keys().isdisjoint(before) or (before[-1].isdecimal() and int(before[-1]) >= _LEAST_TURN)
+
+
+def _by_the_square(after: list[str]) -> bool:
+    """Whether something costs or weighs so much a square: 27 sq | laminate @ 132.50/sq."""
+    return any(word in ("/", "a", "per") and of in ("sq", "square") for word, of in pairwise(after))
 
 
 def _nail(words: list[str], at: int, apart: int) -> list[str]:
@@ -245,6 +234,10 @@ def _rare(word: str, before: str, after: str) -> str:
     """What one that is as often another word stands for: level and the beam, overhang and a zero said aloud."""
     if word == "lvl" and before not in ("a", "an", "", "the") and after not in _BEAMS:
         return "level"
+    if word == "mtrs":
+        return "metres" if before in ("in", "to") else word  # else they may be miters
+    if word == "bx":
+        return "boxes" if before in ("many", "of") or before.isdecimal() else "box"
     if word == "wst":
         return "west" if after in _NORTH else "waste"
     if word == "deg":

@@ -15,6 +15,7 @@ _LAST: dict[str, tuple[type[Quantity], str]] = {
     **dict.fromkeys(("lb", "lbs", "pounds"), (Weight, "POUNDS")), **dict.fromkeys(("kg", "kgs", "kilos"), (Weight, "KILOGRAMS")),
     **dict.fromkeys(("m2", "m²", "sqm"), (Area, "SQUARE_METRES")), **dict.fromkeys(("sf", "sqft", "ft2"), (Area, "SQUARE_FEET")),
     "squares": (Area, "SQUARES"), "mm": (Length, "MILLIMETRES"), "cm": (Length, "CENTIMETRES"),
+    "in": (Length, "INCHES"),
     **dict.fromkeys(("gal", "gallons"), (Volume, "GALLONS")), **dict.fromkeys(("litres", "liters"), (Volume, "LITRES")),
 }  # fmt: skip
 _STOPS, _ASKS = frozenset(".,?!:;="), frozenset("in to as is".split())
@@ -33,6 +34,8 @@ def unit_wanted(chart: Chart) -> Question | None:
     told = [r for r in quantities(chart, 0, said[-1]) if isinstance(r.value, Quantity)]
     if len(told) != 1 or not isinstance(told[0].value, kind) or told[0].sure < SURE:
         return None
+    if unit == "INCHES" and not (isinstance(told[0].value, Length) and told[0].value.metric):
+        return None  # 12 ft 6 in
     inside = range(told[0].start, told[0].end)
     rest = [at for at in said[:-1] if at not in inside and chart.words[at] not in _ASKS]
     if len(rest) > MOST_WORDS or not all(chart.words[at].isalpha() for at in rest):
