@@ -16,7 +16,8 @@ from intents.second_reader import places_of
 from solvers.quantities import Count, Length
 
 _FILLS, _FULL, _FAR = Fraction(2, 5), Fraction(1), Fraction(1, 10)  # of the width: by pieces close together, by those far apart
-_TAPE_FILLS = Fraction(1, 5)  # where the width is told to a part of an inch
+_TAPE_FILLS = Fraction(1, 5)  # where the width is told to a part of an inch, or pickets fill it
+_PICKETS = frozenset("picket pickets baluster balusters spindle spindles slat slats".split())
 _MOST_BOARDS = 60
 _LEAST_BOARDS = 3
 _UNDER = frozenset((("under",), ("below",), ("max",), ("maximum",), ("less", "than"), ("more", "than")))
@@ -91,7 +92,8 @@ def _pieces(chart: Chart, question: Question, heard: Heard) -> Callable[[Fractio
     others = [value.to("in").value for value in (heard.value, *heard.others)]
     if not any(filled < _FAR * size for size in others):
         return None
-    return lambda size: (_TAPE_FILLS if told else _FILLS) * size <= filled < _FULL * size
+    close = told or not _PICKETS.isdisjoint(chart.words)
+    return lambda size: (_TAPE_FILLS if close else _FILLS) * size <= filled < _FULL * size
 
 
 def _panels(question: Question) -> Callable[[Fraction], bool] | None:

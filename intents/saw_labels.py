@@ -41,6 +41,7 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
     if reach_put_right(chart, question) or one_way_and_other(chart, question, topics):
         return
     sides_of_the_saw(chart, question)
+    _either_side(chart, question)
     told = _told(chart)
     parameters = {p.name: p for p in topics[SAW]}
     heard = {name: heard_as(chart, parameters[name], reading, True) for name, reading in told.items()}
@@ -49,6 +50,18 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
         return
     kept = {name: h for name, h in question.givens.items() if name in ("asked", "tilt")}
     question.givens, question.swaps, question.missing, question.unplaced = kept | given, [], [], []
+
+
+def _either_side(chart: Chart, question: Question) -> None:
+    """One number of both sides: it stops at 50 left and right."""
+    words = chart.words
+    at = next((at for at in range(len(words) - 2) if words[at] == "left" and words[at + 1] in ("and", "&", "or")), -1)
+    if at < 0 or words[at + 2] != "right" or (words[at + 3 : at + 4] and words[at + 3][:1].isdecimal()):
+        return
+    one = question.givens.get("left")
+    if one is not None and question.givens.keys().isdisjoint(("right", "limit")):
+        question.givens = {name: heard for name, heard in question.givens.items() if name != "left"} | {"limit": one}
+        question.missing = [name for name in question.missing if name != "right"]
 
 
 def one_way_and_other(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> bool:

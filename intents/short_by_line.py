@@ -20,7 +20,7 @@ _RAFTERS = frozenset("rafter rafters raft rftr rftrs rft raftr run".split())
 _INSIDE = frozenset("s is os i/s inside outside insd otsd o/s".split())
 _RISES = frozenset("run rise rises up climbs pitch ptch pch goes".split())
 _RUNS = frozenset(("run", "runs"))
-_TWELVES, MOST_INCHES = "12", 11
+_TWELVES, MOST_INCHES, LEAST_CUT = "12", 11, 200
 _LISTED = frozenset("kerf krf blade sticks stx stix stk stks stock lengths lths lgths footers ftrs".split())
 _FROM = frozenset("from frm out outta ex : pls please for - @".split())
 _LEFT = frozenset("left leaves leftover remains remaining remainder".split())  # then a dash takes off
@@ -112,7 +112,8 @@ def dash(words: Words, at: int, said: set[str]) -> bool:
     if words[at - 1] in _ENDS or "°" in said:
         return False  # 60 at the hottest, -20 at the coldest
     listed = not _LISTED.isdisjoint(said) or ("c" in said and "l" in said)
-    of_each = then in _EACH and words[at + 3] != "/"
+    size = words[at + 3]
+    of_each = (then in _EACH and size != "/") or (then == "/" and size.isdecimal() and int(size) >= LEAST_CUT)  # - 6/1350mm
     return listed and after.isdecimal() and of_each and _LEFT.isdisjoint(said) and "cost" not in said
 
 

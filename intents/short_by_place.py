@@ -6,14 +6,17 @@ it, and the place of its own; it gives the words that stand there, and how many 
 
 from __future__ import annotations
 
+from functools import reduce
+
 from intents import short_by_line as by_line
-from intents.short_by_line import Rule, Words
+from intents import short_signs as by_sign
+from intents.short_by_line import LEAST_CUT, Rule, Words
 from intents.tokens import Token
 
 _SWINGS = frozenset("saw saws stops stop swings swing mitre miter goes".split())
 _PLACES = frozenset(
     "plate ridge rdg peak corner floor flr ceiling clg centre center end wall post eave ground sill edge side face top bottom"
-    " outside inside rail stud beam joist door window btm hd head legs".split()
+    " outside inside rail stud beam joist door window btm bot hd head legs".split()
 )
 _TAPED = frozenset("tape taped tapes measure measures measured meas measd corner corners".split())
 _SIZES = frozenset("' \" ft in mm cm m".split())
@@ -35,7 +38,7 @@ _FOOTED = frozenset("gable gbl wall wl run span wide long roof plate deck board 
 _DIAGONAL = frozenset("diag diags diagonal diagonals corners".split())
 _FEET, _METRIC = frozenset("' ft foot feet".split()), frozenset("mm m cm metres millimetres".split())
 _TWELVE, MOST_RISE = "12", 24
-MOST_OFF, LEAST_CUT, RATIOS = 99, 200, (300,)  # 8/1250: so many at so long; 1/300 is of an attic
+MOST_OFF, RATIOS = 99, (300,)  # 8/1250: so many at so long; 1/300 is of an attic
 LEAST_APART = 100  # mm: 600 cts are no cents, and 600 crs no courses
 LEAST_CODE, MOST_CODE = 1600, 9099  # 3040: 3-0 wide and 4-0 high
 
@@ -103,6 +106,7 @@ def _way(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     """Which way a size goes: 9' H, 10w x 8d."""
     word, after = words[at], words[at + 1]
     inside = after == "in" and words[at + 2][:1].isdecimal()  # 5-1/2 w in 72
+    inside = inside or (after[:1].isdecimal() and "w" in said and not {"d", "h"}.isdisjoint(said))  # 5/8w 3/4d 20ft
     if not _sized(words, at) or not (after in _STOPS or after in ("l", "w", "h", "d") or inside):
         return None
     if word == "d" and not {"w", "wide", "wd"} & said:
@@ -246,7 +250,9 @@ def _so_many(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
         return "×", 1
     if not before.isdecimal() or not after.isdecimal() or not 1 < int(before) <= MOST_OFF:
         return None
-    return ("at", 1) if int(after) >= LEAST_CUT and int(after) not in RATIOS and words[at - 2] not in _SIZES else None
+    again = words[at - 4] == "/" and words[at - 5].isdecimal()  # 4/1200mm 6/950mm
+    alone = words[at - 2] not in _SIZES or again
+    return ("at", 1) if int(after) >= LEAST_CUT and int(after) not in RATIOS and alone else None
 
 
 def _numbered(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
@@ -283,9 +289,9 @@ _OWN: dict[str, Rule] = {
     "#": _number_sign, "=": _equal, "↑": _up, "↓": _up, "-": _dash, "×": _crossed, "|": _tallied, "/": _so_many,
     "no": _numbered,
 }  # fmt: skip
+_TABLES = (by_sign.RULES, by_sign.THEN, _OWN, by_line.RULES)
 _RULES = {
-    word: _either(_OWN[word], by_line.RULES[word]) if word in _OWN and word in by_line.RULES else rule
-    for word, rule in (_OWN | by_line.RULES).items()
+    word: reduce(_either, [table[word] for table in _TABLES if word in table]) for table in _TABLES for word in table
 }
 # An article is a cue where a circuit is spoken of alone.
-_CUES = frozenset(_OWN.keys() - {"a"} | by_line.CUES | _OPENINGS | _WASTES)
+_CUES = frozenset(_OWN.keys() - {"a"} | by_line.CUES | by_sign.RULES.keys() | _OPENINGS | _WASTES)

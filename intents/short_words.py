@@ -17,7 +17,8 @@ WORDS = {
         "clear": "clr", "equal": "eq", "house": "hse", "existing": "exist", "screws": "scws", "should": "shd", "net": "nett",
         "balusters": "bals balstrs blstrs", "girth": "girht strtchout", "sticks": "stix", "fascia": "fsca",
         "angle": "ang angl ∠", "diameter": "ø diam diamtr", "circumference": "circumf circ circum circumfrence",
-        "perimeter": "perim perimtr", "downpipe": "dwnpipe dwnpp", "bottom": "botm bttm", "batten": "btn battn",
+        "perimeter": "perim perimtr", "downpipe": "dwnpipe dwnpp", "bottom": "botm bttm bot", "vertical": "vert",
+        "batten": "btn battn",
         "battens": "btns battns", "weatherboard": "wbd wboard", "weatherboards": "wbds wboards", "lengths": "lths lgts lnths",
         "floor": "flr floot", "rafter": "raft rftr", "height": "hieght heigth", "spring": "spr sprng", "step": "stp",
         "cover": "cvr covr", "covers": "cvrs", "courses": "cse cses crss", "grain": "grn", "western red cedar": "wrc",
@@ -32,7 +33,7 @@ WORDS = {
         "foundation": "fdn fndn", "divided": "div", "skirting": "skrtg skirtg", "aluminum": "alum", "rebate": "rbt",
         "brace": "brc", "pieces": "pces", "piece": "pce", "frost": "frst", "gazebo": "gzbo",
         "humidity": "humid", "moisture": "moist", "membrane": "membr", "strip": "strp", "decimal": "dec decml",
-        "plasterboard": "pb pbd plstrbd plasterbd",
+        "change": "chg", "door": "ohd", "plasterboard": "pb pbd plstrbd plasterbd",
     }.items()
     for short in shorts.split()
 }  # fmt: skip

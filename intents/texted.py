@@ -74,6 +74,7 @@ _HALVES = frozenset("half quarter third".split())
 _AMOUNTS = SMALL.keys() | TENS.keys() | frozenset("dollars dollar bucks buck cents pounds pound quid lb lbs kg kilos".split())
 _SIZE_ENDS = frozenset("' \" ft in foot feet inch inches mm cm m metre metres meter meters".split())
 _STOPS = frozenset(("", ".", "?", "!", ",", ";"))
+_SQUARED_SIZES = frozenset("m mm cm ft in yd foot feet metre metres meter meters inch inches".split())
 _SQUARED, _PRICED = frozenset("foot metre metres meter meters".split()), frozenset(("@", "at"))
 _TURNED, _LEAST_TURN = frozenset(("corner", "corners")), 20  # degrees
 _METRIC = frozenset("mm cm m meters metre metres millimetres millimeters square".split())
@@ -175,7 +176,9 @@ def _of_a_corner(before: list[str]) -> bool:
 
 def _by_the_square(after: list[str]) -> bool:
     """Whether something costs or weighs so much a square: 27 sq | laminate @ 132.50/sq."""
-    return any(word in ("/", "a", "per") and of in ("sq", "square") for word, of in pairwise(after))
+    row = [*after, "", ""]
+    metric = any(word == "sq" and then in _SQUARED_SIZES for word, then in pairwise(row)) or after[0] in _SQUARED_SIZES
+    return not metric and any(word in ("/", "a", "per") and of in ("sq", "square") for word, of in pairwise(row))
 
 
 def _nail(words: list[str], at: int, apart: int) -> list[str]:

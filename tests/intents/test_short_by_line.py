@@ -10,7 +10,7 @@ from assistant.conversation import Conversation
 
 
 @pytest.mark.parametrize(
-    ("said", "topic", "value"),
+    ("said", "topic", "value"),  # no value: how it is worked is checked where its topic is
     [
         ("cor 87.5 - ea pc at?", "miter for a corner", 46.25),
         ("90 cor done in 4 pcs incl both legs, ea jt?", "corner in several pieces", 15),
@@ -34,6 +34,20 @@ from assistant.conversation import Conversation
         ("60 m2 > sf", "conversion", 645.835),
         ("22-1/2 blks per 8' stick, 1/8 kerf", "pieces from a stick", 4),
         ("19 3/8 dec?", "conversion", 19.375),
+        ("7 blstrs 1-1/2, 38.5 clr, gaps at ends too", "equal spacing", 3.5),
+        ("13 crs x 40' ea, 6 exp, 16ft bds, no wst - bds 2 buy", "cladding boards", 33),
+        ("30 m2 2 sf", "conversion", 322.917),
+        ("ladder 2 4.8m eaves, foot out hw far", "ladder footing", 1200),
+        ("half o 1866mm", "tape arithmetic", 933),
+        ("frm 3 x 4 m, diag 2 sq it (mm)", "square check", 5000),
+        ("6 x 14-1/2 =", "tape arithmetic", 87),
+        ("22 5/8 x 3, tot lg", "tape arithmetic", 67.875),
+        ("4.2m lgths - 6/1350mm + 5/900mm, how many", "cut list", 4),
+        ("48 bds - $13.50 per - tot", "cost", 648),
+        ("ctr of 61-1/2 = ?", "tape arithmetic", 30.75),
+        ("saw stops 50 L + R, need 57.5, will it?", "can my saw cut it", 0),
+        ("D fir flat grain 9-1/4 w, MC 18 to 11, width chg", "wood movement", None),
+        ("9 battens 4.8 m ea, screw @ 400 incl both ends, screws =", "fasteners", 117),
         ("9'6 in mtrs", "conversion", 2.8956),
         ("10'ers: 8 at 22-1/2, 3 at 47. how many", "cut list", 3),
         ("pb 2400x1200, 28.8 sqm, no waste, how many", "sheets", 10),
@@ -42,4 +56,4 @@ from assistant.conversation import Conversation
 def test_a_short_word_is_told_by_its_line(said: str, topic: str, value: float) -> None:
     found = Conversation().answer(said)
     assert (found["outcome"], found["topic"]) == ("answered", topic)
-    assert found["answer"]["value"] == pytest.approx(value, rel=1e-3)
+    assert value is None or found["answer"]["value"] == pytest.approx(value, rel=1e-3)
