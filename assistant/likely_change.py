@@ -36,6 +36,7 @@ STAYS, SURE = 0.65, 0.9  # how likely a line must stay with its question, and a 
 REPLIES = 0.4  # how likely it must stay with one that waits for such a number
 LIKELY = 0.7  # and to be asked about
 STRANGE = 2  # words that no grammar knows, from which on a line may be of other things: eleven feet of snow in the hills
+HARDLY, RATHER = 0.5, 0.8  # how likely one must stay, with a word that no grammar knows, and with two
 DOUBTED = 0.95  # how likely another given must be for one to be doubted
 MOST_WORDS, MOST_NUMBERS = 24, 3
 ALL = 100  # percent
@@ -54,6 +55,10 @@ _ASKED = expression(
 _SAME = frozenset("that those there then be would come comes read have does will now each need needs if get leave give".split())
 _SUPPOSES = expression(r"\b(?:what if|how about|what about|say)\b", re.IGNORECASE)  # which asks for the same again
 ALIKE = frozenset((("compound cut", "miter for a corner"),))  # questions that tell one thing alike: it is really 92
+_SETS_RIGHT = expression(  # as a change is told, and chat is not
+    r"\?|\b(?:actually|sorry|hang on|hold on|oh|mistake|wrong|really|instead|meant|a lie|suppose|what|measured|rather|changed)\b",
+    re.IGNORECASE,
+)
 _THINGS = expression(r"\s+(?!inches\b|degrees\b|metres\b|meters\b|mils?\b|twelves?\b)[a-z]{2,}s\b", re.IGNORECASE)
 _CLAUSE = expression(r"[.;!?]+\s+|,\s+")
 _REDO = expression(
@@ -73,7 +78,7 @@ def as_is_likely(c: Conversation, record: Record, text: str, before: State) -> N
         if nothing and vain and waited.asked is not None and waited.wanted and not waited.ways and not _more_told(c, waited):
             _reply(c, record, text, waited, known, before)
     elif isinstance(before[1], Asked) and record["outcome"] == "answered":
-        if record["topic"] == before[1].topic.name:
+        if record["topic"] == before[1].topic.name and not _strange(c, record, text, before[1], known):
             _doubt(c, record, text, before[1], known)
         elif (before[1].topic.name, record["topic"]) in ALIKE and not asks_something(text) and not _BACK.search(text):
             _take(c, record, text, before[1], known, before)
@@ -160,8 +165,7 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
         return
     if not sure:
         put_back(c, before)
-        waits = Pending(last, wanted=next(iter(givens)), ways=[c.worked(now, now.givens)])
-        _ask(c, record, text, last, waits, _whether(last, givens))
+        _ask_whether(c, record, text, last, now, {name: heard.value for name, heard in givens.items()})
         return
     become(record, trial)
     now.record = record
@@ -197,15 +201,31 @@ def _ask(c: Conversation, record: Record, text: str, last: Asked, waits: Pending
     become(record, asked)
 
 
-def _whether(last: Asked, givens: dict[str, Heard]) -> str:
-    """The question whether a line changes these givens of the one before it."""
-    changed = [f"the {last.topic.parameter(name).label} {value_line(heard.value)[2]}" for name, heard in givens.items()]
-    return f"Do you mean the {last.topic.name} again, with {listed(changed, 'and')}? Say yes, or ask it in full."
+def _ask_whether(c: Conversation, record: Record, text: str, last: Asked, now: Asked, values: dict[str, object]) -> None:
+    """Ask whether a line changes the question before it to what it is now, which is these values; a yes makes it so."""
+    changed = [f"the {last.topic.parameter(name).label} {value_line(value)[2]}" for name, value in values.items()]
+    question = f"Do you mean the {last.topic.name} again, with {listed(changed, 'and')}? Say yes, or ask it in full."
+    _ask(c, record, text, last, Pending(last, wanted=next(iter(values)), ways=[c.worked(now, now.givens)]), question)
 
 
 def _corrects(c: Conversation, text: str) -> bool:
     said = talk_of(text, c.places)
     return said is not None and said.topic == "correct"
+
+
+def _strange(c: Conversation, record: Record, text: str, last: Asked, known: Model) -> bool:
+    """Whether a line that was taken as a change is rather chat, for the words in it that no grammar knows; it is asked then."""
+    now, strange = c.last, strange_words(text)
+    if not strange or now is None or now is last or now.topic is not last.topic or not now.changed or _SETS_RIGHT.search(text):
+        return False
+    words = words_of(text)
+    if any(word in words for name in now.changed for word in last.topic.parameter(name).label.split()):
+        return False  # my neighbour reckons the run is 13 foot 6
+    stays = known.stay(of_line(text, last, len(numbers_of(text, last)), c.parameters))
+    if stays >= (HARDLY if strange < STRANGE else RATHER) or not now.changed <= now.givens.keys():
+        return False
+    _ask_whether(c, record, text, last, now, {name: now.givens[name].value for name in sorted(now.changed)})
+    return True
 
 
 def _doubt(c: Conversation, record: Record, text: str, last: Asked, known: Model) -> None:
