@@ -36,6 +36,7 @@ _ELSE = frozenset(
 _KERF, _CUT = frozenset(("kerf", "blade")), frozenset(("cut", "cuts", "saw"))
 _KINDS = ("length", "number", "plural")
 _AND_COUNT = 3
+_LONGEST, _ALL_OF_IT = 40, frozenset("total ttl tot all of altogether run rail skirting trim".split())
 _PLAIN_FEET, _MM, _KERF_TO = 24, 100, Fraction(1, 2)
 
 
@@ -60,6 +61,8 @@ def from_a_stick(chart: Chart) -> Question | None:
     givens = {"piece": length_of(chart, piece, stock, False), "stock": length_of(chart, stock, piece, True)}
     if givens["piece"].value.to("in").value > givens["stock"].value.to("in").value:
         return None
+    if givens["stock"].value.to("ft").value > _LONGEST and not _ALL_OF_IT.isdisjoint(words):
+        return None  # 112.5 m of rail in all, 4.8 lengths
     more = {name: heard for name, heard in (("kerf", kerf), ("sticks", sticks)) if heard is not None}
     return Question(TOPIC, givens | more, 2.0, words=["how", "many", "from"])
 

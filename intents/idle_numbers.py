@@ -16,6 +16,7 @@ LAYERED = frozenset(("fastener length", "build-out"))
 STRAP = 1  # of the sticks that are a layer; a 2x6 is the stud behind them
 COUNTS = AMOUNTS - {"strapping"} | {"cut list", "bent flashing"}  # topics in which what is counted multiplies
 _WHERE, _REACH = frozenset("at in on to by".split()), 3
+_STACK = 6  # words from there to one of the first things gone through
 _SPOTS = frozenset("peak ridge apex point middle centre center top bottom eave eaves plate sides ends corners".split())
 _LEADS = frozenset(("at", "@"))  # a number after these is the size of a piece
 
@@ -24,6 +25,8 @@ def may_be_idle(topic: str, chart: Chart, found: Sequence[Mention], mention: Men
     """Whether a number may be let be: no quantity with a unit, no factor, and no part of another number."""
     reading = mention.reading
     if reading.kind != "number" or counts_a_thing(topic, chart, mention) or _runs_on(chart, reading):
+        return False
+    if topic in LAYERED and _in_the_stack(chart.words, reading):
         return False
     if _somewhere(chart.words[reading.end : reading.end + _REACH]):
         return False
@@ -34,6 +37,13 @@ def may_be_idle(topic: str, chart: Chart, found: Sequence[Mention], mention: Men
     first = next(other.reading.value for other in found if other.start == mention.start)
     layer = topic in LAYERED and isinstance(first, Quantity) and first.value == STRAP
     return isinstance(first, Quantity) and first.value in NOMINAL and not layer
+
+
+def _in_the_stack(words: list[str], reading: Reading) -> bool:
+    """Whether a number is of what is gone through, whatever that is called: through 22 deck and 18 ply."""
+    at = max((at for at, word in enumerate(words[: reading.start]) if word == "through"), default=-1)
+    between = words[at + 1 : reading.start]
+    return at >= 0 and len(between) <= _STACK and not {".", "?", ";"} & {*between} and words[reading.end : reading.end + 1] != []
 
 
 def _somewhere(after: list[str]) -> bool:

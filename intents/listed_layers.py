@@ -21,7 +21,7 @@ _ONE = (
     "gap layer cement larch cedar pine spruce fir hardboard mortar render veneer underlay felt stone brick tile polyiso "
     "styrofoam rockwool eps xps lumber timber hardwood particleboard subfloor sarking airspace cavity steel metal vinyl "
     "moulding molding backer nailer bracing cleat packer packing spacer firring boarding decking barnboard featheredge ledger "
-    "lining bargeboard rubber plasterboard chipboard"
+    "lining bargeboard rubber plasterboard chipboard deck"
 ).split()
 _IMPERIAL = frozenset("in inch inches \" ' foot feet ft / half quarter quarters eighth eighths sixteenth sixteenths".split())
 _HELD_IN = frozenset("solid the stud studs wood timber framing frame my".split())  # 35 in solid wood

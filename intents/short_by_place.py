@@ -16,7 +16,7 @@ from intents.tokens import Token
 _SWINGS = frozenset("saw saws stops stop swings swing mitre miter goes".split())
 _PLACES = frozenset(
     "plate ridge rdg peak corner floor flr ceiling clg centre center end wall post eave ground sill edge side face top bottom"
-    " outside inside rail stud beam joist door window btm bot hd head legs".split()
+    " roof rf wl outside inside rail stud beam joist door window btm bot hd head legs".split()
 )
 _TAPED = frozenset("tape taped tapes measure measures measured meas measd corner corners".split())
 _SIZES = frozenset("' \" ft in mm cm m".split())

@@ -5,15 +5,17 @@ The rules work as those of `short_by_place.py`, which looks them up.
 
 from __future__ import annotations
 
+import re
+
 from intents.short_by_line import LEAST_CUT, Rule, Words
 
 _TO_DO = frozenset("buy order get leave land cut cover fit fill make hang do reach clear hit mark set use allow go".split())
 _SQUARED = frozenset(("it", "up"))
 _SIZES = frozenset("' \" ft foot feet in inches mm cm m m2 sqm sf sqft deg squares sq kg lb lbs".split())
 _UNITS = _SIZES - {"'", '"'} | frozenset("metres meters".split())
+_SCALES, _AREAS = frozenset(("f", "c")), frozenset("sf sqft m2 sqm sq".split())
 _ENDS = frozenset(("", ".", ",", ";", "?", "=", ":"))
 _LADDERS = frozenset(("ladder", "ldr", "laddr"))
-_EAVES = frozenset("eave eaves gutter fascia plate ridge wall bearing up".split())
 _PARTS = frozenset("half third quarter thirds quarters halves 2/3".split())
 _LEFT, _RIGHT = frozenset(("l", "left", "lft")), frozenset(("r", "right", "rt"))
 _SWINGS = frozenset("saw saws stops stop swings swing mitre miter goes".split())
@@ -22,6 +24,13 @@ _FIXED = frozenset("screw scw scrw scr nail nl fixing fxg fastener staple".split
 _TOTALS = frozenset("total tot ttl tl".split())
 _MONEY = frozenset("$ £ € cents cost price".split())
 _FIR = frozenset(("fir", "firs"))
+_ROOFED = frozenset("rf roof rafter rftr raft com common hip valley rise".split())
+_SPACED = frozenset(
+    "joist joists jst jsts stud studs stds batten battens btn btns post posts psts marks mks hole holes noggins rafters rftrs"
+    " straps strps".split()
+)
+_LINES, _POINTS = frozenset("gas water fuel drain chalk sewer".split()), frozenset("anchor anchr long lng short shrt".split())
+_CENTRES = (300, 350, 400, 450, 500, 600, 750, 800, 900, 1000, 1200)  # mm
 MOST_TIMES, MOST_CUT = 30, 60  # times a length; degrees
 
 
@@ -30,12 +39,32 @@ def _to(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     before, after, then = words[at - 1], words[at + 1], words[at + 2]
     if before not in ("@", "at", "×", "by", "/", "-", "+") and not before[-1:].isdecimal() and after in _TO_DO | {"sq"}:
         return ("to square" if after == "sq" else "to", 1 + (after == "sq")) if after != "sq" or then in _SQUARED else None
-    if before in _SIZES and after in _UNITS and then in _ENDS:
+    if (before in _SIZES and after in _UNITS and then in _ENDS) or (before in _SCALES and after in _SCALES):
         return "to", 1
-    if before in _LADDERS and after[:1].isdecimal() and not _EAVES.isdisjoint(said):
+    if before in _LADDERS and after[:1].isdecimal():
         return "to", 1
+    if (before, after) == ("-", "-") and words[at - 2].isalpha() and then.isalpha():
+        return "to", 1  # roof-2-wall
     cut = after in ("@", "at") and then.isdecimal() and int(then) <= MOST_CUT and before in ("cut", "cuts")
     return ("both", 1) if cut and "corner" in said else None
+
+
+def _for(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """Felt 4 1650sf."""
+    return ("for", 1) if words[at - 1].isalpha() and words[at + 1].isdecimal() and words[at + 2] in _AREAS else None
+
+
+def _run(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """13'6 rn; else it may be now."""
+    sloped = "/" in said or "pitch" in said or not _ROOFED.isdisjoint(said)
+    return ("run", 1) if sloped and (words[at - 1][-1:].isdecimal() or words[at - 1] in _SIZES) else None
+
+
+def _apart(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """Jsts 450 crs, psts 2.4 crs: nobody counts so many courses, nor parts of one."""
+    number = words[at - 1]
+    centres = number.isdecimal() and int(number) in _CENTRES and not _SPACED.isdisjoint(said)
+    return ("oc", 1) if centres or re.fullmatch(r"\d+\.\d+", number) else None
 
 
 def _of(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
@@ -111,6 +140,13 @@ def _every(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     return ("every", 1) if apart else None
 
 
+def _line(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
+    """A gas ln; an anchr pt."""
+    if words[at] == "pt":
+        return ("point", 1) if words[at - 1] in _POINTS else None
+    return ("line", 1) if words[at - 1] in _LINES else None
+
+
 def _roofing(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     return ("squares", 2) if words[at + 1] == "squares" else None
 
@@ -118,7 +154,8 @@ def _roofing(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
 RULES: dict[str, Rule] = {
     "2": _to, "o": _overhead, "+": _and, "lft": _side, "rt": _side, "ex": _ex, "r": _right, "no": _no, "d": _douglas,
     "×": _times, "@": _every,
-    "roofing": _roofing, "ctr": _centre, "cntr": _centre, "mid": _centre, "per": _per,
+    "roofing": _roofing, "4": _for, "rn": _run, "ln": _line, "pt": _line,
+    "crs": _apart, "ctrs": _apart, "ctr": _centre, "cntr": _centre, "mid": _centre, "per": _per,
 }  # fmt: skip
 # Looked at after those, where they tell nothing.
 THEN: dict[str, Rule] = {"o": _of}

@@ -59,6 +59,7 @@ def level_told(chart: Chart, question: Question) -> None:
             continue
         start, end = places_of(chart, heard)
         level = _on_the_level(chart.words[end : end + 5])
+        level = level or (name != "rise" and chart.words[end : end + 1] == ["across"] and _told_up(chart, question.givens))
         if level and name == "slope" and "run" not in question.givens:
             _move(question, "slope", "run")
             return
@@ -75,6 +76,14 @@ def level_told(chart: Chart, question: Question) -> None:
             question.swaps = []
         if leans and name != "slope" and "slope" not in question.givens:
             _move(question, name, "slope")
+
+
+def _told_up(chart: Chart, givens: Mapping[str, Heard]) -> bool:
+    """Whether the rise is told as so much up or high, so that what goes across is the other leg: 6 ft across and 4 ft up."""
+    rise = givens.get("rise")
+    if rise is None or rise.end <= rise.start:
+        return False
+    return chart.words[places_of(chart, rise)[1] :][:1] in (["up"], ["high"], ["tall"])
 
 
 def both_legs(chart: Chart, question: Question) -> None:

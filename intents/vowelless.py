@@ -28,7 +28,8 @@ WORDS = (
     "drain drainage water moisture ground building column ledge cheek reveal eaves slopes legs bays spans section coverage "
     "bundle bundles block blocks bag bags stick sticks clip clips shim shims slider header headers riser risers tread treads "
     "blank embedment grade finish scale spread faces parts part place spaces space screen breaker heater winter summer "
-    "tomorrow caulk sausages truck nothing crown crowns sides"
+    "tomorrow caulk sausages truck nothing crown crowns sides jacks span skirting fence splashback pillar lanyard "
+    "furnace anchor"
 ).split()
 _UNSAID = frozenset(  # with, worth; waste, west; metres, miters; steep, step: told by others, or by none
     "wth wst lvl lng and sts gts stnd chk shft pnt brk chs cms frz cnt cnts stck stcks mtrs lft lgs mts".split()
