@@ -56,7 +56,8 @@ _SAME = frozenset("that those there then be would come comes read have does will
 _SUPPOSES = expression(r"\b(?:what if|how about|what about|say)\b", re.IGNORECASE)  # which asks for the same again
 ALIKE = frozenset((("compound cut", "miter for a corner"),))  # questions that tell one thing alike: it is really 92
 _SETS_RIGHT = expression(  # as a change is told, and chat is not
-    r"\?|\b(?:actually|sorry|hang on|hold on|oh|mistake|wrong|really|instead|meant|a lie|suppose|what|measured|rather|changed)\b",
+    r"\?|\b(?:actually|sorry|hang on|hold on|oh|mistake|wrong|really|instead|meant|a lie|suppose|what|measured|rather|changed"
+    r"|not \d+|says|reckons|wants|put|dropped|take off)\b",
     re.IGNORECASE,
 )
 _THINGS = expression(r"\s+(?!inches\b|degrees\b|metres\b|meters\b|mils?\b|twelves?\b)[a-z]{2,}s\b", re.IGNORECASE)
@@ -224,7 +225,10 @@ def _strange(c: Conversation, record: Record, text: str, last: Asked, known: Mod
     stays = known.stay(of_line(text, last, len(numbers_of(text, last)), c.parameters))
     if stays >= (HARDLY if strange < STRANGE else RATHER) or not now.changed <= now.givens.keys():
         return False
-    _ask_whether(c, record, text, last, now, {name: now.givens[name].value for name in sorted(now.changed)})
+    told = {name: now.givens[name].value for name in sorted(now.changed) if now.givens[name].source == "asked"}
+    if not told:
+        return False
+    _ask_whether(c, record, text, last, now, told)
     return True
 
 

@@ -13,6 +13,7 @@ _TO_DO = frozenset("buy order get leave land cut cover fit fill make hang do rea
 _SQUARED = frozenset(("it", "up"))
 _SIZES = frozenset("' \" ft foot feet in inches mm cm m m2 sqm sf sqft deg squares sq kg lb lbs".split())
 _UNITS = _SIZES - {"'", '"'} | frozenset("metres meters".split())
+_FEET, _METRIC = frozenset(("'", "ft", "foot", "feet")), frozenset("mm cm m metres meters".split())
 _SCALES, _AREAS = frozenset(("f", "c")), frozenset("sf sqft m2 sqm sq".split())
 _ENDS = frozenset(("", ".", ",", ";", "?", "=", ":"))
 _LADDERS = frozenset(("ladder", "ldr", "laddr"))
@@ -39,7 +40,9 @@ def _to(words: Words, at: int, said: set[str]) -> tuple[str, int] | None:
     before, after, then = words[at - 1], words[at + 1], words[at + 2]
     if before not in ("@", "at", "×", "by", "/", "-", "+") and not before[-1:].isdecimal() and after in _TO_DO | {"sq"}:
         return ("to square" if after == "sq" else "to", 1 + (after == "sq")) if after != "sq" or then in _SQUARED else None
-    if (before in _SIZES and after in _UNITS and then in _ENDS) or (before in _SCALES and after in _SCALES):
+    in_unit = before in _SIZES - _FEET and after in _UNITS and then in _ENDS
+    in_unit = in_unit or (before in _FEET and after in _METRIC and then in _ENDS)  # 3 feet 2 inches are one length
+    if in_unit or (before in _SCALES and after in _SCALES):
         return "to", 1
     if before in _LADDERS and after[:1].isdecimal():
         return "to", 1
