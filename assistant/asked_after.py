@@ -8,17 +8,21 @@ from typing import TYPE_CHECKING, Any
 from assistant.also_asked import beside, mark_asked
 from assistant.change_words import is_no_change
 from assistant.names import by_its_name
+from assistant.pending import Asked
 from assistant.record import put_noted
+from assistant.several import told_of
 from assistant.speech import spoken
 from intents.expressions import expression
 from intents.matcher import speller
 from intents.question import Question
 from intents.talk import numbers_in
+from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.record import Record
 
+A_QUESTION = 4  # words of a line that asks more than the name of one
 A_NAME = 2  # words that only name a value on the page: height?
 _WORD = expression(r"[A-Za-z]{4,}")
 LONGEST = 13  # words of such a line
@@ -46,6 +50,7 @@ _NAMED = expression(
     r"\W+)*(?P<name>(?!in )[a-z][a-z ,'’-]*?)(?:\W+(?:then|again|of (?:it|that)|now|on (?:it|that)|there|there then|please))*\W*",
     re.IGNORECASE,
 )
+_TOPICS = {"rise": "rise over a run"}  # whose answer has another name
 _SIZES = {"long": "length", "high": "height", "tall": "height", "wide": "width", "steep": "angle"}
 _HOW = expression(rf"\W*(?:(?:and|so|ok|then)\W+)*how (?P<size>{'|'.join(_SIZES)})(?: (?:is|was) (?:it|that))?\W*", re.IGNORECASE)
 _HOW_MANY = expression(
@@ -103,11 +108,21 @@ def _asked_lines(c: Conversation, last: Record, text: str) -> list[str]:
 def _of_its_own(c: Conversation, record: Record, last: Record, lines: list[str]) -> bool:
     """Whether the one value asked for is what another topic answers, from the same givens; then that is worked: the rake."""
     shown = [line for line in last["also"] if lines == [f"{line['name']}: {line['text']}"]]
-    topic = c.topics.get(shown[0]["name"]) if len(shown) == 1 and c.last and c.last.times == 1 else None
+    name = str(shown[0]["name"]) if len(shown) == 1 else ""
+    name = _TOPICS.get(name, name) if len(record["heard"].split()) > A_QUESTION else name
+    topic = c.topics.get(name) if name and c.last and c.last.times == 1 else None
     if topic is None or topic is c.last.topic:  # type: ignore[union-attr]
         return False
     question = Question(topic.name)
     ways = c.ways(question, c.last)
+    if ways[0].worked.working is None and c.last is not None:  # with the very givens of the last: the run of that rise
+        mine = {parameter.name: parameter.kind for parameter in topic.parameters}
+        same = {
+            name: Given(name, given.value, "earlier", given.sure)
+            for name, given in told_of(c.last).items()
+            if name in mine and isinstance(given.value, mine[name])
+        }
+        ways = [c.worked(Asked(topic, {}, metric=c.last.metric), same)] if len(same) == len(told_of(c.last)) else ways
     result = ways[0].worked.working.result if len(ways) == 1 and ways[0].worked.working else None
     if result is None or result.text != shown[0]["text"]:
         return False

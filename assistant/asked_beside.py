@@ -92,7 +92,11 @@ ASKED: dict[str, Asks] = {
     "step at the rake": ((rf"\bboth (?:ends|sides)|\boverall\b|{_IN_ALL}", ("step, both ends of a gable",)),),
     "balanced panels": ((rf"\bhow many\b|\b(?:{_MANY})\b|\bto buy\b|\bfull\b|\bwhole\b", ("full panels", "panels to buy")),),
     "equal spacing": (
-        (r"\bcent(?:re|er)s? to cent|\bon cent(?:re|er)|\bo\.?c\b|\bwhat cent(?:re|er)s?\b", ("centre to centre",)),
+        (
+            r"\bcent(?:re|er)s? to cent|\bmiddle to middle\b"
+            r"|\bon cent(?:re|er)|\bo\.?c\b|\bwhat cent(?:re|er)s?\b",
+            ("centre to centre",),
+        ),
         (rf"\b(?:{_MANY})(?:gaps|spaces)\b", ("gaps",)),
         (rf"\bhow many (?!gaps|spaces)|{_HOW_MANY}", ("pieces",)),
     ),

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -82,9 +83,19 @@ _VENTS = expression(  # how many 50 square inch roof vents is that
     re.IGNORECASE,
 )
 _STRAPS_LONG = expression(
-    rf"{_LEAD}(?:the )?wall(?:s|['’]s| is|s are)? (?P<n>[^,;?]+?)(?P<unit> (?:foot|feet|ft|m|met(?:re|er)s?))? (?:high|tall)[, ]+"
+    rf"{_LEAD}(?:(?:the )?wall|(?:each|every)(?: (?:one|batten|strap|strip))?|they|(?:the )?(?:battens|straps|strips))"
+    r"(?:s|['’]s| is|s are| are| stands?| goes| go| runs?)? (?P<n>[^,;?]+?)(?P<unit> (?:foot|feet|ft|m|met(?:re|er)s?))?"
+    r" (?:high|tall|long)[, ]+"
     r"(?:and |so |then )*(?:how (?:many|much)(?: (?:lineal|linear))? (?:feet|foot|met(?:re|er)s|length|strapping)\b"
-    r"|what(?:['’]?s| is) the total (?:length|feet|footage))[^\d]*",
+    r"|what(?:['’]?s| is)? (?:the )?total (?:length|feet|footage|met(?:re|er)s)"
+    r"|what length\b(?=.*\b(?:total|all|altogether)\b))[^\d]*",
+    re.IGNORECASE,
+)
+_STRAP_STICKS = expression(  # how many 4.8 metre lengths to get all those
+    rf"{_LEAD}how many (?:of (?:the|those) )?(?P<n>[^,;?]+?)(?P<unit> ?(?:foot|feet|ft|m|met(?:re|er)s?))?(?:er)?s?"
+    r"(?: (?:lengths?|sticks?|boards?|ones))?"
+    r"(?: (?:do (?:i|we) need|will (?:i|we) need|is that|to (?:get|make|cut|do)|does that take|for|would (?:that|it) be|out of))*"
+    r"(?: (?:all )?(?:of )?(?:those|that|them|it|the lot|that lot|all))*(?: (?:battens|straps|strips|lot))?\W*",
     re.IGNORECASE,
 )
 _IN_TWELVE = expression(  # what's that as so many in twelve
@@ -115,6 +126,7 @@ _MATCHING = expression(
 _BESIDE, _APART = 1.25, 1.5  # times as large: a size that is of one side, and of the other not
 LONGEST = 160  # characters of such a line
 _OTHER = expression(r"\b(?:other|another|next|different|second)\b", re.IGNORECASE)
+_WHOLE_MM = 100  # a bare height from here on is in millimetres
 _FRAMES = ("out of square", "square check")
 
 
@@ -216,12 +228,23 @@ def straps_in_all(c: Conversation, record: Record, text: str) -> bool:
         return False
     long, value = last.givens["length"].value, places[0].value
     metric = re.match(r" m", found["unit"] or "", re.IGNORECASE) or (not found["unit"] and long.unit in ("m", "mm", "cm"))
-    high = (
-        value
-        if isinstance(value, Length)
-        else Length(value.value, "m" if metric else "ft", f"{found['n']} {'m' if metric else 'ft'}")
-    )
+    unit = "ft" if not metric else "mm" if value.value >= _WHOLE_MM else "m"
+    high = value if isinstance(value, Length) else Length(value.value, unit, f"{found['n']} {unit}")
     return _read_with(c, record, {"height": Given("height", high, "asked")}, "total length")
+
+
+def straps_in_sticks(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks how many lengths of stock the straps just worked are cut from; then that is read off them."""
+    last = c.last if c.last is not None and c.last.topic.name == "strapping" and _short(c, text) else None
+    found = _STRAP_STICKS.fullmatch(text) if last is not None and last.record.get("answer") and "height" in last.givens else None
+    if last is None or found is None:
+        return False
+    said = f"{found['n']}{found['unit'] or ''}".strip()
+    places = places_of(said)
+    if len(places) != 1 or (places[0].start, places[0].end) != (0, len(said)) or not isinstance(places[0].value, Length):
+        return False
+    stock = replace(places[0].value, text=said)
+    return _read_with(c, record, {"stock": Given("stock", stock, "asked")}, "sticks")
 
 
 def pitch_of_degrees(c: Conversation, record: Record, text: str) -> bool:
@@ -312,6 +335,7 @@ ASKED_NEXT = (
     should_measure,
     vents_of_a_size,
     straps_in_all,
+    straps_in_sticks,
     pitch_of_degrees,
     roof_at_that_pitch,
 )  # in this order

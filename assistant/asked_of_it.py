@@ -23,7 +23,7 @@ from intents.expressions import expression
 from intents.matcher import read_as
 from intents.question import Question
 from intents.talk import numbers_in
-from solvers.quantities import Angle, Count, Length, Number, Pitch
+from solvers.quantities import Angle, Area, Count, Length, Number, Pitch
 from solvers.slots import Given
 
 if TYPE_CHECKING:
@@ -51,7 +51,7 @@ _TO_A_BOX = expression(
     r" (?:[a-z]+ )?(?:to|in|per|a|each) (?:an? |the |each )?(?:box|case|pack|packet|carton|bag|tub|pail)\b", re.IGNORECASE
 )
 _COME_UP = expression(  # how high do the bottom six of those come up
-    rf"{_LEAD}how (?:high|tall|far up) (?:do|does|will|would|are|is) (?:the )?(?:(?:first|bottom|lowest) )?"
+    rf"{_LEAD}how (?:high|tall|far up|high up) (?:do|does|will|would|are|is) (?:the )?(?:(?:first|bottom|lowest) )?"
     r"(?P<n>\d{1,2}|[a-z]+)(?: (?:courses|rows))?(?: of (?:those|them|these|'?em|the courses))?"
     r"(?: (?:come|go|get|reach|be|stand|take me|bring me|make))?(?: (?:up|to|up to|high|then|now))*\W*"
     rf"|{_LEAD}how (?:high|far up)(?: up)?(?:['’]?s| is| will| would"
@@ -67,12 +67,27 @@ _NO_NUMBER = expression(  # a 4 inch one
     r"(?<=inch )one(?=\W*(?:,|$| (?:leave|bite|get|go|hold|be|give|have|sit)))", re.IGNORECASE
 )
 _OTHER = expression(r"\b(?:other|another|next|different|new|second)\b", re.IGNORECASE)
-_TOLD = ("box", "fastener", "count", "spring")  # what these lines tell themselves
+_TOLD = ("waste", "box", "fastener", "count", "spring")  # what these lines tell themselves
 _SQUARE = expression(r"\b(?:square|right[- ]angled?|normal)\b|\ban? (?:inside |outside )?corner\b", re.IGNORECASE)  # another
 _CROWN = expression(r"\bcrown\b", re.IGNORECASE)
 _OF_ONE_CORNER = ("miter for a corner", "corner in several pieces", "polygon")
 _SUPPOSES = expression(  # the peak joint alone is another question
     r"\b(?:instead|rather|(?:say|suppose|if|what if) (?:it|that) (?:was|were|is)|make (?:it|that)|call it)\b", re.IGNORECASE
+)
+_COURSED = ("course layout", "height of courses", "step at the rake", "gable courses")
+_END_CUT = "end cut along the rake"
+_RAKED = ("step at the rake", "gable courses")
+_ENDS_CUT = expression(  # what angle do I cut those ends at
+    _LEAD + r"(?:what|which)(?:['’]?s| is)?(?: the)? (?:angle|bevel|cut)\b(?!.*\b(?:saw|mit(?:er|re)|corner|hip|valley)\b)"
+    r"[^\d?]*\b(?:cut|cuts|ends?|board'?s?)\b[^\d?]*\W*",
+    re.IGNORECASE,
+)
+_IN_SQUARES = expression(  # in squares, with 15 percent waste
+    _LEAD + r"(?:(?:put|call|make|give me|what['’]?s|what is|say) )*(?:(?:that|it|them|both|the lot|all of it) )?"
+    r"(?:in|as|into|to) squares,?"
+    r" (?:with|at|plus|allow|allowing|adding|add|and)(?: an?)? (?P<waste>[^,;?]+?)(?: ?%| per ?cent)"
+    r"(?: (?:of |for )?(?:waste|wastage|cuts|cutting|extra|on top))?(?: (?:then|please))*\W*",
+    re.IGNORECASE,
 )
 _ROOF_ANGLE, _BY_LEGS, _TRIANGLE = "roof angle", "pitch from rise and run", "right triangle"
 
@@ -131,7 +146,9 @@ def height_of_some(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks how high so many of the courses just laid out come; then that is worked, at their own exposure."""
     last = c.last if c.pending is None else None
     found = _COME_UP.fullmatch(text) if last is not None and last.record.get("answer") else None
-    if last is None or found is None or last.topic.name not in ("course layout", "height of courses"):
+    if last is not None and found is not None and last.topic.name == _END_CUT:  # asked between, of the same boards
+        last = next((asked for asked in reversed(c.earlier) if asked.topic.name in _COURSED), last)
+    if last is None or found is None or last.topic.name not in _COURSED:
         return False
     words = found["n"] or counted_to(found["nth"] or found["nth_one"])
     said = [row.value for row in numbers_in(words)]
@@ -159,6 +176,31 @@ def crown_on_it(c: Conversation, record: Record, text: str) -> bool:
     known = {"spring": Given("spring", spring, "asked")}
     corner = piece(c, topic, "corner", known, text)
     return bool(corner) and _worked(c, record, topic.name, {**known, **corner})
+
+
+def ends_cut(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line asks at what angle the boards of the gable just worked are cut at their ends; then that is worked."""
+    last = c.last if c.pending is None else None
+    if last is None or last.topic.name not in _RAKED or not last.record.get("answer") or not _ENDS_CUT.fullmatch(text):
+        return False
+    pitch = last.givens.get("pitch")
+    if pitch is None or numbers_in(text) or _OTHER.search(text):
+        return False
+    return _worked(c, record, _END_CUT, {"pitch": Given("pitch", pitch.value, "earlier", pitch.sure)})
+
+
+def squares_of_it(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line puts the area just worked in squares, with so much waste; then those are worked."""
+    last = c.last if c.pending is None else None
+    answer = last.record.get("answer") if last is not None else None
+    found = _IN_SQUARES.fullmatch(text) if answer and answer["unit"] in ("ft2", "m2") else None
+    if last is None or not answer or found is None or last.topic.name == "roof area":  # which has squares of its own
+        return False
+    more = read_as(f"{found['waste']} percent waste", "squares", c.parameters, wanted="waste")
+    if more.unplaced or more.givens.keys() != {"waste"}:
+        return False
+    area = Given("area", Area(Fraction(str(answer["value"])), answer["unit"], answer["text"]), "earlier")
+    return _worked(c, record, "squares", {"area": area, "waste": Given("waste", more.givens["waste"].value, "asked")})
 
 
 def joint_instead(c: Conversation, record: Record, text: str) -> bool:
@@ -207,4 +249,7 @@ def _worked(c: Conversation, record: Record, topic: str, known: dict[str, Given]
     return True
 
 
-OF_IT = (angle_of_it, pitch_of_it, boxed, bite_of, height_of_some, crown_on_it, joint_instead)  # tried in this order
+# tried in this order
+OF_IT = (
+    angle_of_it, pitch_of_it, boxed, bite_of, height_of_some, crown_on_it, ends_cut, squares_of_it, joint_instead,
+)  # fmt: skip

@@ -21,7 +21,8 @@ if TYPE_CHECKING:
 LONGEST = 100  # characters of such a line
 _LEAD = r"\W*(?:(?:ok|okay|right|so|now|and|then|no|actually|go|going)[ ,]+)*"
 _BACK = expression(rf"{_LEAD}(?P<line>back to .+)", re.IGNORECASE)
-_JOINS = (expression(r"[ ,;]+(?:but|only|with)[ ,]+|[,;] ?", re.IGNORECASE), expression(r" and ", re.IGNORECASE))
+_FOOTER = expression(r"[ -]foot(?:er)\b", re.IGNORECASE)  # back to the 18 footer
+_JOINS = (expression(r"[ ,;]+(?:but|only|with)[ ,]+|[,;:] ?", re.IGNORECASE), expression(r" and ", re.IGNORECASE))
 
 
 def back_and_change(c: Conversation, record: Record, text: str) -> bool:
@@ -40,11 +41,12 @@ def _both(c: Conversation, record: Record, back: str, rest: str, last: Asked) ->
     trial = record
     for part in (back, rest):
         trial = blank(part, record["via"], c.job, record["file"])
-        c.take(trial, without_opening(part, c.last))
-        if trial["outcome"] != "answered" or trial["topic"] != last.topic.name or c.pending is not None:
+        c.take(trial, without_opening(_FOOTER.sub(" foot", part), c.last))
+        read_off = part is rest and (trial["outcome"], trial["topic"]) == ("noted", "explain")  # how long a ladder do I want
+        if not read_off and (trial["outcome"] != "answered" or trial["topic"] != last.topic.name or c.pending is not None):
             put_back(c, before)
             return False
     become(record, trial)
-    if c.last is not None:
+    if c.last is not None and trial["outcome"] == "answered":
         c.last.record = record
     return True

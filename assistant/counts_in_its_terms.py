@@ -25,10 +25,11 @@ _LEAD = (
     r"|have|got|gotta|allow|call|for)\b\W*)*"
 )
 _FIXING = r"(?:screws?|nails?|clips?|staples?|fixings?|fasteners?|brads?|of (?:them|those|'?em))"
-_PLACE = r"(?:spots?|places?|points?|crossings?|positions?|marks?|holes?|fixings?|locations?|time)"
+_PLACE = r"(?:one|studs?|joists?|rafters?|spots?|places?|points?|crossings?|positions?|marks?|holes?|fixings?|locations?|time)"
 _AT_EACH = expression(  # put two at every spot; two nails every spot, not one
     rf"{_LEAD}(?:(?P<n>two|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?|(?P<up>double|pair)(?:ed)?(?: them| those"
-    rf"| the (?:screws|nails))?(?: up)?)(?: (?:at|in|per|to|on|into))?(?: (?:the|an?))? ?(?:each|every|per|all the|a)? {_PLACE}"
+    rf"| the (?:screws|nails))?(?: up)?)(?: (?:at|in|per|to|on|into))?(?: (?:the|an?))? ?"
+    rf"(?:(?:each|every|per|all the|a)? {_PLACE}|(?<=(?:at|in) )each)"
     r"(?:[, ]+not (?:one|1|just one|the one))?(?:[, ]+(?:instead|now|then|please))*\W*",
     re.IGNORECASE,
 )
@@ -56,9 +57,11 @@ _BOTH = expression(  # make it a 16 and the blocks are 14 1/2 not 22 1/2
 )
 _SO_MANY = expression(  # got six of them 3.6s, how many nogs all up; i got 11 of those sticks
     r"\W*(?:(?:and|so|ok|then|now|but|well|say|if)\W+)*(?:(?:i|we)(?:['’]?(?:ve|d)| have| had| only)? ?)?(?:just )?"
-    r"(?:got|have|has|with|there(?:['’]s|s| are)|take|grab|buy|bought|use|from|out of|off) (?P<n>\d{1,3}|[a-z]+) of"
-    r" (?:those|them|these|the|'?em)(?: (?P<size>[\d.]+(?:['’]?s| foot(?:ers?)?)?|[a-z]+?(?:s|es)|[a-z]+ foot(?:ers?)?))?"
-    r"(?: (?:lengths|sticks|bars|battens|boards|ones))?(?:[, ]+(?:and |so |then )*how many (?P<what>[a-z]+)"
+    r"(?:(?:got|have|has|with|there(?:['’]s|s| are)|take|grab|buy|bought|use|from|out of|off)|(?<=['’]ve)|(?<=['’]ve )"
+    r") ?(?P<n>\d{1,3}|[a-z]+)(?: of (?:those|them|these|the|'?em)|(?= (?!of\b)[a-z\d.' -]+?[, ]+(?:and |so |then )*how many\b))"
+    r"(?: (?P<size>[\d.]+(?:['’]?s| foot(?:ers?)?)?|[a-z]+?(?:s|es)|[a-z]+ foot(?:ers?)?))?"
+    r"(?: (?:lengths|sticks|bars|battens|boards|ones))?(?: (?:on|in) the (?:truck|van|ute|trailer|shed|yard)| here| left)?"
+    r"(?:[, ]+(?:and |so |then )*how many(?: (?!(?:is|are)\b)(?P<what>[a-z]+))?"
     r"(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
     r"(?: (?:in all|altog[a-z]+|all told|in total|total|all up|then))*)?\W*",
     re.IGNORECASE,
@@ -106,7 +109,7 @@ def at_each_place(text: str, last: Asked) -> str:
     if found is None:
         return ""
     count = _count("two" if (found["n"] or "").lower() in ("", "double") else found["n"])
-    return f"{_WORDS[count]} screws at each place" if count in _WORDS else ""
+    return f"{_WORDS[count]} screws at each stud" if count in _WORDS else ""
 
 
 def so_many_rows(text: str, last: Asked) -> str:

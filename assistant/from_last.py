@@ -61,8 +61,6 @@ _THOSE_ROWS = expression(
     re.IGNORECASE,
 )
 _EACH = expression(r"\b(?:each|apiece|(?:per|an?) (?:stick|board|piece|panel|roll|tube|length))\b", re.IGNORECASE)
-
-
 _UNITS = "one|two|three|four|five|six|seven|eight|nine"
 _WORD = (  # a number of dollars in words; "twelve fifty" has cents, and is read elsewhere
     rf"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:{_UNITS}))?|{_UNITS}|ten|eleven|twelve"
@@ -85,7 +83,8 @@ _PRICED_AT = expression(
 )
 _SAYS_COST = expression(r"\b(?:cost|price)", re.IGNORECASE)
 _WHAT_COST = expression(  # at 1.90 a foot | what's it cost
-    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| will|['’]ll)? (?:(?:it|that|they|this) )?(?:all )?(?:cost|come to|run)(?: me| us)?"
+    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| do| will|['’]ll)?"
+    r" (?:(?:it|that|they|this|(?:the|those|these) [a-z]+) )?(?:all )?(?:cost|come to|run)(?: me| us)?"
     r"|how much(?: is (?:it|that))?|what['’]?s (?:that(?: cost)?(?: me| us)?|the (?:total|whole )?(?:cost|damage|bill)))$",
     re.IGNORECASE,
 )

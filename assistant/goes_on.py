@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 LONGEST = 120  # characters of such a line
-_EVENLY = "divide evenly"
+_EVENLY, _ROUND = "divide evenly", "circle"
 # What can be longer or shorter by so much once it is worked; elsewhere the line must say that it goes on from "that".
 _TO_CUT = frozenset(
     ("rake length", "sloped length", "hip or valley length", "gable height", "rise over a run", "divide evenly", "conversion")
@@ -81,6 +81,11 @@ _NO_KERF = expression(  # which nothing takes off what is divided evenly
     re.IGNORECASE,
 )
 _FOR_WHAT = expression(r"\b(?:for|as)\b", re.IGNORECASE)  # add 10 for waste
+_FOR_LAP = expression(r"\bfor (?:the |a |my |its )?(?:lap|overlap|seam|tab)$", re.IGNORECASE)  # by which no given is longer
+_LAP = expression(
+    rf"{_LEAD}(?:allow(?:ing)?\s+)?(?P<n>.+?)(?:\s+(?:more|extra))?\s+for (?:the |a |my |its )?(?:lap|overlap|seam|tab)",
+    re.IGNORECASE,
+)
 _FIRST = expression(r"\s+(?:first|beforehand|before that|to start with)$", re.IGNORECASE)
 _TAKES_AWAY = expression(r"\b(?:less|minus|off|from|out of|shy|under|take|lose|left|remain\w*)\b|\s[-−]\s", re.IGNORECASE)
 _ARTICLES = ("", "a", "an", "the")
@@ -94,7 +99,7 @@ _OTHER_END = expression(
 )
 _WAYS = (
     (_FROM, MINUS), (_TAKE, MINUS), (_OFF_THAT, MINUS), (_SAW, MINUS), (_ADD, PLUS), (_OFF, MINUS), (_OVER, PLUS),
-    (_ANOTHER, PLUS),
+    (_ANOTHER, PLUS), (_LAP, PLUS),
 )  # fmt: skip
 
 
@@ -118,6 +123,9 @@ def goes_on(c: Conversation, record: Record, text: str) -> bool:
     if isinstance(number, Number) and number.value.denominator == 1 and _COUNTED.search(line):
         return False  # less 3 plates: so many, and no 3 inches
     explicit = bool(found.groupdict().get("that") or found.groupdict().get("another"))
+    explicit = explicit or (last.topic.name == _ROUND and _FOR_LAP.search(said) is not None)
+    if found.re == _LAP and last.topic.name not in (*_TO_CUT, _ROUND, SUM):
+        return False
     if last.topic.name != SUM and not (last.topic.name in _TO_CUT or explicit):
         return found.re == _ADD and line == said and not _FOR_WHAT.search(line) and _put_to(c, record, last, number)
     before = _so_far(last)

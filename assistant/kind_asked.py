@@ -84,6 +84,12 @@ KINDS = (
         rf"{_WHAT} (?:\w+ )?area\b|\bhow much (?:\w+ )?area\b|\bhow many (?:squares?|sq\.?)(?: \w+)?\b|\bsquare footage\b",
         _AREAS, first=("net area", "area", "roof area"),
     ),
+    _kind(
+        "squares",
+        r"^\W*(?:(?:and|so|ok|now|then|but|what['’]?s|give me|put|call|make|turn) )*"
+        r"(?:(?:that|it|this|the lot|all that)(?: (?:out|as))?)? ?(?:in|into|as|to) (?:roofing )?squares\b",
+        frozenset(("square",)),
+    ),
     _kind("how many", rf"\bhow many (?!{_MEASURED}\b)[a-z]", frozenset(("count",))),
     _kind("how high", r"\bhow (?:high|tall)\b(?! (?:can|should) )", _LENGTHS),
     _kind(
@@ -97,6 +103,7 @@ KINDS = (
 )
 _OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
 _WHAT_IS = r"\bwhat(?:['’]?s| is| would| does| will)?(?: be)? the {}\b"
+_NAMED_FIRST = r"\W*(?:(?:and|so|then|now|ok|n|the)\W+)*{} (?:w/|with|at|for|if)(?=\W)"  # bevel with an 88 corner
 _ASKS = expression(r"\b(?:how|what|whats|which|where)\b", re.IGNORECASE)
 
 
@@ -118,7 +125,7 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     named = [kind for kind in asked if kind.called]
     asked = named or asked  # how long the curve is, is no other length
     if not asked:
-        line = _called_so(record, text)
+        line = _called_so(record, text) or _named_choice(record, now, text)
         if line is not None:
             _answer_with(c, record, now, line)
         else:
@@ -185,15 +192,34 @@ def _by_its_words(record: Record, asked: list[Kind], text: str) -> dict[str, Any
 def _called_so(record: Record, text: str) -> dict[str, Any] | None:
     """The one number beside the answer that the line asks for by its name: what's the bevel if that corner is 89 1/2."""
     lines = [line for line in record["also"] if line["unit"] != "word"]
-    names = [line for line in lines if re.search(_WHAT_IS.format(re.escape(line["name"])), text, re.IGNORECASE)]
+    names = [
+        line for line in lines
+        if re.search(_WHAT_IS.format(re.escape(line["name"])), text, re.IGNORECASE)
+        or (line["unit"] == record["answer"]["unit"]
+            and re.match(_NAMED_FIRST.format(re.escape(line["name"])), text, re.IGNORECASE))
+    ]  # fmt: skip
     return names[0] if len(names) == 1 and record["answer"]["name"].lower() not in text.lower() else None
+
+
+def _named_choice(record: Record, now: Asked, text: str) -> dict[str, Any] | None:
+    """The number beside the answer that the line names whole, where only a choice told before made another the answer: the
+    lean-to's 4/12, plumb cut for that one (after a level cut)."""
+    carried = [given.value for given in now.givens.values() if given.source == "earlier" and isinstance(given.value, Choice)]
+    if not carried or record["answer"]["name"].lower() in text.lower():
+        return None
+    kinds = {member.value for choice in carried for member in type(choice)}
+    named = [
+        line for line in record["also"]
+        if " " in line["name"] and line["name"].partition(" ")[0] in kinds and line["name"].lower() in text.lower()
+    ]  # fmt: skip
+    return named[0] if len(named) == 1 else None
 
 
 def _answer_with(c: Conversation, record: Record, now: Asked, line: dict[str, Any]) -> None:
     """Make a number of the page the answer: by the topic's own choice of what is asked, where it has one."""
     choice = next(
         (Given(p.name, member, "asked") for p in now.topic.parameters if issubclass(p.kind, Choice)
-         for member in p.kind if member.value == line["name"]),
+         for member in p.kind if member.value in (line["name"], str(line["name"]).partition(" ")[0])),
         None,
     )  # fmt: skip
     if choice is None:
@@ -228,6 +254,8 @@ def _as_it_was_asked(record: Record, now: Asked, last: Asked, text: str) -> None
     the curve with a 280 rise | and 300 (the radius is a length too)."""
     if not last.asked_for or last.topic is not now.topic or _ASKS.search(text):
         return
+    if record["answer"]["name"].lower() in text.lower():
+        return  # now the miter if the spring is 45
     lines = [line for line in record["also"] if line["name"] == last.asked_for]
     own = [line for line in (last.record["answer"], *last.record["also"]) if line["name"] == record["answer"]["name"]]
     stays = any(line["value"] == record["answer"]["value"] for line in own)  # another coil makes no other girth

@@ -43,21 +43,11 @@ _EAVE = expression(
     r"(?:the )?(?:eaves?)(?:'s| is| are| comes to)? (?P<n>.+?)(?:,? (?:re-?measured|measured again|now|actually))*", re.I
 )
 
-_END_ANGLE = expression(  # and what angle do i mark on the ends
-    r"[^\d]*\bangle\b[^\d]*\b(?:ends?|end cuts?|edge)\b[^\d]*|[^\d]*\b(?:ends?|end cuts?)\b[^\d]*\bangle\b[^\d]*", re.IGNORECASE
-)
 _SAWN = expression(
     r"[^\d]*?\b(?P<grain>(?:quarter|flat|plain|rift)[ -]?sawn|(?:vertical|flat|edge) grain)(?P<wood> [a-z]+)?\b[^\d]*",
     re.IGNORECASE,
 )
 _WOODS = frozenset("walnut cherry maple ash poplar mahogany teak oak cedar pine fir".split())
-
-
-def end_angle(line: str, last: Asked) -> Iterator[Plain]:
-    """The angle that the ends of the courses are cut at along the rake just worked: and what angle do i mark on the ends."""
-    pitch = last.givens.get("pitch") if last.topic.name == "step at the rake" else None
-    if pitch is not None and _END_ANGLE.fullmatch(line):
-        yield Plain(f"end cut along the rake at {getattr(pitch.value, 'text', '')}", ("end cut along the rake",))
 
 
 def other_grain(line: str, last: Asked) -> Iterator[Plain]:
@@ -66,6 +56,23 @@ def other_grain(line: str, last: Asked) -> Iterator[Plain]:
     if found is not None:
         wood = (found["wood"] or "").strip().lower()
         yield Plain(f"{found['grain']} {wood}" if wood in _WOODS else found["grain"])
+
+
+_TAIL = expression(  # with a 450 tail on the end, measured level
+    r"(?:(?:with|and|plus|allow|allowing|add|there's|it's got|has|put) )*(?:an?|the) (?P<n>[^,;?]+?) (?:of )?"
+    r"(?:tail|overhang|eaves?)(?: (?:on|at|past|over|off|beyond|down) (?:the |each |its |that )?"
+    r"(?:ends?|bottom|foot|wall|eaves?|it|low end|outside))+"
+    r"(?P<how>,? (?:measured|taken|and that's|that's|all) (?:level|along the slope|up the slope))?",
+    re.IGNORECASE,
+)
+
+
+def tail_on_it(line: str, last: Asked) -> Iterator[Plain]:
+    """The tail that a rafter has, wherever it is said to be: on the end, past the wall."""
+    found = _TAIL.fullmatch(line) if any(p.label == "overhang" for p in last.topic.parameters) else None
+    places = places_of(found["n"]) if found is not None else []
+    if found is not None and len(places) == 1 and (places[0].start, places[0].end) == (0, len(found["n"])):
+        yield Plain(f"with a {found['n']} overhang{found['how'] or ''}", told=found["n"])
 
 
 def on_its_scale(line: str, last: Asked) -> Iterator[Plain]:

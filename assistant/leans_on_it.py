@@ -18,9 +18,10 @@ from assistant.others_say import others_say
 from assistant.plain_lines import Plain, told_otherwise
 from assistant.record import become, blank, put_asked
 from assistant.reply_of_rest import rest_told
+from assistant.said_over import places_of
 from assistant.several import told_of
 from assistant.told_round import MOST_TRIALS, State, take_shorter
-from assistant.who_says_so import opened
+from assistant.who_says_so import opened, sounded
 from intents.elsewhere import outside_of
 from intents.expressions import expression
 
@@ -31,6 +32,7 @@ if TYPE_CHECKING:
 
 _MADE_OF = {"strips from a coil": ("bent flashing", expression(r"\b(?:legs?|bend|hem)\b", re.IGNORECASE))}
 _BY_WAY = expression(r"\b(?:up|down|out|in|over|vertical|flat|wall) legs?\b", re.IGNORECASE)  # which leg that is, no list tells
+_NO_SUCH = expression(r"\bno $", re.IGNORECASE)  # no overhang: no "no" that puts something right
 LONGEST = 160  # characters of such a line
 
 
@@ -50,7 +52,9 @@ def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> No
     own = nothing or record["topic"] == last.topic.name
     if own and last.topic.name in _MADE_OF and _of_before(c, record, text, before, last):
         return
-    line = opened(text.strip(" .!?").replace("’", "'"))
+    whole = text.strip(" .!?").replace("’", "'")
+    line = opened(whole)
+    line = f"no {line}" if _NO_SUCH.search(whole[: len(whole) - len(line)]) and not places_of(line) else sounded(line)
     rows = [(plain.line, plain) for plain in islice(_by_rows(line, last, ROWS if nothing else FIRST), MOST_TRIALS)]
     if take_shorter(c, record, text, before, rows, lambda trial, plain: _good(c, trial, plain, last)):
         return

@@ -9,7 +9,9 @@ from typing import TYPE_CHECKING
 
 from assistant.given_in_its_terms import past_otherwise
 from assistant.heard_all import unheard
-from assistant.leans_given import at_centres, by_radius, eave_long, end_angle, in_fact, layer_not, on_its_scale, other_grain
+from assistant.leans_given import at_centres, by_radius, eave_long, in_fact, layer_not, on_its_scale, other_grain, tail_on_it
+from assistant.leans_openings import same_without
+from assistant.leans_sticks import out_of_another
 from assistant.plain_lines import Plain
 from assistant.said_over import places_of, stem
 from assistant.several import told_of
@@ -45,7 +47,8 @@ _NONE_OF = expression(  # what if there's no overhang; leave the tail off
     r"(?: (?:then|now|please|altogether))*",
     re.IGNORECASE,
 )
-_CALLED = {"tail": "overhang", "tails": "overhang", "eaves": "overhang", "overhangs": "overhang", "laps": "lap", "gaps": "gap",
+_CALLED = {"oversail": "overhang", "eave": "overhang",
+           "tail": "overhang", "tails": "overhang", "eaves": "overhang", "overhangs": "overhang", "laps": "lap", "gaps": "gap",
            "saw cut": "kerf", "blade": "kerf", "blade width": "kerf", "wastage": "waste"}  # fmt: skip
 _NTH = expression(  # second one is 9 foot 4
     r"(?:the |that )?(?P<nth>first|second|third|fourth|last) (?:one|length|piece|number|bit|measurement|board)"
@@ -75,7 +78,8 @@ _OPENING_OF = expression(  # chuck a door in as well, 900 by 2100
 )
 _ONE_LESS = expression(
     r"(?:(?:what (?:if|about)|how about|if|with|say|do|use|try|make (?:it|that)|we|i|i'd|we'd|go|put|have|had|did|went|used"
-    rf"|lose|add|for|there's|in|just) )*(?P<n>{_SMALL}) (?:(?P<how>less|fewer|more|extra|additional) (?P<what>[a-z]+)|fewer)"
+    r"|lose|add|for|there's|there're|there was|there were|in|just|(?:all )?(?:the )?same(?: again| thing| as before)?,?|but|now"
+    rf"|only|that again,?|again,?) )*(?P<n>{_SMALL}) (?:(?P<how>less|fewer|more|extra|additional) (?P<what>[a-z]+)|fewer)"
     r"(?: (?:in(?: it| there)?|then|instead|now|please))*",
     re.IGNORECASE,
 )
@@ -257,7 +261,9 @@ def all_of_them(line: str, last: Asked) -> Iterator[Plain]:
     count = _count(found["n"])
     known = _TOGETHER | last.things | {found["what"].lower()}
     if count and all(word in known or stem(word) in known for word in re.findall(r"[a-z']+", found["ask"].lower())):
-        yield Plain(f"{count} of those", changes=0, holds=lambda now, before: now.times == count)
+        boxed = "box" in last.givens and re.search(r"\bbox", found["ask"], re.IGNORECASE) is not None
+        topics = ("boxes",) if boxed else ()
+        yield Plain(f"{count} of those", topics, changes=0, holds=lambda now, before: boxed or now.times == count)
 
 
 def sticks_for(line: str, last: Asked) -> Iterator[Plain]:
@@ -329,8 +335,10 @@ def asked_instead(line: str, last: Asked) -> str:
     return past_otherwise(line, last)
 
 
-FIRST = (one_less, more_of_them, wall_under)  # which hold though the line was answered: as another number, or a sum
+# which hold though the line was answered: as another number, or a sum
+FIRST = (one_less, more_of_them, wall_under, out_of_another)
 ROWS: tuple[Callable[[str, Asked], Iterator[Plain]], ...] = (
     strips, none_of_it, nth_one, more_of_them, opening_with_them, one_less, through_all, all_of_them, sticks_for, still_to_do,
-    on_its_scale, in_fact, layer_not, at_centres, by_radius, wall_under, eave_long, end_angle, other_grain,
+    on_its_scale, in_fact, layer_not, at_centres, by_radius, wall_under, eave_long, out_of_another, same_without, tail_on_it,
+    other_grain,
 )  # fmt: skip

@@ -219,6 +219,8 @@ def _strange(c: Conversation, record: Record, text: str, last: Asked, known: Mod
     now, strange = c.last, strange_words(text)
     if not strange or now is None or now is last or now.topic is not last.topic or not now.changed or _SETS_RIGHT.search(text):
         return False
+    if (now.plus, now.times) != (last.plus, last.times):
+        return False  # the whole line put something to the answer, and changes no given
     words = words_of(text)
     if any(word in words for name in now.changed for word in last.topic.parameter(name).label.split()):
         return False  # my neighbour reckons the run is 13 foot 6

@@ -25,7 +25,7 @@ class Asked:
     metric: bool | None = None
     times: int | Fraction = 1  # how many of them: "two of those walls"; or what share: "half that"
     plus: Fraction = Fraction(0)  # the answer before it, put to this one, or taken off it
-    apart: bool = False  # whether only how far the two are apart is asked, and not which is more
+    put: str = ""  # how that is: "apart", how far the two are apart and not which is more; "there", what there is already
     text: str = ""  # its words, as one sentence; "" where no one sentence says all of it
     changed: frozenset[str] = frozenset()  # the givens that the last change was about
     piece: str = ""  # the given that was asked for and told last

@@ -39,7 +39,7 @@ _TIMES: dict[str, str] = {
     "height of courses": "", "step flashing": "rake side wall", "weight": "", "cost": "",
     "fasteners": "wall", "vent opening": "wall", "squares": "wall roof gable",
     "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
-    "circle": "circle window ring porthole vent hole",
+    "right triangle": "brace", "jack rafters": "difference", "circle": "circle window ring porthole vent hole",
 }  # fmt: skip
 TOGETHER = {
     "trim sticks": ("total", "wall run corner side gable"), "sealant": ("length", "joint window bead wall side"),
@@ -57,7 +57,7 @@ _LEAD = (
 )
 _ENDS = (
     "to (?:do|make|bend|cut|cover|fit|build)|added together|added up|together|altogether|in all|all told|in total|total|please"
-    "|then|now|though|all up|combined|so|the lot"
+    "|then|now|though|all up|combined|so|the lot|(?:laid )?end to end|in a row|for (?:the )?both"
 )
 _SAME_AS = "exactly|just|all|both|the|that|which|alike|identical|how|what"
 _OF_THEM = (
@@ -81,14 +81,18 @@ _PAIR = (
 _ASKED = r"(?:how much|what)(?:['’]?s| is| are| do| does)?(?: (?:that|it|they|them))?(?: (?:come|comes) to)?"
 _PIECES = r"how many(?: pieces| pcs)?(?: (?:is|are) (?:that|there))?|total (?:pieces|pcs)"
 _TAIL = rf"(?:[ ,]+(?:{_ENDS}|both together|the two together|{_ASKED}|{_PIECES}))*"
-_TOO = expression(r"\b(?:too|to)(?= of (?:them|em|those|these)\b)", re.IGNORECASE)  # two, as it was heard
+_SOUNDED = expression(r"\b(?P<n>too|to|for|fore)(?= of (?:them|em|those|these)\b)", re.IGNORECASE)  # two, as it was heard
 _LINE = expression(rf"{_LEAD}(?:{_OF_THEM}|{_PAIR}|{_TIMES_SAID}){_TAIL}", re.IGNORECASE)
 _COUNTS = {"a dozen": 12, "a pair": 2, "a couple": 2}
 _NAMED = ("thing", "such", "alone", "like", "pair", "end", "every")  # groups of _LINE for what is counted
 MOST = 60
+_BOXES = expression(r"\bbox(?:es|s)?\b", re.IGNORECASE)
+_ONCE = ("deg", "in12", "percent")  # of which two are no twice as many
 _COUNTED = expression(
     r"\b(?:times|x|multiplied by)\s*(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b|[×*]", re.IGNORECASE
 )
+_LESS = ("more than before", "less the one before")
+_PUT = {"less": _LESS, "apart": _LESS, "there": ("still to get", "less what there is already")}
 MOST_ADDED = 2  # times as much, from which on nobody says it in percent
 _PLAIN_SHARE = 10  # parts of a share that is said as one: a tenth; 0.87 of it is less 13 percent
 LONGEST = 120  # characters of such a line
@@ -109,7 +113,7 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
     if last.times > 1 and _OPENED.fullmatch(text.strip(" .!?")) and numbers_in(text):
         put_asked(record, last.topic.name, f"Is that in each of the {last.times}, or one in all? Ask it of one alone.")
         return True
-    found = _LINE.fullmatch(_TOO.sub("two", text.strip(" .!?").replace("’", "'")))
+    found = _LINE.fullmatch(_SOUNDED.sub(_as_number, text.strip(" .!?").replace("’", "'")))
     count = _count(found) if found else 0
     if found is None or not 2 <= count <= MOST or not _of_these(found, last):
         return False
@@ -118,18 +122,34 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
         before = last.givens[name].value
         more = replace(before, value=before.value * count, text="")
         c.finish(record, [c.worked(last, {**told_of(last), name: Given(name, more, "asked")})], Question(last.topic.name))
-    elif last.topic.name == _STICK and "sticks" not in last.givens:
-        sticks = Given("sticks", Count(Fraction(count), "count", str(count)), "asked")
-        c.finish(record, [c.worked(last, {**told_of(last), "sticks": sticks})], Question(last.topic.name))
-    elif last.topic.name in _TIMES:
+    elif (counts := _counts(last)) and counts not in last.givens:
+        many = Given(counts, Count(Fraction(count), "count", str(count)), "asked")
+        c.finish(record, [c.worked(last, {**told_of(last), counts: many})], Question(last.topic.name))
+    elif last.topic.name in _TIMES and answer["unit"] not in _ONCE:
         stays = not (found["times"] or found["over"] or found["twice"])  # two walls are two, whatever is changed of them
         times = count if stays else Fraction(count)
         c.finish(record, [c.worked(replace(last, times=times), told_of(last))], Question(last.topic.name))
     else:
         return False
+    if record["outcome"] == "answered" and "box" in last.givens and _BOXES.search(record["heard"]):
+        _boxes_of_all(c, record, last)
     if record["outcome"] == "answered":
         record["say"] = spoken(f"For {count} of them. ") + record["say"]
     return True
+
+
+def _boxes_of_all(c: Conversation, record: Record, last: Asked) -> None:
+    """The boxes that hold all of so many alike, where the line asks for boxes."""
+    every = Count(Fraction(str(record["answer"]["value"])), "count", record["answer"]["text"])
+    known = {"count": Given("count", every, "earlier"), "box": Given("box", last.givens["box"].value, "earlier")}
+    boxes = replace(last, topic=c.topics["boxes"], givens={}, times=1, plus=Fraction(0), text="", record={})
+    c.finish(record, [c.worked(boxes, known)], Question("boxes"))
+
+
+def _counts(last: Asked) -> str:
+    """The given that tells of how many alike the question is: sticks, or faces; "" where it has none."""
+    name = "sticks" if last.topic.name == _STICK else "alike"
+    return name if any(parameter.name == name for parameter in last.topic.parameters) else ""
 
 
 def worked_out(asked: Asked, givens: dict[str, Given]) -> Worked:
@@ -137,12 +157,12 @@ def worked_out(asked: Asked, givens: dict[str, Given]) -> Worked:
     sides = givens.get("sides")
     twice = sides is not None and sides.source == "asked" and getattr(sides.value, "value", 0) == asked.times
     times = 1 if twice else asked.times  # two of those, and then both sides are 23 foot: no four of them
-    topic = _with_another(_of_several(asked.topic, Fraction(times)), asked.plus, asked.apart)
+    topic = _with_another(_of_several(asked.topic, Fraction(times)), asked.plus, asked.put)
     return work_out(topic, givens, asked.tape_step, asked.metric)
 
 
 @lru_cache(maxsize=64)
-def _with_another(topic: Topic, plus: Fraction, apart: bool) -> Topic:
+def _with_another(topic: Topic, plus: Fraction, put: str) -> Topic:
     """The topic, whose answer has another's put to it, or taken off; `apart`: from whichever is more."""
 
     def work(working: Working, **givens: Any) -> None:
@@ -152,8 +172,8 @@ def _with_another(topic: Topic, plus: Fraction, apart: bool) -> Topic:
         name, one = working.answered
         working.also("this one", one)
         working.said = ""
-        part, why = ("both together", "with the one before") if plus > 0 else ("more than before", "less the one before")
-        if apart and one.value + plus < 0:
+        part, why = _PUT.get((put or "less") if plus < 0 else "", ("both together", "with the one before"))
+        if put == "apart" and one.value + plus < 0:
             less = working.answer(f"{name}, less than before", -plus - one, "the one before, less this one", one.unit)
             working.check("this one again", -plus - less, "=", one)
             return
@@ -217,6 +237,10 @@ def _count(found: re.Match[str]) -> int:
         return _COUNTS[said]
     read = [row.value for row in numbers_in(said) if isinstance(row.value, Number)]
     return int(read[0].value) if read and read[0].value.denominator == 1 else 0
+
+
+def _as_number(heard: re.Match[str]) -> str:
+    return "two" if heard["n"].lower() in ("to", "too") else "four"
 
 
 def _of_these(found: re.Match[str], last: Asked) -> bool:

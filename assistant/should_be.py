@@ -22,7 +22,8 @@ if TYPE_CHECKING:
 
 _ONE_IS_OTHER = expression(
     r"\W*(?:(?:no|sorry|and|but|oh|actually|wait|that|the)\b\W*)*(?P<old>[^,;?]+?)"
-    r"(?: (?:should(?:['’]ve| have)? (?:be|been|read)|ought to be|was meant to be|needs to be)"
+    r"(?: (?:should(?:['’]ve| have)? (?:be|been|read)|ought to be|was meant to be"
+    r"|(?:wants|needs|has|had|is|got|supposed|is supposed) to (?:be|read|go to|come to|come up to)|must be|becomes|gets to be)"
     r"|(?:['’]s| is| was)(?: (?:really|actually|now|wrong,? it['’]?s))?) (?P<new>[^,;?]+?)\W*",
     re.IGNORECASE,
 )

@@ -21,6 +21,10 @@ _LEADING_N = expression(
     re.IGNORECASE,
 )
 _TO_NEAREST = expression(r"\bt(?:wo|oo) the nearest\b", re.IGNORECASE)  # as it was heard
+_FOUR_OF = expression(r"\b(?:for|fore|too|to)(?= of (?:those|them|these|'?em)\b)", re.IGNORECASE)  # as it was heard
+_SOUNDS_OF = {"for": "four", "fore": "four", "to": "two", "too": "two"}
+_FOR_THAT = expression(r"(?<=[a-z] )four(?= (?:that|the|this) lot\b)", re.IGNORECASE)
+_N_OF = expression(r"(?<=\d) of (?=(?:overhang|tail|reveal|waste|lap|run|rise|fall|bite)\b)", re.IGNORECASE)  # 300 of overhang
 _I_MEAN = expression(r"^(?!\W*(?:no|sorry|wait)\b)(?P<what>.+?),?\s+i (?:meant?|should say|should have said)\W*$", re.IGNORECASE)
 _FORECAST = expression(
     r"^\W*(?:(?:and|but|well|now)\W+)*(?:the |my |his |her )?(?:[a-z]+(?:['’]s)? )?"
@@ -69,6 +73,7 @@ def spelled_out(text: str) -> str:
     if alone is not None and _asks_for(alone):
         unit = " ".join(alone["unit"].lower().split())
         return f"in {_UNITS.get(unit, unit)}"
+    text = _N_OF.sub(" ", _FOUR_OF.sub(lambda found: _SOUNDS_OF[found[0].lower()], _FOR_THAT.sub("for", text)))
     text = _PER_FOOT.sub("per foot", _HIGH_AND_LOW.sub("high and low", _SQUARES.sub(_squares, text)))
     text = _I_MEAN.sub(r"no, \g<what>", _THOUGH.sub("", _FORECAST.sub("", text)))
     text = _TO_NEAREST.sub("to the nearest", _LEADING_N.sub(r"\1and", text))

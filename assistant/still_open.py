@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 STAYS = 0.5  # how likely a line that was let fall must be about the question before it, for its loss to be asked about
 _FIRST = "I did not take"
 _CHANGES = expression(r"\W*(?:and an?|and the|less|minus|plus|add|take|without|with an?)\b", re.IGNORECASE)  # less the lap
+_DIFFERS = expression(r"\bsame\b.{0,24}\b(?:but|except|without|only)\b|\b(?:but|and) (?:no|without)\b", re.IGNORECASE)
 _SHARES = expression(r"\b(?:half|third|quarter|twice|double) (?:of )?(?:that|it|them)\b", re.IGNORECASE)
 _IN_UNIT = expression(  # could you give me that in feet and inches
     r"\W*(?:(?:and|so|ok|please|could you|can you|would you|give|tell|show|me|us|what|is|would|that|it|be|have|put|say)\W+)*"
@@ -44,6 +45,8 @@ def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Wor
     if left_for_another(c, record, text) or asked_back(c, record, text) or back_to_it(c, record, text):
         return True
     before = let_fall(c) or _asked_of_another(c, text)
+    if before is not None and before["heard"].strip() == text.strip() and str(before["ask"]).startswith(_FIRST):
+        before = None  # a yes takes that very line
     if before is None or c.last is None:
         return any(work(c, record, text) for work in works)
     state, kept = state_of(c), c.shown
@@ -64,7 +67,9 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     if pending is not None or not isinstance(last, Asked) or c.last is None or record["outcome"] != "answered":
         return
     fell = let_fall(c, last)
-    if fell is None or c.last is last or record["topic"] != last.topic.name or not c.last.changed or _said_over(fell, text):
+    if fell is None or c.last is last or _said_over(fell, text):
+        return
+    if not (c.last.changed if record["topic"] == last.topic.name else _carried(c.last, last)):
         return
     if _BACK.search(text) or _stays(c, fell["heard"], last) < STAYS:
         return  # or what fell was chat, or of another thing
@@ -72,6 +77,13 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     asked = blank(text, record["via"], c.job, record["file"])
     _ask_whose(c, asked, text, fell, last)
     become(record, asked)
+
+
+def _carried(now: Asked, last: Asked) -> bool:
+    """Whether a question took the answer before it for one of its givens: how many strips of that."""
+    text = last.record["answer"]["text"]
+    taken = any(getattr(given.value, "text", None) == text for given in now.givens.values())
+    return taken and text not in now.record.get("heard", "")
 
 
 def _ask_whose(c: Conversation, record: Record, text: str, fell: Record, last: Asked) -> None:
@@ -99,7 +111,8 @@ def _asked_of_another(c: Conversation, text: str) -> Record | None:
     last = c.records[-1] if c.records else None
     if last is None or c.last is None or c.pending is None or c.pending.asked is None or not c.last.record.get("answer"):
         return None
-    other = c.pending.asked.topic is not c.last.topic and last["outcome"] == "asks" and bool(places_of(last["heard"]))
+    other = c.pending.asked.topic is not c.last.topic or bool(c.pending.left)  # or it has a number with no place yet
+    other = other and last["outcome"] == "asks" and bool(places_of(last["heard"]))
     return last if other and _IN_UNIT.fullmatch(text) else None
 
 
@@ -108,11 +121,14 @@ def let_fall(c: Conversation, asked: Asked | None = None) -> Record | None:
     question that was answered before it, once another is."""
     last = c.records[-1] if c.records else None
     whose = asked or c.last
+    if asked is None and last is not None and str(last["ask"]).startswith(_FIRST):
+        return last  # it was not said yet whose that is
     if last is None or (c.pending is not None and asked is None) or whose is None or not whose.record.get("answer"):
         return None
     if outside_of(last["heard"]) is not None or all(kept is not whose.record for kept in c.records):
         return None  # or this very line told which it was
     told = bool(places_of(last["heard"]) or _CHANGES.match(last["heard"]) or _SHARES.search(last["heard"]))
+    told = told or _DIFFERS.search(last["heard"]) is not None  # the same wall but no windows
     told = told or last["topic"] in CHANGES  # now only once: what was to be changed is still asked
     fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and told
     return last if fell else None

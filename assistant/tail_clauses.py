@@ -58,6 +58,9 @@ _ASKS = expression(
     re.I,
 )
 _WOOD = expression(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods each, so none that is named
+_HOLD_ON = expression(
+    r"\W*(?:hold on|hold up|hang on|hang about|one sec|just a sec(?:ond)?|wait a (?:sec|minute))\b[,.:;!]? (?=\S)", re.I
+)
 _HOW_SO = expression(  # how did you get that, the apprentice wants to see it done longhand
     r"^(\W*(?:so |and |ok |wait )*(?:how (?:did|do) you|why|how come|where (?:did|does)|what did you)\b[^,;.?]*)[,;.?]\s+\D+$",
     re.I,
@@ -106,6 +109,9 @@ def _good(c: Conversation, trial: Record, left: str, last: Asked | None) -> bool
 
 def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:
     """The line without what may be left out, and that; the least first."""
+    held = _HOLD_ON.match(text)
+    if held is not None:
+        yield text[held.end() :], ""
     inner = text
     for clause in (_SAY, _BETWEEN):
         found = clause.search(inner)

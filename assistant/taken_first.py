@@ -19,8 +19,10 @@ from assistant.said_to_be import said_to_be
 from assistant.several import so_many
 from assistant.share_of_last import share_told
 from assistant.shown import of_the_shown
+from assistant.still_to_get import sticks_for_so_many, still_to_get, with_spare
 
 TAKEN_FIRST = (
     goes_back, said_to_be, leg_more_or_less, end_told, by_own_name, share_told, what_stays, priced_in_one, of_the_shown,
-    both_together, disputed, added_to_it, so_many, back_and_change, gone_from_it, pitch_of_degrees, goes_on,
+    both_together, still_to_get, sticks_for_so_many, with_spare,
+    disputed, added_to_it, so_many, back_and_change, gone_from_it, pitch_of_degrees, goes_on,
 )  # fmt: skip

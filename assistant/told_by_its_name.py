@@ -47,13 +47,15 @@ _THAT_WAS = expression(  # that's the lake end, | the ramp end is 24
 )
 _HALF_LOW = expression(
     r"\W*(?:(?:and|so|ok|then|the|what['’]?s)\W+)*(?:(?:low|lower|bottom|soffit|eaves?) half|"
-    r"half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|down at|low)"
-    r"(?: (?:the )?(?:soffits?|eaves?|bottom))?)\W*",
+    r"half (?:of )?(?:that|it) (?:goes |is |being |to be )?(?:at|in|on|for|down at|low)"
+    r"(?: (?:the )?(?:soffits?|eaves?|bottom))?"
+    r"(?:[, ]+(?:and |so )*(?:how much|what)(?:['’]?s| is) (?:the half|half|that|it))?)\W*",
     re.IGNORECASE,
 )
 _HALF_HIGH = expression(
     r"\W*(?:(?:and|so|ok|then|the|what['’]?s)\W+)*(?:(?:high|upper|top|ridge) half"
-    r"|half (?:of )?(?:that|it) (?:goes )?(?:at|in|on|up at|high)(?: (?:the )?(?:ridge|top))?)\W*",
+    r"|half (?:of )?(?:that|it) (?:goes |is |being |to be )?(?:at|in|on|for|up at|high)(?: (?:the )?(?:ridge|top))?"
+    r"(?:[, ]+(?:and |so )*(?:how much|what)(?:['’]?s| is) (?:the half|half|that|it))?)\W*",
     re.IGNORECASE,
 )
 _AGAIN_BUT = expression(r"(?<=\w) again,? but (?=\S)", re.IGNORECASE)  # sixteen again but fourteen foot eight

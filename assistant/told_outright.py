@@ -25,6 +25,7 @@ from assistant.sheets_changed import sheets_changed
 from assistant.should_be import in_a_row
 from assistant.sweats_at import air_told, sweats_at
 from assistant.units_kept import unit_only
+from assistant.words_after import by_words_after
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -50,6 +51,7 @@ READERS: tuple[Callable[[Wanted, Asked], list[Question]], ...] = (
     side_told,  # the door is two metres high
     of_them,  # make it six of them
     of_its_noun,  # seventy skirting
+    by_words_after,  # it's 1795 between newels
     openings_counted,  # three windows
     sheets_changed,  # 4 by 9 sheets
 )

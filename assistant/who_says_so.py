@@ -100,7 +100,7 @@ _STAYS = expression(
 )
 _SOUNDED = expression(  # make it too percent
     r"\b(?P<n>too?|for|fore|ate|won)(?= (?:percent|per cent|%|degrees?|inch(?:es)?|foot|feet|mil|mm|met(?:re|er)s?|courses"
-    r"|twelve)\b)",
+    r"|twelve|of (?:those|them|these|'?em))\b)",
     re.IGNORECASE,
 )
 _SOUNDS = {"to": "two", "too": "two", "for": "four", "fore": "four", "ate": "eight", "won": "one"}
@@ -113,7 +113,11 @@ SMALL = frozenset(
 
 def as_said(text: str) -> str:
     """A line without what it begins with, and its small words that can only be numbers as those: make it too percent."""
-    line = opened(text.strip(" .!?").replace("’", "'"))
+    return sounded(opened(text.strip(" .!?").replace("’", "'")))
+
+
+def sounded(line: str) -> str:
+    """A line with its small words that can only be numbers as those: for of those sixteens."""
     return _SOUNDED.sub(lambda found: _SOUNDS[found["n"].lower()], line)
 
 

@@ -20,6 +20,7 @@ _OF_INCHES = frozenset(("EIGHTH", "SIXTEENTH", "THIRTY_SECOND", "TAPE", "DECIMAL
 _FROM_MM = frozenset(("TAPE", "EIGHTH", "SIXTEENTH", "THIRTY_SECOND"))
 _SCALES = {"FAHRENHEIT": "degC", "CELSIUS": "degF"}  # and what a number with no scale that is put in one is of
 _NO_INCHES = expression(r"(?:minus |-)?[a-z0-9. ]+ in")  # no fraction of the tape
+_READS = frozenset("says said say reads read shows showed measures measured gives gave has had was is makes made".split())
 LEAST_MM = 300  # a whole number from here on, told for an inch tape
 _PUT = expression(r", (?:put|say|call) (?:it|that) (?:in|into|as) \w+(?: please)?[ .?]*$")
 SURE, _FAR, _TAIL = 0.9, 2, 3
@@ -29,6 +30,7 @@ _PARTS = frozenset("half third quarter a of point and".split())
 
 def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Give the one bare number of a conversion the unit that it can only be of; one that is to be put in a unit is no sum."""
+    questions[:] = [question for question in questions if not _read_off(chart, question)]
     first = next(iter(questions), None)
     told = first is not None and first.topic == TOPIC and {"to", "value"} <= first.givens.keys()
     if first is not None and told and _PUT.search(" ".join(chart.words)):
@@ -58,6 +60,15 @@ def conversion_told(chart: Chart, questions: list[Question], _topics: Mapping[st
         question.givens["value"] = Heard(value, *place, SURE)
         question.missing = [name for name in question.missing if name != "value"]
         question.unplaced = [text for text in question.unplaced if text != place[2]]
+
+
+def _read_off(chart: Chart, question: Question) -> bool:
+    """Whether what is put on a tape was read off one, in its own inches: the tape says 9'1"."""
+    to, heard = question.givens.get("to"), question.givens.get("value")
+    if question.topic != TOPIC or to is None or heard is None or to.text != "tape" or not isinstance(heard.value, Measure):
+        return False
+    at = next((n for n, token in enumerate(chart.tokens) if token.start == to.start), len(chart.words))
+    return chart.words[at + 1 : at + 2] != [] and chart.words[at + 1] in _READS and heard.value.quantity.unit in ("ft", "in")
 
 
 def _of_other_scale(question: Question, unit: str) -> None:

@@ -37,7 +37,7 @@ _KERF, _CUT = frozenset(("kerf", "blade")), frozenset(("cut", "cuts", "saw"))
 _KINDS = ("length", "number", "plural")
 _AND_COUNT = 3
 _LONGEST, _ALL_OF_IT = 40, frozenset("total ttl tot all of altogether run rail skirting trim".split())
-_PLAIN_FEET, _MM, _KERF_TO = 24, 100, Fraction(1, 2)
+_PLAIN_FEET, _MM, _KERF_TO, _KERF_MM = 24, 100, Fraction(1, 2), 8
 
 
 def from_a_stick(chart: Chart) -> Question | None:
@@ -162,7 +162,8 @@ def _said(chart: Chart, heard: Heard | None) -> set[str]:
 def kerf_told(chart: Chart, sizes: list[Reading]) -> tuple[Heard | None, list[Reading]]:
     """The kerf, where it is told ("kerf 1/8", "the blade takes an eighth"), and the sizes besides."""
     words = [*chart.words, "", ""]
-    cuts = (r.end for r in sizes if words[r.end] in _CUT and _is_kerf(r))  # 3 mm cut
+    metric = any(isinstance(r.value, Length) and r.value.metric for r in sizes)
+    cuts = (r.end for r in sizes if words[r.end] in _CUT and _is_kerf(r, metric))  # 3 mm cut
     at = next((i for i, word in enumerate(words) if word in _KERF), next(cuts, -1))
     if at < 0:
         return None, sizes
@@ -170,18 +171,21 @@ def kerf_told(chart: Chart, sizes: list[Reading]) -> tuple[Heard | None, list[Re
         token = chart.tokens[at]
         none = Heard(Length(Fraction(0), "in", "no"), chart.tokens[at - 1].start, token.end, "no kerf")
         return none, [r for r in sizes if r.start != at - 1]
-    near = [r for r in sizes if _is_kerf(r) and (r.end in (at, at - 1) or at < r.start <= at + 3)]
+    near = [r for r in sizes if _is_kerf(r, metric) and (r.end in (at, at - 1) or at < r.start <= at + 3)]
     if len(near) != 1:
         return None, sizes
     value = near[0].value
     assert isinstance(value, Length | Number)
-    heard = _heard(chart, near[0], value if isinstance(value, Length) else Length(value.value, "in"))
+    unit = "mm" if value.value >= 1 else "in"  # the blade takes 3, beside millimetres
+    heard = _heard(chart, near[0], value if isinstance(value, Length) else Length(value.value, unit))
     return heard, [r for r in sizes if r is not near[0]]
 
 
-def _is_kerf(reading: Reading) -> bool:
-    """Whether a saw's blade takes no more than so much."""
+def _is_kerf(reading: Reading, metric: bool) -> bool:
+    """Whether a saw's blade takes no more than so much; beside metric sizes a whole number is of millimetres."""
     value = reading.value
+    if metric and isinstance(value, Number) and value.value.denominator == 1:
+        return 1 <= value.value <= _KERF_MM
     size = value.to("in").value if isinstance(value, Length) else value.value if isinstance(value, Number) else Fraction(0)
     return 0 < size <= _KERF_TO
 

@@ -49,7 +49,7 @@ def test_another_corner_is_a_question_of_its_own() -> None:
 @pytest.mark.parametrize(
     "lines",
     [
-        ("14 in round column, how far around", "plus inch and a half for the lap"),
+        ("14 in round column, how far around", "plus an inch and a half"),
         ("trim all four sides of six windows three foot by four foot six", "add one slider door 6 foot by 6 8"),
     ],
 )

@@ -98,7 +98,8 @@ def test_a_sum_goes_on_in_talk(lines: list[str], value: float) -> None:
 )
 def test_a_value_of_the_page_in_more_words(lines: list[str], said: str) -> None:
     record = last(*lines)
-    assert (record["outcome"], said in record["say"]) == ("noted", True)
+    assert record["outcome"] in ("noted", "answered")  # read back, or worked as the question of its own that it is
+    assert said in record["say"]
 
 
 GAP = "end gap vinyl twelve foot pieces, 30 F now, hottest 110, coldest minus 10"

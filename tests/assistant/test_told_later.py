@@ -121,6 +121,6 @@ def test_what_cannot_be_told_is_never_answered(lines: tuple[str, ...]) -> None:
 
 
 def test_no_is_no_yes_with_a_number_in_it() -> None:
-    lines = ("rise on 1.6 m of run at thirty three degrees", "thirty eight and one point eight of run")
+    lines = ("27 straps on a wall 31 feet long at 16 inches", "my father in law says every twenty four inches is plenty")
     assert last(*lines)["ask"].startswith("Do you mean")
-    assert last(*lines, "no thirty eight was right run is one point seven")["outcome"] != "answered"
+    assert last(*lines, "no sixteen was right and it is one strap too many")["outcome"] != "answered"
