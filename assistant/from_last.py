@@ -235,7 +235,7 @@ def _another_frame(c: Conversation, record: Record, text: str) -> bool:
     c.last, trial = frame, blank(record["heard"], record["via"], c.job, record["file"])
     c.take(trial, _ACROSS.sub("", text))
     c.last = c.last if trial["outcome"] == "answered" else last
-    if c.last is last and not _MEASURED_TOO.search(text):
+    if c.last is last and trial["outcome"] != "asks" and not _MEASURED_TOO.search(text):
         c.pending = None
         way = c.worked(Asked(topic, {}, last.tape_step, last.metric), frame_of(places, last))
         c.finish(trial, [way], Question(topic.name))

@@ -35,16 +35,18 @@ if TYPE_CHECKING:
 STAYS, SURE = 0.65, 0.9  # how likely a line must stay with its question, and a number be of a given, to be taken so
 REPLIES = 0.4  # how likely it must stay with one that waits for such a number
 LIKELY = 0.7  # and to be asked about
+EARLIER = 6  # where a state keeps the questions that were answered
 STRANGE = 2  # words that no grammar knows, from which on a line may be of other things: eleven feet of snow in the hills
 HARDLY, RATHER = 0.5, 0.8  # how likely one must stay, with a word that no grammar knows, and with two
-DOUBTED = 0.95  # how likely another given must be for one to be doubted
+DOUBTED, UNLIKELY = 0.95, 0.1  # how likely another given must be for one to be doubted, or how unlikely that one
+SURELY = 0.9  # how likely a line must stay for another question to be doubted that it was answered as
 MOST_WORDS, MOST_NUMBERS = 24, 3
 ALL = 100  # percent
 ODD = "It is mostly"  # as `usual` says of what no such given is
 AGAIN = "I can't make that fit. "
 _TO_NOTHING = expression(  # what is said of a line that came to nothing, and of a number that is odd where it went
     r"I understood |I don.t know what to make of |That is not something I work out|What should I change about "
-    r"|Do you mean (?!.* or )|.*It is mostly "
+    r"|Do you mean (?!.* or )|.*It is mostly |Yours, "
 )
 _ASKS = expression(  # another thing may be asked with the number: how many of those, from a 12 footer
     r"\?|\b(?:how|what|whats|which)\b|^\W*(?:(?:and|so|then|ok)\W+)*(?:is|are|can|will|would|does|do|where|when)\b", re.IGNORECASE
@@ -73,16 +75,19 @@ def as_is_likely(c: Conversation, record: Record, text: str, before: State) -> N
     known, waited = model(), before[0]
     if known is None or text.count(" ") > MOST_WORDS:
         return
-    nothing = record["outcome"] in ("asks", "declined") and not _BACK.search(text)
+    nothing = (record["outcome"] in ("asks", "declined") or record["topic"] == "compare") and not _BACK.search(text)
     if isinstance(waited, Pending):
         vain = waited.question in (record["ask"], record["ask"].removeprefix(AGAIN)) or _TO_NOTHING.match(record["say"])
         if nothing and vain and waited.asked is not None and waited.wanted and not waited.ways and not _more_told(c, waited):
             _reply(c, record, text, waited, known, before)
     elif isinstance(before[1], Asked) and record["outcome"] == "answered":
-        if record["topic"] == before[1].topic.name and not _strange(c, record, text, before[1], known):
-            _doubt(c, record, text, before[1], known)
+        if record["topic"] == before[1].topic.name:
+            if not (_strange(c, record, text, before[1], known) or _of_none(c, record, text, before[1], known)):
+                _doubt(c, record, text, before[1], known)
         elif (before[1].topic.name, record["topic"]) in ALIKE and not asks_something(text) and not _BACK.search(text):
             _take(c, record, text, before[1], known, before)
+        elif record["topic"] != before[1].topic.name and not _BACK.search(text):
+            _rather_stays(c, record, text, before[1], known, before)
     elif isinstance(before[1], Asked) and nothing and _TO_NOTHING.match(record["say"]):
         _take(c, record, text, before[1], known, before)
 
@@ -214,6 +219,25 @@ def _corrects(c: Conversation, text: str) -> bool:
     return said is not None and said.topic == "correct"
 
 
+def _rather_stays(c: Conversation, record: Record, text: str, last: Asked, known: Model, before: State) -> None:
+    """Ask whether a line that was answered as another question changes the one before it, as such lines all but always do."""
+    found = numbers_of(text, last)
+    if not 0 < len(found) <= MOST_NUMBERS or known.stay(of_line(text, last, len(found), c.parameters)) < SURELY:
+        return
+    if any(asked.topic.name == record["topic"] for asked in before[EARLIER]):  # type: ignore[attr-defined]
+        return  # one that was asked before: and 88, of the corner that the saw was asked about
+    givens, _ = _told(c, text, last, known)
+    if not givens:
+        return
+    after = state_of(c)
+    put_back(c, before)
+    way = c.ways(Question(last.topic.name, givens), last)[0]
+    if not way.worked.working:
+        put_back(c, after)
+        return
+    _ask_whether(c, record, text, last, way.asked, {name: heard.value for name, heard in givens.items()})
+
+
 def _strange(c: Conversation, record: Record, text: str, last: Asked, known: Model) -> bool:
     """Whether a line that was taken as a change is rather chat, for the words in it that no grammar knows; it is asked then."""
     now, strange = c.last, strange_words(text)
@@ -234,6 +258,22 @@ def _strange(c: Conversation, record: Record, text: str, last: Asked, known: Mod
     return True
 
 
+def _of_none(c: Conversation, record: Record, text: str, last: Asked, known: Model) -> bool:
+    """Whether a line changed a given by a number that in such lines is all but never of any: eleven at 38 1/2; it is asked."""
+    now, found = c.last, numbers_of(text, last)
+    if now is None or now is last or now.topic is not last.topic or not 1 < len(found) <= MOST_NUMBERS:
+        return False
+    if told_outright(Wanted(text, led=True), last):
+        return False
+    for number, shares in roles_in(text, last, found, known):
+        for name in now.changed & number.heard.keys() & now.givens.keys():
+            value, heard = now.givens[name].value, number.heard[name]
+            if shares[NOTHING] >= DOUBTED and any(same_value(value, one) for one in (heard.value, *heard.others)):
+                _ask_whether(c, record, text, last, now, {name: value})
+                return True
+    return False
+
+
 def _doubt(c: Conversation, record: Record, text: str, last: Asked, known: Model) -> None:
     """Ask which given a number is of, where it went to one and such lines tell another."""
     now = c.last
@@ -245,9 +285,12 @@ def _doubt(c: Conversation, record: Record, text: str, last: Asked, known: Model
     ((number, shares),) = roles_in(text, last, found, known)
     (name,) = now.changed
     likely = max(shares, key=shares.__getitem__)
-    if likely in (name, NOTHING) or name not in number.heard or shares[likely] < DOUBTED:
+    if likely in (name, NOTHING) or name not in number.heard:
         return
-    if name in (labelled(Wanted(text), last), stock_told(text, last)) or SOLD_IN.fullmatch(text) or number.kind == "plural":
+    if shares[likely] < DOUBTED and (shares[name] >= UNLIKELY or shares[likely] < LIKELY):
+        return
+    named = name == labelled(Wanted(text), last) and shares[name] >= UNLIKELY  # a name may be of what stays: the humidity
+    if named or name == stock_told(text, last) or SOLD_IN.fullmatch(text) or number.kind == "plural":
         return  # it is told by its name, or as what sticks are sold in
     if name in number.hinted and likely not in number.hinted:
         return

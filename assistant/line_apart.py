@@ -26,6 +26,7 @@ from assistant.units_kept import openings
 from intents.elsewhere import outside_of
 from intents.expressions import expression
 from intents.matcher import read_as
+from intents.number_words import SMALL, TENS
 from intents.talk import Said, numbers_in, readings_in
 from intents.texted import respelled
 from solvers.quantities import LENGTH, Length, Quantity
@@ -193,7 +194,7 @@ def _remembered(text: str) -> str:
 
 def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     """The line as "no door", where it says that an opening of the question before is not there after all."""
-    text = _not_where(text) if last is not None else text
+    text = _NEW_ONE.sub(r"\g<0>,", _not_where(text)) if last is not None else text
     text = sounds_told(text) if last is not None or waits else text
     text = forgotten(text, last) if last is not None and not waits else _MEASURED_ONE.sub("", text) if waits else text
     text = told_shortly(_remembered(counted_again(counted_in_words(respelled(text)), last)), last, waits)
@@ -207,6 +208,11 @@ def without_opening(text: str, last: Asked | None, waits: bool = False) -> str:
     return text
 
 
+_SPOKEN = "|".join([*SMALL, *TENS])
+_NEW_ONE = expression(  # new one | fourteen by eighteen: no hundred and fourteen
+    rf"^\W*(?:(?:ok|okay|now|right|and|so)\W+)*(?:a |the )?(?:new|next|another|different|other) one(?= (?:{_SPOKEN})\b)",
+    re.IGNORECASE,
+)
 _WHERE = expression(r"(?<=[\w%°]) (?:down|up|out|over|back) (?:there|here)(?: (?:now|today|though|mind))?[\s.!]*$", re.IGNORECASE)
 _BY = expression(r"\bby\b|[x×]", re.IGNORECASE)
 _SIZE = expression(r"\b(?:wide|high|tall|long|deep|across|up|out)\b")

@@ -51,6 +51,7 @@ def put_worked(record: Record, worked: Worked) -> None:
         figure=working.figure(),
         cautions=[*working.cautions],
         sources=[*working.sources],
+        ask="",
     )
     record["say"] = _say(worked, also_asked(record))
 

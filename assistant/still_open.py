@@ -64,8 +64,10 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     """Ask whose change a line is that changed the answer before, where the line between was let fall though such lines are
     mostly of that answer: "put two at every spot", and then "open it out to 16 inches". A correction says that line over."""
     pending, last = before[:2]
-    if pending is not None or not isinstance(last, Asked) or c.last is None or record["outcome"] != "answered":
+    if not isinstance(last, Asked) or c.last is None or record["outcome"] != "answered":
         return
+    if isinstance(pending, Pending) and (pending.asked is None or pending.asked.topic is last.topic or pending.ways):
+        return  # what is asked is of that answer itself
     fell = let_fall(c, last)
     if fell is None or c.last is last or _said_over(fell, text):
         return

@@ -3,6 +3,8 @@
 Writes grammars/talk.json. Every conversation of tests/questions (and of the folders named) counts whose line is answered right;
 those kept aside never do. With `--but`, cases whose note begins so are left out: what is learned of the others can be tried
 on them. A line stays with its question where it is answered, of the same topic, and a number is of the given that it became.
+Of a line that is not answered right as much is learned where only one way to give its numbers comes to what is right, and the
+conversation goes on from that.
 """
 
 from __future__ import annotations
@@ -12,6 +14,7 @@ import json
 import sys
 from collections import Counter
 from collections.abc import Iterator
+from itertools import product
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -19,15 +22,31 @@ import numpy as np
 from scipy.optimize import minimize
 from scipy.sparse import csr_matrix
 
-from assistant.change_learned import BARE, FILE, Number, Seen, numbers_of, of_line, of_role, question_before, words_of
+from assistant.change_learned import (
+    BARE,
+    FILE,
+    MOST_NUMBERS,
+    Number,
+    Seen,
+    numbers_of,
+    of_line,
+    of_role,
+    question_before,
+    words_of,
+)
 from assistant.conversation import Conversation
 from assistant.garbage import between_lines
 from assistant.pending import Asked
+from assistant.record import Record
 from assistant.said_over import same_value
+from assistant.told_round import State, put_back, state_of
+from assistant.units_kept import in_its_unit
+from assistant.ways import Way
 from intents.grammars import FOLDER
 from intents.learned import NOTHING, SCALE
+from intents.question import Question
 from tests.chat import CHAT
-from tests.understanding import QUESTIONS, judge, load
+from tests.understanding import QUESTIONS, close, judge, load
 
 LEAST_SEEN = 3  # times a feature must have been seen to be learned
 LINE_PRIOR = 3.3  # how strongly weights are held near nothing (L2), of lines
@@ -70,10 +89,16 @@ def gather(folders: list[Path], but: str = "") -> Lines:
             line = of_line(text, last, len(numbers), c.parameters, wanted) if case and last else None
             if line is not None and last is not None and len(lines.seen) % SELDOM == 0:
                 _chat(lines, last, wanted, c)
+            state = state_of(c)
             record = c.answer(text)
             if case is None or line is None or last is None:
                 continue
             seen.add(said[:n])
+            if (now := _put_right(c, case, record, last, numbers, state)) is not None:
+                lines.seen.append(line)
+                lines.stays.append(True)
+                _roles(lines, text, last, now, numbers, wanted)
+                continue
             if judge(case, record).grade == "right":
                 now = c.pending.asked if record["outcome"] == "asks" and c.pending is not None and wanted else c.last
                 told = record["outcome"] == "answered" or (record["outcome"] == "asks" and _more(now, last))
@@ -83,6 +108,34 @@ def gather(folders: list[Path], but: str = "") -> Lines:
                 if stays and now is not None and now.topic is last.topic:
                     _roles(lines, text, last, now, numbers, wanted)
     return lines
+
+
+def _put_right(
+    c: Conversation, case: dict[str, Any], record: Record, last: Asked, numbers: list[Number], before: State
+) -> Asked | None:  # fmt: skip
+    """The question that a line which was not answered right changes the one before it to, where only one way to give its
+    numbers comes to what is right; the conversation goes on from it then."""
+    if "value" not in case or not 0 < len(numbers) <= MOST_NUMBERS or judge(case, record).grade == "right":
+        return None
+    after = state_of(c)
+    put_back(c, before)
+    c.pending = None
+    found: list[Way] = []
+    for names in product(*[(*number.heard, NOTHING) for number in numbers]):
+        told = [name for name in names if name != NOTHING]
+        if not told or len(set(told)) < len(told):
+            continue
+        given = {name: number.heard[name] for name, number in zip(names, numbers, strict=True) if name != NOTHING}
+        question = Question(last.topic.name, {n: in_its_unit(heard, last.givens.get(n), last) for n, heard in given.items()})
+        way = c.ways(question, last)[0]
+        result = way.worked.working.result if way.worked.working else None
+        if result is not None and close(result.data(), case["value"], case["unit"], case.get("within")):
+            found.append(way)
+    if len(found) != 1:
+        put_back(c, after)
+        return None
+    c.finish(record, found, Question(last.topic.name))
+    return found[0].asked
 
 
 def _chat(lines: Lines, last: Asked, wanted: str, c: Conversation) -> None:
